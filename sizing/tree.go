@@ -1,6 +1,12 @@
 package sizing
 
-import "example.com/fircone/units"
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"example.com/fircone/units"
+)
 
 // A Tree is what a tape measure says of a tree. Only Height is required.
 // Trees are equal if == says so.
@@ -35,15 +41,164 @@ const (
 	Pencil              // a pencil tree
 )
 
+var taperNames = [...]string{Full: "full", Slim: "slim", Pencil: "pencil"}
+
+// ParseTaper returns the class of taper of a name: full, slim or pencil. Upper
+// case is read as lower case. Any other text is an [Error] wrapping [ErrName].
+func ParseTaper(s string) (Taper, error) {
+	i, err := parseName("ParseTaper", "taper", s, taperNames[:])
+	return Taper(i), err
+}
+
+// String returns the name that [ParseTaper] reads.
+func (t Taper) String() string { return nameOf("Taper", int(t), taperNames[:]) }
+
+// MarshalText returns the name that [ParseTaper] reads. A value that is none of
+// the classes is an [Error] wrapping [ErrName].
+func (t Taper) MarshalText() ([]byte, error) {
+	return marshalName("Taper.MarshalText", "taper", int(t), t.String(), taperNames[:])
+}
+
+// UnmarshalText sets t to what [ParseTaper] reads.
+func (t *Taper) UnmarshalText(text []byte) error {
+	v, err := ParseTaper(string(text))
+	if err == nil {
+		*t = v
+	}
+	return err
+}
+
 // An Exposure is how much of the way round a tree is seen and so dressed: one
-// of the named situations, or an arc in thousandths of a degree made by
-// [ArcDegrees].
+// of the named situations, or an arc made by [ArcDegrees].
+// Exposures are equal if == says so.
 type Exposure int32
 
-// The named exposures.
+// The named exposures. How many degrees each one dresses is common practice,
+// from memory; where the room says otherwise, give the arc.
 const (
-	AllRound    Exposure = iota // free-standing, seen from every side
-	AgainstWall                 // its back to a wall
-	InCorner                    // in a corner of the room
-	HalfTree                    // a half tree, flat at the back
+	AllRound    Exposure = iota // free-standing, seen from every side: 360 degrees
+	AgainstWall                 // its back to a wall: 240 degrees, two thirds
+	InCorner                    // in a corner of the room: 180 degrees, a half
+	HalfTree                    // a half tree, flat at the back: 180 degrees, a half
 )
+
+var exposureNames = [...]string{AllRound: "all round", AgainstWall: "wall", InCorner: "corner", HalfTree: "half"}
+
+// An arc is held as thousandths of a degree, from minArc to maxArc.
+const (
+	minArc Exposure = 1_000
+	maxArc Exposure = 360_000
+)
+
+const wantArc = "1 to 360 degrees"
+
+// ArcDegrees returns the exposure of a tree of which so many degrees are seen,
+// 1 to 360, rounded to the nearest thousandth of a degree. Anything else, NaN
+// included, is an [Error] wrapping [ErrRange].
+func ArcDegrees(degrees float64) (Exposure, error) {
+	if !(degrees >= 1 && degrees <= 360) {
+		return 0, rangeError("ArcDegrees", "degrees", strconv.FormatFloat(degrees, 'g', -1, 64), wantArc)
+	}
+	return Exposure(math.Round(degrees * 1000)), nil
+}
+
+// Degrees returns how many degrees of the way round are dressed, to a thousandth:
+// 360, 240, 180 and 180 for the named exposures. A value that is no exposure is
+// an [Error] wrapping [ErrRange].
+func (e Exposure) Degrees() (float64, error) {
+	switch {
+	case e == AllRound:
+		return 360, nil
+	case e == AgainstWall:
+		return 240, nil
+	case e == InCorner, e == HalfTree:
+		return 180, nil
+	case minArc <= e && e <= maxArc:
+		return float64(e) / 1000, nil
+	}
+	return 0, rangeError("Exposure.Degrees", "exposure", e.String(), listOf(exposureNames[:])+", or "+wantArc)
+}
+
+// ParseExposure returns the exposure of a text: all round, wall, corner or half,
+// or an arc such as "200 degrees", "200 deg" or "200°", with up to three decimal
+// places. Upper case is read as lower case. An unknown name is an [Error]
+// wrapping [ErrName], an arc that is not from 1 to 360 degrees one wrapping
+// [ErrRange].
+func ParseExposure(s string) (Exposure, error) {
+	i, err := parseName("ParseExposure", "exposure", s, exposureNames[:])
+	if err == nil {
+		return Exposure(i), nil
+	}
+	e, isArc := parseArc(s)
+	switch {
+	case !isArc:
+		return 0, &Error{
+			Func: "ParseExposure", Field: "exposure", Value: clip(s),
+			Want: listOf(exposureNames[:]) + ", or an arc such as 200 degrees", Err: ErrName,
+		}
+	case e < minArc || e > maxArc:
+		return 0, rangeError("ParseExposure", "exposure", s, wantArc)
+	}
+	return e, nil
+}
+
+// parseArc reads digits with up to three decimal places and the word or sign
+// for degrees. An arc beyond any range comes back as maxArc+1.
+func parseArc(s string) (Exposure, bool) {
+	if len(s) > maxText {
+		return 0, false
+	}
+	t := strings.ToLower(strings.TrimSpace(s))
+	number, found := "", false
+	for _, unit := range [...]string{"degrees", "degree", "deg", "°"} {
+		if number, found = strings.CutSuffix(t, unit); found {
+			break
+		}
+	}
+	whole, frac, dotted := strings.Cut(strings.TrimSpace(number), ".")
+	if !found || whole == "" || dotted && frac == "" || len(frac) > 3 {
+		return 0, false
+	}
+	arc := Exposure(0)
+	for _, c := range whole + frac + "000"[len(frac):] {
+		if c < '0' || c > '9' {
+			return 0, false
+		}
+		arc = min(arc*10+Exposure(c-'0'), maxArc+1)
+	}
+	return arc, true
+}
+
+// String returns the text that [ParseExposure] reads: "all round", "wall",
+// "corner", "half", or an arc such as "200 degrees".
+func (e Exposure) String() string {
+	if minArc <= e && e <= maxArc {
+		text := strconv.Itoa(int(e / 1000))
+		if part := int(e % 1000); part != 0 {
+			text += "." + strings.TrimRight(strconv.Itoa(1000 + part)[1:], "0")
+		}
+		if text == "1" {
+			return "1 degree"
+		}
+		return text + " degrees"
+	}
+	return nameOf("Exposure", int(e), exposureNames[:])
+}
+
+// MarshalText returns the text that [ParseExposure] reads. A value that is no
+// exposure is an [Error] wrapping [ErrRange].
+func (e Exposure) MarshalText() ([]byte, error) {
+	if _, err := e.Degrees(); err != nil {
+		return nil, rangeError("Exposure.MarshalText", "exposure", e.String(), listOf(exposureNames[:])+", or "+wantArc)
+	}
+	return []byte(e.String()), nil
+}
+
+// UnmarshalText sets e to what [ParseExposure] reads.
+func (e *Exposure) UnmarshalText(text []byte) error {
+	v, err := ParseExposure(string(text))
+	if err == nil {
+		*e = v
+	}
+	return err
+}

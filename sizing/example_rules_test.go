@@ -1,0 +1,158 @@
+package sizing_test
+
+import (
+	"errors"
+	"fmt"
+
+	"example.com/fircone/sizing"
+	"example.com/fircone/units"
+)
+
+// Common practice, no published source: the rules on a 7 ft tree.
+func ExampleCommonPractice() {
+	r := sizing.CommonPractice()
+	height := 7 * units.Foot
+
+	types, _ := r.Types(height)
+	each, _ := r.Each(height)
+	picks, _ := r.Picks(height)
+	garland, _ := r.Garland(height)
+	fmt.Println(types, "types,", each, "of each")
+	fmt.Println(picks, "picks, or", garland, "of garland")
+	// Output:
+	// 7 types, 5 to 9 of each
+	// 21 picks, or 63 ft of garland
+}
+
+// Common practice: a part foot adds no type.
+func ExampleRules_Types() {
+	types, err := sizing.CommonPractice().Types(7*units.Foot + 6*units.Inch)
+	fmt.Println(types, err)
+	// Output: 7 <nil>
+}
+
+// Common practice: large ornaments by the low end, small ones by the high end.
+func ExampleRules_Each() {
+	each, err := sizing.CommonPractice().Each(9 * units.Foot)
+	fmt.Println(each, err)
+	// Output: 7 to 11 <nil>
+}
+
+// Common practice: 9 types, 7 to 11 of each.
+func ExampleRules_Ornaments() {
+	all, err := sizing.CommonPractice().Ornaments(9 * units.Foot)
+	fmt.Println(all, err)
+	// Output: 63 to 99 <nil>
+}
+
+// Common practice: 3 for each foot of 7.5 ft is 22.5, so 23.
+func ExampleRules_Picks() {
+	picks, err := sizing.CommonPractice().Picks(7*units.Foot + 6*units.Inch)
+	fmt.Println(picks, err)
+	// Output: 23 <nil>
+}
+
+// Common practice: 9 ft for each foot of 7.5 ft.
+func ExampleRules_Garland() {
+	garland, err := sizing.CommonPractice().Garland(7*units.Foot + 6*units.Inch)
+	fmt.Println(garland, err)
+	// Output: 67 ft 6 in <nil>
+}
+
+// Common practice, from memory: ribbon takes what garland does, 3 yd for each foot.
+func ExampleRules_Ribbon() {
+	ribbon, err := sizing.CommonPractice().Ribbon(9 * units.Foot)
+	fmt.Println(ribbon, err)
+	// Output: 81 ft <nil>
+}
+
+// Common practice, from memory: 100 for each foot, or a shop's own 150 for a bright tree.
+func ExampleRules_Lights() {
+	r := sizing.CommonPractice()
+	lights, _ := r.Lights(9 * units.Foot)
+	r.LightsPerFoot = 150
+	bright, _ := r.Lights(9 * units.Foot)
+	fmt.Println(lights, "or", bright)
+	// Output: 900 or 1350
+}
+
+// By hand: 67.5 ft over 6 ft is 11.25 strands, so 12.
+func ExampleStrands_Count() {
+	s := sizing.Strands{Total: 67*units.Foot + 6*units.Inch, Each: 6 * units.Foot}
+	n, err := s.Count()
+	fmt.Println(n, err)
+	// Output: 12 <nil>
+}
+
+// Common practice: the 9 ft tree of a station's ticket hall.
+func ExampleRules_Needs() {
+	needs, err := sizing.CommonPractice().Needs(sizing.Tree{Height: 9 * units.Foot}, sizing.Picks)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, n := range needs {
+		fmt.Printf("%v %s: %s (%s)\n", n.Quantity, n.Item, n.Basis, n.Source)
+	}
+	// Output:
+	// 81 ornaments: 9 types, 1 for each whole foot of 9 ft; 9 of each, and 7 to 11 will do (common practice)
+	// 27 picks: 3 for each foot of 9 ft (common practice)
+	// 900 lights: 100 for each foot of 9 ft (common practice)
+}
+
+// A height that is no tree's is refused with a sentence to mend it by.
+func ExampleError() {
+	_, err := sizing.CommonPractice().Garland(6 * units.Inch)
+	var e *sizing.Error
+	fmt.Println(err)
+	fmt.Println(errors.As(err, &e), e.Field, errors.Is(err, sizing.ErrRange))
+	// Output:
+	// sizing.Rules.Garland: height "6 in": out of range: want 1 ft to 100 ft
+	// true height true
+}
+
+// The text is what a flag or a JSON document holds.
+func ExampleParseAccent() {
+	a, err := sizing.ParseAccent("Picks")
+	fmt.Println(a, err)
+	_, err = sizing.ParseAccent("tinsel")
+	fmt.Println(err)
+	// Output:
+	// picks <nil>
+	// sizing.ParseAccent: accent "tinsel": unknown name: want garland, picks, ribbon or both
+}
+
+func ExampleParseTaper() {
+	t, err := sizing.ParseTaper("slim")
+	fmt.Println(t, err)
+	// Output: slim <nil>
+}
+
+// Common practice, from memory: two thirds of the way round against a wall.
+func ExampleParseExposure() {
+	for _, s := range []string{"wall", "corner", "200 degrees"} {
+		e, _ := sizing.ParseExposure(s)
+		degrees, _ := e.Degrees()
+		fmt.Println(e, "is", degrees)
+	}
+	// Output:
+	// wall is 240
+	// corner is 180
+	// 200 degrees is 200
+}
+
+func ExampleArcDegrees() {
+	e, err := sizing.ArcDegrees(200)
+	fmt.Println(e, err)
+	_, err = sizing.ArcDegrees(-5)
+	fmt.Println(err)
+	// Output:
+	// 200 degrees <nil>
+	// sizing.ArcDegrees: degrees "-5": out of range: want 1 to 360 degrees
+}
+
+func ExampleBand_Contains() {
+	b := sizing.Band{Min: 5, Max: 9}
+	fmt.Println(b, b.Contains(9), b.Contains(10))
+	// Output: 5 to 9 true false
+}

@@ -1,0 +1,50 @@
+package sizing
+
+import (
+	"strconv"
+	"strings"
+)
+
+// maxText is the longest text that a parser of this package looks at, in bytes.
+const maxText = 64
+
+// clip shortens a refused text to what an error may show.
+func clip(s string) string {
+	if len(s) > maxText {
+		return strings.ToValidUTF8(s[:maxText], "") + "..."
+	}
+	return s
+}
+
+// parseName returns the index of the name that s is, without regard to case and
+// to space around it.
+func parseName(fn, field, s string, names []string) (int, error) {
+	t := strings.TrimSpace(s)
+	for i, name := range names {
+		if len(s) <= maxText && strings.EqualFold(t, name) {
+			return i, nil
+		}
+	}
+	return 0, &Error{Func: fn, Field: field, Value: clip(s), Want: listOf(names), Err: ErrName}
+}
+
+// nameOf returns names[i], or a text like Accent(9) if there is none.
+func nameOf(typ string, i int, names []string) string {
+	if i < 0 || i >= len(names) {
+		return typ + "(" + strconv.Itoa(i) + ")"
+	}
+	return names[i]
+}
+
+func marshalName(fn, field string, i int, text string, names []string) ([]byte, error) {
+	if i < 0 || i >= len(names) {
+		return nil, &Error{Func: fn, Field: field, Value: text, Want: listOf(names), Err: ErrName}
+	}
+	return []byte(text), nil
+}
+
+// listOf returns "garland, picks or both".
+func listOf(names []string) string {
+	last := len(names) - 1
+	return strings.Join(names[:last], ", ") + " or " + names[last]
+}
