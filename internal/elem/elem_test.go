@@ -1,0 +1,233 @@
+package elem
+
+import (
+	"fmt"
+	"math"
+	"math/big"
+	"math/rand/v2"
+	"testing"
+)
+
+// A bound is what a function's doc comment promises over one range.
+type bound struct {
+	name string
+	got  func(x, y float64) float64
+	want func(x, y float64) *big.Float
+	x, y func(r *rand.Rand) float64
+	ulps float64
+}
+
+// uniform draws evenly from lo to hi.
+func uniform(lo, hi float64) func(*rand.Rand) float64 {
+	return func(r *rand.Rand) float64 { return lo + r.Float64()*(hi-lo) }
+}
+
+// spread draws a size evenly from 2**lo to 2**hi.
+func spread(lo, hi int) func(*rand.Rand) float64 {
+	return func(r *rand.Rand) float64 {
+		return math.Ldexp(1+r.Float64(), lo+r.IntN(hi-lo))
+	}
+}
+
+// signed gives what f draws either sign.
+func signed(f func(*rand.Rand) float64) func(*rand.Rand) float64 {
+	return func(r *rand.Rand) float64 {
+		if r.IntN(2) == 0 {
+			return -f(r)
+		}
+		return f(r)
+	}
+}
+
+func zero(*rand.Rand) float64 { return 0 }
+
+func of1(f func(float64) float64) func(x, _ float64) float64 {
+	return func(x, _ float64) float64 { return f(x) }
+}
+
+func big1(f func(*big.Float) *big.Float) func(x, _ float64) *big.Float {
+	return func(x, _ float64) *big.Float { return f(bigFloat(x)) }
+}
+
+func bigSinh(x *big.Float) *big.Float {
+	if x.Sign() < 0 {
+		return newBig().Neg(bigSinh(newBig().Neg(x)))
+	}
+	m := bigExpm1(x) // (m + m/(m+1))/2
+	return shift(add(m, quo(m, add(m, bigFloat(1)))), -1)
+}
+
+func bigCosh(x *big.Float) *big.Float {
+	e := bigExp(x)
+	return shift(add(e, quo(bigFloat(1), e)), -1)
+}
+
+func bigAsinh(x *big.Float) *big.Float {
+	a := newBig().Abs(x)
+	w := newBig().Sqrt(add(mul(a, a), bigFloat(1)))
+	r := bigLog1p(add(a, quo(mul(a, a), add(w, bigFloat(1)))))
+	if x.Sign() < 0 {
+		return r.Neg(r)
+	}
+	return r
+}
+
+func bigCbrt(x *big.Float) *big.Float {
+	if x.Sign() < 0 {
+		return newBig().Neg(bigCbrt(newBig().Neg(x)))
+	}
+	return bigExp(quo(bigLog(x), bigFloat(3)))
+}
+
+func bigPow(x, y float64) *big.Float {
+	return bigExp(mul(bigFloat(y), bigLog(bigFloat(x))))
+}
+
+func bigAtan2(y, x float64) *big.Float {
+	if x == 0 {
+		r := shift(bigPi, -1)
+		if y < 0 {
+			r.Neg(r)
+		}
+		return r
+	}
+	r := bigAtan(quo(bigFloat(y), bigFloat(x)))
+	if x < 0 {
+		if y < 0 {
+			return sub(r, bigPi)
+		}
+		return add(r, bigPi)
+	}
+	return r
+}
+
+func bigSin(x, _ float64) *big.Float { s, _ := bigSincos(x); return s }
+func bigCos(x, _ float64) *big.Float { _, c := bigSincos(x); return c }
+
+func sinOf(x float64) float64 { s, _ := Sincos(x); return s }
+
+var bounds = []bound{
+	{"Exp", of1(Exp), big1(bigExp), uniform(-745, 709.78), zero, 0.75},
+	{"Exp near 0", of1(Exp), big1(bigExp), uniform(-1, 1), zero, 0.75},
+	{"Expm1", of1(Expm1), big1(bigExpm1), uniform(-1, 2), zero, 0.9},
+	{"Expm1 wide", of1(Expm1), big1(bigExpm1), uniform(-45, 709), zero, 0.9},
+	{"Expm1 tiny", of1(Expm1), big1(bigExpm1), signed(spread(-60, 0)), zero, 0.9},
+	{"Log", of1(Log), big1(bigLog), spread(-1022, 1023), zero, 0.9},
+	{"Log near 1", of1(Log), big1(bigLog), uniform(0.5, 2), zero, 0.9},
+	{"Log subnormal", of1(Log), big1(bigLog), spread(-1074, -1022), zero, 0.9},
+	{"Log1p", of1(Log1p), big1(bigLog1p), uniform(-1, 3), zero, 0.9},
+	{"Log1p wide", of1(Log1p), big1(bigLog1p), spread(-60, 1023), zero, 0.9},
+	{"Log1p tiny", of1(Log1p), big1(bigLog1p), signed(spread(-60, 0)), zero, 0.9},
+	{"Pow", Pow, bigPow, uniform(0, 30), uniform(-200, 200), 1},
+	{"Pow wide", Pow, bigPow, spread(-1000, 1000), uniform(-1, 1), 1},
+	{"Pow near 1", Pow, bigPow, uniform(0.99, 1.01), uniform(-60000, 60000), 1},
+	{"Pow of a color", Pow, bigPow, uniform(0, 1), func(*rand.Rand) float64 { return 2.4 }, 1},
+	{"Cbrt", of1(Cbrt), big1(bigCbrt), signed(spread(-1022, 1023)), zero, 0.51},
+	{"Cbrt subnormal", of1(Cbrt), big1(bigCbrt), signed(spread(-1074, -1022)), zero, 0.51},
+	{"Sin", of1(Sin), bigSin, uniform(-7, 7), zero, 0.8},
+	{"Sin mid", of1(Sin), bigSin, signed(spread(-30, 21)), zero, 0.8},
+	{"Sin wide", of1(Sin), bigSin, signed(spread(20, 1023)), zero, 0.8},
+	{"Cos", of1(Cos), bigCos, uniform(-7, 7), zero, 0.8},
+	{"Cos mid", of1(Cos), bigCos, signed(spread(-30, 21)), zero, 0.8},
+	{"Cos wide", of1(Cos), bigCos, signed(spread(20, 1023)), zero, 0.8},
+	{"Sincos", of1(sinOf), bigSin, signed(spread(-3, 40)), zero, 0.8},
+	{"Atan2", Atan2, bigAtan2, uniform(-2, 2), uniform(-2, 2), 0.6},
+	{"Atan2 wide", Atan2, bigAtan2, signed(spread(-40, 40)), signed(spread(-40, 40)), 0.6},
+	{"Atan2 extreme", Atan2, bigAtan2, signed(spread(-1022, 1023)), signed(spread(-1022, 1023)), 0.6},
+	{"Sinh", of1(Sinh), big1(bigSinh), uniform(-5, 5), zero, 0.9},
+	{"Sinh near 1", of1(Sinh), big1(bigSinh), uniform(0.9, 1.1), zero, 0.9},
+	{"Sinh wide", of1(Sinh), big1(bigSinh), uniform(-710.4, 710.4), zero, 0.9},
+	{"Sinh tiny", of1(Sinh), big1(bigSinh), signed(spread(-60, 0)), zero, 0.9},
+	{"Cosh", of1(Cosh), big1(bigCosh), uniform(-5, 5), zero, 0.75},
+	{"Cosh wide", of1(Cosh), big1(bigCosh), uniform(-710.4, 710.4), zero, 0.75},
+	{"Asinh", of1(Asinh), big1(bigAsinh), uniform(-4, 4), zero, 1},
+	{"Asinh wide", of1(Asinh), big1(bigAsinh), signed(spread(-40, 1023)), zero, 1},
+}
+
+// TestBounds measures each error bound in the doc comments.
+func TestBounds(t *testing.T) {
+	n := 600
+	if testing.Short() {
+		n = 100
+	}
+	for _, b := range bounds {
+		t.Run(b.name, func(t *testing.T) {
+			t.Parallel()
+			r := rand.New(rand.NewPCG(1, 2))
+			worst, at := 0.0, ""
+			for range n {
+				x, y := b.x(r), b.y(r)
+				if u := ulps(b.got(x, y), b.want(x, y)); !(u <= worst) {
+					worst, at = u, fmt.Sprintf("(%v, %v)", x, y)
+				}
+			}
+			if !(worst < b.ulps) {
+				t.Errorf("error %.3f ulp at %s, want under %v", worst, at, b.ulps)
+			}
+			t.Logf("worst of %d: %.3f ulp at %s", n, worst, at)
+		})
+	}
+}
+
+// TestSpecialCases compares with package math, whose special cases are
+// documented. Where the two differ the reference decides: on some machines
+// package math overflows an ulp early, or loses the sign of a tiny angle.
+func TestSpecialCases(t *testing.T) {
+	inf, nan := math.Inf(1), math.NaN()
+	negZero := math.Copysign(0, -1)
+	values := []float64{
+		0, negZero, 1, -1, inf, -inf, nan, 0x1p-1074, -0x1p-1074, 0x1p-60, -0x1p-60,
+		math.MaxFloat64, -math.MaxFloat64,
+	}
+	check := func(t *testing.T, what string, got, std float64, want func() *big.Float) {
+		t.Helper()
+		switch {
+		case math.IsNaN(std) && math.IsNaN(got):
+		case got == std && math.Signbit(got) == math.Signbit(std):
+		case std != 0 && !math.IsNaN(std) && ulps(got, want()) < 1:
+		default:
+			t.Errorf("%s = %v, want %v", what, got, std)
+		}
+	}
+	one := []struct {
+		name string
+		got  func(float64) float64
+		std  func(float64) float64
+		want func(x, _ float64) *big.Float
+		more []float64
+	}{
+		{"Exp", Exp, math.Exp, big1(bigExp), []float64{709.782712893384, 709.7827128933841, -745.1332191019411, -745.1332191019412, 710, -746, 1e10, -1e10}},
+		{"Expm1", Expm1, math.Expm1, big1(bigExpm1), []float64{709.782712893384, 709.7827128933841, 710, -36, -38, -41}},
+		{"Log", Log, math.Log, big1(bigLog), nil},
+		{"Log1p", Log1p, math.Log1p, big1(bigLog1p), []float64{-2, -1 + 0x1p-53}},
+		{"Cbrt", Cbrt, math.Cbrt, big1(bigCbrt), []float64{8, -8, 27, 1e-300 * 1e-9}},
+		{"Sin", Sin, math.Sin, bigSin, nil},
+		{"Cos", Cos, math.Cos, bigCos, nil},
+		{"Sinh", Sinh, math.Sinh, big1(bigSinh), []float64{710.47, 710.4758600739439, 710.48, 711, -711, 1e10}},
+		{"Cosh", Cosh, math.Cosh, big1(bigCosh), []float64{710.47, 710.4758600739439, 710.48, 711, -711, 1e10}},
+		{"Asinh", Asinh, math.Asinh, big1(bigAsinh), nil},
+	}
+	for _, f := range one {
+		for _, x := range append(f.more, values...) {
+			check(t, fmt.Sprintf("%s(%v)", f.name, x), f.got(x), f.std(x), func() *big.Float { return f.want(x, 0) })
+		}
+	}
+	for _, x := range values {
+		s, c := Sincos(x)
+		check(t, fmt.Sprintf("Sincos(%v) sin", x), s, math.Sin(x), func() *big.Float { return bigSin(x, 0) })
+		check(t, fmt.Sprintf("Sincos(%v) cos", x), c, math.Cos(x), func() *big.Float { return bigCos(x, 0) })
+	}
+	values = append(values, 2, -2, 3, -3, 0.5, -0.5, 0x1p53, -0x1p53, 0x1p53-1, 1-0x1p-53, 1e300, -1e300, 1e-300, 0x1p65)
+	for _, x := range values {
+		for _, y := range values {
+			check(t, fmt.Sprintf("Pow(%v, %v)", x, y), Pow(x, y), math.Pow(x, y), func() *big.Float {
+				w := bigPow(math.Abs(x), y)
+				if x < 0 && math.Mod(y, 2) != 0 {
+					w.Neg(w)
+				}
+				return w
+			})
+			check(t, fmt.Sprintf("Atan2(%v, %v)", x, y), Atan2(x, y), math.Atan2(x, y), func() *big.Float { return bigAtan2(x, y) })
+		}
+	}
+}
