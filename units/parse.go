@@ -1,0 +1,538 @@
+package units
+
+import (
+	"math/bits"
+	"strings"
+	"unicode/utf8"
+)
+
+// maxText is the longest text a parser reads, in bytes.
+const maxText = 64
+
+// A kind says which quantity a text is about.
+type kind uint8
+
+const (
+	kindLength kind = iota
+	kindArea
+	kindMass
+	kindPower
+)
+
+// A fault is why a text was refused. Zero means that it was not.
+type fault uint8
+
+const (
+	ok fault = iota
+	faultEmpty
+	faultTooLong
+	faultNumber
+	faultPoint
+	faultPeriod
+	faultDenominator
+	faultMiddle
+	faultNoUnit
+	faultUnknownUnit
+	faultSign
+	faultComma
+	faultExponent
+	faultOrder
+	faultCarry
+	faultRange
+)
+
+// parse reads s as a whole number of the base units of k.
+// It is small so that the caller's string does not escape: only an error keeps the text, and keeps a copy.
+func parse(k kind, s string) (int64, error) {
+	v, f := scan(k, s)
+	if f != ok {
+		return 0, parseError(k, f, s)
+	}
+	return v, nil
+}
+
+// scan reads [sign] part {part}. A part is a number and a unit.
+func scan(k kind, s string) (int64, fault) {
+	if len(s) > maxText {
+		return 0, faultTooLong
+	}
+	i := skipSpace(s, 0)
+	if i == len(s) {
+		return 0, faultEmpty
+	}
+	limit := uint64(1<<63 - 1)
+	if n := signLen(s, i); n > 0 {
+		if s[i] != '+' {
+			limit = 1 << 63
+		}
+		i = skipSpace(s, i+n)
+	}
+	var total uint64
+	var above uint64 // the unit of the part before, 0 at the first
+	for {
+		var num number
+		var f fault
+		if i, f = num.scan(s, i); f != ok {
+			return 0, f
+		}
+		i = skipJoint(s, i)
+		var unit uint64
+		if unit, i, f = scanUnit(k, s, i); f != ok {
+			return 0, f
+		}
+		if above != 0 && unit >= above {
+			return 0, faultOrder
+		}
+		v, up, f := num.times(s, unit)
+		if f != ok {
+			return 0, f
+		}
+		if above != 0 && v >= above {
+			return 0, faultCarry
+		}
+		total += v + up
+		i = skipJoint(s, i)
+		if i == len(s) {
+			break
+		}
+		if !num.whole() {
+			return 0, faultMiddle
+		}
+		above = unit
+	}
+	if total > limit {
+		return 0, faultRange
+	}
+	if limit == 1<<63 {
+		return int64(-total), ok
+	}
+	return int64(total), ok
+}
+
+// A number is what stands before a unit: 7, 7.5, 1/2, 7 1/2.
+type number struct {
+	n        uint64 // the whole part
+	num, den uint64 // the fraction, den 0 if there is none
+	from, to int    // the digits after the point are s[from:to]
+	big      bool   // n, num or den does not fit
+}
+
+func (x *number) whole() bool { return x.den == 0 && x.to == 0 }
+
+// scan reads the number at s[i:] and returns where it ends.
+func (x *number) scan(s string, i int) (int, fault) {
+	start := i
+	x.n, i = x.digits(s, i)
+	switch {
+	case i < len(s) && s[i] == '.':
+		x.from = i + 1
+		for i++; i < len(s) && isDigit(s[i]); i++ {
+		}
+		x.to = i
+		if x.from == x.to {
+			if x.from == start+1 {
+				return 0, faultNumber
+			}
+			return 0, faultPoint
+		}
+	case i < len(s) && i > start && slashLen(s, i) > 0:
+		x.num, x.n = x.n, 0
+		if i = x.denominator(s, i); i < 0 {
+			return 0, faultDenominator
+		}
+	case i == start:
+		num, den, n := vulgar(s, i)
+		if n == 0 {
+			return 0, faultAt(s, i)
+		}
+		x.num, x.den = num, den
+		return i + n, ok
+	default:
+		j := skipJoint(s, i)
+		if num, den, n := vulgar(s, j); n > 0 {
+			x.num, x.den = num, den
+			return j + n, ok
+		}
+		if j == i || j == len(s) || !isDigit(s[j]) {
+			break
+		}
+		num, j := x.digits(s, j)
+		if slashLen(s, j) == 0 {
+			break // two numbers: the first has no unit
+		}
+		if j = x.denominator(s, j); j < 0 {
+			return 0, faultDenominator
+		}
+		if x.num = num; num >= x.den {
+			return 0, faultCarry
+		}
+		i = j
+	}
+	if i+1 < len(s) && s[i]|0x20 == 'e' {
+		j := i + 1
+		j += signLen(s, j)
+		if j < len(s) && isDigit(s[j]) {
+			return 0, faultExponent
+		}
+	}
+	return i, ok
+}
+
+// digits reads the whole number at s[i:]. A number that does not fit sets x.big.
+func (x *number) digits(s string, i int) (uint64, int) {
+	const cutoff = (1<<64 - 1) / 10
+	var n uint64
+	for ; i < len(s) && isDigit(s[i]); i++ {
+		if n >= cutoff {
+			x.big = true
+			continue
+		}
+		n = 10*n + uint64(s[i]-'0')
+	}
+	return n, i
+}
+
+// denominator reads the slash and the digits at s[i:] into x.den and returns where they end, or -1.
+func (x *number) denominator(s string, i int) int {
+	i += slashLen(s, i)
+	x.den, i = x.digits(s, i)
+	if x.den == 0 {
+		return -1
+	}
+	return i
+}
+
+// times returns the whole part of x times unit, and 1 if what is left over is half or more.
+func (x *number) times(s string, unit uint64) (v, up uint64, f fault) {
+	if x.big {
+		return 0, 0, faultRange
+	}
+	hi, v := bits.Mul64(x.n, unit)
+	if hi != 0 || v > 1<<63 {
+		return 0, 0, faultRange
+	}
+	switch {
+	case x.den != 0:
+		hi, lo := bits.Mul64(x.num, unit)
+		if hi >= x.den {
+			return 0, 0, faultRange
+		}
+		q, r := bits.Div64(hi, lo, x.den)
+		if q > 1<<63 {
+			return 0, 0, faultRange
+		}
+		v += q
+		if r >= x.den-r {
+			up = 1
+		}
+	case x.to != 0:
+		// From the last digit to the first, (digit*unit + rest)/10: each quotient drops only what
+		// is below its last place, so the last quotient is exact and its remainder decides the rounding.
+		var q, r uint64
+		for j := x.to - 1; j >= x.from; j-- {
+			q += uint64(s[j]-'0') * unit
+			q, r = q/10, q%10
+		}
+		v += q
+		if r >= 5 {
+			up = 1
+		}
+	}
+	if v > 1<<63 {
+		return 0, 0, faultRange
+	}
+	return v, up, ok
+}
+
+// scanUnit reads the unit at s[i:] and returns its size in base units and where it ends.
+func scanUnit(k kind, s string, i int) (unit uint64, end int, f fault) {
+	if i == len(s) || isDigit(s[i]) {
+		return 0, 0, faultNoUnit
+	}
+	end = wordEnd(s, i)
+	if end == i {
+		if k == kindLength {
+			if unit, n := mark(s, i); n > 0 {
+				return unit, i + n, ok
+			}
+		}
+		if f = faultAt(s, i); f == faultNumber && s[i] != '.' && s[i] != '/' {
+			f = faultUnknownUnit
+		}
+		return 0, 0, f
+	}
+	if k == kindArea {
+		unit, end = areaUnit(s, i, end)
+	} else {
+		unit = fold(k, s[i:end])
+	}
+	if unit == 0 {
+		return 0, 0, faultUnknownUnit
+	}
+	if end < len(s) && s[end] == '.' {
+		end++
+		if end < len(s) && isDigit(s[end]) {
+			return 0, 0, faultPeriod
+		}
+	}
+	return unit, end, ok
+}
+
+// areaUnit reads the rest of an area's unit that begins with the word s[i:end]: sq ft, square feet, sqft, ft2 or ft².
+func areaUnit(s string, i, end int) (unit uint64, _ int) {
+	word := s[i:end]
+	switch {
+	case strings.EqualFold(word, "sq") || strings.EqualFold(word, "square"):
+		if end < len(s) && s[end] == '.' {
+			end++
+		}
+		i = skipJoint(s, end)
+		end = wordEnd(s, i)
+		word = s[i:end]
+	case len(word) > 2 && strings.EqualFold(word[:2], "sq"):
+		word = word[2:]
+	case end < len(s) && s[end] == '2':
+		end++
+	case strings.HasPrefix(s[end:], "²"):
+		end += len("²")
+	default:
+		return 0, 0
+	}
+	unit = fold(kindLength, word)
+	return unit * unit / 1_000_000, end // square nanometers to square micrometers; a square nanometer is none
+}
+
+// fold looks a unit up as it is written and then in lower case.
+func fold(k kind, word string) uint64 {
+	if unit := lookup(k, word); unit != 0 {
+		return unit
+	}
+	var buf [16]byte
+	if len(word) > len(buf) {
+		return 0
+	}
+	if len(word) == 2 && word[0] == 'M' && k != kindLength {
+		return 0 // MW and Mg say mega
+	}
+	for i := range len(word) {
+		c := word[i]
+		if 'A' <= c && c <= 'Z' {
+			c |= 0x20
+		}
+		buf[i] = c
+	}
+	return lookup(k, string(buf[:len(word)]))
+}
+
+// lookup returns the size of a unit in base units, 0 if there is none of that name.
+func lookup(k kind, word string) uint64 {
+	switch k {
+	case kindMass:
+		switch word {
+		case "lb", "lbs", "pound", "pounds":
+			return uint64(Pound)
+		case "oz", "ounce", "ounces":
+			return uint64(Ounce)
+		case "kg", "kilogram", "kilograms":
+			return uint64(Kilogram)
+		case "g", "gram", "grams":
+			return uint64(Gram)
+		case "mg", "milligram", "milligrams":
+			return uint64(Milligram)
+		case "ng", "nanogram", "nanograms":
+			return uint64(Nanogram)
+		}
+	case kindPower:
+		switch word {
+		case "W", "w", "watt", "watts":
+			return uint64(Watt)
+		case "kW", "kw", "kilowatt", "kilowatts":
+			return uint64(Kilowatt)
+		case "mW", "mw", "milliwatt", "milliwatts":
+			return uint64(Milliwatt)
+		}
+	default:
+		switch word {
+		case "ft", "foot", "feet":
+			return uint64(Foot)
+		case "in", "inch", "inches":
+			return uint64(Inch)
+		case "yd", "yds", "yard", "yards":
+			return uint64(Yard)
+		case "m", "meter", "meters", "metre", "metres":
+			return uint64(Meter)
+		case "cm", "centimeter", "centimeters", "centimetre", "centimetres":
+			return uint64(Centimeter)
+		case "mm", "millimeter", "millimeters", "millimetre", "millimetres":
+			return uint64(Millimeter)
+		case "um", "\u00b5m", "\u03bcm", "micrometer", "micrometers", "micrometre", "micrometres":
+			return uint64(Micrometer)
+		case "nm", "nanometer", "nanometers", "nanometre", "nanometres":
+			return uint64(Nanometer)
+		}
+	}
+	return 0
+}
+
+// mark reads a foot or inch mark at s[i:]: ' ’ ′ for feet, " ” ″ or two foot marks for inches.
+func mark(s string, i int) (unit uint64, n int) {
+	if n = footMark(s, i); n > 0 {
+		if m := footMark(s, i+n); m > 0 {
+			return uint64(Inch), n + m
+		}
+		return uint64(Foot), n
+	}
+	if s[i] == '"' {
+		return uint64(Inch), 1
+	}
+	if strings.HasPrefix(s[i:], "″") || strings.HasPrefix(s[i:], "”") {
+		return uint64(Inch), len("″")
+	}
+	return 0, 0
+}
+
+func footMark(s string, i int) int {
+	switch {
+	case i == len(s):
+		return 0
+	case s[i] == '\'':
+		return 1
+	case strings.HasPrefix(s[i:], "′") || strings.HasPrefix(s[i:], "’"):
+		return len("′")
+	}
+	return 0
+}
+
+// vulgar reads a fraction that is one character, such as ½, and returns its length, 0 if there is none.
+func vulgar(s string, i int) (num, den uint64, n int) {
+	if i == len(s) || s[i] < utf8.RuneSelf {
+		return 0, 0, 0
+	}
+	r, n := utf8.DecodeRuneInString(s[i:])
+	switch r {
+	case '¼':
+		return 1, 4, n
+	case '½':
+		return 1, 2, n
+	case '¾':
+		return 3, 4, n
+	case '⅐':
+		return 1, 7, n
+	case '⅑':
+		return 1, 9, n
+	case '⅒':
+		return 1, 10, n
+	case '⅓', '⅔':
+		return uint64(r-'⅓') + 1, 3, n
+	case '⅕', '⅖', '⅗', '⅘':
+		return uint64(r-'⅕') + 1, 5, n
+	case '⅙':
+		return 1, 6, n
+	case '⅚':
+		return 5, 6, n
+	case '⅛', '⅜', '⅝', '⅞':
+		return 2*uint64(r-'⅛') + 1, 8, n
+	}
+	return 0, 0, 0
+}
+
+// skipSpace returns the first place from i on that is not space.
+func skipSpace(s string, i int) int {
+	for i < len(s) {
+		switch c := s[i]; {
+		case c == ' ' || '\t' <= c && c <= '\r':
+			i++
+		case c < utf8.RuneSelf:
+			return i
+		case strings.HasPrefix(s[i:], "\u00a0"): // no-break space
+			i += len("\u00a0")
+		case strings.HasPrefix(s[i:], "\u2009"), strings.HasPrefix(s[i:], "\u202f"): // thin spaces
+			i += len("\u2009")
+		default:
+			return i
+		}
+	}
+	return i
+}
+
+// skipJoint skips what may stand between two words of a value: space, or one hyphen with no space on either side.
+func skipJoint(s string, i int) int {
+	if i+1 < len(s) && s[i] == '-' {
+		if _, _, n := vulgar(s, i+1); n > 0 || isDigit(s[i+1]) || wordEnd(s, i+1) > i+1 {
+			return i + 1
+		}
+		return i
+	}
+	return skipSpace(s, i)
+}
+
+// wordEnd returns the end of the letters at s[i:], of which the first may be the micro sign.
+func wordEnd(s string, i int) int {
+	if strings.HasPrefix(s[i:], "\u00b5") || strings.HasPrefix(s[i:], "\u03bc") {
+		i += len("\u00b5")
+	}
+	for i < len(s) && 'a' <= s[i]|0x20 && s[i]|0x20 <= 'z' {
+		i++
+	}
+	return i
+}
+
+// signLen returns the length of the sign at s[i:], 0 if there is none.
+func signLen(s string, i int) int {
+	switch {
+	case i == len(s):
+		return 0
+	case s[i] == '-' || s[i] == '+':
+		return 1
+	case strings.HasPrefix(s[i:], "\u2212"): // minus sign
+		return len("\u2212")
+	}
+	return 0
+}
+
+// slashLen returns the length of the slash at s[i:], 0 if there is none.
+func slashLen(s string, i int) int {
+	switch {
+	case i == len(s):
+		return 0
+	case s[i] == '/':
+		return 1
+	case strings.HasPrefix(s[i:], "\u2044"): // fraction slash
+		return len("\u2044")
+	}
+	return 0
+}
+
+func isDigit(c byte) bool { return '0' <= c && c <= '9' }
+
+// faultAt says what is wrong with the character at s[i:], where a number or a unit should stand.
+func faultAt(s string, i int) fault {
+	switch {
+	case signLen(s, i) > 0:
+		return faultSign
+	case i < len(s) && s[i] == ',':
+		return faultComma
+	}
+	return faultNumber
+}
+
+// parseError returns the error for a text that was refused because of f.
+func parseError(k kind, f fault, s string) error {
+	e := &Error{Func: "Parse" + kinds[k].name, Field: "text", Want: faults[f].want, Err: faults[f].err}
+	switch f {
+	case faultUnknownUnit:
+		e.Want = kinds[k].units
+	case faultRange:
+		e.Want = k.limits()
+	default:
+		if e.Want == "" {
+			e.Want = "a number and a unit, such as " + kinds[k].such
+		}
+	}
+	if len(s) > maxText {
+		e.Value = s[:maxText] + "..."
+	} else {
+		e.Value = strings.Clone(s)
+	}
+	return e
+}
