@@ -1,0 +1,3 @@
+module github.com/janpfeifer/gonb
+
+go 1.25
