@@ -1,0 +1,2 @@
+// Package mantel sizes and hangs the garland of a mantel.
+package mantel

@@ -1,0 +1,117 @@
+package mantel
+
+import (
+	"strconv"
+
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+// What a mantel takes, by the names that needs, spots and steps share.
+const (
+	itemGarland   = "base garland"
+	itemPicks     = "mantel picks"
+	itemOrnaments = "mantel ornaments"
+	itemRibbon    = "mantel ribbon"
+	itemBells     = "bells"
+	itemTies      = "wire ties"
+	itemHooks     = "mantel hooks"
+)
+
+// The sources of what is not from a published standard.
+const (
+	commonPractice = "common practice"
+	ownFigure      = "a starting figure of our own"
+)
+
+// Needs returns what a mantel takes by rule, each with its basis and source, in
+// this order:
+//
+//	base garland      a running length
+//	mantel picks      pieces
+//	mantel ornaments  pieces
+//	mantel ribbon     one whole piece
+//	bells             pieces
+//	wire ties         pieces: one for each pick and ornament, and one for the ribbon
+//
+// A rule whose field is zero adds no need. The room is left empty for the caller
+// to fill. Hooks depend on how the garland hangs; see [Loads.Need].
+//
+// It looks only at the length of m, and returns an [Error] wrapping [ErrRange]
+// if that or a field of r is out of its range, and one wrapping [ErrName] if
+// look is no look.
+func (r Rules) Needs(m Mantel, look Look) ([]shopping.Need, error) {
+	const fn = "Rules.Needs"
+	rules, err := r.of(fn, m.Length, look)
+	if err != nil {
+		return nil, err
+	}
+	garland, err := r.BaseGarland(m.Length, look)
+	if err != nil {
+		return nil, err
+	}
+	picks, err := r.Picks(m.Length, look)
+	if err != nil {
+		return nil, err
+	}
+	ornaments, err := r.Ornaments(m.Length, look)
+	if err != nil {
+		return nil, err
+	}
+	ribbon, err := r.Ribbon(look)
+	if err != nil {
+		return nil, err
+	}
+	bells, err := r.Bells(look)
+	if err != nil {
+		return nil, err
+	}
+
+	needs := make([]shopping.Need, 0, 6)
+	add := func(item string, q shopping.Quantity, basis, source string) {
+		needs = append(needs, shopping.Need{Item: item, Quantity: q, Basis: basis, Source: source})
+	}
+	add(itemGarland, shopping.Quantity{Length: garland},
+		"shelf of "+m.Length.String()+" and "+rules.Extra.String()+" more", commonPractice)
+	if picks > 0 {
+		add(itemPicks, shopping.Quantity{Pieces: picks},
+			"1 for each "+rules.PickSpacing.String()+" of "+m.Length.String(), commonPractice)
+	}
+	if ornaments > 0 {
+		gaps := ornaments / rules.OrnamentsPerGap
+		among := " gaps between picks"
+		if rules.Layers > 1 {
+			among += " of the top layer"
+		}
+		add(itemOrnaments, shopping.Quantity{Pieces: ornaments},
+			strconv.Itoa(rules.OrnamentsPerGap)+" in each of "+strconv.Itoa(gaps)+among, ownFigure)
+	}
+	ties := picks + ornaments
+	if ribbon > 0 {
+		ties++
+		add(itemRibbon, shopping.Quantity{Pieces: 1, Length: ribbon}, "one bow or fall "+ribbonPlace(look), commonPractice)
+	}
+	if bells > 0 {
+		add(itemBells, shopping.Quantity{Pieces: bells}, "hung with the ribbon", ownFigure)
+	}
+	if ties > 0 {
+		add(itemTies, shopping.Quantity{Pieces: ties}, tiesBasis(picks, ornaments, ribbon), ownFigure)
+	}
+	return needs, nil
+}
+
+func ribbonPlace(look Look) string {
+	if look == Asymmetrical {
+		return "at the heavy side"
+	}
+	return "in the middle"
+}
+
+// tiesBasis returns "8 picks, 7 ornaments and 1 ribbon, a tie each".
+func tiesBasis(picks, ornaments int, ribbon units.Length) string {
+	text := "1 for each of " + strconv.Itoa(picks) + " picks and " + strconv.Itoa(ornaments) + " ornaments"
+	if ribbon > 0 {
+		text += ", 1 for the ribbon"
+	}
+	return text
+}
