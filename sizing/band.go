@@ -5,7 +5,8 @@ import "strconv"
 // A Band is a count from Min to Max, both included. The zero value is none at
 // all. Bands are equal if == says so.
 type Band struct {
-	Min, Max int
+	Min int `json:"min"`
+	Max int `json:"max"`
 }
 
 // String returns "7 to 11", or "7" where Min and Max are the same.
