@@ -10,7 +10,7 @@ import "math"
 func Exp(x float64) float64 {
 	switch {
 	case math.IsNaN(x) || x > maxExp:
-		return x * math.Inf(1)
+		return x + math.Inf(1)
 	case x < minExp:
 		return 0
 	}
@@ -75,7 +75,7 @@ func expTail(r, z float64) float64 {
 func Expm1(x float64) float64 {
 	switch {
 	case math.IsNaN(x) || x > maxExp:
-		return x * math.Inf(1)
+		return x + math.Inf(1)
 	case x < -40: // e**-40 is less than half an ulp of 1
 		return -1
 	case math.Abs(x) < 0x1p-54: // also keeps the sign of zero

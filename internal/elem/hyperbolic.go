@@ -43,7 +43,7 @@ func Cosh(x float64) float64 {
 // halfExp returns hi, lo and k with (hi+lo)·2**k = e**a/2, for a ≥ 0.
 func halfExp(a float64) (hi, lo float64, k int) {
 	if !(a < 711) { // overflows, or is NaN
-		return a * math.Inf(1), 0, 0
+		return a + math.Inf(1), 0, 0
 	}
 	hi, lo, k = expPair(a, 0)
 	return hi, lo, k - 1

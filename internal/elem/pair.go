@@ -51,7 +51,7 @@ func scale(x float64, k int) float64 {
 			x, k = x*0x1p-100, k+100
 		}
 	}
-	return x * math.Float64frombits(uint64(k+1023)<<52)
+	return float64(x * math.Float64frombits(uint64(k+1023)<<52))
 }
 
 // exponent returns k and m with x = m·2**k and 1 ≤ |m| < 2, for finite x ≠ 0.

@@ -60,7 +60,7 @@ func Pow(x, y float64) float64 {
 		return math.Copysign(0, sign)
 	}
 	h, l, k := expPair(p, e)
-	return scale(sign*(h+l), k)
+	return scale(math.Copysign(h+l, sign), k)
 }
 
 // powZero is Pow for x = ±0 and finite or infinite y ≠ 0.

@@ -35,6 +35,9 @@ func series(term func(k int64) *big.Float) *big.Float {
 // bigExpm1 is x + x²/2! + x³/3! + …, after halving x as often as needed:
 // e**2x - 1 = (e**x - 1)·(e**x + 1).
 func bigExpm1(x *big.Float) *big.Float {
+	if limit := bigFloat(2000); x.Cmp(limit) > 0 { // far past the largest double
+		x = limit
+	}
 	n := max(0, x.MantExp(nil)+8)
 	r := shift(x, -n)
 	t := bigFloat(1)
