@@ -7,6 +7,7 @@ import (
 	"math"
 	"math/big"
 	"math/rand/v2"
+	"slices"
 	"testing"
 )
 
@@ -231,8 +232,9 @@ var sameBits = map[string]uint64{
 }
 
 // TestSpecialCases compares with package math, whose special cases are
-// documented. Where the two differ the reference decides: here and there
-// package math overflows an ulp early, or loses the sign of a tiny angle.
+// documented. Where the two differ on an ordinary argument the reference
+// decides: here and there package math overflows an ulp early, or loses the sign
+// of a tiny angle.
 func TestSpecialCases(t *testing.T) {
 	inf, nan := math.Inf(1), math.NaN()
 	negZero := math.Copysign(0, -1)
@@ -240,12 +242,13 @@ func TestSpecialCases(t *testing.T) {
 		0, negZero, 1, -1, inf, -inf, nan, 0x1p-1074, -0x1p-1074, 0x1p-60, -0x1p-60,
 		math.MaxFloat64, -math.MaxFloat64,
 	}
-	check := func(t *testing.T, what string, got, std float64, want func() *big.Float) {
+	check := func(what string, got, std float64, want func() *big.Float, args ...float64) {
 		t.Helper()
+		plain := !slices.ContainsFunc(args, func(x float64) bool { return x == 0 || math.IsNaN(x) || math.IsInf(x, 0) })
 		switch {
 		case math.IsNaN(std) && math.IsNaN(got):
 		case got == std && math.Signbit(got) == math.Signbit(std):
-		case got != std && !math.IsNaN(std) && ulps(got, want()) < 1:
+		case plain && !math.IsNaN(std) && math.Signbit(got) == want().Signbit() && ulps(got, want()) < 1:
 		default:
 			t.Errorf("%s = %v, want %v", what, got, std)
 		}
@@ -270,25 +273,25 @@ func TestSpecialCases(t *testing.T) {
 	}
 	for _, f := range one {
 		for _, x := range append(f.more, values...) {
-			check(t, fmt.Sprintf("%s(%v)", f.name, x), f.got(x), f.std(x), func() *big.Float { return f.want(x, 0) })
+			check(fmt.Sprintf("%s(%v)", f.name, x), f.got(x), f.std(x), func() *big.Float { return f.want(x, 0) }, x)
 		}
 	}
 	for _, x := range values {
 		s, c := Sincos(x)
-		check(t, fmt.Sprintf("Sincos(%v) sin", x), s, math.Sin(x), func() *big.Float { return bigSin(x, 0) })
-		check(t, fmt.Sprintf("Sincos(%v) cos", x), c, math.Cos(x), func() *big.Float { return bigCos(x, 0) })
+		check(fmt.Sprintf("Sincos(%v) sin", x), s, math.Sin(x), func() *big.Float { return bigSin(x, 0) }, x)
+		check(fmt.Sprintf("Sincos(%v) cos", x), c, math.Cos(x), func() *big.Float { return bigCos(x, 0) }, x)
 	}
 	values = append(values, 2, -2, 3, -3, 0.5, -0.5, 0x1p53, -0x1p53, 0x1p53-1, 1-0x1p-53, 1e300, -1e300, 1e-300, 0x1p65)
 	for _, x := range values {
 		for _, y := range values {
-			check(t, fmt.Sprintf("Pow(%v, %v)", x, y), Pow(x, y), math.Pow(x, y), func() *big.Float {
+			check(fmt.Sprintf("Pow(%v, %v)", x, y), Pow(x, y), math.Pow(x, y), func() *big.Float {
 				w := bigPow(math.Abs(x), y)
 				if x < 0 && math.Mod(y, 2) != 0 {
 					w.Neg(w)
 				}
 				return w
-			})
-			check(t, fmt.Sprintf("Atan2(%v, %v)", x, y), Atan2(x, y), math.Atan2(x, y), func() *big.Float { return bigAtan2(x, y) })
+			}, x, y)
+			check(fmt.Sprintf("Atan2(%v, %v)", x, y), Atan2(x, y), math.Atan2(x, y), func() *big.Float { return bigAtan2(x, y) }, x, y)
 		}
 	}
 }
