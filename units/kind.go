@@ -1,160 +1,106 @@
 package units
 
-import (
-	"math"
-	"strconv"
+import "math"
+
+// A kind says which of the four types a value or a text is of. All four are read, printed and
+// rounded by the same code, as a whole number of base units with a table that names the units.
+type kind uint8
+
+const (
+	kindLength kind = iota
+	kindArea
+	kindMass
+	kindPower
 )
 
-// A named is a unit with the symbol it is printed with.
+// A named is a unit with the symbol that it is printed with.
 type named struct {
-	size   uint64
+	size   uint64 // base units, 0 for no unit
 	symbol string
 }
 
-// kinds says how each kind of quantity is named in errors and printed.
-var kinds = [...]struct {
-	name   string // the type's name
-	such   string // a text to show what is read
-	units  string // the units that are read
-	big    named  // the customary unit; size 0 if there is none
-	small  named  // the smaller customary unit, printed after it
-	parts  uint64 // how finely String splits a small unit
-	metric []named
-}{
-	kindLength: {
-		"Length", "7 ft 6 in", "one of nm, um, mm, cm, m, in, ft, yd",
-		named{uint64(Foot), "ft"},
-		named{uint64(Inch), "in"},
-		64,
-		[]named{{uint64(Meter), "m"}, {uint64(Centimeter), "cm"}, {uint64(Millimeter), "mm"}},
-	},
-	kindArea: {
-		"Area", "12 sq ft", "one of sq um, sq mm, sq cm, sq m, sq in, sq ft, sq yd",
-		named{uint64(SquareFoot), "sq ft"},
-		named{uint64(SquareInch), "sq in"},
-		1,
-		[]named{{uint64(SquareMeter), "m²"}, {uint64(SquareCentimeter), "cm²"}, {uint64(SquareMillimeter), "mm²"}},
-	},
-	kindMass: {
-		"Mass", "3 lb 4 oz", "one of ng, mg, g, kg, oz, lb",
-		named{uint64(Pound), "lb"},
-		named{uint64(Ounce), "oz"},
-		1,
-		[]named{{uint64(Kilogram), "kg"}, {uint64(Gram), "g"}, {uint64(Milligram), "mg"}},
-	},
-	kindPower: {
-		"Power", "175 W", "one of mW, W, kW",
-		named{}, named{}, 1,
-		[]named{{uint64(Watt), "W"}},
-	},
+// A layout is what a style prints: a number of small units, and before it, if big is a unit, a whole number of big ones.
+type layout struct {
+	big, small named
 }
 
-// faults gives each fault its error and what to write instead.
-// An empty text stands for a number and a unit of the kind.
-var faults = [...]struct {
-	err  error
-	want string
+// kinds describes each kind.
+var kinds = [...]struct {
+	name   string            // the type's name
+	such   string            // a text that shows what is read
+	units  string            // the units that are read
+	styles [numStyles]layout // the styles for this kind; the others have no small unit
+	exact  Style             // the style of String, for what it can say exactly
+	parts  uint64            // how many parts of a small unit String can say exactly, a power of two
+	metric []named           // the units for InMetric and for the rest of String, falling
 }{
-	faultEmpty:       {ErrEmpty, ""},
-	faultTooLong:     {ErrTooLong, "at most 64 bytes"},
-	faultNumber:      {ErrSyntax, ""},
-	faultPoint:       {ErrSyntax, "a digit after the decimal point"},
-	faultPeriod:      {ErrSyntax, "a space after the period of an abbreviation"},
-	faultDenominator: {ErrSyntax, "a number from 1 up under the fraction"},
-	faultMiddle:      {ErrSyntax, "decimals or a fraction in the last part only"},
-	faultNoUnit:      {ErrNoUnit, ""},
-	faultUnknownUnit: {ErrUnknownUnit, ""},
-	faultSign:        {ErrSign, "at most one sign, in front"},
-	faultComma:       {ErrComma, "a decimal point, and nothing between thousands or parts"},
-	faultExponent:    {ErrExponent, "the number written out"},
-	faultOrder:       {ErrOrder, "each unit smaller than the one before it"},
-	faultCarry:       {ErrCarry, "each part smaller than one of what stands before it"},
-	faultRange:       {ErrRange, ""},
+	kindLength: {
+		name:  "Length",
+		such:  "7 ft 6 in",
+		units: "one of yd, ft, in, m, cm, mm, um, nm",
+		styles: [numStyles]layout{
+			InFeetInches: {named{uint64(Foot), "ft"}, named{uint64(Inch), "in"}},
+			InFeet:       {small: named{uint64(Foot), "ft"}},
+			InInches:     {small: named{uint64(Inch), "in"}},
+			InYards:      {small: named{uint64(Yard), "yd"}},
+		},
+		exact:  InFeetInches,
+		parts:  64,
+		metric: []named{{uint64(Meter), "m"}, {uint64(Centimeter), "cm"}, {uint64(Millimeter), "mm"}},
+	},
+	kindArea: {
+		name:  "Area",
+		such:  "12 sq ft",
+		units: "one of sq yd, sq ft, sq in, sq m, sq cm, sq mm, sq um",
+		styles: [numStyles]layout{
+			InFeetInches: {named{uint64(SquareFoot), "sq ft"}, named{uint64(SquareInch), "sq in"}},
+			InFeet:       {small: named{uint64(SquareFoot), "sq ft"}},
+			InInches:     {small: named{uint64(SquareInch), "sq in"}},
+			InYards:      {small: named{uint64(SquareYard), "sq yd"}},
+		},
+		exact:  InFeetInches,
+		parts:  1,
+		metric: []named{{uint64(SquareMeter), "m²"}, {uint64(SquareCentimeter), "cm²"}, {uint64(SquareMillimeter), "mm²"}},
+	},
+	kindMass: {
+		name:  "Mass",
+		such:  "3 lb 4 oz",
+		units: "one of lb, oz, kg, g, mg, ng",
+		styles: [numStyles]layout{
+			InPoundsOunces: {named{uint64(Pound), "lb"}, named{uint64(Ounce), "oz"}},
+			InPounds:       {small: named{uint64(Pound), "lb"}},
+			InOunces:       {small: named{uint64(Ounce), "oz"}},
+		},
+		exact:  InPoundsOunces,
+		parts:  1,
+		metric: []named{{uint64(Kilogram), "kg"}, {uint64(Gram), "g"}, {uint64(Milligram), "mg"}},
+	},
+	kindPower: {
+		name:   "Power",
+		such:   "175 W",
+		units:  "one of kW, W, mW",
+		exact:  InMetric,
+		metric: []named{{uint64(Watt), "W"}},
+	},
 }
 
 // limits returns the range of k in words.
 func (k kind) limits() string {
-	b := k.append(nil, math.MinInt64)
-	b = append(b, " to "...)
-	return string(k.append(b, math.MaxInt64))
+	return k.string(math.MinInt64) + " to " + k.string(math.MaxInt64)
 }
 
-// append appends the exact form of v.
-func (k kind) append(b []byte, v int64) []byte {
-	b, mag := appendSign(b, v)
-	d := &kinds[k]
-	if d.big.size != 0 && mag%(d.small.size/d.parts) == 0 {
-		return appendCompound(b, mag, d.big, d.small, d.parts)
-	}
-	return appendMetric(b, mag, d.metric)
-}
-
-// string returns the exact form of v.
-func (k kind) string(v int64) string {
-	var buf [48]byte
-	return string(k.append(buf[:0], v))
-}
-
-// appendSign appends a minus if v is negative, and returns the magnitude of v.
-func appendSign(b []byte, v int64) ([]byte, uint64) {
+// magnitude returns the absolute value of v, that of -1<<63 included.
+func magnitude(v int64) uint64 {
 	if v < 0 {
-		return append(b, '-'), -uint64(v)
+		return -uint64(v)
 	}
-	return b, uint64(v)
+	return uint64(v)
 }
 
-// appendCompound appends mag as a whole number of big units and what is left in small ones, as in 7 ft 6 1/2 in.
-// What is left must be a multiple of small.size/parts.
-func appendCompound(b []byte, mag uint64, big, small named, parts uint64) []byte {
-	n, rest := mag/big.size, mag%big.size
-	if n != 0 || rest == 0 {
-		b = strconv.AppendUint(b, n, 10)
-		b = append(b, ' ')
-		b = append(b, big.symbol...)
-		if rest == 0 {
-			return b
-		}
-		b = append(b, ' ')
+// signed returns mag with its sign, and whether that fits.
+func signed(mag uint64, neg bool) (v int64, fits bool) {
+	if neg {
+		return int64(-mag), mag <= 1<<63
 	}
-	return appendFraction(b, rest, small, parts)
-}
-
-// appendFraction appends mag, a multiple of unit.size/parts, as in 6 in, 1/2 in or 6 1/2 in. The number parts is a power of two.
-func appendFraction(b []byte, mag uint64, unit named, parts uint64) []byte {
-	n, num := mag/unit.size, mag%unit.size/(unit.size/parts)
-	if n != 0 || num == 0 {
-		b = strconv.AppendUint(b, n, 10)
-		b = append(b, ' ')
-	}
-	if num != 0 {
-		for num%2 == 0 {
-			num, parts = num/2, parts/2
-		}
-		b = strconv.AppendUint(b, num, 10)
-		b = append(b, '/')
-		b = strconv.AppendUint(b, parts, 10)
-		b = append(b, ' ')
-	}
-	return append(b, unit.symbol...)
-}
-
-// appendMetric appends mag in the first of units that it reaches, in the last if it reaches none.
-func appendMetric(b []byte, mag uint64, units []named) []byte {
-	u := units[len(units)-1]
-	for _, v := range units {
-		if mag >= v.size {
-			u = v
-			break
-		}
-	}
-	b = strconv.AppendUint(b, mag/u.size, 10)
-	if rest := mag % u.size; rest != 0 {
-		b = append(b, '.')
-		for scale := u.size / 10; rest != 0; scale /= 10 {
-			b = append(b, '0'+byte(rest/scale))
-			rest %= scale
-		}
-	}
-	b = append(b, ' ')
-	return append(b, u.symbol...)
+	return int64(mag), mag < 1<<63
 }

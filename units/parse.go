@@ -9,16 +9,6 @@ import (
 // maxText is the longest text a parser reads, in bytes.
 const maxText = 64
 
-// A kind says which quantity a text is about.
-type kind uint8
-
-const (
-	kindLength kind = iota
-	kindArea
-	kindMass
-	kindPower
-)
-
 // A fault is why a text was refused. Zero means that it was not.
 type fault uint8
 
@@ -41,6 +31,28 @@ const (
 	faultRange
 )
 
+// faults gives each fault its error and what to write instead: with no text, a number and a unit of the kind.
+var faults = [...]struct {
+	err  error
+	want string
+}{
+	faultEmpty:       {ErrEmpty, ""},
+	faultTooLong:     {ErrTooLong, "at most 64 bytes"},
+	faultNumber:      {ErrSyntax, ""},
+	faultPoint:       {ErrSyntax, "a digit after the decimal point"},
+	faultPeriod:      {ErrSyntax, "a space after the period of an abbreviation"},
+	faultDenominator: {ErrSyntax, "a number from 1 up under the fraction"},
+	faultMiddle:      {ErrSyntax, "decimals or a fraction in the last part only"},
+	faultNoUnit:      {ErrNoUnit, ""},
+	faultUnknownUnit: {ErrUnknownUnit, ""},
+	faultSign:        {ErrSign, "at most one sign, in front"},
+	faultComma:       {ErrComma, "a decimal point, and nothing between thousands or parts"},
+	faultExponent:    {ErrExponent, "the number written out"},
+	faultOrder:       {ErrOrder, "each unit smaller than the one before it"},
+	faultCarry:       {ErrCarry, "each part smaller than one of what stands before it"},
+	faultRange:       {ErrRange, ""},
+}
+
 // parse reads s as a whole number of the base units of k.
 // It is small so that the caller's string does not escape: only an error keeps the text, and keeps a copy.
 func parse(k kind, s string) (int64, error) {
@@ -60,53 +72,87 @@ func scan(k kind, s string) (int64, fault) {
 	if i == len(s) {
 		return 0, faultEmpty
 	}
-	limit := uint64(1<<63 - 1)
+	neg := false
 	if n := signLen(s, i); n > 0 {
-		if s[i] != '+' {
-			limit = 1 << 63
-		}
+		neg = s[i] != '+'
 		i = skipSpace(s, i+n)
 	}
 	var total uint64
 	var above uint64 // the unit of the part before, 0 at the first
 	for {
-		var num number
-		var f fault
-		if i, f = num.scan(s, i); f != ok {
+		p, end, f := scanPart(k, s, i)
+		switch {
+		case f != ok:
 			return 0, f
-		}
-		i = skipJoint(s, i)
-		var unit uint64
-		if unit, i, f = scanUnit(k, s, i); f != ok {
-			return 0, f
-		}
-		if above != 0 && unit >= above {
+		case above != 0 && p.unit >= above:
 			return 0, faultOrder
-		}
-		v, up, f := num.times(s, unit)
-		if f != ok {
-			return 0, f
-		}
-		if above != 0 && v >= above {
+		case above != 0 && p.floor >= above:
 			return 0, faultCarry
 		}
-		total += v + up
-		i = skipJoint(s, i)
-		if i == len(s) {
+		total += p.floor + p.up
+		if i = skipJoint(s, end); i == len(s) {
 			break
 		}
-		if !num.whole() {
+		if p.broken {
 			return 0, faultMiddle
 		}
-		above = unit
+		above = p.unit
 	}
-	if total > limit {
+	v, fits := signed(total, neg)
+	if !fits {
 		return 0, faultRange
 	}
-	if limit == 1<<63 {
-		return int64(-total), ok
+	return v, ok
+}
+
+// A part is a number of one unit, all in base units.
+type part struct {
+	unit   uint64 // not 0
+	floor  uint64 // the value rounded down, at most 1<<63
+	up     uint64 // 1 if what was rounded away is half or more, else 0
+	broken bool   // the number has decimals or a fraction
+}
+
+// scanPart reads the part at s[i:] and returns where it ends.
+func scanPart(k kind, s string, i int) (p part, end int, f fault) {
+	if unit, v, end := scanPlain(k, s, i); unit != 0 {
+		return part{unit: unit, floor: v}, end, ok
 	}
-	return int64(total), ok
+	var num number
+	if i, f = num.scan(s, i); f != ok {
+		return part{}, 0, f
+	}
+	p.unit, end, f = scanUnit(k, s, skipJoint(s, i))
+	if f != ok {
+		return part{}, 0, f
+	}
+	p.floor, p.up, f = num.times(s, p.unit)
+	p.broken = num.broken()
+	return p, end, f
+}
+
+// scanPlain reads the commonest kind of part faster: up to six digits, at most one space, and a unit of letters that
+// [lookup] knows as it stands, before a space, a digit or the end. For any other it returns a unit of 0.
+func scanPlain(k kind, s string, i int) (unit, v uint64, end int) {
+	start := i
+	for ; i < len(s) && isDigit(s[i]); i++ {
+		v = 10*v + uint64(s[i]-'0')
+	}
+	if i == start || i > start+6 || k == kindArea {
+		return 0, 0, 0
+	}
+	if i < len(s) && s[i] == ' ' {
+		i++
+	}
+	end = i
+	for end < len(s) && isLetter(s[end]) {
+		end++
+	}
+	if end < len(s) && s[end] != ' ' && !isDigit(s[end]) {
+		return 0, 0, 0
+	}
+	unit = lookup(k, s[i:end])
+	return unit, v * unit, end
 }
 
 // A number is what stands before a unit: 7, 7.5, 1/2, 7 1/2.
@@ -117,7 +163,7 @@ type number struct {
 	big      bool   // n, num or den does not fit
 }
 
-func (x *number) whole() bool { return x.den == 0 && x.to == 0 }
+func (x *number) broken() bool { return x.den != 0 || x.to != 0 }
 
 // scan reads the number at s[i:] and returns where it ends.
 func (x *number) scan(s string, i int) (int, fault) {
@@ -438,6 +484,13 @@ func vulgar(s string, i int) (num, den uint64, n int) {
 
 // skipSpace returns the first place from i on that is not space.
 func skipSpace(s string, i int) int {
+	if i == len(s) || ' ' < s[i] && s[i] < utf8.RuneSelf {
+		return i
+	}
+	return skipSpaces(s, i)
+}
+
+func skipSpaces(s string, i int) int {
 	for i < len(s) {
 		switch c := s[i]; {
 		case c == ' ' || '\t' <= c && c <= '\r':
@@ -457,6 +510,12 @@ func skipSpace(s string, i int) int {
 
 // skipJoint skips what may stand between two words of a value: space, or one hyphen with no space on either side.
 func skipJoint(s string, i int) int {
+	if i == len(s) || isDigit(s[i]) || isLetter(s[i]) {
+		return i
+	}
+	if i+1 < len(s) && s[i] == ' ' && (isDigit(s[i+1]) || isLetter(s[i+1])) {
+		return i + 1
+	}
 	if i+1 < len(s) && s[i] == '-' {
 		if _, _, n := vulgar(s, i+1); n > 0 || isDigit(s[i+1]) || wordEnd(s, i+1) > i+1 {
 			return i + 1
@@ -468,10 +527,10 @@ func skipJoint(s string, i int) int {
 
 // wordEnd returns the end of the letters at s[i:], of which the first may be the micro sign.
 func wordEnd(s string, i int) int {
-	if strings.HasPrefix(s[i:], "\u00b5") || strings.HasPrefix(s[i:], "\u03bc") {
+	if i < len(s) && s[i] >= utf8.RuneSelf && (strings.HasPrefix(s[i:], "\u00b5") || strings.HasPrefix(s[i:], "\u03bc")) {
 		i += len("\u00b5")
 	}
-	for i < len(s) && 'a' <= s[i]|0x20 && s[i]|0x20 <= 'z' {
+	for i < len(s) && isLetter(s[i]) {
 		i++
 	}
 	return i
@@ -505,6 +564,8 @@ func slashLen(s string, i int) int {
 
 func isDigit(c byte) bool { return '0' <= c && c <= '9' }
 
+func isLetter(c byte) bool { return 'a' <= c|0x20 && c|0x20 <= 'z' }
+
 // faultAt says what is wrong with the character at s[i:], where a number or a unit should stand.
 func faultAt(s string, i int) fault {
 	switch {
@@ -518,21 +579,22 @@ func faultAt(s string, i int) fault {
 
 // parseError returns the error for a text that was refused because of f.
 func parseError(k kind, f fault, s string) error {
-	e := &Error{Func: "Parse" + kinds[k].name, Field: "text", Want: faults[f].want, Err: faults[f].err}
-	switch f {
-	case faultUnknownUnit:
-		e.Want = kinds[k].units
-	case faultRange:
-		e.Want = k.limits()
-	default:
-		if e.Want == "" {
-			e.Want = "a number and a unit, such as " + kinds[k].such
-		}
+	want := faults[f].want
+	switch {
+	case f == faultUnknownUnit:
+		want = kinds[k].units
+	case f == faultRange:
+		want = k.limits()
+	case want == "":
+		want = "a number and a unit, such as " + kinds[k].such
 	}
+	return &Error{Func: "Parse" + kinds[k].name, Field: "text", Value: strings.Clone(clip(s)), Want: want, Err: faults[f].err}
+}
+
+// clip cuts a text that is too long to show in an error.
+func clip(s string) string {
 	if len(s) > maxText {
-		e.Value = s[:maxText] + "..."
-	} else {
-		e.Value = strings.Clone(s)
+		return s[:maxText] + "..."
 	}
-	return e
+	return s
 }

@@ -1,0 +1,106 @@
+package units
+
+import (
+	"math"
+	"strconv"
+
+	"github.com/shopspring/decimal"
+)
+
+// maxPlaces is the most decimal places that the Decimal methods give.
+const maxPlaces = 64
+
+// A Quantity is any of the types of this package.
+type Quantity interface {
+	Length | Area | Mass | Power
+}
+
+// FromFloat returns v units, so FromFloat(7.5, Foot) is 7 ft 6 in. The product v·unit is computed as a
+// float64 and rounded to a whole number of base units (nm, μm², ng, mW), half away from zero;
+// it is at most one base unit off while it is below 2⁵³ of them (9007 km, 9007 m², 9007 kg).
+// It returns an error wrapping [ErrRange] if v is NaN or infinite, unit is 0, or the result does not fit.
+func FromFloat[Q Quantity](v float64, unit Q) (Q, error) {
+	k := kindOf(unit)
+	if unit == 0 {
+		return 0, k.unitError("FromFloat")
+	}
+	p := math.Round(v * float64(unit))
+	if !(p >= -1<<63 && p < 1<<63) { // NaN too
+		return 0, &Error{
+			Func: "FromFloat", Field: "value", Value: strconv.FormatFloat(v, 'g', -1, 64),
+			Want: k.limits() + " in that unit", Err: ErrRange,
+		}
+	}
+	return Q(p), nil
+}
+
+// FromDecimal returns d units, so FromDecimal of 7.5 and [Foot] is 7 ft 6 in. The product d·unit is exact
+// and then rounded to a whole number of base units (nm, μm², ng, mW), half away from zero.
+// It returns an error wrapping [ErrRange] if unit is 0 or the result does not fit.
+func FromDecimal[Q Quantity](d decimal.Decimal, unit Q) (Q, error) {
+	k := kindOf(unit)
+	if unit == 0 {
+		return 0, k.unitError("FromDecimal")
+	}
+	// d is below 10 to the power of top and, unless it is 0, at least a tenth of that. A unit is from 1 to 1<<63.
+	// Outside these bounds the answer is known, and an exponent of a billion is never written out.
+	top := int64(d.NumDigits()) + int64(d.Exponent())
+	switch {
+	case d.IsZero() || top < -20:
+		return 0, nil
+	case top <= 20:
+		p := d.Mul(decimal.NewFromInt(int64(unit))).Round(0).BigInt()
+		if p.IsInt64() {
+			return Q(p.Int64()), nil
+		}
+	}
+	text := d.Coefficient().String() + "e" + strconv.Itoa(int(d.Exponent()))
+	if d.Exponent() <= 0 {
+		text = d.String()
+	}
+	return 0, &Error{
+		Func: "FromDecimal", Field: "value", Value: clip(text),
+		Want: k.limits() + " in that unit", Err: ErrRange,
+	}
+}
+
+// kindOf returns the kind of a quantity.
+func kindOf[Q Quantity](q Q) kind {
+	switch any(q).(type) {
+	case Length:
+		return kindLength
+	case Area:
+		return kindArea
+	case Mass:
+		return kindMass
+	default:
+		return kindPower
+	}
+}
+
+// in returns v in units of unit.
+func (k kind) in(v, unit int64) float64 {
+	if unit == 0 {
+		panic(k.unitError(kinds[k].name + ".In"))
+	}
+	return float64(v) / float64(unit)
+}
+
+// decimal returns v in units of unit, to so many places.
+func (k kind) decimal(v, unit int64, places int) (decimal.Decimal, error) {
+	fn := kinds[k].name + ".Decimal"
+	if unit == 0 {
+		return decimal.Decimal{}, k.unitError(fn)
+	}
+	if places < 0 || places > maxPlaces {
+		return decimal.Decimal{}, &Error{
+			Func: fn, Field: "places", Value: strconv.Itoa(places),
+			Want: "0 to " + strconv.Itoa(maxPlaces), Err: ErrRange,
+		}
+	}
+	return decimal.NewFromInt(v).DivRound(decimal.NewFromInt(unit), int32(places)), nil
+}
+
+func (k kind) unitError(fn string) error {
+	return &Error{Func: fn, Field: "unit", Value: k.string(0), Want: "a unit that is not 0", Err: ErrRange}
+}
