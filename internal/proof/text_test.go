@@ -1,0 +1,177 @@
+package proof
+
+import (
+	"go/token"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.com/fircone/internal/proof/source"
+)
+
+// texts returns the files of prose that lead a reader into the code, with the Markdown
+// files of the examples.
+func texts(t *testing.T, root string) map[string]string {
+	t.Helper()
+	names := []string{"README.md", "DEVELOPERS.md"}
+	for _, pattern := range []string{"examples/*.md", "examples/*/*.md", "internal/*/*.md"} {
+		more, err := filepath.Glob(filepath.Join(root, pattern))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, path := range more {
+			rel, err := filepath.Rel(root, path)
+			if err != nil {
+				t.Fatal(err)
+			}
+			names = append(names, rel)
+		}
+	}
+	found := map[string]string{}
+	for _, name := range names {
+		b, err := os.ReadFile(filepath.Join(root, name))
+		if err != nil {
+			t.Error(err)
+			continue
+		}
+		found[name] = string(b)
+	}
+	return found
+}
+
+var (
+	inCode  = regexp.MustCompile("`([^`\n]+)`")
+	named   = regexp.MustCompile(`\b([a-z]+)\.([A-Z]\w*)(?:\.([A-Z]\w*))?`)
+	linked  = regexp.MustCompile(`\]\(([^)\s]+)\)`)
+	fenced  = regexp.MustCompile("(?ms)^```([a-z]*)\n(.*?)^```$")
+	isPath  = regexp.MustCompile(`^\.{0,2}/?[\w.-]+(/[\w.-]+)+/?$`)
+	command = regexp.MustCompile(`\bgo run (\./[\w./-]+)`)
+)
+
+// What the prose and its code call by name, sizing.Rules.Picks, is there.
+func TestTextNamesExist(t *testing.T) {
+	m := load(t)
+	byName := map[string]*source.Package{}
+	for _, p := range m.Shipped() {
+		byName[p.Name] = p
+	}
+	all := texts(t, m.Root)
+	if doc, err := os.ReadFile(filepath.Join(m.Root, "doc.go")); err == nil {
+		all["doc.go"] = string(doc)
+	}
+	for file, text := range all {
+		for _, ref := range named.FindAllStringSubmatch(text, -1) {
+			p := byName[ref[1]]
+			if p == nil {
+				continue // another library's, or a method of a variable
+			}
+			ok := p.Types.Scope().Lookup(ref[2]) != nil
+			if ok && ref[3] != "" {
+				ok = declares(p.Types, ref[2], ref[3])
+			}
+			if !ok {
+				t.Errorf("%s: there is no %s", file, ref[0])
+			}
+		}
+	}
+}
+
+// The files and folders that the prose names, and the programs it says to run, are there.
+func TestTextPathsExist(t *testing.T) {
+	m := load(t)
+	for file, text := range texts(t, m.Root) {
+		dir := filepath.Dir(file)
+		check := func(path string) {
+			path, _, _ = strings.Cut(path, "#")
+			if path == "" {
+				return
+			}
+			for _, base := range []string{dir, "."} {
+				if _, err := os.Stat(filepath.Join(m.Root, base, path)); err == nil {
+					return
+				}
+			}
+			t.Errorf("%s: there is no %s", file, path)
+		}
+		for _, l := range linked.FindAllStringSubmatch(text, -1) {
+			if !strings.Contains(l[1], "://") && !strings.HasPrefix(l[1], "mailto:") {
+				check(l[1])
+			}
+		}
+		for _, c := range command.FindAllStringSubmatch(text, -1) {
+			check(strings.TrimSuffix(c[1], "/..."))
+		}
+		for _, c := range inCode.FindAllStringSubmatch(text, -1) {
+			first, _, _ := strings.Cut(strings.TrimPrefix(c[1], "./"), "/")
+			if isPath.MatchString(c[1]) && slices.Contains(topLevel, first) {
+				check(c[1])
+			}
+		}
+	}
+}
+
+// Each whole program in the README and the guide prints what the block after it shows.
+func TestTextProgramsRun(t *testing.T) {
+	m := load(t)
+	for file, text := range texts(t, m.Root) {
+		blocks := fenced.FindAllStringSubmatch(text, -1)
+		for i, b := range blocks {
+			if b[1] != "go" || !strings.HasPrefix(b[2], "package main") {
+				continue
+			}
+			if i+1 == len(blocks) || blocks[i+1][1] != "" && blocks[i+1][1] != "text" {
+				t.Errorf("%s: the program in block %d is not followed by its output", file, i+1)
+				continue
+			}
+			// Inside the module, where the imports resolve; the underscore hides it from ./... .
+			dir, err := os.MkdirTemp(filepath.Join(m.Root, "internal", "proof"), "_text")
+			if err != nil {
+				t.Fatal(err)
+			}
+			t.Cleanup(func() { os.RemoveAll(dir) })
+			main := filepath.Join(dir, "main.go")
+			if err := os.WriteFile(main, []byte(b[2]), 0o600); err != nil {
+				t.Fatal(err)
+			}
+			c := exec.Command("go", "run", main)
+			c.Dir = m.Root
+			out, err := c.CombinedOutput()
+			if err != nil {
+				t.Errorf("%s: block %d: %v\n%s", file, i+1, err, out)
+			} else if got, want := trim(string(out)), trim(blocks[i+1][2]); got != want {
+				t.Errorf("%s: block %d prints\n%s\nand the text says\n%s", file, i+1, got, want)
+			}
+		}
+	}
+}
+
+// trim drops the space at the ends of s and of its lines.
+func trim(s string) string {
+	lines := strings.Split(strings.TrimSpace(s), "\n")
+	for i := range lines {
+		lines[i] = strings.TrimRight(lines[i], " ")
+	}
+	return strings.Join(lines, "\n")
+}
+
+// The root's doc.go has no code.
+func TestRootIsDocsOnly(t *testing.T) {
+	m := load(t)
+	for _, p := range m.Packages {
+		if p.ImportPath != source.Path {
+			continue
+		}
+		for _, f := range p.Files {
+			for _, d := range f.Decls {
+				t.Errorf("%s: the root package is documentation only", m.At(d.Pos()))
+			}
+			if f.Name.Name != "fircone" || f.Doc.Pos() == token.NoPos {
+				t.Errorf("%s: want package fircone and its documentation", m.At(f.Pos()))
+			}
+		}
+	}
+}
