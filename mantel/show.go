@@ -1,0 +1,12 @@
+package mantel
+
+import "example.com/fircone/units"
+
+// show returns a length for people: exactly if it is a whole number of 64ths of
+// an inch or of millimeters, or else to the nearest 16th of an inch.
+func show(l units.Length) string {
+	if l%(units.Inch/64) == 0 || l%units.Millimeter == 0 {
+		return l.String()
+	}
+	return l.Format(units.InFeetInches, units.Inch/16)
+}
