@@ -112,20 +112,20 @@ func (a Area) Decimal(unit Area, places int) (decimal.Decimal, error) {
 // Round returns the multiple of step nearest to a; of two as near, the one away from zero.
 // It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
 func (a Area) Round(step Area) (Area, error) {
-	v, err := kindArea.round(half, int64(a), int64(step))
+	v, err := kindArea.round(wayRound, int64(a), int64(step))
 	return Area(v), err
 }
 
 // Ceil returns the least multiple of step that is not less than a.
 // It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
 func (a Area) Ceil(step Area) (Area, error) {
-	v, err := kindArea.round(above, int64(a), int64(step))
+	v, err := kindArea.round(wayCeil, int64(a), int64(step))
 	return Area(v), err
 }
 
 // Floor returns the greatest multiple of step that is not more than a.
 // It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
 func (a Area) Floor(step Area) (Area, error) {
-	v, err := kindArea.round(below, int64(a), int64(step))
+	v, err := kindArea.round(wayFloor, int64(a), int64(step))
 	return Area(v), err
 }

@@ -97,20 +97,20 @@ func (l Length) Decimal(unit Length, places int) (decimal.Decimal, error) {
 // Round returns the multiple of step nearest to l; of two as near, the one away from zero.
 // It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
 func (l Length) Round(step Length) (Length, error) {
-	v, err := kindLength.round(half, int64(l), int64(step))
+	v, err := kindLength.round(wayRound, int64(l), int64(step))
 	return Length(v), err
 }
 
 // Ceil returns the least multiple of step that is not less than l.
 // It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
 func (l Length) Ceil(step Length) (Length, error) {
-	v, err := kindLength.round(above, int64(l), int64(step))
+	v, err := kindLength.round(wayCeil, int64(l), int64(step))
 	return Length(v), err
 }
 
 // Floor returns the greatest multiple of step that is not more than l.
 // It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
 func (l Length) Floor(step Length) (Length, error) {
-	v, err := kindLength.round(below, int64(l), int64(step))
+	v, err := kindLength.round(wayFloor, int64(l), int64(step))
 	return Length(v), err
 }

@@ -82,20 +82,20 @@ func (m Mass) Decimal(unit Mass, places int) (decimal.Decimal, error) {
 // Round returns the multiple of step nearest to m; of two as near, the one away from zero.
 // It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
 func (m Mass) Round(step Mass) (Mass, error) {
-	v, err := kindMass.round(half, int64(m), int64(step))
+	v, err := kindMass.round(wayRound, int64(m), int64(step))
 	return Mass(v), err
 }
 
 // Ceil returns the least multiple of step that is not less than m.
 // It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
 func (m Mass) Ceil(step Mass) (Mass, error) {
-	v, err := kindMass.round(above, int64(m), int64(step))
+	v, err := kindMass.round(wayCeil, int64(m), int64(step))
 	return Mass(v), err
 }
 
 // Floor returns the greatest multiple of step that is not more than m.
 // It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
 func (m Mass) Floor(step Mass) (Mass, error) {
-	v, err := kindMass.round(below, int64(m), int64(step))
+	v, err := kindMass.round(wayFloor, int64(m), int64(step))
 	return Mass(v), err
 }

@@ -53,8 +53,8 @@ var faults = [...]struct {
 	faultRange:       {ErrRange, ""},
 }
 
-// parse reads s as a whole number of the base units of k.
-// It is small so that the caller's string does not escape: only an error keeps the text, and keeps a copy.
+// parse reads s as a whole number of the base units of k. An error keeps a copy of s, so that s does not
+// escape and UnmarshalText need not allocate.
 func parse(k kind, s string) (int64, error) {
 	v, f := scan(k, s)
 	if f != ok {
@@ -77,26 +77,25 @@ func scan(k kind, s string) (int64, fault) {
 		neg = s[i] != '+'
 		i = skipSpace(s, i+n)
 	}
-	var total uint64
-	var above uint64 // the unit of the part before, 0 at the first
+	var total, prev uint64 // prev is the unit of the part before, 0 at the first
 	for {
 		p, end, f := scanPart(k, s, i)
 		switch {
 		case f != ok:
 			return 0, f
-		case above != 0 && p.unit >= above:
+		case prev != 0 && p.unit >= prev:
 			return 0, faultOrder
-		case above != 0 && p.floor >= above:
+		case prev != 0 && p.floor >= prev:
 			return 0, faultCarry
 		}
-		total += p.floor + p.up
+		total += p.floor + p.up // the first part is at most 1<<63, all others together less than its unit
 		if i = skipJoint(s, end); i == len(s) {
 			break
 		}
 		if p.broken {
 			return 0, faultMiddle
 		}
-		above = p.unit
+		prev = p.unit
 	}
 	v, fits := signed(total, neg)
 	if !fits {
@@ -209,7 +208,7 @@ func (x *number) scan(s string, i int) (int, fault) {
 		if j = x.denominator(s, j); j < 0 {
 			return 0, faultDenominator
 		}
-		if x.num = num; num >= x.den {
+		if x.num = num; num >= x.den && !x.big {
 			return 0, faultCarry
 		}
 		i = j
@@ -224,16 +223,17 @@ func (x *number) scan(s string, i int) (int, fault) {
 	return i, ok
 }
 
-// digits reads the whole number at s[i:]. A number that does not fit sets x.big.
+// digits reads the whole number at s[i:]. A number that does not fit in 64 bits sets x.big.
 func (x *number) digits(s string, i int) (uint64, int) {
-	const cutoff = (1<<64 - 1) / 10
 	var n uint64
 	for ; i < len(s) && isDigit(s[i]); i++ {
-		if n >= cutoff {
+		hi, lo := bits.Mul64(n, 10)
+		sum, carry := bits.Add64(lo, uint64(s[i]-'0'), 0)
+		if hi != 0 || carry != 0 {
 			x.big = true
 			continue
 		}
-		n = 10*n + uint64(s[i]-'0')
+		n = sum
 	}
 	return n, i
 }
@@ -248,43 +248,34 @@ func (x *number) denominator(s string, i int) int {
 	return i
 }
 
-// times returns the whole part of x times unit, and 1 if what is left over is half or more.
+// times returns x times unit, rounded down, and 1 if what is left over is half or more.
 func (x *number) times(s string, unit uint64) (v, up uint64, f fault) {
-	if x.big {
-		return 0, 0, faultRange
-	}
 	hi, v := bits.Mul64(x.n, unit)
-	if hi != 0 || v > 1<<63 {
-		return 0, 0, faultRange
-	}
+	var q uint64
 	switch {
 	case x.den != 0:
-		hi, lo := bits.Mul64(x.num, unit)
-		if hi >= x.den {
+		fhi, flo := bits.Mul64(x.num, unit)
+		if fhi >= x.den {
 			return 0, 0, faultRange
 		}
-		q, r := bits.Div64(hi, lo, x.den)
-		if q > 1<<63 {
-			return 0, 0, faultRange
-		}
-		v += q
-		if r >= x.den-r {
+		var r uint64
+		if q, r = bits.Div64(fhi, flo, x.den); r >= x.den-r {
 			up = 1
 		}
 	case x.to != 0:
 		// From the last digit to the first, (digit*unit + rest)/10: each quotient drops only what
 		// is below its last place, so the last quotient is exact and its remainder decides the rounding.
-		var q, r uint64
+		var r uint64
 		for j := x.to - 1; j >= x.from; j-- {
 			q += uint64(s[j]-'0') * unit
 			q, r = q/10, q%10
 		}
-		v += q
 		if r >= 5 {
 			up = 1
 		}
 	}
-	if v > 1<<63 {
+	v, carry := bits.Add64(v, q, 0)
+	if x.big || hi != 0 || carry != 0 || v > 1<<63 {
 		return 0, 0, faultRange
 	}
 	return v, up, ok
@@ -510,6 +501,7 @@ func skipSpaces(s string, i int) int {
 
 // skipJoint skips what may stand between two words of a value: space, or one hyphen with no space on either side.
 func skipJoint(s string, i int) int {
+	// The two commonest cases, for speed.
 	if i == len(s) || isDigit(s[i]) || isLetter(s[i]) {
 		return i
 	}

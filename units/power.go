@@ -77,20 +77,20 @@ func (p Power) Decimal(unit Power, places int) (decimal.Decimal, error) {
 // Round returns the multiple of step nearest to p; of two as near, the one away from zero.
 // It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
 func (p Power) Round(step Power) (Power, error) {
-	v, err := kindPower.round(half, int64(p), int64(step))
+	v, err := kindPower.round(wayRound, int64(p), int64(step))
 	return Power(v), err
 }
 
 // Ceil returns the least multiple of step that is not less than p.
 // It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
 func (p Power) Ceil(step Power) (Power, error) {
-	v, err := kindPower.round(above, int64(p), int64(step))
+	v, err := kindPower.round(wayCeil, int64(p), int64(step))
 	return Power(v), err
 }
 
 // Floor returns the greatest multiple of step that is not more than p.
 // It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
 func (p Power) Floor(step Power) (Power, error) {
-	v, err := kindPower.round(below, int64(p), int64(step))
+	v, err := kindPower.round(wayFloor, int64(p), int64(step))
 	return Power(v), err
 }

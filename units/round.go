@@ -4,9 +4,9 @@ package units
 type way string
 
 const (
-	half  way = "Round"
-	above way = "Ceil"
-	below way = "Floor"
+	wayRound way = "Round"
+	wayCeil  way = "Ceil"
+	wayFloor way = "Floor"
 )
 
 // round returns the multiple of step next to v in the given way.
@@ -17,9 +17,9 @@ func (k kind) round(w way, v, step int64) (int64, error) {
 	}
 	mag, s := magnitude(v), uint64(step)
 	switch r := mag % s; {
-	case w == half:
+	case w == wayRound:
 		mag = nearest(mag, s)
-	case r != 0 && (w == above) == (v > 0):
+	case r != 0 && (w == wayCeil) == (v > 0):
 		mag += s - r
 	default:
 		mag -= r
