@@ -59,7 +59,7 @@ type Module struct {
 }
 
 // Load reads the module that the working directory is in. The packages that ship, and
-// what they import of the module's own, are type-checked; the others are only parsed.
+// what they import of the module's own, are parsed and type-checked; the others are only listed.
 func Load() (*Module, error) {
 	root, err := run(".", "go", "list", "-m", "-f", "{{.Dir}}")
 	if err != nil {
@@ -85,14 +85,6 @@ func Load() (*Module, error) {
 		exports[p.ImportPath] = p.Export
 		used[p.ImportPath] = true
 	}
-	for _, p := range m.Packages {
-		if p.Files, err = m.parse(p, p.GoFiles); err != nil {
-			return nil, err
-		}
-		if p.XTests, err = m.parse(p, p.XTestGoFiles); err != nil {
-			return nil, err
-		}
-	}
 	imports := importer.ForCompiler(m.Fset, "gc", func(path string) (io.ReadCloser, error) {
 		if exports[path] == "" {
 			return nil, fmt.Errorf("no export data for %s", path)
@@ -102,6 +94,12 @@ func Load() (*Module, error) {
 	for _, p := range m.Packages {
 		if !used[p.ImportPath] {
 			continue
+		}
+		if p.Files, err = m.parse(p, p.GoFiles); err != nil {
+			return nil, err
+		}
+		if p.XTests, err = m.parse(p, p.XTestGoFiles); err != nil {
+			return nil, err
 		}
 		p.Info = &types.Info{
 			Types:      map[ast.Expr]types.TypeAndValue{},
