@@ -80,7 +80,7 @@ func (r Rules) Needs(m Mantel, look Look) ([]shopping.Need, error) {
 	if ornaments > 0 {
 		gaps := ornaments / rules.OrnamentsPerGap
 		among := " gaps between picks"
-		if rules.Layers > 1 {
+		if look == Asymmetrical && rules.Layers > 1 {
 			among += " of the top layer"
 		}
 		add(itemOrnaments, shopping.Quantity{Pieces: ornaments},

@@ -26,9 +26,10 @@ type LookRules struct {
 	// Zero for no picks.
 	PickSpacing units.Length
 
-	// Layers is how many parts the shelf is divided into, 1 to 10. The picks of
-	// each part lie over those of the part before, and the top layer is at the
-	// heavy side. Zero is one layer.
+	// Layers is how many equal parts an asymmetrical shelf is divided into, 1 to
+	// 10. The picks of each part lie over those of the part before, and the top
+	// layer is at the heavy side. Zero is one layer, and a traditional mantel is
+	// one layer whatever this says.
 	Layers int
 
 	// OrnamentsPerGap is the ornaments that hang between two neighboring picks
@@ -122,7 +123,8 @@ func (r Rules) Picks(length units.Length, look Look) (int, error) {
 //	ornaments = OrnamentsPerGap · (picks of the top layer - 1)
 //	picks of the top layer = length / (Layers · PickSpacing), rounded up
 //
-// With one layer that is every pick. Without picks there are none. It returns an
+// With one layer, as a traditional mantel has, that is every pick. Without picks
+// there are none. It returns an
 // [Error] wrapping [ErrRange] if length is not from 1 ft to 50 ft or a field is
 // out of its range, and one wrapping [ErrName] if look is no look.
 //
@@ -133,7 +135,7 @@ func (r Rules) Ornaments(length units.Length, look Look) (int, error) {
 	if err != nil {
 		return 0, err
 	}
-	top, err := rules.topPicks(fn, length)
+	top, err := rules.topPicks(fn, length, look)
 	if err != nil {
 		return 0, err
 	}
@@ -206,7 +208,7 @@ func (l LookRules) picks(fn string, length units.Length) (int, error) {
 }
 
 // topPicks returns the picks of the top layer, and checks all that ornaments go by.
-func (l LookRules) topPicks(fn string, length units.Length) (int, error) {
+func (l LookRules) topPicks(fn string, length units.Length, look Look) (int, error) {
 	n, err := l.picks(fn, length)
 	if err != nil {
 		return 0, err
@@ -217,10 +219,10 @@ func (l LookRules) topPicks(fn string, length units.Length) (int, error) {
 	if err := checkCount(fn, "OrnamentsPerGap", l.OrnamentsPerGap, 0, 10); err != nil {
 		return 0, err
 	}
-	if n == 0 {
-		return 0, nil
+	if n == 0 || look == Traditional || l.Layers == 0 {
+		return n, nil
 	}
-	return divideUp(length, units.Length(max(1, l.Layers))*l.PickSpacing), nil
+	return divideUp(length, units.Length(l.Layers)*l.PickSpacing), nil
 }
 
 // divideUp returns a/b rounded up, for a at or above 0 and b above 0.

@@ -10,3 +10,12 @@ func show(l units.Length) string {
 	}
 	return l.Format(units.InFeetInches, units.Inch/16)
 }
+
+// showMass returns a mass for people, exactly if it is a whole number of ounces or
+// of grams, or else to the nearest tenth of an ounce.
+func showMass(m units.Mass) string {
+	if m%units.Ounce == 0 || m%units.Gram == 0 {
+		return m.String()
+	}
+	return m.Format(units.InPoundsOunces, units.Ounce/10)
+}

@@ -200,7 +200,7 @@ func (c catenary) sag() float64 {
 func (c catenary) below(at float64) float64 {
 	left := at / c.span
 	right := (c.span - at) / c.span
-	return c.span * c.u * left * right * c.sinhc(left) * c.sinhc(right)
+	return c.span * c.u * (left * right) * (c.sinhc(left) * c.sinhc(right))
 }
 
 // sinhc returns sinh(x)/x for x = part·u.

@@ -1,0 +1,80 @@
+package mantel
+
+import (
+	"slices"
+	"strings"
+
+	"example.com/fircone/sizing/shopping"
+)
+
+// A Step is one piece of work in dressing a mantel.
+type Step struct {
+	Do    string   // what to do, in a sentence or two
+	Items []string // what it takes, by the names in the needs it was made for
+	Mind  string   // what can go wrong or hurt; may be empty
+}
+
+// String returns a text such as "Fluff the base garland ... (base garland)".
+func (s Step) String() string {
+	text := s.Do
+	if len(s.Items) > 0 {
+		text += " (" + strings.Join(s.Items, ", ") + ")"
+	}
+	if s.Mind != "" {
+		text += " Mind: " + s.Mind + "."
+	}
+	return text
+}
+
+// Steps returns the order of work for a look, from the floor to the finished
+// shelf: fluff, wire the picks, tie them in, hang, then ribbon and bells. Each
+// step names what it takes out of needs, which are those of [Rules.Needs], with
+// [Loads.Need] if the hooks are known; a step with nothing in needs to work on is
+// left out, and items of other names are passed over. Every item of
+// those needs is in some step.
+//
+// It returns an [Error] wrapping [ErrName] if look is no look.
+//
+// Source: common practice.
+func Steps(look Look, needs []shopping.Need) ([]Step, error) {
+	if err := look.check("Steps"); err != nil {
+		return nil, err
+	}
+	var steps []Step
+	// add adds a step if it takes nothing, or something that is there to be tied.
+	add := func(do, mind string, items ...string) {
+		var there []string
+		for _, item := range items {
+			if slices.ContainsFunc(needs, func(n shopping.Need) bool { return n.Item == item }) {
+				there = append(there, item)
+			}
+		}
+		if len(items) == 0 || len(there) > 0 && there[0] != itemTies {
+			steps = append(steps, Step{Do: do, Items: there, Mind: mind})
+		}
+	}
+	order := "Start with the two beside the middle and work outwards, left and right in turn."
+	trim := "Tie the ribbon over the middle of the shelf and hang the bells with it."
+	hang := "Hang the garland from the middle outwards, and let both ends fall alike."
+	if look == Asymmetrical {
+		order = "Start at the light end; each pick lies over the stem of the one before, and the layers rise towards the heavy side."
+		trim = "Tie the ribbon at the heavy end, as a bow or a fall, and hang the bells with it."
+		hang = "Hang the garland from the light end on, and let the rest fall at the heavy side."
+	}
+
+	add("Lay the garland on a table and fluff it: spread every tip, first one side and then the other.",
+		"", itemGarland)
+	add("Sort the picks into pairs, and wire the stems of each pair together.",
+		"wire ends are sharp", itemPicks, itemTies)
+	add("Mark the places along the garland and tie the picks in while it lies flat. "+order,
+		"", itemPicks, itemTies)
+	add("Wire the ornaments into the gaps between the picks.",
+		"breakable ones stay out of reach of children and pets", itemOrnaments, itemTies)
+	add("Put up the hooks, and wait as long as their label says before anything hangs on them.",
+		"the fireplace must be cold; stand on a step stool or ladder that is made for it, not on the hearth or a chair", itemHooks)
+	add(hang, "two people lift a dressed garland, one at each end", itemGarland)
+	add(trim, "", itemRibbon, itemBells, itemTies)
+	add("Step back and measure: drops and swags, and what is between them and the opening and the hearth.",
+		"the garland comes down before a fire is lit")
+	return steps, nil
+}
