@@ -1,7 +1,9 @@
 package shopping
 
 import (
+	"encoding/json"
 	"strconv"
+	"strings"
 
 	"example.com/fircone/units"
 )
@@ -9,11 +11,11 @@ import (
 // A Need is one line of what a tree or a mantel takes, with the reason for it.
 // It says nothing of packs or prices.
 type Need struct {
-	Item     string   // what it is, "picks"
-	Room     string   // where it goes, "ticket hall"; may be empty
-	Quantity Quantity // how much
-	Basis    string   // the formula with this job's figures, "3 for each foot of 9 ft"
-	Source   string   // where the formula comes from, "common practice"
+	Item     string   `json:"item"`             // what it is, "picks"
+	Room     string   `json:"room,omitempty"`   // where it goes, "ticket hall"; may be empty
+	Quantity Quantity `json:"quantity"`         // how much
+	Basis    string   `json:"basis,omitempty"`  // the formula with this job's figures, "3 for each foot of 9 ft"
+	Source   string   `json:"source,omitempty"` // where the formula comes from, "common practice"
 }
 
 // A Quantity is a number of pieces, a running length that may be joined from
@@ -29,6 +31,62 @@ type Quantity struct {
 	Length units.Length
 }
 
+// maxQuantityText is the longest text in bytes that [ParseQuantity] reads.
+const maxQuantityText = 80
+
+// ParseQuantity reads the forms that [Quantity.String] writes: a number of
+// pieces ("27"), a length in any form that [units.ParseLength] reads ("81 ft"),
+// or whole pieces, a number and a length with " of " between them ("4 of 54 in").
+// The number of pieces is written in digits alone.
+// A text of more than 80 bytes, or of another form, is an [Error] wrapping
+// [ErrText]; bounds are checked where the quantity is used.
+func ParseQuantity(s string) (Quantity, error) {
+	bad := func(want string) (Quantity, error) {
+		return Quantity{}, &Error{Func: "ParseQuantity", Field: "text", Value: clip(s), Want: want, Err: ErrText}
+	}
+	if len(s) > maxQuantityText {
+		return bad("at most " + strconv.Itoa(maxQuantityText) + " bytes")
+	}
+	const forms = `a number of pieces, a length, or both as in "4 of 54 in"`
+	pieces, length, both := strings.Cut(s, " of ")
+	if n, ok := parseDigits(pieces); ok && !both {
+		return Quantity{Pieces: n}, nil
+	} else if both {
+		l, err := units.ParseLength(length)
+		if !ok || n == 0 || err != nil || l == 0 {
+			return bad(forms)
+		}
+		return Quantity{Pieces: n, Length: l}, nil
+	}
+	l, err := units.ParseLength(s)
+	if err != nil {
+		return bad(forms)
+	}
+	return Quantity{Length: l}, nil
+}
+
+// parseDigits reads a number of one to nine decimal digits.
+func parseDigits(s string) (n int, ok bool) {
+	if len(s) == 0 || len(s) > 9 {
+		return 0, false
+	}
+	for _, c := range []byte(s) {
+		if c < '0' || '9' < c {
+			return 0, false
+		}
+		n = 10*n + int(c-'0')
+	}
+	return n, true
+}
+
+// clip returns s, or its beginning if it is too long to put in an error.
+func clip(s string) string {
+	if len(s) <= maxQuantityText {
+		return s
+	}
+	return strings.ToValidUTF8(s[:maxQuantityText], "") + "..."
+}
+
 // String returns q with its unit: "27", "81 ft", "4 of 4 ft 6 in".
 func (q Quantity) String() string {
 	switch {
@@ -38,4 +96,35 @@ func (q Quantity) String() string {
 		return q.Length.String()
 	}
 	return strconv.Itoa(q.Pieces) + " of " + q.Length.String()
+}
+
+// MarshalJSON returns a number for pieces, and the text of [Quantity.String]
+// for lengths: 27, "81 ft", "4 of 4 ft 6 in".
+func (q Quantity) MarshalJSON() ([]byte, error) {
+	if q.Length == 0 {
+		return strconv.AppendInt(nil, int64(q.Pieces), 10), nil
+	}
+	return json.Marshal(q.String())
+}
+
+// UnmarshalJSON reads a number of pieces, or a string in any form that
+// [ParseQuantity] reads. A null leaves q as it was.
+func (q *Quantity) UnmarshalJSON(data []byte) error {
+	text := string(data)
+	if text == "null" {
+		return nil
+	}
+	if strings.HasPrefix(text, `"`) {
+		if err := json.Unmarshal(data, &text); err != nil {
+			return err
+		}
+	} else if _, ok := parseDigits(text); !ok {
+		return &Error{Func: "Quantity.UnmarshalJSON", Field: "quantity", Value: clip(text), Want: "a whole number of at most 9 digits, or a text", Err: ErrText}
+	}
+	parsed, err := ParseQuantity(text)
+	if err != nil {
+		return err
+	}
+	*q = parsed
+	return nil
 }

@@ -1,0 +1,370 @@
+package shopping
+
+import (
+	"cmp"
+	"slices"
+	"sort"
+	"strconv"
+)
+
+// A Choice is a need whose number of pieces is open: at least the pieces of
+// Need, at most Most. With Most 0 it is the need as it stands, which may be a length.
+type Choice struct {
+	Need Need `json:"need"`
+	Most int  `json:"most,omitempty"`
+}
+
+// String returns "balls, 5 to 9", or "garland, 81 ft" if nothing is open.
+func (c Choice) String() string {
+	if !c.open() {
+		return c.Need.Item + ", " + c.Need.Quantity.String()
+	}
+	return c.Need.Item + ", " + c.span()
+}
+
+// span returns "5 to 9".
+func (c Choice) span() string {
+	return strconv.Itoa(c.Need.Quantity.Pieces) + " to " + strconv.Itoa(c.Most)
+}
+
+// open reports whether c leaves anything to choose.
+func (c Choice) open() bool { return c.Most != 0 && c.Most != c.Need.Quantity.Pieces }
+
+// Bounds of the search for the fullest tree.
+const (
+	maxOpen = 100       // open choices
+	maxSpan = 1_000_000 // counts of all open choices together
+)
+
+// Fullest returns the list that makes the fullest tree for s.Budget, evenly. With
+// n pieces of an item that is open between the fewest and the most,
+// its fullness is
+//
+//	(n - fewest) / (most - fewest)
+//
+// from 0 to 1. Of all lists that cost no more than the budget, it is one whose
+// least full item is as full as can be; among these, one whose next least full
+// item is as full as can be; and so on to the fullest (the leximin order). Of
+// several with equal fullness in this sense, it is one of the least cost.
+// The needs that are not open are bought in any case. The Basis of an
+// open need says what was chosen, as in "8 of 5 to 9".
+//
+// The answer is exact. A fuller item does not always cost more: a pack that is
+// opened is used up to the most.
+//
+// An item that is open may appear only once, at most 100 are open, and their
+// counts, from fewest to most, are at most 1,000,000 together.
+// If even the fewest cost more than the budget, the error wraps [ErrBudget] and
+// says what budget would do. The other errors are those of [Shop.Cheapest].
+//
+// Source: the leximin order is that of A. Sen, Collective Choice and Social
+// Welfare, 1970 (from memory). Which items are at each level is an assignment
+// problem: H. W. Kuhn, The Hungarian method, Naval Research Logistics Quarterly
+// 2 (1955) 83-97 (from memory).
+func (s Shop) Fullest(choices []Choice) (List, error) {
+	c := checker("Shop.Fullest")
+	open, fixed, err := s.choices(c, choices)
+	if err != nil {
+		return List{}, err
+	}
+	budget, err := c.money("budget", s.Budget, maxBudget)
+	if err != nil {
+		return List{}, err
+	}
+	l, err := s.list(c, fixed)
+	if err != nil {
+		return List{}, err
+	}
+	spent := price(l.Total)
+	f := filling{}
+	least := spent
+	for _, i := range open {
+		steps, fewest, err := s.steps(c, choices[i])
+		if err != nil {
+			return List{}, err
+		}
+		f.items = append(f.items, steps)
+		least += fewest
+	}
+	if least > budget {
+		return List{}, c.fail(ErrBudget, "budget", money(s.Budget), "at least "+money(amount(least))+" for the fewest")
+	}
+	f.budget = budget - spent
+	counts := f.fill()
+	return s.chosen(c, choices, open, counts)
+}
+
+// Filled returns the list of the least cost that makes every open item at least
+// so full, in percent: of an item that is open from the fewest to the most it has
+//
+//	fewest + ⌈percent/100 · (most - fewest)⌉
+//
+// pieces, with 0 ≤ percent ≤ 100. It leaves s.Budget alone. Fullness, the choices
+// and the errors are as for [Shop.Fullest].
+func (s Shop) Filled(choices []Choice, percent int) (List, error) {
+	c := checker("Shop.Filled")
+	open, _, err := s.choices(c, choices)
+	if err != nil {
+		return List{}, err
+	}
+	if percent < 0 || percent > 100 {
+		return List{}, c.fail(ErrRange, "percent", strconv.Itoa(percent), "0 to 100")
+	}
+	counts := make([]int, len(open))
+	for k, i := range open {
+		fewest := choices[i].Need.Quantity.Pieces
+		counts[k] = fewest + (percent*(choices[i].Most-fewest)+99)/100
+	}
+	return s.chosen(c, choices, open, counts)
+}
+
+// choices checks s and choices. It returns the indices of the open ones, and the
+// needs of the others.
+func (s Shop) choices(c checker, choices []Choice) (open []int, fixed []Need, err error) {
+	if err := c.shop(s); err != nil {
+		return nil, nil, err
+	}
+	needs := make([]Need, len(choices))
+	items := make(map[string]int)
+	for i, choice := range choices {
+		needs[i] = choice.Need
+		items[choice.Need.Item]++
+	}
+	if err := c.needs(needs); err != nil {
+		return nil, nil, err
+	}
+	counts := 0
+	for i, choice := range choices {
+		if !choice.open() {
+			fixed = append(fixed, choice.Need)
+			continue
+		}
+		q := choice.Need.Quantity
+		field := "choice " + strconv.Itoa(i+1) + " of " + strconv.Quote(choice.Need.Item)
+		switch {
+		case q.Length != 0:
+			return nil, nil, c.fail(ErrKind, field+": quantity", q.String(), "pieces, or 0 for the most")
+		case choice.Most < q.Pieces || choice.Most > maxPieces:
+			return nil, nil, c.fail(ErrRange, field+": most", strconv.Itoa(choice.Most), "0, or "+q.String()+" to "+strconv.Itoa(maxPieces))
+		case items[choice.Need.Item] > 1:
+			return nil, nil, c.fail(ErrDuplicate, field+": item", choice.Need.Item, "one choice of an item that is open")
+		}
+		open = append(open, i)
+		counts += choice.Most - q.Pieces
+	}
+	if len(open) > maxOpen {
+		return nil, nil, c.fail(ErrSize, "number of open choices", strconv.Itoa(len(open)), "at most "+strconv.Itoa(maxOpen))
+	}
+	if counts > maxSpan {
+		return nil, nil, c.fail(ErrSize, "counts of the open choices", strconv.Itoa(counts), "at most "+strconv.Itoa(maxSpan))
+	}
+	return open, fixed, nil
+}
+
+// chosen returns the list for choices with the counts of the open ones.
+func (s Shop) chosen(c checker, choices []Choice, open, counts []int) (List, error) {
+	needs := make([]Need, len(choices))
+	for i, choice := range choices {
+		needs[i] = choice.Need
+	}
+	for k, i := range open {
+		needs[i].Quantity.Pieces = counts[k]
+		basis := strconv.Itoa(counts[k]) + " of " + choices[i].span()
+		if needs[i].Basis != "" {
+			basis = needs[i].Basis + "; " + basis
+		}
+		needs[i].Basis = basis
+	}
+	return s.list(c, needs)
+}
+
+// A step is a count of an item worth choosing: one more would cost more.
+type step struct {
+	count int
+	level level
+	cost  int64
+}
+
+// A level is the fullness of an item, of/all, with all at least 1.
+type level struct{ of, all int64 }
+
+func (a level) compare(b level) int { return cmp.Compare(a.of*b.all, b.of*a.all) }
+
+// steps returns the counts worth choosing of an open choice, fewest first, and
+// what the fewest cost.
+func (s Shop) steps(c checker, choice Choice) (steps []step, fewest int64, err error) {
+	item, least := choice.Need.Item, choice.Need.Quantity.Pieces
+	stock, err := s.stock(c, item, demand{pieces: int64(choice.Most)})
+	if err != nil {
+		return nil, 0, err
+	}
+	// This gives an error if even the fewest are not to be had.
+	p := Purchase{Item: item}
+	if err := p.pack(c, int64(least), stock); err != nil {
+		return nil, 0, err
+	}
+	owned, packs := stock.packs()
+	costs, err := c.costs(item, int64(choice.Most)-owned, packs)
+	if err != nil {
+		return nil, 0, err
+	}
+	for n := least; n <= choice.Most; n++ {
+		cost := costs(int64(n) - owned)
+		if cost == never {
+			break
+		}
+		if k := len(steps); k > 0 && steps[k-1].cost == cost {
+			steps = steps[:k-1]
+		}
+		steps = append(steps, step{count: n, level: level{int64(n - least), int64(choice.Most - least)}, cost: cost})
+	}
+	return steps, price(p.Cost), nil
+}
+
+// A filling finds the counts of the leximin order.
+//
+// Sorted from the least full on, one outcome is better than another if the first
+// level in which they differ is higher. So the lowest level v is made as high as
+// the budget allows, then as few items as possible are left at v, then the rest
+// are made as full as the budget allows, and so on. At each point some slots are
+// given out, so many at each level up to v, and the other items are higher. The
+// cheapest way to do that is an assignment of the slots to items, since an item in
+// no slot takes its cheapest count above v.
+type filling struct {
+	items  [][]step
+	budget int64
+}
+
+// fill returns the count of each item. The first step of each must be within the budget.
+func (f *filling) fill() []int {
+	var levels []level
+	for _, steps := range f.items {
+		for _, s := range steps {
+			levels = append(levels, s.level)
+		}
+	}
+	slices.SortFunc(levels, level.compare)
+	levels = slices.CompactFunc(levels, func(a, b level) bool { return a.compare(b) == 0 })
+
+	var slots []level
+	at := 0 // the level from which the other items are chosen
+	for len(slots) < len(f.items) {
+		// The highest level that all items without a slot can have.
+		at += sort.Search(len(levels)-at, func(k int) bool {
+			cost, _ := f.assign(slots, levels[at+k:])
+			return cost > f.budget
+		}) - 1
+		// The fewest of them that have to stay there.
+		for {
+			slots = append(slots, levels[at])
+			if cost, _ := f.assign(slots, levels[at+1:]); cost <= f.budget || len(slots) == len(f.items) {
+				break
+			}
+		}
+		at++
+	}
+	_, steps := f.assign(slots, nil)
+	counts := make([]int, len(steps))
+	for i, s := range steps {
+		counts[i] = s.count
+	}
+	return counts
+}
+
+// assign returns the least cost at which each item either has one of the slots,
+// which are levels, or is at one of the levels above or higher; and the step of
+// each. The cost is over the budget if there is no such way.
+func (f *filling) assign(slots, above []level) (int64, []step) {
+	over := f.budget + 1
+	chosen := make([]step, len(f.items))
+	total := int64(0)
+	for i, steps := range f.items {
+		chosen[i].cost = over
+		if len(above) > 0 {
+			if k, _ := slices.BinarySearchFunc(steps, above[0], func(s step, l level) int { return s.level.compare(l) }); k < len(steps) {
+				chosen[i] = steps[k]
+				chosen[i].cost = min(over, steps[k].cost)
+			}
+		}
+	}
+	// What each slot saves with each item.
+	saving := make([][]int64, len(slots))
+	steps := make([][]step, len(slots))
+	for j, slot := range slots {
+		saving[j] = make([]int64, len(f.items))
+		steps[j] = make([]step, len(f.items))
+		for i := range f.items {
+			k, ok := slices.BinarySearchFunc(f.items[i], slot, func(s step, l level) int { return s.level.compare(l) })
+			steps[j][i] = chosen[i]
+			if ok && f.items[i][k].cost < chosen[i].cost {
+				steps[j][i] = f.items[i][k]
+			}
+			saving[j][i] = chosen[i].cost - steps[j][i].cost
+		}
+	}
+	for j, i := range match(saving) {
+		chosen[i] = steps[j][i]
+	}
+	for _, s := range chosen {
+		total += s.cost
+	}
+	return total, chosen
+}
+
+// match returns for each row of a matrix a column of its own such that the sum of
+// the entries is the greatest. There must be no more rows than columns. It is the
+// Hungarian method, with potentials and shortest augmenting paths.
+func match(gain [][]int64) []int {
+	rows := len(gain)
+	if rows == 0 {
+		return nil
+	}
+	columns := len(gain[0])
+	// Row and column 0 are beside the matrix; row[j] is the row that has column j.
+	u, v := make([]int64, rows+1), make([]int64, columns+1)
+	row, from := make([]int, columns+1), make([]int, columns+1)
+	for i := 1; i <= rows; i++ {
+		row[0] = i
+		least := make([]int64, columns+1)
+		done := make([]bool, columns+1)
+		for j := range least {
+			least[j] = never
+		}
+		j := 0
+		for row[j] != 0 {
+			done[j] = true
+			delta, next := int64(never), 0
+			for k := 1; k <= columns; k++ {
+				if done[k] {
+					continue
+				}
+				if d := -gain[row[j]-1][k-1] - u[row[j]] - v[k]; d < least[k] {
+					least[k], from[k] = d, j
+				}
+				if least[k] < delta {
+					delta, next = least[k], k
+				}
+			}
+			for k := range done {
+				if done[k] {
+					u[row[k]] += delta
+					v[k] -= delta
+				} else {
+					least[k] -= delta
+				}
+			}
+			j = next
+		}
+		for j != 0 {
+			row[j] = row[from[j]]
+			j = from[j]
+		}
+	}
+	columnOf := make([]int, rows)
+	for j := 1; j <= columns; j++ {
+		if row[j] != 0 {
+			columnOf[row[j]-1] = j - 1
+		}
+	}
+	return columnOf
+}

@@ -1,0 +1,400 @@
+package shopping
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
+)
+
+// A Purchase is what to buy of one item, and why.
+type Purchase struct {
+	Item    string          `json:"item"`
+	Needs   []Need          `json:"needs"`          // what was asked for: the share of each room
+	Owned   Quantity        `json:"owned,omitzero"` // what there is already, strands joined
+	Buys    []Buy           `json:"buys,omitempty"` // in the order of the offers; none if what is owned will do
+	Surplus Quantity        `json:"surplus"`        // what is owned and bought over the needs, offcuts included
+	Cost    decimal.Decimal `json:"cost"`           // of all Buys
+	Bound   decimal.Decimal `json:"bound"`          // nothing that serves the needs costs less; equal to Cost if that is proved the least
+	Cuts    []Cut           `json:"cuts,omitempty"` // how whole pieces are cut, owned rolls first
+}
+
+// A Buy is a number of packs of one offer.
+type Buy struct {
+	Offer Offer           `json:"offer"`
+	Packs int             `json:"packs"`
+	Cost  decimal.Decimal `json:"cost"` // Packs times the price
+}
+
+// A Cut is one way to cut a roll, and how many rolls are cut that way.
+type Cut struct {
+	Offer  string       `json:"offer,omitempty"` // the name of the offer the rolls are bought as; empty if they are owned
+	Roll   units.Length `json:"roll"`            // the length of each roll
+	Rolls  int          `json:"rolls"`           // how many
+	Pieces []Quantity   `json:"pieces"`          // the whole pieces cut from each, longest first
+	Left   units.Length `json:"left"`            // what is left of each
+}
+
+// Cheapest returns the purchase that covers the needs, all of one item, at the
+// least cost. What s.Owned has of the item is used first, once for all needs
+// together; what is still missing is bought from the offers of that item, and
+// never more packs than are left on the shelf.
+//
+// Pieces add up. Strands for a running length are joined end to end, and
+// each join loses the overlap of the item: n strands of lengths L come to
+//
+//	ΣL - (n-1)·overlap
+//
+// Whole pieces are cut from rolls; one piece is never joined from two. If an item
+// is needed both as a running length and as whole pieces, the pieces are cut
+// first and what is left of the rolls is joined.
+//
+// Of several purchases of the least cost it takes the one with the least surplus
+// (of rolls to cut: the least length bought), then the fewest packs, then the
+// most packs of the first offer, of the second, and so on.
+//
+// The answer is exact, and Bound says so by being equal to Cost, for pieces, for
+// running lengths, for whole pieces of one length, and for whole pieces of up to
+// 8 lengths and 60 pieces; there the order of the offers does not break the
+// last tie. For more, or for pieces and a running length of one item, Cost may be
+// above Bound, and then the least cost lies between the two.
+//
+// It returns an [Error] that names the offer or need and its field: wrapping
+// [ErrShort] if there is not enough to buy, saying how far it goes; [ErrKind] if
+// an item is needed in pieces and offered or owned by length, or the reverse;
+// [ErrSize] if the problem is past the bounds in the package documentation; and
+// [ErrRange], [ErrText] or [ErrDuplicate] for a field that is wrong in itself.
+func (s Shop) Cheapest(needs ...Need) (Purchase, error) {
+	c := checker("Shop.Cheapest")
+	if err := c.shop(s); err != nil {
+		return Purchase{}, err
+	}
+	if err := c.needs(needs); err != nil {
+		return Purchase{}, err
+	}
+	if len(needs) == 0 {
+		return Purchase{}, c.fail(ErrRange, "number of needs", "0", "at least 1")
+	}
+	for _, n := range needs {
+		if n.Item != needs[0].Item {
+			return Purchase{}, c.fail(ErrKind, "need of item", n.Item, "all of one item, "+strconv.Quote(needs[0].Item))
+		}
+	}
+	return s.cheapest(c, needs)
+}
+
+// needs checks each of needs by itself.
+func (c checker) needs(needs []Need) error {
+	if len(needs) > maxEntries {
+		return c.fail(ErrRange, "number of needs", strconv.Itoa(len(needs)), "at most "+strconv.Itoa(maxEntries))
+	}
+	for i, n := range needs {
+		field := "need " + strconv.Itoa(i+1)
+		if err := c.name(field+": item", n.Item); err != nil {
+			return err
+		}
+		field += " of " + strconv.Quote(n.Item)
+		if !plain(n.Room) {
+			return c.fail(ErrText, field+": room", n.Room, "at most "+strconv.Itoa(maxName)+" bytes of text in one line")
+		}
+		if err := c.quantity(field+": quantity", n.Quantity, maxLength); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// A demand is what the needs of one item come to.
+type demand struct {
+	pieces  int64        // pieces that come in packs
+	running units.Length // a length that may be joined
+	wholes  []Quantity   // pieces of one length each, longest first
+}
+
+// An itemStock is what there is of one item, owned and offered.
+type itemStock struct {
+	offers  []Offer
+	owned   []Quantity // all owned, in order
+	overlap units.Length
+}
+
+// cheapest is [Shop.Cheapest] for a shop and needs that have been checked.
+func (s Shop) cheapest(c checker, needs []Need) (Purchase, error) {
+	item := needs[0].Item
+	d, err := c.demand(needs)
+	if err != nil {
+		return Purchase{}, err
+	}
+	stock, err := s.stock(c, item, d)
+	if err != nil {
+		return Purchase{}, err
+	}
+	p := Purchase{Item: item, Needs: slices.Clone(needs)}
+	switch {
+	case len(d.wholes) > 0:
+		err = p.cut(c, d, stock)
+	case d.running > 0:
+		err = p.join(c, d.running, stock)
+	default:
+		err = p.pack(c, d.pieces, stock)
+	}
+	if err != nil {
+		return Purchase{}, err
+	}
+	return p, nil
+}
+
+// demand adds up needs of one item.
+func (c checker) demand(needs []Need) (demand, error) {
+	var d demand
+	wholes := make(map[units.Length]int)
+	lengths, whole := units.Length(0), 0
+	for _, n := range needs {
+		q := n.Quantity
+		switch {
+		case q.Length == 0:
+			d.pieces += int64(q.Pieces)
+		case q.Pieces == 0:
+			d.running += q.Length
+			lengths += q.Length
+		default:
+			wholes[q.Length] += q.Pieces
+			whole += q.Pieces
+			lengths += units.Length(q.Pieces) * q.Length
+		}
+	}
+	field := "needs of " + strconv.Quote(needs[0].Item) + " in all"
+	switch {
+	case d.pieces > maxPieces:
+		return demand{}, c.fail(ErrRange, field, strconv.FormatInt(d.pieces, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+	case whole > maxPieces:
+		return demand{}, c.fail(ErrRange, field, strconv.Itoa(whole), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+	case lengths > maxLength:
+		return demand{}, c.fail(ErrRange, field, lengths.String(), "0 to "+maxLength.String())
+	case d.pieces > 0 && lengths > 0:
+		return demand{}, c.fail(ErrKind, field, lengths.String()+" and "+strconv.FormatInt(d.pieces, 10)+" pieces", "either pieces or lengths")
+	}
+	for l, n := range wholes {
+		d.wholes = append(d.wholes, Quantity{Pieces: n, Length: l})
+	}
+	slices.SortFunc(d.wholes, func(a, b Quantity) int { return cmp.Compare(b.Length, a.Length) })
+	return d, nil
+}
+
+// stock returns what s has of item, all of it of the kind that d asks for.
+func (s Shop) stock(c checker, item string, d demand) (itemStock, error) {
+	stock := itemStock{overlap: s.Overlap[item]}
+	if d.pieces == 0 && d.running == 0 && d.wholes == nil {
+		return stock, nil
+	}
+	want := "pieces, as it is needed"
+	if d.pieces == 0 {
+		want = "lengths, as it is needed"
+	}
+	for _, o := range s.Offers {
+		if o.Item != item {
+			continue
+		}
+		if (o.Pack.Length == 0) != (d.pieces > 0) {
+			return itemStock{}, c.fail(ErrKind, "offer "+strconv.Quote(o.Name)+": pack", o.Pack.String(), want)
+		}
+		stock.offers = append(stock.offers, o)
+	}
+	for _, o := range s.Owned {
+		if o.Item != item || o.Quantity == (Quantity{}) {
+			continue
+		}
+		if (o.Quantity.Length == 0) != (d.pieces > 0) {
+			return itemStock{}, c.fail(ErrKind, "owned "+strconv.Quote(item)+": quantity", o.Quantity.String(), want)
+		}
+		stock.owned = append(stock.owned, o.Quantity)
+	}
+	return stock, nil
+}
+
+// limit returns how many packs there are on s, and many more than any need takes if nobody knows.
+func (s Shelf) limit() int64 {
+	if s.Known {
+		return int64(s.Packs)
+	}
+	return 1 << 50
+}
+
+// strands returns how many strands q is, and how long each.
+func (q Quantity) strands() (n int64, each units.Length) {
+	return int64(max(1, q.Pieces)), q.Length
+}
+
+// packs returns how many pieces are owned, and the offers as packs of pieces.
+func (stock itemStock) packs() (owned int64, packs []pack) {
+	for _, q := range stock.owned {
+		owned += int64(q.Pieces)
+	}
+	for _, o := range stock.offers {
+		n := int64(o.Pack.Pieces)
+		packs = append(packs, pack{size: n, bulk: n, cost: price(o.Price), limit: o.Shelf.limit()})
+	}
+	return owned, packs
+}
+
+// pack fills in p for a need in pieces.
+func (p *Purchase) pack(c checker, need int64, stock itemStock) error {
+	owned, packs := stock.packs()
+	counts, short, err := c.cover(p.Item, need-owned, packs)
+	if err != nil {
+		return err
+	}
+	if short > 0 {
+		return c.short(p.Item, strconv.FormatInt(need, 10), strconv.FormatInt(need-short, 10), strconv.FormatInt(short, 10))
+	}
+	surplus := owned - need
+	for i, n := range counts {
+		surplus += n * packs[i].size
+	}
+	p.Owned.Pieces, p.Surplus.Pieces = int(owned), int(surplus)
+	p.buy(stock.offers, counts)
+	p.Bound = p.Cost
+	return nil
+}
+
+// join fills in p for a running length.
+func (p *Purchase) join(c checker, need units.Length, stock itemStock) error {
+	have := joined(stock.owned, stock.overlap)
+	counts, short, err := c.strands(p.Item, need, have, stock)
+	if err != nil {
+		return err
+	}
+	if short > 0 {
+		return c.short(p.Item, need.String(), (need - short).String(), short.String())
+	}
+	p.Owned.Length = have
+	p.buy(stock.offers, counts)
+	p.Surplus.Length = joined(append(stock.owned, p.bought()...), stock.overlap) - need
+	p.Bound = p.Cost
+	return nil
+}
+
+// strands returns how many packs of each offer to join to a strand of length
+// have, which may be 0, to make need, or how much is missing if all the packs
+// there are will not do.
+func (c checker) strands(item string, need, have units.Length, stock itemStock) (counts []int64, short units.Length, err error) {
+	packs := make([]pack, len(stock.offers))
+	for i, o := range stock.offers {
+		n, l := o.Pack.strands()
+		packs[i] = pack{size: n * int64(l-stock.overlap), bulk: n * int64(l), cost: price(o.Price), limit: o.Shelf.limit()}
+	}
+	missing := int64(need - have)
+	if have == 0 {
+		// The first strand joins nothing; and any one strand is longer than the overlap.
+		missing = max(1, missing-int64(stock.overlap))
+	}
+	counts, n, err := c.cover(item, missing, packs)
+	short = units.Length(n)
+	if have == 0 && n == missing {
+		short = need // there is nothing at all
+	}
+	return counts, short, err
+}
+
+// joined returns how long the strands come to with each join losing overlap.
+// A strand that is no longer than the overlap adds nothing and is left out.
+func joined(strands []Quantity, overlap units.Length) units.Length {
+	var total units.Length
+	for _, q := range strands {
+		if n, l := q.strands(); l > overlap {
+			total += units.Length(n) * (l - overlap)
+		}
+	}
+	if total == 0 {
+		return 0
+	}
+	return total + overlap // there is one join less than there are strands
+}
+
+// cover returns how many of each of packs cover need at the least cost, or how
+// much is missing if all of them do not. It takes nothing if need is not positive.
+func (c checker) cover(item string, need int64, packs []pack) (counts []int64, short int64, err error) {
+	counts = make([]int64, len(packs))
+	if need <= 0 {
+		return counts, 0, nil
+	}
+	kinds, some := usable(packs)
+	short = need
+	for _, p := range some {
+		short = max(0, short-p.size*min(p.limit, (need-1)/p.size+1))
+	}
+	if short > 0 {
+		return nil, short, nil
+	}
+	cover, err := c.solver(item, need, some)
+	if err != nil {
+		return nil, 0, err
+	}
+	for k, n := range cover.counts() {
+		counts[kinds[k]] = n
+	}
+	return counts, 0, nil
+}
+
+// costs returns a function for the least cost of covering n, for n up to need;
+// it is never if the packs do not reach.
+func (c checker) costs(item string, need int64, packs []pack) (func(n int64) int64, error) {
+	_, some := usable(packs)
+	need = max(1, need)
+	cover, err := c.solver(item, need, some)
+	if err != nil {
+		return nil, err
+	}
+	costs := cover.costs()
+	return func(n int64) int64 { return costs[(max(0, n)+cover.measure-1)/cover.measure] }, nil
+}
+
+// usable returns the packs that there are any of and that cover anything, with their indices.
+func usable(packs []pack) (kinds []int, some []pack) {
+	for i, p := range packs {
+		if p.size > 0 && p.limit > 0 {
+			kinds = append(kinds, i)
+			some = append(some, p)
+		}
+	}
+	return kinds, some
+}
+
+// solver is newCover with an error.
+func (c checker) solver(item string, need int64, packs []pack) (*cover, error) {
+	cover, ok := newCover(need, packs)
+	if !ok {
+		return nil, c.fail(ErrSize, "offers of "+strconv.Quote(item), strconv.Itoa(len(packs)), "fewer offers, a smaller need, or sizes with a larger common measure")
+	}
+	return cover, nil
+}
+
+// short makes the error for a need that the shelves do not cover.
+func (c checker) short(item, need, reach, missing string) error {
+	return c.fail(ErrShort, "needs of "+strconv.Quote(item), need, "at most "+reach+": "+missing+" short")
+}
+
+// buy fills in the packs bought and what they cost.
+func (p *Purchase) buy(offers []Offer, counts []int64) {
+	p.Buys, p.Cost = nil, amount(0)
+	for i, n := range counts {
+		if n > 0 {
+			b := Buy{Offer: offers[i], Packs: int(n), Cost: offers[i].Price.Mul(decimal.NewFromInt(n))}
+			p.Buys = append(p.Buys, b)
+			p.Cost = p.Cost.Add(b.Cost)
+		}
+	}
+}
+
+// bought returns the strands in p.Buys.
+func (p *Purchase) bought() []Quantity {
+	var strands []Quantity
+	for _, b := range p.Buys {
+		n, l := b.Offer.Pack.strands()
+		strands = append(strands, Quantity{Pieces: int(n) * b.Packs, Length: l})
+	}
+	return strands
+}

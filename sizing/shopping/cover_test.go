@@ -1,0 +1,77 @@
+package shopping
+
+import (
+	"slices"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// bruteCover is the documented order in its plainest form: every choice of counts
+// is tried, from the most of the first pack down, and only a strictly better one
+// replaces the best so far.
+func bruteCover(need int64, packs []pack) (best []int64) {
+	var bestKey [3]int64
+	counts := make([]int64, len(packs))
+	var walk func(i int, held int64, key [3]int64)
+	walk = func(i int, held int64, key [3]int64) {
+		if i == len(packs) {
+			if held >= need && (best == nil || slices.Compare(key[:], bestKey[:]) < 0) {
+				best, bestKey = slices.Clone(counts), key
+			}
+			return
+		}
+		p := packs[i]
+		for n := min(p.limit, (need+p.size-1)/p.size); n >= 0; n-- {
+			counts[i] = n
+			walk(i+1, held+n*p.size, [3]int64{key[0] + n*p.cost, key[1] + n*p.bulk, key[2] + n})
+		}
+		counts[i] = 0
+	}
+	walk(0, 0, [3]int64{})
+	return best
+}
+
+func drawPacks(t *rapid.T, maxSize int64) []pack {
+	packs := make([]pack, rapid.IntRange(1, 4).Draw(t, "kinds"))
+	for i := range packs {
+		p := &packs[i]
+		p.size = rapid.Int64Range(1, maxSize).Draw(t, "size")
+		p.cost = rapid.Int64Range(0, 8).Draw(t, "cost")
+		p.bulk = p.size
+		if rapid.Bool().Draw(t, "rolls") {
+			p.bulk += rapid.Int64Range(0, 3).Draw(t, "bulk")
+		}
+		p.limit = 1 << 50
+		if rapid.Bool().Draw(t, "limited") {
+			p.limit = rapid.Int64Range(1, 6).Draw(t, "limit")
+		}
+	}
+	return packs
+}
+
+func TestCoverIsBest(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		packs := drawPacks(t, 12)
+		need := rapid.Int64Range(1, 40).Draw(t, "need")
+		scale := rapid.SampledFrom([]int64{1, 1, 6, 100_000_007}).Draw(t, "scale")
+		for i := range packs {
+			packs[i].size *= scale
+		}
+		need = max(1, need*scale-rapid.Int64Range(0, scale-1).Draw(t, "odd"))
+		want := bruteCover(need, packs)
+		c, ok := newCover(need, packs)
+		if !ok {
+			t.Fatal("too large")
+		}
+		if want == nil {
+			if got := c.costs(); got[len(got)-1] != never {
+				t.Fatalf("cost %d of what cannot be covered", got[len(got)-1])
+			}
+			return
+		}
+		if got := c.counts(); !slices.Equal(got, want) {
+			t.Fatalf("need %d of %+v:\n got %v\nwant %v", need, packs, got, want)
+		}
+	})
+}

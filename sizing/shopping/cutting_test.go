@@ -1,0 +1,179 @@
+package shopping
+
+import (
+	"math"
+	"slices"
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// bruteCut returns the least (cost, bulk, packs) of rolls that hold the pieces,
+// by trying all counts of packs and all ways to lay each piece in each roll. It
+// reports false if there is none.
+func bruteCut(lengths, demand []int64, rolls []roll) (best [3]int64, ok bool) {
+	var pieces []int64
+	for k, n := range demand {
+		for range n {
+			pieces = append(pieces, lengths[k])
+		}
+	}
+	var fits func(k int, bins []int64) bool
+	fits = func(k int, bins []int64) bool {
+		if k == len(pieces) {
+			return true
+		}
+		tried := map[int64]bool{}
+		for b := range bins {
+			if bins[b] < pieces[k] || tried[bins[b]] {
+				continue
+			}
+			tried[bins[b]] = true
+			bins[b] -= pieces[k]
+			if fits(k+1, bins) {
+				bins[b] += pieces[k]
+				return true
+			}
+			bins[b] += pieces[k]
+		}
+		return false
+	}
+	best = [3]int64{math.MaxInt64}
+	var walk func(i int, bins []int64, key [3]int64)
+	walk = func(i int, bins []int64, key [3]int64) {
+		if slices.Compare(key[:], best[:]) >= 0 {
+			return
+		}
+		if i == len(rolls) {
+			if fits(0, bins) {
+				best, ok = key, true
+			}
+			return
+		}
+		r := rolls[i]
+		for n := int64(0); n <= min(r.limit, int64(len(pieces))); n++ {
+			if r.owned {
+				n = r.limit
+			}
+			more := slices.Clone(bins)
+			for range n * r.strands {
+				more = append(more, r.length)
+			}
+			next := key
+			if !r.owned {
+				next = [3]int64{key[0] + n*r.cost, key[1] + n*r.bulk, key[2] + n}
+			}
+			walk(i+1, more, next)
+		}
+	}
+	walk(0, nil, [3]int64{})
+	return best, ok
+}
+
+func drawCutting(t *rapid.T, kinds, count int, longest int64) (lengths, demand []int64, rolls []roll) {
+	lengths = rapid.SliceOfNDistinct(rapid.Int64Range(1, longest), 2, kinds, rapid.ID).Draw(t, "lengths")
+	slices.Sort(lengths)
+	slices.Reverse(lengths)
+	for range lengths {
+		demand = append(demand, rapid.Int64Range(1, int64(count)).Draw(t, "demand"))
+	}
+	for range rapid.IntRange(1, 3).Draw(t, "rolls") {
+		r := roll{
+			length:  rapid.Int64Range(longest/2, 2*longest).Draw(t, "roll"),
+			strands: rapid.Int64Range(1, 2).Draw(t, "strands"),
+			cost:    rapid.Int64Range(0, 9).Draw(t, "cost"),
+			limit:   1 << 50,
+		}
+		r.bulk = r.length * r.strands
+		if rapid.Bool().Draw(t, "limited") {
+			r.limit = rapid.Int64Range(1, 3).Draw(t, "limit")
+		}
+		if rapid.IntRange(0, 4).Draw(t, "owned") == 0 {
+			r.owned, r.limit, r.strands, r.cost, r.bulk = true, rapid.Int64Range(1, 2).Draw(t, "owns"), 1, 0, 0
+		}
+		rolls = append(rolls, r)
+	}
+	return lengths, demand, rolls
+}
+
+func TestCuttingIsBest(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		lengths, demand, rolls := drawCutting(t, 3, 2, 12)
+		want, ok := bruteCut(lengths, demand, rolls)
+		c, _ := newCutter(lengths, demand, rolls)
+		bound := c.solve()
+		if !ok {
+			if c.packs != nil || c.missing == 0 {
+				t.Fatalf("%v, %d missing, where there is no way", c.packs, c.missing)
+			}
+			return
+		}
+		var got [3]int64
+		for i, n := range c.packs {
+			if r := rolls[i]; !r.owned {
+				got = [3]int64{got[0] + n*r.cost, got[1] + n*r.bulk, got[2] + n}
+			}
+		}
+		if got != want || c.best != bound {
+			t.Fatalf("%v of %v from %+v:\n got %v %v, weight %d, bound %d\nwant %v", demand, lengths, rolls, c.packs, got, c.best, bound, want)
+		}
+		checkCutting(t, lengths, demand, rolls, c)
+	})
+}
+
+// checkCutting checks that the patterns are all pieces, fit their rolls, and need no more packs than are bought.
+func checkCutting(t *rapid.T, lengths, demand []int64, rolls []roll, c *cutter) {
+	cut := make([]int64, len(demand))
+	used := make([]int64, len(rolls))
+	for _, p := range c.patterns {
+		left := rolls[p.roll].length
+		for k, n := range p.take {
+			cut[k] += n
+			left -= n * lengths[k]
+		}
+		if left < 0 {
+			t.Fatalf("pattern %+v is too long", p)
+		}
+		used[p.roll]++
+	}
+	if !slices.Equal(cut, demand) {
+		t.Fatalf("cut %v, want %v", cut, demand)
+	}
+	for i, r := range rolls {
+		if used[i] > c.packs[i]*r.strands || c.packs[i] > r.limit {
+			t.Fatalf("%d rolls and %d packs of %+v", used[i], c.packs[i], r)
+		}
+	}
+}
+
+// The size a decorator meets: 60 pieces of 8 lengths.
+func TestCuttingProvesItself(t *testing.T) {
+	hard := 0
+	rapid.Check(t, func(t *rapid.T) {
+		lengths := rapid.SliceOfNDistinct(rapid.Int64Range(9, 120), 8, 8, rapid.ID).Draw(t, "lengths")
+		slices.Sort(lengths)
+		slices.Reverse(lengths)
+		demand := make([]int64, 8)
+		for range 60 {
+			demand[rapid.IntRange(0, 7).Draw(t, "piece")]++
+		}
+		for i := range demand {
+			demand[i] = max(1, demand[i])
+		}
+		var rolls []roll
+		for range rapid.IntRange(1, 8).Draw(t, "rolls") {
+			l := rapid.Int64Range(120, 900).Draw(t, "roll")
+			rolls = append(rolls, roll{length: l, strands: 1, bulk: l, cost: 100 * l / 36 * rapid.Int64Range(40, 90).Draw(t, "rate"), limit: 1 << 50})
+		}
+		c, _ := newCutter(lengths, demand, rolls)
+		bound := c.solve()
+		checkCutting(t, lengths, demand, rolls, c)
+		if bound != c.best {
+			hard++
+			t.Logf("%v %v %+v best %d bound %d effort %d unit %d", lengths, demand, rolls, c.best/c.unit, bound/c.unit, c.effort, c.unit)
+		}
+	})
+	if hard > 0 {
+		t.Errorf("%d not proved", hard)
+	}
+}
