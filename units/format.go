@@ -103,12 +103,24 @@ func (x layout) appendFractions(b []byte, mag, parts uint64) []byte {
 	return append(b, x.small.symbol...)
 }
 
-// appendDecimals appends mag to as many places as tell one multiple of step from the next, as in 7 ft 6.5 in.
-func (x layout) appendDecimals(b []byte, mag, step uint64) []byte {
+// places returns 10 to the power of the decimal places that x shows: as many as tell one multiple of step from the next,
+// and one or two more if no multiple is then rounded.
+func (x layout) places(step uint64) uint64 {
 	scale := uint64(1)
 	for ; step < x.small.size; step *= 10 {
 		scale *= 10
 	}
+	for more, rest := uint64(1), step%x.small.size; more <= 100; more *= 10 {
+		if rest*more%x.small.size == 0 {
+			return scale * more
+		}
+	}
+	return scale
+}
+
+// appendDecimals appends mag, which is a multiple of step, as in 7 ft 6.5 in.
+func (x layout) appendDecimals(b []byte, mag, step uint64) []byte {
+	scale := x.places(step)
 	big, rest := x.split(mag)
 	n, r := rest/x.small.size, rest%x.small.size
 	hi, lo := bits.Mul64(r, scale)

@@ -63,7 +63,8 @@ func (l Length) String() string { return kindLength.string(int64(l)) }
 // Format returns l for people to read, rounded to the nearest multiple of step, half away from zero.
 // It reads the style [InFeetInches], [InFeet], [InInches], [InYards] or [InMetric].
 // Inches carry fractions if step is a whole number of sixty-fourths of an inch: 7 ft 6 1/16 in.
-// Everything else carries decimals, as many as tell one multiple of step from the next, with closing zeros left out.
+// Everything else carries decimals: as many as tell one multiple of step from the next, and one or two more
+// if that makes all of them exact. Closing zeros are left out.
 // If step is not positive or the style is another, Format returns the exact form of [Length.String].
 func (l Length) Format(style Style, step Length) string {
 	return kindLength.format(int64(l), style, int64(step))
