@@ -3,6 +3,7 @@ package mantel
 import (
 	"strconv"
 
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -48,11 +49,8 @@ type Hanging struct {
 // 1 ft at the right".
 func (h Hanging) String() string {
 	text := "straight along the shelf"
-	switch {
-	case h.Swags == 1:
-		text = "1 swag " + show(h.Sag) + " deep"
-	case h.Swags != 0:
-		text = strconv.Itoa(h.Swags) + " swags " + show(h.Sag) + " deep"
+	if h.Swags != 0 {
+		text = plural(h.Swags, "swag") + " " + show(h.Sag) + " deep"
 	}
 	text += ", falling " + show(h.Left) + " at the left and " + show(h.Right) + " at the right"
 	if h.Fall != 0 {
@@ -85,6 +83,27 @@ func (m Mantel) Garland(h Hanging) (units.Length, error) {
 		return 0, err
 	}
 	return h.Left + m.run(h) + h.Right, nil
+}
+
+// GarlandNeed returns the garland of [Mantel.Garland] as a need, with its basis,
+// to put in place of the base garland that [Rules.Needs] sizes by rule. The room is
+// left empty for the caller to fill. The errors are those of [Mantel.Garland].
+//
+// Source: as for [Swag].
+func (m Mantel) GarlandNeed(h Hanging) (shopping.Need, error) {
+	if err := m.checkHanging("Mantel.GarlandNeed", h); err != nil {
+		return shopping.Need{}, err
+	}
+	run, source := "along the shelf", "measured"
+	if h.Swags > 0 {
+		run, source = "in "+plural(h.Swags, "swag")+" "+show(h.Sag)+" deep", "length of a catenary"
+	}
+	return shopping.Need{
+		Item:     itemGarland,
+		Quantity: shopping.Quantity{Length: h.Left + m.run(h) + h.Right},
+		Basis:    show(m.run(h)) + " " + run + ", " + show(h.Left) + " falling at the left, " + show(h.Right) + " at the right",
+		Source:   source,
+	}, nil
 }
 
 // FindDrops returns h with Left and Right set to what is left of a garland after
@@ -140,7 +159,7 @@ func (m Mantel) FindDrops(garland units.Length, look Look, h Hanging) (Hanging, 
 //
 // The errors are those of [Mantel.Garland], one wrapping [ErrRange] if h has no
 // swags, and one wrapping [ErrFit] if garland is too short to reach along the
-// shelf or leaves over 100 ft for each swag.
+// shelf or leaves over 150 ft for each swag.
 //
 // Source: as for [Swag].
 func (m Mantel) FindSag(garland units.Length, h Hanging) (Hanging, error) {
@@ -158,7 +177,7 @@ func (m Mantel) FindSag(garland units.Length, h Hanging) (Hanging, error) {
 	}
 	most := units.Length(h.Swags)*maxSwagLength + h.Left + h.Right
 	if garland > most {
-		return Hanging{}, fitError(fn, "garland", garland.String(), "at most "+show(most)+", 100 ft for each swag")
+		return Hanging{}, fitError(fn, "garland", garland.String(), "at most "+show(most)+", 150 ft for each swag")
 	}
 	n := float64(h.Swags)
 	h.Sag = nearest(catenaryOfSlack(float64(m.Length)/n, float64(garland-least)/n).sag())

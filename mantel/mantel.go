@@ -21,7 +21,7 @@ type Mantel struct {
 	// Zero if it was not measured.
 	Height units.Length
 
-	// Depth is the shelf from the wall to its front edge, 1 in to 10 ft.
+	// Depth is the shelf from the wall to its front edge, 1/8 in to 10 ft.
 	// Zero if it was not measured.
 	Depth units.Length
 
@@ -74,7 +74,7 @@ func (m Mantel) check(fn string) error {
 		}
 	}
 	if m.Depth != 0 {
-		if err := checkLength(fn, "Depth", m.Depth, units.Inch, 10*units.Foot, "1 in to 10 ft, or 0 ft if not measured"); err != nil {
+		if err := checkLength(fn, "Depth", m.Depth, units.Inch/8, 10*units.Foot, "1/8 in to 10 ft, or 0 ft if not measured"); err != nil {
 			return err
 		}
 	}

@@ -79,12 +79,12 @@ func (r Rules) Needs(m Mantel, look Look) ([]shopping.Need, error) {
 	}
 	if ornaments > 0 {
 		gaps := ornaments / rules.OrnamentsPerGap
-		among := " gaps between picks"
+		among := " between picks"
 		if look == Asymmetrical && rules.Layers > 1 {
 			among += " of the top layer"
 		}
 		add(itemOrnaments, shopping.Quantity{Pieces: ornaments},
-			strconv.Itoa(rules.OrnamentsPerGap)+" in each of "+strconv.Itoa(gaps)+among, ownFigure)
+			strconv.Itoa(rules.OrnamentsPerGap)+" in each of "+plural(gaps, "gap")+among, ownFigure)
 	}
 	ties := picks + ornaments
 	if ribbon > 0 {
@@ -107,9 +107,9 @@ func ribbonPlace(look Look) string {
 	return "in the middle"
 }
 
-// tiesBasis returns "8 picks, 7 ornaments and 1 ribbon, a tie each".
+// tiesBasis returns "1 for each of 8 picks and 7 ornaments".
 func tiesBasis(picks, ornaments int, ribbon units.Length) string {
-	text := "1 for each of " + strconv.Itoa(picks) + " picks and " + strconv.Itoa(ornaments) + " ornaments"
+	text := "1 for each of " + plural(picks, "pick") + " and " + plural(ornaments, "ornament")
 	if ribbon > 0 {
 		text += ", 1 for the ribbon"
 	}

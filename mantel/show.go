@@ -1,6 +1,10 @@
 package mantel
 
-import "example.com/fircone/units"
+import (
+	"strconv"
+
+	"example.com/fircone/units"
+)
 
 // show returns a length for people: exactly if it is a whole number of 64ths of
 // an inch or of millimeters, or else to the nearest 16th of an inch.
@@ -18,4 +22,12 @@ func showMass(m units.Mass) string {
 		return m.String()
 	}
 	return m.Format(units.InPoundsOunces, units.Ounce/10)
+}
+
+// plural returns "1 swag" or "3 swags".
+func plural(n int, noun string) string {
+	if n == 1 {
+		return "1 " + noun
+	}
+	return strconv.Itoa(n) + " " + noun + "s"
 }

@@ -12,10 +12,12 @@ const (
 	minSpan       units.Length = units.Inch
 	maxSpan       units.Length = 50 * units.Foot
 	maxSag        units.Length = 50 * units.Foot
-	maxSwagLength units.Length = 100 * units.Foot
+	maxSwagLength units.Length = 150 * units.Foot
 
 	wantSpan = "1 in to 50 ft"
 	wantSag  = "0 ft to 50 ft"
+
+	wantSwagLength = "the span to 150 ft, with a sag of at most 50 ft"
 )
 
 // A Swag is a garland that hangs free between two hooks at one height. It hangs
@@ -41,8 +43,9 @@ type Swag struct {
 // of steps from a close start, so that it takes as long for a flat swag as for a
 // deep one, and cannot wander.
 //
-// It returns an [Error] wrapping [ErrRange] if span is not from 1 in to 50 ft or
-// length is over 100 ft, and one wrapping [ErrFit] if length is less than span.
+// It returns an [Error] wrapping [ErrRange] if span is not from 1 in to 50 ft,
+// length is over 150 ft or the sag over 50 ft, and one wrapping [ErrFit] if length
+// is less than span.
 //
 // Source: as for [Swag].
 func SwagOf(span, length units.Length) (Swag, error) {
@@ -54,10 +57,13 @@ func SwagOf(span, length units.Length) (Swag, error) {
 		return Swag{}, fitError(fn, "length", length.String(), "at least the span, "+span.String())
 	}
 	if length > maxSwagLength {
-		return Swag{}, rangeError(fn, "length", length.String(), "the span to 100 ft")
+		return Swag{}, rangeError(fn, "length", length.String(), wantSwagLength)
 	}
-	c := catenaryOfSlack(float64(span), float64(length-span))
-	return Swag{Span: span, Sag: nearest(c.sag())}, nil
+	sag := nearest(catenaryOfSlack(float64(span), float64(length-span)).sag())
+	if sag > maxSag {
+		return Swag{}, rangeError(fn, "length", length.String(), wantSwagLength)
+	}
+	return Swag{Span: span, Sag: sag}, nil
 }
 
 // Length returns the garland that the swag takes, from hook to hook: less than a
