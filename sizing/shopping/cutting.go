@@ -27,7 +27,7 @@ const (
 	maxCutPieces = 10_000        // pieces
 	maxCutKinds  = 64            // lengths of pieces; kinds of rolls
 	maxCutEffort = 1_000_000_000 // elementary steps, a few seconds
-	maxPackSteps = 20_000        // rolls tried in one search for a packing
+	maxPackSteps = 50_000        // ways to cut tried in one search for a packing; a relaxation counts for 100
 	maxKnapsack  = 1 << 14       // entries in the list of a knapsack
 	maxSimplex   = 2_000         // pivots in one relaxation
 	maxWeighing  = 1 << 60       // sums of weights
@@ -206,11 +206,10 @@ func (c *cutter) split(b branch) (split int, decided bool) {
 // proved that there is none.
 func (c *cutter) try(packs []int64) (found, proved bool) {
 	s := c.packing(packs)
-	found = s.fill(0, s.stacks[0].bins)
-	c.effort += 20 * s.steps
+	found, proved = s.search()
 	c.missing = min(c.missing, s.least)
 	if !found {
-		return false, s.steps <= maxPackSteps
+		return false, proved
 	}
 	used := make([]int64, len(c.rolls))
 	for _, p := range s.patterns {
@@ -234,7 +233,7 @@ type packing struct {
 	left     []int64 // pieces still to cut
 	failed   map[string]bool
 	patterns []pattern
-	steps    int64
+	steps    int   // ways to cut tried
 	least    int64 // fewest pieces that were ever left
 }
 
@@ -242,285 +241,360 @@ type packing struct {
 type stack struct {
 	roll   int
 	length int64
-	bins   int64
-	room   int64   // length of all rolls in the stacks after this one
-	holds  []int64 // how many pieces as long as the k-th they hold
+	bins   int64 // rolls still to cut
 }
 
 // packing readies a packing into the given packs, longest rolls first.
 func (c *cutter) packing(packs []int64) *packing {
-	s := &packing{cutter: c, left: slices.Clone(c.demand), failed: make(map[string]bool)}
+	s := &packing{cutter: c, left: slices.Clone(c.demand), least: math.MaxInt64}
 	for i, r := range c.rolls {
 		s.stacks = append(s.stacks, stack{roll: i, length: r.length, bins: packs[i] * r.strands})
 	}
 	slices.SortStableFunc(s.stacks, func(a, b stack) int { return cmp.Compare(b.length, a.length) })
-	room, holds := int64(0), make([]int64, len(c.lengths))
-	for i := len(s.stacks) - 1; i >= 0; i-- {
-		t := &s.stacks[i]
-		t.room, t.holds = room, slices.Clone(holds)
-		room += t.bins * t.length
-		for k, piece := range c.lengths {
-			holds[k] += t.bins * (t.length / piece)
-		}
-	}
-	for _, n := range s.left {
-		s.least += n
-	}
 	return s
 }
 
-// fill cuts what is left from the last bins of the i-th stack and from the stacks
-// after it, and reports whether it could. It gives up after maxPackSteps.
-func (s *packing) fill(i int, bins int64) bool {
-	for bins == 0 {
-		if i++; i == len(s.stacks) {
-			return s.done()
+// search looks for a way to cut what is left, first by plain search, then with
+// the relaxation as a guide. It reports whether it found one, and if not, whether
+// there is none.
+func (s *packing) search() (found, proved bool) {
+	for _, guided := range []bool{false, true} {
+		s.failed, s.steps = make(map[string]bool), 0
+		if s.fill(guided) {
+			return true, true
 		}
-		bins = s.stacks[i].bins
+		if s.steps <= maxPackSteps {
+			return false, true
+		}
 	}
-	if s.done() {
+	return false, false
+}
+
+// fill cuts what is left from the rolls there are, and reports whether it could.
+func (s *packing) fill(guided bool) bool {
+	var room, pieces int64
+	for _, t := range s.stacks {
+		room += t.bins * t.length
+	}
+	fits := true
+	for k, n := range s.left {
+		room -= n * s.lengths[k]
+		if pieces += n; n > 0 {
+			// Rolls hold so many pieces that are no shorter than this one.
+			holds := int64(0)
+			for _, t := range s.stacks {
+				holds += t.bins * (t.length / s.lengths[k])
+			}
+			fits = fits && pieces <= holds
+		}
+	}
+	if s.least = min(s.least, pieces); pieces == 0 {
 		return true
 	}
-	t := s.stacks[i]
-	room := t.room + bins*t.length
-	pieces := int64(0)
-	for k, n := range s.left {
-		pieces += n
-		room -= n * s.lengths[k]
-		if room < 0 || pieces > t.holds[k]+bins*(t.length/s.lengths[k]) {
-			return false
-		}
+	if room < 0 || !fits {
+		return false
 	}
-	key := s.key(i, bins)
+	key := s.key()
 	if s.failed[key] {
 		return false
 	}
-	take := make([]int64, len(s.lengths))
-	s.patterns = append(s.patterns, pattern{roll: t.roll, take: take})
-	if s.choose(i, bins, 0, t.length, room, take) {
+	if s.steps > maxPackSteps {
+		return false
+	}
+	var ok bool
+	if guided {
+		s.steps += 100
+		ok = s.guide(room)
+	} else {
+		i := slices.IndexFunc(s.stacks, func(t stack) bool { return t.bins > 0 })
+		ok = s.each(i, room, func(take []int64) bool { return s.cut(i, take, false) })
+	}
+	if !ok {
+		s.failed[key] = true
+	}
+	return ok
+}
+
+// cut cuts a roll of the i-th stack as take says and fills the others. If take is
+// nothing, no roll of the stack is of use.
+func (s *packing) cut(i int, take []int64, guided bool) bool {
+	bins := int64(1)
+	if slices.Max(take) == 0 {
+		bins = s.stacks[i].bins
+	} else {
+		s.patterns = append(s.patterns, pattern{roll: s.stacks[i].roll, take: slices.Clone(take)})
+	}
+	s.stacks[i].bins -= bins
+	for k, n := range take {
+		s.left[k] -= n
+	}
+	if s.fill(guided) {
 		return true
 	}
-	s.patterns = s.patterns[:len(s.patterns)-1]
-	s.failed[key] = true
+	for k, n := range take {
+		s.left[k] += n
+	}
+	s.stacks[i].bins += bins
+	if bins == 1 && slices.Max(take) > 0 {
+		s.patterns = s.patterns[:len(s.patterns)-1]
+	}
 	return false
 }
 
-// done reports whether no pieces are left.
-func (s *packing) done() bool {
-	pieces := int64(0)
-	for _, n := range s.left {
-		pieces += n
+// guide is fill with the ways to cut of the relaxation tried first: of the stack in
+// which one of them is used most. It returns false at once if what is left does
+// not even fit in fractions.
+func (s *packing) guide(room int64) bool {
+	var sources []source
+	for _, t := range s.stacks {
+		if t.bins > 0 {
+			sources = append(sources, source{roll: t.roll, limit: float64(t.bins)})
+		}
 	}
-	s.least = min(s.least, pieces)
-	return pieces == 0
+	prices, basis := s.solveLP(s.left, sources)
+	k := s.knapsack(prices, s.left)
+	var over bounded
+	for i, n := range s.left {
+		over.add(n, prices[i])
+	}
+	for _, t := range s.stacks {
+		over.add(-t.bins, k.most(t.length))
+	}
+	if over.positive() > 0 {
+		return false
+	}
+	basis = slices.DeleteFunc(basis, func(c column) bool { return c.take == nil })
+	slices.SortStableFunc(basis, func(a, b column) int { return cmp.Compare(b.value, a.value) })
+	if len(basis) == 0 {
+		return false
+	}
+	i := slices.IndexFunc(s.stacks, func(t stack) bool { return t.roll == basis[0].roll })
+	for _, col := range basis {
+		if col.roll == basis[0].roll && slices.Max(col.take) > 0 && s.cut(i, col.take, true) {
+			return true
+		}
+	}
+	return s.each(i, room, func(take []int64) bool { return s.cut(i, take, true) })
 }
 
-// choose takes pieces from the k-th length on for a bin of the i-th stack, of
-// which free is left, wasting no more than waste, and fills the other bins. It
-// takes as many of the longest as it can first, and leaves no room in which
-// another piece would go.
-func (s *packing) choose(i int, bins int64, k int, free, waste int64, take []int64) bool {
-	if s.steps++; s.steps > maxPackSteps {
-		return false
-	}
-	for k < len(s.lengths) && (s.left[k] == 0 || s.lengths[k] > free) {
-		k++
-	}
-	if k < len(s.lengths) {
-		for n := min(s.left[k], free/s.lengths[k]); n >= 0; n-- {
-			take[k] += n
-			s.left[k] -= n
-			if s.choose(i, bins, k+1, free-n*s.lengths[k], waste, take) {
-				return true
-			}
-			take[k] -= n
-			s.left[k] += n
-		}
-		return false
-	}
-	if free > waste {
-		return false
-	}
-	for j, n := range s.left {
-		if n > 0 && s.lengths[j] <= free {
+// each calls visit with ways to cut a roll of the i-th stack until it returns true,
+// and reports whether it did. They are all ways that leave no room for another
+// piece and waste no more than waste; those with most of the longest come first.
+func (s *packing) each(i int, waste int64, visit func(take []int64) bool) bool {
+	take := make([]int64, len(s.lengths))
+	var walk func(k int, free, least int64) bool
+	walk = func(k int, free, least int64) bool {
+		if s.steps > maxPackSteps {
 			return false
 		}
+		for k < len(take) && (s.left[k] == 0 || s.lengths[k] > free) {
+			if s.left[k] > 0 {
+				least = s.lengths[k]
+			}
+			k++
+		}
+		if k == len(take) {
+			s.steps++
+			return free <= waste && free < least && visit(take)
+		}
+		for n := min(s.left[k], free/s.lengths[k]); n >= 0; n-- {
+			if take[k] = n; n < s.left[k] {
+				least = s.lengths[k]
+			}
+			if walk(k+1, free-n*s.lengths[k], least) {
+				return true
+			}
+		}
+		return false
 	}
-	if slices.Max(take) > 0 {
-		return s.fill(i, bins-1)
-	}
-	// No piece goes into this stack.
-	last := len(s.patterns) - 1
-	unused := s.patterns[last]
-	s.patterns = s.patterns[:last]
-	if s.fill(i, 0) {
-		return true
-	}
-	s.patterns = append(s.patterns, unused)
-	return false
+	return walk(0, s.stacks[i].length, math.MaxInt64)
 }
 
-// key names what is left at the last bins of the i-th stack.
-func (s *packing) key(i int, bins int64) string {
-	b := append(make([]byte, 0, 2*len(s.left)+4), byte(i), byte(bins), byte(bins>>8), byte(bins>>16))
+// key names the state of the search.
+func (s *packing) key() string {
+	b := make([]byte, 0, 3*len(s.stacks)+2*len(s.left))
+	for _, t := range s.stacks {
+		b = append(b, byte(t.bins), byte(t.bins>>8), byte(t.bins>>16))
+	}
 	for _, n := range s.left {
 		b = append(b, byte(n), byte(n>>8))
 	}
 	return string(b)
 }
 
-// A column is a variable of the relaxation.
+// A column is a variable of the relaxation: a pattern if take is set, else a slack
+// or a piece that is not cut.
 type column struct {
-	roll int     // of a pattern; -1 for a slack
-	row  int     // of the limit of its rolls, or of the slack
-	cost float64 // for one roll
-	take []int64 // pieces of each length
-	sign float64 // of a slack
+	row   int     // of the limit of the rolls, or of the slack
+	roll  int     // of a pattern
+	take  []int64 // of a pattern
+	slack float64 // 1 or -1
+	cost  float64
+	value float64 // in the basis
+}
+
+// A source is rolls of one kind in the relaxation.
+type source struct {
+	roll  int
+	limit float64 // how many
+	cost  float64 // of one
 }
 
 // relax solves the relaxation of b and fills in its bound and packs.
 func (c *cutter) relax(b *branch) {
-	m := len(c.lengths)
-	// The packs up to b.lo are paid for, those from there to b.hi are not.
-	type source struct {
-		roll  int
-		paid  bool
-		limit float64
-		cost  float64
-	}
+	// The packs up to b.lo are bought in any case, those from there to b.hi are not.
 	var sources []source
+	extra := 0 // sources[:extra] are the packs up to b.lo
 	for i, r := range c.rolls {
 		if b.lo[i] > 0 {
-			sources = append(sources, source{i, true, float64(b.lo[i] * r.strands), 0})
+			sources = append(sources, source{roll: i, limit: float64(b.lo[i] * r.strands)})
 		}
+	}
+	extra = len(sources)
+	for i, r := range c.rolls {
 		if b.hi[i] > b.lo[i] {
-			sources = append(sources, source{i, false, float64((b.hi[i] - b.lo[i]) * r.strands), float64(c.weight[i]) / float64(r.strands)})
+			sources = append(sources, source{roll: i, limit: float64((b.hi[i] - b.lo[i]) * r.strands), cost: float64(c.weight[i]) / float64(r.strands)})
 		}
 	}
-	rows := m + len(sources)
-	heavy := 8 * float64(slices.Max(c.weight)+1)
-	tolerance := 1e-9 * heavy
-	inverse := make([][]float64, rows)
-	basis := make([]column, rows)
-	value := make([]float64, rows)
-	for i := range rows {
-		inverse[i] = make([]float64, rows)
-		inverse[i][i] = 1
-		basis[i] = column{roll: -1, row: i}
-		if i < m {
-			basis[i].cost = heavy
-			value[i] = float64(c.demand[i])
-		} else {
-			value[i] = sources[i-m].limit
-		}
-	}
-	prices := make([]int64, m)
-	for range maxSimplex {
-		dual := make([]float64, rows)
-		for i := range rows {
-			if basis[i].cost == 0 {
-				continue
-			}
-			for j := range rows {
-				dual[j] += float64(basis[i].cost * inverse[i][j])
-			}
-		}
-		var enter column
-		gain := tolerance
-		for i, y := range dual {
-			if i < m && -y > gain {
-				enter, gain = column{roll: -1, row: i, sign: -1}, -y
-			}
-			if i >= m && y > gain {
-				enter, gain = column{roll: -1, row: i, sign: 1}, y
-			}
-			if i < m {
-				prices[i] = int64(max(0, y) * float64(c.scale))
-			}
-		}
-		k := c.knapsack(prices)
-		for i, src := range sources {
-			worth, take := k.best(c.rolls[src.roll].length)
-			if g := float64(worth)/float64(c.scale) + dual[m+i] - src.cost; g > gain {
-				enter, gain = column{roll: src.roll, row: m + i, cost: src.cost, take: take}, g
-			}
-		}
-		c.effort += int64(len(k.entries)) + int64(rows*rows)
-		if gain == tolerance {
-			break
-		}
-		// The entering column in terms of the basis.
-		in := make([]float64, rows)
-		for i := range rows {
-			if enter.roll < 0 {
-				in[i] = enter.sign * inverse[i][enter.row]
-				continue
-			}
-			in[i] = inverse[i][enter.row]
-			for j, n := range enter.take {
-				in[i] += float64(inverse[i][j] * float64(n))
-			}
-		}
-		out, step := -1, math.Inf(1)
-		for i := range rows {
-			if in[i] > 1e-9 && value[i]/in[i] < step {
-				out, step = i, value[i]/in[i]
-			}
-		}
-		if out < 0 {
-			break
-		}
-		for i := range rows {
-			if i == out || in[i] == 0 {
-				continue
-			}
-			value[i] = max(0, value[i]-float64(step*in[i]))
-			f := in[i] / in[out]
-			for j := range rows {
-				inverse[i][j] -= float64(f * inverse[out][j])
-			}
-		}
-		value[out] = step
-		for j := range rows {
-			inverse[out][j] /= in[out]
-		}
-		basis[out] = enter
-	}
+	prices, basis := c.solveLP(c.demand, sources)
 	b.packs = make([]float64, len(c.rolls))
 	for i, lo := range b.lo {
 		b.packs[i] = float64(lo)
 	}
-	for i, col := range basis {
-		if col.roll >= 0 && !sources[col.row-m].paid {
-			b.packs[col.roll] += value[i] / float64(c.rolls[col.roll].strands)
+	for _, col := range basis {
+		if col.take != nil && col.row-len(c.lengths) >= extra {
+			b.packs[col.roll] += col.value / float64(c.rolls[col.roll].strands)
 		}
 	}
 	b.bound = c.bound(b, prices)
 }
 
+// solveLP finds the least cost to cut at least the demand in fractions of rolls,
+// each kind of them within its limit, by the revised simplex method. Pieces that
+// are not cut cost more than any roll. It returns whole prices of the pieces, and
+// the basis.
+func (c *cutter) solveLP(demand []int64, sources []source) (prices []int64, basis []column) {
+	m := len(c.lengths)
+	rows := m + len(sources)
+	heavy := 8 * float64(slices.Max(c.weight)+1)
+	tolerance := 1e-9 * heavy
+	inverse := make([][]float64, rows)
+	basis = make([]column, rows)
+	for i := range rows {
+		inverse[i] = make([]float64, rows)
+		inverse[i][i] = 1
+		if basis[i].row = i; i < m {
+			basis[i].cost, basis[i].value = heavy, float64(demand[i])
+		} else {
+			basis[i].value = sources[i-m].limit
+		}
+	}
+	prices = make([]int64, m)
+	dual := make([]float64, rows)
+	in := make([]float64, rows)
+	for range maxSimplex {
+		clear(dual)
+		for i := range rows {
+			if basis[i].cost == 0 {
+				continue
+			}
+			for j, x := range inverse[i] {
+				dual[j] += float64(basis[i].cost * x)
+			}
+		}
+		var enter column
+		gain := tolerance
+		for i, y := range dual {
+			if i < m {
+				prices[i] = int64(max(0, y) * float64(c.scale))
+				if -y > gain {
+					enter, gain = column{row: i, slack: -1}, -y
+				}
+			} else if y > gain {
+				enter, gain = column{row: i, slack: 1}, y
+			}
+		}
+		k := c.knapsack(prices, demand)
+		for i, src := range sources {
+			worth := k.entries[k.at(c.rolls[src.roll].length)].worth
+			if g := float64(worth)/float64(c.scale) + dual[m+i] - src.cost; g > gain {
+				enter, gain = column{row: m + i, roll: src.roll, cost: src.cost, take: k.take(c.rolls[src.roll].length)}, g
+			}
+		}
+		c.effort += int64(4*len(k.entries)) + int64(rows*rows)
+		if gain == tolerance {
+			break
+		}
+		// The entering column in terms of the basis, and the row that it leaves by.
+		out := -1
+		for i, row := range inverse {
+			in[i] = float64(enter.slack * row[enter.row])
+			if enter.take != nil {
+				in[i] = row[enter.row]
+				for j, n := range enter.take {
+					in[i] += float64(row[j] * float64(n))
+				}
+			}
+			if in[i] > 1e-9 && (out < 0 || basis[i].value/in[i] < enter.value) {
+				out, enter.value = i, basis[i].value/in[i]
+			}
+		}
+		if out < 0 {
+			break
+		}
+		for i, row := range inverse {
+			if i == out || in[i] == 0 {
+				continue
+			}
+			basis[i].value = max(0, basis[i].value-float64(enter.value*in[i]))
+			f := in[i] / in[out]
+			for j, x := range inverse[out] {
+				row[j] -= float64(f * x)
+			}
+		}
+		for j := range rows {
+			inverse[out][j] /= in[out]
+		}
+		basis[out] = enter
+	}
+	return prices, basis
+}
+
 // bound returns the weight below which there is no cutting in b, from any prices.
 func (c *cutter) bound(b *branch, prices []int64) int64 {
-	k := c.knapsack(prices)
-	sum, size := int64(0), 0.0
-	add := func(n, x int64) {
-		size += float64(n) * math.Abs(float64(x))
-		sum += n * x
-	}
+	k := c.knapsack(prices, c.demand)
+	var sum bounded
 	for i, d := range c.demand {
-		add(d, prices[i])
+		sum.add(d, prices[i])
 	}
 	for i, r := range c.rolls {
 		reduced := c.scale*c.weight[i] - r.strands*k.most(r.length)
 		if reduced < 0 {
-			add(b.hi[i], reduced)
+			sum.add(b.hi[i], reduced)
 		} else {
-			add(b.lo[i], reduced)
+			sum.add(b.lo[i], reduced)
 		}
 	}
-	if size > 4*maxWeighing || sum < 0 {
+	return (sum.positive() + c.scale - 1) / c.scale
+}
+
+// A bounded is a sum of products that knows if it may have overflowed.
+type bounded struct {
+	sum  int64
+	size float64
+}
+
+func (b *bounded) add(n, x int64) {
+	b.size += float64(n) * math.Abs(float64(x))
+	b.sum += n * x
+}
+
+// positive returns the sum, or 0 if it is negative or too large to be sure of.
+func (b *bounded) positive() int64 {
+	if b.size > 4*maxWeighing {
 		return 0
 	}
-	return (sum + c.scale - 1) / c.scale
+	return max(0, b.sum)
 }
 
 // A knapsack is what pieces a roll can hold at given prices, for every length of
@@ -541,8 +615,8 @@ type entry struct {
 	lot           int64
 }
 
-// knapsack builds the list up to the longest roll.
-func (c *cutter) knapsack(prices []int64) *knapsack {
+// knapsack builds the list up to the longest roll, for no more pieces than the demand.
+func (c *cutter) knapsack(prices, demand []int64) *knapsack {
 	k := &knapsack{cutter: c, prices: prices, entries: make([]entry, 1, 256), list: []int32{0}}
 	longest := int64(0)
 	for _, r := range c.rolls {
@@ -553,7 +627,7 @@ func (c *cutter) knapsack(prices []int64) *knapsack {
 			continue
 		}
 		length := c.lengths[kind]
-		rest := min(c.demand[kind], longest/length)
+		rest := min(demand[kind], longest/length)
 		for lot := int64(1); rest > 0; lot *= 2 {
 			lot = min(lot, rest)
 			rest -= lot
@@ -614,15 +688,13 @@ func (k *knapsack) at(length int64) int32 {
 	return k.list[n-1]
 }
 
-// best returns the pieces of most worth for a roll of the given length.
-func (k *knapsack) best(length int64) (worth int64, take []int64) {
-	take = make([]int64, len(k.lengths))
-	i := k.at(length)
-	worth = k.entries[i].worth
-	for ; i > 0; i = k.entries[i].below {
+// take returns the pieces of most worth for a roll of the given length.
+func (k *knapsack) take(length int64) []int64 {
+	take := make([]int64, len(k.lengths))
+	for i := k.at(length); i > 0; i = k.entries[i].below {
 		take[k.entries[i].kind] += k.entries[i].lot
 	}
-	return worth, take
+	return take
 }
 
 // most returns what no roll of the given length is worth more than.
