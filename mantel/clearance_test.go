@@ -1,0 +1,308 @@
+package mantel_test
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"example.com/fircone/mantel"
+	"example.com/fircone/units"
+)
+
+// irc and nfpa keep the violations of one source.
+func from(c mantel.Clearances, source string) (found []mantel.Violation) {
+	for _, v := range c.Violations {
+		if strings.HasPrefix(v.Source, source) {
+			found = append(found, v)
+		}
+	}
+	return found
+}
+
+// The table of IRC R1001.11 exception 4, 2018: nothing within 6 in; an eighth of an
+// inch out for each inch away, so 0.75 in at 6, 1.0 at 8, 1.25 at 10 and 1.5 at 12.
+// And ANSI/NFPA 211, 2016, 11.2.5.4: nothing within 6 in, and nothing standing out
+// over 1½ in within 12 in. A garland that lies along the shelf is as far from the
+// opening as the shelf is, and stands out as far as the shelf is deep.
+func TestClearanceTable(t *testing.T) {
+	const near, out = "distance from the opening", "standing out from the wall"
+	irc := func(measure string, measured, allowed units.Length) mantel.Violation {
+		return mantel.Violation{"along the shelf", measure, measured, allowed, measure == near, "IRC R1001.11 exception 4", "2018"}
+	}
+	nfpa := func(measure string, measured, allowed units.Length) mantel.Violation {
+		return mantel.Violation{"along the shelf", measure, measured, allowed, measure == near, "ANSI/NFPA 211, 11.2.5.4", "2016"}
+	}
+	tips := func(measured units.Length) mantel.Violation {
+		return mantel.Violation{"along the shelf", "distance from an open fire", measured, 3 * ft, true, "NFPA and ESFI holiday safety tips", "undated"}
+	}
+	type list = []mantel.Violation
+	for _, test := range []struct {
+		below, depth units.Length
+		want         list
+	}{
+		{6*in - 1, in / 2, list{irc(near, 6*in-1, 6*in), nfpa(near, 6*in-1, 6*in), tips(6*in - 1)}},
+		{6 * in, 3 * in / 4, list{tips(6 * in)}},
+		{6 * in, 3*in/4 + 1, list{irc(out, 3*in/4+1, 3*in/4), tips(6 * in)}},
+		{8 * in, in, list{tips(8 * in)}},
+		{8 * in, in + 1, list{irc(out, in+1, in), tips(8 * in)}},
+		{10 * in, 5 * in / 4, list{tips(10 * in)}},
+		{10 * in, 5*in/4 + 1, list{irc(out, 5*in/4+1, 5*in/4), tips(10 * in)}},
+		{12 * in, 3 * in / 2, list{tips(12 * in)}},
+		{12 * in, 3*in/2 + 1, list{irc(out, 3*in/2+1, 3*in/2), nfpa(out, 3*in/2+1, 3*in/2), tips(12 * in)}},
+		{12*in + 1, 10 * ft, list{tips(12*in + 1)}},
+		{4 * in, 2 * in, list{irc(near, 4*in, 6*in), nfpa(near, 4*in, 6*in), nfpa(out, 2*in, 3*in/2), tips(4 * in)}},
+		{3*ft - 1, 8 * in, list{tips(3*ft - 1)}},
+		{3 * ft, 8 * in, nil},
+		{8 * in, 0, list{tips(8 * in)}}, // depth not measured
+	} {
+		m := mantel.Mantel{Length: 5 * ft, Depth: test.depth, Opening: mantel.Opening{Width: 3 * ft, Height: 2 * ft, Below: test.below}}
+		got, err := m.Clearances(mantel.Hanging{})
+		if err != nil || !slices.Equal(got.Violations, test.want) {
+			t.Errorf("%v below, %v deep: got %v, %v, want %v", test.below, test.depth, got.Violations, err, test.want)
+		}
+		if want := (mantel.Clearance{Place: "along the shelf", FromOpening: test.below, HasOpening: true}); !slices.Equal(got.Places, []mantel.Clearance{want}) {
+			t.Errorf("got %v, want %v", got.Places, want)
+		}
+	}
+}
+
+// Half of the thickness brings a garland nearer, lower, and further out.
+func TestThickness(t *testing.T) {
+	m := mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: in, Opening: mantel.Opening{Width: 3 * ft, Height: 2 * ft, Below: 10 * in}}
+	got, err := m.Clearances(mantel.Hanging{Thickness: 2 * in, Left: 58 * in})
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := []mantel.Clearance{
+		{"left drop", 11 * in, true, in, true},
+		{"along the shelf", 9 * in, true, 59 * in, true},
+	}
+	if !slices.Equal(got.Places, want) {
+		t.Errorf("got %v, want %v", got.Places, want)
+	}
+	if v := from(got, "IRC"); len(v) != 2 || v[0].Measured != 2*in || v[0].Allowed != 11*in/8 || v[1].Measured != 2*in || v[1].Allowed != 9*in/8 {
+		t.Errorf("got %v", v)
+	}
+
+	// On the hearth, and just above it.
+	got, err = m.Clearances(mantel.Hanging{Thickness: 2 * in, Right: 59 * in})
+	if err != nil || got.Places[1].AboveHearth != 0 || len(from(got, "common practice")) != 0 {
+		t.Errorf("got %v, %v", got, err)
+	}
+	got, err = m.Clearances(mantel.Hanging{Thickness: 2 * in, Right: 59*in + 1})
+	hearth := mantel.Violation{"right drop", "height above the hearth", -1, 0, true, "common practice", ""}
+	if err != nil || got.Places[1].AboveHearth != -1 || !slices.Equal(from(got, "common practice"), []mantel.Violation{hearth}) {
+		t.Errorf("got %v, %v", got, err)
+	}
+
+	// So thick that it reaches the opening from the shelf.
+	got, err = m.Clearances(mantel.Hanging{Thickness: 3 * ft})
+	if err != nil || got.Places[0].FromOpening != 0 {
+		t.Errorf("got %v, %v", got, err)
+	}
+}
+
+// An opening 36 in wide under a shelf of 60 in: 12 in from the shelf's ends, 9 in below it.
+func TestDistances(t *testing.T) {
+	m := mantel.Mantel{Length: 60 * in, Opening: mantel.Opening{Width: 36 * in, Height: 30 * in, Below: 9 * in}}
+	for _, test := range []struct {
+		reason string
+		h      mantel.Hanging
+		want   map[string]units.Length
+	}{
+		{
+			"a 3-4-5 triangle: nothing falls, 12 in across and 9 down; but a drop of 0 is none",
+			mantel.Hanging{},
+			map[string]units.Length{"along the shelf": 9 * in},
+		},
+		{
+			"a drop of 4 in ends 5 in above the top: 5-12-13",
+			mantel.Hanging{Left: 4 * in, Right: 9 * in, Fall: 40 * in},
+			map[string]units.Length{"left drop": 13 * in, "along the shelf": 9 * in, "right drop": 12 * in, "ribbon": 12 * in},
+		},
+		{
+			"one swag, lowest over the opening",
+			mantel.Hanging{Swags: 1, Sag: 4 * in},
+			map[string]units.Length{"swag 1": 5 * in},
+		},
+		{
+			"one swag in front of the opening",
+			mantel.Hanging{Swags: 1, Sag: 10 * in},
+			map[string]units.Length{"swag 1": 0},
+		},
+		{
+			"three swags, the middle one lowest over it, the others' middles 2 in outside it: see TestSwagDistance",
+			mantel.Hanging{Swags: 3, Sag: 9*in - 1},
+			map[string]units.Length{"swag 2": 1},
+		},
+	} {
+		got, err := m.Clearances(test.h)
+		if err != nil {
+			t.Errorf("%s: %v", test.reason, err)
+		}
+		for place, want := range test.want {
+			i := slices.IndexFunc(got.Places, func(c mantel.Clearance) bool { return c.Place == place })
+			if i < 0 || got.Places[i].FromOpening != want || !got.Places[i].HasOpening || got.Places[i].HasHearth {
+				t.Errorf("%s: %s: got %v, want %v", test.reason, place, got.Places, want)
+			}
+		}
+	}
+	// Every part is there, from the left, the ribbon last.
+	got, err := m.Clearances(mantel.Hanging{Swags: 2, Sag: in, Left: in, Right: in, Fall: in})
+	var places []string
+	for _, c := range got.Places {
+		places = append(places, c.Place)
+	}
+	if err != nil || !slices.Equal(places, []string{"left drop", "swag 1", "swag 2", "right drop", "ribbon"}) {
+		t.Errorf("got %q, %v", places, err)
+	}
+}
+
+// nearestByLooking returns the least distance of swag i from the opening and what is
+// under it, by looking at points of the curve, ever closer about the nearest.
+func nearestByLooking(t *rapid.T, m mantel.Mantel, h mantel.Hanging, i int) float64 {
+	span := float64(m.Length) / float64(h.Swags)
+	low, high := span*float64(i), span*float64(i+1)
+	side := float64(m.Length-m.Opening.Width) / 2
+	best, at := math.Inf(1), 0.
+	const steps = 200
+	for range 6 {
+		step := (high - low) / steps
+		for k := range steps + 1 {
+			x := low + step*float64(k)
+			along := min(m.Length, units.Length(math.Round(x)))
+			below, err := m.Below(h, along)
+			if err != nil {
+				t.Fatal(err)
+			}
+			dx := max(0, side-float64(along), float64(along)-(float64(m.Length)-side))
+			dy := max(0, float64(m.Opening.Below-below))
+			if d := math.Hypot(dx, dy); d < best {
+				best, at = d, x
+			}
+		}
+		low, high = max(low, at-2*step), min(high, at+2*step)
+	}
+	return best
+}
+
+func TestSwagDistance(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		m := mantel.Mantel{Length: lengths(ft, 10*ft).Draw(t, "length")}
+		m.Opening.Width = lengths(in, m.Length).Draw(t, "width")
+		m.Opening.Below = lengths(in, 2*ft).Draw(t, "below")
+		m.Opening.Height = in
+		h := mantel.Hanging{Swags: rapid.IntRange(1, 8).Draw(t, "swags")}
+		h.Sag = lengths(0, 3*ft).Draw(t, "sag")
+		got, err := m.Clearances(h)
+		if err != nil || len(got.Places) != h.Swags {
+			t.Fatal(got, err)
+		}
+		for i, c := range got.Places {
+			want := nearestByLooking(t, m, h, i)
+			// Both are rounded, the points that were looked at in two directions; and where
+			// the curve is steep a nanometer along is many below.
+			tolerance := 3 + 4*float64(h.Sag)/float64(m.Length)*float64(h.Swags)
+			if math.Abs(float64(c.FromOpening)-want) > tolerance {
+				t.Fatalf("%v: %v, by looking %v nm", c.Place, c.FromOpening, want)
+			}
+			if other := got.Places[h.Swags-1-i]; other.FromOpening != c.FromOpening {
+				t.Fatalf("%v, but %v", c, other)
+			}
+		}
+	})
+}
+
+func TestClearanceProperties(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		m := mantels().Draw(t, "m")
+		h := hangings(m).Draw(t, "h")
+		got, err := m.Clearances(h)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, c := range got.Places {
+			if c.HasOpening != (m.Opening.Width != 0) || c.HasHearth != (m.Height != 0) || c.FromOpening < 0 || c.FromOpening > 50*ft {
+				t.Fatalf("%+v", c)
+			}
+		}
+		for _, v := range got.Violations {
+			if v.AtLeast != (v.Measured < v.Allowed) || v.Measured == v.Allowed || v.Source == "" || v.Place == "" || v.Measure == "" {
+				t.Fatalf("%+v", v)
+			}
+		}
+		if m.Opening.Width == 0 && len(got.Violations) > len(from(got, "common practice")) {
+			t.Fatalf("no opening, but %v", got.Violations)
+		}
+		// Moving the opening down never adds a violation of the fire's rules.
+		if m.Opening.Width != 0 && m.Opening.Below < 40*ft {
+			deeper := m
+			deeper.Height = 0
+			deeper.Opening.Below += lengths(0, 10*ft).Draw(t, "further")
+			less, err := deeper.Clearances(h)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for i, c := range less.Places {
+				if c.FromOpening < got.Places[i].FromOpening-2 {
+					t.Fatalf("%v, further down %v", got.Places[i], c)
+				}
+			}
+		}
+	})
+}
+
+func TestCautions(t *testing.T) {
+	opening := mantel.Opening{Width: ft, Height: ft, Below: ft}
+	for _, test := range []struct {
+		m    mantel.Mantel
+		h    mantel.Hanging
+		want []string // words of the cautions after the four that are always there
+	}{
+		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening}, mantel.Hanging{Thickness: in}, nil},
+		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening}, mantel.Hanging{}, []string{"thickness"}},
+		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Opening: opening}, mantel.Hanging{Thickness: in}, []string{"depth"}},
+		{mantel.Mantel{Length: 5 * ft, Depth: ft, Opening: opening}, mantel.Hanging{Thickness: in}, []string{"height of the shelf"}},
+		{mantel.Mantel{Length: 5 * ft}, mantel.Hanging{}, []string{"no opening", "height of the shelf", "thickness"}},
+	} {
+		got, err := test.m.Clearances(test.h)
+		if err != nil || len(got.Cautions) != 4+len(test.want) {
+			t.Errorf("%v: cautions %q, %v", test.m, got.Cautions, err)
+			continue
+		}
+		for i, words := range append([]string{"not trim", "local code", "before a fire is lit", "children"}, test.want...) {
+			if !strings.Contains(got.Cautions[i], words) {
+				t.Errorf("%v: caution %q, want one with %q", test.m, got.Cautions[i], words)
+			}
+		}
+	}
+}
+
+func TestClearanceText(t *testing.T) {
+	for want, c := range map[string]mantel.Clearance{
+		"swag 2: 7 in from the opening, 3 ft above the hearth": {"swag 2", 7 * in, true, 3 * ft, true},
+		"swag 2: 7 in from the opening":                        {"swag 2", 7 * in, true, 0, false},
+		"swag 2: 3 ft above the hearth":                        {"swag 2", 0, false, 3 * ft, true},
+		"swag 2: not measured":                                 {Place: "swag 2"},
+	} {
+		if got := c.String(); got != want {
+			t.Errorf("got %s, want %s", got, want)
+		}
+	}
+	near := mantel.Violation{"swag 2", "distance from the opening", 4 * in, 6 * in, true, "IRC R1001.11 exception 4", "2018"}
+	out := mantel.Violation{"ribbon", "standing out from the wall", 2 * in, in, false, "common practice", ""}
+	all := mantel.Clearances{Violations: []mantel.Violation{near, out}, Cautions: []string{"one", "two"}}
+	want := `swag 2: distance from the opening 4 in, at least 6 in (IRC R1001.11 exception 4, 2018)
+ribbon: standing out from the wall 2 in, at most 1 in (common practice)
+caution: one
+caution: two`
+	if got := all.String(); got != want {
+		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+	if got, want := (mantel.Clearances{Cautions: []string{"one"}}).String(), "no clearance falls short\ncaution: one"; got != want {
+		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+}
