@@ -180,7 +180,7 @@ func (x *number) scan(s string, i int) (int, fault) {
 			}
 			return 0, faultPoint
 		}
-	case i < len(s) && i > start && slashLen(s, i) > 0:
+	case i > start && slashLen(s, i) > 0:
 		x.num, x.n = x.n, 0
 		if i = x.denominator(s, i); i < 0 {
 			return 0, faultDenominator
@@ -429,12 +429,10 @@ func mark(s string, i int) (unit uint64, n int) {
 }
 
 func footMark(s string, i int) int {
-	switch {
-	case i == len(s):
-		return 0
-	case s[i] == '\'':
+	if strings.HasPrefix(s[i:], "'") {
 		return 1
-	case strings.HasPrefix(s[i:], "′") || strings.HasPrefix(s[i:], "’"):
+	}
+	if strings.HasPrefix(s[i:], "′") || strings.HasPrefix(s[i:], "’") {
 		return len("′")
 	}
 	return 0
@@ -530,12 +528,10 @@ func wordEnd(s string, i int) int {
 
 // signLen returns the length of the sign at s[i:], 0 if there is none.
 func signLen(s string, i int) int {
-	switch {
-	case i == len(s):
-		return 0
-	case s[i] == '-' || s[i] == '+':
+	if i < len(s) && (s[i] == '-' || s[i] == '+') {
 		return 1
-	case strings.HasPrefix(s[i:], "\u2212"): // minus sign
+	}
+	if strings.HasPrefix(s[i:], "\u2212") { // minus sign
 		return len("\u2212")
 	}
 	return 0
@@ -543,12 +539,10 @@ func signLen(s string, i int) int {
 
 // slashLen returns the length of the slash at s[i:], 0 if there is none.
 func slashLen(s string, i int) int {
-	switch {
-	case i == len(s):
-		return 0
-	case s[i] == '/':
+	if strings.HasPrefix(s[i:], "/") {
 		return 1
-	case strings.HasPrefix(s[i:], "\u2044"): // fraction slash
+	}
+	if strings.HasPrefix(s[i:], "\u2044") { // fraction slash
 		return len("\u2044")
 	}
 	return 0
@@ -563,7 +557,7 @@ func faultAt(s string, i int) fault {
 	switch {
 	case signLen(s, i) > 0:
 		return faultSign
-	case i < len(s) && s[i] == ',':
+	case strings.HasPrefix(s[i:], ","):
 		return faultComma
 	}
 	return faultNumber

@@ -11,9 +11,8 @@ const (
 
 // round returns the multiple of step next to v in the given way.
 func (k kind) round(w way, v, step int64) (int64, error) {
-	fn := kinds[k].name + "." + string(w)
 	if step <= 0 {
-		return 0, &Error{Func: fn, Field: "step", Value: k.string(step), Want: "a step above " + k.string(0), Err: ErrRange}
+		return 0, k.roundError(w, "step", step, "a step above "+k.string(0))
 	}
 	mag, s := magnitude(v), uint64(step)
 	switch r := mag % s; {
@@ -26,9 +25,13 @@ func (k kind) round(w way, v, step int64) (int64, error) {
 	}
 	n, fits := signed(mag, v < 0)
 	if !fits {
-		return 0, &Error{Func: fn, Field: "value", Value: k.string(v), Want: "a result from " + k.limits(), Err: ErrRange}
+		return 0, k.roundError(w, "value", v, "a result from "+k.limits())
 	}
 	return n, nil
+}
+
+func (k kind) roundError(w way, field string, v int64, want string) error {
+	return &Error{Func: kinds[k].name + "." + string(w), Field: field, Value: k.string(v), Want: want, Err: ErrRange}
 }
 
 // nearest returns the multiple of step nearest to mag, of two as near the larger.
