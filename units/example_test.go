@@ -259,6 +259,7 @@ func (s *oneRowStmt) Exec(args []driver.Value) (driver.Result, error) {
 	s.db.row = args
 	return driver.RowsAffected(1), nil
 }
+
 func (s *oneRowStmt) Query([]driver.Value) (driver.Rows, error) { return &oneRowRows{s.db.row}, nil }
 
 type oneRowRows struct{ row []driver.Value }
