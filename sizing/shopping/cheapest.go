@@ -284,7 +284,8 @@ func (c checker) strands(item string, need, have units.Length, stock itemStock) 
 	packs := make([]pack, len(stock.offers))
 	for i, o := range stock.offers {
 		n, l := o.Pack.strands()
-		packs[i] = pack{size: n * int64(l-stock.overlap), bulk: n * int64(l), cost: price(o.Price), limit: o.Shelf.limit()}
+		size := n * int64(l-stock.overlap)
+		packs[i] = pack{size: size, bulk: size, cost: price(o.Price), limit: o.Shelf.limit()}
 	}
 	missing := int64(need - have)
 	if have == 0 {

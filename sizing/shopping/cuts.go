@@ -2,6 +2,7 @@ package shopping
 
 import (
 	"slices"
+	"sort"
 	"strconv"
 
 	"example.com/fircone/units"
@@ -144,7 +145,8 @@ func (c checker) cutOne(item string, whole Quantity, stock itemStock, rolls []ro
 // cutAndJoin makes a cutting that also leaves enough to join the running length.
 // The least packs that hold both by length alone are a bound; if the pieces can be
 // cut from them and what is left joined, they are the answer. Otherwise packs are
-// added to those of cut, the best for the pieces.
+// added to those of cut, the best for the pieces; and if the shelves do not allow
+// that, packs are put back from all there are.
 func (c checker) cutAndJoin(item string, d demand, stock itemStock, rolls []roll, cut cutting) (cutting, error) {
 	missing := int64(d.running)
 	for _, q := range d.wholes {
@@ -167,11 +169,9 @@ func (c checker) cutAndJoin(item string, d demand, stock itemStock, rolls []roll
 		return cutting{}, c.short(item, need.String(), (need - units.Length(short)).String(), units.Length(short).String())
 	}
 	bound := max(cut.bound, cost(counts, packs))
-	if patterns := recut(d.wholes, stock, rolls, counts); patterns != nil {
-		all := cutting{packs: counts, patterns: patterns, bound: bound}
-		if joined(stock.remnants(d.wholes, rolls, all), stock.overlap) >= d.running {
-			return all, nil
-		}
+	if all, ok := recut(d, stock, rolls, counts); ok {
+		all.bound = bound
+		return all, nil
 	}
 	rest := itemStock{offers: slices.Clone(stock.offers), overlap: stock.overlap}
 	for i := range rest.offers {
@@ -184,13 +184,30 @@ func (c checker) cutAndJoin(item string, d demand, stock itemStock, rolls []roll
 	if err != nil {
 		return cutting{}, err
 	}
-	if missingLength > 0 {
-		return cutting{}, c.short(item, d.running.String(), (d.running - missingLength).String(), missingLength.String())
+	if missingLength == 0 {
+		for i, n := range more {
+			cut.packs[i] += n
+		}
+		cut.bound = bound
+		return cut, nil
 	}
-	for i, n := range more {
-		cut.packs[i] += n
+	// Only shelves that are all known come to this.
+	for i, p := range packs {
+		counts[i] = min(p.limit, int64(need)/p.size+1+int64(d.wholes[0].Pieces))
 	}
-	cut.bound = min(bound, cost(cut.packs, packs))
+	cut, ok := recut(d, stock, rolls, counts)
+	if !ok {
+		return cutting{}, c.short(item, d.running.String()+" and whole pieces", (d.running-missingLength).String()+" and the pieces", missingLength.String())
+	}
+	for i, n := range counts {
+		counts[i] = int64(sort.Search(int(n), func(k int) bool {
+			counts[i] = int64(k)
+			_, ok := recut(d, stock, rolls, counts)
+			return ok
+		}))
+	}
+	cut, _ = recut(d, stock, rolls, counts)
+	cut.bound = bound
 	return cut, nil
 }
 
@@ -203,16 +220,17 @@ func cost(counts []int64, packs []pack) int64 {
 	return sum
 }
 
-// recut returns a way to cut the pieces from what is owned and the given packs, or nil if it finds none.
-func recut(wholes []Quantity, stock itemStock, rolls []roll, counts []int64) []pattern {
+// recut cuts the pieces from what is owned and the given packs, and reports
+// whether it found a way that leaves enough to join.
+func recut(d demand, stock itemStock, rolls []roll, counts []int64) (cutting, bool) {
 	var lengths, demand []int64
-	for _, q := range wholes {
+	for _, q := range d.wholes {
 		lengths = append(lengths, int64(q.Length))
 		demand = append(demand, int64(q.Pieces))
 	}
 	solver, ok := newCutter(lengths, demand, rolls)
 	if !ok {
-		return nil
+		return cutting{}, false
 	}
 	packs := make([]int64, len(rolls))
 	for i, r := range solver.rolls {
@@ -221,8 +239,11 @@ func recut(wholes []Quantity, stock itemStock, rolls []roll, counts []int64) []p
 			packs[i] = min(r.limit, counts[i-len(stock.owned)])
 		}
 	}
-	solver.try(packs)
-	return solver.patterns
+	if found, _ := solver.try(packs); !found {
+		return cutting{}, false
+	}
+	cut := cutting{packs: slices.Clone(counts), patterns: solver.patterns}
+	return cut, joined(stock.remnants(d.wholes, rolls, cut), stock.overlap) >= d.running
 }
 
 // remnants returns what cut leaves of all rolls, owned and bought.

@@ -1,0 +1,126 @@
+package shopping
+
+import (
+	"errors"
+	"math/big"
+	"slices"
+	"strconv"
+	"testing"
+
+	"github.com/shopspring/decimal"
+	"pgregory.net/rapid"
+)
+
+// TestFullestIsLeximin holds Fullest against every combination of counts: the
+// fullness of all items, sorted, is compared from the least full on, and then the cost.
+func TestFullestIsLeximin(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		var s Shop
+		var choices []Choice
+		for i := range rapid.IntRange(1, 4).Draw(t, "items") {
+			item := "item " + strconv.Itoa(i)
+			for j := range rapid.IntRange(1, 2).Draw(t, "offers") {
+				o := Offer{
+					Item: item, Name: strconv.Itoa(j),
+					Pack:  Quantity{Pieces: rapid.IntRange(1, 4).Draw(t, "pack")},
+					Price: decimal.New(rapid.Int64Range(0, 20).Draw(t, "price"), -1),
+				}
+				if rapid.IntRange(0, 3).Draw(t, "limited") == 0 {
+					o.Shelf = Left(rapid.IntRange(0, 4).Draw(t, "left"))
+				}
+				s.Offers = append(s.Offers, o)
+			}
+			if rapid.Bool().Draw(t, "owned") {
+				s.Owned = append(s.Owned, Owned{Item: item, Quantity: Quantity{Pieces: rapid.IntRange(0, 3).Draw(t, "owns")}})
+			}
+			c := Choice{Need: Need{Item: item, Quantity: Quantity{Pieces: rapid.IntRange(0, 5).Draw(t, "fewest")}}}
+			c.Most = c.Need.Quantity.Pieces + rapid.IntRange(0, 6).Draw(t, "span")
+			choices = append(choices, c)
+		}
+		s.Budget = decimal.New(rapid.Int64Range(0, 120).Draw(t, "budget"), -1)
+
+		// Brute force, with the cost of each count from Cheapest.
+		type outcome struct {
+			levels []*big.Rat
+			cost   decimal.Decimal
+		}
+		better := func(a, b *outcome) bool {
+			if b == nil {
+				return true
+			}
+			if c := slices.CompareFunc(a.levels, b.levels, (*big.Rat).Cmp); c != 0 {
+				return c > 0
+			}
+			return a.cost.LessThan(b.cost)
+		}
+		var best *outcome
+		least := decimal.NewFromInt(0)
+		short := false
+		cost := func(c Choice, n int) (decimal.Decimal, bool) {
+			need := c.Need
+			need.Quantity.Pieces = n
+			p, err := s.Cheapest(need)
+			return p.Cost, err == nil
+		}
+		for _, c := range choices {
+			d, ok := cost(c, c.Need.Quantity.Pieces)
+			least, short = least.Add(d), short || !ok
+		}
+		var walk func(i int, o outcome)
+		walk = func(i int, o outcome) {
+			if i == len(choices) {
+				slices.SortFunc(o.levels, (*big.Rat).Cmp)
+				if better(&o, best) {
+					best = &o
+				}
+				return
+			}
+			c := choices[i]
+			fewest := c.Need.Quantity.Pieces
+			for n := fewest; n <= max(fewest, c.Most); n++ {
+				d, ok := cost(c, n)
+				d = d.Add(o.cost)
+				if !ok || d.GreaterThan(s.Budget) {
+					break
+				}
+				level := big.NewRat(1, 1)
+				if c.Most > fewest {
+					level = big.NewRat(int64(n-fewest), int64(c.Most-fewest))
+				}
+				walk(i+1, outcome{append(slices.Clone(o.levels), level), d})
+			}
+		}
+		walk(0, outcome{})
+
+		got, err := s.Fullest(choices)
+		switch {
+		case short:
+			if !errors.Is(err, ErrShort) {
+				t.Fatalf("got %v, want ErrShort", err)
+			}
+			return
+		case best == nil:
+			var e *Error
+			if !errors.As(err, &e) || e.Err != ErrBudget || e.Want != "at least "+money(least)+" for the fewest" {
+				t.Fatalf("got %v, want ErrBudget and %v", err, least)
+			}
+			return
+		case err != nil:
+			t.Fatal(err)
+		}
+		var levels []*big.Rat
+		for i, p := range got.Purchases {
+			c := choices[i]
+			fewest := c.Need.Quantity.Pieces
+			level := big.NewRat(1, 1)
+			if c.Most > fewest {
+				level = big.NewRat(int64(p.Needs[0].Quantity.Pieces-fewest), int64(c.Most-fewest))
+			}
+			levels = append(levels, level)
+		}
+		slices.SortFunc(levels, (*big.Rat).Cmp)
+		if slices.CompareFunc(levels, best.levels, (*big.Rat).Cmp) != 0 || !got.Total.Equal(best.cost) {
+			t.Fatalf("got %v for %v, want %v for %v", levels, got.Total, best.levels, best.cost)
+		}
+	})
+}
