@@ -1,0 +1,257 @@
+package palette
+
+import (
+	"math/bits"
+	"slices"
+)
+
+// MaxBestPieces is the most entries that [Rules.Best] takes.
+const MaxBestPieces = 200
+
+// maxBest is the most colors of a palette that Best looks for.
+const maxBest = 4
+
+// Best returns the palette of at most four of the colors in the box (or r.Limit, if
+// that is fewer) that keeps the most pieces, with the box sorted into it. A piece is
+// kept if it is within r.Fit of a swatch, and any two swatches are at least r.Apart
+// apart. The answer is exact: no other such palette keeps more. Among those that keep as
+// many, it has the fewest colors, and then the ones that come first in the box.
+//
+// The swatches stand in the order of the pieces they keep, the most first, so that the
+// shares go to the colors that are there. Each is called by the CSS name of its color,
+// or by its #rrggbb where it has none, and has the finish of the first piece of it.
+//
+// The box has 1 to 200 entries; it returns an [Error] wrapping [ErrRange] for any
+// other, for a Count out of its range, or a rule out of its range.
+//
+// It searches by branch and bound: colors are tried in the order of the box, and a
+// branch is left where even the best that each color could add on its own would not
+// beat what was found. At worst that is every set of up to three colors, 1,333,500 for
+// 200; see the benchmark for what it comes to.
+func (r Rules) Best(box []Piece) (Sorting, error) {
+	const fn = "Rules.Best"
+	if err := r.check(fn); err != nil {
+		return Sorting{}, err
+	}
+	if len(box) == 0 {
+		return Sorting{}, rangeError(fn, "pieces in the box", 0, "1 to 200")
+	}
+	if err := checkBox(fn, box, MaxBestPieces); err != nil {
+		return Sorting{}, err
+	}
+
+	s := newSearch(r, box)
+	var best []int
+	for size := 1; size <= min(r.Limit, maxBest); size++ {
+		if found := s.find(size); found != nil {
+			best = found
+		}
+	}
+
+	var p Palette
+	for _, i := range best {
+		c := s.color[i]
+		name := c.Name()
+		if name == "" {
+			name = c.String()
+		}
+		p.swatch[p.n] = Swatch{name, c, s.finish[i]}
+		p.n++
+	}
+	sorted := r.sort(p, box)
+	order := make([]int, p.n)
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(i, j int) int { return sorted.Kept[j] - sorted.Kept[i] })
+	ranked := Palette{n: p.n}
+	for i, j := range order {
+		ranked.swatch[i] = p.swatch[j]
+	}
+	return r.sort(ranked, box), nil
+}
+
+// A set is a set of up to MaxBestPieces colors.
+type set [(MaxBestPieces + 63) / 64]uint64
+
+func (s *set) add(i int)      { s[i>>6] |= 1 << (i & 63) }
+func (s *set) has(i int) bool { return s[i>>6]>>(i&63)&1 != 0 }
+
+func (s *set) union(t *set) set {
+	u := *s
+	for k := range u {
+		u[k] |= t[k]
+	}
+	return u
+}
+
+// A search looks for the sets of colors that keep the most. Equal colors of the box
+// are one color here.
+type search struct {
+	color  []Color
+	finish []Finish
+	keeps  []set // the colors that a swatch of this color keeps
+	clash  []set // the colors that a swatch of this color cannot stand beside, itself among them
+	planes []set // the weights, in binary: color i weighs the sum of 2^b where planes[b] has i
+	most   int   // the most pieces kept so far
+	chosen [maxBest]int
+	found  []int
+}
+
+func newSearch(r Rules, box []Piece) *search {
+	s := new(search)
+	at := make(map[Color]int, len(box))
+	var weight []int
+	for i := range box {
+		c := box[i].Color
+		k, ok := at[c]
+		if !ok {
+			k = len(s.color)
+			at[c] = k
+			s.color = append(s.color, c)
+			s.finish = append(s.finish, box[i].Finish)
+			weight = append(weight, 0)
+		}
+		weight[k] += box[i].count()
+	}
+	for i, w := range weight {
+		for b := 0; w>>b > 0; b++ {
+			if b == len(s.planes) {
+				s.planes = append(s.planes, set{})
+			}
+			if w>>b&1 != 0 {
+				s.planes[b].add(i)
+			}
+		}
+	}
+	n := len(s.color)
+	s.keeps = make([]set, n)
+	s.clash = make([]set, n)
+	points := make([]point, n)
+	for i, c := range s.color {
+		points[i] = pointOf(c.Lab())
+		s.keeps[i].add(i)
+		s.clash[i].add(i)
+		for j := range i {
+			d := difference(points[j], points[i])
+			if d <= r.Fit {
+				s.keeps[i].add(j)
+				s.keeps[j].add(i)
+			}
+			if !r.apart(d) {
+				s.clash[i].add(j)
+				s.clash[j].add(i)
+			}
+		}
+	}
+	return s
+}
+
+// gains[i] is a bound on what color i would add to the pieces kept, or -1 if it
+// cannot be added.
+type gains [MaxBestPieces]int
+
+// find returns the first set of the given size that keeps the most pieces, if it
+// keeps more than s.most, which it raises; else nil.
+func (s *search) find(size int) []int {
+	var none set
+	var all gains
+	for i := range s.color {
+		all[i] = s.added(i, &none)
+	}
+	before := s.most
+	s.found = nil
+	// What can be had by taking the color that adds most, again and again, is a
+	// mark to beat: nothing below it need be looked at.
+	s.most = max(before, s.greedy(size)-1)
+	s.extend(size, 0, 0, 0, &none, &none, &all)
+	if s.found == nil {
+		s.most = before
+	}
+	return s.found
+}
+
+// greedy returns how many pieces are kept by up to size colors taken one by one, each
+// the one that adds the most.
+func (s *search) greedy(size int) int {
+	var kept, barred set
+	total := 0
+	for range size {
+		best := -1
+		for i := range s.color {
+			if !barred.has(i) && (best < 0 || s.added(i, &kept) > s.added(best, &kept)) {
+				best = i
+			}
+		}
+		if best < 0 {
+			return total
+		}
+		total += s.added(best, &kept)
+		kept, barred = kept.union(&s.keeps[best]), barred.union(&s.clash[best])
+	}
+	return total
+}
+
+// extend tries every color from next on as the one chosen after depth others, which
+// keep the set kept, in all total pieces, and bar the set barred. What a color adds
+// can only fall as more is kept, so upper, from the step before, bounds it from above.
+func (s *search) extend(size, depth, next, total int, kept, barred *set, upper *gains) {
+	n := len(s.color)
+	left := size - depth
+	if left == 1 {
+		for i := next; i < n; i++ {
+			if total+upper[i] <= s.most || barred.has(i) {
+				continue
+			}
+			if t := total + s.added(i, kept); t > s.most {
+				s.most = t
+				s.chosen[depth] = i
+				s.found = slices.Clone(s.chosen[:size])
+			}
+		}
+		return
+	}
+
+	// rest[i] is the most that left-1 colors from i on could add.
+	var gain gains
+	var rest [MaxBestPieces + 1]int
+	var top [maxBest]int // the largest gains from i on, the largest first
+	for i := n - 1; i >= next; i-- {
+		gain[i] = -1
+		if !barred.has(i) {
+			gain[i] = s.added(i, kept)
+		}
+		g := gain[i]
+		for k := range left - 1 {
+			if g > top[k] {
+				g, top[k] = top[k], g
+			}
+			rest[i] += top[k]
+		}
+	}
+	for i := next; i < n; i++ {
+		if gain[i] < 0 || total+gain[i]+rest[i+1] <= s.most {
+			continue
+		}
+		nowKept, nowBarred := kept.union(&s.keeps[i]), barred.union(&s.clash[i])
+		s.chosen[depth] = i
+		s.extend(size, depth+1, i+1, total+gain[i], &nowKept, &nowBarred, &gain)
+	}
+}
+
+// added returns the pieces that color i keeps beyond those of kept.
+func (s *search) added(i int, kept *set) int {
+	var more set
+	for k := range more {
+		more[k] = s.keeps[i][k] &^ kept[k]
+	}
+	sum := 0
+	for b := range s.planes {
+		n := 0
+		for k := range more {
+			n += bits.OnesCount64(more[k] & s.planes[b][k])
+		}
+		sum += n << b
+	}
+	return sum
+}

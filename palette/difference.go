@@ -1,0 +1,152 @@
+package palette
+
+import (
+	"math"
+	"strconv"
+
+	"example.com/fircone/internal/elem"
+)
+
+// Difference returns how unlike c and d look side by side by daylight, by CIEDE2000
+// on its usual scale: 0 for equal colors only, near 1 just visible, 10 and more
+// another color, 100 from black to white. It is the same in both orders.
+//
+// See [Difference] for the formula, its accuracy and its source.
+func (c Color) Difference(d Color) float64 { return difference(pointOf(c.Lab()), pointOf(d.Lab())) }
+
+// Difference returns the color difference ΔE00 of x and y by CIEDE2000, with the
+// weights kL = kC = kH = 1:
+//
+//	ΔE00 = √((ΔL'/SL)² + (ΔC'/SC)² + (ΔH'/SH)² + RT·(ΔC'/SC)·(ΔH'/SH))
+//
+// It returns an [Error] wrapping [ErrRange] if an L is not from 0 to 200 or an A or
+// B not from -500 to 500.
+//
+// Accuracy: all 34 published pairs within 1e-4, the two whose hues are exactly
+// opposite among them, in both orders. The order of the two does not change a bit
+// of it, nor does the architecture.
+//
+// The formula was fitted to small differences of painted and printed samples by
+// daylight; over about 20 it tells far from near and little more.
+//
+// Source: G. Sharma, W. Wu and E. N. Dalal, "The CIEDE2000 color-difference
+// formula", Color Research and Application 30(1), 2005, 21-30; ISO/CIE 11664-6.
+func Difference(x, y Lab) (float64, error) {
+	for i, l := range [2]Lab{x, y} {
+		name := [2]string{"x", "y"}[i]
+		if !(0 <= l.L && l.L <= 200) {
+			return 0, &Error{Func: "Difference", Field: name + ".L", Value: formatFloat(l.L), Want: "0 to 200", Err: ErrRange}
+		}
+		if !(math.Abs(l.A) <= 500) {
+			return 0, &Error{Func: "Difference", Field: name + ".A", Value: formatFloat(l.A), Want: "-500 to 500", Err: ErrRange}
+		}
+		if !(math.Abs(l.B) <= 500) {
+			return 0, &Error{Func: "Difference", Field: name + ".B", Value: formatFloat(l.B), Want: "-500 to 500", Err: ErrRange}
+		}
+	}
+	return difference(pointOf(x), pointOf(y)), nil
+}
+
+func formatFloat(v float64) string { return strconv.FormatFloat(v, 'g', -1, 64) }
+
+// A point is a Lab with its chroma beside it: what difference needs of one color alone.
+type point struct {
+	l, a, b float64
+	chroma  float64
+}
+
+func pointOf(l Lab) point { return point{l.L, l.A, l.B, l.Chroma()} }
+
+// lightnessTerm returns (ΔL'/SL)². The whole of ΔE00² is never less: the three other
+// terms are the form u² + v² + RT·u·v, and |RT| < 2.
+func lightnessTerm(p, q point) float64 {
+	m := (p.l+q.l)/2 - 50
+	m2 := float64(m * m)
+	sl := 1 + float64(0.015*m2)/math.Sqrt(20+m2)
+	t := (p.l - q.l) / sl
+	return float64(t * t)
+}
+
+// weight7 returns √(c⁷/(c⁷ + 25⁷)).
+func weight7(c float64) float64 {
+	c2 := c * c
+	c7 := float64(c2 * c2 * c2 * c)
+	return math.Sqrt(c7 / (c7 + 6103515625))
+}
+
+// Sines and cosines of the angles in T, to the nearest float64.
+const (
+	cos30 = 0.86602540378443864676372317075293618
+	cos6  = 0.99452189536827333692269194498057038
+	sin6  = 0.10452846326765347139983415480249812
+	cos63 = 0.45399049973954679156040836635787120
+	sin63 = 0.89100652418836786235970957141362632
+)
+
+// difference is CIEDE2000, with hues kept as directions and not as angles.
+//
+// The published formula takes two hue angles h1, h2 and asks of their difference
+// whether it exceeds 180°. Where the hues are exactly opposite, an angle that is off
+// by its last bit answers wrongly, and ΔE00 jumps (pairs 10 and 14 of the published
+// ones). Here that question is the sign of a cross product, which is exact enough to
+// be zero when it should be, and the tie then goes as the paper's angles have it.
+func difference(p, q point) float64 {
+	g := 1 + (1-weight7((p.chroma+q.chroma)/2))/2
+	a1, a2 := g*p.a, g*q.a
+	c1 := math.Sqrt(float64(a1*a1) + float64(p.b*p.b))
+	c2 := math.Sqrt(float64(a2*a2) + float64(q.b*q.b))
+
+	cm := (c1 + c2) / 2
+	u := (c2 - c1) / (1 + float64(0.045*cm)) // ΔC'/SC
+	sum := lightnessTerm(p, q) + float64(u*u)
+	if min(c1, c2) < 1e-100 {
+		return math.Sqrt(sum) // a grey has no hue to differ in
+	}
+
+	// sin and cos of h2-h1, times c1·c2.
+	cross := float64(a1*q.b) - float64(a2*p.b)
+	dot := float64(a1*a2) + float64(p.b*q.b)
+	// The turn from h1 to h2 is to the left (+1) or to the right (-1) by the
+	// shorter way; from opposite to opposite, towards the one in [180°, 360°).
+	turn := 1.0
+	if cross < 0 || cross == 0 && !(p.b > 0 || p.b == 0 && a1 > 0) {
+		turn = -1
+	}
+	// ΔH' = 2·√(c1·c2)·sin(Δh/2), so ΔH'² = 2·(c1·c2 - dot), and
+	// c1·c2 - dot = cross²/(c1·c2 + dot) where that does not cancel.
+	cc := float64(c1 * c2)
+	half := cc - dot
+	if dot > 0 {
+		half = float64(cross*cross) / (cc + dot)
+	}
+	dh := turn * math.Sqrt(2*half)
+
+	// The mean hue bisects the two directions: along their sum, or, where
+	// that is short, square to their difference.
+	x1, y1 := a1/c1, p.b/c1
+	x2, y2 := a2/c2, q.b/c2
+	mx, my := x1+x2, y1+y2
+	if dot < 0 {
+		mx, my = turn*(y2-y1), turn*(x1-x2)
+	}
+	m := math.Sqrt(float64(mx*mx) + float64(my*my))
+	c, s := mx/m, my/m
+	// Twice, three and four times the mean hue.
+	cos2, sin2 := float64(c*c)-float64(s*s), 2*float64(s*c)
+	cos3, sin3 := float64(c*cos2)-float64(s*sin2), float64(s*cos2)+float64(c*sin2)
+	cos4, sin4 := float64(cos2*cos2)-float64(sin2*sin2), 2*float64(sin2*cos2)
+	t := 1 - float64(0.17*(float64(c*cos30)+float64(s*0.5))) +
+		float64(0.24*cos2) +
+		float64(0.32*(float64(cos3*cos6)-float64(sin3*sin6))) -
+		float64(0.20*(float64(cos4*cos63)+float64(sin4*sin63)))
+	v := dh / (1 + float64(0.015*float64(cm*t))) // ΔH'/SH
+
+	hue := float64(elem.Atan2(s, c) * (180 / math.Pi))
+	if hue < 0 {
+		hue += 360
+	}
+	e := (hue - 275) / 25
+	// RT = -sin(2Δθ)·RC, Δθ = 30°·exp(-e²).
+	rt := -elem.Sin(math.Pi/3*elem.Exp(-(e*e))) * 2 * weight7(cm)
+	return math.Sqrt(sum + float64(v*v) + float64(float64(rt*u)*v))
+}

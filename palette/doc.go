@@ -1,0 +1,2 @@
+// Package palette picks colors that hold together.
+package palette

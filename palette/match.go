@@ -1,0 +1,196 @@
+package palette
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+)
+
+// The most that a box may hold.
+const (
+	maxBox    = 1_000_000     // entries
+	maxAlike  = 1_000_000     // pieces in an entry
+	maxPieces = 1_000_000_000 // pieces in all
+)
+
+// A Piece is an ornament, ribbon or pick that is owned.
+type Piece struct {
+	// Name is what the owner calls it, "glass balls, attic". It is only printed.
+	Name string
+
+	Color  Color
+	Finish Finish
+
+	// Count is how many alike there are, 0 to 1,000,000. Zero counts as one.
+	Count int
+}
+
+func (p Piece) count() int { return max(p.Count, 1) }
+
+// A Match says where in a palette a color belongs.
+type Match struct {
+	Index      int     // the place of the nearest swatch in the palette, from 0
+	Swatch     Swatch  // that swatch
+	Difference float64 // ΔE00 to it by daylight
+	Fits       bool    // whether that is within Rules.Fit
+}
+
+// String returns m as "crimson, 4.2 away" or "none: crimson is nearest, 24.7 away",
+// the difference rounded up to a tenth, so that a figure which is over the tolerance
+// is never shown as within it.
+func (m Match) String() string {
+	d := strconv.FormatFloat(math.Ceil(m.Difference*10)/10, 'f', 1, 64)
+	if m.Fits {
+		return m.Swatch.Name + ", " + d + " away"
+	}
+	return "none: " + m.Swatch.Name + " is nearest, " + d + " away"
+}
+
+// Match returns the swatch of p that color c is nearest to by daylight, the earlier
+// one where two are equally near, and whether c fits: whether its difference is at
+// most r.Fit. It returns an [Error] wrapping [ErrRange] if p has no swatches or more
+// than r allows, or a rule is out of its range.
+func (r Rules) Match(p Palette, c Color) (Match, error) {
+	if err := r.checkPalette("Rules.Match", p); err != nil {
+		return Match{}, err
+	}
+	points := p.points()
+	return r.match(&p, &points, c), nil
+}
+
+// points returns the swatches of p as points, by daylight.
+func (p *Palette) points() (points [MaxSwatches]point) {
+	for i, s := range p.swatch[:p.n] {
+		points[i] = pointOf(s.Color.Lab())
+	}
+	return points
+}
+
+// match is Match with the points of p given. A swatch whose lightness alone puts it
+// farther than the best so far is passed over; the slack covers rounding.
+func (r Rules) match(p *Palette, points *[MaxSwatches]point, c Color) Match {
+	const slack = 1 + 1e-9
+	q := pointOf(c.Lab())
+	best := difference(points[0], q)
+	at := 0
+	for i := 1; i < p.n; i++ {
+		if lightnessTerm(points[i], q) > float64(best*best)*slack {
+			continue
+		}
+		if d := difference(points[i], q); d < best {
+			best, at = d, i
+		}
+	}
+	return Match{Index: at, Swatch: p.swatch[at], Difference: best, Fits: best <= r.Fit}
+}
+
+// A Sorting is a box of pieces sorted into a palette.
+type Sorting struct {
+	Palette Palette
+	Matches []Match          // one for each piece, in the order of the box
+	Kept    [MaxSwatches]int // the pieces that fit, by swatch, counting those alike
+	Left    int              // the pieces that fit no swatch
+}
+
+// Sort matches every piece of the box to the palette; see [Rules.Match]. The only
+// allocation is that of the result. It returns an [Error] wrapping [ErrRange] if the
+// box has over 1,000,000 entries or 1,000,000,000 pieces in all, a piece a Count out of its range, p no swatches or
+// more than r allows, or a rule is out of its range.
+func (r Rules) Sort(p Palette, box []Piece) (Sorting, error) {
+	const fn = "Rules.Sort"
+	if err := r.checkPalette(fn, p); err != nil {
+		return Sorting{}, err
+	}
+	if err := checkBox(fn, box, maxBox); err != nil {
+		return Sorting{}, err
+	}
+	return r.sort(p, box), nil
+}
+
+func (r Rules) sort(p Palette, box []Piece) Sorting {
+	s := Sorting{Palette: p, Matches: make([]Match, len(box))}
+	points := p.points()
+	for i := range box {
+		m := r.match(&p, &points, box[i].Color)
+		s.Matches[i] = m
+		if m.Fits {
+			s.Kept[m.Index] += box[i].count()
+		} else {
+			s.Left += box[i].count()
+		}
+	}
+	return s
+}
+
+func checkBox(fn string, box []Piece, limit int) error {
+	if len(box) > limit {
+		return rangeError(fn, "pieces in the box", len(box), fmt.Sprint("at most ", limit))
+	}
+	var total int64
+	for i := range box {
+		if box[i].Count < 0 || box[i].Count > maxAlike {
+			return rangeError(fn, fmt.Sprintf("box[%d].Count", i), box[i].Count, fmt.Sprint("0 to ", maxAlike))
+		}
+		if total += int64(box[i].count()); total > maxPieces {
+			return &Error{Func: fn, Field: "pieces in the box", Value: fmt.Sprint(total), Want: fmt.Sprint("at most ", maxPieces, " in all"), Err: ErrRange}
+		}
+	}
+	return nil
+}
+
+// Fitting returns how many pieces fit some swatch.
+func (s Sorting) Fitting() int {
+	n := 0
+	for _, k := range s.Kept {
+		n += k
+	}
+	return n
+}
+
+// String returns a line for each swatch with the pieces that fit it, and one for
+// those left out:
+//
+//	crimson     24
+//	gold:metal  12
+//	left out     3
+func (s Sorting) String() string {
+	var t table
+	for i, sw := range s.Palette.swatch[:s.Palette.n] {
+		t.row(sw.String(), strconv.Itoa(s.Kept[i]))
+	}
+	t.row("left out", strconv.Itoa(s.Left))
+	return t.String()
+}
+
+// A table lays out rows of cells: the first column to the left, the others to the right.
+type table struct {
+	rows  [][]string
+	width []int
+}
+
+func (t *table) row(cells ...string) {
+	for i, c := range cells {
+		if i == len(t.width) {
+			t.width = append(t.width, 0)
+		}
+		t.width[i] = max(t.width[i], len([]rune(c)))
+	}
+	t.rows = append(t.rows, cells)
+}
+
+func (t *table) String() string {
+	var b strings.Builder
+	for _, cells := range t.rows {
+		for i, c := range cells {
+			pad := strings.Repeat(" ", t.width[i]-len([]rune(c)))
+			if i == 0 {
+				b.WriteString(c + pad)
+			} else {
+				b.WriteString("  " + pad + c)
+			}
+		}
+		b.WriteByte('\n')
+	}
+	return b.String()
+}

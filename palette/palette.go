@@ -1,0 +1,194 @@
+package palette
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// MaxSwatches is the most swatches that a [Palette] has room for, whatever the rules.
+const MaxSwatches = 6
+
+// A Palette is the colors that a tree or a mantel is dressed in, the leading one
+// first. It is an immutable value that [Rules.Palette] or [Rules.ParsePalette] makes:
+// one to four swatches by common practice, all of which the eye tells apart. The zero
+// value is no palette: it has no swatches, and whoever needs one refuses it. Two
+// palettes are == if they have the same swatches in the same order.
+type Palette struct {
+	swatch [MaxSwatches]Swatch // those beyond n are zero
+	n      int
+}
+
+// Rules are the house rules for a palette. [CommonPractice] returns the usual ones;
+// a shop with habits of its own changes a field. The methods check all three.
+type Rules struct {
+	// Limit is the most swatches in a palette, metals counted, 1 to MaxSwatches.
+	Limit int
+
+	// Apart is the difference ΔE00 from which two colors read as two, 0 to 100: less
+	// than this is taken for one color. Equal colors are one color even at 0.
+	Apart float64
+
+	// Fit is the greatest difference ΔE00, 0 to 100, at which a piece still passes
+	// for the swatch it is nearest to.
+	Fit float64
+}
+
+// CommonPractice returns the usual rules:
+//
+//	at most 4 colors, metals counted
+//	a difference ΔE00 of 10 or more reads as another color
+//	a piece fits where it is within 10 of a swatch
+//
+// Source: the four are common practice, for which there is no published standard;
+// that 10 and more reads as another color is a rule of thumb from memory (1 is just
+// visible side by side, 2 to 3 is noticed by most). A shop that is strict about its
+// reds sets Fit to 5.
+func CommonPractice() Rules { return Rules{Limit: 4, Apart: 10, Fit: 10} }
+
+// check reports a rule outside its range.
+func (r Rules) check(fn string) error {
+	if r.Limit < 1 || r.Limit > MaxSwatches {
+		return rangeError(fn, "Rules.Limit", r.Limit, fmt.Sprint("1 to ", MaxSwatches))
+	}
+	if !(0 <= r.Apart && r.Apart <= 100) {
+		return &Error{Func: fn, Field: "Rules.Apart", Value: formatFloat(r.Apart), Want: "0 to 100", Err: ErrRange}
+	}
+	if !(0 <= r.Fit && r.Fit <= 100) {
+		return &Error{Func: fn, Field: "Rules.Fit", Value: formatFloat(r.Fit), Want: "0 to 100", Err: ErrRange}
+	}
+	return nil
+}
+
+// checkPalette reports a rule outside its range, or a palette with too few or too
+// many swatches for the rules.
+func (r Rules) checkPalette(fn string, p Palette) error {
+	if err := r.check(fn); err != nil {
+		return err
+	}
+	if p.n < 1 || p.n > r.Limit {
+		return &Error{
+			Func: fn, Field: "palette", Value: clip(p.String()),
+			Want: fmt.Sprintf("1 to %d swatches, not %d", r.Limit, p.n), Err: ErrRange,
+		}
+	}
+	return nil
+}
+
+// apart says whether two colors that differ by d read as two.
+func (r Rules) apart(d float64) bool { return d >= r.Apart && d > 0 }
+
+// Palette returns the palette of the given swatches, the leading color first. It
+// returns an [Error] wrapping
+//
+//   - [ErrRange] for no swatch or more than r.Limit, a finish that is none, or a rule
+//     out of its range,
+//   - [ErrSyntax] for a name that [Swatch] does not allow,
+//   - [ErrDuplicate] for two swatches of one name, upper and lower case being one,
+//   - [ErrAlike] for two swatches that by daylight are less than r.Apart apart; it
+//     names them and the difference, cut to two decimals.
+//
+// The first thing wrong is reported, in the order of the swatches.
+func (r Rules) Palette(swatches ...Swatch) (Palette, error) {
+	return r.palette("Rules.Palette", swatches)
+}
+
+func (r Rules) palette(fn string, swatches []Swatch) (Palette, error) {
+	if err := r.check(fn); err != nil {
+		return Palette{}, err
+	}
+	if n := len(swatches); n < 1 || n > r.Limit {
+		names := make([]string, 0, n)
+		for _, s := range swatches {
+			names = append(names, s.Name)
+		}
+		return Palette{}, &Error{
+			Func: fn, Field: "swatches", Value: clip(strings.Join(names, ", ")),
+			Want: fmt.Sprintf("1 to %d of them, not %d", r.Limit, n), Err: ErrRange,
+		}
+	}
+	var p Palette
+	for _, s := range swatches {
+		if err := s.check(fn); err != nil {
+			return Palette{}, err
+		}
+		for _, t := range p.swatch[:p.n] {
+			if strings.EqualFold(s.Name, t.Name) {
+				return Palette{}, &Error{Func: fn, Field: "swatches", Value: t.Name + " and " + s.Name, Want: "a name of its own for each", Err: ErrDuplicate}
+			}
+			if d := t.Color.Difference(s.Color); !r.apart(d) {
+				return Palette{}, &Error{
+					Func: fn, Field: "swatches", Value: t.Name + " and " + s.Name + ", " + cut(d, 2) + " apart",
+					Want: "at least " + formatFloat(r.Apart) + " apart", Err: ErrAlike,
+				}
+			}
+		}
+		p.swatch[p.n] = s
+		p.n++
+	}
+	return p, nil
+}
+
+// ParsePalette reads swatches separated by commas, each as [ParseSwatch] reads it,
+// the leading color first:
+//
+//	crimson,forestgreen,gold:metal,ivory
+//
+// At most 1024 bytes are read. It returns an [Error] as [ParseSwatch] and
+// [Rules.Palette] do. For every palette p that r allows, r.ParsePalette(p.String()) is p.
+func (r Rules) ParsePalette(text string) (Palette, error) {
+	return r.parsePalette("Rules.ParsePalette", text)
+}
+
+func (r Rules) parsePalette(fn, text string) (Palette, error) {
+	if len(text) > maxPaletteText {
+		return Palette{}, &Error{Func: fn, Field: "palette", Value: clip(text), Want: "at most 1024 bytes", Err: ErrSyntax}
+	}
+	var swatches []Swatch
+	for part := range strings.SplitSeq(text, ",") {
+		s, err := parseSwatch(fn, part)
+		if err != nil {
+			return Palette{}, err
+		}
+		swatches = append(swatches, s)
+	}
+	return r.palette(fn, swatches)
+}
+
+// Len returns the number of swatches in p, 0 for the zero value.
+func (p Palette) Len() int { return p.n }
+
+// Swatches returns the swatches of p in their order. The slice is the caller's own.
+func (p Palette) Swatches() []Swatch { return slices.Clone(p.swatch[:p.n]) }
+
+// String returns p in the form that [Rules.ParsePalette] reads, and "" for the zero value.
+func (p Palette) String() string {
+	var b strings.Builder
+	for i, s := range p.swatch[:p.n] {
+		if i > 0 {
+			b.WriteByte(',')
+		}
+		b.WriteString(s.String())
+	}
+	return b.String()
+}
+
+// MarshalText returns p.String(). It never fails.
+func (p Palette) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
+
+// UnmarshalText reads a palette by the rules of [CommonPractice], and the empty text
+// as the zero value. So a palette goes through JSON, flags and configuration files.
+// A house with rules of its own reads the text and calls [Rules.ParsePalette]. On an
+// error p is left as it was.
+func (p *Palette) UnmarshalText(text []byte) error {
+	if len(text) == 0 {
+		*p = Palette{}
+		return nil
+	}
+	parsed, err := CommonPractice().parsePalette("Palette.UnmarshalText", string(text))
+	if err != nil {
+		return err
+	}
+	*p = parsed
+	return nil
+}

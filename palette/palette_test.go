@@ -1,0 +1,437 @@
+package palette
+
+import (
+	"encoding/json"
+	"flag"
+	"fmt"
+	"io"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
+)
+
+func TestFinish(t *testing.T) {
+	for f, want := range []string{"matte", "shiny", "glittered", "clear", "metal"} {
+		text, err := Finish(f).MarshalText()
+		if err != nil || string(text) != want || Finish(f).String() != want {
+			t.Errorf("Finish(%d) is %q, %q, %v, want %q", f, Finish(f), text, err, want)
+		}
+		got, err := ParseFinish(want)
+		if err != nil || got != Finish(f) {
+			t.Errorf("ParseFinish(%q) = %v, %v", want, got, err)
+		}
+		var back Finish
+		if err := back.UnmarshalText(text); err != nil || back != Finish(f) {
+			t.Errorf("%q reads as %v, %v", text, back, err)
+		}
+	}
+	if got := Finish(5).String(); got != "Finish(5)" {
+		t.Errorf("Finish(5).String() = %q", got)
+	}
+	_, err := Finish(5).MarshalText()
+	checkError(t, err, ErrRange, `palette.Finish.MarshalText: finish "5": out of range: want Matte to Metal`)
+	for _, text := range []string{"", "Metal", "metal ", strings.Repeat("m", 70)} {
+		got, err := ParseFinish(text)
+		checkError(t, err, ErrName, `palette.ParseFinish: finish "`+clip(text)+`": unknown name: want matte, shiny, glittered, clear or metal`)
+		if got != 0 {
+			t.Errorf("%v beside an error", got)
+		}
+	}
+	f := Clear
+	checkError(t, f.UnmarshalText([]byte("x")), ErrName, `palette.Finish.UnmarshalText: finish "x": unknown name: want matte, shiny, glittered, clear or metal`)
+	if f != Clear {
+		t.Errorf("a failed UnmarshalText left %v", f)
+	}
+}
+
+func TestParseSwatch(t *testing.T) {
+	crimson := Color{220, 20, 60}
+	for _, test := range []struct {
+		text   string
+		want   Swatch
+		back   string
+		reason string
+	}{
+		{"crimson", Swatch{"crimson", crimson, Matte}, "crimson", "a color name"},
+		{"Crimson", Swatch{"Crimson", crimson, Matte}, "Crimson", "the name as written"},
+		{"#dc143c", Swatch{"#dc143c", crimson, Matte}, "#dc143c", "the digits are the name"},
+		{"gold:metal", Swatch{"gold", Color{255, 215, 0}, Metal}, "gold:metal", "a finish"},
+		{"crimson:matte", Swatch{"crimson", crimson, Matte}, "crimson", "matte goes without saying"},
+		{" barn red = #dc143c : shiny ", Swatch{"barn red", crimson, Shiny}, "barn red=#dc143c:shiny", "spaces around each part"},
+		{"red=crimson", Swatch{"red", crimson, Matte}, "red=#dc143c", "a color name for another color"},
+		{"crimson=#dc143c", Swatch{"crimson", crimson, Matte}, "crimson", "the name says the color"},
+		{"Weihnachtsgrün=#0b3d0b:clear", Swatch{"Weihnachtsgrün", Color{11, 61, 11}, Clear}, "Weihnachtsgrün=#0b3d0b:clear", "other letters"},
+		{strings.Repeat("n", 40) + "=gold", Swatch{strings.Repeat("n", 40), Color{255, 215, 0}, Matte}, strings.Repeat("n", 40) + "=#ffd700", "the longest name"},
+	} {
+		got, err := ParseSwatch(test.text)
+		if err != nil || got != test.want {
+			t.Errorf("%s: ParseSwatch(%q) = %+v, %v, want %+v", test.reason, test.text, got, err, test.want)
+		}
+		if got.String() != test.back {
+			t.Errorf("%s: String() = %q, want %q", test.reason, got, test.back)
+		}
+		if again, err := ParseSwatch(test.back); err != nil || again != test.want {
+			t.Errorf("%s: ParseSwatch(%q) = %+v, %v, want %+v", test.reason, test.back, again, err, test.want)
+		}
+	}
+	long := strings.Repeat("é", 65) // 130 bytes
+	const (
+		color = "want #rrggbb, #rgb or a CSS color name"
+		name  = "want 1 to 40 bytes of printable text without , : = and spaces at the ends"
+	)
+	for _, test := range []struct {
+		text string
+		err  error
+		want string
+	}{
+		{long, ErrSyntax, `swatch "` + strings.Repeat("é", 32) + `…": not understood: want [name=]color[:finish] of at most 128 bytes`},
+		{"a" + long, ErrSyntax, `swatch "a` + strings.Repeat("é", 31) + `…": not understood: want [name=]color[:finish] of at most 128 bytes`},
+		{"", ErrSyntax, `color "": not understood: ` + color + ` of 1 to 64 bytes`},
+		{"x=", ErrSyntax, `color "": not understood: ` + color + ` of 1 to 64 bytes`},
+		{"x=y=gold", ErrName, `color "y=gold": unknown name: ` + color},
+		{"gold:", ErrName, `finish "": unknown name: want matte, shiny, glittered, clear or metal`},
+		{"gold:metal:metal", ErrName, `finish "metal:metal": unknown name: want matte, shiny, glittered, clear or metal`},
+		{"=gold", ErrSyntax, `name "": not understood: ` + name},
+		{"a,b=gold", ErrSyntax, `name "a,b": not understood: ` + name},
+		{"a\tb=gold", ErrSyntax, `name "a\tb": not understood: ` + name},
+		{"a\xffb=gold", ErrSyntax, `name "a\xffb": not understood: ` + name},
+		{strings.Repeat("n", 41) + "=gold", ErrSyntax, `name "` + strings.Repeat("n", 41) + `": not understood: ` + name},
+	} {
+		got, err := ParseSwatch(test.text)
+		checkError(t, err, test.err, "palette.ParseSwatch: "+test.want)
+		if got != (Swatch{}) {
+			t.Errorf("%+v beside an error", got)
+		}
+	}
+	if _, err := ParseSwatch("x=gold:metal" + strings.Repeat(" ", 116)); err != nil {
+		t.Errorf("128 bytes: %v", err)
+	}
+	if _, err := ParseSwatch("x=gold:metal" + strings.Repeat(" ", 117)); err == nil {
+		t.Error("read 129 bytes")
+	}
+}
+
+func TestPalette(t *testing.T) {
+	r := CommonPractice()
+	four := swatches("crimson", "forestgreen", "gold:metal", "silver:metal")
+	p, err := r.Palette(four...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if p.Len() != 4 || !cmp.Equal(p.Swatches(), four) || p.String() != "crimson,forestgreen,gold:metal,silver:metal" {
+		t.Errorf("palette %v, %d", p, p.Len())
+	}
+	p.Swatches()[0].Name = "changed"
+	if p.String() != "crimson,forestgreen,gold:metal,silver:metal" {
+		t.Error("a palette was changed through its swatches")
+	}
+	if q := mustPalette(t, " crimson , forestgreen,gold:metal,silver:metal"); q != p {
+		t.Errorf("%v is not %v", q, p)
+	}
+	if p == mustPalette(t, "crimson,forestgreen,silver:metal,gold:metal") {
+		t.Error("another order is the same palette")
+	}
+	if (Palette{}).String() != "" || (Palette{}).Len() != 0 || len(Palette{}.Swatches()) != 0 {
+		t.Error("the zero palette has something in it")
+	}
+
+	six := swatches("black", "white", "red", "lime", "blue", "yellow")
+	five := r
+	five.Limit = 5
+	if q, err := five.Palette(six[:5]...); err != nil || q.Len() != 5 {
+		t.Errorf("a house that allows five: %v, %v", q, err)
+	}
+	most := r
+	most.Limit = MaxSwatches
+	if q, err := most.Palette(six...); err != nil || q.Len() != 6 {
+		t.Errorf("a house that allows six: %v, %v", q, err)
+	}
+	one := r
+	one.Limit = 1
+	if q, err := one.Palette(six[0]); err != nil || q.Len() != 1 {
+		t.Errorf("a house that allows one: %v, %v", q, err)
+	}
+
+	for _, test := range []struct {
+		rules    Rules
+		swatches []Swatch
+		err      error
+		want     string
+		reason   string
+	}{
+		{r, nil, ErrRange, `swatches "": out of range: want 1 to 4 of them, not 0`, "none"},
+		{r, six[:5], ErrRange, `swatches "black, white, red, lime, blue": out of range: want 1 to 4 of them, not 5`, "five, metals or not"},
+		{one, six[:2], ErrRange, `swatches "black, white": out of range: want 1 to 1 of them, not 2`, "a house that allows one"},
+		{r, []Swatch{{"", Color{}, 0}}, ErrSyntax, `name "": not understood: want 1 to 40 bytes of printable text without , : = and spaces at the ends`, "no name"},
+		{r, []Swatch{{" x", Color{}, 0}}, ErrSyntax, `name " x": not understood: want 1 to 40 bytes of printable text without , : = and spaces at the ends`, "a space before"},
+		{r, []Swatch{{"x", Color{}, 5}}, ErrRange, `finish "5": out of range: want Matte to Metal`, "no such finish"},
+		{r, []Swatch{{"Ruby", Color{255, 0, 0}, 0}, {"pine", Color{0, 99, 0}, 0}, {"RUBY", Color{0, 0, 255}, 0}}, ErrDuplicate, `swatches "Ruby and RUBY": named twice: want a name of its own for each`, "one name in two spellings"},
+		// By the paper's formula in slow form: 9.7135.
+		{r, swatches("gold", "crimson", "indianred"), ErrAlike, `swatches "crimson and indianred, 9.71 apart": taken for one color: want at least 10 apart`, "two that the eye takes for one"},
+		{r, []Swatch{{"a", Color{1, 2, 3}, Matte}, {"b", Color{1, 2, 3}, Metal}}, ErrAlike, `swatches "a and b, 0.00 apart": taken for one color: want at least 10 apart`, "a finish is no color of its own"},
+		{Rules{2, 0, 0}, []Swatch{{"a", Color{1, 2, 3}, Matte}, {"b", Color{1, 2, 3}, Metal}}, ErrAlike, `swatches "a and b, 0.00 apart": taken for one color: want at least 0 apart`, "equal colors, even at 0"},
+		{Rules{0, 10, 10}, six[:1], ErrRange, `Rules.Limit "0": out of range: want 1 to 6`, "no limit"},
+		{Rules{7, 10, 10}, six[:1], ErrRange, `Rules.Limit "7": out of range: want 1 to 6`, "a limit over the room"},
+		{Rules{4, -1, 10}, six[:1], ErrRange, `Rules.Apart "-1": out of range: want 0 to 100`, "a negative threshold"},
+		{Rules{4, 101, 10}, six[:1], ErrRange, `Rules.Apart "101": out of range: want 0 to 100`, "a threshold over black to white"},
+		{Rules{4, math.NaN(), 10}, six[:1], ErrRange, `Rules.Apart "NaN": out of range: want 0 to 100`, "no number"},
+		{Rules{4, 10, -0.5}, six[:1], ErrRange, `Rules.Fit "-0.5": out of range: want 0 to 100`, "a negative tolerance"},
+		{Rules{4, 10, math.Inf(1)}, six[:1], ErrRange, `Rules.Fit "+Inf": out of range: want 0 to 100`, "no number"},
+	} {
+		got, err := test.rules.Palette(test.swatches...)
+		checkError(t, err, test.err, "palette.Rules.Palette: "+test.want)
+		if got != (Palette{}) {
+			t.Errorf("%s: %v beside an error", test.reason, got)
+		}
+	}
+
+	// The threshold itself holds, and the next float above it does not.
+	d := four[0].Color.Difference(four[1].Color)
+	if _, err := (Rules{4, d, 0}).Palette(four[:2]...); err != nil {
+		t.Errorf("exactly the threshold apart: %v", err)
+	}
+	if _, err := (Rules{4, math.Nextafter(d, 100), 0}).Palette(four[:2]...); err == nil {
+		t.Error("just under the threshold apart is taken for two colors")
+	}
+	if _, err := (Rules{4, 0, 100}).Palette(four[:2]...); err != nil {
+		t.Errorf("the ends of the ranges: %v", err)
+	}
+	if _, err := (Rules{4, 100, 0}).Palette(four[0]); err != nil {
+		t.Errorf("the ends of the ranges: %v", err)
+	}
+}
+
+func TestParsePalette(t *testing.T) {
+	r := CommonPractice()
+	for _, test := range []struct {
+		text string
+		err  error
+		want string
+	}{
+		{"", ErrSyntax, `color "": not understood: want #rrggbb, #rgb or a CSS color name of 1 to 64 bytes`},
+		{"crimson,", ErrSyntax, `color "": not understood: want #rrggbb, #rgb or a CSS color name of 1 to 64 bytes`},
+		{"crimson;gold", ErrName, `color "crimson;gold": unknown name: want #rrggbb, #rgb or a CSS color name`},
+		{"red,lime,blue,white,black", ErrRange, `swatches "red, lime, blue, white, black": out of range: want 1 to 4 of them, not 5`},
+		{strings.Repeat(" ", 1025), ErrSyntax, `palette "` + strings.Repeat(" ", 64) + `…": not understood: want at most 1024 bytes`},
+	} {
+		got, err := r.ParsePalette(test.text)
+		checkError(t, err, test.err, "palette.Rules.ParsePalette: "+test.want)
+		if got != (Palette{}) {
+			t.Errorf("%v beside an error", got)
+		}
+	}
+	blank := strings.Repeat(" ", 340)
+	if _, err := r.ParsePalette("red" + strings.Repeat(" ", 117) + ",gold"); err != nil {
+		t.Errorf("spaces: %v", err)
+	}
+	if _, err := r.ParsePalette(blank + blank + blank + "gold"); err == nil || !strings.Contains(err.Error(), "128 bytes") {
+		t.Errorf("1024 bytes in one swatch: %v", err)
+	}
+}
+
+func TestPaletteText(t *testing.T) {
+	type document struct {
+		Palette Palette
+		Extra   Swatch
+	}
+	in := document{mustPalette(t, "crimson,pine=#0b3d0b:glittered,gold:metal"), Swatch{"ivory", Color{255, 255, 240}, Shiny}}
+	text, err := json.Marshal(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	const want = `{"Palette":"crimson,pine=#0b3d0b:glittered,gold:metal","Extra":{"Name":"ivory","Color":"#fffff0","Finish":"shiny"}}`
+	if string(text) != want {
+		t.Errorf("JSON %s, want %s", text, want)
+	}
+	var out document
+	if err := json.Unmarshal(text, &out); err != nil || out != in {
+		t.Errorf("%s reads as %v, %v", text, out, err)
+	}
+
+	var p Palette
+	flags := flag.NewFlagSet("", flag.ContinueOnError)
+	flags.SetOutput(io.Discard)
+	flags.TextVar(&p, "colors", Palette{}, "")
+	if err := flags.Parse([]string{"-colors", "crimson,gold:metal"}); err != nil || p != mustPalette(t, "crimson,gold:metal") {
+		t.Errorf("flag gives %v, %v", p, err)
+	}
+	checkError(t, p.UnmarshalText([]byte("x")), ErrName, `palette.Palette.UnmarshalText: color "x": unknown name: want #rrggbb, #rgb or a CSS color name`)
+	if p != mustPalette(t, "crimson,gold:metal") {
+		t.Errorf("a failed UnmarshalText left %v", p)
+	}
+	if err := p.UnmarshalText(nil); err != nil || p != (Palette{}) {
+		t.Errorf("the empty text reads as %v, %v", p, err)
+	}
+	if text, err := (Palette{}).MarshalText(); err != nil || len(text) != 0 {
+		t.Errorf("the zero palette is %q, %v", text, err)
+	}
+}
+
+// palettes draws palettes that r allows.
+func palettes(r Rules) *rapid.Generator[Palette] {
+	return rapid.Custom(func(t *rapid.T) Palette {
+		n := rapid.IntRange(1, r.Limit).Draw(t, "n")
+		var s []Swatch
+		for i := range n {
+			s = append(s, Swatch{fmt.Sprint("color ", i), colors().Draw(t, "color"), Finish(rapid.IntRange(0, 4).Draw(t, "finish"))})
+		}
+		p, err := r.Palette(s...)
+		for err != nil { // two alike: one fewer
+			s = s[:len(s)-1]
+			p, err = r.Palette(s...)
+		}
+		return p
+	})
+}
+
+func TestPaletteRoundTrip(t *testing.T) {
+	r := CommonPractice()
+	rapid.Check(t, func(t *rapid.T) {
+		p := palettes(r).Draw(t, "p")
+		if got, err := r.ParsePalette(p.String()); err != nil || got != p {
+			t.Fatalf("ParsePalette(%q) = %v, %v", p, got, err)
+		}
+	})
+}
+
+func FuzzParsePalette(f *testing.F) {
+	for _, s := range []string{"", "crimson", "crimson,forestgreen,gold:metal,ivory", "a=#123:clear,b=#fed", "#fff,#000", ",", "=", ":", "x=gold:", "é=gold", "red,RED"} {
+		f.Add(s)
+	}
+	r := CommonPractice()
+	f.Fuzz(func(t *testing.T, text string) {
+		p, err := r.ParsePalette(text)
+		if err != nil {
+			if p != (Palette{}) {
+				t.Errorf("%v beside %v", p, err)
+			}
+			return
+		}
+		if p.Len() < 1 || p.Len() > 4 || strings.Count(text, ",")+1 != p.Len() {
+			t.Errorf("%q has %d swatches", text, p.Len())
+		}
+		if again, err := r.ParsePalette(p.String()); err != nil || again != p {
+			t.Errorf("%q reads as %v, and that as %v, %v", text, p, again, err)
+		}
+	})
+}
+
+func FuzzParseSwatch(f *testing.F) {
+	for _, s := range []string{"", "crimson", "gold:metal", "barn red=#7c0a02:shiny", "a=b=c", "a:b:c", " x = red : clear "} {
+		f.Add(s)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		s, err := ParseSwatch(text)
+		if err != nil {
+			if s != (Swatch{}) {
+				t.Errorf("%v beside %v", s, err)
+			}
+			return
+		}
+		if err := s.check(""); err != nil {
+			t.Errorf("%q reads as %+v, which no palette takes: %v", text, s, err)
+		}
+		if again, err := ParseSwatch(s.String()); err != nil || again != s {
+			t.Errorf("%q reads as %+v, and that as %+v, %v", text, s, again, err)
+		}
+	})
+}
+
+func FuzzParseFinish(f *testing.F) {
+	f.Add("metal")
+	f.Add("")
+	f.Fuzz(func(t *testing.T, text string) {
+		got, err := ParseFinish(text)
+		if (err == nil) != (got.String() == text) && err == nil {
+			t.Errorf("ParseFinish(%q) = %v", text, got)
+		}
+		if err != nil && got != 0 {
+			t.Errorf("%v beside %v", got, err)
+		}
+	})
+}
+
+func TestRelation(t *testing.T) {
+	for _, test := range []struct {
+		angle float64
+		want  Relation
+	}{
+		{0, Monochromatic},
+		{14.999, Monochromatic},
+		{15, Analogous},
+		{74.999, Analogous},
+		{75, Square},
+		{104.999, Square},
+		{105, Triadic},
+		{134.999, Triadic},
+		{135, SplitComplementary},
+		{164.999, SplitComplementary},
+		{165, Complementary},
+		{180, Complementary},
+	} {
+		if got := relationAt(test.angle); got != test.want {
+			t.Errorf("%v°: %v, want %v", test.angle, got, test.want)
+		}
+	}
+	// The hues by testdata/srgb_lab.csv: crimson 25.3°, forestgreen 134.7°, gold 91.3°,
+	// teal 196.4°, red 40.0°, fuchsia 328.2°, springgreen 148.5°, pink 7.8°, lightyellow
+	// 109.0°; navy, by the color library, 306.3°.
+	for _, test := range []struct {
+		c, d   string
+		want   Relation
+		reason string
+	}{
+		{"crimson", "forestgreen", Triadic, "109.3°"},
+		{"crimson", "gold", Analogous, "65.9°"},
+		{"red", "fuchsia", Analogous, "71.8° over 0°"},
+		{"crimson", "navy", Square, "79.0° over 0°"},
+		{"crimson", "red", Monochromatic, "14.7°"},
+		{"crimson", "teal", Complementary, "171.1°"},
+		{"fuchsia", "springgreen", Complementary, "179.7°"},
+		{"gold", "navy", SplitComplementary, "145.0°"},
+		{"crimson", "ivory", Neutral, "ivory has chroma 7.6"},
+		{"silver", "white", Neutral, "greys"},
+		{"beige", "crimson", Neutral, "beige has chroma 12.8 by the color library"},
+		{"cornsilk", "crimson", Neutral, "cornsilk has chroma 14.5"},
+		{"lightyellow", "gold", Analogous, "lightyellow has chroma 15.7; 17.7°"},
+		{"pink", "crimson", Analogous, "17.5°"},
+	} {
+		c, d := MustParseColor(test.c), MustParseColor(test.d)
+		if got := Relate(c, d); got != test.want || got != Relate(d, c) {
+			t.Errorf("%s, %s (%s): %v, %v, want %v", test.c, test.d, test.reason, got, Relate(d, c), test.want)
+		}
+	}
+	names := []string{"neutral", "monochromatic", "analogous", "square", "triadic", "split complementary", "complementary"}
+	for r, want := range names {
+		text, err := Relation(r).MarshalText()
+		if err != nil || string(text) != want || Relation(r).String() != want {
+			t.Errorf("Relation(%d) is %q, %q, %v, want %q", r, Relation(r), text, err, want)
+		}
+	}
+	if got := Relation(7).String(); got != "Relation(7)" {
+		t.Errorf("Relation(7).String() = %q", got)
+	}
+	_, err := Relation(7).MarshalText()
+	checkError(t, err, ErrRange, `palette.Relation.MarshalText: relation "7": out of range: want Neutral to Complementary`)
+}
+
+func TestCut(t *testing.T) {
+	for _, test := range []struct {
+		v      float64
+		places int
+		want   string
+	}{
+		{9.999, 2, "9.99"},
+		{9.96, 1, "9.9"},
+		{10, 1, "10.0"},
+		{0, 1, "0.0"},
+		{0.05, 1, "0.0"},
+	} {
+		if got := cut(test.v, test.places); got != test.want {
+			t.Errorf("cut(%v, %d) = %s, want %s", test.v, test.places, got, test.want)
+		}
+	}
+}

@@ -1,0 +1,86 @@
+package palette
+
+import (
+	"math"
+	"strconv"
+)
+
+// A Relation is how two colors lie to each other on the color wheel, in a designer's
+// words. The zero value is Neutral.
+type Relation uint8
+
+// The relations, by the angle between the two hues.
+const (
+	Neutral            Relation = iota // one or both have next to no hue: chroma under 15
+	Monochromatic                      // under 15°: the same hue
+	Analogous                          // 15° to 75°: neighbors
+	Square                             // 75° to 105°: a quarter turn
+	Triadic                            // 105° to 135°: a third of a turn
+	SplitComplementary                 // 135° to 165°: beside the opposite
+	Complementary                      // 165° and over: opposite
+)
+
+var relationNames = [...]string{
+	"neutral", "monochromatic", "analogous", "square", "triadic", "split complementary", "complementary",
+}
+
+// neutralChroma is the chroma C*ab below which a color is called neutral.
+const neutralChroma = 15
+
+// Relate returns how c and d lie to each other on a wheel of twelve places of 30°,
+// by the hue angle of CIE LCh (of L*a*b*, D65): the angle between the hues goes to
+// the nearest twelfth, the limits between two words being 15°, 45° and so on. A limit
+// itself belongs to the wider word.
+//
+// This is the wheel of the eye and not that of the paint box, on which red lies
+// opposite green: here red (40°) lies opposite a blue-green, and crimson and forest
+// green are a third of a turn apart. White, black, greys, silver and ivory are neutral.
+//
+// Source: CIE 15 for the hue angle; the twelve places and their words are common
+// practice among designers; the limit of chroma 15 was chosen here, so that ivory and
+// beige are neutral and pale pink is not.
+func Relate(c, d Color) Relation {
+	x, y := c.Lab(), d.Lab()
+	if min(x.Chroma(), y.Chroma()) < neutralChroma {
+		return Neutral
+	}
+	angle := math.Abs(x.Hue() - y.Hue())
+	if angle > 180 {
+		angle = 360 - angle
+	}
+	return relationAt(angle)
+}
+
+// relationAt returns the word for an angle from 0 to 180 degrees.
+func relationAt(angle float64) Relation {
+	switch {
+	case angle < 15:
+		return Monochromatic
+	case angle < 75:
+		return Analogous
+	case angle < 105:
+		return Square
+	case angle < 135:
+		return Triadic
+	case angle < 165:
+		return SplitComplementary
+	}
+	return Complementary
+}
+
+// String returns the word for r, "split complementary".
+func (r Relation) String() string {
+	if int(r) < len(relationNames) {
+		return relationNames[r]
+	}
+	return "Relation(" + strconv.Itoa(int(r)) + ")"
+}
+
+// MarshalText returns r.String(), or an [Error] wrapping [ErrRange] if r is not one
+// of the relations above.
+func (r Relation) MarshalText() ([]byte, error) {
+	if int(r) >= len(relationNames) {
+		return nil, rangeError("Relation.MarshalText", "relation", int(r), "Neutral to Complementary")
+	}
+	return []byte(r.String()), nil
+}

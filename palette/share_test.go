@@ -1,0 +1,290 @@
+package palette
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
+)
+
+// COMAP, For All Practical Purposes, and OpenStax, Contemporary Mathematics; the
+// source of each row stands in testdata/apportionment.csv.
+func TestApportionPublished(t *testing.T) {
+	list := func(text string) (v []int) {
+		for _, f := range strings.Fields(text) {
+			v = append(v, int(number(t, f)))
+		}
+		return v
+	}
+	rows := readCSV(t, "apportionment.csv")
+	if len(rows) != 13 {
+		t.Errorf("%d rows", len(rows))
+	}
+	for _, row := range rows {
+		want := list(row["result_computed"])
+		if row["published_result"] != "" && row["published_result"] != row["result_computed"] {
+			t.Errorf("%s: the published result is another", row["case"])
+		}
+		got, err := Apportion(int(number(t, row["total"])), list(row["weights"]), int(number(t, row["minimum"])))
+		if err != nil || !cmp.Equal(got, want) {
+			t.Errorf("%s: %v, %v, want %v (%s)", row["case"], got, err, want, row["source"])
+		}
+	}
+}
+
+func TestApportion(t *testing.T) {
+	for _, test := range []struct {
+		total  int
+		shares []int
+		least  int
+		want   []int
+		reason string
+	}{
+		{10, []int{6, 6, 2}, 0, []int{4, 4, 2}, "the paradox: ten …"},
+		{11, []int{6, 6, 2}, 0, []int{5, 5, 1}, "… and eleven (OpenStax 11.4)"},
+		{0, []int{1, 2}, 0, []int{0, 0}, "nothing to share"},
+		{7, []int{0, 5}, 0, []int{0, 7}, "no share, nothing"},
+		{7, []int{0, 5}, 1, []int{1, 6}, "no share, the least: 7 is taken back to 6"},
+		{1, []int{1, 1, 1}, 0, []int{1, 0, 0}, "a tie goes to the earliest"},
+		{2, []int{1, 1, 1}, 0, []int{1, 1, 0}, "and to the next"},
+		{4, []int{97, 1, 1, 1}, 1, []int{1, 1, 1, 1}, "the least takes all"},
+		// Quotas 4.85, 0.05 each: raised 4, 1, 1, 1 is 7; two are taken back.
+		{5, []int{97, 1, 1, 1}, 1, []int{2, 1, 1, 1}, "taken back from the one that can spare"},
+		// Quotas 2.4, 2.4, 0.1, 0.1: raised to 2, 2, 1, 1, one too many; both large
+		// ones are 0.4 below, and the later gives.
+		{5, []int{24, 24, 1, 1}, 1, []int{2, 1, 1, 1}, "taken back from the later of two"},
+		// Quotas 3.2, 2.7, 0.1: raised 3, 2, 1, none left.
+		{6, []int{32, 27, 1}, 1, []int{3, 2, 1}, "raising takes what a remainder would have got"},
+		// Quotas 4.5, 4.4, 0.1: raised 4, 4, 1, none left over.
+		{9, []int{45, 44, 1}, 1, []int{4, 4, 1}, "raising takes what was left"},
+		// Quotas 4.75, 4.75, 0.5: raised 4, 4, 1, one over for the first.
+		{10, []int{19, 19, 2}, 1, []int{5, 4, 1}, "one left over after raising"},
+		{1_000_000_000, []int{999_999_999, 1}, 0, []int{999_999_999, 1}, "the largest numbers"},
+		{1_000_000_000, []int{1, 1}, 500_000_000, []int{500_000_000, 500_000_000}, "the largest least"},
+		{1_000_000_000, []int{1_000_000_000}, 0, []int{1_000_000_000}, "one claim, the largest share"},
+	} {
+		got, err := Apportion(test.total, test.shares, test.least)
+		if err != nil || !cmp.Equal(got, test.want) {
+			t.Errorf("%s: Apportion(%d, %v, %d) = %v, %v, want %v", test.reason, test.total, test.shares, test.least, got, err, test.want)
+		}
+	}
+	for _, test := range []struct {
+		total  int
+		shares []int
+		least  int
+		want   string
+	}{
+		{-1, []int{1}, 0, `total "-1": out of range: want 0 to 1000000000`},
+		{1_000_000_001, []int{1}, 0, `total "1000000001": out of range: want 0 to 1000000000`},
+		{1, nil, 0, `number of shares "0": out of range: want 1 to 1000`},
+		{1, make([]int, 1001), 0, `number of shares "1001": out of range: want 1 to 1000`},
+		{1, []int{1, -1}, 0, `shares[1] "-1": out of range: want 0 to 1000000000`},
+		{1, []int{1_000_000_001}, 0, `shares[0] "1000000001": out of range: want 0 to 1000000000`},
+		{1, []int{0, 0}, 0, `sum of the shares "0": out of range: want 1 to 1000000000`},
+		{1, []int{1_000_000_000, 1}, 0, `sum of the shares "1000000001": out of range: want 1 to 1000000000`},
+		{5, []int{1, 1}, -1, `least "-1": out of range: want 0 to 2, for 2 shares of 5`},
+		{5, []int{1, 1}, 3, `least "3": out of range: want 0 to 2, for 2 shares of 5`},
+	} {
+		got, err := Apportion(test.total, test.shares, test.least)
+		checkError(t, err, ErrRange, "palette.Apportion: "+test.want)
+		if got != nil {
+			t.Errorf("%v beside an error", got)
+		}
+	}
+	if _, err := Apportion(5, append(make([]int, 999), 1), 0); err != nil {
+		t.Errorf("1000 shares: %v", err)
+	}
+}
+
+func TestApportionProperties(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		shares := rapid.SliceOfN(rapid.IntRange(0, 1000), 1, 8).Draw(t, "shares")
+		total := rapid.IntRange(0, 500).Draw(t, "total")
+		least := rapid.IntRange(0, total/len(shares)).Draw(t, "least")
+		sum := 0
+		for _, s := range shares {
+			sum += s
+		}
+		if sum == 0 {
+			t.Skip("no shares")
+		}
+		got, err := Apportion(total, shares, least)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all, raised := 0, 0
+		for i, n := range got {
+			all += n
+			raised += max(least, total*shares[i]/sum)
+			if n < least {
+				t.Fatalf("count %d is %d, under %d", i, n, least)
+			}
+		}
+		if all != total {
+			t.Fatalf("%v adds up to %d, want %d", got, all, total)
+		}
+		for i, n := range got {
+			quota := float64(total) * float64(shares[i]) / float64(sum)
+			// Within one of the quota, or of the least above it, where there is enough to
+			// raise all; 1e-9 is the rounding of the quota.
+			if raised <= total && math.Abs(float64(n)-max(quota, float64(least))) >= 1+1e-9 {
+				t.Fatalf("count %d is %d, its quota %v, least %d", i, n, quota, least)
+			}
+			for j, m := range got {
+				if shares[i] > shares[j] && n < m {
+					t.Fatalf("share %d gets %d and share %d gets %d", shares[i], n, shares[j], m)
+				}
+			}
+		}
+	})
+}
+
+func TestDefaultShares(t *testing.T) {
+	for n, want := range [][]int{1: {100}, 2: {60, 40}, 3: {60, 30, 10}, 4: {40, 30, 20, 10}} {
+		got, err := DefaultShares(n)
+		if n == 0 {
+			continue
+		}
+		if err != nil || !cmp.Equal(got, want) {
+			t.Errorf("DefaultShares(%d) = %v, %v, want %v", n, got, err, want)
+		}
+	}
+	for n, text := range map[int]string{0: "0", 5: "5", -1: "-1"} {
+		_, err := DefaultShares(n)
+		checkError(t, err, ErrRange, `palette.DefaultShares: n "`+text+`": out of range: want 1 to 4; give the shares for more`)
+	}
+}
+
+func TestShare(t *testing.T) {
+	four := mustPalette(t, "crimson,forestgreen,gold:metal,ivory")
+	two := mustPalette(t, "crimson,gold")
+	six, err := Rules{6, 10, 10}.Palette(swatches("black", "white", "red", "lime", "blue", "yellow")...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, test := range []struct {
+		p             Palette
+		totals        Totals
+		types, pieces []int
+		reason        string
+	}{
+		// Quotas 3.6, 2.7, 1.8, 0.9 and 32.4, 24.3, 16.2, 8.1.
+		{four, Totals{9, 81, nil}, []int{3, 3, 2, 1}, []int{33, 24, 16, 8}, "a 9 ft tree, nine of each"},
+		// Quotas 1.6, 1.2, 0.8, 0.4, raised to 1, 1, 1, 1.
+		{four, Totals{4, 20, nil}, []int{1, 1, 1, 1}, []int{8, 6, 4, 2}, "a type for each color"},
+		// Quotas 2, 1.5, 1, 0.5, raised to 2, 1, 1, 1.
+		{four, Totals{5, 20, nil}, []int{2, 1, 1, 1}, []int{8, 6, 4, 2}, "one type more than colors"},
+		// Quotas 1.2, 0.9, 0.6, 0.3: too few for each; then 12 over 40, 30, 20.
+		{four, Totals{3, 12, nil}, []int{1, 1, 1, 0}, []int{5, 4, 3, 0}, "fewer types than colors"},
+		{four, Totals{9, 9, nil}, []int{3, 3, 2, 1}, []int{3, 3, 2, 1}, "one piece of each type"},
+		// Quotas 4, 3, 2, 1, but three types need three pieces.
+		{four, Totals{9, 10, nil}, []int{3, 3, 2, 1}, []int{4, 3, 2, 1}, "one piece over"},
+		{four, Totals{0, 27, nil}, []int{0, 0, 0, 0}, []int{11, 8, 5, 3}, "27 picks, no types"},
+		// Quotas 1.6, 1.2, 0.8, 0.4.
+		{four, Totals{0, 4, nil}, []int{0, 0, 0, 0}, []int{1, 1, 1, 1}, "a piece for each color"},
+		// Quotas 1.2, 0.9, 0.6, 0.3.
+		{four, Totals{0, 3, nil}, []int{0, 0, 0, 0}, []int{1, 1, 1, 0}, "too few pieces for each"},
+		{four, Totals{0, 0, nil}, []int{0, 0, 0, 0}, []int{0, 0, 0, 0}, "nothing"},
+		{two, Totals{5, 50, nil}, []int{3, 2}, []int{30, 20}, "60/40"},
+		{two, Totals{5, 50, []int{9, 1}}, []int{4, 1}, []int{45, 5}, "the caller's shares: 4.5 and 0.5 tie, but each has its type"},
+		{six, Totals{6, 12, []int{1, 1, 1, 1, 1, 1_000_000}}, []int{1, 1, 1, 1, 1, 1}, []int{1, 1, 1, 1, 1, 7}, "six colors, the largest share"},
+		{two, Totals{1_000_000, 1_000_000, nil}, []int{600_000, 400_000}, []int{600_000, 400_000}, "the largest totals"},
+	} {
+		got, err := test.p.Share(test.totals)
+		if err != nil {
+			t.Errorf("%s: %v", test.reason, err)
+			continue
+		}
+		var types, pieces []int
+		for i, row := range got.Rows {
+			types, pieces = append(types, row.Types), append(pieces, row.Pieces)
+			if row.Swatch != test.p.Swatches()[i] {
+				t.Errorf("%s: row %d is for %v", test.reason, i, row.Swatch)
+			}
+		}
+		if !cmp.Equal(types, test.types) || !cmp.Equal(pieces, test.pieces) || got.Types != test.totals.Types || got.Pieces != test.totals.Pieces {
+			t.Errorf("%s: types %v, pieces %v of %d and %d, want %v, %v", test.reason, types, pieces, got.Types, got.Pieces, test.types, test.pieces)
+		}
+	}
+	for _, test := range []struct {
+		p      Palette
+		totals Totals
+		want   string
+	}{
+		{Palette{}, Totals{1, 1, nil}, `palette "": out of range: want at least one swatch`},
+		{six, Totals{6, 6, nil}, `Totals.Shares "0": out of range: want 6 shares, since there is no usual rule for so many colors`},
+		{two, Totals{1, 1, []int{1}}, `number of Totals.Shares "1": out of range: want 2, one for each swatch`},
+		{two, Totals{1, 1, []int{}}, `number of Totals.Shares "0": out of range: want 2, one for each swatch`},
+		{two, Totals{1, 1, []int{1, 0}}, `Totals.Shares[1] "0": out of range: want 1 to 1000000`},
+		{two, Totals{1, 1, []int{1_000_001, 1}}, `Totals.Shares[0] "1000001": out of range: want 1 to 1000000`},
+		{two, Totals{-1, 1, nil}, `Totals.Types "-1": out of range: want 0 to 1000000`},
+		{two, Totals{1_000_001, 1, nil}, `Totals.Types "1000001": out of range: want 0 to 1000000`},
+		{two, Totals{3, 2, nil}, `Totals.Pieces "2": out of range: want the 3 types to 1000000`},
+		{two, Totals{3, 1_000_001, nil}, `Totals.Pieces "1000001": out of range: want the 3 types to 1000000`},
+		{two, Totals{0, -1, nil}, `Totals.Pieces "-1": out of range: want the 0 types to 1000000`},
+	} {
+		got, err := test.p.Share(test.totals)
+		checkError(t, err, ErrRange, "palette.Palette.Share: "+test.want)
+		if !cmp.Equal(got, Sharing{}) {
+			t.Errorf("%+v beside an error", got)
+		}
+	}
+}
+
+func TestShareProperties(t *testing.T) {
+	r := Rules{MaxSwatches, 1, 10}
+	rapid.Check(t, func(t *rapid.T) {
+		p := palettes(r).Draw(t, "p")
+		totals := Totals{Shares: rapid.SliceOfN(rapid.IntRange(1, 100), p.Len(), p.Len()).Draw(t, "shares")}
+		totals.Types = rapid.IntRange(0, 40).Draw(t, "types")
+		totals.Pieces = totals.Types + rapid.IntRange(0, 400).Draw(t, "more pieces")
+		got, err := p.Share(totals)
+		if err != nil {
+			t.Fatal(err)
+		}
+		types, pieces := 0, 0
+		for i, row := range got.Rows {
+			types += row.Types
+			pieces += row.Pieces
+			if totals.Types >= p.Len() && row.Types < 1 {
+				t.Fatalf("color %d of %d has none of %d types", i, p.Len(), totals.Types)
+			}
+			if row.Pieces < row.Types || totals.Types > 0 && row.Types == 0 && row.Pieces > 0 {
+				t.Fatalf("row %d has %d types and %d pieces", i, row.Types, row.Pieces)
+			}
+			each := row.Each()
+			sum := 0
+			for k, n := range each {
+				sum += n
+				if n < 1 || n > each[0] || each[0]-n > 1 || k > 0 && n > each[k-1] {
+					t.Fatalf("row %d: of each type %v", i, each)
+				}
+			}
+			if len(each) != row.Types || row.Types > 0 && sum != row.Pieces {
+				t.Fatalf("row %d: %d pieces in %v", i, row.Pieces, each)
+			}
+		}
+		if types != totals.Types || pieces != totals.Pieces {
+			t.Fatalf("%d types and %d pieces, want %d and %d", types, pieces, totals.Types, totals.Pieces)
+		}
+	})
+}
+
+func TestEach(t *testing.T) {
+	for _, test := range []struct {
+		row  Row
+		want []int
+	}{
+		{Row{Types: 3, Pieces: 11}, []int{4, 4, 3}},
+		{Row{Types: 3, Pieces: 12}, []int{4, 4, 4}},
+		{Row{Types: 1, Pieces: 1}, []int{1}},
+		{Row{Types: 0, Pieces: 7}, nil},
+		{Row{Types: -1, Pieces: 7}, nil},
+	} {
+		if got := test.row.Each(); !cmp.Equal(got, test.want) {
+			t.Errorf("%d pieces of %d types: %v, want %v", test.row.Pieces, test.row.Types, got, test.want)
+		}
+	}
+}

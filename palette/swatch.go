@@ -1,0 +1,100 @@
+package palette
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// The longest texts that are read, in bytes.
+const (
+	maxName        = 40
+	maxSwatchText  = 128
+	maxPaletteText = 1024
+)
+
+// A Swatch is one color of a palette: what the decorator calls it, the color itself
+// and the finish. Two swatches are == if all three are equal.
+type Swatch struct {
+	// Name is 1 to 40 bytes of printable text without a comma, colon or equals
+	// sign, and without a space at either end.
+	Name string
+
+	Color  Color
+	Finish Finish
+}
+
+// ParseSwatch reads a swatch in the form
+//
+//	[name=]color[:finish]
+//
+// with a color as [ParseColor] and a finish as [ParseFinish] reads them. Without a
+// name the swatch is called as its color is written; without a finish it is matte:
+//
+//	crimson                     crimson, matte
+//	gold:metal                  gold, metal
+//	barn red=#7c0a02:shiny      barn red, shiny
+//
+// Spaces around each part are dropped, and at most 128 bytes are read. It returns
+// an [Error] wrapping [ErrSyntax], or [ErrName] for an unknown color or
+// finish. ParseSwatch(s.String()) is s for every swatch that a palette takes.
+func ParseSwatch(text string) (Swatch, error) { return parseSwatch("ParseSwatch", text) }
+
+func parseSwatch(fn, text string) (Swatch, error) {
+	if len(text) > maxSwatchText {
+		return Swatch{}, &Error{Func: fn, Field: "swatch", Value: clip(text), Want: "[name=]color[:finish] of at most 128 bytes", Err: ErrSyntax}
+	}
+	rest, finish, hasFinish := strings.Cut(text, ":")
+	name, color, hasName := strings.Cut(rest, "=")
+	name, color, finish = strings.TrimSpace(name), strings.TrimSpace(color), strings.TrimSpace(finish)
+	if !hasName {
+		color = name
+	}
+	var s Swatch
+	var err error
+	if s.Color, err = parseColor(fn, color); err != nil {
+		return Swatch{}, err
+	}
+	if hasFinish {
+		if s.Finish, err = parseFinish(fn, finish); err != nil {
+			return Swatch{}, err
+		}
+	}
+	s.Name = name
+	if err := s.check(fn); err != nil {
+		return Swatch{}, err
+	}
+	return s, nil
+}
+
+// check reports what is wrong with the name or the finish of s.
+func (s Swatch) check(fn string) error {
+	ok := 0 < len(s.Name) && len(s.Name) <= maxName && utf8.ValidString(s.Name) &&
+		!strings.ContainsAny(s.Name, ",:=") && strings.TrimSpace(s.Name) == s.Name
+	for _, r := range s.Name {
+		ok = ok && unicode.IsPrint(r)
+	}
+	if !ok {
+		return &Error{
+			Func: fn, Field: "name", Value: clip(s.Name),
+			Want: "1 to 40 bytes of printable text without , : = and spaces at the ends", Err: ErrSyntax,
+		}
+	}
+	if int(s.Finish) >= len(finishNames) {
+		return rangeError(fn, "finish", int(s.Finish), "Matte to Metal")
+	}
+	return nil
+}
+
+// String returns s in the form that [ParseSwatch] reads, without the parts that go
+// without saying: "crimson", "gold:metal", "barn red=#7c0a02:shiny".
+func (s Swatch) String() string {
+	text := s.Name
+	if c, err := ParseColor(s.Name); err != nil || c != s.Color {
+		text += "=" + s.Color.String()
+	}
+	if s.Finish != Matte {
+		text += ":" + s.Finish.String()
+	}
+	return text
+}
