@@ -1,0 +1,343 @@
+package shopping_test
+
+import (
+	"encoding/json"
+	"errors"
+	"math"
+	"math/big"
+	"strconv"
+	"strings"
+	"testing"
+
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/shopspring/decimal"
+)
+
+// offer returns a good offer of picks, for a test to spoil.
+func offer() shopping.Offer {
+	return shopping.Offer{Item: "picks", Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: cents(900)}
+}
+
+func picks(n int) shopping.Need {
+	return shopping.Need{Item: "picks", Quantity: shopping.Quantity{Pieces: n}}
+}
+
+func garland(l units.Length) shopping.Need {
+	return shopping.Need{Item: "garland", Quantity: shopping.Quantity{Length: l}}
+}
+
+func ofLength(n int, l units.Length) shopping.Quantity {
+	return shopping.Quantity{Pieces: n, Length: l}
+}
+
+// with returns a shop of one offer, changed.
+func with(change func(*shopping.Offer)) shopping.Shop {
+	o := offer()
+	change(&o)
+	return shopping.Shop{Offers: []shopping.Offer{o}}
+}
+
+func TestBadShop(t *testing.T) {
+	const names = "1 to 64 bytes of text in one line"
+	const money = "0 to 1000000 with at most 4 decimal places"
+	many := strings.Repeat("x", 65)
+	price := func(d decimal.Decimal) shopping.Shop {
+		return with(func(o *shopping.Offer) { o.Price = d })
+	}
+	pack := func(q shopping.Quantity) shopping.Shop { return with(func(o *shopping.Offer) { o.Pack = q }) }
+	owned := func(item string, q shopping.Quantity) shopping.Shop {
+		return shopping.Shop{Owned: []shopping.Owned{{Item: item, Quantity: q}}}
+	}
+	for _, tt := range []struct {
+		reason string
+		shop   shopping.Shop
+		err    error
+		field  string
+		value  string
+		want   string
+	}{
+		{"no name", with(func(o *shopping.Offer) { o.Name = "" }), shopping.ErrText, "offer 1: name", "", names},
+		{"long name", with(func(o *shopping.Offer) { o.Name = many }), shopping.ErrText, "offer 1: name", many, names},
+		{"two lines", with(func(o *shopping.Offer) { o.Name = "a\nb" }), shopping.ErrText, "offer 1: name", "a\nb", names},
+		{"not text", with(func(o *shopping.Offer) { o.Name = "\xff" }), shopping.ErrText, "offer 1: name", "\xff", names},
+		{"no item", with(func(o *shopping.Offer) { o.Item = "" }), shopping.ErrText, `offer "box of 12": item`, "", names},
+		{"the same name twice", shopping.Shop{Offers: []shopping.Offer{offer(), offer()}}, shopping.ErrDuplicate, `offer "box of 12": name`, "box of 12", `one offer of that name for "picks"`},
+		{"empty pack", pack(shopping.Quantity{}), shopping.ErrRange, `offer "box of 12": pack`, "0", "at least 1 piece or a length"},
+		{"negative pack", pack(shopping.Quantity{Pieces: -1}), shopping.ErrRange, `offer "box of 12": pack`, "-1", "0 to 1000000 pieces"},
+		{"huge pack", pack(shopping.Quantity{Pieces: 1_000_001}), shopping.ErrRange, `offer "box of 12": pack`, "1000001", "0 to 1000000 pieces"},
+		{"negative strand", pack(ofLength(0, -units.Foot)), shopping.ErrRange, `offer "box of 12": pack`, "-1 ft", "0 to 1000 m"},
+		{"long strand", pack(ofLength(0, 1000*units.Meter+1)), shopping.ErrRange, `offer "box of 12": pack`, (1000*units.Meter + 1).String(), "0 to 1000 m"},
+		{"negative strands", pack(ofLength(2, -units.Foot)), shopping.ErrRange, `offer "box of 12": pack`, "2 of -1 ft", "pieces of 0 to 1000 m each"},
+		{"long strands", pack(ofLength(2, 1000*units.Meter+1)), shopping.ErrRange, `offer "box of 12": pack`, "2 of " + (1000*units.Meter + 1).String(), "pieces of 0 to 1000 m each"},
+		{"long pack", pack(ofLength(2, 501*units.Meter)), shopping.ErrRange, `offer "box of 12": pack`, "2 of 501 m", "at most 1000 m in all"},
+		{"negative price", price(cents(-1)), shopping.ErrRange, `offer "box of 12": price`, "-0.01", money},
+		{"price over a million", price(decimal.RequireFromString("1000000.01")), shopping.ErrRange, `offer "box of 12": price`, "1000000.01", money},
+		{"five places", price(decimal.New(12345, -5)), shopping.ErrRange, `offer "box of 12": price`, "0.12345", money},
+		{"absurd exponent", price(decimal.New(1, -1_000_000)), shopping.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^-1000000", money},
+		{"least exponent", price(decimal.New(1, math.MinInt32)), shopping.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^-2147483648", money},
+		{"greatest exponent", price(decimal.New(1, math.MaxInt32)), shopping.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^2147483647", money},
+		{"nothing, with an absurd exponent", price(decimal.New(0, 65)), shopping.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^65", money},
+		{"many digits", price(decimal.NewFromBigInt(new(big.Int).Exp(big.NewInt(10), big.NewInt(64), nil), -64)), shopping.ErrRange, `offer "box of 12": price`, "a number of 65 digits times 10^-64", money},
+		{"negative shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(-1) }), shopping.ErrRange, `offer "box of 12": shelf`, "-1", "0 to 999999999, or 0 if it is not known"},
+		{"huge shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(1_000_000_000) }), shopping.ErrRange, `offer "box of 12": shelf`, "1000000000", "0 to 999999999, or 0 if it is not known"},
+		{"a number that is not known", with(func(o *shopping.Offer) { o.Shelf.Packs = 3 }), shopping.ErrRange, `offer "box of 12": shelf`, "3", "0 to 999999999, or 0 if it is not known"},
+		{"owned by nobody", owned("", shopping.Quantity{Pieces: 1}), shopping.ErrText, "owned 1: item", "", names},
+		{"negative stock", owned("picks", shopping.Quantity{Pieces: -5}), shopping.ErrRange, "owned 1: quantity", "-5", "0 to 1000000 pieces"},
+		{"long stock", owned("garland", ofLength(1001, 1000*units.Meter)), shopping.ErrRange, "owned 1: quantity", "1001 of 1000 m", "at most 1000000 m in all"},
+		{"negative overlap", shopping.Shop{Overlap: map[string]units.Length{"garland": -1}}, shopping.ErrRange, `overlap of "garland"`, "-0.000001 mm", "0 to 1000 m"},
+		{"long overlap", shopping.Shop{Overlap: map[string]units.Length{"garland": 1001 * units.Meter, "ribbon": -1}}, shopping.ErrRange, `overlap of "garland"`, "1001 m", "0 to 1000 m"},
+		{
+			"a strand that is all overlap",
+			shopping.Shop{Offers: []shopping.Offer{{Item: "garland", Name: "short", Pack: ofLength(0, 2*units.Inch)}}, Overlap: map[string]units.Length{"garland": 2 * units.Inch}},
+			shopping.ErrRange, `offer "short": pack`, "2 in", "strands longer than the overlap of 2 in",
+		},
+		{"too many offers", shopping.Shop{Offers: make([]shopping.Offer, 5001)}, shopping.ErrRange, "number of offers", "5001", "at most 5000"},
+		{"too much owned", shopping.Shop{Owned: make([]shopping.Owned, 5001)}, shopping.ErrRange, "number of owned entries", "5001", "at most 5000"},
+	} {
+		for name, call := range map[string]func() error{
+			"Shop.Cheapest": func() error { _, err := tt.shop.Cheapest(picks(1)); return err },
+			"Shop.List":     func() error { _, err := tt.shop.List([]shopping.Need{picks(1)}); return err },
+			"Shop.Fullest":  func() error { _, err := tt.shop.Fullest([]shopping.Choice{{Need: picks(1)}}); return err },
+			"Shop.Filled":   func() error { _, err := tt.shop.Filled([]shopping.Choice{{Need: picks(1)}}, 50); return err },
+		} {
+			want := &shopping.Error{Func: name, Field: tt.field, Value: tt.value, Want: tt.want}
+			checkError(t, tt.reason, call(), tt.err, want)
+		}
+	}
+}
+
+// checkError checks that err is want with sentinel in it.
+func checkError(t *testing.T, reason string, err, sentinel error, want *shopping.Error) {
+	t.Helper()
+	var got *shopping.Error
+	if !errors.As(err, &got) || !errors.Is(err, sentinel) {
+		t.Errorf("%s: got %v, want %v", reason, err, sentinel)
+		return
+	}
+	plain := *got
+	plain.Err = nil
+	if diff := cmp.Diff(want, &plain); diff != "" {
+		t.Errorf("%s: -want +got\n%s", reason, diff)
+	}
+	if text := "shopping." + want.Func + ": " + want.Field + " " + strconv.Quote(want.Value) + ": " + sentinel.Error() + ": want " + want.Want; err.Error() != text {
+		t.Errorf("%s: got %q\nwant %q", reason, err, text)
+	}
+}
+
+func TestGoodBounds(t *testing.T) {
+	for _, tt := range []struct {
+		reason string
+		shop   shopping.Shop
+		need   shopping.Need
+		cost   string
+	}{
+		{"free", with(func(o *shopping.Offer) { o.Price = decimal.Zero }), picks(13), "0"},
+		{"trailing zeros are no places", with(func(o *shopping.Offer) { o.Price = decimal.New(900_000_000, -8) }), picks(13), "18"},
+		{"four places", with(func(o *shopping.Offer) { o.Price = decimal.New(1, -4) }), picks(13), "0.0002"},
+		{"sixty-four places of nothing", with(func(o *shopping.Offer) { o.Price = decimal.New(0, -64) }), picks(13), "0"},
+		{"dearest, and the most of them", with(func(o *shopping.Offer) { o.Price, o.Pack.Pieces = decimal.New(1, 6), 1 }), picks(1_000_000), "1000000000000"},
+		{"name of 64 bytes", with(func(o *shopping.Offer) { o.Name = strings.Repeat("½", 32) }), picks(12), "9"},
+		{"a pack that is far too large", with(func(o *shopping.Offer) { o.Pack.Pieces = 1_000_000 }), picks(1), "9"},
+		{"just enough left", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(2) }), picks(24), "18"},
+		{"more left than any need takes", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(999_999_999) }), picks(25), "27"},
+		{"nothing needed of what is not offered", shopping.Shop{}, picks(0), "0"},
+		{"a length of nothing", with(func(*shopping.Offer) {}), garland(0), "0"},
+		{"owned to the last piece", shopping.Shop{Owned: []shopping.Owned{{Item: "picks", Quantity: shopping.Quantity{Pieces: 7}}}}, picks(7), "0"},
+		{
+			"the longest strands",
+			shopping.Shop{Offers: []shopping.Offer{{Item: "garland", Name: "reel", Pack: ofLength(2, 500*units.Meter), Price: cents(1)}}},
+			garland(1_000_000 * units.Meter), "10",
+		},
+		{
+			"a millionth of a millimeter short",
+			shopping.Shop{Offers: []shopping.Offer{{Item: "garland", Name: "6 ft", Pack: ofLength(0, 6*units.Foot), Price: cents(100)}}},
+			garland(12*units.Foot + 1), "3",
+		},
+	} {
+		p, err := tt.shop.Cheapest(tt.need)
+		if err != nil || !p.Cost.Equal(decimal.RequireFromString(tt.cost)) {
+			t.Errorf("%s: got %v, %v, want %s", tt.reason, p.Cost, err, tt.cost)
+		}
+	}
+}
+
+func TestBadNeeds(t *testing.T) {
+	shop := shopping.Shop{
+		Offers: []shopping.Offer{
+			offer(),
+			{Item: "garland", Name: "6 ft strand", Pack: ofLength(0, 6*units.Foot), Price: cents(750), Shelf: shopping.Left(2)},
+			{Item: "mixed", Name: "box", Pack: shopping.Quantity{Pieces: 12}},
+			{Item: "mixed", Name: "reel", Pack: ofLength(0, units.Yard)},
+		},
+		Owned: []shopping.Owned{
+			{Item: "bows", Quantity: shopping.Quantity{Pieces: 3}},
+			{Item: "lace", Quantity: ofLength(0, units.Yard)},
+		},
+	}
+	need := func(item string, q shopping.Quantity) shopping.Need { return shopping.Need{Item: item, Quantity: q} }
+	for _, tt := range []struct {
+		reason string
+		needs  []shopping.Need
+		err    error
+		field  string
+		value  string
+		want   string
+	}{
+		{"no item", []shopping.Need{need("", shopping.Quantity{Pieces: 1})}, shopping.ErrText, "need 1: item", "", "1 to 64 bytes of text in one line"},
+		{"long room", []shopping.Need{picks(1), {Item: "picks", Room: strings.Repeat("x", 65)}}, shopping.ErrText, `need 2 of "picks": room`, strings.Repeat("x", 65), "at most 64 bytes of text in one line"},
+		{"negative", []shopping.Need{picks(-1)}, shopping.ErrRange, `need 1 of "picks": quantity`, "-1", "0 to 1000000 pieces"},
+		{"over a million", []shopping.Need{picks(1_000_001)}, shopping.ErrRange, `need 1 of "picks": quantity`, "1000001", "0 to 1000000 pieces"},
+		{"over a million together", []shopping.Need{picks(1_000_000), picks(1)}, shopping.ErrRange, `needs of "picks" in all`, "1000001", "0 to 1000000 pieces"},
+		{"over a million whole pieces", []shopping.Need{need("lace", ofLength(1_000_000, units.Inch)), need("lace", ofLength(1, units.Inch))}, shopping.ErrRange, `needs of "lace" in all`, "1000001", "0 to 1000000 pieces"},
+		{"over a thousand kilometers", []shopping.Need{garland(1_000_000 * units.Meter), garland(1)}, shopping.ErrRange, `needs of "garland" in all`, (1_000_000*units.Meter + 1).String(), "0 to 1000000 m"},
+		{"pieces and lengths", []shopping.Need{picks(2), need("picks", ofLength(0, units.Yard))}, shopping.ErrKind, `needs of "picks" in all`, "3 ft and 2 pieces", "either pieces or lengths"},
+		{"a length of what comes in pieces", []shopping.Need{need("picks", ofLength(0, units.Yard))}, shopping.ErrKind, `offer "box of 12": pack`, "12", "lengths, as it is needed"},
+		{"pieces of what comes by length", []shopping.Need{need("garland", shopping.Quantity{Pieces: 1})}, shopping.ErrKind, `offer "6 ft strand": pack`, "6 ft", "pieces, as it is needed"},
+		{"one offer of two is of the other kind", []shopping.Need{need("mixed", shopping.Quantity{Pieces: 1})}, shopping.ErrKind, `offer "reel": pack`, "3 ft", "pieces, as it is needed"},
+		{"owned pieces", []shopping.Need{need("bows", ofLength(1, units.Yard))}, shopping.ErrKind, `owned "bows": quantity`, "3", "lengths, as it is needed"},
+		{"owned length", []shopping.Need{need("lace", shopping.Quantity{Pieces: 1})}, shopping.ErrKind, `owned "lace": quantity`, "3 ft", "pieces, as it is needed"},
+		{"not to be had", []shopping.Need{need("bells", shopping.Quantity{Pieces: 5})}, shopping.ErrShort, `needs of "bells"`, "5", "at most 0: 5 short"},
+		{"the shelf is empty too soon", []shopping.Need{garland(13 * units.Foot)}, shopping.ErrShort, `needs of "garland"`, "13 ft", "at most 12 ft: 1 ft short"},
+		{"no length at all", []shopping.Need{need("tinsel", ofLength(0, units.Foot))}, shopping.ErrShort, `needs of "tinsel"`, "1 ft", "at most 0 ft: 1 ft short"},
+		{"longer than any roll", []shopping.Need{need("garland", ofLength(2, 7*units.Foot))}, shopping.ErrShort, `needs of "garland"`, "2 of 7 ft", "at most 0: 2 short"},
+		{"all longer than any roll", []shopping.Need{need("garland", ofLength(2, 7*units.Foot)), need("garland", ofLength(1, 8*units.Foot))}, shopping.ErrShort, `needs of "garland"`, "3 whole pieces", "at most 0: 3 short"},
+		{"one of two is longer", []shopping.Need{need("garland", ofLength(2, 2*units.Foot)), need("garland", ofLength(1, 8*units.Foot))}, shopping.ErrShort, `needs of "garland"`, "3 whole pieces", "at most 0: 3 short"},
+		{"pieces fit, and the rest is too short", []shopping.Need{need("garland", ofLength(2, 4*units.Foot)), garland(5 * units.Foot)}, shopping.ErrShort, `needs of "garland"`, "13 ft", "at most 12 ft: 1 ft short"},
+	} {
+		for name, call := range map[string]func() error{
+			"Shop.Cheapest": func() error { _, err := shop.Cheapest(tt.needs...); return err },
+			"Shop.List":     func() error { _, err := shop.List(tt.needs); return err },
+		} {
+			want := &shopping.Error{Func: name, Field: tt.field, Value: tt.value, Want: tt.want}
+			checkError(t, tt.reason, call(), tt.err, want)
+		}
+	}
+	_, err := shop.Cheapest()
+	checkError(t, "no needs", err, shopping.ErrRange, &shopping.Error{Func: "Shop.Cheapest", Field: "number of needs", Value: "0", Want: "at least 1"})
+	_, err = shop.Cheapest(picks(1), garland(1))
+	checkError(t, "two items", err, shopping.ErrKind, &shopping.Error{Func: "Shop.Cheapest", Field: "need of item", Value: "garland", Want: `all of one item, "picks"`})
+	_, err = shop.List(make([]shopping.Need, 5001))
+	checkError(t, "too many needs", err, shopping.ErrRange, &shopping.Error{Func: "Shop.List", Field: "number of needs", Value: "5001", Want: "at most 5000"})
+}
+
+func TestBadChoices(t *testing.T) {
+	shop := shopping.Shop{Offers: []shopping.Offer{offer()}, Budget: cents(1000)}
+	for _, tt := range []struct {
+		reason  string
+		choices []shopping.Choice
+		err     error
+		field   string
+		value   string
+		want    string
+	}{
+		{"a length", []shopping.Choice{{Need: garland(units.Foot), Most: 3}}, shopping.ErrKind, `choice 1 of "garland": quantity`, "1 ft", "pieces, or 0 for the most"},
+		{"most below fewest", []shopping.Choice{{Need: picks(5), Most: 4}}, shopping.ErrRange, `choice 1 of "picks": most`, "4", "0, or 5 to 1000000"},
+		{"negative most", []shopping.Choice{{Need: picks(5), Most: -1}}, shopping.ErrRange, `choice 1 of "picks": most`, "-1", "0, or 5 to 1000000"},
+		{"most over a million", []shopping.Choice{{Need: picks(999_999), Most: 1_000_001}}, shopping.ErrRange, `choice 1 of "picks": most`, "1000001", "0, or 999999 to 1000000"},
+		{"an open item twice", []shopping.Choice{{Need: picks(5)}, {Need: picks(5), Most: 6}}, shopping.ErrDuplicate, `choice 2 of "picks": item`, "picks", "one choice of an item that is open"},
+		{"no item", []shopping.Choice{{Most: 5}}, shopping.ErrText, "need 1: item", "", "1 to 64 bytes of text in one line"},
+		{"not offered", []shopping.Choice{{Need: shopping.Need{Item: "bells", Quantity: shopping.Quantity{Pieces: 2}}, Most: 3}}, shopping.ErrShort, `needs of "bells"`, "2", "at most 0: 2 short"},
+		{"not offered, and not open", []shopping.Choice{{Need: garland(units.Foot)}}, shopping.ErrShort, `needs of "garland"`, "1 ft", "at most 0 ft: 1 ft short"},
+	} {
+		_, err := shop.Fullest(tt.choices)
+		checkError(t, tt.reason, err, tt.err, &shopping.Error{Func: "Shop.Fullest", Field: tt.field, Value: tt.value, Want: tt.want})
+		_, err = shop.Filled(tt.choices, 0)
+		checkError(t, tt.reason, err, tt.err, &shopping.Error{Func: "Shop.Filled", Field: tt.field, Value: tt.value, Want: tt.want})
+	}
+
+	budget := func(d decimal.Decimal) error {
+		shop.Budget = d
+		_, err := shop.Fullest([]shopping.Choice{{Need: picks(13), Most: 30}})
+		return err
+	}
+	const money = "0 to 1000000000 with at most 4 decimal places"
+	checkError(t, "below zero", budget(cents(-1)), shopping.ErrRange, &shopping.Error{Func: "Shop.Fullest", Field: "budget", Value: "-0.01", Want: money})
+	checkError(t, "absurd", budget(decimal.New(1, -1_000_000)), shopping.ErrRange, &shopping.Error{Func: "Shop.Fullest", Field: "budget", Value: "a number of 1 digits times 10^-1000000", Want: money})
+	checkError(t, "over a billion", budget(decimal.New(100_000_000_001, -2)), shopping.ErrRange, &shopping.Error{Func: "Shop.Fullest", Field: "budget", Value: "1000000000.01", Want: money})
+	checkError(t, "a cent short", budget(cents(1799)), shopping.ErrBudget, &shopping.Error{Func: "Shop.Fullest", Field: "budget", Value: "17.99", Want: "at least 18.00 for the fewest"})
+	if err := budget(cents(1800)); err != nil {
+		t.Error(err)
+	}
+	if err := budget(decimal.New(1, 9)); err != nil {
+		t.Error(err)
+	}
+	for _, percent := range []int{-1, 101} {
+		_, err := shop.Filled(nil, percent)
+		checkError(t, "percent", err, shopping.ErrRange, &shopping.Error{Func: "Shop.Filled", Field: "percent", Value: strconv.Itoa(percent), Want: "0 to 100"})
+	}
+
+	many := make([]shopping.Choice, 101)
+	for i := range many {
+		many[i] = shopping.Choice{Need: shopping.Need{Item: strconv.Itoa(i)}, Most: 1}
+	}
+	_, err := shop.Filled(many, 100)
+	checkError(t, "101 open", err, shopping.ErrSize, &shopping.Error{Func: "Shop.Filled", Field: "number of open choices", Value: "101", Want: "at most 100"})
+	if _, err = shop.Filled(many[:100], 0); err != nil {
+		t.Error(err)
+	}
+	_, err = shop.Filled([]shopping.Choice{{Need: picks(0), Most: 1_000_000}, {Need: balls(0), Most: 1}}, 0)
+	checkError(t, "too many counts", err, shopping.ErrSize, &shopping.Error{Func: "Shop.Filled", Field: "counts of the open choices", Value: "1000001", Want: "at most 1000000"})
+}
+
+func TestShelfText(t *testing.T) {
+	if got := (shopping.Shelf{}).String(); got != "unknown" {
+		t.Error(got)
+	}
+	for text, want := range map[string]shopping.Shelf{"null": {}, "0": shopping.Left(0), "12": shopping.Left(12)} {
+		got := shopping.Left(99)
+		if err := json.Unmarshal([]byte(text), &got); err != nil || got != want {
+			t.Errorf("%s: got %v, %v", text, got, err)
+		}
+		if back, err := json.Marshal(want); err != nil || string(back) != text {
+			t.Errorf("%v: got %s, %v", want, back, err)
+		}
+	}
+	for _, text := range []string{"-1", "1.5", "1e3", `"3"`, "1234567890"} {
+		s := shopping.Left(99)
+		err := json.Unmarshal([]byte(text), &s)
+		checkError(t, text, err, shopping.ErrText, &shopping.Error{Func: "Shelf.UnmarshalJSON", Field: "shelf", Value: text, Want: "a whole number of at most 9 digits, or null"})
+		if s != shopping.Left(99) {
+			t.Errorf("%s: changed to %v", text, s)
+		}
+	}
+}
+
+func TestShopJSON(t *testing.T) {
+	const text = `{"offers":[` +
+		`{"item":"picks","name":"box of 12","pack":12,"price":"9","shelf":3},` +
+		`{"item":"garland","name":"6 ft strand","pack":"6 ft","price":"7.5"},` +
+		`{"item":"ribbon","name":"2 rolls","pack":"2 of 5 yd","price":"8.8","shelf":0}],` +
+		`"owned":[{"item":"picks","quantity":5}],` +
+		`"overlap":{"garland":"2 in"},"budget":"120"}`
+	want := shopping.Shop{
+		Offers: []shopping.Offer{
+			{Item: "picks", Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: cents(900), Shelf: shopping.Left(3)},
+			{Item: "garland", Name: "6 ft strand", Pack: ofLength(0, 6*units.Foot), Price: cents(750)},
+			{Item: "ribbon", Name: "2 rolls", Pack: ofLength(2, 5*units.Yard), Price: cents(880), Shelf: shopping.Left(0)},
+		},
+		Owned:   []shopping.Owned{{Item: "picks", Quantity: shopping.Quantity{Pieces: 5}}},
+		Overlap: map[string]units.Length{"garland": 2 * units.Inch},
+		Budget:  cents(12000),
+	}
+	var got shopping.Shop
+	if err := json.Unmarshal([]byte(text), &got); err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Errorf("-want +got\n%s", diff)
+	}
+	back, err := json.Marshal(want)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var again shopping.Shop
+	if err := json.Unmarshal(back, &again); err != nil || !cmp.Equal(want, again) {
+		t.Errorf("%v from %s", err, back)
+	}
+	if empty, err := json.Marshal(shopping.Shop{}); err != nil || string(empty) != "{}" {
+		t.Errorf("got %s, %v", empty, err)
+	}
+}
