@@ -28,7 +28,7 @@ func main() {
 
 // run is the program, and returns its exit status.
 func run(args []string, stdout, stderr io.Writer) int {
-	o, err := parse(args)
+	o, request, err := parse(args)
 	if errors.Is(err, flag.ErrHelp) {
 		o.help(stdout)
 		return 0
@@ -37,9 +37,9 @@ func run(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintln(stderr, "plan:", err)
 		return 2
 	}
-	p, err := job.Make(o.request)
+	p, err := job.Make(request)
 	if err != nil {
-		fmt.Fprintln(stderr, "plan:", o.explain(err))
+		fmt.Fprintln(stderr, "plan:", explain(err))
 		return 2
 	}
 	if err := write(stdout, p, o.json); err != nil {

@@ -136,7 +136,7 @@ func TestSheet(t *testing.T) {
 		}
 	}
 	for line := range strings.Lines(stdout) {
-		if n := len([]rune(strings.TrimRight(line, "\n"))); n > 74 {
+		if n := len([]rune(strings.TrimRight(line, "\n"))); n > 76 {
 			t.Errorf("a line of %d: %q", n, line)
 		}
 	}

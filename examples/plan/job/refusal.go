@@ -2,11 +2,12 @@ package job
 
 import (
 	"errors"
-	"strconv"
 	"strings"
 
 	"example.com/fircone/mantel"
+	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
 )
 
 // A Refusal says which value of a request cannot be planned.
@@ -25,29 +26,48 @@ func (r *Refusal) Error() string {
 // Unwrap returns what the library said.
 func (r *Refusal) Unwrap() error { return r.Err }
 
-// refuse turns an error of the library into a Refusal at list[i].
-func refuse(list string, i int, err error) error {
-	r := &Refusal{Path: []string{list, strconv.Itoa(i)}, Err: err}
+// fields are the places in a request of what the library calls otherwise.
+var fields = map[string]string{
+	"base": "width", "exposure": "where", "span": "swags", "rating": "hookRating", "perFoot": "garlandWeight",
+}
+
+// refuse turns an error of the library into a Refusal at a place in the request.
+func refuse(err error, path ...string) error {
+	r := &Refusal{Err: err}
 	var (
-		tree  *sizing.Error
-		shelf *mantel.Error
+		tree    *sizing.Error
+		shelf   *mantel.Error
+		buying  *shopping.Error
+		color   *palette.Error
+		field   string
+		private bool // the field is of the library's argument and not of the request
 	)
-	field := ""
 	switch {
 	case errors.As(err, &tree):
 		field, r.Value, r.Want = tree.Field, tree.Value, tree.Want
 	case errors.As(err, &shelf):
 		field, r.Value, r.Want = shelf.Field, shelf.Value, shelf.Want
+	case errors.As(err, &buying):
+		field, r.Value, r.Want, private = buying.Field, buying.Value, buying.Want, true
+	case errors.As(err, &color):
+		field, r.Value, r.Want, private = color.Field, color.Value, color.Want, true
 	default:
 		return err
 	}
-	field = field[strings.LastIndexByte(field, '.')+1:]
-	switch field = strings.ToLower(field[:1]) + field[1:]; field {
-	case "base":
-		field = "width"
-	case "exposure":
-		field = "where"
+	r.Path = path
+	if private {
+		r.Value = field + " " + r.Value
+		return r
 	}
-	r.Path = append(r.Path, field)
+	for name := range strings.SplitSeq(field, ".") {
+		if name == "Tree" || name == "Mantel" || name == "Hanging" || name == "Hook" {
+			continue
+		}
+		name = strings.ToLower(name[:1]) + name[1:]
+		if own, ok := fields[name]; ok {
+			name = own
+		}
+		r.Path = append(r.Path[:len(r.Path):len(r.Path)], name)
+	}
 	return r
 }

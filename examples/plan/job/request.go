@@ -1,50 +1,157 @@
 // Package job plans a whole job: the trees and mantels of one client, from what
 // the tape measure says to what goes into the basket. It is the example that
-// puts the library's packages together, and the program, the service and the
-// notebooks of this folder all call it; copy it and change what does not suit.
+// puts the library's packages together; the program beside it, the service and
+// the notebooks all call it. Copy it and change what does not suit.
 package job
 
 import (
+	"bytes"
+	_ "embed" // for the station's stock
+	"encoding/json"
+	"errors"
+	"io"
+
 	"example.com/fircone/mantel"
+	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
 // A Request is what a client wants dressed. As JSON its lengths are text with a
-// unit, such as "7 ft 6 in".
+// unit, such as "7 ft 6 in", and its colors the text that
+// [palette.Rules.ParsePalette] reads.
 type Request struct {
-	Trees   []Tree   `json:"trees,omitempty"`
-	Mantels []Mantel `json:"mantels,omitempty"`
+	Trees   []Tree          `json:"trees,omitempty"`
+	Mantels []Mantel        `json:"mantels,omitempty"`
+	Colors  palette.Palette `json:"colors,omitzero"` // empty: the colors are left open
+	Stock   Stock           `json:"stock,omitzero"`  // empty: no shopping list is made
 }
 
 // A Tree is one tree and how it is to be dressed. Only Height is required.
 type Tree struct {
-	Room   string          `json:"room,omitempty"`
-	Height units.Length    `json:"height"`
-	Width  units.Length    `json:"width,omitzero"` // base diameter; zero: by Taper
-	Taper  sizing.Taper    `json:"taper"`
-	Where  sizing.Exposure `json:"where"`
-	Accent sizing.Accent   `json:"accent"`
+	Room    string          `json:"room,omitempty"`
+	Height  units.Length    `json:"height"`
+	Width   units.Length    `json:"width,omitzero"` // base diameter; zero: the usual one for Taper
+	Taper   sizing.Taper    `json:"taper"`
+	Where   sizing.Exposure `json:"where"`
+	Ceiling units.Length    `json:"ceiling,omitzero"` // height of the room; zero: not measured
+	Accent  sizing.Accent   `json:"accent"`
+	SizeBy  SizeBy          `json:"sizeBy"`
 }
 
 // A Mantel is one mantel and how it is to be dressed. Only Length is required.
 type Mantel struct {
-	Room   string       `json:"room,omitempty"`
-	Length units.Length `json:"length"`
-	Look   mantel.Look  `json:"look"`
+	Room    string       `json:"room,omitempty"`
+	Length  units.Length `json:"length"`
+	Look    mantel.Look  `json:"look"`
+	Heavy   mantel.Side  `json:"heavySide"`              // of an asymmetrical look
+	Height  units.Length `json:"height,omitzero"`        // of the shelf above the hearth
+	Depth   units.Length `json:"depth,omitzero"`         // of the shelf
+	Opening Opening      `json:"opening,omitzero"`       // of the firebox; empty: none
+	Swags   int          `json:"swags,omitempty"`        // 0: straight along the shelf
+	Sag     units.Length `json:"sag,omitzero"`           // of each swag; zero: a sixth of its width
+	Weight  units.Mass   `json:"garlandWeight,omitzero"` // of each foot of garland; zero: not weighed
+	Hooks   units.Mass   `json:"hookRating,omitzero"`    // what the label of one hook says; zero: not known
 }
 
+// An Opening is the opening of a firebox.
+type Opening struct {
+	Width  units.Length `json:"width"`
+	Height units.Length `json:"height"`
+	Below  units.Length `json:"below"` // from the top of the shelf to the top of the opening
+}
+
+// A Stock is what there is and what can be bought: the shop's offers, what is
+// owned, the budget, and last year's boxes.
+type Stock struct {
+	shopping.Shop
+	Box []Piece `json:"box,omitempty"`
+}
+
+// A Piece is an entry of last year's boxes: ornaments of one color.
+type Piece struct {
+	Name   string         `json:"name"`
+	Color  palette.Color  `json:"color"`
+	Finish palette.Finish `json:"finish"`
+	Count  int            `json:"count"`
+}
+
+// SizeBy is what a tree is sized by.
+type SizeBy uint8
+
+// What a tree can be sized by.
+const (
+	Rule  SizeBy = iota // the rules of thumb, which know only its height
+	Shape               // its surface and what of it is seen, to look like the ordinary tree
+)
+
+// MarshalText returns rule or shape.
+func (s SizeBy) MarshalText() ([]byte, error) {
+	if s == Shape {
+		return []byte("shape"), nil
+	}
+	return []byte("rule"), nil
+}
+
+// UnmarshalText reads rule or shape.
+func (s *SizeBy) UnmarshalText(text []byte) error {
+	switch string(text) {
+	case "rule":
+		*s = Rule
+	case "shape":
+		*s = Shape
+	default:
+		return errors.New("want rule or shape")
+	}
+	return nil
+}
+
+// ReadStock reads a stock from its JSON. A field that it does not know is an
+// error, so that a slip of the pen is not passed over.
+func ReadStock(r io.Reader) (Stock, error) {
+	var s Stock
+	d := json.NewDecoder(r)
+	d.DisallowUnknownFields()
+	if err := d.Decode(&s); err != nil {
+		return Stock{}, err
+	}
+	if _, err := d.Token(); err != io.EOF {
+		return Stock{}, errors.New("there is more after the first JSON object")
+	}
+	return s, nil
+}
+
+// The demo's stock. Its prices are invented.
+//
+//go:embed stock.json
+var stationStock []byte
+
 // Station returns the scenario that the examples play in: a small-town railway
-// station with a 9 ft tree in the ticket hall, a 4 ft 6 in tree in the waiting
-// room and a 64 in mantel in the tea room.
+// station with a 9 ft tree in the ticket hall, a 4 ft 6 in tree in the corner of
+// the waiting room and a 64 in mantel in the tea room, with what it owns, what
+// its shops offer, and its budget.
 func Station() Request {
+	stock, err := ReadStock(bytes.NewReader(stationStock))
+	colors, err2 := palette.CommonPractice().ParsePalette("crimson,forest green=forestgreen,gold:metal,ivory")
+	if err := errors.Join(err, err2); err != nil {
+		panic(err) // both are part of this file, and a test reads them
+	}
 	return Request{
 		Trees: []Tree{
-			{Room: "ticket hall", Height: 9 * units.Foot},
-			{Room: "waiting room", Height: 4*units.Foot + 6*units.Inch, Accent: sizing.Picks},
+			{Room: "ticket hall", Height: 9 * units.Foot, Ceiling: 12 * units.Foot},
+			{Room: "waiting room", Height: 4*units.Foot + 6*units.Inch, Where: sizing.InCorner, Accent: sizing.Picks, SizeBy: Shape},
 		},
-		Mantels: []Mantel{
-			{Room: "tea room", Length: 64 * units.Inch},
-		},
+		Mantels: []Mantel{{
+			Room:    "tea room",
+			Length:  64 * units.Inch,
+			Height:  54 * units.Inch,
+			Depth:   7 * units.Inch,
+			Opening: Opening{Width: 36 * units.Inch, Height: 30 * units.Inch, Below: 14 * units.Inch},
+			Weight:  units.Pound / 2,
+			Hooks:   5 * units.Pound,
+		}},
+		Colors: colors,
+		Stock:  stock,
 	}
 }

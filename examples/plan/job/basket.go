@@ -1,0 +1,114 @@
+package job
+
+import (
+	"errors"
+
+	"github.com/shopspring/decimal"
+
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing/shopping"
+)
+
+// A Basket is what to buy.
+type Basket struct {
+	Budget   decimal.Decimal // zero: no budget, just what is needed at the least cost
+	List     shopping.List
+	Unpriced []shopping.Need // what nobody offers and is not owned: to be had elsewhere
+}
+
+// fill returns the basket for the needs: the least cost for just what is needed
+// or, where there is a budget, the fullest trees that it buys.
+func fill(shop shopping.Shop, needs []open) (*Basket, error) {
+	b := &Basket{Budget: shop.Budget}
+	var items []string
+	byItem := map[string][]open{}
+	for _, n := range needs {
+		if _, seen := byItem[n.Item]; !seen {
+			items = append(items, n.Item)
+		}
+		byItem[n.Item] = append(byItem[n.Item], n)
+	}
+	offered := map[string]bool{}
+	for _, o := range shop.Offers {
+		offered[o.Item] = true
+	}
+	var wanted []shopping.Need
+	var choices []shopping.Choice
+	for _, item := range items {
+		group := byItem[item]
+		plain := make([]shopping.Need, len(group))
+		for i, n := range group {
+			plain[i] = n.Need
+		}
+		if !offered[item] {
+			_, err := shop.Cheapest(plain...)
+			if errors.Is(err, shopping.ErrShort) {
+				b.Unpriced = append(b.Unpriced, plain...)
+				continue
+			}
+			if err != nil {
+				return nil, err
+			}
+		}
+		wanted = append(wanted, plain...)
+		choices = append(choices, choose(group)...)
+	}
+	var err error
+	if shop.Budget.IsZero() {
+		b.List, err = shop.List(wanted)
+		return b, err
+	}
+	b.List, err = shop.Fullest(choices)
+	if err != nil {
+		return nil, err
+	}
+	for i := range b.List.Purchases {
+		p := &b.List.Purchases[i]
+		if p.Needs, err = divide(p.Needs, byItem[p.Item]); err != nil {
+			return nil, err
+		}
+	}
+	return b, nil
+}
+
+// choose returns the choice that an item leaves: one for all rooms together
+// where it is open, and the needs as they stand where it is not.
+func choose(group []open) []shopping.Choice {
+	all := shopping.Choice{Need: group[0].Need}
+	all.Need.Room, all.Need.Quantity.Pieces = "", 0
+	var fixed []shopping.Choice
+	for _, n := range group {
+		fixed = append(fixed, shopping.Choice{Need: n.Need})
+		all.Need.Quantity.Pieces += n.least
+		all.Most += n.most
+	}
+	if all.Most == all.Need.Quantity.Pieces {
+		return fixed
+	}
+	return []shopping.Choice{all}
+}
+
+// divide shares what was chosen of an open item over the rooms, in proportion to
+// how open each room's need was.
+func divide(chosen []shopping.Need, group []open) ([]shopping.Need, error) {
+	widths, width, left := make([]int, len(group)), 0, 0
+	for i, n := range group {
+		widths[i] = n.most - n.least
+		width += widths[i]
+		left -= n.least
+	}
+	if width == 0 {
+		return chosen, nil
+	}
+	left += chosen[0].Quantity.Pieces
+	more, err := palette.Apportion(left, widths, 0)
+	if err != nil {
+		return nil, err
+	}
+	rooms := make([]shopping.Need, len(group))
+	for i, n := range group {
+		rooms[i] = n.Need
+		rooms[i].Quantity.Pieces = n.least + more[i]
+	}
+	return rooms, nil
+}

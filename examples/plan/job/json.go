@@ -1,0 +1,178 @@
+package job
+
+import (
+	"encoding/json"
+
+	"example.com/fircone/mantel"
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+// The JSON of a plan, in the trade's words. Lengths and masses are text with a
+// unit, money is text, counts are numbers.
+type (
+	planJSON struct {
+		Tree        *treeJSON       `json:"tree,omitempty"`
+		MoreTrees   []treeJSON      `json:"moreTrees,omitempty"`
+		Mantel      *mantelJSON     `json:"mantel,omitempty"`
+		MoreMantels []mantelJSON    `json:"moreMantels,omitempty"`
+		Colors      *colorsJSON     `json:"colors,omitempty"`
+		Needs       []shopping.Need `json:"needs"`
+		Shopping    *shopping.List  `json:"shopping,omitempty"`
+		Unpriced    []shopping.Need `json:"unpriced,omitempty"`
+		Cautions    []string        `json:"cautions"`
+	}
+	treeJSON struct {
+		Tree
+		OrnamentTypes    int          `json:"ornamentTypes"`
+		OrnamentsPerType sizing.Band  `json:"ornamentsPerType"`
+		Ornaments        sizing.Band  `json:"ornaments"`
+		Picks            int          `json:"picks"`
+		Garland          units.Length `json:"garland"`
+		Lights           int          `json:"lights"`
+	}
+	mantelJSON struct {
+		Mantel
+		BaseGarland units.Length    `json:"baseGarland"`
+		Picks       int             `json:"picks"`
+		Ribbon      units.Length    `json:"ribbon"`
+		Drops       dropsJSON       `json:"drops"`
+		Spots       []spotJSON      `json:"spots"`
+		Load        *loadJSON       `json:"load,omitempty"`
+		Violations  []violationJSON `json:"violations"`
+		Steps       []stepJSON      `json:"steps"`
+	}
+	dropsJSON struct {
+		Left  units.Length `json:"left"`
+		Right units.Length `json:"right"`
+	}
+	spotJSON struct {
+		Item  string       `json:"item"`
+		Along units.Length `json:"along"`
+		Layer int          `json:"layer"`
+	}
+	loadJSON struct {
+		Weight  units.Mass `json:"weight"`
+		Working units.Mass `json:"workingLoad"`
+		Hooks   []hookJSON `json:"hooks"`
+	}
+	hookJSON struct {
+		Along      units.Length `json:"along"`
+		Total      units.Mass   `json:"total"`
+		Hooks      int          `json:"hooks"`
+		Overloaded bool         `json:"overloaded"`
+	}
+	violationJSON struct {
+		Place    string       `json:"place"`
+		Measure  string       `json:"measure"`
+		Measured units.Length `json:"measured"`
+		Allowed  units.Length `json:"allowed"`
+		AtLeast  bool         `json:"atLeast"`
+		Source   string       `json:"source"`
+		Edition  string       `json:"edition"`
+	}
+	stepJSON struct {
+		Do    string   `json:"do"`
+		Items []string `json:"items"`
+		Mind  string   `json:"mind,omitempty"`
+	}
+	colorsJSON struct {
+		Palette palette.Palette `json:"palette"`
+		Reading string          `json:"reading"`
+		Pairs   []pairJSON      `json:"pairs"`
+		Box     []boxJSON       `json:"box,omitempty"`
+	}
+	pairJSON struct {
+		A          string             `json:"a"`
+		B          string             `json:"b"`
+		Relation   palette.Relation   `json:"relation"`
+		Difference map[string]float64 `json:"difference"` // by view
+		Holds      map[string]bool    `json:"holds"`      // by view
+	}
+	boxJSON struct {
+		Name    string `json:"name"`
+		Nearest string `json:"nearest"`
+		Fits    bool   `json:"fits"`
+	}
+)
+
+// MarshalJSON writes the first tree as "tree" and the first mantel as "mantel",
+// which is all that most jobs have; further ones follow in "moreTrees" and
+// "moreMantels".
+func (p Plan) MarshalJSON() ([]byte, error) {
+	out := planJSON{Needs: p.Needs, Cautions: p.Cautions}
+	var trees []treeJSON
+	for _, t := range p.Trees {
+		trees = append(trees, t.json())
+	}
+	if len(trees) > 0 {
+		out.Tree, out.MoreTrees = &trees[0], trees[1:]
+	}
+	var mantels []mantelJSON
+	for _, m := range p.Mantels {
+		mantels = append(mantels, m.json())
+	}
+	if len(mantels) > 0 {
+		out.Mantel, out.MoreMantels = &mantels[0], mantels[1:]
+	}
+	if p.Colors != nil {
+		out.Colors = p.Colors.json()
+	}
+	if p.Basket != nil {
+		out.Shopping, out.Unpriced = &p.Basket.List, p.Basket.Unpriced
+	}
+	return json.Marshal(out)
+}
+
+func (t TreePlan) json() treeJSON {
+	return treeJSON{
+		Tree: t.Tree, OrnamentTypes: t.OrnamentTypes, OrnamentsPerType: t.OrnamentsPerType,
+		Ornaments: t.Ornaments, Picks: t.Picks, Garland: t.Garland, Lights: t.Lights,
+	}
+}
+
+func (m MantelPlan) json() mantelJSON {
+	out := mantelJSON{
+		Mantel: m.Mantel, BaseGarland: m.BaseGarland, Picks: m.Picks, Ribbon: m.Ribbon,
+		Drops: dropsJSON{m.Hanging.Left, m.Hanging.Right}, Violations: []violationJSON{},
+	}
+	out.Sag = m.Hanging.Sag
+	for _, s := range m.Spots {
+		out.Spots = append(out.Spots, spotJSON(s))
+	}
+	for _, v := range m.Clearances.Violations {
+		out.Violations = append(out.Violations, violationJSON(v))
+	}
+	for _, s := range m.Steps {
+		out.Steps = append(out.Steps, stepJSON(s))
+	}
+	if m.Loads != nil {
+		out.Load = &loadJSON{Weight: m.Loads.Weight, Working: m.Loads.Working}
+		for _, h := range m.Loads.Hooks {
+			out.Load.Hooks = append(out.Load.Hooks, hookJSON{h.Along, h.Total, h.Hooks, h.Overloaded})
+		}
+	}
+	return out
+}
+
+func (c *ColorPlan) json() *colorsJSON {
+	out := &colorsJSON{Palette: c.Reading.Palette, Reading: c.Reading.String()}
+	for _, p := range c.Reading.Pairs {
+		pair := pairJSON{
+			A: p.A.Name, B: p.B.Name, Relation: p.Relation,
+			Difference: map[string]float64{}, Holds: map[string]bool{},
+		}
+		for v := palette.Daylight; v <= palette.Tritan; v++ {
+			pair.Difference[v.String()], pair.Holds[v.String()] = p.Difference[v], p.Holds[v]
+		}
+		out.Pairs = append(out.Pairs, pair)
+	}
+	for i, m := range c.Box.Matches {
+		out.Box = append(out.Box, boxJSON{c.Pieces[i].Name, m.Swatch.Name, m.Fits})
+	}
+	return out
+}
+
+var _ mantel.Look

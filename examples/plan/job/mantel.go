@@ -1,0 +1,91 @@
+package job
+
+import (
+	"example.com/fircone/mantel"
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
+	"example.com/fircone/units"
+)
+
+// A MantelPlan is the figures for one mantel.
+type MantelPlan struct {
+	Mantel
+	BaseGarland units.Length
+	Picks       int
+	Ribbon      units.Length
+	Hanging     mantel.Hanging
+	Spots       []mantel.Spot
+	Loads       *mantel.Loads // nil if the garland was not weighed or the hooks are not known
+	Clearances  mantel.Clearances
+	Steps       []mantel.Step
+	needs       []open
+}
+
+// shelf returns what the library calls a mantel.
+func (m Mantel) shelf() mantel.Mantel {
+	return mantel.Mantel{Length: m.Length, Height: m.Height, Depth: m.Depth, Opening: mantel.Opening(m.Opening)}
+}
+
+// planMantel sizes one mantel, hangs its garland, and looks at what holds it and
+// what it comes near.
+func planMantel(m Mantel, colors palette.Palette) (MantelPlan, error) {
+	rules, shelf := mantel.CommonPractice(), m.shelf()
+	p := MantelPlan{Mantel: m}
+	var err error
+	if p.BaseGarland, err = rules.BaseGarland(m.Length, m.Look); err != nil {
+		return MantelPlan{}, err
+	}
+	if p.Picks, err = rules.Picks(m.Length, m.Look); err != nil {
+		return MantelPlan{}, err
+	}
+	if p.Ribbon, err = rules.Ribbon(m.Look); err != nil {
+		return MantelPlan{}, err
+	}
+	if p.Spots, err = rules.Spots(shelf, m.Look, m.Heavy); err != nil {
+		return MantelPlan{}, err
+	}
+	needs, err := rules.Needs(shelf, m.Look)
+	if err != nil {
+		return MantelPlan{}, err
+	}
+
+	// Straight along the shelf what the rule adds falls at the ends. Swags take
+	// garland that the rule knows nothing of, so the need is sized anew.
+	p.Hanging, err = shelf.FindDrops(p.BaseGarland, m.Look, mantel.Hanging{Heavy: m.Heavy})
+	if err != nil {
+		return MantelPlan{}, err
+	}
+	if m.Swags != 0 {
+		p.Hanging.Swags, p.Hanging.Sag = m.Swags, m.Sag
+		if m.Sag == 0 && m.Swags > 0 {
+			const step = units.Inch / 2
+			p.Hanging.Sag = m.Length / units.Length(m.Swags) / 6 / step * step
+		}
+		need, err := shelf.GarlandNeed(p.Hanging)
+		if err != nil {
+			return MantelPlan{}, err
+		}
+		p.BaseGarland = need.Quantity.Length
+		for i := range needs {
+			if needs[i].Item == need.Item {
+				needs[i] = need
+			}
+		}
+	}
+	if m.Weight != 0 && m.Hooks != 0 {
+		loads, err := shelf.Loads(p.Hanging, m.Weight, mantel.Hook{Rating: m.Hooks})
+		if err != nil {
+			return MantelPlan{}, err
+		}
+		p.Loads = &loads
+		needs = append(needs, loads.Need())
+	}
+	if p.Clearances, err = shelf.Clearances(p.Hanging); err != nil {
+		return MantelPlan{}, err
+	}
+	if p.Steps, err = mantel.Steps(m.Look, needs); err != nil {
+		return MantelPlan{}, err
+	}
+	p.needs, err = opened(needs, m.Room, "mantel ornaments", 0, sizing.Band{}, colors)
+	return p, err
+}
