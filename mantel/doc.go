@@ -1,2 +1,126 @@
-// Package mantel sizes and hangs the garland of a mantel.
+// Package mantel answers what a mantel takes, where each thing goes, how the
+// garland hangs, what holds it up, and whether it stays clear of the fire.
+//
+// # The rules
+//
+// The rules of thumb go by the length of the shelf and by the look. A [Traditional]
+// mantel is the same on both sides of the middle; an [Asymmetrical] one carries its
+// weight on one side, the heavy side, which is yours to choose.
+//
+//   - Base garland, [Rules.BaseGarland]: the shelf and 2 ft, of which a foot falls
+//     at each end; or the shelf and 4 ft, which all fall at the heavy side.
+//     garland = length + extra.
+//   - Picks, [Rules.Picks]: one for each 8 in of shelf; or one for each 3 in, in
+//     layers that rise towards the heavy side. picks = length/spacing, rounded up.
+//   - Ornaments, [Rules.Ornaments]: one in each gap between two picks; or between two
+//     of the top layer. ornaments = picks of the top layer - 1.
+//   - Ribbon, [Rules.Ribbon]: one piece of 1½ yd at the heavy side, as a bow or a
+//     fall, with bells, [Rules.Bells]. A traditional mantel has none unless you say.
+//
+// All of it goes by the exact length, and counts round up. [Rules.Needs] lists it
+// with the reason for each line, [Rules.Spots] says where along the shelf it goes,
+// and [Steps] in which order it is done. A shop with habits of its own changes a
+// field of [Rules].
+//
+// # Quick chart
+//
+//	shelf  look          garland  picks  ornaments  ribbon
+//	4 ft   traditional   6 ft         6          5  0 ft
+//	4 ft   asymmetrical  8 ft        16          5  4 ft 6 in
+//	5 ft   traditional   7 ft         8          7  0 ft
+//	5 ft   asymmetrical  9 ft        20          6  4 ft 6 in
+//	6 ft   traditional   8 ft         9          8  0 ft
+//	6 ft   asymmetrical  10 ft       24          7  4 ft 6 in
+//	8 ft   traditional   10 ft       12         11  0 ft
+//	8 ft   asymmetrical  12 ft       32         10  4 ft 6 in
+//
+// # When the rule fails, and what to use instead
+//
+// The rule for garland lays it straight along the shelf. Swags take more: measure
+// the shelf, choose the number of swags, their sag and the drops, and
+// [Mantel.Garland] says which garland that takes. With the garland in hand,
+// [Mantel.FindSag] says how deep its swags hang, and [Mantel.FindDrops] how far its
+// ends fall. A low shelf is another case: a foot at each end is too much where the
+// hearth is near, and no drop may pass it.
+//
+// A swag hangs in a catenary, the curve of a chain. For a span and a sag there is no
+// formula for its length without solving an equation, so books put a parabola in
+// its place. That is good for flat swags and short for deep ones:
+//
+//	5 ft wide, 6 in deep: 61.57 in, by a parabola 0.01 in too little
+//	5 ft wide, 1 ft 3 in deep: 69.05 in, by a parabola 0.18 in too little
+//	5 ft wide, 2 ft 6 in deep: 89.75 in, by a parabola 1.01 in too little
+//	5 ft wide, 5 ft deep: 142.26 in, by a parabola 2.86 in too little
+//	5 ft wide, 10 ft deep: 257.22 in, by a parabola 4.95 in too little
+//
+// [Swag.Length] and [SwagOf] are right to the nearest nanometer for every span from
+// an inch to 50 ft and every sag to 50 ft, the very flat and the very deep included.
+//
+// # What holds it
+//
+// [Mantel.Loads] says what each hook carries, from the weight of a foot of your
+// garland: weigh it, dressed as it will hang. A swag hangs half on each of its hooks
+// and pulls them towards each other, the harder the flatter it is. The working load
+// of a [Hook] is its rating divided by a design factor, 5 unless you raise it. A hook
+// that carries more is reported as overloaded; nothing is changed to make it fit.
+// [Hook.Spacing] says how far apart hooks may be where a garland is fastened close
+// along an edge.
+//
+// # What it stays clear of
+//
+// [Mantel.Clearances] measures every drop and swag against the opening of the
+// firebox and the hearth, and returns every place where it is nearer than published
+// figures have it: nothing within 6 in of the opening; from 6 to 12 in away, standing
+// out at most an eighth of an inch for each inch of distance; up to 12 in away, at
+// most 1½ in; and 3 ft from an open fire. Few garlands over a fireplace meet the last
+// one, which is why they come down before a fire is lit.
+//
+// # A worked example
+//
+// The tea room of the station has a mantel 64 in long and 8 in deep, 54 in above its
+// hearth, with an opening 36 in wide whose top is 16 in below the shelf. There are
+// 8 ft of garland, 8 in thick, that weigh 8 oz a foot, and hooks rated 10 lb. A foot
+// is to fall at each end, and the rest to hang in three swags:
+//
+//	3 swags 4 13/16 in deep, falling 1 ft at the left and 1 ft at the right
+//	garland 4 lb, hooks 1 ft 9 5/16 in apart, each good for 2 lb
+//	at 0 ft: 1 lb down, 8.4 oz to the right
+//	at 1 ft 9 5/16 in: 1 lb down
+//	at 3 ft 6 11/16 in: 1 lb down
+//	at 5 ft 4 in: 1 lb down, 8.4 oz to the left
+//	left drop: 10 9/16 in from the opening, 3 ft 2 in above the hearth
+//	swag 1: 7 7/16 in from the opening, 3 ft 9 3/16 in above the hearth
+//	swag 2: 7 3/16 in from the opening, 3 ft 9 3/16 in above the hearth
+//	swag 3: 7 7/16 in from the opening, 3 ft 9 3/16 in above the hearth
+//	right drop: 10 9/16 in from the opening, 3 ft 2 in above the hearth
+//	15 times nearer, or further out, than published figures have it
+//
+// The hooks hold it. But the garland stands out a foot from the wall, 8 in of shelf
+// and half its thickness, and 7 in from an opening trim may stand out less than one:
+// each of the five parts falls short of both standards, and of the 3 ft from an open
+// fire. The fireplace stays cold while the garland hangs.
+//
+// # Cautions
+//
+//   - Take the garland down before a fire is lit. A hanging garland is not trim in the
+//     sense of the codes, so that meeting their clearances does not make it safe.
+//     Local code and the maker of the fireplace decide.
+//   - Keep decorations 3 ft from a fire, a candle, a radiator or a vent.
+//   - Follow the label of the hook. Heat and dust weaken adhesive: do not trust an
+//     adhesive hook over a fireplace that is used.
+//   - Stand on a step stool or ladder that is made for it, and let two people lift a
+//     dressed garland.
+//   - Keep ends, ribbon and bells out of the way of feet, children and pets.
+//
+// # Sources, and how sure they are
+//
+//   - Garland, picks and ribbon: common practice, without a published source. How many
+//     layers, ornaments, bells and ties: starting figures of our own, and each need
+//     says so.
+//   - Catenaries: OpenStax, Calculus Volume 1, section Calculus of the Hyperbolic
+//     Functions; checked against its two cables and in 256 bits.
+//   - Clearances: IRC R1001.11 exception 4, 2018 edition, and ANSI/NFPA 211 section
+//     11.2.5.4, 2016 edition, both as quoted by others, not read; they are for masonry
+//     fireplaces. The 3 ft: holiday safety tips of NFPA (quoted) and ESFI (read).
+//   - Design factor: 29 CFR 1919.33, read; it is for lifting gear, so an analogy.
 package mantel

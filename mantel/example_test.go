@@ -1,0 +1,643 @@
+package mantel_test
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"math"
+
+	"example.com/fircone/mantel"
+	"example.com/fircone/units"
+)
+
+// The tea room of the station: a 64 in mantel over a fireplace that is not used.
+var teaRoom = mantel.Mantel{
+	Length: 64 * units.Inch,
+	Height: 54 * units.Inch,
+	Depth:  8 * units.Inch,
+	Opening: mantel.Opening{
+		Width:  36 * units.Inch,
+		Height: 30 * units.Inch,
+		Below:  16 * units.Inch,
+	},
+}
+
+// Common practice; each figure worked out by hand, such as 60 in/8 in = 7.5, so 8.
+func Example_chart() {
+	r := mantel.CommonPractice()
+	fmt.Println("shelf  look          garland  picks  ornaments  ribbon")
+	for _, length := range []units.Length{4 * units.Foot, 5 * units.Foot, 6 * units.Foot, 8 * units.Foot} {
+		for _, look := range []mantel.Look{mantel.Traditional, mantel.Asymmetrical} {
+			garland, err := r.BaseGarland(length, look)
+			if err != nil {
+				fmt.Println(err)
+				return
+			}
+			picks, _ := r.Picks(length, look)
+			ornaments, _ := r.Ornaments(length, look)
+			ribbon, _ := r.Ribbon(look)
+			fmt.Printf("%-5v  %-12v  %-7v  %5d  %9d  %s\n", length, look, garland, picks, ornaments, ribbon)
+		}
+	}
+	// Output:
+	// shelf  look          garland  picks  ornaments  ribbon
+	// 4 ft   traditional   6 ft         6          5  0 ft
+	// 4 ft   asymmetrical  8 ft        16          5  4 ft 6 in
+	// 5 ft   traditional   7 ft         8          7  0 ft
+	// 5 ft   asymmetrical  9 ft        20          6  4 ft 6 in
+	// 6 ft   traditional   8 ft         9          8  0 ft
+	// 6 ft   asymmetrical  10 ft       24          7  4 ft 6 in
+	// 8 ft   traditional   10 ft       12         11  0 ft
+	// 8 ft   asymmetrical  12 ft       32         10  4 ft 6 in
+}
+
+// The tea room with 8 ft of garland: a foot falls at each end, and 6 ft hang in
+// three swags. Sag and pulls were worked out in 40 digits by root finding on the
+// formulas of OpenStax Calculus Vol. 1, Calculus of the Hyperbolic Functions:
+// sag 4.81622 in, a = 12.54138 in, so the pull of 8 oz a foot is 8.4 oz. The opening
+// is 16 in below the shelf and 14 in from its ends. Less 4 in, half of the thickness,
+// the middle swag is 16 - 4.8162 = 11.1838 in away, the outer ones 11.4164 in (the
+// least over a table of points in 40 digits), the drops √(14² + 4²) = 14.5602 in. All
+// five parts are from 6 to 12 in away and stand out 8 + 4 in: over an eighth of the
+// distance, over 1½ in, and within 3 ft of a fire.
+func Example_teaRoom() {
+	h, err := teaRoom.FindSag(8*units.Foot, mantel.Hanging{
+		Swags: 3, Left: units.Foot, Right: units.Foot, Thickness: 8 * units.Inch,
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(h)
+	loads, err := teaRoom.Loads(h, 8*units.Ounce, mantel.Hook{Rating: 10 * units.Pound})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(loads)
+	clear, err := teaRoom.Clearances(h)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, place := range clear.Places {
+		fmt.Println(place)
+	}
+	fmt.Println(len(clear.Violations), "times nearer, or further out, than published figures have it")
+	// Output:
+	// 3 swags 4 13/16 in deep, falling 1 ft at the left and 1 ft at the right
+	// garland 4 lb, hooks 1 ft 9 5/16 in apart, each good for 2 lb
+	// at 0 ft: 1 lb down, 8.4 oz to the right
+	// at 1 ft 9 5/16 in: 1 lb down
+	// at 3 ft 6 11/16 in: 1 lb down
+	// at 5 ft 4 in: 1 lb down, 8.4 oz to the left
+	// left drop: 10 9/16 in from the opening, 3 ft 2 in above the hearth
+	// swag 1: 7 7/16 in from the opening, 3 ft 9 3/16 in above the hearth
+	// swag 2: 7 3/16 in from the opening, 3 ft 9 3/16 in above the hearth
+	// swag 3: 7 7/16 in from the opening, 3 ft 9 3/16 in above the hearth
+	// right drop: 10 9/16 in from the opening, 3 ft 2 in above the hearth
+	// 15 times nearer, or further out, than published figures have it
+}
+
+// A parabola of the same span and sag is the usual stand-in for the catenary, as
+// span/2 · (√(1 + k²) + asinh(k)/k) with k = 4·sag/span. Both columns were worked out
+// in 40 digits: 61.5712 and 61.5636 in, 69.0475 and 68.8676, 89.7500 and 88.7366,
+// 142.2612 and 139.4035, 257.2247 and 252.2795.
+func Example_parabola() {
+	const span = 60 * units.Inch
+	for _, sag := range []units.Length{6 * units.Inch, 15 * units.Inch, 30 * units.Inch, 60 * units.Inch, 120 * units.Inch} {
+		length, err := mantel.Swag{Span: span, Sag: sag}.Length()
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		k := 4 * sag.Inches() / span.Inches()
+		parabola := span.Inches() / 2 * (math.Sqrt(1+k*k) + math.Asinh(k)/k)
+		fmt.Printf("%v wide, %v deep: %.2f in, by a parabola %.2f in too little\n",
+			span, sag, length.Inches(), length.Inches()-parabola)
+	}
+	// Output:
+	// 5 ft wide, 6 in deep: 61.57 in, by a parabola 0.01 in too little
+	// 5 ft wide, 1 ft 3 in deep: 69.05 in, by a parabola 0.18 in too little
+	// 5 ft wide, 2 ft 6 in deep: 89.75 in, by a parabola 1.01 in too little
+	// 5 ft wide, 5 ft deep: 142.26 in, by a parabola 2.86 in too little
+	// 5 ft wide, 10 ft deep: 257.22 in, by a parabola 4.95 in too little
+}
+
+// Words of the trade.
+func ExampleParseLook() {
+	for _, text := range []string{"Symmetrical", "asymmetrical", "rustic"} {
+		look, err := mantel.ParseLook(text)
+		fmt.Println(look, err)
+	}
+	// Output:
+	// traditional <nil>
+	// asymmetrical <nil>
+	// traditional mantel.ParseLook: look "rustic": unknown name: want traditional or asymmetrical
+}
+
+// Words of the trade.
+func ExampleLook_String() {
+	fmt.Println(mantel.Traditional, mantel.Asymmetrical, mantel.Look(9))
+	// Output: traditional asymmetrical Look(9)
+}
+
+// A look is its name in JSON.
+func ExampleLook_MarshalText() {
+	text, err := json.Marshal(map[string]mantel.Look{"look": mantel.Asymmetrical})
+	fmt.Println(string(text), err)
+	// Output: {"look":"asymmetrical"} <nil>
+}
+
+// A look is read by its name from JSON.
+func ExampleLook_UnmarshalText() {
+	var look mantel.Look
+	err := json.Unmarshal([]byte(`"asymmetric"`), &look)
+	fmt.Println(look, err)
+	// Output: asymmetrical <nil>
+}
+
+// The sides are the viewer's.
+func ExampleParseSide() {
+	side, err := mantel.ParseSide("Right")
+	fmt.Println(side, err)
+	_, err = mantel.ParseSide("middle")
+	fmt.Println(err)
+	// Output:
+	// right <nil>
+	// mantel.ParseSide: side "middle": unknown name: want left or right
+}
+
+// The sides are the viewer's.
+func ExampleSide_String() {
+	fmt.Println(mantel.Left, mantel.Right, mantel.Side(9))
+	// Output: left right Side(9)
+}
+
+// A side is its name in JSON.
+func ExampleSide_MarshalText() {
+	text, err := json.Marshal(mantel.Right)
+	fmt.Println(string(text), err)
+	// Output: "right" <nil>
+}
+
+// A side is read by its name from JSON.
+func ExampleSide_UnmarshalText() {
+	var side mantel.Side
+	err := json.Unmarshal([]byte(`"right"`), &side)
+	fmt.Println(side, err)
+	// Output: right <nil>
+}
+
+// No shelf is so short.
+func ExampleError_Error() {
+	_, err := mantel.CommonPractice().Picks(6*units.Inch, mantel.Traditional)
+	fmt.Println(err)
+	// Output: mantel.Rules.Picks: length "6 in": out of range: want 1 ft to 50 ft
+}
+
+// A program can tell what is wrong, and with which field.
+func ExampleError_Unwrap() {
+	_, err := teaRoom.Garland(mantel.Hanging{Left: 5 * units.Foot})
+	var refused *mantel.Error
+	if errors.As(err, &refused) {
+		fmt.Println(refused.Field, refused.Value, errors.Is(err, mantel.ErrFit))
+	}
+	// Output: Left 5 ft true
+}
+
+// Common practice. A shop that likes its picks closer changes one figure.
+func ExampleCommonPractice() {
+	r := mantel.CommonPractice()
+	r.Traditional.PickSpacing = 6 * units.Inch
+	picks, err := r.Picks(5*units.Foot, mantel.Traditional)
+	fmt.Println(picks, err)
+	// Output: 10 <nil>
+}
+
+// Common practice: the shelf and 2 ft, or the shelf and 4 ft.
+func ExampleRules_BaseGarland() {
+	r := mantel.CommonPractice()
+	fmt.Println(r.BaseGarland(5*units.Foot, mantel.Traditional))
+	fmt.Println(r.BaseGarland(5*units.Foot, mantel.Asymmetrical))
+	// Output:
+	// 7 ft <nil>
+	// 9 ft <nil>
+}
+
+// Common practice: 60/8 is 7.5, so 8, and 60/3 is 20.
+func ExampleRules_Picks() {
+	r := mantel.CommonPractice()
+	fmt.Println(r.Picks(5*units.Foot, mantel.Traditional))
+	fmt.Println(r.Picks(5*units.Foot, mantel.Asymmetrical))
+	// Output:
+	// 8 <nil>
+	// 20 <nil>
+}
+
+// A starting figure of our own: one between each two picks. With 8 picks there are 7
+// gaps; in the third of 5 ft at the heavy side there are 7 picks, and 6 gaps.
+func ExampleRules_Ornaments() {
+	r := mantel.CommonPractice()
+	fmt.Println(r.Ornaments(5*units.Foot, mantel.Traditional))
+	fmt.Println(r.Ornaments(5*units.Foot, mantel.Asymmetrical))
+	// Output:
+	// 7 <nil>
+	// 6 <nil>
+}
+
+// Common practice: 1½ yd at the heavy side.
+func ExampleRules_Ribbon() {
+	r := mantel.CommonPractice()
+	fmt.Println(r.Ribbon(mantel.Traditional))
+	fmt.Println(r.Ribbon(mantel.Asymmetrical))
+	// Output:
+	// 0 ft <nil>
+	// 4 ft 6 in <nil>
+}
+
+// Bells with the ribbon are common practice; how many is a starting figure of our own.
+func ExampleRules_Bells() {
+	fmt.Println(mantel.CommonPractice().Bells(mantel.Asymmetrical))
+	// Output: 3 <nil>
+}
+
+// Common practice, and starting figures of our own; each need says which. 64/3 is 21.3,
+// so 22 picks; a third of 64 in holds 8 of them, with 7 gaps; 22 + 7 + 1 ties.
+func ExampleRules_Needs() {
+	needs, err := mantel.CommonPractice().Needs(teaRoom, mantel.Asymmetrical)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, n := range needs {
+		fmt.Printf("%s: %v; %s (%s)\n", n.Item, n.Quantity, n.Basis, n.Source)
+	}
+	// Output:
+	// base garland: 9 ft 4 in; shelf of 5 ft 4 in and 4 ft more (common practice)
+	// mantel picks: 22; 1 for each 3 in of 5 ft 4 in (common practice)
+	// mantel ornaments: 7; 1 in each of 7 gaps between picks of the top layer (a starting figure of our own)
+	// mantel ribbon: 1 of 4 ft 6 in; one bow or fall at the heavy side (common practice)
+	// bells: 3; hung with the ribbon (a starting figure of our own)
+	// wire ties: 30; 1 for each of 22 picks and 7 ornaments, 1 for the ribbon (a starting figure of our own)
+}
+
+// Common practice: picks 8 in apart. Two on 12 in leave 4 in, 2 at each end.
+func ExampleRules_Spots() {
+	shelf := mantel.Mantel{Length: 12 * units.Inch}
+	spots, err := mantel.CommonPractice().Spots(shelf, mantel.Traditional, mantel.Left)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, s := range spots {
+		fmt.Println(s)
+	}
+	// Output:
+	// mantel picks at 2 in, layer 1
+	// mantel picks at 10 in, layer 1
+	// mantel ornaments at 6 in, layer 2
+}
+
+// Common practice: picks 3 in apart, from the heavy end on; here that is the right one.
+func ExampleSpot_String() {
+	shelf := mantel.Mantel{Length: 12 * units.Inch}
+	spots, err := mantel.CommonPractice().Spots(shelf, mantel.Asymmetrical, mantel.Right)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(spots[0])
+	fmt.Println(spots[3])
+	// Output:
+	// mantel picks at 3 in, layer 1
+	// mantel picks at 1 ft, layer 3
+}
+
+// A textbook exercise: a wire of 51 ft over a span of 50 ft sags 4.360 ft.
+func ExampleSwagOf() {
+	swag, err := mantel.SwagOf(50*units.Foot, 51*units.Foot)
+	fmt.Printf("%.3f ft %v\n", swag.Sag.Feet(), err)
+	// Output: 4.360 ft <nil>
+}
+
+// OpenStax, Calculus Volume 1, Calculus of the Hyperbolic Functions: the cable
+// y = 10 cosh(x/10) from -15 to 15 ft is 20 sinh 1.5 = 42.586 ft long. Its sag is
+// 10 (cosh 1.5 - 1) = 13.5240962 ft.
+func ExampleSwag_Length() {
+	sag, err := units.FromFloat(13.5240962, units.Foot)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	length, err := mantel.Swag{Span: 30 * units.Foot, Sag: sag}.Length()
+	fmt.Printf("%.3f ft %v\n", length.Feet(), err)
+	// Output: 42.586 ft <nil>
+}
+
+// A swag 5 ft wide and 9 in deep hangs 6.797 in below its hooks at a quarter of its
+// span, by root finding in 40 digits; a parabola would hang 6.75 in.
+func ExampleSwag_Below() {
+	swag := mantel.Swag{Span: 5 * units.Foot, Sag: 9 * units.Inch}
+	for _, at := range []units.Length{0, 15 * units.Inch, 30 * units.Inch, 60 * units.Inch} {
+		below, err := swag.Below(at)
+		fmt.Printf("%v: %.3f in %v\n", at, below.Inches(), err)
+	}
+	// Output:
+	// 0 ft: 0.000 in <nil>
+	// 1 ft 3 in: 6.797 in <nil>
+	// 2 ft 6 in: 9.000 in <nil>
+	// 5 ft: 0.000 in <nil>
+}
+
+// A swag as it is said.
+func ExampleSwag_String() {
+	fmt.Println(mantel.Swag{Span: 5 * units.Foot, Sag: 9 * units.Inch})
+	// Output: swag 5 ft wide, 9 in deep
+}
+
+// A hanging as it is said.
+func ExampleHanging_String() {
+	fmt.Println(mantel.Hanging{Swags: 2, Sag: 9 * units.Inch, Left: units.Foot, Right: units.Foot})
+	// Output: 2 swags 9 in deep, falling 1 ft at the left and 1 ft at the right
+}
+
+// A mantel as it is said.
+func ExampleMantel_String() {
+	fmt.Println(teaRoom)
+	// Output: mantel 5 ft 4 in long, 4 ft 6 in above the hearth, 8 in deep, opening 3 ft wide and 2 ft 6 in high, 1 ft 4 in below the shelf
+}
+
+// An opening as it is said.
+func ExampleOpening_String() {
+	fmt.Println(teaRoom.Opening)
+	fmt.Println(mantel.Opening{})
+	// Output:
+	// opening 3 ft wide and 2 ft 6 in high, 1 ft 4 in below the shelf
+	// no opening
+}
+
+// Which garland do two swags 9 in deep take on 64 in, with a foot falling at each end?
+// By root finding in 40 digits, 99.94445 in.
+func ExampleMantel_Garland() {
+	garland, err := teaRoom.Garland(mantel.Hanging{
+		Swags: 2, Sag: 9 * units.Inch, Left: units.Foot, Right: units.Foot,
+	})
+	fmt.Printf("%.3f in %v\n", garland.Inches(), err)
+	// Output: 99.944 in <nil>
+}
+
+// As for Mantel.Garland: 75.94445 in of swags.
+func ExampleMantel_GarlandNeed() {
+	need, err := teaRoom.GarlandNeed(mantel.Hanging{
+		Swags: 2, Sag: 9 * units.Inch, Left: units.Foot, Right: units.Foot,
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("%s: %s\n%s (%s)\n", need.Item,
+		need.Quantity.Length.Format(units.InFeetInches, units.Inch/16), need.Basis, need.Source)
+	// Output:
+	// base garland: 8 ft 3 15/16 in
+	// 6 ft 3 15/16 in in 2 swags 9 in deep, 1 ft falling at the left, 1 ft at the right (length of a catenary)
+}
+
+// Common practice: 2 ft more than the shelf falls half at each end, 4 ft more all at
+// the heavy side.
+func ExampleMantel_FindDrops() {
+	h, err := teaRoom.FindDrops(88*units.Inch, mantel.Traditional, mantel.Hanging{})
+	fmt.Println(h, err)
+	h, err = teaRoom.FindDrops(112*units.Inch, mantel.Asymmetrical, mantel.Hanging{Heavy: mantel.Right})
+	fmt.Println(h, err)
+	_, err = teaRoom.FindDrops(5*units.Foot, mantel.Traditional, mantel.Hanging{})
+	fmt.Println(err)
+	// Output:
+	// straight along the shelf, falling 1 ft at the left and 1 ft at the right <nil>
+	// straight along the shelf, falling 0 ft at the left and 4 ft at the right <nil>
+	// mantel.Mantel.FindDrops: garland "5 ft": does not fit: want at least 5 ft 4 in to reach along the shelf
+}
+
+// How deep do two swags of 80 in hang on 64 in? By root finding in 40 digits, a garland
+// of 40 in over 32 in sags 10.61750 in.
+func ExampleMantel_FindSag() {
+	h, err := teaRoom.FindSag(80*units.Inch, mantel.Hanging{Swags: 2})
+	fmt.Printf("%.4f in %v\n", h.Sag.Inches(), err)
+	// Output: 10.6175 in <nil>
+}
+
+// Four swags on 64 in take five hooks, 16 in apart.
+func ExampleMantel_Hooks() {
+	fmt.Println(teaRoom.Hooks(mantel.Hanging{Swags: 4, Sag: 4 * units.Inch}))
+	// Output: [0 ft 1 ft 4 in 2 ft 8 in 4 ft 5 ft 4 in] <nil>
+}
+
+// The middle of the second of two swags, 48 in along, is as deep as the swag.
+func ExampleMantel_Below() {
+	fmt.Println(teaRoom.Below(mantel.Hanging{Swags: 2, Sag: 9 * units.Inch}, 48*units.Inch))
+	// Output: 9 in <nil>
+}
+
+// One swag in two straight pieces, and a foot falling at the right: the path from the
+// left end of the shelf by the bottom of the swag.
+func ExampleMantel_AppendPath() {
+	path, err := teaRoom.AppendPath(nil, mantel.Hanging{Swags: 1, Sag: 9 * units.Inch, Right: units.Foot}, 2)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, p := range path {
+		fmt.Println(p.Along, "along,", p.Below, "below")
+	}
+	// Output:
+	// 0 ft along, 0 ft below
+	// 2 ft 8 in along, 9 in below
+	// 5 ft 4 in along, 0 ft below
+	// 5 ft 4 in along, 1 ft below
+}
+
+// The garland that OpenStax, Calculus Volume 1, calls y = 10 cosh(x/10), -15 to 15 ft. Of
+// a catenary the level pull is the weight of 10 ft of it, and the whole pull at a
+// hook the weight of 10 ft and the sag, 13.524 ft more.
+func ExampleMantel_Loads() {
+	wide := mantel.Mantel{Length: 30 * units.Foot}
+	sag, err := units.FromFloat(13.5240962, units.Foot)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	loads, err := wide.Loads(mantel.Hanging{Swags: 1, Sag: sag}, units.Pound, mantel.Hook{Rating: 100 * units.Pound})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, h := range loads.Hooks {
+		fmt.Printf("%.3f lb down, %.3f lb in all, overloaded: %v\n", h.Down.In(units.Pound), h.Total.In(units.Pound), h.Overloaded)
+	}
+	fmt.Printf("%.3f lb level\n", loads.Hooks[0].Right.In(units.Pound))
+	// Output:
+	// 21.293 lb down, 23.524 lb in all, overloaded: true
+	// 21.293 lb down, 23.524 lb in all, overloaded: true
+	// 10.000 lb level
+}
+
+// By hand: 8 oz a foot along 64 in, a foot falling at the left and 2 ft at the right.
+func ExampleLoads_String() {
+	loads, err := teaRoom.Loads(
+		mantel.Hanging{Left: units.Foot, Right: 2 * units.Foot}, 8*units.Ounce, mantel.Hook{Rating: 4 * units.Pound})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(loads)
+	// Output:
+	// garland 4 lb 2.7 oz, hooks 5 ft 4 in apart, each good for 12.8 oz
+	// at 0 ft: 8 oz down
+	// at 5 ft 4 in: 1 lb down, overloaded: one hook will not do, 2 would
+}
+
+// As for Loads.String: one hook at the left, two at the right.
+func ExampleLoads_Need() {
+	loads, err := teaRoom.Loads(
+		mantel.Hanging{Left: units.Foot, Right: 2 * units.Foot}, 8*units.Ounce, mantel.Hook{Rating: 5 * units.Pound, Factor: 10})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	need := loads.Need()
+	fmt.Printf("%s: %v; %s\n", need.Item, need.Quantity, need.Basis)
+	// Output: mantel hooks: 3; 1 at each of 2 places, up to 1 lb on a working load of 8 oz, and more at 1 where one is overloaded
+}
+
+// By hand: a pound hangs at the right.
+func ExampleHookLoad_String() {
+	loads, err := teaRoom.Loads(mantel.Hanging{Right: 2 * units.Foot}, 8*units.Ounce, mantel.Hook{Rating: 5 * units.Pound})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(loads.Hooks[loads.Heaviest])
+	// Output: at 5 ft 4 in: 1 lb down
+}
+
+// 29 CFR 1919.33 has a factor of 5 for lifting gear: an analogy, that may be raised.
+func ExampleHook_WorkingLoad() {
+	fmt.Println(mantel.Hook{Rating: 5 * units.Pound}.WorkingLoad())
+	fmt.Println(mantel.Hook{Rating: 5 * units.Pound, Factor: 10}.WorkingLoad())
+	// Output:
+	// 1 lb <nil>
+	// 8 oz <nil>
+}
+
+// By hand: a pound of garland at 8 oz a foot is 2 ft.
+func ExampleHook_Spacing() {
+	fmt.Println(mantel.Hook{Rating: 5 * units.Pound}.Spacing(8 * units.Ounce))
+	// Output: 2 ft <nil>
+}
+
+// A hook as it is said.
+func ExampleHook_String() {
+	fmt.Println(mantel.Hook{Rating: 5 * units.Pound})
+	// Output: hook rated 5 lb, design factor 5
+}
+
+// IRC R1001.11 exception 4, 2018 edition: 8 in away, trim may stand out 1 in. This
+// shelf is 1½ in deep, which ANSI/NFPA 211, 2016 edition, still allows.
+func ExampleMantel_Clearances() {
+	m := mantel.Mantel{
+		Length: 5 * units.Foot, Height: 4 * units.Foot, Depth: 3 * units.Inch / 2,
+		Opening: mantel.Opening{Width: 3 * units.Foot, Height: 2 * units.Foot, Below: 9 * units.Inch},
+	}
+	clear, err := m.Clearances(mantel.Hanging{Swags: 1, Sag: units.Inch})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, v := range clear.Violations {
+		fmt.Println(v)
+	}
+	// Output:
+	// swag 1: standing out from the wall 1 1/2 in, at most 1 in (IRC R1001.11 exception 4, 2018)
+	// swag 1: distance from an open fire 8 in, at least 3 ft (NFPA and ESFI holiday safety tips, undated)
+}
+
+// As for Mantel.Clearances: no violation where there is no fireplace, but cautions.
+func ExampleClearances_String() {
+	clear, err := mantel.Mantel{Length: 5 * units.Foot}.Clearances(mantel.Hanging{Thickness: 8 * units.Inch})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(clear)
+	// Output:
+	// no clearance falls short
+	// caution: a hanging garland is not trim in the sense of the codes: their clearances are used as a caution, and meeting them does not make it safe
+	// caution: local code and the maker of the fireplace decide
+	// caution: take the garland down before a fire is lit, and keep candles 3 ft away
+	// caution: keep ends, ribbon and bells out of the way of feet, children and pets
+	// caution: no opening was given, so nothing was checked against a fire
+	// caution: the height of the shelf was not given, so nothing was checked against the hearth
+}
+
+// By hand: a drop of a foot ends 14 in beside the opening and 4 in above its top, so
+// √212 = 14.56 in away.
+func ExampleClearance_String() {
+	clear, err := teaRoom.Clearances(mantel.Hanging{Left: units.Foot})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(clear.Places[0])
+	// Output: left drop: 1 ft 2 9/16 in from the opening, 3 ft 6 in above the hearth
+}
+
+// NFPA and ESFI holiday safety tips: 3 ft from a fire.
+func ExampleViolation_String() {
+	clear, err := teaRoom.Clearances(mantel.Hanging{})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(clear.Violations[0])
+	// Output: along the shelf: distance from an open fire 1 ft 4 in, at least 3 ft (NFPA and ESFI holiday safety tips, undated)
+}
+
+// Common practice: fluff, wire, tie in, hang, and then the rest.
+func ExampleSteps() {
+	needs, err := mantel.CommonPractice().Needs(teaRoom, mantel.Traditional)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	steps, err := mantel.Steps(mantel.Traditional, needs)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for i, s := range steps {
+		fmt.Printf("%d. %s %q\n", i+1, s.Do, s.Items)
+	}
+	// Output:
+	// 1. Lay the garland on a table and fluff it: spread every tip, first one side and then the other. ["base garland"]
+	// 2. Sort the picks into pairs, and wire the stems of each pair together. ["mantel picks" "wire ties"]
+	// 3. Mark the places along the garland and tie the picks in while it lies flat. Start with the two beside the middle and work outwards, left and right in turn. ["mantel picks" "wire ties"]
+	// 4. Wire the ornaments into the gaps between the picks. ["mantel ornaments" "wire ties"]
+	// 5. Hang the garland from the middle outwards, and let both ends fall alike. ["base garland"]
+	// 6. Step back and measure: drops and swags, and what is between them and the opening and the hearth. []
+}
+
+// Common practice, and the usual caution.
+func ExampleStep_String() {
+	needs, err := mantel.CommonPractice().Needs(teaRoom, mantel.Traditional)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	steps, err := mantel.Steps(mantel.Traditional, needs)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(steps[3])
+	// Output: Wire the ornaments into the gaps between the picks. (mantel ornaments, wire ties) Mind: breakable ones stay out of reach of children and pets.
+}
