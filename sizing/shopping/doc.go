@@ -1,0 +1,98 @@
+// Package shopping answers "what do I put in the basket?": it turns the needs of
+// trees and mantels into packs, strands and rolls at the least cost.
+//
+// # The rule
+//
+// The number needed is not the number bought. Add up what all rooms need of an
+// item, take off what is owned, and of all packs that hold at least the rest take
+// those of the least cost:
+//
+//	least Σ n·price  with  Σ n·pack ≥ need - owned,  n ≤ what is on the shelf
+//
+// Of several at the least cost take the one with the least over, then the fewest
+// packs, then the offers that come first. [Shop.Cheapest] does this for one item and
+// [Shop.List] for all, with the share of each room beside it.
+//
+// # Worked example
+//
+// The station needs picks: 27 for the 9 ft tree in the ticket hall and 14 for the
+// 4 ft 6 in tree in the waiting room (3 for each foot), and 8 for the 64 in mantel
+// in the tea room (one each 8 in). A box of 6 costs 5.00, of 12 costs 9.00, of 24
+// costs 16.00. Bought for each room by itself they cost 21.00, 14.00 and 9.00: 44.00.
+// Bought together:
+//
+//	[ ] picks
+//	    ticket hall                       27
+//	    waiting room                      14
+//	    tea room                           8
+//	    1 x box of 6 at 5.00            5.00
+//	    2 x box of 24 at 16.00         32.00
+//	    left over                          5
+//
+//	total                              37.00
+//
+// This is the output of the first example.
+//
+// # When the obvious way fails
+//
+// Largest pack first is wrong. To make 6 from packs of 1, 3 and 4 it takes 4, 1
+// and 1; two packs of 3 do. Least price a piece first is wrong too. For 43 balls
+// from boxes of 9 (4.50), tubs of 20 (10.00) and boxes of 6 (3.00), all at one
+// price a piece, two tubs and a box of 6 cost 23.00; two boxes of 9, a tub and a box of 6
+// hold 44 and cost 22.00, and [Shop.Cheapest] finds them. Nor can every number be
+// met exactly: packs of 6, 9 and 20 make 44 and everything above, but not 43.
+//
+// # Lengths
+//
+// A running length is joined from strands, and each join loses the overlap of
+// the item, if one is given: n strands come to ΣL - (n-1)·overlap. Whole pieces, as
+// a bow of 1½ yd, are cut from rolls, and what is left of a roll is waste unless it
+// holds another piece; [Purchase] says how to cut. For pieces of one length
+// this is the same problem as packs. For pieces of several it is the cutting-stock
+// problem, for which the answer comes with a bound that nothing costs less than.
+//
+// # Budget
+//
+// [Shop.Fullest] makes the fullest tree that the money allows, evenly: it raises
+// the item that is least full as far as it can, then the next. [Shop.Filled] is
+// the reverse, the least cost of a wanted fullness.
+//
+// # Money
+//
+// Prices are decimals in one currency that is not named. Nothing is rounded: a
+// price has at most four decimal places, as many as any currency of ISO 4217,
+// and costs and totals are exact sums. Texts show two places, or all four where
+// two would round.
+//
+// # Bounds
+//
+//	pieces needed, in a pack, or owned      0 to 1,000,000
+//	one strand, roll, or whole piece        to 1,000 m, and so is all in one pack
+//	a running length, or all owned          to 1,000,000 m
+//	price of a pack                         0 to 1,000,000
+//	budget                                  0 to 1,000,000,000
+//	names                                   1 to 64 bytes in one line
+//	offers, owned entries, needs            5,000 of each
+//
+// What is beyond them is an error wrapping [ErrRange] or [ErrText]. The time and
+// room that the search takes are bounded too. A problem past these bounds is
+// an error wrapping [ErrSize]:
+//
+//	packs      the need, counted in the largest measure that divides all packs
+//	           smaller than it, times the offers (a limited shelf counts for log₂
+//	           of it): about 500,000,000, and at most 50 MB
+//	strands    as packs; with no common measure above 1/1,000,000 of the need, as
+//	           many as give 130,000 different remainders
+//	rolls      10,000 pieces of 64 lengths from 64 kinds, if there are several
+//	           lengths; a search of a few seconds, then the bound tells
+//
+// # Sources
+//
+//   - that packs, strands and rolls come so: common practice
+//   - largest first fails, and 43: J. Burkardt, CHANGE_MAKING test set, Florida State
+//     University, and the coin problem of Frobenius (read)
+//   - covering by dynamic programming: H. Kellerer, U. Pferschy, D. Pisinger, Knapsack
+//     Problems, Springer 2004, chapters 5 to 8 (from memory)
+//   - cutting: P. C. Gilmore, R. E. Gomory, A linear programming approach to the
+//     cutting-stock problem, Operations Research 9 (1961) 849-859 (from memory)
+package shopping

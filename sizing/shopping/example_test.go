@@ -1,0 +1,487 @@
+package shopping_test
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
+)
+
+// boxes are the picks of the station's shop, in three sizes of box.
+func boxes() []shopping.Offer {
+	return []shopping.Offer{
+		{Item: "picks", Name: "box of 6", Pack: shopping.Quantity{Pieces: 6}, Price: decimal.RequireFromString("5.00")},
+		{Item: "picks", Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: decimal.RequireFromString("9.00")},
+		{Item: "picks", Name: "box of 24", Pack: shopping.Quantity{Pieces: 24}, Price: decimal.RequireFromString("16.00")},
+	}
+}
+
+// station is what picks the three rooms of the station take: 3 for each foot of a
+// 9 ft tree and of a 4 ft 6 in tree, and one each 8 in of a 64 in mantel.
+func station() []shopping.Need {
+	return []shopping.Need{
+		{Item: "picks", Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 27}},
+		{Item: "picks", Room: "waiting room", Quantity: shopping.Quantity{Pieces: 14}},
+		{Item: "picks", Room: "tea room", Quantity: shopping.Quantity{Pieces: 8}},
+	}
+}
+
+// The worked example of the package documentation. The optimum for packs of 6, 12
+// and 24 and a need of 49 is in testdata/packs.csv, found there by two methods.
+func Example() {
+	shop := shopping.Shop{Offers: boxes()}
+	apart := decimal.Zero
+	for _, need := range station() {
+		p, err := shop.Cheapest(need)
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Println(need.Room, need.Quantity, "for", p.Cost.StringFixed(2))
+		apart = apart.Add(p.Cost)
+	}
+	fmt.Println("each room by itself:", apart.StringFixed(2))
+
+	list, err := shop.List(station())
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println("together:")
+	fmt.Print(list)
+	// Output:
+	// ticket hall 27 for 21.00
+	// waiting room 14 for 14.00
+	// tea room 8 for 9.00
+	// each room by itself: 44.00
+	// together:
+	// [ ] picks
+	//     ticket hall                       27
+	//     waiting room                      14
+	//     tea room                           8
+	//     1 x box of 6 at 5.00            5.00
+	//     2 x box of 24 at 16.00         32.00
+	//     left over                          5
+	//
+	// total                              37.00
+}
+
+// Source: testdata/packs.csv, packs of 9, 20 and 6 and a need of 43, by dynamic
+// programming and by full enumeration. By hand: 20 + 20 + 6 for 23.00 against
+// 9 + 9 + 20 + 6 for 22.00.
+func ExampleShop_Cheapest() {
+	shop := shopping.Shop{Offers: []shopping.Offer{
+		{Item: "balls", Name: "box of 9", Pack: shopping.Quantity{Pieces: 9}, Price: decimal.RequireFromString("4.50")},
+		{Item: "balls", Name: "tub of 20", Pack: shopping.Quantity{Pieces: 20}, Price: decimal.RequireFromString("10.00")},
+		{Item: "balls", Name: "box of 6", Pack: shopping.Quantity{Pieces: 6}, Price: decimal.RequireFromString("3.00")},
+	}}
+	p, err := shop.Cheapest(shopping.Need{Item: "balls", Quantity: shopping.Quantity{Pieces: 43}})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, b := range p.Buys {
+		fmt.Println(b.Packs, b.Offer.Name)
+	}
+	fmt.Println(p.Cost.StringFixed(2), "with", p.Surplus, "over")
+	// Output:
+	// 2 box of 9
+	// 1 tub of 20
+	// 1 box of 6
+	// 22.00 with 1 over
+}
+
+// By hand: with 2 in lost at each join, a strand of 9 ft adds 106 in and one of
+// 6 ft adds 70 in, and 972 - 2 = 970 in are wanted. 8·106 + 2·70 = 988 does that
+// for 99.00; 9 and 1 cost 102.00, 7 and 4 cost 103.50, 6 and 5 cost 100.50.
+func ExampleShop_Cheapest_strands() {
+	shop := shopping.Shop{
+		Offers: []shopping.Offer{
+			{Item: "garland", Name: "6 ft strand", Pack: shopping.Quantity{Length: 6 * units.Foot}, Price: decimal.RequireFromString("7.50")},
+			{Item: "garland", Name: "9 ft strand", Pack: shopping.Quantity{Length: 9 * units.Foot}, Price: decimal.RequireFromString("10.50")},
+		},
+		Overlap: map[string]units.Length{"garland": 2 * units.Inch},
+	}
+	p, err := shop.Cheapest(shopping.Need{Item: "garland", Room: "ticket hall", Quantity: shopping.Quantity{Length: 81 * units.Foot}})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(p)
+	// Output:
+	// [ ] garland
+	//     ticket hall                    81 ft
+	//     2 x 6 ft strand at 7.50        15.00
+	//     8 x 9 ft strand at 10.50       84.00
+	//     left over                  1 ft 6 in
+}
+
+// By hand: 4·54 in + 6·27 in = 378 in is more than one 10 yd roll (360 in) or two
+// of 5 yd; a 10 yd (4 and 5 pieces, 351 in) and a 5 yd roll cost 12.30, three of 5 yd 13.20, two of 10 yd 15.80.
+func ExampleShop_Cheapest_wholePieces() {
+	shop := shopping.Shop{Offers: []shopping.Offer{
+		{Item: "ribbon", Name: "5 yd roll", Pack: shopping.Quantity{Length: 5 * units.Yard}, Price: decimal.RequireFromString("4.40")},
+		{Item: "ribbon", Name: "10 yd roll", Pack: shopping.Quantity{Length: 10 * units.Yard}, Price: decimal.RequireFromString("7.90")},
+	}}
+	p, err := shop.Cheapest(
+		shopping.Need{Item: "ribbon", Room: "tea room", Quantity: shopping.Quantity{Pieces: 4, Length: 54 * units.Inch}},
+		shopping.Need{Item: "ribbon", Room: "waiting room", Quantity: shopping.Quantity{Pieces: 6, Length: 27 * units.Inch}},
+	)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(p.Cost.StringFixed(2), "and nothing costs less than", p.Bound.StringFixed(2))
+	for _, c := range p.Cuts {
+		fmt.Println(c)
+	}
+	// Output:
+	// 12.30 and nothing costs less than 12.30
+	// cut 1 x 5 yd roll into 1 of 2 ft 3 in, 12 ft 9 in left
+	// cut 1 x 10 yd roll into 4 of 4 ft 6 in + 5 of 2 ft 3 in, 9 in left
+}
+
+// By hand: 5 picks are owned, so 44 of 49 are missing; two boxes of 24 for 32.00
+// hold 48. One box of 24 and two of 12 cost 34.00.
+func ExampleShop_List() {
+	shop := shopping.Shop{
+		Offers: boxes(),
+		Owned:  []shopping.Owned{{Item: "picks", Quantity: shopping.Quantity{Pieces: 5}}},
+	}
+	list, err := shop.List(station())
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(list)
+	// Output:
+	// [ ] picks
+	//     ticket hall                       27
+	//     waiting room                      14
+	//     tea room                           8
+	//     owned                              5
+	//     2 x box of 24 at 16.00         32.00
+	//     left over                          4
+	//
+	// total                              32.00
+}
+
+// If the shelves do not cover the need, the error says how far they go. By hand:
+// 3·12 = 36, and 49 - 36 = 13.
+func ExampleShop_List_shelf() {
+	shop := shopping.Shop{Offers: boxes()[1:2]}
+	shop.Offers[0].Shelf = shopping.Left(3)
+	_, err := shop.List(station())
+	fmt.Println(err)
+	fmt.Println(errors.Is(err, shopping.ErrShort))
+	// Output:
+	// shopping.Shop.List: needs of "picks" "49": not enough to buy: want at most 36: 13 short
+	// true
+}
+
+// choices are three types of ornament for a 9 ft tree, 7 to 11 of each.
+func choices() (shopping.Shop, []shopping.Choice) {
+	price := decimal.RequireFromString
+	shop := shopping.Shop{
+		Offers: []shopping.Offer{
+			{Item: "glass balls", Name: "box of 6", Pack: shopping.Quantity{Pieces: 6}, Price: price("9.00")},
+			{Item: "bells", Name: "card of 4", Pack: shopping.Quantity{Pieces: 4}, Price: price("5.00")},
+			{Item: "stars", Name: "star", Pack: shopping.Quantity{Pieces: 1}, Price: price("2.25")},
+		},
+		Budget: price("52.00"),
+	}
+	var choices []shopping.Choice
+	for _, item := range []string{"glass balls", "bells", "stars"} {
+		choices = append(choices, shopping.Choice{Need: shopping.Need{Item: item, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 7}}, Most: 11})
+	}
+	return shop, choices
+}
+
+// By hand: two boxes of glass balls cost 18.00 and hold 12, so 11 of them are no
+// dearer than 7. With 9 bells (three cards, 15.00) and 9 stars (20.25) that is 53.25,
+// over the budget, so one of these has to stay below half full. Either 8 bells
+// (10.00) and 10 stars (22.50), or 11 bells (15.00) and 8 stars (18.00): both have
+// one item a quarter full, and the next is fuller in the second.
+func ExampleShop_Fullest() {
+	shop, choices := choices()
+	list, err := shop.Fullest(choices)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, p := range list.Purchases {
+		fmt.Println(p.Item, p.Needs[0].Basis, "for", p.Cost.StringFixed(2))
+	}
+	fmt.Println("total", list.Total.StringFixed(2))
+
+	shop.Budget = decimal.RequireFromString("40.00")
+	_, err = shop.Fullest(choices)
+	fmt.Println(err)
+	// Output:
+	// glass balls 11 of 7 to 11 for 18.00
+	// bells 11 of 7 to 11 for 15.00
+	// stars 8 of 7 to 11 for 18.00
+	// total 51.00
+	// shopping.Shop.Fullest: budget "40.00": over budget: want at least 43.75 for the fewest
+}
+
+// By hand: half full is 7 + 4/2 = 9 of each: two boxes, three cards and nine stars,
+// 18.00 + 15.00 + 20.25.
+func ExampleShop_Filled() {
+	shop, choices := choices()
+	list, err := shop.Filled(choices, 50)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println("half full for", list.Total.StringFixed(2))
+	// Output:
+	// half full for 53.25
+}
+
+func ExampleChoice_String() {
+	_, choices := choices()
+	fmt.Println(choices[0])
+	// Output:
+	// glass balls, 7 to 11
+}
+
+func ExampleLeft() {
+	fmt.Println(shopping.Left(3))
+	fmt.Println(shopping.Left(0) == shopping.Shelf{})
+	// Output:
+	// 3 left
+	// false
+}
+
+func ExampleShelf_String() {
+	fmt.Println(shopping.Shelf{})
+	fmt.Println(shopping.Left(0))
+	// Output:
+	// unknown
+	// 0 left
+}
+
+func ExampleShelf_MarshalJSON() {
+	data, err := json.Marshal([]shopping.Shelf{{}, shopping.Left(0), shopping.Left(3)})
+	fmt.Println(string(data), err)
+	// Output:
+	// [null,0,3] <nil>
+}
+
+func ExampleShelf_UnmarshalJSON() {
+	var shelves []shopping.Shelf
+	err := json.Unmarshal([]byte("[null, 0, 3]"), &shelves)
+	fmt.Println(shelves, err)
+	// Output:
+	// [unknown 0 left 3 left] <nil>
+}
+
+func ExampleParseQuantity() {
+	for _, text := range []string{"27", "27 yd", "4 of 1 1/2 yd", "27 of"} {
+		q, err := shopping.ParseQuantity(text)
+		if err != nil {
+			fmt.Println(err)
+			continue
+		}
+		fmt.Println(q)
+	}
+	// Output:
+	// 27
+	// 81 ft
+	// 4 of 4 ft 6 in
+	// shopping.ParseQuantity: text "27 of": bad text: want a number of pieces, a length, or both as in "4 of 54 in"
+}
+
+func ExampleQuantity_String() {
+	fmt.Println(shopping.Quantity{Pieces: 27})
+	fmt.Println(shopping.Quantity{Length: 81 * units.Foot})
+	fmt.Println(shopping.Quantity{Pieces: 4, Length: 54 * units.Inch})
+	// Output:
+	// 27
+	// 81 ft
+	// 4 of 4 ft 6 in
+}
+
+func ExampleQuantity_MarshalJSON() {
+	data, err := json.Marshal([]shopping.Quantity{
+		{Pieces: 27},
+		{Length: 81 * units.Foot},
+		{Pieces: 4, Length: 54 * units.Inch},
+	})
+	fmt.Println(string(data), err)
+	// Output:
+	// [27,"81 ft","4 of 4 ft 6 in"] <nil>
+}
+
+func ExampleQuantity_UnmarshalJSON() {
+	var quantities []shopping.Quantity
+	err := json.Unmarshal([]byte(`[27, "81 ft", "4 of 54 in"]`), &quantities)
+	fmt.Println(quantities, err)
+	// Output:
+	// [27 81 ft 4 of 4 ft 6 in] <nil>
+}
+
+// The file format, read and used. By hand: 5 of 8 picks are owned, and one box of
+// 6 for 5.00 holds the other 3.
+func ExampleShop() {
+	const file = `{
+	  "offers": [
+	    {"item": "picks", "name": "box of 6", "pack": 6, "price": "5.00"},
+	    {"item": "picks", "name": "box of 12", "pack": 12, "price": "9.00", "shelf": 3}
+	  ],
+	  "owned": [{"item": "picks", "quantity": 5}]
+	}`
+	var shop shopping.Shop
+	if err := json.Unmarshal([]byte(file), &shop); err != nil {
+		fmt.Println(err)
+		return
+	}
+	p, err := shop.Cheapest(shopping.Need{Item: "picks", Room: "tea room", Quantity: shopping.Quantity{Pieces: 8}})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(p.Buys[0].Packs, p.Buys[0].Offer.Name, "for", p.Cost.StringFixed(2))
+	// Output:
+	// 1 box of 6 for 5.00
+}
+
+func ExampleList_String() {
+	shop := shopping.Shop{Offers: boxes()}
+	list, err := shop.List(station()[2:])
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(list.String())
+	// Output:
+	// [ ] picks
+	//     tea room                           8
+	//     1 x box of 12 at 9.00           9.00
+	//     left over                          4
+	//
+	// total                               9.00
+}
+
+func ExampleList_Page() {
+	shop := shopping.Shop{Offers: boxes()}
+	list, err := shop.List(station()[2:])
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(list.Page())
+	// Output:
+	// [ ] picks
+	//     tea room                                                               8
+	//     1 x box of 12 at 9.00                                               9.00
+	//     left over                                                              4
+	//
+	// total                                                                   9.00
+}
+
+func ExampleList_CSV() {
+	shop := shopping.Shop{Offers: boxes()}
+	list, err := shop.List(station())
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(list.CSV())
+	// Output:
+	// item,needs,owned,surplus,offer,pack,price,packs,cost
+	// picks,ticket hall 27; waiting room 14; tea room 8,0,5,box of 6,6,5.00,1,5.00
+	// picks,ticket hall 27; waiting room 14; tea room 8,0,5,box of 24,24,16.00,2,32.00
+}
+
+func ExampleList() {
+	shop := shopping.Shop{Offers: boxes()}
+	list, err := shop.List(station()[2:])
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	data, err := json.MarshalIndent(list, "", "  ")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(string(data))
+	// Output:
+	// {
+	//   "purchases": [
+	//     {
+	//       "item": "picks",
+	//       "needs": [
+	//         {
+	//           "item": "picks",
+	//           "room": "tea room",
+	//           "quantity": 8
+	//         }
+	//       ],
+	//       "buys": [
+	//         {
+	//           "offer": {
+	//             "item": "picks",
+	//             "name": "box of 12",
+	//             "pack": 12,
+	//             "price": "9"
+	//           },
+	//           "packs": 1,
+	//           "cost": "9"
+	//         }
+	//       ],
+	//       "surplus": 4,
+	//       "cost": "9",
+	//       "bound": "9"
+	//     }
+	//   ],
+	//   "total": "9"
+	// }
+}
+
+func ExamplePurchase_String() {
+	shop := shopping.Shop{Offers: boxes()}
+	p, err := shop.Cheapest(station()[2])
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(p)
+	// Output:
+	// [ ] picks
+	//     tea room                           8
+	//     1 x box of 12 at 9.00           9.00
+	//     left over                          4
+}
+
+func ExampleCut_String() {
+	fmt.Println(shopping.Cut{
+		Offer: "10 yd roll", Roll: 10 * units.Yard, Rolls: 2,
+		Pieces: []shopping.Quantity{{Pieces: 6, Length: 54 * units.Inch}},
+		Left:   units.Yard,
+	})
+	// Output:
+	// cut 2 x 10 yd roll into 6 of 4 ft 6 in, 3 ft left of each
+}
+
+func ExampleError_Error() {
+	shop := shopping.Shop{Offers: boxes()}
+	shop.Offers[1].Price = decimal.RequireFromString("-9.00")
+	_, err := shop.List(nil)
+	fmt.Println(err)
+	// Output:
+	// shopping.Shop.List: offer "box of 12": price "-9": out of range: want 0 to 1000000 with at most 4 decimal places
+}
+
+func ExampleError_Unwrap() {
+	_, err := shopping.Shop{}.Cheapest(station()...)
+	fmt.Println(errors.Is(err, shopping.ErrShort))
+	// Output:
+	// true
+}

@@ -1,0 +1,226 @@
+package shopping_test
+
+import (
+	"encoding/csv"
+	"encoding/json"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/shopspring/decimal"
+	"pgregory.net/rapid"
+)
+
+// bigShop has every kind of item, and names that are hard to lay out.
+func bigShop() (shopping.Shop, []shopping.Need) {
+	long := strings.Repeat("½", 32)
+	shop := shopping.Shop{
+		Offers: []shopping.Offer{
+			{Item: "picks", Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: cents(899)},
+			{Item: "picks", Name: `loose, "as they come"`, Pack: shopping.Quantity{Pieces: 1}, Price: decimal.New(8125, -4)},
+			{Item: "garland", Name: "strand of fir with cones and red berries", Pack: ofLength(0, 6*units.Foot), Price: cents(123456)},
+			{Item: "ribbon", Name: "roll", Pack: ofLength(2, 10*units.Yard), Price: cents(790)},
+			{Item: long, Name: long, Pack: shopping.Quantity{Pieces: 1}, Price: cents(1)},
+		},
+		Owned: []shopping.Owned{
+			{Item: "ribbon", Quantity: ofLength(3, 2*units.Yard)},
+			{Item: "bells", Quantity: shopping.Quantity{Pieces: 20}},
+			{Item: "garland", Quantity: ofLength(0, 7*units.Foot)},
+		},
+		Overlap: map[string]units.Length{"garland": units.Inch},
+	}
+	needs := []shopping.Need{
+		{Item: "picks", Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 27}, Basis: "3 for each foot of 9 ft", Source: "common practice"},
+		{Item: "bells", Quantity: shopping.Quantity{Pieces: 20}},
+		{Item: "garland", Room: "ticket hall", Quantity: ofLength(0, 81*units.Foot+1)},
+		{Item: "picks", Room: "waiting room", Quantity: shopping.Quantity{Pieces: 14}},
+		{Item: "ribbon", Room: "tea room", Quantity: ofLength(5, 54*units.Inch)},
+		{Item: "ribbon", Room: "ticket hall", Quantity: ofLength(0, 9*units.Foot)},
+		{Item: long, Room: long, Quantity: shopping.Quantity{Pieces: 1_000_000}},
+	}
+	return shop, needs
+}
+
+func TestListAddsUp(t *testing.T) {
+	shop, needs := bigShop()
+	list, err := shop.List(needs)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var items []string
+	var shares []shopping.Need
+	total := decimal.Zero
+	for _, p := range list.Purchases {
+		items = append(items, p.Item)
+		shares = append(shares, p.Needs...)
+		for _, b := range p.Buys {
+			total = total.Add(b.Offer.Price.Mul(decimal.NewFromInt(int64(b.Packs))))
+		}
+		alone, err := shop.Cheapest(p.Needs...)
+		if diff := cmp.Diff(alone, p); err != nil || diff != "" {
+			t.Errorf("%s: %v, -alone +together\n%s", p.Item, err, diff)
+		}
+	}
+	if want := []string{"picks", "bells", "garland", "ribbon", needs[6].Item}; !slices.Equal(items, want) {
+		t.Errorf("items %q, want %q", items, want)
+	}
+	if want := []shopping.Need{needs[0], needs[3], needs[1], needs[2], needs[4], needs[5], needs[6]}; !slices.Equal(shares, want) {
+		t.Errorf("shares %v", shares)
+	}
+	if !list.Total.Equal(total) {
+		t.Errorf("total %v, lines add up to %v", list.Total, total)
+	}
+
+	data, err := json.Marshal(list)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var back shopping.List
+	if err := json.Unmarshal(data, &back); err != nil {
+		t.Fatal(err)
+	}
+	if diff := cmp.Diff(list, back); diff != "" {
+		t.Errorf("JSON: -list +back\n%s", diff)
+	}
+
+	records, err := csv.NewReader(strings.NewReader(list.CSV())).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	sum := decimal.Zero
+	for _, r := range records[1:] {
+		cost := decimal.RequireFromString(r[8])
+		if r[4] != "" && !cost.Equal(decimal.RequireFromString(r[6]).Mul(decimal.RequireFromString(r[7]))) {
+			t.Errorf("%q", r)
+		}
+		sum = sum.Add(cost)
+	}
+	if !sum.Equal(list.Total) {
+		t.Errorf("CSV adds up to %v, want %v", sum, list.Total)
+	}
+	if want := []string{"bells", "20", "20", "0", "", "", "", "0", "0.00"}; !slices.Equal(records[3], want) {
+		t.Errorf("got %q, want %q", records[3], want)
+	}
+	if got := records[2][4]; got != `loose, "as they come"` {
+		t.Errorf("got %q", got)
+	}
+}
+
+// The layout was read line by line against the values; by hand: 41 picks are 3
+// boxes of 12 (26.97) and 5 loose (4.0625).
+func TestListText(t *testing.T) {
+	shop, needs := bigShop()
+	list, err := shop.List(needs)
+	if err != nil {
+		t.Fatal(err)
+	}
+	const want = `[ ] picks
+    ticket hall                       27
+    waiting room                      14
+    3 x box of 12 at 8.99          26.97
+    5 x loose, "as they come" at 0.8125
+                                  4.0625
+
+[ ] bells
+    needed                            20
+    owned                             20
+    nothing to buy
+
+`
+	if got := list.String(); !strings.HasPrefix(got, want) {
+		t.Errorf("got\n%s", got)
+	}
+	for width, text := range map[int]string{40: list.String(), 76: list.Page()} {
+		if !strings.HasSuffix(text, "\n") || strings.Contains(text, "\n\n\n") {
+			t.Errorf("width %d: bad line ends in\n%s", width, text)
+		}
+		for line := range strings.Lines(text) {
+			line = strings.TrimSuffix(line, "\n")
+			if utf8.RuneCountInString(line) > width || strings.TrimRight(line, " ") != line {
+				t.Errorf("width %d: %q", width, line)
+			}
+		}
+		// All words are there, in order: nothing is lost by breaking lines.
+		for _, p := range list.Purchases {
+			squeezed := strings.Join(strings.Fields(text), "")
+			for _, b := range p.Buys {
+				line := strings.Join(strings.Fields(strconv.Itoa(b.Packs)+"x"+b.Offer.Name+"at"), "")
+				if !strings.Contains(squeezed, line) {
+					t.Errorf("width %d: %q is lost", width, line)
+				}
+			}
+		}
+	}
+	if got := (shopping.List{}).String(); got != "total                               0.00\n" {
+		t.Errorf("empty: %q", got)
+	}
+}
+
+// A length in full can be longer than the column; it goes on lines of its own.
+func TestListTextOfLongNumbers(t *testing.T) {
+	l := 123_456*units.Foot + 1
+	list := shopping.List{Purchases: []shopping.Purchase{{
+		Item:    "garland",
+		Needs:   []shopping.Need{{Item: "garland", Room: "platform", Quantity: ofLength(1, l)}},
+		Surplus: ofLength(123_456, l),
+		Cost:    cents(200),
+		Bound:   cents(100),
+		Cuts:    []shopping.Cut{{Roll: l, Rolls: 1, Pieces: []shopping.Quantity{ofLength(1, l)}}},
+	}}}
+	text := list.String()
+	for line := range strings.Lines(text) {
+		if utf8.RuneCountInString(line) > 41 {
+			t.Errorf("%q", line)
+		}
+	}
+	if squeezed := strings.Join(strings.Fields(text), ""); !strings.Contains(squeezed, strings.Join(strings.Fields(ofLength(123_456, l).String()), "")) {
+		t.Errorf("lost in\n%s", text)
+	}
+	if !strings.Contains(text, "could cost as little as         1.00\n") {
+		t.Errorf("no bound in\n%s", text)
+	}
+}
+
+func TestMergingRoomsNeverCostsMore(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		shop, _ := bigShop()
+		shop.Owned = nil // it cannot be used in every room
+		items := []string{"picks", "garland", "ribbon"}
+		var all []shopping.Need
+		apart := decimal.Zero
+		for range 3 {
+			var room []shopping.Need
+			for range rapid.IntRange(0, 3).Draw(t, "needs") {
+				n := shopping.Need{Item: rapid.SampledFrom(items).Draw(t, "item")}
+				switch n.Item {
+				case "picks":
+					n.Quantity.Pieces = rapid.IntRange(0, 30).Draw(t, "pieces")
+				case "garland":
+					n.Quantity.Length = units.Length(rapid.IntRange(0, 999).Draw(t, "in")) * units.Inch
+				default:
+					n.Quantity = ofLength(rapid.IntRange(1, 9).Draw(t, "bows"), 54*units.Inch)
+				}
+				room = append(room, n)
+			}
+			list, err := shop.List(room)
+			if err != nil {
+				t.Fatal(err)
+			}
+			apart = apart.Add(list.Total)
+			all = append(all, room...)
+		}
+		list, err := shop.List(all)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if list.Total.GreaterThan(apart) {
+			t.Fatalf("%v together, %v apart", list.Total, apart)
+		}
+	})
+}
