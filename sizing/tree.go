@@ -14,17 +14,22 @@ type Tree struct {
 	// Height is from the floor to the tip, 1 ft to 100 ft.
 	Height units.Length
 
-	// Base is the widest diameter across the branches, as measured.
-	// Zero takes the default of Taper.
+	// Base is the widest diameter across the branches, as measured, from an
+	// eighth of the height above the handle to one and a half times that.
+	// Zero takes the default of Taper, see [Taper.Base].
 	Base units.Length
 
 	// Taper is the class of shape, used where Base is zero.
 	Taper Taper
 
-	// BareTip is the height at the top that is left undressed, for a topper.
+	// BareTip is the height at the top that is left undressed, for a topper. At
+	// least 1 in below it is dressed.
 	BareTip units.Length
 
-	// Handle is the bare height from the floor to the lowest branches.
+	// Handle is the bare height from the floor to the lowest branches, up to half
+	// of Height. Grading rules for cut trees have it at least 6 in, and at most
+	// 1 1/2 in for each foot of height (Ontario R.R.O. 1990, Reg. 377, revoked
+	// 2009); a stand takes up most of it.
 	Handle units.Length
 
 	// Exposure is how much of the way round is seen and dressed.
@@ -68,6 +73,56 @@ func (t *Taper) UnmarshalText(text []byte) error {
 	return err
 }
 
+// Base returns the base diameter that stands in for one that was not measured:
+// 65 % of the height for a full tree, 45 % for a slim one, 30 % for a pencil
+// tree, rounded to the nearest nanometer. They are defaults in the middle of
+// what is sold under these names (60 to 70, 40 to 50 and 25 to 33 %), no
+// standard: measure the tree where it matters. It returns an [Error] wrapping
+// [ErrRange] if the height is not from 1 ft to 100 ft, and one wrapping
+// [ErrName] if t is none of the classes.
+//
+// Source: common practice, from memory.
+func (t Taper) Base(height units.Length) (units.Length, error) { return t.base("Taper.Base", height) }
+
+// taperPercent is base diameter over height.
+var taperPercent = [...]units.Length{Full: 65, Slim: 45, Pencil: 30}
+
+func (t Taper) base(fn string, height units.Length) (units.Length, error) {
+	if err := checkHeight(fn, height); err != nil {
+		return 0, err
+	}
+	if int(t) >= len(taperNames) {
+		return 0, &Error{Func: fn, Field: "taper", Value: t.String(), Want: listOf(taperNames[:]), Err: ErrName}
+	}
+	return (height*taperPercent[t] + 50) / 100, nil
+}
+
+// Cone returns the shape that t is dressed on: as high as t above its handle, as
+// wide as Base or the default of Taper, with the tip left bare. It does not tell
+// how much of the way round is dressed.
+//
+// It returns an [Error] wrapping [ErrRange] if a length of t is out of its range,
+// and one wrapping [ErrName] if Taper is none of the classes.
+func (t Tree) Cone() (Cone, error) { return t.cone("Tree.Cone") }
+
+func (t Tree) cone(fn string) (Cone, error) {
+	base, err := t.Taper.base(fn, t.Height)
+	if err != nil {
+		return Cone{}, err
+	}
+	if t.Base != 0 {
+		base = t.Base
+	}
+	if t.Handle < 0 || t.Handle > t.Height/2 {
+		return Cone{}, rangeError(fn, "Handle", t.Handle.String(), "0 ft to "+(t.Height/2).String())
+	}
+	c := Cone{Height: t.Height - t.Handle, BaseDiameter: base, BareTip: t.BareTip}
+	if base < minBase(c.Height) || base > maxBase(c.Height) {
+		return Cone{}, rangeError(fn, "Base", base.String(), wantBase(c.Height))
+	}
+	return c, c.check(fn)
+}
+
 // An Exposure is how much of the way round a tree is seen and so dressed: one
 // of the named situations, or an arc made by [ArcDegrees].
 // Exposures are equal if == says so.
@@ -86,8 +141,8 @@ var exposureNames = [...]string{AllRound: "all round", AgainstWall: "wall", InCo
 
 // An arc is held as thousandths of a degree, from minArc to maxArc.
 const (
-	minArc Exposure = 1_000
-	maxArc Exposure = 360_000
+	minArc Exposure = 1 * degree
+	maxArc Exposure = 360 * degree
 )
 
 const wantArc = "1 to 360 degrees"
@@ -106,17 +161,26 @@ func ArcDegrees(degrees float64) (Exposure, error) {
 // 360, 240, 180 and 180 for the named exposures. A value that is no exposure is
 // an [Error] wrapping [ErrRange].
 func (e Exposure) Degrees() (float64, error) {
+	arc, err := e.arc("Exposure.Degrees")
+	return float64(arc) / float64(degree), err
+}
+
+// degree is how an arc of one degree is held.
+const degree Exposure = 1000
+
+// arc returns e in thousandths of a degree.
+func (e Exposure) arc(fn string) (Exposure, error) {
 	switch {
 	case e == AllRound:
-		return 360, nil
+		return 360 * degree, nil
 	case e == AgainstWall:
-		return 240, nil
+		return 240 * degree, nil
 	case e == InCorner, e == HalfTree:
-		return 180, nil
+		return 180 * degree, nil
 	case minArc <= e && e <= maxArc:
-		return float64(e) / 1000, nil
+		return e, nil
 	}
-	return 0, rangeError("Exposure.Degrees", "exposure", e.String(), listOf(exposureNames[:])+", or "+wantArc)
+	return 0, rangeError(fn, "exposure", e.String(), listOf(exposureNames[:])+", or "+wantArc)
 }
 
 // ParseExposure returns the exposure of a text: all round, wall, corner or half,

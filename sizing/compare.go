@@ -1,0 +1,105 @@
+package sizing
+
+import (
+	"strconv"
+	"strings"
+
+	"example.com/fircone/units"
+)
+
+// A Comparison sets what the rules of thumb ask for on a tree against what it
+// takes to match a look there. Comparisons are equal if == says so.
+type Comparison struct {
+	Tree  Tree
+	Rules Rules
+	Look  Look       // what is matched
+	Area  units.Area // the surface that is dressed
+
+	Rule  Amounts // by rule
+	Shape Amounts // by shape, to match Look
+
+	// RuleLook is how the tree looks if it is dressed by rule: how far apart the
+	// wraps come, and the surface to each piece.
+	RuleLook Look
+}
+
+// Compare returns what the rules and the look each ask for on a tree, and what
+// look the rules give there. Its errors are those of [Rules.Look] and
+// [Look.Amounts].
+//
+// On a 7 ft full tree seen from every side the two agree, if the look is that of
+// [CommonLook]. On a taller tree the rules fall short of everything but
+// ornaments, since surface grows as the square of height; on a slim one, or one
+// in a corner, they ask for too much.
+func (r Rules) Compare(l Look, t Tree) (Comparison, error) {
+	const fn = "Rules.Compare"
+	s, err := t.surface(fn)
+	if err != nil {
+		return Comparison{}, err
+	}
+	c := Comparison{Tree: t, Rules: r, Look: l, Area: s.area}
+	if c.Rule, err = r.Amounts(t); err != nil {
+		return Comparison{}, err
+	}
+	if c.Shape, err = l.amounts(fn, s); err != nil {
+		return Comparison{}, err
+	}
+	if c.RuleLook, err = r.look(fn, s, c.Rule); err != nil {
+		return Comparison{}, err
+	}
+	return c, nil
+}
+
+// Ratios are amounts by shape over amounts by rule: 1 where the two agree, over
+// 1 where the rule falls short. Where the rule asks for none a ratio is 0.
+type Ratios struct {
+	Ornaments, Garland, Ribbon, Picks, Lights float64
+}
+
+// Ratios returns each amount by shape divided by the same amount by rule.
+func (c Comparison) Ratios() Ratios {
+	return Ratios{
+		Ornaments: ratio(c.Shape.Ornaments, c.Rule.Ornaments),
+		Garland:   ratio(c.Shape.Garland, c.Rule.Garland),
+		Ribbon:    ratio(c.Shape.Ribbon, c.Rule.Ribbon),
+		Picks:     ratio(c.Shape.Picks, c.Rule.Picks),
+		Lights:    ratio(c.Shape.Lights, c.Rule.Lights),
+	}
+}
+
+func ratio[T int | units.Length](shape, rule T) float64 {
+	if rule == 0 {
+		return 0
+	}
+	return float64(shape) / float64(rule)
+}
+
+// String returns a line for each thing that both the rules and the look ask for:
+//
+//	garland: 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 187 ft
+func (c Comparison) String() string {
+	var lines []string
+	wraps := func(what string, perFoot, ruled, wanted, takes units.Length) {
+		if ruled != 0 && wanted != 0 {
+			lines = append(lines, what+": "+perFoot.String()+" for each foot gives wraps "+inches(ruled)+" apart here; "+
+				inches(wanted)+" apart takes "+takes.Format(units.InFeet, units.Foot))
+		}
+	}
+	pieces := func(what, by string, ruled, wanted units.Area, takes int) {
+		if ruled != 0 && wanted != 0 {
+			lines = append(lines, what+": "+by+" gives "+toSquareFoot(ruled)+" to the square foot here; "+
+				toSquareFoot(wanted)+" takes "+strconv.Itoa(takes))
+		}
+	}
+	perFoot := func(n int) string { return strconv.Itoa(n) + " for each foot" }
+	pieces("ornaments", strconv.Itoa(c.Rule.Ornaments), c.RuleLook.Ornament, c.Look.Ornament, c.Shape.Ornaments)
+	if c.Rules.RibbonPerFoot == c.Rules.GarlandPerFoot && c.Look.Ribbon == c.Look.Garland {
+		wraps("garland or ribbon", c.Rules.GarlandPerFoot, c.RuleLook.Garland, c.Look.Garland, c.Shape.Garland)
+	} else {
+		wraps("garland", c.Rules.GarlandPerFoot, c.RuleLook.Garland, c.Look.Garland, c.Shape.Garland)
+		wraps("ribbon", c.Rules.RibbonPerFoot, c.RuleLook.Ribbon, c.Look.Ribbon, c.Shape.Ribbon)
+	}
+	pieces("picks", perFoot(c.Rules.PicksPerFoot), c.RuleLook.Pick, c.Look.Pick, c.Shape.Picks)
+	pieces("lights", perFoot(c.Rules.LightsPerFoot), c.RuleLook.Light, c.Look.Light, c.Shape.Lights)
+	return strings.Join(lines, "\n")
+}

@@ -1,0 +1,254 @@
+package sizing
+
+import (
+	"strconv"
+
+	"github.com/shopspring/decimal"
+
+	"example.com/fircone/units"
+)
+
+// A LightString is what the label on a string of lights says. Incandescent and
+// LED strings differ only by these figures. Light strings are equal if == says so.
+type LightString struct {
+	Lamps  int          // lamps on one string, 1 to 10,000
+	Length units.Length // the part with lamps, first to last, 1 in to 1000 ft
+	Power  units.Power  // what one string draws, 1 mW to 10 kW
+
+	// EndToEnd is the most strings that the label lets be joined one into the
+	// next, up to 1000. Zero is for a label that does not say, and counts as 3,
+	// the usual limit for incandescent strings.
+	//
+	// Source: Electrical Safety Foundation International, holiday safety.
+	EndToEnd int
+}
+
+func (s LightString) check(fn, prefix string) error {
+	switch {
+	case s.Lamps < 1 || s.Lamps > 10_000:
+		return rangeError(fn, prefix+"Lamps", strconv.Itoa(s.Lamps), "1 to 10000")
+	case s.Length < units.Inch || s.Length > 1000*units.Foot:
+		return rangeError(fn, prefix+"Length", s.Length.String(), "1 in to 1000 ft")
+	case s.Power < units.Milliwatt || s.Power > 10*units.Kilowatt:
+		return rangeError(fn, prefix+"Power", s.Power.String(), "1 mW to 10 kW")
+	case s.EndToEnd < 0 || s.EndToEnd > 1000:
+		return rangeError(fn, prefix+"EndToEnd", strconv.Itoa(s.EndToEnd), "0 to 1000")
+	}
+	return nil
+}
+
+// Strings are so many strings of one kind. They are equal if == says so.
+type Strings struct {
+	Each  LightString
+	Count int // 0 to 1,000,000
+}
+
+const maxStrings = 1_000_000
+
+func (s Strings) check(fn string) error {
+	if err := s.Each.check(fn, "Each."); err != nil {
+		return err
+	}
+	return checkCount(fn, "Count", s.Count, maxStrings)
+}
+
+// ForLamps returns the strings that have so many lamps between them, 0 to
+// 1,000,000, rounded up: what [Rules.Lights] or [Look.Amounts] asks for. It
+// returns an [Error] wrapping [ErrRange] if lamps or a field of s is out of its
+// range.
+func (s LightString) ForLamps(lamps int) (Strings, error) {
+	const fn = "LightString.ForLamps"
+	if err := s.check(fn, ""); err != nil {
+		return Strings{}, err
+	}
+	if err := checkCount(fn, "lamps", lamps, 1_000_000); err != nil {
+		return Strings{}, err
+	}
+	return Strings{Each: s, Count: (lamps + s.Lamps - 1) / s.Lamps}, nil
+}
+
+// ForLength returns the strings that reach along so much, 0 to 25,000 m, end to
+// end and rounded up: what [Cone.SpiralLength] comes to at the spacing that the
+// lights are wound. It returns an [Error] wrapping [ErrRange] if length or a
+// field of s is out of its range.
+func (s LightString) ForLength(length units.Length) (Strings, error) {
+	const fn = "LightString.ForLength"
+	if err := s.check(fn, ""); err != nil {
+		return Strings{}, err
+	}
+	if length < 0 || length > maxStrings*units.Inch {
+		return Strings{}, rangeError(fn, "length", length.String(), "0 ft to 25400 m")
+	}
+	return Strings{Each: s, Count: int((length + s.Length - 1) / s.Length)}, nil
+}
+
+// Runs returns how many separate plugs the strings need, as no more may be joined
+// end to end than the label allows:
+//
+//	runs = Count / EndToEnd
+//
+// rounded up. It returns an [Error] wrapping [ErrRange] if a field is out of its
+// range. The label also limits what may be plugged into the last string; lights
+// of different makes or kinds are not joined.
+func (s Strings) Runs() (int, error) {
+	if err := s.check("Strings.Runs"); err != nil {
+		return 0, err
+	}
+	joined := s.Each.EndToEnd
+	if joined == 0 {
+		joined = 3
+	}
+	return (s.Count + joined - 1) / joined, nil
+}
+
+// A Circuit is what the lights are plugged into: a branch circuit with its
+// breaker. Circuits are equal if == says so.
+type Circuit struct {
+	Volts   int         // 100 to 277
+	Amperes int         // of the breaker or fuse, 5 to 100
+	Other   units.Power // what else is on the circuit, up to 100 kW
+}
+
+// A Load is what lights draw from a circuit, against what it may carry.
+// Loads are equal if == says so.
+type Load struct {
+	Power units.Power // of the strings and of what else is on the circuit
+	Limit units.Power // 80 % of the circuit, for a load on for 3 h or more
+
+	// Milliamperes is the current of Power, rounded up; LimitMilliamperes is that
+	// of Limit.
+	Milliamperes, LimitMilliamperes int64
+
+	Over    bool   // Power is over Limit
+	Caution string // what to do, and whom to ask
+}
+
+const (
+	cautionLoad = "follow the labels on lights, cords and timers; local code decides; ask a licensed electrician"
+	cautionOver = "do not switch it on: use fewer lights or a second circuit; ask a licensed electrician"
+	cautionDays = "seasonal lights are not made for more than 90 days: take them down and look them over for damage"
+	cautionUse  = "switch lights off when leaving and when going to bed"
+)
+
+// Load returns what the strings and the rest of a circuit draw from it, against
+// the limit for a load that is on for 3 h or more, as lights on a tree are:
+//
+//	power   = Count · Power of each + Other
+//	limit   = 80 % of Volts · Amperes
+//	current = power / Volts
+//
+// So 15 A at 120 V may carry 1440 W, and 20 A may carry 1920 W. Over the limit the
+// load is reported as over, with a caution; it is never adjusted to fit. Nothing
+// but the power is looked at: a string's wire and fuse limit how many are joined,
+// see [Strings.Runs].
+//
+// It returns an [Error] wrapping [ErrRange] if a field is out of its range.
+//
+// Source: National Electrical Code (NFPA 70), articles 100, 210.19(A)(1) and
+// 210.20(A), as quoted; numbers move between editions. Local code decides.
+func (s Strings) Load(c Circuit) (Load, error) {
+	const fn = "Strings.Load"
+	if err := s.check(fn); err != nil {
+		return Load{}, err
+	}
+	switch {
+	case c.Volts < 100 || c.Volts > 277:
+		return Load{}, rangeError(fn, "Volts", strconv.Itoa(c.Volts), "100 to 277")
+	case c.Amperes < 5 || c.Amperes > 100:
+		return Load{}, rangeError(fn, "Amperes", strconv.Itoa(c.Amperes), "5 to 100")
+	case c.Other < 0 || c.Other > 100*units.Kilowatt:
+		return Load{}, rangeError(fn, "Other", c.Other.String(), "0 W to 100 kW")
+	}
+	volts := units.Power(c.Volts)
+	l := Load{
+		Power:   units.Power(s.Count)*s.Each.Power + c.Other,
+		Limit:   volts * units.Power(c.Amperes) * units.Watt * 80 / 100,
+		Caution: cautionLoad,
+	}
+	l.Milliamperes = int64((l.Power + volts - 1) / volts)
+	l.LimitMilliamperes = int64(l.Limit / volts)
+	if l.Over = l.Power > l.Limit; l.Over {
+		l.Caution = cautionOver
+	}
+	return l, nil
+}
+
+// String returns one line such as "44.1 W of 1440 W, 0.368 A of 12 A: within the
+// limit; follow the labels ...".
+func (l Load) String() string {
+	verdict := "within the limit"
+	if l.Over {
+		verdict = "OVER THE LIMIT"
+	}
+	return l.Power.String() + " of " + l.Limit.String() + ", " + amperes(l.Milliamperes) + " of " + amperes(l.LimitMilliamperes) +
+		": " + verdict + "; " + l.Caution
+}
+
+func amperes(milli int64) string { return decimal.New(milli, -3).String() + " A" }
+
+// A Season is how long lights are on, and what that costs.
+type Season struct {
+	HoursPerDay decimal.Decimal // 0 to 24, to at most 9 decimal places
+	Days        int             // 0 to 366
+	PerKWh      decimal.Decimal // price of a kilowatt-hour, 0 to 1,000,000, to at most 9 decimal places
+}
+
+// A Use is what lights take in a season. Both figures are exact; round them where
+// they are shown.
+type Use struct {
+	Energy  decimal.Decimal // in kilowatt-hours
+	Cost    decimal.Decimal // in the currency of the price
+	Caution string          // how to use them safely
+}
+
+// Use returns the energy that the strings take in a season, and its cost:
+//
+//	energy = Count · Power of each · HoursPerDay · Days      cost = energy · PerKWh
+//
+// It returns an [Error] wrapping [ErrRange] if a field is out of its range.
+//
+// Source: arithmetic; ENERGY STAR reckons a season as 12 h a day for 40 days.
+// That seasonal lights are for 90 days at most: UL 588, scope, and NEC 590, as
+// quoted.
+func (s Strings) Use(season Season) (Use, error) {
+	const fn = "Strings.Use"
+	if err := s.check(fn); err != nil {
+		return Use{}, err
+	}
+	if err := checkDecimal(fn, "HoursPerDay", season.HoursPerDay, 24); err != nil {
+		return Use{}, err
+	}
+	if err := checkCount(fn, "Days", season.Days, 366); err != nil {
+		return Use{}, err
+	}
+	if err := checkDecimal(fn, "PerKWh", season.PerKWh, 1_000_000); err != nil {
+		return Use{}, err
+	}
+	milliwattDays := decimal.New(int64(s.Count)*int64(s.Each.Power)*int64(season.Days), -6)
+	u := Use{Energy: milliwattDays.Mul(season.HoursPerDay), Caution: cautionUse}
+	u.Cost = u.Energy.Mul(season.PerKWh)
+	if season.Days > 90 {
+		u.Caution = cautionDays
+	}
+	return u, nil
+}
+
+// String returns one line such as "84 kWh, 9.996; switch lights off ...".
+func (u Use) String() string {
+	return u.Energy.String() + " kWh, " + u.Cost.String() + "; " + u.Caution
+}
+
+// checkDecimal passes numbers from 0 to most with at most 9 decimal places. It
+// looks at the exponent first, since a decimal such as 1e999999 takes a million
+// digits to compare.
+func checkDecimal(fn, field string, d decimal.Decimal, most int64) error {
+	const places = 9
+	if d.Exponent() < -places || d.Exponent() > places || d.IsNegative() || d.GreaterThan(decimal.New(most, 0)) {
+		value := clip(d.Coefficient().String())
+		if e := d.Exponent(); e != 0 {
+			value += "e" + strconv.Itoa(int(e))
+		}
+		return rangeError(fn, field, value, "0 to "+strconv.FormatInt(most, 10)+", to at most "+strconv.Itoa(places)+" decimal places")
+	}
+	return nil
+}
