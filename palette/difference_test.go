@@ -173,9 +173,10 @@ func TestDifferenceProperties(t *testing.T) {
 		if c.Difference(c) != 0 {
 			t.Fatalf("%s to itself: %v", c, c.Difference(c))
 		}
-		// The library differs by its white: 0.011 in Lab, at most as much times the
-		// largest slope of ΔE00 by a or b, which is under 2.
-		if want := 100 * rival(c).DistanceCIEDE2000(rival(d)); math.Abs(cd-want) > 0.03 {
+		// The library differs by its white: up to 0.014 in b for each of the two, times
+		// the largest slope of ΔE00, which is 1 + G ≤ 1.5 for a, 1 for b and L, and
+		// up to 1.4 of that where RT leans on both.
+		if want := 100 * rival(c).DistanceCIEDE2000(rival(d)); math.Abs(cd-want) > 0.06 {
 			t.Fatalf("%s to %s: %v, library %v", c, d, cd, want)
 		}
 		p, q := pointOf(c.Lab()), pointOf(d.Lab())

@@ -182,8 +182,8 @@ func (r Reading) Holds(v View) (bool, error) {
 }
 
 // String returns a table of the differences, one pair a line, cut to a tenth, a star
-// behind those that do not hold, and then a sentence for each pair that does not hold
-// somewhere.
+// behind those that do not hold, and then a few lines for each pair that does not hold
+// somewhere: for whom, and what mends it.
 func (r Reading) String() string {
 	if len(r.Pairs) == 0 {
 		return r.Palette.String() + ": one color, nothing to tell apart\n"
@@ -230,18 +230,18 @@ func (p Pair) advice(apart float64) string {
 			redGreen = redGreen || v != Tritan
 		}
 	}
-	text := fmt.Sprintf("%s and %s: under %s, one color to %s", p.A.Name, p.B.Name, formatFloat(apart), strings.Join(who, " and "))
+	text := fmt.Sprintf("%s and %s: one color, under %s, to %s", p.A.Name, p.B.Name, formatFloat(apart), strings.Join(who, " and "))
 	if redGreen {
-		text += " (about one man in twelve has some red-green deficiency)"
+		text += "\n  (about one man in twelve has some red-green deficiency)"
 	}
 	if p.Mend == (Mend{}) {
-		return text + "; no lighter or darker color of either mends it"
+		return text + ";\n  no lighter or darker color of either mends it"
 	}
 	how := "darker"
 	if p.Mend.Lighter {
 		how = "lighter"
 	}
-	return text + fmt.Sprintf("; %s %s, %s for %s, mends it: a lightness difference of %s in %s, where it is %s now",
+	return text + fmt.Sprintf(";\n  %s %s, %s for %s, mends it: a difference in lightness\n  of %s in %s, where it is %s now",
 		how, p.Mend.Swatch.Name, p.Mend.Swatch.Color, p.Mend.Was, cut(p.Mend.Needed, 1), view(p.Mend.View), cut(p.Mend.Now, 1))
 }
 

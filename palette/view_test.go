@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"github.com/lucasb-eyer/go-colorful"
 	"pgregory.net/rapid"
 )
 
@@ -101,33 +102,35 @@ func TestWarmLight(t *testing.T) {
 // The matrices that the public domain library libDaltonLens publishes for Brettel,
 // Viénot and Mollon's model with Smith and Pokorny's cones, sRGB and white as the
 // neutral, in five decimals: for each kind the two half-planes and the plane between.
+var published = [3]struct {
+	plane [2]matrix
+	half  vector
+}{
+	{
+		[2]matrix{
+			{{0.14980, 1.19548, -0.34528}, {0.10764, 0.84864, 0.04372}, {0.00384, -0.00540, 1.00156}},
+			{{0.14570, 1.16172, -0.30742}, {0.10816, 0.85291, 0.03892}, {0.00386, -0.00524, 1.00139}},
+		},
+		vector{0.00048, 0.00393, -0.00441},
+	},
+	{
+		[2]matrix{
+			{{0.36477, 0.86381, -0.22858}, {0.26294, 0.64245, 0.09462}, {-0.02006, 0.02728, 0.99278}},
+			{{0.37298, 0.88166, -0.25464}, {0.25954, 0.63506, 0.10540}, {-0.01980, 0.02784, 0.99196}},
+		},
+		vector{-0.00281, -0.00611, 0.00892},
+	},
+	{
+		[2]matrix{
+			{{1.01277, 0.13548, -0.14826}, {-0.01243, 0.86812, 0.14431}, {0.07589, 0.80500, 0.11911}},
+			{{0.93678, 0.18979, -0.12657}, {0.06154, 0.81526, 0.12320}, {-0.37562, 1.12767, 0.24796}},
+		},
+		vector{0.03901, -0.02788, -0.01113},
+	},
+}
+
 func TestDichromatsPublished(t *testing.T) {
-	for i, want := range [3]struct {
-		plane [2]matrix
-		half  vector
-	}{
-		{
-			[2]matrix{
-				{{0.14980, 1.19548, -0.34528}, {0.10764, 0.84864, 0.04372}, {0.00384, -0.00540, 1.00156}},
-				{{0.14570, 1.16172, -0.30742}, {0.10816, 0.85291, 0.03892}, {0.00386, -0.00524, 1.00139}},
-			},
-			vector{0.00048, 0.00393, -0.00441},
-		},
-		{
-			[2]matrix{
-				{{0.36477, 0.86381, -0.22858}, {0.26294, 0.64245, 0.09462}, {-0.02006, 0.02728, 0.99278}},
-				{{0.37298, 0.88166, -0.25464}, {0.25954, 0.63506, 0.10540}, {-0.01980, 0.02784, 0.99196}},
-			},
-			vector{-0.00281, -0.00611, 0.00892},
-		},
-		{
-			[2]matrix{
-				{{1.01277, 0.13548, -0.14826}, {-0.01243, 0.86812, 0.14431}, {0.07589, 0.80500, 0.11911}},
-				{{0.93678, 0.18979, -0.12657}, {0.06154, 0.81526, 0.12320}, {-0.37562, 1.12767, 0.24796}},
-			},
-			vector{0.03901, -0.02788, -0.01113},
-		},
-	} {
+	for i, want := range published {
 		d := dichromats[i]
 		for k := range want.plane {
 			var got matrix
@@ -142,6 +145,52 @@ func TestDichromatsPublished(t *testing.T) {
 		for k := range want.half {
 			if math.Abs(d.half[k]-want.half[k]) > 5.1e-6 {
 				t.Errorf("%v: plane between %v, published %v", Protan+View(i), d.half, want.half)
+			}
+		}
+	}
+}
+
+// slowSight is how c is seen, by the published five-decimal matrices, or by CAT16 step
+// by step with its published inverse, and the color library's L*a*b*.
+func slowSight(c Color, v View) Lab {
+	white := [3]float64{0.3127 / 0.3290, 1, 0.3583 / 0.3290}
+	r, g, b := rival(c).LinearRgb()
+	rgb := vector{r, g, b}
+	x, y, z := colorful.LinearRgbToXyz(r, g, b)
+	switch v {
+	case Protan, Deutan, Tritan:
+		m := published[v-Protan]
+		plane := m.plane[0]
+		if m.half.dot(rgb) < 0 {
+			plane = m.plane[1]
+		}
+		seen := plane.apply(rgb)
+		x, y, z = colorful.LinearRgbToXyz(seen[0], seen[1], seen[2])
+	case WarmLight:
+		inverse := matrix{
+			{1.86206786, -1.01125463, 0.14918677},
+			{0.38752654, 0.62144744, -0.00897398},
+			{-0.01584150, -0.03412294, 1.04996444},
+		}
+		cones, d65, a := cat16.apply(vector{x, y, z}), cat16.apply(white), cat16.apply(vector{1.09850, 1, 0.35585})
+		d := 0.9 * (1 - math.Exp(-46.0/92)/3.6)
+		for i := range cones {
+			cones[i] *= d + (1-d)*a[i]/d65[i]
+		}
+		seen := inverse.apply(cones)
+		x, y, z = seen[0], seen[1], seen[2]
+	}
+	l, la, lb := colorful.XyzToLabWhiteRef(x, y, z, white)
+	return Lab{100 * l, 100 * la, 100 * lb}
+}
+
+// Every named color in every view. Five decimals in the matrices are up to 0.02 in
+// L*a*b* of a dark color.
+func TestViewsSlow(t *testing.T) {
+	for _, css := range cssColors {
+		for v := Daylight; v <= Tritan; v++ {
+			if got, want := v.lab(css.color), slowSight(css.color, v); farthest(got, want) > 0.02 {
+				t.Errorf("%s in %v is %v, want %v (off by %g)", css.name, v, got, want, farthest(got, want))
 			}
 		}
 	}

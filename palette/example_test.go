@@ -1,0 +1,790 @@
+package palette_test
+
+import (
+	"encoding/json"
+	"errors"
+	"flag"
+	"fmt"
+
+	"example.com/fircone/palette"
+)
+
+// The ticket hall's tree, 9 ft: nine types of ornament, nine of each.
+func Example() {
+	// The four colors: common practice. Quotas of 9 types over 40, 30, 20, 10: 3.6,
+	// 2.7, 1.8, 0.9; of 81 pieces: 32.4, 24.3, 16.2, 8.1.
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("crimson,darkgreen,gold:metal,ivory")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	reading, err := rules.Read(p)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(reading)
+	sharing, err := p.Share(palette.Totals{Types: 9, Pieces: 81})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(sharing)
+	// Output:
+	// pair                daylight   warm light   protan   deutan   tritan       wheel
+	// crimson, darkgreen      71.3         68.1     15.1     15.7     50.9     triadic
+	// crimson, gold           60.1         56.8     50.2     30.1     35.6   analogous
+	// crimson, ivory          51.8         49.0     51.7     38.5     47.7     neutral
+	// darkgreen, gold         51.5         52.6     40.9     47.5     58.9   analogous
+	// darkgreen, ivory        54.8         56.2     50.1     54.5     53.7     neutral
+	// gold, ivory             27.0         22.9     26.6     26.8     19.8     neutral
+	// color       share  types  pieces
+	// crimson        40      3      33
+	// darkgreen      30      3      24
+	// gold:metal     20      2      16
+	// ivory          10      1       8
+	// total         100      9      81
+}
+
+// Red and green, and what mends them.
+func Example_redAndGreen() {
+	// Birch 2012: about 8 % of men of European descent, one in twelve, have some
+	// red-green deficiency.
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("crimson,forestgreen")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	reading, err := rules.Read(p)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(reading)
+	mend := reading.Pairs[0].Mend
+	fmt.Printf("%s: %s instead of %s\n", mend.Swatch.Name, mend.Swatch.Color, mend.Was)
+	// Output:
+	// pair                  daylight   warm light   protan   deutan   tritan     wheel
+	// crimson, forestgreen      73.8         70.2     24.1      3.0*    53.2   triadic
+	// * crimson and forestgreen: one color, under 10, to deutan viewers
+	//   (about one man in twelve has some red-green deficiency);
+	//   darker forestgreen, #1d761d for #228b22, mends it: a difference in lightness
+	//   of 10.1 in the eyes of deutan viewers, where it is 3.0 now
+	// forestgreen: #1d761d instead of #228b22
+}
+
+// The box in the station's attic: what of it fits this year's palette.
+func Example_lastYear() {
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("crimson,darkgreen,gold:metal,ivory")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	box := []palette.Piece{
+		{Name: "glass balls", Color: palette.MustParseColor("#c8102e"), Finish: palette.Shiny, Count: 24},
+		{Name: "velvet bows", Color: palette.MustParseColor("darkred"), Count: 6},
+		{Name: "foil stars", Color: palette.MustParseColor("#fdd017"), Finish: palette.Metal, Count: 12},
+		{Name: "icicles", Color: palette.MustParseColor("white"), Finish: palette.Clear, Count: 18},
+		{Name: "tin engines", Color: palette.MustParseColor("royalblue"), Finish: palette.Metal, Count: 3},
+	}
+	sorted, err := rules.Sort(p, box)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for i, m := range sorted.Matches {
+		fmt.Printf("%2d %s: %v\n", box[i].Count, box[i].Name, m)
+	}
+	fmt.Print(sorted)
+	// Output:
+	// 24 glass balls: crimson, 4.9 away
+	//  6 velvet bows: none: crimson is nearest, 18.9 away
+	// 12 foil stars: gold, 2.2 away
+	// 18 icicles: ivory, 6.9 away
+	//  3 tin engines: none: crimson is nearest, 42.1 away
+	// crimson     24
+	// darkgreen    0
+	// gold:metal  12
+	// ivory       18
+	// left out     9
+}
+
+// Types of ornament by color for the usual heights of tree, one type for each whole foot.
+func Example_chart() {
+	// Common practice: one type a foot, a part foot adds none; 40/30/20/10, from memory.
+	p, err := palette.CommonPractice().ParsePalette("crimson,darkgreen,gold:metal,ivory")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println("tree    types  crimson  darkgreen  gold  ivory")
+	for _, tree := range []struct {
+		height string
+		types  int
+	}{{"6 ft", 6}, {"7 ft", 7}, {"7½ ft", 7}, {"9 ft", 9}, {"12 ft", 12}, {"15 ft", 15}} {
+		s, err := p.Share(palette.Totals{Types: tree.types, Pieces: tree.types})
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Printf("%-6s  %5d  %7d  %9d  %4d  %5d\n", tree.height, s.Types,
+			s.Rows[0].Types, s.Rows[1].Types, s.Rows[2].Types, s.Rows[3].Types)
+	}
+	// Output:
+	// tree    types  crimson  darkgreen  gold  ivory
+	// 6 ft        6        2          2     1      1
+	// 7 ft        7        3          2     1      1
+	// 7½ ft       7        3          2     1      1
+	// 9 ft        9        3          3     2      1
+	// 12 ft      12        5          4     2      1
+	// 15 ft      15        6          5     3      1
+}
+
+// What goes with the tea room's red and green: 64 in of mantel with room for two more colors.
+func Example_suggest() {
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("firebrick,darkgreen")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	suggestions, err := rules.Suggest(p)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, s := range suggestions {
+		fmt.Println(s)
+	}
+	// Output:
+	// aliceblue #f0f8ff: neutral beside firebrick; at least 50.1 from every color for everybody (least in deutan, from firebrick)
+	// aqua #00ffff: split complementary to firebrick; at least 47.5 from every color for everybody (least in tritan, from darkgreen)
+	// lavenderblush #fff0f5: neutral beside firebrick; at least 47.3 from every color for everybody (least in deutan, from firebrick)
+	// paleturquoise #afeeee: split complementary to firebrick; at least 45.6 from every color for everybody (least in tritan, from darkgreen)
+	// lightyellow #ffffe0: square to firebrick; at least 45.0 from every color for everybody (least in deutan, from firebrick)
+	// yellow #ffff00: analogous to firebrick; at least 43.4 from every color for everybody (least in deutan, from firebrick)
+	// aquamarine #7fffd4: triadic to firebrick; at least 42.2 from every color for everybody (least in deutan, from firebrick)
+	// thistle #d8bfd8: analogous to firebrick; at least 42.0 from every color for everybody (least in warm light, from firebrick)
+}
+
+func ExampleParseColor() {
+	// CSS Color Module Level 4, section 6.1: crimson is #dc143c; section 5.2: #d2f is #dd22ff.
+	for _, text := range []string{"crimson", "#D2F", "burgundy"} {
+		c, err := palette.ParseColor(text)
+		fmt.Println(c, err)
+	}
+	// Output:
+	// #dc143c <nil>
+	// #dd22ff <nil>
+	// #000000 palette.ParseColor: color "burgundy": unknown name: want #rrggbb, #rgb or a CSS color name
+}
+
+func ExampleMustParseColor() {
+	// CSS Color Module Level 4, section 6.1.
+	fmt.Println(palette.MustParseColor("gold"))
+	// Output: #ffd700
+}
+
+func ExampleColor_String() {
+	// 220, 20 and 60 are dc, 14 and 3c.
+	fmt.Println(palette.Color{R: 220, G: 20, B: 60})
+	// Output: #dc143c
+}
+
+func ExampleColor_Name() {
+	// CSS Color Module Level 4, section 6.1: aqua and cyan are both #00ffff.
+	fmt.Println(palette.Color{R: 0, G: 255, B: 255}.Name())
+	fmt.Printf("%q\n", palette.Color{R: 1, G: 2, B: 3}.Name())
+	// Output:
+	// aqua
+	// ""
+}
+
+func ExampleColor_MarshalText() {
+	// CSS Color Module Level 4, section 6.1: ivory is #fffff0.
+	text, err := json.Marshal(map[string]palette.Color{"ribbon": palette.MustParseColor("ivory")})
+	fmt.Println(string(text), err)
+	// Output: {"ribbon":"#fffff0"} <nil>
+}
+
+func ExampleColor_UnmarshalText() {
+	// CSS Color Module Level 4, section 6.1: ivory is #fffff0.
+	var c palette.Color
+	flags := flag.NewFlagSet("station", flag.ContinueOnError)
+	flags.TextVar(&c, "ribbon", palette.Color{}, "color of the ribbon")
+	err := flags.Parse([]string{"-ribbon", "ivory"})
+	fmt.Println(c, err)
+	// Output: #fffff0 <nil>
+}
+
+func ExampleColor_Lab() {
+	// By the constants of CSS Color Module Level 4 in 50 digits: 47.0334, 70.9192, 33.5961.
+	fmt.Println(palette.MustParseColor("crimson").Lab())
+	// Output: L* 47.03, a* 70.92, b* 33.60
+}
+
+func ExampleColor_Difference() {
+	// CIEDE2000 is scaled so that black to white is 100.
+	black, white := palette.MustParseColor("black"), palette.MustParseColor("white")
+	fmt.Printf("%.1f\n", black.Difference(white))
+	fmt.Printf("%.1f\n", white.Difference(white))
+	// Output:
+	// 100.0
+	// 0.0
+}
+
+func ExampleLab_Chroma() {
+	// The triangle of sides 3, 4 and 5.
+	fmt.Printf("%.1f\n", palette.Lab{L: 50, A: 3, B: 4}.Chroma())
+	// Output: 5.0
+}
+
+func ExampleLab_Hue() {
+	// CIE 15: hab = atan2(b*, a*).
+	fmt.Printf("%.1f° %.1f°\n", palette.Lab{L: 50, A: 0, B: 10}.Hue(), palette.Lab{L: 50, A: 10, B: -10}.Hue())
+	// Output: 90.0° 315.0°
+}
+
+func ExampleLab_String() {
+	// CIE 15: white has L* 100 by definition.
+	fmt.Println(palette.Lab{L: 100})
+	// Output: L* 100.00, a* 0.00, b* 0.00
+}
+
+func ExampleDifference() {
+	// Sharma, Wu and Dalal 2005, Table 1, pair 25: 1.2644; and pair 10, whose hues are
+	// exactly opposite: 7.1792.
+	d, err := palette.Difference(
+		palette.Lab{L: 60.2574, A: -34.0099, B: 36.2677},
+		palette.Lab{L: 60.4626, A: -34.1751, B: 39.4387})
+	fmt.Printf("%.4f %v\n", d, err)
+	d, err = palette.Difference(
+		palette.Lab{L: 50, A: 2.4900, B: -0.0010},
+		palette.Lab{L: 50, A: -2.4900, B: 0.0010})
+	fmt.Printf("%.4f %v\n", d, err)
+	_, err = palette.Difference(palette.Lab{L: -1}, palette.Lab{})
+	fmt.Println(err)
+	// Output:
+	// 1.2644 <nil>
+	// 7.1792 <nil>
+	// palette.Difference: x.L "-1": out of range: want 0 to 200
+}
+
+func ExampleView_Lab() {
+	// Brettel, Viénot and Mollon 1997: greys are unchanged for every dichromat. CAT16
+	// and illuminant A, by hand: white comes back as X 98.775, Y 100.001, Z 90.455,
+	// which is a* 6.5, b* 12.0.
+	for v := palette.Daylight; v <= palette.Tritan; v++ {
+		white, err := v.Lab(palette.MustParseColor("white"))
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Printf("%-10s  %.0f %.1f %.1f\n", v, white.L, white.A, white.B)
+	}
+	// Output:
+	// daylight    100 0.0 0.0
+	// warm light  100 6.4 12.0
+	// protan      100 0.0 0.0
+	// deutan      100 0.0 0.0
+	// tritan      100 0.0 0.0
+}
+
+func ExampleView_String() {
+	// The names are this package's.
+	fmt.Println(palette.WarmLight, palette.Deutan)
+	// Output: warm light deutan
+}
+
+func ExampleView_MarshalText() {
+	// The names are this package's.
+	text, err := json.Marshal([]palette.View{palette.Daylight, palette.Protan})
+	fmt.Println(string(text), err)
+	// Output: ["daylight","protan"] <nil>
+}
+
+func ExampleParseFinish() {
+	// The words are common practice.
+	f, err := palette.ParseFinish("metal")
+	fmt.Println(f == palette.Metal, err)
+	_, err = palette.ParseFinish("dull")
+	fmt.Println(err)
+	// Output:
+	// true <nil>
+	// palette.ParseFinish: finish "dull": unknown name: want matte, shiny, glittered, clear or metal
+}
+
+func ExampleFinish_String() {
+	// The words are common practice.
+	fmt.Println(palette.Glittered)
+	// Output: glittered
+}
+
+func ExampleFinish_MarshalText() {
+	// The words are common practice.
+	text, err := json.Marshal(palette.Swatch{Name: "gold", Color: palette.MustParseColor("gold"), Finish: palette.Metal})
+	fmt.Println(string(text), err)
+	// Output: {"Name":"gold","Color":"#ffd700","Finish":"metal"} <nil>
+}
+
+func ExampleFinish_UnmarshalText() {
+	// The words are common practice.
+	var s palette.Swatch
+	err := json.Unmarshal([]byte(`{"Name":"gold","Color":"gold","Finish":"metal"}`), &s)
+	fmt.Println(s, err)
+	// Output: gold:metal <nil>
+}
+
+func ExampleParseSwatch() {
+	// CSS Color Module Level 4, section 6.1: gold is #ffd700.
+	for _, text := range []string{"gold:metal", "barn red=#7c0a02:shiny"} {
+		s, err := palette.ParseSwatch(text)
+		fmt.Println(s.Name, s.Color, s.Finish, err)
+	}
+	// Output:
+	// gold #ffd700 metal <nil>
+	// barn red #7c0a02 shiny <nil>
+}
+
+func ExampleSwatch_String() {
+	// CSS Color Module Level 4, section 6.1: ivory is #fffff0, so the name says it.
+	fmt.Println(palette.Swatch{Name: "ivory", Color: palette.Color{R: 255, G: 255, B: 240}})
+	fmt.Println(palette.Swatch{Name: "cream", Color: palette.Color{R: 255, G: 255, B: 240}, Finish: palette.Shiny})
+	// Output:
+	// ivory
+	// cream=#fffff0:shiny
+}
+
+func ExampleCommonPractice() {
+	// Common practice: four colors, metals counted. From memory: 10 is another color.
+	fmt.Printf("%+v\n", palette.CommonPractice())
+	// Output: {Limit:4 Apart:10 Fit:10}
+}
+
+func ExampleRules_Palette() {
+	// Common practice: four colors, metals counted. By the formula of Sharma, Wu and
+	// Dalal 2005, worked out the slow way in the tests: crimson and indianred differ by 9.71.
+	rules := palette.CommonPractice()
+	swatch := func(name string) palette.Swatch {
+		return palette.Swatch{Name: name, Color: palette.MustParseColor(name)}
+	}
+	_, err := rules.Palette(swatch("crimson"), swatch("gold"), swatch("indianred"))
+	fmt.Println(err)
+	fmt.Println(errors.Is(err, palette.ErrAlike))
+	_, err = rules.Palette(swatch("crimson"), swatch("gold"), swatch("silver"), swatch("ivory"), swatch("navy"))
+	fmt.Println(err)
+
+	rules.Apart = 9 // a house with a finer eye
+	p, err := rules.Palette(swatch("crimson"), swatch("gold"), swatch("indianred"))
+	fmt.Println(p, err)
+	// Output:
+	// palette.Rules.Palette: swatches "crimson and indianred, 9.71 apart": taken for one color: want at least 10 apart
+	// true
+	// palette.Rules.Palette: swatches "crimson, gold, silver, ivory, navy": out of range: want 1 to 4 of them, not 5
+	// crimson,gold,indianred <nil>
+}
+
+func ExampleRules_ParsePalette() {
+	// CSS Color Module Level 4, section 6.1: forestgreen is #228b22, gold #ffd700.
+	p, err := palette.CommonPractice().ParsePalette("berry=#8a0f2c:shiny, forestgreen, gold:metal")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, s := range p.Swatches() {
+		fmt.Println(s.Name, s.Color, s.Finish)
+	}
+	// Output:
+	// berry #8a0f2c shiny
+	// forestgreen #228b22 matte
+	// gold #ffd700 metal
+}
+
+func ExamplePalette_Len() {
+	// Common practice: gold and silver are two.
+	p, err := palette.CommonPractice().ParsePalette("crimson,gold:metal,silver:metal")
+	fmt.Println(p.Len(), err)
+	// Output: 3 <nil>
+}
+
+func ExamplePalette_Swatches() {
+	// CSS Color Module Level 4, section 6.1: silver is #c0c0c0.
+	p, err := palette.CommonPractice().ParsePalette("navy,silver:metal")
+	fmt.Println(p.Swatches()[1].Color, err)
+	// Output: #c0c0c0 <nil>
+}
+
+func ExamplePalette_String() {
+	// CSS Color Module Level 4, section 6.1: #ffd700 is gold.
+	p, err := palette.CommonPractice().ParsePalette("gold=#ffd700:metal,pine=#0b3d0b")
+	fmt.Println(p, err)
+	// Output: gold:metal,pine=#0b3d0b <nil>
+}
+
+func ExamplePalette_MarshalText() {
+	// CSS Color Module Level 4, section 6.1 for the names.
+	p, err := palette.CommonPractice().ParsePalette("crimson,gold:metal")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	text, err := json.Marshal(map[string]palette.Palette{"waiting room": p})
+	fmt.Println(string(text), err)
+	// Output: {"waiting room":"crimson,gold:metal"} <nil>
+}
+
+func ExamplePalette_UnmarshalText() {
+	// Common practice: four colors, metals counted.
+	var p palette.Palette
+	flags := flag.NewFlagSet("plan", flag.ContinueOnError)
+	flags.TextVar(&p, "colors", palette.Palette{}, "up to four colors, the leading one first")
+	err := flags.Parse([]string{"-colors", "crimson,forestgreen,gold:metal,ivory"})
+	fmt.Println(p.Len(), p, err)
+	// Output: 4 crimson,forestgreen,gold:metal,ivory <nil>
+}
+
+func ExampleRules_Read() {
+	// By the model of Brettel, Viénot and Mollon 1997; one man in twelve: Birch 2012.
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("crimson,forestgreen")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	reading, err := rules.Read(p)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	pair := reading.Pairs[0]
+	fmt.Printf("daylight %.1f, deutan %.1f\n", pair.Difference[palette.Daylight], pair.Difference[palette.Deutan])
+	fmt.Println(pair.Holds[palette.Daylight], pair.Holds[palette.Deutan])
+	fmt.Printf("%s %s\n", pair.Mend.Swatch.Name, pair.Mend.Swatch.Color)
+	// Output:
+	// daylight 73.8, deutan 3.0
+	// true false
+	// forestgreen #1d761d
+}
+
+func ExampleReading_Holds() {
+	// By the model of Brettel, Viénot and Mollon 1997.
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("crimson,forestgreen,ivory")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	reading, err := rules.Read(p)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for v := palette.Daylight; v <= palette.Tritan; v++ {
+		holds, err := reading.Holds(v)
+		fmt.Println(v, holds, err)
+	}
+	// Output:
+	// daylight true <nil>
+	// warm light true <nil>
+	// protan true <nil>
+	// deutan false <nil>
+	// tritan true <nil>
+}
+
+func ExampleReading_String() {
+	// Greys look the same to every dichromat (Brettel, Viénot and Mollon 1997).
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("silver:metal,white")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	reading, err := rules.Read(p)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(reading)
+	// Output:
+	// pair           daylight   warm light   protan   deutan   tritan     wheel
+	// silver, white      14.1         14.2     14.1     14.1     14.1   neutral
+}
+
+func ExampleRules_Match() {
+	// By CIEDE2000 (Sharma, Wu and Dalal 2005).
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("crimson,darkgreen,gold:metal,ivory")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, owned := range []string{"#c8102e", "white", "royalblue"} {
+		m, err := rules.Match(p, palette.MustParseColor(owned))
+		fmt.Println(owned, m.Index, m.Fits, err)
+	}
+	// Output:
+	// #c8102e 0 true <nil>
+	// white 3 true <nil>
+	// royalblue 0 false <nil>
+}
+
+func ExampleMatch_String() {
+	// By CIEDE2000 (Sharma, Wu and Dalal 2005); an equal color is 0 away.
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("crimson,ivory")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	m, err := rules.Match(p, palette.MustParseColor("crimson"))
+	fmt.Println(m, err)
+	// Output: crimson, 0.0 away <nil>
+}
+
+func ExampleRules_Sort() {
+	// By CIEDE2000 (Sharma, Wu and Dalal 2005).
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("crimson,gold:metal")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	sorted, err := rules.Sort(p, []palette.Piece{
+		{Name: "balls", Color: palette.MustParseColor("#c8102e"), Count: 24},
+		{Name: "tin engines", Color: palette.MustParseColor("royalblue"), Count: 3},
+	})
+	fmt.Println(sorted.Kept[0], sorted.Kept[1], sorted.Left, err)
+	// Output: 24 0 3 <nil>
+}
+
+func ExampleSorting_Fitting() {
+	// 24 and 12 fit, 3 are left out.
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("crimson,gold:metal")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	sorted, err := rules.Sort(p, []palette.Piece{
+		{Name: "balls", Color: palette.MustParseColor("crimson"), Count: 24},
+		{Name: "stars", Color: palette.MustParseColor("gold"), Count: 12},
+		{Name: "tin engines", Color: palette.MustParseColor("royalblue"), Count: 3},
+	})
+	fmt.Println(sorted.Fitting(), err)
+	// Output: 36 <nil>
+}
+
+func ExampleSorting_String() {
+	// 24 and 12 fit, 3 are left out.
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("crimson,gold:metal")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	sorted, err := rules.Sort(p, []palette.Piece{
+		{Name: "balls", Color: palette.MustParseColor("crimson"), Count: 24},
+		{Name: "stars", Color: palette.MustParseColor("gold"), Count: 12},
+		{Name: "tin engines", Color: palette.MustParseColor("royalblue"), Count: 3},
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(sorted)
+	// Output:
+	// crimson     24
+	// gold:metal  12
+	// left out     3
+}
+
+func ExampleRules_Best() {
+	// By hand: of six colors, all far apart but for the two reds, which pass for each
+	// other, four keep 24+8, 12, 9 and 5 pieces; the 3 engines are left.
+	rules := palette.CommonPractice()
+	box := []palette.Piece{
+		{Name: "tin engines", Color: palette.MustParseColor("royalblue"), Count: 3},
+		{Name: "balls", Color: palette.MustParseColor("crimson"), Finish: palette.Shiny, Count: 24},
+		{Name: "bells", Color: palette.MustParseColor("#d01030"), Count: 8},
+		{Name: "stars", Color: palette.MustParseColor("gold"), Finish: palette.Metal, Count: 12},
+		{Name: "doves", Color: palette.MustParseColor("white"), Count: 9},
+		{Name: "bows", Color: palette.MustParseColor("darkgreen"), Count: 5},
+	}
+	best, err := rules.Best(box)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(best.Palette)
+	fmt.Println(best.Fitting(), "kept,", best.Left, "left")
+	// Output:
+	// crimson:shiny,gold:metal,white,darkgreen
+	// 58 kept, 3 left
+}
+
+func ExampleApportion() {
+	// COMAP, For All Practical Purposes, 10th edition, Table 14.5: the 120 seats of the
+	// U.S. House of 1790 by the method of Hamilton.
+	seats, err := palette.Apportion(120, []int{
+		630560, 475327, 432879, 353523, 331589, 278514, 236841, 206236,
+		179570, 141822, 85533, 70835, 68705, 68446, 55540,
+	}, 0)
+	fmt.Println(seats, err)
+	// Output: [21 16 14 12 11 9 8 7 6 5 3 2 2 2 2] <nil>
+}
+
+func ExampleApportion_paradox() {
+	// OpenStax, Contemporary Mathematics, section 11.4: eleven over 6, 6 and 2. With
+	// one thing more to share, the third gets one fewer.
+	for _, total := range []int{10, 11} {
+		counts, err := palette.Apportion(total, []int{6, 6, 2}, 0)
+		fmt.Println(total, counts, err)
+	}
+	// Output:
+	// 10 [4 4 2] <nil>
+	// 11 [5 5 1] <nil>
+}
+
+func ExampleDefaultShares() {
+	// Common practice, from memory; 60/40 was chosen here.
+	for n := 1; n <= 4; n++ {
+		shares, err := palette.DefaultShares(n)
+		fmt.Println(n, shares, err)
+	}
+	// Output:
+	// 1 [100] <nil>
+	// 2 [60 40] <nil>
+	// 3 [60 30 10] <nil>
+	// 4 [40 30 20 10] <nil>
+}
+
+func ExamplePalette_Share() {
+	// Largest remainders: 8 picks over 60, 30 and 10 have quotas 4.8, 2.4 and 0.8.
+	p, err := palette.CommonPractice().ParsePalette("firebrick,ivory,gold:metal")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	sharing, err := p.Share(palette.Totals{Pieces: 8})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, row := range sharing.Rows {
+		fmt.Println(row.Swatch.Name, row.Pieces)
+	}
+	// Output:
+	// firebrick 5
+	// ivory 2
+	// gold 1
+}
+
+func ExampleRow_Each() {
+	// 33 pieces of 4 types: 8 of each, and one more.
+	fmt.Println(palette.Row{Types: 4, Pieces: 33}.Each())
+	// Output: [9 8 8 8]
+}
+
+func ExampleSharing_String() {
+	// Quotas of 4 types over 60 and 40: 2.4 and 1.6; of 16 pieces: 9.6 and 6.4.
+	p, err := palette.CommonPractice().ParsePalette("navy,silver:metal")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	sharing, err := p.Share(palette.Totals{Types: 4, Pieces: 16})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(sharing)
+	// Output:
+	// color         share  types  pieces
+	// navy             60      2      10
+	// silver:metal     40      2       6
+	// total           100      4      16
+}
+
+func ExampleRelate() {
+	// Hue angles of CIE LCh by the constants of CSS Color Module Level 4: crimson 25.3°,
+	// teal 196.4°, forestgreen 134.7°, gold 91.3°.
+	crimson := palette.MustParseColor("crimson")
+	for _, name := range []string{"teal", "forestgreen", "gold", "silver"} {
+		fmt.Println(name, "is", palette.Relate(crimson, palette.MustParseColor(name)))
+	}
+	// Output:
+	// teal is complementary
+	// forestgreen is triadic
+	// gold is analogous
+	// silver is neutral
+}
+
+func ExampleRelation_String() {
+	// The words are common practice among designers.
+	fmt.Println(palette.SplitComplementary)
+	// Output: split complementary
+}
+
+func ExampleRelation_MarshalText() {
+	// The words are common practice among designers.
+	text, err := json.Marshal(palette.Triadic)
+	fmt.Println(string(text), err)
+	// Output: "triadic" <nil>
+}
+
+func ExampleRules_Suggest() {
+	// Greys keep their lightness in every view: black stands farthest from silver and white.
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("silver:metal,white")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	suggestions, err := rules.Suggest(p)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(suggestions[0].Palette)
+	// Output: silver:metal,white,black
+}
+
+func ExampleSuggestion_String() {
+	// The difference of greys by CIEDE2000 is |ΔL*|/SL: 77.70/1.155 for silver to black.
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("silver:metal,white")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	suggestions, err := rules.Suggest(p)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(suggestions[0])
+	// Output: black #000000: neutral beside silver; at least 67.2 from every color for everybody (least in daylight, from silver)
+}
+
+func ExampleError_Error() {
+	// CSS Color Module Level 4 has no such name.
+	_, err := palette.ParseColor("burgundy")
+	fmt.Println(err)
+	var e *palette.Error
+	if errors.As(err, &e) {
+		fmt.Println(e.Func, e.Field, e.Value)
+	}
+	// Output:
+	// palette.ParseColor: color "burgundy": unknown name: want #rrggbb, #rgb or a CSS color name
+	// ParseColor color burgundy
+}
+
+func ExampleError_Unwrap() {
+	// CSS Color Module Level 4 has no such name.
+	_, err := palette.ParseColor("burgundy")
+	fmt.Println(errors.Is(err, palette.ErrName), errors.Is(err, palette.ErrRange))
+	// Output: true false
+}
