@@ -1,0 +1,142 @@
+package palette
+
+import (
+	"testing"
+
+	"github.com/lucasb-eyer/go-colorful"
+)
+
+// The same 10,000 pieces into the same four colors.
+func benchmarkBox(b *testing.B) (Rules, Palette, []Piece) {
+	return CommonPractice(), mustPalette(b, "crimson,forestgreen,gold:metal,ivory"), randomBox(10_000, 7)
+}
+
+func BenchmarkSort(b *testing.B) {
+	r, p, box := benchmarkBox(b)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := r.Sort(p, box); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkSortLibrary calls the color library's distance for every piece and swatch.
+func BenchmarkSortLibrary(b *testing.B) {
+	r, p, box := benchmarkBox(b)
+	swatches := p.Swatches()
+	var kept [MaxSwatches]int
+	b.ReportAllocs()
+	for b.Loop() {
+		kept = [MaxSwatches]int{}
+		for i := range box {
+			best, at := 1e9, 0
+			for k := range swatches {
+				if d := 100 * rival(box[i].Color).DistanceCIEDE2000(rival(swatches[k].Color)); d < best {
+					best, at = d, k
+				}
+			}
+			if best <= r.Fit {
+				kept[at] += box[i].Count
+			}
+		}
+	}
+	want, err := r.Sort(p, box)
+	if err != nil || kept != want.Kept {
+		b.Fatalf("the library keeps %v, Sort %v, %v", kept, want.Kept, err)
+	}
+}
+
+// BenchmarkSortLibraryOnce is the library with each color brought to its form once.
+func BenchmarkSortLibraryOnce(b *testing.B) {
+	r, p, box := benchmarkBox(b)
+	var swatches []colorful.Color
+	for _, s := range p.Swatches() {
+		swatches = append(swatches, rival(s.Color))
+	}
+	var kept [MaxSwatches]int
+	for b.Loop() {
+		kept = [MaxSwatches]int{}
+		for i := range box {
+			c := rival(box[i].Color)
+			best, at := 1e9, 0
+			for k := range swatches {
+				if d := 100 * c.DistanceCIEDE2000(swatches[k]); d < best {
+					best, at = d, k
+				}
+			}
+			if best <= r.Fit {
+				kept[at] += box[i].Count
+			}
+		}
+	}
+}
+
+func BenchmarkDifference(b *testing.B) {
+	p, q := pointOf(MustParseColor("crimson").Lab()), pointOf(MustParseColor("navy").Lab())
+	for b.Loop() {
+		difference(p, q)
+	}
+}
+
+func BenchmarkDifferenceLibrary(b *testing.B) {
+	c, d := rival(MustParseColor("crimson")), rival(MustParseColor("navy"))
+	for b.Loop() {
+		c.DistanceCIEDE2000(d)
+	}
+}
+
+func BenchmarkLab(b *testing.B) {
+	c := MustParseColor("crimson")
+	for b.Loop() {
+		c.Lab()
+	}
+}
+
+func BenchmarkRead(b *testing.B) {
+	r := CommonPractice()
+	p := mustPalette(b, "crimson,forestgreen,gold:metal,ivory")
+	for b.Loop() {
+		if _, err := r.Read(p); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkSuggest(b *testing.B) {
+	r := CommonPractice()
+	p := mustPalette(b, "crimson,forestgreen,gold:metal")
+	for b.Loop() {
+		if _, err := r.Suggest(p); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkBest is 200 pieces: of all colors, as a box may be, and crowded together in a
+// corner of the colors, so that they overlap in every way, with a wide tolerance: the
+// hardest that was found.
+func BenchmarkBest(b *testing.B) {
+	all := randomBox(MaxBestPieces, 3)
+	crowded := randomBox(MaxBestPieces, 5)
+	for i, piece := range crowded {
+		c := piece.Color
+		crowded[i].Color = Color{128 + c.R/4, 128 + c.G/4, 128 + c.B/4}
+		crowded[i].Count = 1
+	}
+	wide := CommonPractice()
+	wide.Fit = 15
+	for _, bench := range []struct {
+		name  string
+		rules Rules
+		box   []Piece
+	}{{"all", CommonPractice(), all}, {"crowded", wide, crowded}} {
+		b.Run(bench.name, func(b *testing.B) {
+			for b.Loop() {
+				if _, err := bench.rules.Best(bench.box); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
