@@ -322,19 +322,19 @@ func (c checker) cover(item string, need int64, packs []pack) (counts []int64, s
 	if need <= 0 {
 		return counts, 0, nil
 	}
-	kinds, some := usable(packs)
+	kinds, packs := usable(packs)
 	short = need
-	for _, p := range some {
+	for _, p := range packs {
 		short = max(0, short-p.size*min(p.limit, (need-1)/p.size+1))
 	}
 	if short > 0 {
 		return nil, short, nil
 	}
-	cover, err := c.solver(item, need, some)
-	if err != nil {
-		return nil, 0, err
+	some, ok := coverCounts(need, packs)
+	if !ok {
+		return nil, 0, c.size(item, len(packs))
 	}
-	for k, n := range cover.counts() {
+	for k, n := range some {
 		counts[kinds[k]] = n
 	}
 	return counts, 0, nil
@@ -343,11 +343,10 @@ func (c checker) cover(item string, need int64, packs []pack) (counts []int64, s
 // costs returns a function for the least cost of covering n, for n up to need;
 // it is never if the packs do not reach.
 func (c checker) costs(item string, need int64, packs []pack) (func(n int64) int64, error) {
-	_, some := usable(packs)
-	need = max(1, need)
-	cover, err := c.solver(item, need, some)
-	if err != nil {
-		return nil, err
+	_, packs = usable(packs)
+	cover, ok := newCover(max(1, need), packs)
+	if !ok {
+		return nil, c.size(item, len(packs))
 	}
 	costs := cover.costs()
 	return func(n int64) int64 { return costs[(max(0, n)+cover.measure-1)/cover.measure] }, nil
@@ -364,13 +363,9 @@ func usable(packs []pack) (kinds []int, some []pack) {
 	return kinds, some
 }
 
-// solver is newCover with an error.
-func (c checker) solver(item string, need int64, packs []pack) (*cover, error) {
-	cover, ok := newCover(need, packs)
-	if !ok {
-		return nil, c.fail(ErrSize, "offers of "+strconv.Quote(item), strconv.Itoa(len(packs)), "fewer offers, a smaller need, or sizes with a larger common measure")
-	}
-	return cover, nil
+// size makes the error for a cover that is too large.
+func (c checker) size(item string, offers int) error {
+	return c.fail(ErrSize, "offers of "+strconv.Quote(item), strconv.Itoa(offers), "fewer offers, a smaller need, or sizes with a larger common measure")
 }
 
 // short makes the error for a need that the shelves do not cover.

@@ -1,7 +1,7 @@
 package shopping
 
 import (
-	"math"
+	"cmp"
 	"slices"
 )
 
@@ -10,18 +10,129 @@ type pack struct {
 	size  int64 // how much of the need one pack covers, at least 1
 	cost  int64 // price, in units of 1/10,000
 	bulk  int64 // how much one pack holds; the tie after cost
-	limit int64 // most packs there are
+	limit int64 // most packs there are, at least 1
 }
 
 // Bounds of the search for a cover. With them it takes at most about 50 MB.
 const (
-	maxDense  = 1_000_000 // values of the need, if it is counted in a common measure
-	maxSparse = 1 << 17   // values of the need, if the sizes have no useful common measure
-	maxSteps  = 1 << 29   // values times passes
+	maxDense  = 1_000_000 // amounts, if the need is counted in a common measure
+	maxSparse = 1 << 17   // amounts, if the sizes have no useful common measure
+	maxSteps  = 1 << 29   // amounts times passes
 	maxMarks  = 1 << 27   // marks kept at a time, one bit each
 )
 
-// A cover finds the packs that hold at least need at the least cost.
+// coverCounts returns how many of each pack cover the need, at least 1, in the
+// order of weight that [Shop.Cheapest] documents. All packs together must cover
+// it. It reports false if the problem is too large.
+func coverCounts(need int64, packs []pack) (counts []int64, ok bool) {
+	need, packs, _ = measured(need, packs)
+	counts = reduce(need, packs)
+	rest := need
+	var kinds []int
+	var some []pack
+	for i, p := range packs {
+		rest -= counts[i] * p.size
+		if p.limit > counts[i] {
+			p.limit -= counts[i]
+			kinds = append(kinds, i)
+			some = append(some, p)
+		}
+	}
+	if rest <= 0 {
+		return counts, true
+	}
+	c, ok := newCover(rest, some)
+	if !ok {
+		return nil, false
+	}
+	for k, n := range c.counts() {
+		counts[kinds[k]] += n
+	}
+	return counts, true
+}
+
+// measured returns need and packs in the largest measure, which divides every
+// pack smaller than the need, with no pack larger than the need and no more of
+// each than cover it. What covers the need stays the same.
+func measured(need int64, packs []pack) (int64, []pack, int64) {
+	measure := int64(0)
+	for _, p := range packs {
+		if p.size < need {
+			measure = gcd(measure, p.size)
+		}
+	}
+	if measure == 0 {
+		measure = need
+	}
+	packs = slices.Clone(packs)
+	need = (need-1)/measure + 1
+	for i := range packs {
+		p := &packs[i]
+		p.size = min((p.size-1)/measure+1, need)
+		p.limit = min(p.limit, (need-1)/p.size+1)
+	}
+	return need, packs, measure
+}
+
+// reduce returns how many of each pack every cheapest cover has at least, and
+// lowers the limits of packs to what a cheapest cover can have at most.
+//
+// Let the need be filled with packs in the order of their rate, cost over size,
+// and let q be the pack that completes it. With the rate of q as the price of
+// a unit, the reduced cost of a pack is r = cost - rate·size, and for a cover with n
+// of each pack
+//
+//	cost = rate·need + Σ over r<0 of limit·r + D
+//	D    = rate·surplus + Σ over r>0 of n·r + Σ over r<0 of (limit-n)·|r|
+//
+// in which only D depends on the cover. The filling itself has D = rate·surplus, so
+// no term of a cheapest cover's D is more than that. All is multiplied by the size of q.
+func reduce(need int64, packs []pack) (least []int64) {
+	least = make([]int64, len(packs))
+	order := make([]int, len(packs))
+	var size, cost int64
+	for i, p := range packs {
+		order[i] = i
+		size, cost = max(size, p.size), max(cost, p.cost)
+	}
+	if cost > (1<<61)/size {
+		return least // the products below might overflow
+	}
+	slices.SortStableFunc(order, func(a, b int) int {
+		return cmp.Compare(packs[a].cost*packs[b].size, packs[b].cost*packs[a].size)
+	})
+	rest := need
+	var q pack
+	for _, i := range order {
+		q = packs[i]
+		if rest <= q.limit*q.size {
+			break
+		}
+		rest -= q.limit * q.size
+	}
+	most := ((rest-1)/q.size+1)*q.size - rest // the surplus of the filling
+	most *= q.cost
+	total := int64(0)
+	for i := range packs {
+		p := &packs[i]
+		switch r := p.cost*q.size - q.cost*p.size; {
+		case r > 0:
+			p.limit = min(p.limit, most/r)
+		case r < 0:
+			least[i] = max(0, p.limit-most/-r)
+		}
+		total += p.limit * p.size
+	}
+	// What all the others at most leave must come from this one.
+	for i, p := range packs {
+		if others := total - p.limit*p.size; others < need {
+			least[i] = max(least[i], (need-others-1)/p.size+1)
+		}
+	}
+	return least
+}
+
+// A cover is the cheapest way to hold any amount up to a need.
 //
 // It is dynamic programming over the amount still to cover. With the packs from
 // the i-th on, let best(i, t) be the least (cost, bulk, packs), in that order of
@@ -36,9 +147,10 @@ const (
 // from which the counts are read back; where the bits of all passes would take
 // too much room, the earlier passes are run again for theirs.
 type cover struct {
-	packs   []pack // sizes in measures
-	measure int64
-	values  []int64 // 0, and all amounts that can be left to cover, ascending, the need last
+	packs   []pack  // in measures
+	measure int64   // one measure
+	top     int     // the index of the need among the amounts
+	amounts []int64 // all amounts that can be left to cover, from 0 up; if nil they are 0, 1, ..., top
 	passes  []pass
 }
 
@@ -58,7 +170,8 @@ type weight struct {
 	kind       int32 // packs of the kind of the pass
 }
 
-const never = math.MaxInt64 // the cost of what cannot be covered
+// never is the cost of what cannot be covered. It can be added to.
+const never = 1 << 62
 
 // atMost reports whether w is to be taken rather than v: it is less, or equal and
 // has no fewer packs of the present kind.
@@ -77,31 +190,15 @@ func (w weight) atMost(v weight) bool {
 // newCover readies a cover of need, at least 1. It reports false if the problem
 // is too large.
 func newCover(need int64, packs []pack) (*cover, bool) {
-	c := &cover{packs: slices.Clone(packs)}
-	// A pack that covers the need alone covers it in any measure.
-	var measure int64
-	for _, p := range c.packs {
-		if p.size < need {
-			measure = gcd(measure, p.size)
-		}
-	}
-	if measure == 0 {
-		measure = need
-	}
-	c.measure = measure
-	need = (need-1)/measure + 1
-	for i := range c.packs {
-		p := &c.packs[i]
-		p.size = min((p.size-1)/measure+1, need)
-		p.limit = min(p.limit, (need-1)/p.size+1)
-	}
+	c := &cover{}
+	need, c.packs, c.measure = measured(need, packs)
 	if need <= maxDense {
-		c.values = make([]int64, need+1)
-		for t := range c.values {
-			c.values[t] = int64(t)
+		c.top = int(need)
+	} else {
+		c.amounts = remainders(need, c.packs)
+		if c.top = len(c.amounts) - 1; c.top < 0 {
+			return nil, false
 		}
-	} else if c.values = remainders(need, c.packs); c.values == nil {
-		return nil, false
 	}
 	for kind := len(c.packs) - 1; kind >= 0; kind-- {
 		p, first := c.packs[kind], true
@@ -116,43 +213,52 @@ func newCover(need int64, packs []pack) (*cover, bool) {
 			rest -= lot
 		}
 	}
-	return c, int64(len(c.passes)) <= maxSteps/int64(len(c.values))
+	return c, len(c.passes) <= maxSteps/(c.top+1)
 }
 
 // remainders returns 0 and all amounts that can be left of need with the packs
 // taken in order, ascending, or nil if there are too many.
 func remainders(need int64, packs []pack) []int64 {
-	values := []int64{need}
+	amounts := []int64{need}
 	for _, p := range packs {
-		before := values
-		for _, v := range before {
-			for n := int64(1); n <= p.limit && v > n*p.size; n++ {
-				values = append(values, v-n*p.size)
-			}
-			if len(values) > 4*maxSparse {
-				return nil
+		for _, t := range amounts[:len(amounts):len(amounts)] {
+			for n := int64(1); n <= p.limit && t > p.size; n++ {
+				t -= p.size
+				if amounts = append(amounts, t); len(amounts) > 8*maxSparse {
+					return nil
+				}
 			}
 		}
-		slices.Sort(values)
-		if values = slices.Compact(values); len(values) > maxSparse {
+		slices.Sort(amounts)
+		if amounts = slices.Compact(amounts); len(amounts) > maxSparse {
 			return nil
 		}
 	}
-	return append([]int64{0}, values...)
+	return append([]int64{0}, amounts...)
 }
 
-// run makes the passes over the first top+1 values. It returns what it takes to
-// cover each, and the marks of the passes from the given one on.
-func (c *cover) run(passes []pass, from, top int) ([]weight, [][]uint64) {
-	best := make([]weight, top+1)
-	for t := 1; t <= top; t++ {
-		best[t].cost = never
+// below returns the index of what is left of the t-th amount after size is
+// covered: of the least amount that is no less.
+func (c *cover) below(t int, size int64) int {
+	if c.amounts == nil {
+		return int(max(0, int64(t)-size))
 	}
+	j, _ := slices.BinarySearch(c.amounts, max(0, c.amounts[t]-size))
+	return j
+}
+
+// run makes passes over the amounts up to the last of best, which it fills in. It
+// returns the marks of the passes from the given one on.
+func (c *cover) run(best []weight, passes []pass, from int) [][]uint64 {
+	for t := range best {
+		best[t] = weight{cost: never}
+	}
+	best[0] = weight{}
 	marks := make([][]uint64, len(passes)-from)
 	for k, p := range passes {
 		var mark []uint64
 		if k >= from {
-			mark = make([]uint64, top/64+1)
+			mark = make([]uint64, len(best)/64+1)
 			marks[k-from] = mark
 		}
 		if p.first {
@@ -161,57 +267,50 @@ func (c *cover) run(passes []pass, from, top int) ([]weight, [][]uint64) {
 			}
 		}
 		one := c.packs[p.kind]
-		size, cost, bulk := p.lot*one.size, p.lot*one.cost, p.lot*one.bulk
-		// try weighs one more lot for the value at t, the rest being the value at j.
-		try := func(t, j int) {
-			w := best[j]
-			if w.cost == never {
-				return
+		size := p.lot * one.size
+		lot := weight{p.lot * one.cost, p.lot * one.bulk, int32(p.lot), int32(p.lot)}
+		// Single packs are taken again from what the pass has already done, lots
+		// from what it has not.
+		t, step := len(best)-1, -1
+		if p.again {
+			t, step = 1, 1
+		}
+		for ; 0 < t && t < len(best); t += step {
+			j := c.below(t, size)
+			if best[j].cost+lot.cost > best[t].cost {
+				continue
 			}
-			w.cost += cost
-			w.bulk += bulk
-			w.packs += int32(p.lot)
-			w.kind += int32(p.lot)
-			if w.atMost(best[t]) {
+			w := best[j]
+			w.cost += lot.cost
+			w.bulk += lot.bulk
+			w.packs += lot.packs
+			w.kind += lot.kind
+			if w.cost < never && w.atMost(best[t]) {
 				best[t] = w
 				if mark != nil {
 					mark[t/64] |= 1 << (t % 64)
 				}
 			}
 		}
-		if p.again {
-			for t, j := 1, 0; t <= top; t++ {
-				for c.values[j] < c.values[t]-size {
-					j++
-				}
-				try(t, j)
-			}
-			continue
-		}
-		for t, j := top, top; t > 0; t-- {
-			for j > 0 && c.values[j-1] >= c.values[t]-size {
-				j--
-			}
-			try(t, j)
-		}
 	}
-	return best, marks
+	return marks
 }
 
 // counts returns how many packs of each kind to take. All there are must cover
 // the need.
 func (c *cover) counts() []int64 {
 	counts := make([]int64, len(c.packs))
-	t := len(c.values) - 1
-	kept := max(1, maxMarks/len(c.values))
+	best := make([]weight, c.top+1)
+	t := c.top
+	kept := max(1, maxMarks/len(best))
 	for hi := len(c.passes); t > 0; hi -= kept {
 		from := max(0, hi-kept)
-		_, marks := c.run(c.passes[:hi], from, t)
+		marks := c.run(best[:t+1], c.passes[:hi], from)
 		for k := len(marks) - 1; k >= 0; k-- {
 			p := c.passes[from+k]
 			for t > 0 && marks[k][t/64]>>(t%64)&1 == 1 {
 				counts[p.kind] += p.lot
-				t, _ = slices.BinarySearch(c.values, max(0, c.values[t]-p.lot*c.packs[p.kind].size))
+				t = c.below(t, p.lot*c.packs[p.kind].size)
 				if !p.again {
 					break
 				}
@@ -224,7 +323,8 @@ func (c *cover) counts() []int64 {
 // costs returns the least cost of covering 0, 1, ... measures up to the need, never
 // where the packs do not reach. The need must be at most maxDense measures.
 func (c *cover) costs() []int64 {
-	best, _ := c.run(c.passes, len(c.passes), len(c.values)-1)
+	best := make([]weight, c.top+1)
+	c.run(best, c.passes, len(c.passes))
 	costs := make([]int64, len(best))
 	for t := range best {
 		costs[t] = best[t].cost
