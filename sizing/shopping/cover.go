@@ -85,8 +85,9 @@ func measured(need int64, packs []pack) (int64, []pack, int64) {
 //	cost = rate·need + Σ over r<0 of limit·r + D
 //	D    = rate·surplus + Σ over r>0 of n·r + Σ over r<0 of (limit-n)·|r|
 //
-// in which only D depends on the cover. The filling itself has D = rate·surplus, so
-// no term of a cheapest cover's D is more than that. All is multiplied by the size of q.
+// in which only D depends on the cover. The filling, with its last q or another
+// pack there, is a cover, and no term of a cheapest cover's D is more than the D
+// of that. All is multiplied by the size of q.
 func reduce(need int64, packs []pack) (least []int64) {
 	least = make([]int64, len(packs))
 	order := make([]int, len(packs))
@@ -110,8 +111,13 @@ func reduce(need int64, packs []pack) (least []int64) {
 		}
 		rest -= q.limit * q.size
 	}
-	most := ((rest-1)/q.size+1)*q.size - rest // the surplus of the filling
-	most *= q.cost
+	last := (rest-1)%q.size + 1 // what the last pack has to hold
+	most := (q.size - last) * q.cost
+	for _, p := range packs {
+		if p.size >= last && p.cost*q.size > q.cost*p.size {
+			most = min(most, p.cost*q.size-q.cost*last)
+		}
+	}
 	total := int64(0)
 	for i := range packs {
 		p := &packs[i]
@@ -276,7 +282,10 @@ func (c *cover) run(best []weight, passes []pass, from int) [][]uint64 {
 			t, step = 1, 1
 		}
 		for ; 0 < t && t < len(best); t += step {
-			j := c.below(t, size)
+			j := max(0, t-int(size))
+			if c.amounts != nil {
+				j = c.below(t, size)
+			}
 			if best[j].cost+lot.cost > best[t].cost {
 				continue
 			}

@@ -24,13 +24,13 @@ type pattern struct {
 
 // Bounds of the search for a cutting.
 const (
-	maxCutPieces = 10_000        // pieces
-	maxCutKinds  = 64            // lengths of pieces; kinds of rolls
-	maxCutEffort = 1_000_000_000 // elementary steps, a few seconds
-	maxPackSteps = 50_000        // ways to cut tried in one search for a packing; a relaxation counts for 100
-	maxKnapsack  = 1 << 14       // entries in the list of a knapsack
-	maxSimplex   = 2_000         // pivots in one relaxation
-	maxWeighing  = 1 << 60       // sums of weights
+	maxCutPieces = 10_000      // pieces
+	maxCutKinds  = 64          // lengths of pieces; kinds of rolls
+	maxCutEffort = 200_000_000 // elementary steps, about a second
+	maxPackSteps = 50_000      // ways to cut tried in one search for a packing; a relaxation counts for 100
+	maxKnapsack  = 1 << 14     // entries in the list of a knapsack
+	maxSimplex   = 2_000       // pivots in one relaxation
+	maxWeighing  = 1 << 60     // sums of weights
 )
 
 // A cutter finds the rolls of least weight from which all pieces can be cut.
@@ -55,6 +55,7 @@ type cutter struct {
 	measure int64   // one unit of cost, in units of 1/10,000
 	scale   int64   // of prices Y to weights
 	effort  int64
+	sack    knapsack // the last one, for its room
 
 	best     int64 // weight of the best so far, or more than any
 	packs    []int64
@@ -521,7 +522,7 @@ func (c *cutter) solveLP(demand []int64, sources []source) (prices []int64, basi
 				enter, gain = column{row: m + i, roll: src.roll, cost: src.cost, take: k.take(c.rolls[src.roll].length)}, g
 			}
 		}
-		c.effort += int64(4*len(k.entries)) + int64(rows*rows)
+		c.effort += int64(2 * rows * rows)
 		if gain == tolerance {
 			break
 		}
@@ -604,6 +605,7 @@ type knapsack struct {
 	prices  []int64
 	entries []entry
 	list    []int32 // indices of entries
+	spare   []int32 // room for the next list
 	full    bool    // the list was cut short
 }
 
@@ -616,8 +618,10 @@ type entry struct {
 }
 
 // knapsack builds the list up to the longest roll, for no more pieces than the demand.
+// It stands until the next one is built.
 func (c *cutter) knapsack(prices, demand []int64) *knapsack {
-	k := &knapsack{cutter: c, prices: prices, entries: make([]entry, 1, 256), list: []int32{0}}
+	k := &c.sack
+	*k = knapsack{cutter: c, prices: prices, entries: append(k.entries[:0], entry{}), list: append(k.list[:0], 0), spare: k.spare}
 	longest := int64(0)
 	for _, r := range c.rolls {
 		longest = max(longest, r.length)
@@ -644,7 +648,7 @@ func (c *cutter) knapsack(prices, demand []int64) *knapsack {
 // add merges the list with itself shifted by a lot of pieces.
 func (k *knapsack) add(kind int32, lot, longest int64) {
 	length, worth := lot*k.lengths[kind], lot*k.prices[kind]
-	list := make([]int32, 0, 2*len(k.list))
+	list := k.spare[:0]
 	most := int64(-1)
 	keep := func(i int32) {
 		if e := k.entries[i]; e.worth > most {
@@ -674,7 +678,8 @@ func (k *knapsack) add(kind int32, lot, longest int64) {
 	for ; next < len(k.list); next++ {
 		keep(k.list[next])
 	}
-	k.list = list
+	k.list, k.spare = list, k.list
+	k.effort += int64(10 * len(list))
 }
 
 // at returns the index of the entry of most worth for a roll of the given length.

@@ -1,0 +1,182 @@
+package shopping_test
+
+import (
+	"errors"
+	"runtime"
+	"strconv"
+	"testing"
+
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
+)
+
+// TestMemory holds the claim that a need of a million pieces stays within 64 MB,
+// with 20 offers on limited shelves at one price a piece, the hardest there is.
+func TestMemory(t *testing.T) {
+	if testing.Short() {
+		t.Skip("a few seconds")
+	}
+	shop := oneRate(20, 2_000)
+	runtime.GC()
+	var before, after runtime.MemStats
+	runtime.ReadMemStats(&before)
+	p, err := shop.Cheapest(balls(1_000_000))
+	if err != nil {
+		t.Fatal(err)
+	}
+	runtime.ReadMemStats(&after)
+	if got := after.TotalAlloc - before.TotalAlloc; got > 64<<20 {
+		t.Errorf("allocated %d MB in all", got>>20)
+	}
+	// At one price a piece nothing over is the least.
+	if p.Surplus.Pieces != 0 || !p.Cost.Equal(decimal.NewFromInt(500_000)) {
+		t.Errorf("%v over, for %v", p.Surplus, p.Cost)
+	}
+}
+
+// Sizes that have no common divisor and are as large as can be: the largest total
+// that 999 and 1000 do not make is 999·1000 - 999 - 1000 = 997001 (Sylvester).
+func TestCoprimePacks(t *testing.T) {
+	shop := shopping.Shop{Offers: []shopping.Offer{
+		{Item: "balls", Name: "999", Pack: shopping.Quantity{Pieces: 999}, Price: cents(999)},
+		{Item: "balls", Name: "1000", Pack: shopping.Quantity{Pieces: 1000}, Price: cents(1000)},
+	}}
+	for need, surplus := range map[int]int{997_001: 1, 997_002: 0, 1_000_000: 0, 1: 998, 1001: 997} {
+		p, err := shop.Cheapest(balls(need))
+		if err != nil || p.Surplus.Pieces != surplus {
+			t.Errorf("need %d: %v over, %v, want %d", need, p.Surplus, err, surplus)
+		}
+	}
+}
+
+// One pack that holds far more than is needed is no more work than a small one.
+func TestHugePack(t *testing.T) {
+	shop := shopping.Shop{Offers: []shopping.Offer{
+		{Item: "balls", Name: "crate", Pack: shopping.Quantity{Pieces: 1_000_000}, Price: cents(1000)},
+		{Item: "balls", Name: "box", Pack: shopping.Quantity{Pieces: 7}, Price: cents(100)},
+	}}
+	for need, want := range map[int][]int{69: {0, 10}, 70: {0, 10}, 71: {1, 0}, 999_999: {1, 0}} {
+		p, err := shop.Cheapest(balls(need))
+		if got := packs(shop, p); err != nil || got[0] != want[0] || got[1] != want[1] {
+			t.Errorf("need %d: got %v, %v, want %v", need, got, err, want)
+		}
+	}
+}
+
+func TestThousandsOfOffers(t *testing.T) {
+	// Different rates settle most of it.
+	shop := manyOffers(5000, -1)
+	for i := range shop.Offers {
+		shop.Offers[i].Price = cents(int64(40+i%20) * int64(shop.Offers[i].Pack.Pieces))
+	}
+	if _, err := shop.Cheapest(balls(1_000_000)); err != nil {
+		t.Error(err)
+	}
+	// At one rate the search itself has to do it, up to its bound.
+	shop = oneRate(5000, 3)
+	if _, err := shop.Cheapest(balls(10_000)); err != nil {
+		t.Error(err)
+	}
+	_, err := shop.Cheapest(balls(1_000_000))
+	if !errors.Is(err, shopping.ErrSize) {
+		t.Errorf("got %v, want ErrSize", err)
+	}
+	want := `shopping.Shop.Cheapest: offers of "balls" "5000": too large to solve: want fewer offers, a smaller need, or sizes with a larger common measure`
+	if err == nil || err.Error() != want {
+		t.Errorf("got %v, want %s", err, want)
+	}
+	_, err = shop.Fullest([]shopping.Choice{{Need: balls(0), Most: 1_000_000}})
+	if !errors.Is(err, shopping.ErrSize) {
+		t.Errorf("got %v, want ErrSize", err)
+	}
+}
+
+// Strands whose lengths have no common measure but a nanometer.
+func TestNoCommonMeasure(t *testing.T) {
+	strand := func(name string, l units.Length, price int64) shopping.Offer {
+		return shopping.Offer{Item: "garland", Name: name, Pack: ofLength(0, l), Price: cents(price)}
+	}
+	shop := shopping.Shop{Offers: []shopping.Offer{
+		strand("a", 1_828_800_001, 750),
+		strand("b", 2_743_200_007, 1050),
+		strand("c", 914_400_011, 400),
+	}}
+	p, err := shop.Cheapest(garland(81 * units.Foot))
+	// Nine strands b are 81 ft and 63 nm, and no rate is better than theirs.
+	if err != nil || p.Buys[0].Packs != 9 || p.Surplus.Length != 63 || !p.Cost.Equal(cents(9450)) {
+		t.Errorf("got %v, %v", p, err)
+	}
+	// One price by length: nothing is settled beforehand.
+	for i := range shop.Offers {
+		o := &shop.Offers[i]
+		o.Price = cents(int64(o.Pack.Length))
+		o.Price = decimal.New(int64(o.Pack.Length), -9).Truncate(4)
+	}
+	if _, err := shop.Cheapest(garland(81 * units.Foot)); err != nil {
+		t.Error(err)
+	}
+	for i := range 40 {
+		shop.Offers = append(shop.Offers, strand(strconv.Itoa(i), units.Length(1_000_000_007+7919*i*i), 1))
+	}
+	for i := range shop.Offers {
+		shop.Offers[i].Price = decimal.Zero // all are equally good
+	}
+	if _, err := shop.Cheapest(garland(1_000_000 * units.Meter)); !errors.Is(err, shopping.ErrSize) {
+		t.Errorf("got %v, want ErrSize", err)
+	}
+	// The shortest strand there is, and the longest need.
+	shop.Offers = []shopping.Offer{strand("speck", 1, 0), strand("a", 2_000_000_011, 0)}
+	shop.Offers[0].Price = decimal.New(1, -4)
+	shop.Offers[1].Price = decimal.New(2_000_000_011, -4)
+	if _, err := shop.Cheapest(garland(999_983 * units.Meter)); !errors.Is(err, shopping.ErrSize) {
+		t.Errorf("got %v, want ErrSize", err)
+	}
+}
+
+// Whole pieces past the bounds of an exact answer: there is an answer, it is
+// valid, and the bound is below it.
+func TestManyCuts(t *testing.T) {
+	shop := shopping.Shop{Offers: []shopping.Offer{
+		{Item: "ribbon", Name: "10 yd", Pack: ofLength(0, 10*units.Yard), Price: cents(799)},
+		{Item: "ribbon", Name: "7 m", Pack: ofLength(0, 7*units.Meter), Price: cents(612)},
+	}}
+	need := func(n int, l units.Length) shopping.Need {
+		return shopping.Need{Item: "ribbon", Quantity: ofLength(n, l)}
+	}
+	var needs []shopping.Need
+	for k := range 20 {
+		needs = append(needs, need(25, units.Length(200+37*k)*units.Millimeter+units.Length(k)))
+	}
+	p, err := shop.Cheapest(needs...)
+	if err != nil || p.Bound.GreaterThan(p.Cost) || p.Bound.LessThan(p.Cost.Mul(decimal.New(95, -2))) {
+		t.Errorf("between %v and %v, %v", p.Bound, p.Cost, err)
+	}
+	// Too many pieces, lengths, kinds of rolls.
+	for reason, needs := range map[string][]shopping.Need{
+		"pieces": {need(10_000, units.Foot), need(1, units.Yard)},
+		"lengths": func() (all []shopping.Need) {
+			for k := range 65 {
+				all = append(all, need(1, units.Length(k+1)*units.Inch))
+			}
+			return all
+		}(),
+	} {
+		if _, err := shop.Cheapest(needs...); !errors.Is(err, shopping.ErrSize) {
+			t.Errorf("%s: got %v, want ErrSize", reason, err)
+		}
+	}
+	for i := range 63 {
+		shop.Offers = append(shop.Offers, shopping.Offer{Item: "ribbon", Name: strconv.Itoa(i), Pack: ofLength(0, units.Length(i+80)*units.Inch), Price: cents(500)})
+	}
+	if _, err := shop.Cheapest(need(1, units.Foot), need(1, units.Yard)); !errors.Is(err, shopping.ErrSize) {
+		t.Errorf("got %v, want ErrSize", err)
+	}
+	// One length is the same problem as packs, and has their bounds.
+	shop.Offers = shop.Offers[:2]
+	p, err = shop.Cheapest(need(1_000_000, units.Yard))
+	if err != nil || !p.Bound.Equal(p.Cost) {
+		t.Errorf("between %v and %v, %v", p.Bound, p.Cost, err)
+	}
+}
