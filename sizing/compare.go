@@ -67,6 +67,22 @@ func (c Comparison) Ratios() Ratios {
 	}
 }
 
+// String returns one line, "ornaments 1.00, garland 1.70, ribbon 1.70, picks 1.72,
+// lights 1.72", without those where the rule asks for none.
+func (r Ratios) String() string {
+	var parts []string
+	for i, x := range [...]float64{r.Ornaments, r.Garland, r.Ribbon, r.Picks, r.Lights} {
+		if x != 0 {
+			what := [...]string{"ornaments", "garland", "ribbon", "picks", "lights"}[i]
+			parts = append(parts, what+" "+strconv.FormatFloat(x, 'f', 2, 64))
+		}
+	}
+	if parts == nil {
+		return "nothing"
+	}
+	return strings.Join(parts, ", ")
+}
+
 func ratio[T int | units.Length](shape, rule T) float64 {
 	if rule == 0 {
 		return 0
@@ -82,7 +98,7 @@ func (c Comparison) String() string {
 	wraps := func(what string, perFoot, ruled, wanted, takes units.Length) {
 		if ruled != 0 && wanted != 0 {
 			lines = append(lines, what+": "+perFoot.String()+" for each foot gives wraps "+inches(ruled)+" apart here; "+
-				inches(wanted)+" apart takes "+takes.Format(units.InFeet, units.Foot))
+				inches(wanted)+" apart takes "+strconv.Itoa(int((takes+units.Foot-1)/units.Foot))+" ft")
 		}
 	}
 	pieces := func(what, by string, ruled, wanted units.Area, takes int) {

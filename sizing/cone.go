@@ -184,12 +184,12 @@ func (c Cone) slant() float64 {
 // that much: π·(d/2)·s·(y₂² - y₁²)/(h·over), within 9.4 roundings.
 func (c Cone) surface(over float64) float64 {
 	sum, diff := c.Height-c.BareBase+c.BareTip, c.Height-c.BareBase-c.BareTip // y₂ + y₁, y₂ - y₁
-	slice := float64(sum) * float64(diff)
+	slice := float64(float64(sum) * float64(diff))
 	return float64(float64(math.Pi/2*c.whole()*float64(c.BaseDiameter))*slice) / float64(float64(c.Height)*over)
 }
 
 func (c Cone) area() units.Area {
-	return units.Area(math.Round(c.surface(float64(c.Height) * 1e6)))
+	return units.Area(math.Round(c.surface(float64(float64(c.Height) * 1e6))))
 }
 
 func (c Cone) spiralLength(spacing units.Length) units.Length {
@@ -315,7 +315,7 @@ type Drape struct {
 //
 //	sinh x / x   where   (cosh x - 1)/(2x) = Sag/Span
 //
-// 1 where it does not sag, and 2.53 at the most, within 2 parts in 10¹⁵. It
+// 1 where it does not sag, and 2.372 at the most, within 2 parts in 10¹⁵. It
 // returns an [Error] wrapping [ErrRange] if a field is out of its range.
 //
 // Source: OpenStax, Calculus Volume 2, section 2.9, Calculus of the Hyperbolic

@@ -45,6 +45,11 @@ type Strings struct {
 
 const maxStrings = 1_000_000
 
+// String returns one line such as "9 strings of 100 lamps on 25 ft, 4.8 W each".
+func (s Strings) String() string {
+	return plural(s.Count, "string") + " of " + plural(s.Each.Lamps, "lamp") + " on " + s.Each.Length.String() + ", " + s.Each.Power.String() + " each"
+}
+
 func (s Strings) check(fn string) error {
 	if err := s.Each.check(fn, "Each."); err != nil {
 		return err
@@ -125,7 +130,7 @@ type Load struct {
 
 const (
 	cautionLoad = "follow the labels on lights, cords and timers; local code decides; ask a licensed electrician"
-	cautionOver = "do not switch it on: use fewer lights or a second circuit; ask a licensed electrician"
+	cautionOver = "do not switch it on: use fewer lights or a second circuit; local code decides; ask a licensed electrician"
 	cautionDays = "seasonal lights are not made for more than 90 days: take them down and look them over for damage"
 	cautionUse  = "switch lights off when leaving and when going to bed"
 )
@@ -224,8 +229,8 @@ func (s Strings) Use(season Season) (Use, error) {
 	if err := checkDecimal(fn, "PerKWh", season.PerKWh, 1_000_000); err != nil {
 		return Use{}, err
 	}
-	milliwattDays := decimal.New(int64(s.Count)*int64(s.Each.Power)*int64(season.Days), -6)
-	u := Use{Energy: milliwattDays.Mul(season.HoursPerDay), Caution: cautionUse}
+	kilowattDays := decimal.New(int64(s.Count)*int64(s.Each.Power)*int64(season.Days), -6)
+	u := Use{Energy: kilowattDays.Mul(season.HoursPerDay), Caution: cautionUse}
 	u.Cost = u.Energy.Mul(season.PerKWh)
 	if season.Days > 90 {
 		u.Caution = cautionDays

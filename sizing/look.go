@@ -187,10 +187,13 @@ func (r Rules) look(fn string, s surface, a Amounts) (l Look, err error) {
 	}
 	l = Look{
 		Garland:  spacing("GarlandPerFoot", a.Garland, r.GarlandPerFoot),
-		Ribbon:   spacing("RibbonPerFoot", a.Ribbon, r.RibbonPerFoot),
 		Ornament: each(a.Ornaments),
 		Pick:     each(a.Picks),
 		Light:    each(a.Lights),
+	}
+	l.Ribbon = l.Garland // as a rule, and half the work
+	if a.Ribbon != a.Garland {
+		l.Ribbon = spacing("RibbonPerFoot", a.Ribbon, r.RibbonPerFoot)
 	}
 	if err != nil {
 		return Look{}, err
@@ -241,9 +244,12 @@ func (l Look) amounts(fn string, s surface) (a Amounts, err error) {
 	a = Amounts{
 		Ornaments: pieces("Ornament", l.Ornament),
 		Garland:   wound("Garland", l.Garland),
-		Ribbon:    wound("Ribbon", l.Ribbon),
 		Picks:     pieces("Pick", l.Pick),
 		Lights:    pieces("Light", l.Light),
+	}
+	a.Ribbon = a.Garland
+	if l.Ribbon != l.Garland {
+		a.Ribbon = wound("Ribbon", l.Ribbon)
 	}
 	if err != nil {
 		return Amounts{}, err

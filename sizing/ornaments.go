@@ -85,16 +85,22 @@ func (m Mix) Cover(surface units.Area) (float64, error) {
 		return 0, rangeError(fn, "surface", surface.String(), "more than 0 sq ft")
 	}
 	discs := 0.0
-	for i, s := range [...]Size{m.Large, m.Medium, m.Small} {
-		field := [...]string{"Large", "Medium", "Small"}[i]
-		if err := checkCount(fn, field+".Count", s.Count, 1_000_000); err != nil {
+	for _, s := range [...]struct {
+		Size
+		count, diameter string
+	}{
+		{m.Large, "Large.Count", "Large.Diameter"},
+		{m.Medium, "Medium.Count", "Medium.Diameter"},
+		{m.Small, "Small.Count", "Small.Diameter"},
+	} {
+		if err := checkCount(fn, s.count, s.Count, 1_000_000); err != nil {
 			return 0, err
 		}
 		if s.Count == 0 {
 			continue
 		}
 		if s.Diameter < units.Inch/4 || s.Diameter > 3*units.Foot {
-			return 0, rangeError(fn, field+".Diameter", s.Diameter.String(), "1/4 in to 3 ft")
+			return 0, rangeError(fn, s.diameter, s.Diameter.String(), "1/4 in to 3 ft")
 		}
 		d := float64(s.Diameter)
 		discs += float64(float64(s.Count) * float64(d*d))

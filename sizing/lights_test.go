@@ -1,0 +1,242 @@
+package sizing
+
+import (
+	"math"
+	"testing"
+
+	"github.com/shopspring/decimal"
+	"pgregory.net/rapid"
+
+	"example.com/fircone/units"
+)
+
+var label = LightString{Lamps: 100, Length: 25 * ft, Power: 4800 * units.Milliwatt, EndToEnd: 8}
+
+func TestStringsCount(t *testing.T) {
+	for lamps, want := range map[int]int{0: 0, 1: 1, 100: 1, 101: 2, 900: 9, 1_000_000: 10_000} {
+		if s, err := label.ForLamps(lamps); s != (Strings{label, want}) || err != nil {
+			t.Errorf("%d lamps: %v, %v; want %d strings", lamps, s, err, want)
+		}
+	}
+	for length, want := range map[units.Length]int{0: 0, 1: 1, 25 * ft: 1, 25*ft + 1: 2, 1_000_000 * in: 3334} {
+		if s, err := label.ForLength(length); s != (Strings{label, want}) || err != nil {
+			t.Errorf("%v: %v, %v; want %d strings", length, s, err, want)
+		}
+	}
+	// ENERGY STAR, decorative light strings: 70 lamps of 0.05 W over 24 ft; 700
+	// lamps take 10 strings and 35 W.
+	star := LightString{Lamps: 70, Length: 24 * ft, Power: 3500 * units.Milliwatt}
+	s, err1 := star.ForLamps(700)
+	load, err2 := s.Load(Circuit{Volts: 120, Amperes: 15})
+	if err1 != nil || err2 != nil || load.Power != 35*units.Watt {
+		t.Errorf("%v: %v, %v, %v", s, load, err1, err2)
+	}
+	for _, row := range []struct{ count, joined, want int }{
+		{0, 3, 0}, {1, 3, 1}, {3, 3, 1}, {4, 3, 2}, {9, 3, 3}, {9, 0, 3}, {10, 0, 4}, {9, 1, 9}, {1_000_000, 1000, 1000},
+	} {
+		s := Strings{label, row.count}
+		s.Each.EndToEnd = row.joined
+		if n, err := s.Runs(); n != row.want || err != nil {
+			t.Errorf("%d strings, %d joined: %d runs, %v; want %d", row.count, row.joined, n, err, row.want)
+		}
+	}
+	if got, want := (Strings{label, 1}).String(), "1 string of 100 lamps on 25 ft, 4.8 W each"; got != want {
+		t.Errorf("prints %q, want %q", got, want)
+	}
+}
+
+// NEC 210.20(A) as quoted: 80 % of the circuit for a continuous load.
+func TestLoad(t *testing.T) {
+	watt := units.Watt
+	for _, row := range []struct {
+		reason   string
+		s        Strings
+		c        Circuit
+		power    units.Power
+		limit    units.Power
+		current  int64
+		capacity int64
+		over     bool
+	}{
+		{"15 A at 120 V: 1440 W, 12 A", Strings{label, 9}, Circuit{120, 15, 0}, 43_200, 1440 * watt, 360, 12_000, false},
+		{"20 A at 120 V: 1920 W, 16 A", Strings{label, 9}, Circuit{120, 20, 0}, 43_200, 1920 * watt, 360, 16_000, false},
+		{"300 strings are 1440 W: just within", Strings{label, 300}, Circuit{120, 15, 0}, 1440 * watt, 1440 * watt, 12_000, 12_000, false},
+		{"a milliwatt over", Strings{label, 300}, Circuit{120, 15, 1}, 1_440_001, 1440 * watt, 12_001, 12_000, true},
+		{"what else is on it counts", Strings{label, 9}, Circuit{120, 15, 1400 * watt}, 1_443_200, 1440 * watt, 12_027, 12_000, true},
+		{"230 V, 10 A", Strings{label, 0}, Circuit{230, 10, 0}, 0, 1840 * watt, 0, 8_000, false},
+		{"the least circuit", Strings{label, 1}, Circuit{100, 5, 0}, 4800, 400 * watt, 48, 4_000, false},
+		{"the most", Strings{LightString{10_000, 1000 * ft, 10 * units.Kilowatt, 1000}, 1_000_000}, Circuit{277, 100, 100 * units.Kilowatt}, 10_000_100_000_000, 22_160 * watt, 36_101_444_044, 80_000, true},
+	} {
+		got, err := row.s.Load(row.c)
+		caution := cautionLoad
+		if row.over {
+			caution = cautionOver
+		}
+		if want := (Load{row.power, row.limit, row.current, row.capacity, row.over, caution}); got != want || err != nil {
+			t.Errorf("%s: %+v, %v; want %+v", row.reason, got, err, want)
+		}
+	}
+	if got, want := (Load{Power: 1, Limit: 2, Milliamperes: 12, LimitMilliamperes: 12_500, Over: true, Caution: "care"}).String(),
+		"0.001 W of 0.002 W, 0.012 A of 12.5 A: OVER THE LIMIT; care"; got != want {
+		t.Errorf("prints %q, want %q", got, want)
+	}
+}
+
+// US Department of Energy and ENERGY STAR, as quoted: 12 h for 40 days at $0.119.
+func TestUse(t *testing.T) {
+	season := Season{HoursPerDay: decimal.New(12, 0), Days: 40, PerKWh: decimal.New(119, -3)}
+	for _, row := range []struct {
+		watts        units.Power
+		energy, cost string
+	}{{175, "84", "9.996"}, {48, "23.04", "2.74176"}} {
+		got, err := Strings{LightString{Lamps: 1, Length: ft, Power: row.watts * units.Watt}, 1}.Use(season)
+		if err != nil || got.Energy.String() != row.energy || got.Cost.String() != row.cost || got.Caution != cautionUse {
+			t.Errorf("%d W: %v, %v; want %s kWh for %s", row.watts, got, err, row.energy, row.cost)
+		}
+	}
+	season.Days = 90
+	if got, err := (Strings{label, 1}).Use(season); err != nil || got.Caution != cautionUse {
+		t.Errorf("90 days: %v, %v", got, err)
+	}
+	season.Days = 91
+	if got, err := (Strings{label, 1}).Use(season); err != nil || got.Caution != cautionDays {
+		t.Errorf("91 days: %v, %v", got, err)
+	}
+	most := Season{decimal.New(24, 0), 366, decimal.New(1_000_000, 0)}
+	got, err := Strings{LightString{10_000, 1000 * ft, 10 * units.Kilowatt, 1000}, 1_000_000}.Use(most)
+	if err != nil || got.Energy.String() != "87840000000" || got.Cost.String() != "87840000000000000" {
+		t.Errorf("the most: %v, %v", got, err)
+	}
+	if got, err := (Strings{label, 1}).Use(Season{}); err != nil || !got.Energy.IsZero() || !got.Cost.IsZero() {
+		t.Errorf("no season: %v, %v", got, err)
+	}
+	fine := Season{decimal.New(5_500_000_001, -9), 1, decimal.New(1, -9)}
+	if got, err := (Strings{label, 1}).Use(fine); err != nil || got.Energy.String() != "0.0264000000048" || got.Cost.String() != "0.0000000000264000000048" {
+		t.Errorf("a fine season: %v, %v", got, err)
+	}
+	for _, row := range []struct {
+		field, value string
+		s            Season
+	}{
+		{"HoursPerDay", "-1", Season{HoursPerDay: decimal.New(-1, 0)}},
+		{"HoursPerDay", "25", Season{HoursPerDay: decimal.New(25, 0)}},
+		{"HoursPerDay", "24000000001e-9", Season{HoursPerDay: decimal.New(24_000_000_001, -9)}},
+		{"HoursPerDay", "1e-10", Season{HoursPerDay: decimal.New(1, -10)}},
+		{"HoursPerDay", "1e-2000000000", Season{HoursPerDay: decimal.New(1, -2_000_000_000)}},
+		{"HoursPerDay", "1e2000000000", Season{HoursPerDay: decimal.New(1, 2_000_000_000)}},
+		{"HoursPerDay", "0e10", Season{HoursPerDay: decimal.New(0, 10)}},
+		{"Days", "-1", Season{Days: -1}},
+		{"Days", "367", Season{Days: 367}},
+		{"PerKWh", "-1e-9", Season{PerKWh: decimal.New(-1, -9)}},
+		{"PerKWh", "1000001", Season{PerKWh: decimal.New(1_000_001, 0)}},
+		{"PerKWh", "1e-10", Season{PerKWh: decimal.New(1, -10)}},
+	} {
+		got, err := Strings{label, 1}.Use(row.s)
+		refused(t, err, ErrRange, "Strings.Use", row.field)
+		if e, ok := err.(*Error); !ok || e.Value != row.value || !got.Energy.IsZero() || got.Caution != "" {
+			t.Errorf("%s %s: %v, %v", row.field, row.value, got, err)
+		}
+	}
+}
+
+func TestLightErrors(t *testing.T) {
+	for _, row := range []struct {
+		field  string
+		change func(*LightString)
+	}{
+		{"Lamps", func(s *LightString) { s.Lamps = 0 }},
+		{"Lamps", func(s *LightString) { s.Lamps = 10_001 }},
+		{"Length", func(s *LightString) { s.Length = in - 1 }},
+		{"Length", func(s *LightString) { s.Length = 1000*ft + 1 }},
+		{"Power", func(s *LightString) { s.Power = 0 }},
+		{"Power", func(s *LightString) { s.Power = 10*units.Kilowatt + 1 }},
+		{"EndToEnd", func(s *LightString) { s.EndToEnd = -1 }},
+		{"EndToEnd", func(s *LightString) { s.EndToEnd = 1001 }},
+	} {
+		s := label
+		row.change(&s)
+		a, err := s.ForLamps(1)
+		refused(t, err, ErrRange, "LightString.ForLamps", row.field)
+		b, err := s.ForLength(1)
+		refused(t, err, ErrRange, "LightString.ForLength", row.field)
+		runs, err := Strings{s, 1}.Runs()
+		refused(t, err, ErrRange, "Strings.Runs", "Each."+row.field)
+		load, err := Strings{s, 1}.Load(Circuit{120, 15, 0})
+		refused(t, err, ErrRange, "Strings.Load", "Each."+row.field)
+		use, err := Strings{s, 1}.Use(Season{})
+		refused(t, err, ErrRange, "Strings.Use", "Each."+row.field)
+		if a != (Strings{}) || b != (Strings{}) || runs != 0 || load != (Load{}) || use.Caution != "" {
+			t.Errorf("%+v: a result with an error", s)
+		}
+	}
+	for _, s := range []LightString{{1, in, 1, 0}, {10_000, 1000 * ft, 10 * units.Kilowatt, 1000}} {
+		if _, err := s.ForLamps(1); err != nil {
+			t.Errorf("%+v is at the edge of the range: %v", s, err)
+		}
+	}
+	for _, n := range []int{-1, 1_000_001} {
+		_, err := label.ForLamps(n)
+		refused(t, err, ErrRange, "LightString.ForLamps", "lamps")
+		_, err = Strings{label, n}.Runs()
+		refused(t, err, ErrRange, "Strings.Runs", "Count")
+		_, err = Strings{label, n}.Load(Circuit{120, 15, 0})
+		refused(t, err, ErrRange, "Strings.Load", "Count")
+		_, err = Strings{label, n}.Use(Season{})
+		refused(t, err, ErrRange, "Strings.Use", "Count")
+	}
+	for _, l := range []units.Length{-1, 1_000_000*in + 1, math.MaxInt64} {
+		_, err := label.ForLength(l)
+		refused(t, err, ErrRange, "LightString.ForLength", "length")
+	}
+	for _, row := range []struct {
+		field string
+		c     Circuit
+	}{
+		{"Volts", Circuit{99, 15, 0}},
+		{"Volts", Circuit{278, 15, 0}},
+		{"Amperes", Circuit{120, 4, 0}},
+		{"Amperes", Circuit{120, 101, 0}},
+		{"Other", Circuit{120, 15, -1}},
+		{"Other", Circuit{120, 15, 100*units.Kilowatt + 1}},
+	} {
+		load, err := Strings{label, 1}.Load(row.c)
+		refused(t, err, ErrRange, "Strings.Load", row.field)
+		if load != (Load{}) {
+			t.Errorf("%+v with an error", load)
+		}
+	}
+}
+
+// More lamps never take fewer strings, plugs or watts, and the strings suffice.
+func TestLightProperties(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := LightString{
+			Lamps:    rapid.IntRange(1, 10_000).Draw(t, "lamps"),
+			Length:   units.Length(rapid.Int64Range(int64(in), int64(1000*ft)).Draw(t, "length")),
+			Power:    units.Power(rapid.Int64Range(1, int64(10*units.Kilowatt)).Draw(t, "power")),
+			EndToEnd: rapid.IntRange(0, 1000).Draw(t, "end to end"),
+		}
+		n := rapid.IntRange(0, 999_999).Draw(t, "n")
+		a, err1 := s.ForLamps(n)
+		b, err2 := s.ForLamps(n + 1)
+		if err1 != nil || err2 != nil || a.Count > b.Count || a.Count*s.Lamps < n || (a.Count-1)*s.Lamps >= n && n > 0 {
+			t.Fatalf("%d lamps: %v, one more %v; %v, %v", n, a, b, err1, err2)
+		}
+		c, err1 := s.ForLength(units.Length(n) * in)
+		if err1 != nil || units.Length(c.Count)*s.Length < units.Length(n)*in || n > 0 && units.Length(c.Count-1)*s.Length >= units.Length(n)*in {
+			t.Fatalf("%d in: %v, %v", n, c, err1)
+		}
+		circuit := Circuit{rapid.IntRange(100, 277).Draw(t, "volts"), rapid.IntRange(5, 100).Draw(t, "amperes"), 0}
+		la, err1 := a.Load(circuit)
+		lb, err2 := b.Load(circuit)
+		if err1 != nil || err2 != nil || lb.Power < la.Power || la.Over && !lb.Over || la.Over != (la.Power > la.Limit) ||
+			5*la.Limit != 4*units.Power(circuit.Volts*circuit.Amperes)*units.Watt || la.Milliamperes*int64(circuit.Volts) < int64(la.Power) {
+			t.Fatalf("%v, %v: %v, %v", a, b, la, lb)
+		}
+		ra, err1 := a.Runs()
+		rb, err2 := b.Runs()
+		if err1 != nil || err2 != nil || ra > rb || ra > a.Count {
+			t.Fatalf("%v in %d runs, %v in %d", a, ra, b, rb)
+		}
+	})
+}

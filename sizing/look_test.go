@@ -1,0 +1,450 @@
+package sizing
+
+import (
+	"errors"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
+
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+func TestTreeCone(t *testing.T) {
+	for _, row := range []struct {
+		reason string
+		t      Tree
+		want   Cone
+	}{
+		{"65 % of 7 ft", Tree{Height: 7 * ft}, Cone{Height: 7 * ft, BaseDiameter: 4*ft + 66*in/10}},
+		{"45 % of 7 ft", Tree{Height: 7 * ft, Taper: Slim}, Cone{Height: 7 * ft, BaseDiameter: 3*ft + 18*in/10}},
+		{"30 % of 7 ft", Tree{Height: 7 * ft, Taper: Pencil}, Cone{Height: 7 * ft, BaseDiameter: 2*ft + 12*in/10}},
+		{"as measured", Tree{Height: 7 * ft, Taper: Pencil, Base: 5 * ft}, Cone{Height: 7 * ft, BaseDiameter: 5 * ft}},
+		{"default by the whole height, shape above the handle", Tree{Height: 10 * ft, Handle: 1 * ft, BareTip: 6 * in}, Cone{Height: 9 * ft, BaseDiameter: 6*ft + 6*in, BareTip: 6 * in}},
+		{"half a nanometer rounds up", Tree{Height: 1*ft + 10}, Cone{Height: 1*ft + 10, BaseDiameter: 198_120_007}},
+		{"the longest handle", Tree{Height: 1 * ft, Handle: 6 * in, Base: 9 * in}, Cone{Height: 6 * in, BaseDiameter: 9 * in}},
+	} {
+		got, err := row.t.Cone()
+		if got != row.want || err != nil {
+			t.Errorf("%s: %+v, %v; want %+v", row.reason, got, err, row.want)
+		}
+	}
+	for _, row := range []struct {
+		field string
+		want  error
+		t     Tree
+	}{
+		{"height", ErrRange, Tree{}},
+		{"height", ErrRange, Tree{Height: 1*ft - 1}},
+		{"height", ErrRange, Tree{Height: 100*ft + 1}},
+		{"taper", ErrName, Tree{Height: 7 * ft, Taper: Pencil + 1}},
+		{"Handle", ErrRange, Tree{Height: 7 * ft, Handle: -1}},
+		{"Handle", ErrRange, Tree{Height: 7 * ft, Handle: 42*in + 1}},
+		{"Base", ErrRange, Tree{Height: 8 * ft, Base: 1*ft - 1}},
+		{"Base", ErrRange, Tree{Height: 8 * ft, Base: 12*ft + 1}},
+		{"Base", ErrRange, Tree{Height: 8 * ft, Base: -1}},
+		{"Base", ErrRange, Tree{Height: 10 * ft, Handle: 2 * ft, Base: 12*ft + 1}},
+		{"BareTip", ErrRange, Tree{Height: 7 * ft, BareTip: -1}},
+		{"BareTip", ErrRange, Tree{Height: 7 * ft, BareTip: 83*in + 1}},
+	} {
+		c, err := row.t.Cone()
+		refused(t, err, row.want, "Tree.Cone", row.field)
+		a, err := row.t.DressedArea()
+		refused(t, err, row.want, "Tree.DressedArea", row.field)
+		s, err := row.t.Skirt()
+		refused(t, err, row.want, "Tree.Skirt", row.field)
+		l, err := CommonPractice().Look(row.t)
+		refused(t, err, row.want, "Rules.Look", row.field)
+		n, err := CommonLook().Amounts(row.t)
+		refused(t, err, row.want, "Look.Amounts", row.field)
+		needs, err := CommonLook().Needs(row.t, Garland)
+		refused(t, err, row.want, "Look.Needs", row.field)
+		cmp, err := CommonPractice().Compare(CommonLook(), row.t)
+		refused(t, err, row.want, "Rules.Compare", row.field)
+		if a != 0 || s != (Span{}) || l != (Look{}) || n != (Amounts{}) || needs != nil || cmp != (Comparison{}) {
+			t.Errorf("%+v: a result with an error: %v %v %v %v %v %v %v", row.t, c, a, s, l, n, needs, cmp)
+		}
+	}
+	base, err := Full.Base(7 * ft)
+	if base != 4*ft+66*in/10 || err != nil {
+		t.Errorf("base of a full 7 ft tree: %v, %v", base, err)
+	}
+	_, err = Full.Base(0)
+	refused(t, err, ErrRange, "Taper.Base", "height")
+	_, err = Taper(3).Base(7 * ft)
+	refused(t, err, ErrName, "Taper.Base", "taper")
+	if _, err := (Tree{Height: 7 * ft, Exposure: 7}).DressedArea(); !errors.Is(err, ErrRange) {
+		t.Errorf("no exposure: %v", err)
+	}
+}
+
+// The areas are pi·r·√(r²+h²), in 60 digits apart from this package.
+func TestDressedArea(t *testing.T) {
+	arc := func(degrees float64) Exposure {
+		e, err := ArcDegrees(degrees)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return e
+	}
+	for _, row := range []struct {
+		t    Tree
+		want float64 // square feet
+	}{
+		{Tree{Height: 6 * ft}, 38.6491244168027},
+		{Tree{Height: 7 * ft}, 52.6057526784260},
+		{Tree{Height: 7*ft + 6*in}, 60.3892569012543},
+		{Tree{Height: 9 * ft}, 86.9605299378062},
+		{Tree{Height: 12 * ft}, 154.596497667211},
+		{Tree{Height: 15 * ft}, 241.557027605017},
+		{Tree{Height: 9 * ft, Exposure: AgainstWall}, 86.9605299378062 * 2 / 3},
+		{Tree{Height: 9 * ft, Exposure: InCorner}, 86.9605299378062 / 2},
+		{Tree{Height: 9 * ft, Exposure: HalfTree}, 86.9605299378062 / 2},
+		{Tree{Height: 9 * ft, Exposure: arc(90)}, 86.9605299378062 / 4},
+		{Tree{Height: 9 * ft, Exposure: arc(1)}, 86.9605299378062 / 360},
+		{Tree{Height: 9 * ft, BareTip: 3 * ft}, 86.9605299378062 * 8 / 9},
+	} {
+		got, err := row.t.DressedArea()
+		if err != nil || math.Abs(got.In(units.SquareFoot)-row.want) > 1e-10 {
+			t.Errorf("%+v: %v sq ft, %v; want %v", row.t, got.In(units.SquareFoot), err, row.want)
+		}
+	}
+	// Rounded up: a third of a whole number of um2 that is no multiple of 3.
+	whole, _ := Tree{Height: 7 * ft}.DressedArea()
+	if third, _ := (Tree{Height: 7 * ft, Exposure: 120 * degree}).DressedArea(); third != (whole+2)/3 {
+		t.Errorf("a third of %d um2 is %d", whole, third)
+	}
+}
+
+// Counts by shape, worked from the areas above: the reference has 49 ornaments,
+// 21 picks and 700 lights on 52.6057526784 sq ft, and surface grows as the square
+// of height, so that 9 ft takes 81/49 of it, 12 ft 144/49.
+func TestLookAmounts(t *testing.T) {
+	look := CommonLook()
+	for _, row := range []struct {
+		reason    string
+		t         Tree
+		ornaments int
+		picks     int
+		lights    int
+	}{
+		{"the reference", Tree{Height: 7 * ft}, 49, 21, 700},
+		{"21 x 81/49 = 34.7, 700 x 81/49 = 1157.1", Tree{Height: 9 * ft}, 81, 35, 1158},
+		{"21 x 144/49 = 61.7, 700 x 144/49 = 2057.1", Tree{Height: 12 * ft}, 144, 62, 2058},
+		{"half of 9 ft", Tree{Height: 9 * ft, Exposure: InCorner}, 41, 18, 579},
+		{"two thirds", Tree{Height: 9 * ft, Exposure: AgainstWall}, 54, 24, 772},
+		{"twice the size, four times as much", Tree{Height: 14 * ft}, 196, 84, 2800},
+	} {
+		a, err := look.Amounts(row.t)
+		if err != nil || a.Ornaments != row.ornaments || a.Picks != row.picks || a.Lights != row.lights {
+			t.Errorf("%s: %v, %v; want %d, %d, %d", row.reason, a, err, row.ornaments, row.picks, row.lights)
+		}
+	}
+	// Length by SpiralLength, in 60 digits apart from this package: 12 ft at 10 in
+	// takes 56844362161 nm, 186 ft 5.99 in. Half of it is 93 ft 2.997 in.
+	ten := Look{Garland: 10 * in, Ribbon: 20 * in}
+	a, err := ten.Amounts(Tree{Height: 12 * ft})
+	if err != nil || a.Garland != 186*ft+6*in || a.Ribbon == a.Garland || a.Ribbon < a.Garland/2 || a.Ornaments+a.Picks+a.Lights != 0 {
+		t.Errorf("12 ft at 10 in: %v, %v", a, err)
+	}
+	a, err = ten.Amounts(Tree{Height: 12 * ft, Exposure: HalfTree})
+	if err != nil || a.Garland != 93*ft+3*in {
+		t.Errorf("half of 12 ft at 10 in: %v, %v", a, err)
+	}
+	if a, err := (Look{}).Amounts(Tree{Height: 12 * ft}); a != (Amounts{}) || err != nil {
+		t.Errorf("a bare look: %v, %v", a, err)
+	}
+	for _, row := range []struct {
+		field string
+		l     Look
+	}{
+		{"Garland", Look{Garland: MinSpacing - 1}},
+		{"Garland", Look{Garland: MaxSpacing + 1}},
+		{"Garland", Look{Garland: -1}},
+		{"Ribbon", Look{Ribbon: MinSpacing - 1}},
+		{"Ribbon", Look{Ribbon: MaxSpacing + 1}},
+		{"Ornament", Look{Ornament: minEach - 1}},
+		{"Ornament", Look{Ornament: maxEach + 1}},
+		{"Ornament", Look{Ornament: -1}},
+		{"Pick", Look{Pick: minEach - 1}},
+		{"Pick", Look{Pick: maxEach + 1}},
+		{"Light", Look{Light: minEach - 1}},
+		{"Light", Look{Light: maxEach + 1}},
+		{"Ornament", Look{Ornament: 1, Pick: 1, Light: 1, Garland: 1, Ribbon: 2}},
+	} {
+		a, err := row.l.Amounts(Tree{Height: 9 * ft})
+		refused(t, err, ErrRange, "Look.Amounts", row.field)
+		needs, err := row.l.Needs(Tree{Height: 9 * ft}, Garland)
+		refused(t, err, ErrRange, "Look.Needs", row.field)
+		c, err := CommonPractice().Compare(row.l, Tree{Height: 9 * ft})
+		refused(t, err, ErrRange, "Rules.Compare", row.field)
+		if a != (Amounts{}) || needs != nil || c != (Comparison{}) {
+			t.Errorf("%+v: a result with an error", row.l)
+		}
+	}
+	edge := Look{MinSpacing, MaxSpacing, minEach, maxEach, minEach}
+	// 2736220387126487.858 um2 in 60 digits, over 6451600 and over 10^16.
+	if a, err := edge.Amounts(Tree{Height: 100 * ft, Base: 150 * ft}); err != nil || a.Picks != 1 || a.Ornaments != 424_115_009 || a.Lights != a.Ornaments {
+		t.Errorf("at the edges: %v, %v", a, err)
+	}
+}
+
+func TestRulesLookErrors(t *testing.T) {
+	tree := Tree{Height: 9 * ft}
+	for _, row := range []struct {
+		field  string
+		change func(*Rules)
+	}{
+		{"TypesPerFoot", func(r *Rules) { r.TypesPerFoot = -1 }},
+		{"PicksPerFoot", func(r *Rules) { r.PicksPerFoot = -1 }},
+		{"LightsPerFoot", func(r *Rules) { r.LightsPerFoot = -1 }},
+		{"GarlandPerFoot", func(r *Rules) { r.GarlandPerFoot = -1 }},
+		{"RibbonPerFoot", func(r *Rules) { r.RibbonPerFoot = -1 }},
+	} {
+		r := CommonPractice()
+		row.change(&r)
+		a, err := r.Amounts(tree)
+		var e *Error
+		if !errors.As(err, &e) || e.Field != row.field || a != (Amounts{}) {
+			t.Errorf("%s: %v, %v", row.field, a, err)
+		}
+		l, err := r.Look(tree)
+		if !errors.As(err, &e) || e.Field != row.field || l != (Look{}) {
+			t.Errorf("%s: %v, %v", row.field, l, err)
+		}
+		c, err := r.Compare(CommonLook(), tree)
+		if !errors.As(err, &e) || e.Field != row.field || c != (Comparison{}) {
+			t.Errorf("%s: %v, %v", row.field, c, err)
+		}
+	}
+	// One foot of garland for each foot of a 9 ft tree does not reach down 9.46 ft
+	// of slope; 100 ft for each foot of half a 1 ft pencil would be too close.
+	short := Rules{GarlandPerFoot: 1 * ft, RibbonPerFoot: 9 * ft}
+	_, err := short.Look(tree)
+	refused(t, err, ErrRange, "Rules.Look", "GarlandPerFoot")
+	_, err = short.Compare(CommonLook(), tree)
+	refused(t, err, ErrRange, "Rules.Compare", "GarlandPerFoot")
+	_, err = Rules{GarlandPerFoot: 9 * ft, RibbonPerFoot: 1 * ft}.Look(tree)
+	refused(t, err, ErrRange, "Rules.Look", "RibbonPerFoot")
+	_, err = Rules{GarlandPerFoot: 100 * ft}.Look(Tree{Height: 1 * ft, Taper: Pencil, Exposure: HalfTree})
+	refused(t, err, ErrRange, "Rules.Look", "GarlandPerFoot")
+	// What just reaches, and what is just far enough apart, is taken.
+	c, _ := tree.Cone()
+	for _, p := range []units.Length{MinSpacing, MaxSpacing} {
+		length, _ := c.SpiralLength(p)
+		s, _ := tree.surface("")
+		l, err := Rules{}.look("", s, Amounts{Garland: length})
+		if err != nil || l.Garland < p-1 && p == MinSpacing || l.Garland > p+1 {
+			t.Errorf("%v of garland: %v, %v", length, l.Garland, err)
+		}
+		off := units.Length(1)
+		if p == MaxSpacing {
+			off = -1
+		}
+		if l, err := (Rules{}).look("", s, Amounts{Garland: length + off}); err == nil || l != (Look{}) {
+			t.Errorf("%v of garland: %v", length+off, l)
+		}
+	}
+	if _, err := CommonPractice().Look(Tree{Height: 9 * ft, Exposure: 5}); !errors.Is(err, ErrRange) {
+		t.Error(err)
+	}
+}
+
+func drawTree(t *rapid.T) Tree {
+	height := units.Length(rapid.Int64Range(int64(3*ft), int64(50*ft)).Draw(t, "height"))
+	tree := Tree{
+		Height:  height,
+		Handle:  units.Length(rapid.Int64Range(0, int64(height/4)).Draw(t, "handle")),
+		BareTip: units.Length(rapid.Int64Range(0, int64(height/4)).Draw(t, "bare tip")),
+		Taper:   Taper(rapid.IntRange(0, int(Pencil)).Draw(t, "taper")),
+	}
+	if rapid.Bool().Draw(t, "measured") {
+		tree.Base = units.Length(rapid.Int64Range(int64(height/4), int64(height)).Draw(t, "base"))
+	}
+	switch n := rapid.IntRange(-300, 4).Draw(t, "exposure"); {
+	case n < 0:
+		tree.Exposure = Exposure(-n+60) * degree
+	case n < 4:
+		tree.Exposure = Exposure(n)
+	}
+	return tree
+}
+
+func TestLookProperties(t *testing.T) {
+	r := CommonPractice()
+	rapid.Check(t, func(t *rapid.T) {
+		tree := drawTree(t)
+		amounts := func(l Look, tree Tree) Amounts {
+			a, err := l.Amounts(tree)
+			if err != nil {
+				t.Fatal(err)
+			}
+			return a
+		}
+		// The look that the rules give on a tree asks for the same there.
+		own, err := r.Look(tree)
+		if err != nil {
+			t.Skip(err) // too closely wound, or too short
+		}
+		rule, err := r.Amounts(tree)
+		if err != nil {
+			t.Fatal(err)
+		}
+		shape := amounts(own, tree)
+		if shape.Ornaments != rule.Ornaments || shape.Picks != rule.Picks || shape.Lights != rule.Lights ||
+			shape.Garland < rule.Garland-in || shape.Garland >= rule.Garland+in || shape.Garland%in != 0 || shape.Ribbon != shape.Garland {
+			t.Fatalf("%+v: by rule %v, by its own look %v", tree, rule, shape)
+		}
+
+		// More surface takes more of everything.
+		look := CommonLook()
+		a := amounts(look, tree)
+		more := tree
+		switch rapid.IntRange(0, 3).Draw(t, "change") {
+		case 0:
+			more.Exposure = AllRound
+		case 1:
+			more.Handle /= 2
+		case 2:
+			more.BareTip /= 2
+		case 3:
+			c, _ := tree.Cone()
+			more.Base = min(maxBase(c.Height), c.BaseDiameter*11/10)
+		}
+		b := amounts(look, more)
+		// A longer cone of the same base is steeper lower down, but never smaller.
+		if b.Ornaments < a.Ornaments || b.Garland < a.Garland || b.Picks < a.Picks || b.Lights < a.Lights {
+			t.Fatalf("%+v takes %v, %+v only %v", tree, a, more, b)
+		}
+
+		// A look twice as open takes half as many.
+		open := Look{Ornament: 2 * look.Ornament, Pick: 2 * look.Pick, Light: 2 * look.Light}
+		o := amounts(open, tree)
+		if o.Ornaments != (a.Ornaments+1)/2 || o.Picks != (a.Picks+1)/2 || o.Lights != (a.Lights+1)/2 || o.Garland != 0 || o.Ribbon != 0 {
+			t.Fatalf("%+v takes %v, half as dense %v", tree, a, o)
+		}
+
+		// A comparison holds exactly these.
+		c, err := r.Compare(look, tree)
+		area, _ := tree.DressedArea()
+		if want := (Comparison{tree, r, look, area, rule, a, own}); err != nil || c != want {
+			t.Fatalf("%v\n%v, %v", c, want, err)
+		}
+	})
+}
+
+func TestLookNeeds(t *testing.T) {
+	const source = "geometry; common practice for the look"
+	over := " over 87 sq ft"
+	ornaments := shopping.Need{Item: "ornaments", Quantity: shopping.Quantity{Pieces: 81}, Basis: "0.93 to the square foot" + over, Source: source}
+	garland := shopping.Need{Item: "garland", Quantity: shopping.Quantity{Length: 103*ft + 8*in}, Basis: "wraps 10 in apart" + over, Source: source}
+	ribbon := garland
+	ribbon.Item = "ribbon"
+	picks := shopping.Need{Item: "picks", Quantity: shopping.Quantity{Pieces: 35}, Basis: "0.40 to the square foot" + over, Source: source}
+	lights := shopping.Need{Item: "lights", Quantity: shopping.Quantity{Pieces: 1158}, Basis: "13 to the square foot" + over, Source: source}
+	for a, want := range map[Accent][]shopping.Need{
+		Garland: {ornaments, garland, lights},
+		Picks:   {ornaments, picks, lights},
+		Ribbon:  {ornaments, ribbon, lights},
+		Both:    {ornaments, garland, picks, lights},
+	} {
+		got, err := CommonLook().Needs(Tree{Height: 9 * ft}, a)
+		if diff := cmp.Diff(want, got); diff != "" || err != nil {
+			t.Errorf("%v: %v -want +got\n%s", a, err, diff)
+		}
+	}
+	if none, err := (Look{}).Needs(Tree{Height: 9 * ft}, Both); err != nil || len(none) != 0 {
+		t.Errorf("a bare look asks for %v, %v", none, err)
+	}
+	got, err := CommonLook().Needs(Tree{Height: 9 * ft}, Both+1)
+	refused(t, err, ErrName, "Look.Needs", "accent")
+	if got != nil {
+		t.Errorf("%v with an error", got)
+	}
+}
+
+func TestLookText(t *testing.T) {
+	for _, row := range []struct {
+		got  interface{ String() string }
+		want string
+	}{
+		{Look{}, "nothing"},
+		{Look{Garland: 10 * in}, "garland 10 in apart"},
+		{Look{Ribbon: 3*in + in/4, Pick: units.SquareFoot}, "ribbon 3 1/4 in apart; to the square foot 1.00 picks"},
+		{Look{Light: units.SquareFoot / 10}, "to the square foot 10 lights"},
+		{Look{Light: units.SquareFoot/10 + 60_000_000}, "to the square foot 9.94 lights"},
+		{Look{Garland: 4 * in}, "garland 4 in apart"},
+		{Look{Garland: 4*in - 1}, "garland 4 in apart"},
+		{Look{Garland: 3*in + in/2}, "garland 3 1/2 in apart"},
+		{Look{Garland: 4*in + in/2 - 1}, "garland 4 in apart"},
+		{Amounts{}, "nothing"},
+		{Amounts{Ornaments: 1, Garland: 63 * ft, Ribbon: 6 * in, Picks: 1, Lights: 1}, "1 ornament, 63 ft of garland, 6 in of ribbon, 1 pick, 1 light"},
+		{Amounts{Ornaments: 49, Picks: 2}, "49 ornaments, 2 picks"},
+		{Ratios{}, "nothing"},
+		{Ratios{Picks: 1.724, Ornaments: 1}, "ornaments 1.00, picks 1.72"},
+		{Comparison{}, ""},
+	} {
+		if got := row.got.String(); got != row.want {
+			t.Errorf("%#v prints %q, want %q", row.got, got, row.want)
+		}
+	}
+	if PerSquareFoot(0) != 0 || PerSquareFoot(units.SquareFoot/4) != 4 {
+		t.Error("PerSquareFoot")
+	}
+}
+
+// The words of the comparison, with the figures worked by hand: 108 ft on
+// 154.6 sq ft is 1.43 ft apart; 12 ft at 10 in takes 186 ft 6 in.
+func TestComparisonText(t *testing.T) {
+	look := CommonLook()
+	look.Garland = 10 * in
+	look.Ribbon = 0
+	c, err := CommonPractice().Compare(look, Tree{Height: 12 * ft})
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := `ornaments: 144 gives 0.93 to the square foot here; 0.93 takes 144
+garland: 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 187 ft
+picks: 3 for each foot gives 0.23 to the square foot here; 0.40 takes 62
+lights: 100 for each foot gives 7.76 to the square foot here; 13 takes 2058`
+	if got := c.String(); got != want {
+		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+	r := CommonPractice()
+	r.RibbonPerFoot = 18 * ft
+	c, err = r.Compare(CommonLook(), Tree{Height: 12 * ft})
+	if err != nil || !strings.Contains(c.String(), "\nribbon: 18 ft for each foot gives wraps 9 in apart here; 10 in apart takes 184 ft\n") {
+		t.Errorf("%v, %v", c, err)
+	}
+	if got := c.Ratios(); got.Ornaments != 1 || got.Picks != 62.0/36 || got.Lights != 2058.0/1200 || got.Ribbon != got.Garland/2 {
+		t.Errorf("ratios %v", got)
+	}
+	c, err = Rules{}.Compare(look, Tree{Height: 12 * ft})
+	if err != nil || c.Ratios() != (Ratios{}) || c.String() != "" {
+		t.Errorf("rules of zero: %v, %v", c, err)
+	}
+}
+
+// A whole tree with everything there is.
+func TestWholeTreeDoesNotAllocate(t *testing.T) {
+	r, look := CommonPractice(), CommonLook()
+	lights := LightString{Lamps: 100, Length: 25 * ft, Power: 4800 * units.Milliwatt, EndToEnd: 8}
+	if n := testing.AllocsPerRun(100, func() {
+		c, err1 := r.Compare(look, Tree{Height: 9 * ft})
+		m, err2 := MixOf(9*ft, c.Shape.Ornaments)
+		cover, err3 := m.Cover(c.Area)
+		s, err4 := lights.ForLamps(c.Shape.Lights)
+		load, err5 := s.Load(Circuit{Volts: 120, Amperes: 15})
+		fit, err6 := Room{Ceiling: 10 * ft}.Fit(c.Tree)
+		ladder, err7 := LadderFor(9 * ft)
+		if err1 != nil || err2 != nil || err3 != nil || err4 != nil || err5 != nil || err6 != nil || err7 != nil ||
+			cover == 0 || load.Over || !fit.Fits || ladder.Lift {
+			t.Error("not sized")
+		}
+	}); n != 0 {
+		t.Errorf("%v allocations", n)
+	}
+}

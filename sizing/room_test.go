@@ -1,0 +1,243 @@
+package sizing
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"example.com/fircone/units"
+)
+
+func TestMix(t *testing.T) {
+	half := in / 2
+	for _, row := range []struct {
+		reason string
+		height units.Length
+		count  int
+		want   Mix
+	}{
+		{"4.2, 3.15 and 2.1 in; 9.8, 14.7 and the rest", 7 * ft, 49, Mix{Size{4 * in, 10}, Size{3 * in, 15}, Size{2 * in, 24}}},
+		{"5.4, 4.05 and 2.7 in; 16.2, 24.3 and the rest", 9 * ft, 81, Mix{Size{5*in + half, 16}, Size{4 * in, 24}, Size{2*in + half, 41}}},
+		{"2.7 and 1.35 in; 6.4 and the rest", 4*ft + 6*in, 16, Mix{Large: Size{2*in + half, 6}, Small: Size{1*in + half, 10}}},
+		{"three sizes from 5 ft: 3, 2.25 and 1.5 in", 5 * ft, 10, Mix{Size{3 * in, 2}, Size{2*in + half, 3}, Size{1*in + half, 5}}},
+		{"two below", 5*ft - 1, 10, Mix{Large: Size{3 * in, 4}, Small: Size{1*in + half, 6}}},
+		{"the smallest diameter: 0.6 and 0.3 in", 1 * ft, 10, Mix{Large: Size{1 * in, 4}, Small: Size{1 * in, 6}}},
+		{"the largest diameter: 60, 45 and 30 in", 100 * ft, 1_000_000, Mix{Size{12 * in, 200_000}, Size{12 * in, 300_000}, Size{12 * in, 500_000}}},
+		{"one goes to the small: 0.2 and 0.3", 7 * ft, 1, Mix{Small: Size{2 * in, 1}}},
+		{"two: 0.4 and 0.6", 7 * ft, 2, Mix{Medium: Size{3 * in, 1}, Small: Size{2 * in, 1}}},
+		{"three: 0.6 and 0.9", 7 * ft, 3, Mix{Size{4 * in, 1}, Size{3 * in, 1}, Size{2 * in, 1}}},
+		{"none", 7 * ft, 0, Mix{}},
+	} {
+		got, err := MixOf(row.height, row.count)
+		if got != row.want || err != nil {
+			t.Errorf("%s: %+v, %v; want %+v", row.reason, got, err, row.want)
+		}
+	}
+	for _, row := range []struct {
+		field  string
+		height units.Length
+		count  int
+	}{{"height", 1*ft - 1, 1}, {"height", 100*ft + 1, 1}, {"count", 7 * ft, -1}, {"count", 7 * ft, 1_000_001}} {
+		got, err := MixOf(row.height, row.count)
+		refused(t, err, ErrRange, "MixOf", row.field)
+		if got != (Mix{}) {
+			t.Errorf("%+v with an error", got)
+		}
+	}
+}
+
+func TestMixProperties(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		height := units.Length(rapid.Int64Range(int64(MinHeight), int64(MaxHeight)).Draw(t, "height"))
+		count := rapid.IntRange(0, 999_990).Draw(t, "count")
+		m, err := MixOf(height, count)
+		if err != nil || m.Large.Count+m.Medium.Count+m.Small.Count != count {
+			t.Fatalf("%d ornaments: %v, %v", count, m, err)
+		}
+		more, err := MixOf(height, count+rapid.IntRange(1, 10).Draw(t, "more"))
+		if err != nil || more.Large.Count < m.Large.Count || more.Medium.Count < m.Medium.Count || more.Small.Count < m.Small.Count {
+			t.Fatalf("%v, but %v of more", m, more)
+		}
+		if count < 10 {
+			return
+		}
+		taller, err := MixOf(min(MaxHeight, height+units.Length(rapid.Int64Range(0, int64(ft)).Draw(t, "taller"))), count)
+		if err != nil || taller.Large.Diameter < m.Large.Diameter || taller.Medium.Diameter < m.Medium.Diameter || taller.Small.Diameter < m.Small.Diameter {
+			t.Fatalf("%v, but %v on a taller tree", m, taller)
+		}
+		if m.Large.Diameter < m.Medium.Diameter || m.Medium.Count > 0 && m.Medium.Diameter < m.Small.Diameter || m.Large.Diameter < m.Small.Diameter {
+			t.Fatalf("%v is out of order", m)
+		}
+	})
+}
+
+func TestCover(t *testing.T) {
+	// By hand: 10 discs of 12.566 sq in, 15 of 7.069 and 24 of 3.142 are
+	// 97.75 pi = 307.09 sq in, of 52.606 sq ft.
+	m := Mix{Size{4 * in, 10}, Size{3 * in, 15}, Size{2 * in, 24}}
+	got, err := m.Cover(50 * units.SquareFoot)
+	if want := 97.75 * math.Pi / 7200; err != nil || math.Abs(got/want-1) > 4e-15 {
+		t.Errorf("cover %v, %v; want %v", got, err, want)
+	}
+	if got, err := (Mix{}).Cover(1); got != 0 || err != nil {
+		t.Errorf("nothing covers %v, %v", got, err)
+	}
+	for _, row := range []struct {
+		field string
+		m     Mix
+		area  units.Area
+	}{
+		{"surface", m, 0},
+		{"surface", m, -1},
+		{"Large.Count", Mix{Large: Size{in, -1}}, 1},
+		{"Medium.Count", Mix{Medium: Size{in, 1_000_001}}, 1},
+		{"Small.Count", Mix{Small: Size{in, -1}}, 1},
+		{"Large.Diameter", Mix{Large: Size{in/4 - 1, 1}}, 1},
+		{"Medium.Diameter", Mix{Medium: Size{3*ft + 1, 1}}, 1},
+		{"Small.Diameter", Mix{Small: Size{-in, 1}}, 1},
+	} {
+		got, err := row.m.Cover(row.area)
+		refused(t, err, ErrRange, "Mix.Cover", row.field)
+		if got != 0 {
+			t.Errorf("%v with an error", got)
+		}
+	}
+	for _, s := range []Size{{in / 4, 1}, {3 * ft, 1_000_000}, {0, 0}} {
+		if _, err := (Mix{Large: s, Medium: s, Small: s}).Cover(1); err != nil {
+			t.Errorf("%+v: %v", s, err)
+		}
+	}
+	for _, row := range []struct {
+		m    Mix
+		want string
+	}{{Mix{}, "none"}, {Mix{Small: Size{2 * in, 1}}, "1 of 2 in"}, {Mix{Large: Size{4 * in, 3}, Small: Size{2 * in, 1}}, "3 of 4 in, 1 of 2 in"}} {
+		if got := row.m.String(); got != row.want {
+			t.Errorf("%+v prints %q", row.m, got)
+		}
+	}
+}
+
+func TestTopperAndSkirt(t *testing.T) {
+	for _, row := range []struct {
+		height units.Length
+		want   Span
+	}{
+		{7*ft + 6*in, Span{9 * in, 11*in + in/4}},
+		{9 * ft, Span{108 * in / 10, 13*in + in/2}},
+		{1*ft + 4, Span{30_480_000, 38_100_001}},
+		{1*ft + 5, Span{30_480_001, 38_100_001}},
+		{1*ft + 3, Span{30_480_000, 38_100_000}},
+	} {
+		if got, err := Topper(row.height); got != row.want || err != nil {
+			t.Errorf("topper for %v: %+v, %v; want %+v", row.height, got, err, row.want)
+		}
+	}
+	got, err := Topper(0)
+	refused(t, err, ErrRange, "Topper", "height")
+	if got != (Span{}) {
+		t.Error(got)
+	}
+	for _, row := range []struct {
+		t    Tree
+		want Span
+	}{
+		{Tree{Height: 9 * ft, Base: 6 * ft}, Span{5 * ft, 6 * ft}},
+		{Tree{Height: 9 * ft, Base: 2 * ft}, Span{1 * ft, 2 * ft}},
+		{Tree{Height: 2 * ft, Base: 1 * ft}, Span{6 * in, 1 * ft}},
+	} {
+		if got, err := row.t.Skirt(); got != row.want || err != nil {
+			t.Errorf("skirt for %+v: %v, %v", row.t, got, err)
+		}
+	}
+}
+
+func TestFit(t *testing.T) {
+	tree := Tree{Height: 9 * ft}
+	for _, row := range []struct {
+		reason string
+		r      Room
+		t      Tree
+		want   Fit
+	}{
+		{"Clemson: 1 ft shorter than the ceiling", Room{Ceiling: 10 * ft}, tree, Fit{9 * ft, 1 * ft, true, ""}},
+		{"a nanometer too low", Room{Ceiling: 10*ft - 1}, tree, Fit{9*ft - 1, 1*ft - 1, false, ""}},
+		{"a topper in the clearance", Room{Ceiling: 10 * ft, Topper: 10 * in}, tree, Fit{9 * ft, 2 * in, true, ""}},
+		{"a topper that takes all of it", Room{Ceiling: 10 * ft, Topper: 1 * ft}, tree, Fit{9 * ft, 0, true, ""}},
+		{"a topper over it", Room{Ceiling: 10 * ft, Topper: 14 * in}, tree, Fit{8*ft + 10*in, -2 * in, false, ""}},
+		{"a stand", Room{Ceiling: 11 * ft, Stand: 6 * in}, tree, Fit{9*ft + 6*in, 1*ft + 6*in, true, ""}},
+		{"a clearance of one's own", Room{Ceiling: 10 * ft, Clearance: 1}, Tree{Height: 10*ft - 1}, Fit{10*ft - 1, 1, true, ""}},
+		{"taller than the room", Room{Ceiling: 8 * ft}, tree, Fit{7 * ft, -1 * ft, false, ""}},
+		{"the least room", Room{Ceiling: 3 * ft, Clearance: 2 * ft}, Tree{Height: 1 * ft}, Fit{1 * ft, 2 * ft, true, ""}},
+		{"the most room", Room{Ceiling: 150 * ft, Clearance: 50 * ft, Topper: 10 * ft, Stand: 5 * ft}, Tree{Height: 95 * ft}, Fit{95 * ft, 40 * ft, true, ""}},
+	} {
+		got, err := row.r.Fit(row.t)
+		if got.Caution == "" {
+			t.Errorf("%s: no caution", row.reason)
+		}
+		got.Caution = ""
+		if got != row.want || err != nil {
+			t.Errorf("%s: %+v, %v; want %+v", row.reason, got, err, row.want)
+		}
+	}
+	for _, row := range []struct {
+		field string
+		r     Room
+		t     Tree
+	}{
+		{"Ceiling", Room{}, tree},
+		{"Ceiling", Room{Ceiling: 3*ft - 1}, tree},
+		{"Ceiling", Room{Ceiling: 150*ft + 1}, tree},
+		{"Clearance", Room{Ceiling: 100 * ft, Clearance: -1}, tree},
+		{"Clearance", Room{Ceiling: 100 * ft, Clearance: 50*ft + 1}, tree},
+		{"Topper", Room{Ceiling: 100 * ft, Topper: -1}, tree},
+		{"Topper", Room{Ceiling: 100 * ft, Topper: 10*ft + 1}, tree},
+		{"Stand", Room{Ceiling: 100 * ft, Stand: -1}, tree},
+		{"Stand", Room{Ceiling: 100 * ft, Stand: 5*ft + 1}, tree},
+		{"height", Room{Ceiling: 10 * ft}, Tree{}},
+		{"Ceiling", Room{Ceiling: 3 * ft, Clearance: 2*ft + 1}, tree},
+	} {
+		got, err := row.r.Fit(row.t)
+		refused(t, err, ErrRange, "Room.Fit", row.field)
+		if got != (Fit{}) {
+			t.Errorf("%+v with an error", got)
+		}
+	}
+	over := Fit{Tallest: 7 * ft, Spare: -2 * in, Caution: "care"}
+	if got, want := over.String(), "does not fit: 2 in too high, 7 ft is the tallest; care"; got != want {
+		t.Errorf("prints %q, want %q", got, want)
+	}
+	if got, want := (Fit{Tallest: 7 * ft, Fits: true, Caution: "care"}).String(), "fits: 0 ft to spare, 7 ft is the tallest; care"; got != want {
+		t.Errorf("prints %q, want %q", got, want)
+	}
+}
+
+func TestLadder(t *testing.T) {
+	for _, row := range []struct {
+		height, size units.Length
+		lift         bool
+		text         string
+	}{
+		{1 * ft, 0, false, "from the floor; no ladder"},
+		{6 * ft, 0, false, "from the floor; no ladder"},
+		{6*ft + 1, 4 * ft, false, "4 ft stepladder; set it"},
+		{8 * ft, 4 * ft, false, "4 ft stepladder; set it"},
+		{8*ft + 1, 6 * ft, false, "6 ft stepladder; set it"},
+		{9 * ft, 6 * ft, false, "6 ft stepladder; set it"},
+		{12 * ft, 8 * ft, false, "8 ft stepladder; set it"},
+		{20 * ft, 16 * ft, false, "16 ft stepladder; set it"},
+		{20*ft + 1, 0, true, "no stepladder reaches; work"},
+		{100 * ft, 0, true, "no stepladder reaches; work"},
+	} {
+		got, err := LadderFor(row.height)
+		if got.Size != row.size || got.Lift != row.lift || err != nil || got.Caution == "" || !strings.HasPrefix(got.String(), row.text) {
+			t.Errorf("%v: %v, %v; want %v, %v", row.height, got, err, row.size, row.lift)
+		}
+	}
+	got, err := LadderFor(100*ft + 1)
+	refused(t, err, ErrRange, "LadderFor", "height")
+	if got != (Ladder{}) {
+		t.Error(got)
+	}
+}
