@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strconv"
 	"strings"
 
 	"example.com/fircone/examples/plan/job"
@@ -18,6 +19,7 @@ type options struct {
 	tree   job.Tree
 	shelf  job.Mantel
 	front  opening
+	label  label
 	colors palette.Palette
 	stock  string
 	json   bool
@@ -36,6 +38,7 @@ var places = map[string]string{
 	"ceiling":        "trees/0/ceiling",
 	"accent":         "trees/0/accent",
 	"size-by":        "trees/0/sizeBy",
+	"string":         "trees/0/string",
 	"mantel":         "mantels/0/length",
 	"look":           "mantels/0/look",
 	"heavy":          "mantels/0/heavySide",
@@ -51,7 +54,7 @@ var places = map[string]string{
 
 // define returns options whose flags change a tree and a mantel.
 func define(tree job.Tree, shelf job.Mantel) *options {
-	o := &options{tree: tree, shelf: shelf, front: opening(shelf.Opening), given: map[string]bool{}}
+	o := &options{tree: tree, shelf: shelf, front: opening(shelf.Opening), label: label(tree.Label), given: map[string]bool{}}
 	o.set = flag.NewFlagSet("plan", flag.ContinueOnError)
 	o.set.SetOutput(io.Discard) // run prints the one line itself
 	text := o.set.TextVar
@@ -62,6 +65,7 @@ func define(tree job.Tree, shelf job.Mantel) *options {
 	text(&o.tree.Ceiling, "ceiling", tree.Ceiling, "`height` of the room, to see whether the tree fits")
 	text(&o.tree.Accent, "accent", tree.Accent, "what goes `through` the branches: garland, picks, ribbon or both")
 	text(&o.tree.SizeBy, "size-by", tree.SizeBy, "size by `what`: rule, which knows only the height, or shape")
+	text(&o.label, "string", o.label, "what the `label` of a string of lights says, such as \"100 lamps, 33 ft, 5 W\"")
 	text(&o.shelf.Length, "mantel", shelf.Length, "`length` of the mantel shelf, 1 ft to 50 ft")
 	text(&o.shelf.Look, "look", shelf.Look, "how the mantel is `dressed`: traditional or asymmetrical")
 	text(&o.shelf.Heavy, "heavy", shelf.Heavy, "the heavy `side` of an asymmetrical mantel: left or right")
@@ -124,7 +128,7 @@ func (o *options) read(args []string) error {
 		return fmt.Errorf("unexpected argument %q: only flags are taken, and a value with spaces needs quotes, as in -tree \"11 ft\"", o.set.Arg(0))
 	}
 	o.set.Visit(func(f *flag.Flag) { o.given[f.Name] = true })
-	o.shelf.Opening = job.Opening(o.front)
+	o.shelf.Opening, o.tree.Label = job.Opening(o.front), job.Label(o.label)
 	return nil
 }
 
@@ -207,5 +211,39 @@ func (o *opening) UnmarshalText(text []byte) error {
 		}
 	}
 	*o = read
+	return nil
+}
+
+// A label is the label of a string of lights as a flag has it.
+type label job.Label
+
+// MarshalText returns a text such as "100 lamps, 33 ft, 5 W", or an empty one if
+// the label is not known.
+func (l label) MarshalText() ([]byte, error) {
+	if l == (label{}) {
+		return nil, nil
+	}
+	return fmt.Appendf(nil, "%d lamps, %v, %v", l.Lamps, l.Length, l.Power), nil
+}
+
+// UnmarshalText reads what MarshalText writes.
+func (l *label) UnmarshalText(text []byte) error {
+	parts := strings.Split(string(text), ",")
+	if len(parts) != 3 {
+		return errors.New(`want lamps, length and power, such as "100 lamps, 33 ft, 5 W"`)
+	}
+	read := *l
+	lamps, _ := strings.CutSuffix(strings.TrimSpace(parts[0]), "lamps")
+	var err error
+	if read.Lamps, err = strconv.Atoi(strings.TrimSpace(lamps)); err != nil {
+		return fmt.Errorf(`want a number of lamps, such as "100 lamps", not %q`, parts[0])
+	}
+	if err := read.Length.UnmarshalText([]byte(parts[1])); err != nil {
+		return err
+	}
+	if err := read.Power.UnmarshalText([]byte(parts[2])); err != nil {
+		return err
+	}
+	*l = read
 	return nil
 }

@@ -3,7 +3,6 @@ package job
 import (
 	"encoding/json"
 
-	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/shopping"
@@ -32,6 +31,43 @@ type (
 		Picks            int          `json:"picks"`
 		Garland          units.Length `json:"garland"`
 		Lights           int          `json:"lights"`
+		Grade            string       `json:"grade"`
+		Comparison       compareJSON  `json:"comparison"`
+		Sizes            []sizeJSON   `json:"ornamentSizes"`
+		Fit              *fitJSON     `json:"fit,omitempty"`
+		Ladder           units.Length `json:"ladder,omitzero"`
+		Strings          *stringsJSON `json:"strings,omitempty"`
+	}
+	compareJSON struct {
+		DressedArea units.Area   `json:"dressedArea"`
+		Rule        amountsJSON  `json:"rule"`
+		Shape       amountsJSON  `json:"shape"`
+		RuleWraps   units.Length `json:"ruleWraps"`  // how far apart the wraps come by rule
+		ShapeWraps  units.Length `json:"shapeWraps"` // and by shape
+		Text        string       `json:"text"`
+	}
+	amountsJSON struct {
+		Ornaments int          `json:"ornaments"`
+		Garland   units.Length `json:"garland"`
+		Ribbon    units.Length `json:"ribbon"`
+		Picks     int          `json:"picks"`
+		Lights    int          `json:"lights"`
+	}
+	sizeJSON struct {
+		Diameter units.Length `json:"diameter"`
+		Count    int          `json:"count"`
+	}
+	fitJSON struct {
+		Fits    bool         `json:"fits"`
+		Tallest units.Length `json:"tallest"`
+		Spare   units.Length `json:"spare"`
+	}
+	stringsJSON struct {
+		Count int         `json:"count"`
+		Runs  int         `json:"runs"`
+		Power units.Power `json:"power"` // of the strings on a circuit of their own
+		Limit units.Power `json:"limit"` // 80 % of 15 A at 120 V
+		Over  bool        `json:"over"`
 	}
 	mantelJSON struct {
 		Mantel
@@ -127,10 +163,28 @@ func (p Plan) MarshalJSON() ([]byte, error) {
 }
 
 func (t TreePlan) json() treeJSON {
-	return treeJSON{
+	c := t.Comparison
+	out := treeJSON{
 		Tree: t.Tree, OrnamentTypes: t.OrnamentTypes, OrnamentsPerType: t.OrnamentsPerType,
 		Ornaments: t.Ornaments, Picks: t.Picks, Garland: t.Garland, Lights: t.Lights,
+		Grade: t.Grade.String(), Ladder: t.Ladder.Size,
+		Comparison: compareJSON{
+			DressedArea: c.Area, Rule: amountsJSON(c.Rule), Shape: amountsJSON(c.Shape),
+			RuleWraps: c.RuleLook.Garland, ShapeWraps: c.Look.Garland, Text: c.String(),
+		},
 	}
+	for _, size := range []sizing.Size{t.Sizes.Large, t.Sizes.Medium, t.Sizes.Small} {
+		if size.Count > 0 {
+			out.Sizes = append(out.Sizes, sizeJSON(size))
+		}
+	}
+	if f := t.Fit; f != nil {
+		out.Fit = &fitJSON{f.Fits, f.Tallest, f.Spare}
+	}
+	if s := t.Strings; s != nil {
+		out.Strings = &stringsJSON{s.Count, s.Runs, s.Load.Power, s.Load.Limit, s.Load.Over}
+	}
+	return out
 }
 
 func (m MantelPlan) json() mantelJSON {
@@ -174,5 +228,3 @@ func (c *ColorPlan) json() *colorsJSON {
 	}
 	return out
 }
-
-var _ mantel.Look

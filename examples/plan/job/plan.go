@@ -7,7 +7,6 @@ import (
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/shopping"
-	"example.com/fircone/units"
 )
 
 // A Plan is what a request takes: the figures room by room, and what they come
@@ -99,29 +98,34 @@ func opened(needs []shopping.Need, room, ornaments string, types int, each sizin
 // stand in for no label, no code and no licensed person.
 func cautions(p Plan) []string {
 	var list []string
-	tall := false
-	for _, t := range p.Trees {
-		tall = tall || t.Height > 6*units.Foot
+	said := map[string]bool{}
+	say := func(texts ...string) {
+		for _, text := range texts {
+			if text != "" && !said[text] {
+				said[text] = true
+				list = append(list, strings.ToUpper(text[:1])+text[1:]+".")
+			}
+		}
 	}
 	if len(p.Trees) > 0 {
-		list = append(list,
-			"Lights: the maker's label says how many strings may join end to end. Throw out a string with a broken lamp holder or a bare wire, and switch off when nobody is there.",
-			"A cut tree: water it every day, and keep it 3 ft from fire, candles, radiators and vents.")
+		say("lights: the maker's label says how many strings may join end to end; throw out a string with a broken lamp holder or a bare wire, and switch off when nobody is there",
+			"a cut tree: water it every day, and keep it 3 ft from fire, candles, radiators and vents")
 	}
-	if tall {
-		list = append(list, "Ladder: on firm level ground, a second person at its foot, never the top step; come down and move it, do not lean out.")
-	}
-	said := map[string]bool{}
-	for _, m := range p.Mantels {
-		more := m.Clearances.Cautions
-		if m.Loads != nil {
-			more = append(more[:len(more):len(more)], m.Loads.Cautions...)
+	for _, t := range p.Trees {
+		if t.Strings != nil {
+			say(t.Strings.Load.Caution)
 		}
-		for _, c := range more {
-			if !said[c] {
-				said[c] = true
-				list = append(list, strings.ToUpper(c[:1])+c[1:]+".")
-			}
+		if t.Fit != nil {
+			say(t.Fit.Caution)
+		}
+		if t.Ladder.Size > 0 || t.Ladder.Lift {
+			say("ladder: " + t.Ladder.Caution)
+		}
+	}
+	for _, m := range p.Mantels {
+		say(m.Clearances.Cautions...)
+		if m.Loads != nil {
+			say(m.Loads.Cautions...)
 		}
 	}
 	return list

@@ -45,6 +45,9 @@ func refuse(err error, path ...string) error {
 	switch {
 	case errors.As(err, &tree):
 		field, r.Value, r.Want = tree.Field, tree.Value, tree.Want
+		if strings.HasPrefix(tree.Func, "LightString.") {
+			path = append(path[:len(path):len(path)], "string")
+		}
 	case errors.As(err, &shelf):
 		field, r.Value, r.Want = shelf.Field, shelf.Value, shelf.Want
 	case errors.As(err, &buying):

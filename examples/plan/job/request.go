@@ -38,6 +38,15 @@ type Tree struct {
 	Ceiling units.Length    `json:"ceiling,omitzero"` // height of the room; zero: not measured
 	Accent  sizing.Accent   `json:"accent"`
 	SizeBy  SizeBy          `json:"sizeBy"`
+	Label   Label           `json:"string,omitzero"` // what the label of a string of lights says; empty: not known
+}
+
+// A Label is what the label of a string of lights says.
+type Label struct {
+	Lamps    int          `json:"lamps"`
+	Length   units.Length `json:"length"`
+	Power    units.Power  `json:"power"`
+	EndToEnd int          `json:"endToEnd,omitempty"` // the most that may be joined; 0: the label does not say
 }
 
 // A Mantel is one mantel and how it is to be dressed. Only Length is required.
@@ -139,7 +148,10 @@ func Station() Request {
 	}
 	return Request{
 		Trees: []Tree{
-			{Room: "ticket hall", Height: 9 * units.Foot, Ceiling: 12 * units.Foot},
+			{
+				Room: "ticket hall", Height: 9 * units.Foot, Ceiling: 12 * units.Foot,
+				Label: Label{Lamps: 100, Length: 33 * units.Foot, Power: 5 * units.Watt, EndToEnd: 20},
+			},
 			{Room: "waiting room", Height: 4*units.Foot + 6*units.Inch, Where: sizing.InCorner, Accent: sizing.Picks, SizeBy: Shape},
 		},
 		Mantels: []Mantel{{

@@ -8,6 +8,7 @@ import (
 	"unicode/utf8"
 
 	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -15,7 +16,7 @@ import (
 // The sheet is as wide as a printed page and a phone held sideways both show.
 const (
 	sheetWidth = 76
-	labelWidth = 18
+	labelWidth = 23
 )
 
 // String returns the sheet to take to the shop: for each room what is needed,
@@ -25,7 +26,9 @@ func (p Plan) String() string {
 	var s sheet
 	for _, t := range p.Trees {
 		s.heading(t.Room, "tree, "+t.Height.String())
+		s.tree(t)
 		s.needs(t.needs)
+		s.comparison(t)
 	}
 	for _, m := range p.Mantels {
 		s.heading(m.Room, "mantel, "+m.Length.String()+", "+m.Look.String())
@@ -38,6 +41,7 @@ func (p Plan) String() string {
 	if p.Basket != nil {
 		s.basket(p.Basket)
 	}
+	s.b.WriteString("\nWhere no source stands beside a figure it is common practice: a rule of\nthumb of the trade, for which there is no published standard.\n")
 	if len(p.Cautions) > 0 {
 		s.heading("Take care", "")
 		for _, c := range p.Cautions {
@@ -46,6 +50,9 @@ func (p Plan) String() string {
 	}
 	return s.b.String()
 }
+
+// commonPractice is the source that goes without saying.
+const commonPractice = "common practice"
 
 // A sheet is text being laid out.
 type sheet struct{ b strings.Builder }
@@ -63,11 +70,72 @@ func (s *sheet) heading(room, what string) {
 	s.b.WriteByte('\n')
 }
 
-// needs lists how much there must be of each thing, and below it why.
+// needs lists how much there must be of each thing, and why. The source is told
+// where it is not common practice.
 func (s *sheet) needs(needs []open) {
 	for _, n := range needs {
-		s.line(n.Item, labelWidth, n.Quantity.String())
-		s.line("", labelWidth, n.Basis+" ("+n.Source+")")
+		text := n.Quantity.String() + " - " + n.Basis
+		if n.Source != commonPractice {
+			text += " (" + n.Source + ")"
+		}
+		s.line(n.Item, labelWidth, text)
+	}
+}
+
+// tree says what kind of tree it is, and whether it goes into the room.
+func (s *sheet) tree(t TreePlan) {
+	shape := t.Width.String() + " wide, a " + t.Grade.String() + " taper"
+	if t.Width == 0 {
+		shape = t.Taper.String() + ", by the usual width"
+	}
+	degrees, _ := t.Where.Degrees() // the comparison has taken it
+	s.line("shape", labelWidth, shape+"; "+strconv.FormatFloat(degrees, 'f', -1, 64)+" degrees seen; "+
+		t.Comparison.Area.Format(units.InFeet, units.SquareFoot)+" to dress")
+	if f := t.Fit; f != nil && f.Fits {
+		s.line("ceiling", labelWidth, t.Ceiling.String()+", "+f.Spare.String()+" to spare")
+	} else if f != nil {
+		s.line("TOO TALL", labelWidth, "under a ceiling of "+t.Ceiling.String()+" the tallest tree is "+f.Tallest.String())
+	}
+	s.line("ornament types", labelWidth, strconv.Itoa(t.OrnamentTypes)+", "+t.OrnamentsPerType.String()+" of each; "+t.Ornaments.String()+" ornaments in all")
+	switch {
+	case t.Ladder.Lift:
+		s.line("to reach the tip", labelWidth, "no stepladder will do: it takes a lift, and people trained to use it")
+	case t.Ladder.Size > 0:
+		s.line("to reach the tip", labelWidth, t.Ladder.Size.String()+" stepladder")
+	}
+}
+
+// comparison says what the other way of sizing would ask for, and how the
+// garland or the picks come out by rule.
+func (s *sheet) comparison(t TreePlan) {
+	s.line("ball sizes", labelWidth, t.Sizes.String())
+	if l := t.Strings; l != nil {
+		label := "light strings"
+		if l.Load.Over {
+			label = "OVERLOADED"
+		}
+		s.line(label, labelWidth, plural(l.Count, "string")+" of "+strconv.Itoa(l.Each.Lamps)+" from "+plural(l.Runs, "plug")+", "+
+			l.Load.Power.String()+" of the "+l.Load.Limit.String()+" that 15 A at 120 V carries for hours")
+	}
+	label, other := "by shape instead", t.Comparison.Shape
+	if t.SizeBy == Shape {
+		label, other = "by rule instead", t.Comparison.Rule
+	}
+	if t.Accent != sizing.Garland && t.Accent != sizing.Both {
+		other.Garland = 0
+	}
+	if t.Accent != sizing.Ribbon {
+		other.Ribbon = 0
+	}
+	if t.Accent != sizing.Picks && t.Accent != sizing.Both {
+		other.Picks = 0
+	}
+	s.line(label, labelWidth, other.String())
+	for line := range strings.Lines(t.Comparison.String()) {
+		what, text, _ := strings.Cut(line, ": ")
+		if strings.Contains(what, t.Accent.String()) || t.Accent == sizing.Both && (strings.Contains(what, "garland") || what == "picks") {
+			s.line("", labelWidth, text)
+		}
 	}
 }
 

@@ -3,11 +3,10 @@ package job
 import (
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
-	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
-// A TreePlan is the figures for one tree.
+// A TreePlan is the figures for one tree, by what it is sized by.
 type TreePlan struct {
 	Tree
 	OrnamentTypes    int
@@ -16,8 +15,20 @@ type TreePlan struct {
 	Picks            int
 	Garland          units.Length
 	Lights           int
-	Shares           []open // the ornaments by color, if there are colors
+	Grade            sizing.TaperGrade
+	Comparison       sizing.Comparison // rule against shape
+	Sizes            sizing.Mix        // of round ornaments
+	Fit              *sizing.Fit       // nil if the ceiling was not measured
+	Ladder           sizing.Ladder
+	Strings          *Strings // nil if the label of the lights is not known
 	needs            []open
+}
+
+// Strings is what the lights come to.
+type Strings struct {
+	sizing.Strings
+	Runs int
+	Load sizing.Load
 }
 
 // tape returns what the library calls a tree.
@@ -25,35 +36,73 @@ func (t Tree) tape() sizing.Tree {
 	return sizing.Tree{Height: t.Height, Base: t.Width, Taper: t.Taper, Exposure: t.Where}
 }
 
-// planTree sizes one tree.
+// planTree sizes one tree, by rule and by shape.
 func planTree(t Tree, colors palette.Palette) (TreePlan, error) {
-	rules := sizing.CommonPractice()
+	rules, look, tape := sizing.CommonPractice(), sizing.CommonLook(), t.tape()
 	p := TreePlan{Tree: t}
 	var err error
+	if p.Comparison, err = rules.Compare(look, tape); err != nil {
+		return TreePlan{}, err
+	}
 	if p.OrnamentTypes, err = rules.Types(t.Height); err != nil {
 		return TreePlan{}, err
 	}
-	if p.OrnamentsPerType, err = rules.Each(t.Height); err != nil {
-		return TreePlan{}, err
-	}
-	if p.Ornaments, err = rules.Ornaments(t.Height); err != nil {
-		return TreePlan{}, err
-	}
-	if p.Picks, err = rules.Picks(t.Height); err != nil {
-		return TreePlan{}, err
-	}
-	if p.Garland, err = rules.Garland(t.Height); err != nil {
-		return TreePlan{}, err
-	}
-	if p.Lights, err = rules.Lights(t.Height); err != nil {
-		return TreePlan{}, err
-	}
-	needs, err := rules.Needs(t.tape(), t.Accent)
+	cone, err := tape.Cone()
 	if err != nil {
 		return TreePlan{}, err
 	}
-	p.needs, err = opened(needs, t.Room, "ornaments", p.OrnamentTypes, p.OrnamentsPerType, colors)
+	if p.Grade, err = cone.Grade(); err != nil {
+		return TreePlan{}, err
+	}
+	if p.Ladder, err = sizing.LadderFor(t.Height); err != nil {
+		return TreePlan{}, err
+	}
+	if t.Ceiling != 0 {
+		fit, err := sizing.Room{Ceiling: t.Ceiling}.Fit(tape)
+		if err != nil {
+			return TreePlan{}, err
+		}
+		p.Fit = &fit
+	}
+
+	amounts, needs := p.Comparison.Rule, rules.Needs
+	if p.OrnamentsPerType, err = rules.Each(t.Height); err != nil {
+		return TreePlan{}, err
+	}
+	if t.SizeBy == Shape {
+		// As many types as by rule, and as many of each as the surface asks for.
+		amounts, needs = p.Comparison.Shape, look.Needs
+		each := max(1, (amounts.Ornaments+p.OrnamentTypes/2)/p.OrnamentTypes)
+		p.OrnamentsPerType = sizing.Band{Min: max(1, each-rules.EachSpread), Max: each + rules.EachSpread}
+	}
+	p.Ornaments = sizing.Band{Min: p.OrnamentTypes * p.OrnamentsPerType.Min, Max: p.OrnamentTypes * p.OrnamentsPerType.Max}
+	p.Garland, p.Picks, p.Lights = amounts.Garland, amounts.Picks, amounts.Lights
+	if p.Sizes, err = sizing.MixOf(t.Height, amounts.Ornaments); err != nil {
+		return TreePlan{}, err
+	}
+	if t.Label != (Label{}) {
+		if p.Strings, err = t.strings(p.Lights); err != nil {
+			return TreePlan{}, err
+		}
+	}
+	list, err := needs(tape, t.Accent)
+	if err != nil {
+		return TreePlan{}, err
+	}
+	p.needs, err = opened(list, t.Room, "ornaments", p.OrnamentTypes, p.OrnamentsPerType, colors)
 	return p, err
 }
 
-var _ []shopping.Need
+// strings returns the strings that have so many lamps, on a circuit of their own.
+func (t Tree) strings(lamps int) (*Strings, error) {
+	var s Strings
+	var err error
+	if s.Strings, err = sizing.LightString(t.Label).ForLamps(lamps); err != nil {
+		return nil, err
+	}
+	if s.Runs, err = s.Strings.Runs(); err != nil {
+		return nil, err
+	}
+	s.Load, err = s.Strings.Load(sizing.Circuit{Volts: 120, Amperes: 15})
+	return &s, err
+}
