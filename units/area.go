@@ -77,7 +77,7 @@ func MustParseArea(s string) Area {
 func (a Area) String() string { return kindArea.string(int64(a)) }
 
 // Format returns a for people to read, rounded to the nearest multiple of step, half away from zero.
-// It reads the style [InFeetInches], [InFeet], [InInches], [InYards] or [InMetric], each for the square of its unit.
+// It takes the style [InFeetInches], [InFeet], [InInches], [InYards] or [InMetric], each for the square of its unit.
 // It carries decimals: as many as tell one multiple of step from the next, and one or two more
 // if that makes all of them exact. Closing zeros are left out.
 // If step is not positive or the style is another, Format returns the exact form of [Area.String].

@@ -505,6 +505,7 @@ func TestAreaOf(t *testing.T) {
 		{math.MaxInt64, 1_000_001},              // a little too large
 		{math.MaxInt64, 2_000_000},              // below 2⁶⁴
 		{math.MaxInt64, 3_000_000},              // above 2⁶⁴
+		{1_000_000 << 22, 1 << 42},              // 10⁶·2⁶⁴ nm²
 		{math.MinInt64, math.MinInt64},          // far above
 		{math.MaxInt64, math.MinInt64},          // far below
 		{1_000_000_000 * Meter, 100_000 * Yard}, // too large

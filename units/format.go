@@ -60,7 +60,7 @@ func (k kind) format(v int64, style Style, step int64) string {
 	if v < 0 && mag != 0 {
 		b = append(b, '-')
 	}
-	if d.parts > 1 && x.small == d.styles[d.exact].small && uint64(step)%(x.small.size/d.parts) == 0 {
+	if x.small == d.styles[d.exact].small && uint64(step)%(x.small.size/d.parts) == 0 {
 		return string(x.appendFractions(b, mag, d.parts))
 	}
 	return string(x.appendDecimals(b, mag, uint64(step)))
@@ -131,7 +131,7 @@ func (x layout) appendDecimals(b []byte, mag, step uint64) []byte {
 	if frac == scale {
 		n, frac = n+1, 0
 	}
-	if n*x.small.size == x.big.size && n != 0 {
+	if n*x.small.size == x.big.size { // a whole big unit, or nothing and no big unit
 		big, n = big+1, 0
 	}
 	b = x.appendBig(b, big, n == 0 && frac == 0)

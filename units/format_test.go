@@ -120,6 +120,8 @@ func TestFormat(t *testing.T) {
 		{kindLength, 57 * f / 8, InFeet, f / 8, "7.125 ft", "two places more make eighths exact"},
 		{kindLength, 113 * f / 16, InFeet, f / 16, "7.0625 ft", "two more than two make sixteenths exact"},
 		{kindLength, 225 * f / 32, InFeet, f / 32, "7.03 ft", "7.03125 ft: three more are too many"},
+		{kindLength, f / 8, InFeet, f / 32, "0.13 ft", "0.125 ft to two places: half goes up"},
+		{kindLength, -f / 8, InFeet, f / 32, "-0.13 ft", "half goes away from zero"},
 		{kindLength, 5 * f / 2, InFeet, 5 * f / 2, "2.5 ft", "step over a foot"},
 		{kindLength, 64 * in, InInches, in, "64 in", ""},
 		{kindLength, 64*in + in/2, InInches, in / 4, "64 1/2 in", ""},

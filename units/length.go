@@ -61,7 +61,7 @@ func MustParseLength(s string) Length {
 func (l Length) String() string { return kindLength.string(int64(l)) }
 
 // Format returns l for people to read, rounded to the nearest multiple of step, half away from zero.
-// It reads the style [InFeetInches], [InFeet], [InInches], [InYards] or [InMetric].
+// It takes the style [InFeetInches], [InFeet], [InInches], [InYards] or [InMetric].
 // Inches carry fractions if step is a whole number of sixty-fourths of an inch: 7 ft 6 1/16 in.
 // Everything else carries decimals: as many as tell one multiple of step from the next, and one or two more
 // if that makes all of them exact. Closing zeros are left out.

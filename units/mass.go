@@ -47,7 +47,7 @@ func MustParseMass(s string) Mass {
 func (m Mass) String() string { return kindMass.string(int64(m)) }
 
 // Format returns m for people to read, rounded to the nearest multiple of step, half away from zero.
-// It reads the style [InPoundsOunces], [InPounds], [InOunces] or [InMetric].
+// It takes the style [InPoundsOunces], [InPounds], [InOunces] or [InMetric].
 // It carries decimals: as many as tell one multiple of step from the next, and one or two more
 // if that makes all of them exact. Closing zeros are left out.
 // If step is not positive or the style is another, Format returns the exact form of [Mass.String].

@@ -344,7 +344,7 @@ func fold(k kind, word string) uint64 {
 	if unit := lookup(k, word); unit != 0 {
 		return unit
 	}
-	var buf [16]byte
+	var buf [len("centimeters")]byte // no name is longer
 	if len(word) > len(buf) {
 		return 0
 	}

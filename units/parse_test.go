@@ -63,6 +63,9 @@ var readings = []struct {
 	{kindLength, "5\u03bcm", 5_000, "Greek mu"},
 	{kindLength, "5-\u03bcM", 5_000, "Greek mu, hyphen, capital"},
 	{kindLength, "5 nm", 5, ""},
+	{kindLength, "5 MM", 5_000_000, "in capitals; no length here is said in mega"},
+	{kindLength, "230 CENTIMETERS", 2_300_000_000, "the longest name, in capitals"},
+	{kindLength, "5 Micrometres", 5_000, "the longest name, with a capital"},
 	{kindLength, "1 m 1 yd", 1_914_400_000, "a yard is shorter than a meter"},
 	{kindLength, "7 FT 6 IN", 2_286_000_000, "upper case"},
 	{kindLength, "7 Feet 6 Inches", 2_286_000_000, "words"},
@@ -199,8 +202,8 @@ var refusals = []struct {
 	{kindLength, "7 µ", ErrUnknownUnit, ""},
 	{kindLength, "7 фт", ErrUnknownUnit, "not Latin"},
 	{kindLength, "7 f\u212a", ErrUnknownUnit, "the Kelvin sign folds to k, but not here"},
-	{kindLength, "7 abcdefghijklmnop", ErrUnknownUnit, "16 letters"},
-	{kindLength, "7 abcdefghijklmnopq", ErrUnknownUnit, "17 letters"},
+	{kindLength, "7 abcdefghijk", ErrUnknownUnit, "as long as the longest name"},
+	{kindLength, "7 abcdefghijkl", ErrUnknownUnit, "longer than any name"},
 	{kindLength, "7 MW", ErrUnknownUnit, ""},
 	{kindLength, "7 sq ft", ErrUnknownUnit, "an area"},
 	{kindLength, "--7 ft", ErrSign, ""},
@@ -284,6 +287,7 @@ var refusals = []struct {
 	{kindLength, "99999999999999999999/100000000000000000000 ft", ErrRange, "both over 64 bits"},
 	{kindLength, "7 99999999999999999999/3 ft", ErrRange, "a numerator over 64 bits"},
 	{kindLength, "18446744073709551615/1 ft", ErrRange, ""},
+	{kindLength, "18446744074/1 m", ErrRange, "2⁶⁴ nanometers and a little"},
 	{kindLength, "9223372036854775807/1 m", ErrRange, "above 64 bits in nanometers"},
 	{kindLength, "18446744073709551615 1/2 nm", ErrRange, ""},
 	{kindLength, "18446744073 9/10 m", ErrRange, "the sum is over 64 bits"},
@@ -384,6 +388,31 @@ func TestParseReads(t *testing.T) {
 		if got, read := refParse(tt.kind, tt.text); !read || got != tt.want {
 			t.Errorf("%d: the reference reads %q as %d, %t; want %d", tt.kind, tt.text, got, read, tt.want)
 		}
+	}
+}
+
+// TestVulgar reads every fraction that Unicode has as one character with a numerator, U+00BC to U+00BE and U+2150 to U+215E,
+// but the ones with a zero: ↉ is none of them. The values are in the characters' names, as "vulgar fraction three quarters".
+func TestVulgar(t *testing.T) {
+	for r := rune(0xa0); r < 0x3000; r++ {
+		want := refVulgar[string(r)]
+		got, err := ParseLength(string(r) + " m")
+		if (want == nil) != (err != nil) {
+			t.Errorf("%q m: %d, %v", r, got, err)
+		}
+		if want == nil {
+			continue
+		}
+		nm := refRound(new(big.Rat).Mul(want, big.NewRat(1_000_000_000, 1)))
+		if int64(got) != nm.Int64() {
+			t.Errorf("%q m is %d nm, want %v", r, got, nm)
+		}
+		if got, err := ParseLength("2" + string(r) + " m"); err != nil || int64(got) != 2_000_000_000+nm.Int64() {
+			t.Errorf("2%q m is %d nm, %v; want 2 m more than %v nm", r, got, err, nm)
+		}
+	}
+	if len(refVulgar) != 18 {
+		t.Errorf("%d fractions, want 18", len(refVulgar))
 	}
 }
 
