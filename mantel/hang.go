@@ -180,7 +180,7 @@ func (m Mantel) FindSag(garland units.Length, h Hanging) (Hanging, error) {
 		return Hanging{}, fitError(fn, "garland", garland.String(), "at most "+show(most)+", 150 ft for each swag")
 	}
 	n := float64(h.Swags)
-	h.Sag = nearest(catenaryOfSlack(float64(m.Length)/n, float64(garland-least)/n).sag())
+	h.Sag = nearest(sagOf(float64(m.Length)/n, float64(garland-least)/n))
 	if err := m.checkHanging(fn, h); err != nil {
 		return Hanging{}, err
 	}

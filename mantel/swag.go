@@ -59,7 +59,7 @@ func SwagOf(span, length units.Length) (Swag, error) {
 	if length > maxSwagLength {
 		return Swag{}, rangeError(fn, "length", length.String(), wantSwagLength)
 	}
-	sag := nearest(catenaryOfSlack(float64(span), float64(length-span)).sag())
+	sag := nearest(sagOf(float64(span), float64(length-span)))
 	if sag > maxSag {
 		return Swag{}, rangeError(fn, "length", length.String(), wantSwagLength)
 	}
@@ -132,41 +132,55 @@ const (
 	deepestSag   = 0.6905489227709079
 )
 
-// catenaryOfSlack returns the catenary whose length is the span and slack.
-func catenaryOfSlack(span, slack float64) catenary {
-	q := slack / span // sinh u/u - 1 = w/3! + w²/5! + ...
+// sagOf returns the sag of the catenary whose length is the span and slack. With h
+// half the length,
+//
+//	h² = sag² + 2a·sag, so sag = 2u·h²/(span + √(span² + (2u·h)²))
+func sagOf(span, slack float64) float64 {
+	h := (span + slack) / 2
+	t := 2 * bow(slack/span) * h
+	return t * h / (span + math.Sqrt(float64(span*span)+float64(t*t)))
+}
+
+// bow returns u of a catenary from its slack as a part q of the span, which is
+// sinh u/u - 1.
+func bow(q float64) float64 {
 	if q > deepestSlack {
-		// sinh u - f·u = 0, by Halley's steps. The start is within 0.03.
+		// sinh u - f·u = 0. The start is a polynomial in ln(2·sinh u/u) that was fitted
+		// by Chebyshev interpolation for u from 2 to 10.6, and is within 0.0006; then
+		// e^u follows from sinh u, and u from that.
 		f := 1 + q
 		log := elem.Log(2 * f)
-		u := log + elem.Log(log+elem.Log(log)+0.5)
-		for range 2 {
-			e := elem.Exp(u)
-			sinh, cosh := (e-1/e)/2, (e+1/e)/2
-			u -= halley(sinh-float64(f*u), cosh-f, sinh)
-		}
-		return catenary{span, u, u * u}
+		u := log + horner(log, -2.12132323, 4.78111692, -3.44582685, 1.61826936, -0.498200095,
+			0.101784285, -0.0136745910, 0.00116065600, -5.64019978e-5, 1.19548667e-6)
+		twice := 2 * f * u
+		e := twice + 1/twice
+		u = elem.Log(e)
+		sinh, cosh := sinhCosh(e)
+		return u - toRoot(sinh-float64(f*u), cosh-f, sinh, cosh)
 	}
-	// The start is the Padé approximant of the inverse series, within 5e-5.
+	// w/3! + w²/5! + ... = q in w = u². The start is the Padé approximant of the inverse
+	// series, within 5e-5 of w.
 	w := 6 * q * horner(q, 1, 4519./7810, 2057./74550) / horner(q, 1, 3431./3905, 63158./410025)
 	p, slope := sinhcSeries(w)
-	bend := horner(w, 1./60, 1./840, 1./30240, 1./1995840)
-	w -= halley(float64(w*p)-q, slope, bend)
-	return catenary{span, math.Sqrt(w), w}
+	second := horner(w, 1./60, 1./840, 1./30240, 1./1995840)
+	third := horner(w, 1./840, 1./15120, 1./665280)
+	return math.Sqrt(w - toRoot(float64(w*p)-q, slope, second, third))
 }
 
 // catenaryOfSag returns the catenary of this sag.
 func catenaryOfSag(span, sag float64) catenary {
 	r := sag / span // (cosh u - 1)/2u
 	if r > deepestSag {
-		// cosh u - 1 - 2r·u = 0, by Halley's steps. The start is within 0.03.
+		// cosh u - 1 - 2r·u = 0. The start is a polynomial in ln(1 + 2(cosh u - 1)/u),
+		// fitted as above, and is within 0.001; then e^u follows from cosh u.
 		log := elem.Log(float64(4*r) + 1)
-		u := log + elem.Log(log+elem.Log(log)+0.3)
-		for range 2 {
-			e := elem.Exp(u)
-			sinh, cosh := (e-1/e)/2, (e+1/e)/2
-			u -= halley(cosh-1-float64(2*r*u), sinh-float64(2*r), cosh)
-		}
+		u := log + horner(log, -0.5816039, 1.237294, -0.2349991, 0.004917863, 0.007558158, -0.001548673, 0.0001294905, -0.000004108681)
+		c := 1 + float64(2*r*u)
+		e := c + math.Sqrt(float64(c*c)-1)
+		u = elem.Log(e)
+		sinh, cosh := sinhCosh(e)
+		u -= toRoot(cosh-1-float64(2*r*u), sinh-float64(2*r), cosh, sinh)
 		return catenary{span, u, u * u}
 	}
 	// In z = (4r)² the inverse series has a Padé approximant within 0.02;
@@ -180,11 +194,20 @@ func catenaryOfSag(span, sag float64) catenary {
 	return catenary{span, u, u * u}
 }
 
-// halley returns the step of Chebyshev and Halley's third-order method for a
-// function with this value, slope and second derivative.
-func halley(value, slope, bend float64) float64 {
-	newton := value / slope
-	return newton * (1 + float64(newton*bend)/(2*slope))
+// toRoot returns how far a root of a function is from a point near it, from the value
+// there and the first three derivatives, by the inverse of its Taylor series to the
+// third order.
+func toRoot(value, first, second, third float64) float64 {
+	newton := value / first
+	a := second / (2 * first)
+	b := float64(2*a*a) - third/(6*first)
+	return newton * (1 + float64(newton*(a+float64(newton*b))))
+}
+
+// sinhCosh returns sinh u and cosh u from e^u.
+func sinhCosh(e float64) (sinh, cosh float64) {
+	inverse := 1 / e
+	return (e - inverse) / 2, (e + inverse) / 2
 }
 
 // slack returns the length less the span.
@@ -194,12 +217,6 @@ func (c catenary) slack() float64 {
 	}
 	p, _ := sinhcSeries(c.w)
 	return c.span * c.w * p
-}
-
-// sag returns how deep the lowest point is.
-func (c catenary) sag() float64 {
-	half := c.sinhc(0.5)
-	return c.span * c.u / 4 * half * half
 }
 
 // below returns how deep the curve is at this distance from the left hook.
