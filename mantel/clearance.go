@@ -271,7 +271,7 @@ func (m Mantel) dropDistance(drop units.Length) float64 { return m.fromZone(0, f
 func (m Mantel) swagDistance(h Hanging, i int) float64 {
 	i = min(i, h.Swags-1-i) // the right half is the mirror image of the left
 	c := m.catenary(h)
-	start := c.span * float64(i)
+	start := float64(c.span * float64(i))
 	distance := func(at float64) float64 { return m.fromZone(start+at, c.below(at)) }
 	low, high := c.span/2, c.span
 	if start+low >= m.side() {
@@ -279,7 +279,7 @@ func (m Mantel) swagDistance(h Hanging, i int) float64 {
 	}
 	const ratio = 0.6180339887498949
 	for range 80 {
-		step := ratio * (high - low)
+		step := float64(ratio * (high - low))
 		if distance(high-step) < distance(low+step) {
 			high = low + step
 		} else {

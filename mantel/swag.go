@@ -153,7 +153,7 @@ func bow(q float64) float64 {
 		log := elem.Log(2 * f)
 		u := log + horner(log, -2.12132323, 4.78111692, -3.44582685, 1.61826936, -0.498200095,
 			0.101784285, -0.0136745910, 0.00116065600, -5.64019978e-5, 1.19548667e-6)
-		twice := 2 * f * u
+		twice := float64(2 * f * u)
 		e := twice + 1/twice
 		u = elem.Log(e)
 		sinh, cosh := sinhCosh(e)
@@ -201,7 +201,7 @@ func toRoot(value, first, second, third float64) float64 {
 	newton := value / first
 	a := second / (2 * first)
 	b := float64(2*a*a) - third/(6*first)
-	return newton * (1 + float64(newton*(a+float64(newton*b))))
+	return float64(newton * (1 + float64(newton*(a+float64(newton*b)))))
 }
 
 // sinhCosh returns sinh u and cosh u from e^u.
@@ -213,17 +213,17 @@ func sinhCosh(e float64) (sinh, cosh float64) {
 // slack returns the length less the span.
 func (c catenary) slack() float64 {
 	if c.w > deepest {
-		return c.span * (elem.Sinh(c.u)/c.u - 1)
+		return float64(c.span * (elem.Sinh(c.u)/c.u - 1))
 	}
 	p, _ := sinhcSeries(c.w)
-	return c.span * c.w * p
+	return float64(c.span * c.w * p)
 }
 
 // below returns how deep the curve is at this distance from the left hook.
 func (c catenary) below(at float64) float64 {
 	left := at / c.span
 	right := (c.span - at) / c.span
-	return c.span * c.u * (left * right) * (c.sinhc(left) * c.sinhc(right))
+	return float64(c.span * c.u * (left * right) * (c.sinhc(left) * c.sinhc(right)))
 }
 
 // sinhc returns sinh(x)/x for x = part·u.
