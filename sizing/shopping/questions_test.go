@@ -1,0 +1,66 @@
+package shopping_test
+
+import (
+	"errors"
+	"fmt"
+
+	"github.com/shopspring/decimal"
+
+	"example.com/fircone/sizing/shopping"
+)
+
+// Which boxes do I buy for 49 balls, in boxes of 6, 12 and 24?
+// By hand: two of 24 are one short, and another box of 6 makes it 54 for 37.00;
+// four of 12 and one of 6 are 41.00, and three of 24 are 48.00.
+func ExampleShop_Cheapest_question() {
+	offer := func(name string, pieces int, price string) shopping.Offer {
+		return shopping.Offer{
+			Item: "balls", Name: name,
+			Pack: shopping.Quantity{Pieces: pieces}, Price: decimal.RequireFromString(price),
+		}
+	}
+	shop := shopping.Shop{Offers: []shopping.Offer{
+		offer("box of 6", 6, "5.00"), offer("box of 12", 12, "9.00"), offer("box of 24", 24, "16.00"),
+	}}
+	p, _ := shop.Cheapest(shopping.Need{Item: "balls", Quantity: shopping.Quantity{Pieces: 49}})
+	for _, b := range p.Buys {
+		fmt.Println(b.Packs, b.Offer.Name)
+	}
+	fmt.Println(p.Cost, "and", p.Surplus, "left over")
+	// Output:
+	// 1 box of 6
+	// 2 box of 24
+	// 37 and 5 left over
+}
+
+// How full a tree does a budget of 30.00 make, and what if it is too small?
+// By hand: 5 to 9 of each of two types, at 2.00 and 3.00 apiece. The fewest cost
+// 25.00; one more of each makes it 30.00.
+func ExampleShop_Fullest_question() {
+	offer := func(item, price string) shopping.Offer {
+		return shopping.Offer{
+			Item: item, Name: "single",
+			Pack: shopping.Quantity{Pieces: 1}, Price: decimal.RequireFromString(price),
+		}
+	}
+	choice := func(item string) shopping.Choice {
+		return shopping.Choice{Need: shopping.Need{Item: item, Quantity: shopping.Quantity{Pieces: 5}}, Most: 9}
+	}
+	shop := shopping.Shop{
+		Offers: []shopping.Offer{offer("stars", "2.00"), offer("bells", "3.00")},
+		Budget: decimal.RequireFromString("30.00"),
+	}
+	choices := []shopping.Choice{choice("stars"), choice("bells")}
+	list, _ := shop.Fullest(choices)
+	for _, p := range list.Purchases {
+		fmt.Println(p.Needs[0].Quantity, p.Item)
+	}
+
+	shop.Budget = decimal.RequireFromString("20.00")
+	_, err := shop.Fullest(choices)
+	fmt.Println(errors.Is(err, shopping.ErrBudget), err)
+	// Output:
+	// 6 stars
+	// 6 bells
+	// true shopping.Shop.Fullest: budget "20": over budget: want at least 25.00 for the fewest of everything
+}
