@@ -72,7 +72,7 @@ func (s LightString) ForLamps(lamps int) (Strings, error) {
 	return Strings{Each: s, Count: (lamps + s.Lamps - 1) / s.Lamps}, nil
 }
 
-// ForLength returns the strings that reach along so much, 0 to 25,000 m, end to
+// ForLength returns the strings that reach along so much, 0 to 25,400 m, end to
 // end and rounded up: what [Cone.SpiralLength] comes to at the spacing that the
 // lights are wound. It returns an [Error] wrapping [ErrRange] if length or a
 // field of s is out of its range.

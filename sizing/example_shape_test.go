@@ -1,0 +1,415 @@
+package sizing_test
+
+import (
+	"fmt"
+
+	"github.com/shopspring/decimal"
+
+	"example.com/fircone/sizing"
+	"example.com/fircone/units"
+)
+
+// Common practice for the rules; the shape is computed. This is the chart in the
+// package documentation.
+func Example_quickChart() {
+	rules, look := sizing.CommonPractice(), sizing.CommonLook()
+	fmt.Printf("%-8s %-6s %-9s %-6s %-10s %-7s %-6s %-11s %s\n",
+		"height", "types", "each", "picks", "garland", "lights", "wraps", "to match", "surface")
+	for _, text := range []string{"6 ft", "7 ft", "7½ ft", "9 ft", "12 ft", "15 ft"} {
+		height := units.MustParseLength(text)
+		types, _ := rules.Types(height)
+		each, _ := rules.Each(height)
+		c, err := rules.Compare(look, sizing.Tree{Height: height})
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		match, _ := c.Shape.Garland.Ceil(units.Foot)
+		fmt.Printf("%-8s %-6d %-9v %-6d %-10v %-7d %-6v %-11v %s\n",
+			text, types, each, c.Rule.Picks, c.Rule.Garland, c.Rule.Lights,
+			c.RuleLook.Garland.Format(units.InInches, units.Inch), match, c.Area.Format(units.InFeet, units.SquareFoot/10))
+	}
+	// Output:
+	// height   types  each      picks  garland    lights  wraps  to match    surface
+	// 6 ft     6      4 to 8    18     54 ft      600     9 in   47 ft       38.6 sq ft
+	// 7 ft     7      5 to 9    21     63 ft      700     10 in  63 ft       52.6 sq ft
+	// 7½ ft    7      5 to 9    23     67 ft 6 in 750     11 in  73 ft       60.4 sq ft
+	// 9 ft     9      7 to 11   27     81 ft      900     13 in  104 ft      87 sq ft
+	// 12 ft    12     10 to 14  36     108 ft     1200    17 in  184 ft      154.6 sq ft
+	// 15 ft    15     13 to 17  45     135 ft     1500    22 in  287 ft      241.6 sq ft
+}
+
+// The worked example of the package documentation: common practice and geometry.
+func Example_ticketHall() {
+	tree := sizing.Tree{Height: 9 * units.Foot, BareTip: 10 * units.Inch, Exposure: sizing.InCorner}
+	rules, look := sizing.CommonPractice(), sizing.CommonLook()
+	c, err := rules.Compare(look, tree)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(c)
+
+	label := sizing.LightString{Lamps: 100, Length: 25 * units.Foot, Power: 4800 * units.Milliwatt, EndToEnd: 3}
+	lights, _ := label.ForLamps(c.Shape.Lights)
+	runs, _ := lights.Runs()
+	load, _ := lights.Load(sizing.Circuit{Volts: 120, Amperes: 15})
+	fmt.Println(lights, "in", runs, "runs:", load.Power)
+	ladder, _ := sizing.LadderFor(tree.Height)
+	fmt.Println(ladder.Size, "stepladder")
+	// Output:
+	// ornaments: 81 gives 1.88 to the square foot here; 0.93 takes 41
+	// garland or ribbon: 9 ft for each foot gives wraps 6 in apart here; 10 in apart takes 52 ft
+	// picks: 3 for each foot gives 0.63 to the square foot here; 0.40 takes 18
+	// lights: 100 for each foot gives 21 to the square foot here; 13 takes 574
+	// 6 strings of 100 lamps on 25 ft, 4.8 W each in 2 runs: 28.8 W
+	// 6 ft stepladder
+}
+
+// A 3-4-5 triangle.
+func ExampleCone_Slant() {
+	slant, err := sizing.Cone{Height: 4 * units.Foot, BaseDiameter: 6 * units.Foot}.Slant()
+	fmt.Println(slant, err)
+	// Output: 5 ft <nil>
+}
+
+// Mell and others, Combustion and Flame 156 (2009), as tabled by NIST: a fir's
+// crown 1.9 m high and 1.7 m wide. π · 0.85 · 2.0815 is 5.558.
+func ExampleCone_LateralArea() {
+	fir := sizing.Cone{Height: 1900 * units.Millimeter, BaseDiameter: 1700 * units.Millimeter}
+	area, err := fir.LateralArea()
+	fmt.Println(area.Format(units.InMetric, units.SquareMeter/1000), err)
+	// Output: 5.558 m² <nil>
+}
+
+// OpenStax, Calculus Volume 3, section 3.3: a spiral of one turn on a cone of base
+// radius 2π and height 4π is 25.343 long; here in meters.
+func ExampleCone_SpiralLength() {
+	cone := sizing.Cone{Height: units.MustParseLength("12.566370614 m"), BaseDiameter: units.MustParseLength("12.566370614 m")}
+	slant, _ := cone.Slant()
+	length, err := cone.SpiralLength(slant)
+	fmt.Printf("%.3f m %v\n", length.Meters(), err)
+	// Output: 25.343 m <nil>
+}
+
+// By hand: only the lowest 3 ft of a 7 ft tree, from 1 ft up, wound 10 in apart,
+// is between the depths of 3 and 6 ft: 36 - 9 of 49 parts of 52.6 sq ft, which is
+// 28.99 sq ft or 34.8 ft of garland, and a little more.
+func ExampleCone_SpiralLength_band() {
+	band := sizing.Cone{
+		Height: 7 * units.Foot, BaseDiameter: units.MustParseLength("54.6 in"),
+		BareTip: 3 * units.Foot, BareBase: 1 * units.Foot,
+	}
+	length, err := band.SpiralLength(10 * units.Inch)
+	fmt.Printf("%.1f ft %v\n", length.Feet(), err)
+	// Output: 34.9 ft <nil>
+}
+
+// By hand: 5 ft of slope at 6 in.
+func ExampleCone_Turns() {
+	turns, err := sizing.Cone{Height: 4 * units.Foot, BaseDiameter: 6 * units.Foot}.Turns(6 * units.Inch)
+	fmt.Println(turns, err)
+	// Output: 10 <nil>
+}
+
+// Common practice: 9 ft for each foot of a 7 ft tree, 4.55 ft wide. By hand,
+// 52.6 sq ft over 63 ft is 10.0 in, and a little more.
+func ExampleCone_Spacing() {
+	cone := sizing.Cone{Height: 7 * units.Foot, BaseDiameter: units.MustParseLength("54.6 in")}
+	spacing, err := cone.Spacing(63 * units.Foot)
+	fmt.Printf("%.2f in %v\n", spacing.Inches(), err)
+	// Output: 10.16 in <nil>
+}
+
+// Ontario R.R.O. 1990, Reg. 377, for 40 %; USDA AMS 1989, from memory, for 90 %.
+func ExampleCone_Grade() {
+	for _, base := range []units.Length{3 * units.Foot, 6 * units.Foot, 10 * units.Foot} {
+		grade, err := sizing.Cone{Height: 10 * units.Foot, BaseDiameter: base}.Grade()
+		fmt.Println(grade, err)
+	}
+	// Output:
+	// candlestick <nil>
+	// normal <nil>
+	// flared <nil>
+}
+
+func ExampleTaperGrade_String() {
+	fmt.Println(sizing.Candlestick.String(), sizing.Normal.String(), sizing.Flared.String())
+	// Output: candlestick normal flared
+}
+
+// OpenStax, Calculus Volume 2, section 2.9: y = 10 cosh(x/10) over 30 ft is
+// 42.586 ft long, and dips 13.524 ft. Here at a tenth of the size.
+func ExampleDrape_Stretch() {
+	stretch, err := sizing.Drape{Span: 3 * units.Foot, Sag: units.MustParseLength("1.3524096 ft")}.Stretch()
+	fmt.Printf("%.4f of 3 ft is %.4f ft, %v\n", stretch, 3*stretch, err)
+	// Output: 1.4195 of 3 ft is 4.2586 ft, <nil>
+}
+
+// By hand: sinh x/x is 1.09972 where (cosh x - 1)/(2x) is 2/10, and 63 ft of that
+// is 69.28 ft.
+func ExampleDrape_Length() {
+	swag := sizing.Drape{Span: 10 * units.Inch, Sag: 2 * units.Inch}
+	length, err := swag.Length(63 * units.Foot)
+	fmt.Printf("%.2f ft %v\n", length.Feet(), err)
+	// Output: 69.28 ft <nil>
+}
+
+// By hand: 81 ft over the same 1.09972 is 73.66 ft.
+func ExampleDrape_Run() {
+	swag := sizing.Drape{Span: 10 * units.Inch, Sag: 2 * units.Inch}
+	run, err := swag.Run(81 * units.Foot)
+	fmt.Printf("%.2f ft %v\n", run.Feet(), err)
+	// Output: 73.66 ft <nil>
+}
+
+// Common practice, from memory: 65, 45 and 30 % of 10 ft.
+func ExampleTaper_Base() {
+	for _, taper := range []sizing.Taper{sizing.Full, sizing.Slim, sizing.Pencil} {
+		base, err := taper.Base(10 * units.Foot)
+		fmt.Println(taper, base, err)
+	}
+	// Output:
+	// full 6 ft 6 in <nil>
+	// slim 4 ft 6 in <nil>
+	// pencil 3 ft <nil>
+}
+
+// By hand: 9 ft less a handle of 1 ft, as wide as measured.
+func ExampleTree_Cone() {
+	tree := sizing.Tree{Height: 9 * units.Foot, Base: 5 * units.Foot, Handle: 1 * units.Foot}
+	cone, err := tree.Cone()
+	fmt.Println(cone.Height, cone.BaseDiameter, err)
+	// Output: 8 ft 5 ft <nil>
+}
+
+// By hand: π · 2.925 · √(2.925² + 81) is 86.96 sq ft, and a corner shows half.
+func ExampleTree_DressedArea() {
+	area, err := sizing.Tree{Height: 9 * units.Foot, Exposure: sizing.InCorner}.DressedArea()
+	fmt.Println(area.Format(units.InFeet, units.SquareFoot/100), err)
+	// Output: 43.48 sq ft <nil>
+}
+
+// Common practice, from memory: 1 ft less than a 6 ft base, to as wide as that.
+func ExampleTree_Skirt() {
+	skirt, err := sizing.Tree{Height: 9 * units.Foot, Base: 6 * units.Foot}.Skirt()
+	fmt.Println(skirt, err)
+	// Output: 5 ft to 6 ft <nil>
+}
+
+// Common practice; by hand 49, 21 and 700 on 52.6 sq ft.
+func ExampleCommonLook() {
+	fmt.Println(sizing.CommonLook())
+	// Output: garland 10 in apart, ribbon 10 in apart; to the square foot 0.93 ornaments, 0.40 picks, 13 lights
+}
+
+// Common practice; by hand 108 ft on 154.6 sq ft is 1.43 ft apart, and so on.
+func ExampleRules_Look() {
+	look, err := sizing.CommonPractice().Look(sizing.Tree{Height: 12 * units.Foot})
+	fmt.Println(look, err)
+	// Output: garland 17 in apart, ribbon 17 in apart; to the square foot 0.93 ornaments, 0.23 picks, 7.76 lights <nil>
+}
+
+// Common practice.
+func ExampleRules_Amounts() {
+	amounts, err := sizing.CommonPractice().Amounts(sizing.Tree{Height: 9 * units.Foot})
+	fmt.Println(amounts, err)
+	// Output: 81 ornaments, 81 ft of garland, 81 ft of ribbon, 27 picks, 900 lights <nil>
+}
+
+// By hand: surface grows as the square of height, so 9 ft takes 81/49 of the 49
+// ornaments, 21 picks and 700 lights of 7 ft: 81, 34.7 and 1157.1.
+func ExampleLook_Amounts() {
+	amounts, err := sizing.CommonLook().Amounts(sizing.Tree{Height: 9 * units.Foot})
+	fmt.Println(amounts, err)
+	// Output: 81 ornaments, 103 ft 8 in of garland, 103 ft 8 in of ribbon, 35 picks, 1158 lights <nil>
+}
+
+// Geometry, as in [sizing.Look.Amounts], with half of a tree seen.
+func ExampleLook_Needs() {
+	tree := sizing.Tree{Height: 9 * units.Foot, Exposure: sizing.InCorner}
+	needs, err := sizing.CommonLook().Needs(tree, sizing.Garland)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, n := range needs {
+		fmt.Printf("%v %s: %s (%s)\n", n.Quantity, n.Item, n.Basis, n.Source)
+	}
+	// Output:
+	// 41 ornaments: 0.93 to the square foot over 43.5 sq ft (geometry; common practice for the look)
+	// 51 ft 10 in garland: wraps 10 in apart over 43.5 sq ft (geometry; common practice for the look)
+	// 579 lights: 13 to the square foot over 43.5 sq ft (geometry; common practice for the look)
+}
+
+func ExampleLook_String() {
+	look := sizing.Look{Garland: 10 * units.Inch, Ornament: units.SquareFoot / 2}
+	fmt.Println(look.String())
+	// Output: garland 10 in apart; to the square foot 2.00 ornaments
+}
+
+func ExampleAmounts_String() {
+	fmt.Println(sizing.Amounts{Ornaments: 49, Garland: 63 * units.Foot}.String())
+	// Output: 49 ornaments, 63 ft of garland
+}
+
+// By hand: a third of a square foot each.
+func ExamplePerSquareFoot() {
+	fmt.Println(sizing.PerSquareFoot(48 * units.SquareInch))
+	// Output: 3
+}
+
+// Common practice against geometry. By hand, 154.6 sq ft over 108 ft is 17 in, and
+// over 10 in it is 186 ft, and a little more.
+func ExampleRules_Compare() {
+	look := sizing.Look{Garland: 10 * units.Inch}
+	c, err := sizing.CommonPractice().Compare(look, sizing.Tree{Height: 12 * units.Foot})
+	fmt.Println(c, err)
+	// Output: garland: 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 187 ft <nil>
+}
+
+// By hand: a 14 ft tree has four times the surface of a 7 ft one, and twice the
+// height; so by shape it takes twice what it does by rule, but for ornaments,
+// which go by the square of height either way.
+func ExampleComparison_Ratios() {
+	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 14 * units.Foot})
+	fmt.Println(c.Ratios(), err)
+	// Output: ornaments 1.00, garland 1.98, ribbon 1.98, picks 2.00, lights 2.00 <nil>
+}
+
+func ExampleComparison_String() {
+	c, _ := sizing.CommonPractice().Compare(sizing.Look{Pick: units.SquareFoot}, sizing.Tree{Height: 7 * units.Foot})
+	fmt.Println(c.String())
+	// Output: picks: 3 for each foot gives 0.40 to the square foot here; 1.00 takes 53
+}
+
+func ExampleRatios_String() {
+	fmt.Println(sizing.Ratios{Garland: 1.7, Picks: 1.72}.String())
+	// Output: garland 1.70, picks 1.72
+}
+
+// A default of this package. By hand: 84 in over 20 is 4.2 in; 3/4 and 1/2 of it
+// are 3.15 and 2.1 in; 20, 30 and 50 % of 49.
+func ExampleMixOf() {
+	mix, err := sizing.MixOf(7*units.Foot, 49)
+	fmt.Println(mix, err)
+	// Output: 10 of 4 in, 15 of 3 in, 24 of 2 in <nil>
+}
+
+// By hand: 10 · 12.57 + 15 · 7.07 + 24 · 3.14 sq in is 2.13 sq ft, of 52.6.
+func ExampleMix_Cover() {
+	mix, _ := sizing.MixOf(7*units.Foot, 49)
+	area, _ := sizing.Tree{Height: 7 * units.Foot}.DressedArea()
+	cover, err := mix.Cover(area)
+	fmt.Printf("%.1f %% %v\n", 100*cover, err)
+	// Output: 4.1 % <nil>
+}
+
+func ExampleMix_String() {
+	fmt.Println(sizing.Mix{Large: sizing.Size{Diameter: 4 * units.Inch, Count: 12}}.String())
+	// Output: 12 of 4 in
+}
+
+// Common practice, from memory: a tenth to an eighth of 10 ft.
+func ExampleTopper() {
+	topper, err := sizing.Topper(10 * units.Foot)
+	fmt.Println(topper, err)
+	// Output: 1 ft to 1 ft 3 in <nil>
+}
+
+func ExampleSpan_String() {
+	fmt.Println(sizing.Span{Min: 8 * units.Inch, Max: 10 * units.Inch}.String())
+	// Output: 8 in to 10 in
+}
+
+// Clemson Cooperative Extension: at least 1 ft shorter than the ceiling.
+func ExampleRoom_Fit() {
+	hall := sizing.Room{Ceiling: 10 * units.Foot, Topper: 10 * units.Inch}
+	fit, err := hall.Fit(sizing.Tree{Height: 9 * units.Foot})
+	fmt.Println(fit, err)
+	// Output: fits: 2 in to spare, 9 ft is the tallest; keep tip and topper clear of lamps, sprinkler heads, fans and heat <nil>
+}
+
+func ExampleFit_String() {
+	fmt.Println(sizing.Fit{Tallest: 7 * units.Foot, Spare: -3 * units.Inch, Caution: "keep clear of lamps"}.String())
+	// Output: does not fit: 3 in too high, 7 ft is the tallest; keep clear of lamps
+}
+
+// Makers' labels, from memory: a 6 ft stepladder reaches 10 ft.
+func ExampleLadderFor() {
+	ladder, err := sizing.LadderFor(9 * units.Foot)
+	fmt.Println(ladder.Size, err)
+	fmt.Println(ladder.Caution)
+	// Output:
+	// 6 ft <nil>
+	// set it open and locked on level ground, never stand on the top two steps, do not lean out: climb down and move it; have somebody hold it; follow its label
+}
+
+func ExampleLadder_String() {
+	fmt.Println(sizing.Ladder{Size: 6 * units.Foot, Caution: "follow its label"}.String())
+	// Output: 6 ft stepladder; follow its label
+}
+
+// By hand: 900 lamps in strings of 100.
+func ExampleLightString_ForLamps() {
+	label := sizing.LightString{Lamps: 100, Length: 25 * units.Foot, Power: 4800 * units.Milliwatt}
+	lights, err := label.ForLamps(900)
+	fmt.Println(lights, err)
+	// Output: 9 strings of 100 lamps on 25 ft, 4.8 W each <nil>
+}
+
+// By hand: wound 8 in apart over 52.6 sq ft is 78.9 ft, and a little more: four
+// strings of 25 ft.
+func ExampleLightString_ForLength() {
+	label := sizing.LightString{Lamps: 100, Length: 25 * units.Foot, Power: 4800 * units.Milliwatt}
+	cone, _ := sizing.Tree{Height: 7 * units.Foot}.Cone()
+	length, _ := cone.SpiralLength(8 * units.Inch)
+	lights, err := label.ForLength(length)
+	fmt.Println(lights, err)
+	// Output: 4 strings of 100 lamps on 25 ft, 4.8 W each <nil>
+}
+
+// Electrical Safety Foundation International: three incandescent strings end to
+// end, unless the label says otherwise.
+func ExampleStrings_Runs() {
+	label := sizing.LightString{Lamps: 100, Length: 25 * units.Foot, Power: 40 * units.Watt}
+	runs, err := sizing.Strings{Each: label, Count: 10}.Runs()
+	fmt.Println(runs, err)
+	// Output: 4 <nil>
+}
+
+// National Electrical Code 210.20(A), as quoted: 15 A at 120 V carries 1440 W for
+// 3 h or more. 40 strings of 40 W are 1600 W.
+func ExampleStrings_Load() {
+	label := sizing.LightString{Lamps: 100, Length: 25 * units.Foot, Power: 40 * units.Watt}
+	load, err := sizing.Strings{Each: label, Count: 40}.Load(sizing.Circuit{Volts: 120, Amperes: 15})
+	fmt.Println(load, err)
+	// Output: 1600 W of 1440 W, 13.334 A of 12 A: OVER THE LIMIT; do not switch it on: use fewer lights or a second circuit; local code decides; ask a licensed electrician <nil>
+}
+
+func ExampleLoad_String() {
+	load := sizing.Load{Power: 43200, Limit: 1440 * units.Watt, Milliamperes: 360, LimitMilliamperes: 12000, Caution: "follow the label"}
+	fmt.Println(load.String())
+	// Output: 43.2 W of 1440 W, 0.36 A of 12 A: within the limit; follow the label
+}
+
+// ENERGY STAR and US Department of Energy, as quoted: 175 W for 12 h a day, 40
+// days, at $0.119 costs $9.996.
+func ExampleStrings_Use() {
+	lights := sizing.Strings{Each: sizing.LightString{Lamps: 25, Length: 25 * units.Foot, Power: 175 * units.Watt}, Count: 1}
+	use, err := lights.Use(sizing.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40, PerKWh: decimal.RequireFromString("0.119")})
+	fmt.Println(use.Energy, "kWh", use.Cost, err)
+	// Output: 84 kWh 9.996 <nil>
+}
+
+func ExampleUse_String() {
+	use := sizing.Use{Energy: decimal.NewFromInt(84), Cost: decimal.RequireFromString("9.996"), Caution: "switch them off at night"}
+	fmt.Println(use.String())
+	// Output: 84 kWh, 9.996; switch them off at night
+}
+
+func ExampleStrings_String() {
+	label := sizing.LightString{Lamps: 70, Length: 24 * units.Foot, Power: 3500 * units.Milliwatt}
+	fmt.Println(sizing.Strings{Each: label, Count: 2}.String())
+	// Output: 2 strings of 70 lamps on 24 ft, 3.5 W each
+}
