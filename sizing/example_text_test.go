@@ -1,0 +1,90 @@
+package sizing_test
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+
+	"example.com/fircone/sizing"
+	"example.com/fircone/units"
+)
+
+// The named values go through JSON, flags and configuration files as their names.
+func ExampleAccent_MarshalText() {
+	text, err := json.Marshal(sizing.Ribbon)
+	fmt.Println(string(text), err)
+	// Output: "ribbon" <nil>
+}
+
+func ExampleAccent_UnmarshalText() {
+	var a sizing.Accent
+	err := json.Unmarshal([]byte(`"picks"`), &a)
+	fmt.Println(a, err)
+	// Output: picks <nil>
+}
+
+func ExampleAccent_String() {
+	fmt.Println(sizing.Both.String(), sizing.Accent(9).String())
+	// Output: both Accent(9)
+}
+
+func ExampleTaper_MarshalText() {
+	text, err := json.Marshal(sizing.Pencil)
+	fmt.Println(string(text), err)
+	// Output: "pencil" <nil>
+}
+
+func ExampleTaper_UnmarshalText() {
+	var t sizing.Taper
+	err := json.Unmarshal([]byte(`"wide"`), &t)
+	fmt.Println(err)
+	// Output: sizing.ParseTaper: taper "wide": unknown name: want full, slim or pencil
+}
+
+func ExampleTaper_String() {
+	fmt.Println(sizing.Full.String())
+	// Output: full
+}
+
+// Common practice, from memory: two thirds of the way round.
+func ExampleExposure_Degrees() {
+	degrees, err := sizing.AgainstWall.Degrees()
+	fmt.Println(degrees, err)
+	// Output: 240 <nil>
+}
+
+func ExampleExposure_MarshalText() {
+	arc, _ := sizing.ArcDegrees(202.5)
+	text, err := json.Marshal([]sizing.Exposure{sizing.InCorner, arc})
+	fmt.Println(string(text), err)
+	// Output: ["corner","202.5 degrees"] <nil>
+}
+
+func ExampleExposure_UnmarshalText() {
+	var e sizing.Exposure
+	err := json.Unmarshal([]byte(`"half"`), &e)
+	fmt.Println(e == sizing.HalfTree, err)
+	// Output: true <nil>
+}
+
+func ExampleExposure_String() {
+	fmt.Println(sizing.AllRound.String())
+	// Output: all round
+}
+
+func ExampleBand_String() {
+	fmt.Println(sizing.Band{Min: 7, Max: 11}.String(), "or", sizing.Band{Min: 3, Max: 3}.String())
+	// Output: 7 to 11 or 3
+}
+
+func ExampleError_Error() {
+	err := &sizing.Error{Func: "Rules.Picks", Field: "height", Value: "6 in", Want: "1 ft to 100 ft", Err: sizing.ErrRange}
+	fmt.Println(err.Error())
+	// Output: sizing.Rules.Picks: height "6 in": out of range: want 1 ft to 100 ft
+}
+
+func ExampleError_Unwrap() {
+	_, err := sizing.CommonPractice().Picks(6 * units.Inch)
+	fmt.Println(errors.Is(err, sizing.ErrRange), errors.Is(err, sizing.ErrName))
+	// Output: true false
+}
