@@ -62,5 +62,5 @@ func ExampleShop_Fullest_question() {
 	// Output:
 	// 6 stars
 	// 6 bells
-	// true shopping.Shop.Fullest: budget "20": over budget: want at least 25.00 for the fewest of everything
+	// true shopping.Shop.Fullest: budget "20.00": over budget: want at least 25.00 for the fewest
 }

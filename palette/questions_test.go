@@ -1,0 +1,49 @@
+package palette_test
+
+import (
+	"fmt"
+
+	"example.com/fircone/palette"
+)
+
+// Do these four colors hold together, for everybody? By CIEDE2000 and, for color
+// vision deficiencies, Brettel, Viénot and Mollon (1997). About one man in twelve
+// cannot tell some reds from greens.
+func ExampleRules_Read_question() {
+	rules := palette.CommonPractice()
+	p, _ := rules.ParsePalette("crimson,forestgreen,gold:metal,ivory")
+	reading, _ := rules.Read(p)
+	for v := palette.Daylight; v <= palette.Tritan; v++ {
+		holds, _ := reading.Holds(v)
+		fmt.Println(v, holds)
+	}
+	for _, pair := range reading.Pairs {
+		if !pair.Holds[palette.Deutan] {
+			fmt.Println(pair.A, "and", pair.B, "are one color to some; make it", pair.Mend.Swatch)
+		}
+	}
+	// Output:
+	// daylight true
+	// warm light true
+	// protan true
+	// deutan false
+	// tritan true
+	// crimson and forestgreen are one color to some; make it forestgreen=#1d761d
+}
+
+// Which of last year's ornaments fit the palette? By CIEDE2000: within 10 of a
+// color they pass for it.
+func ExampleRules_Sort_question() {
+	rules := palette.CommonPractice()
+	p, _ := rules.ParsePalette("crimson,forestgreen,gold:metal,ivory")
+	sorting, _ := rules.Sort(p, []palette.Piece{
+		{Name: "red glass", Color: palette.MustParseColor("#d81840"), Count: 9},
+		{Name: "turquoise birds", Color: palette.MustParseColor("turquoise"), Count: 4},
+	})
+	for _, m := range sorting.Matches {
+		fmt.Println(m.Fits, m)
+	}
+	// Output:
+	// true crimson, 1.5 away
+	// false none: ivory is nearest, 26.1 away
+}
