@@ -67,7 +67,7 @@ func extremes(t reflect.Type, depth int) []Extreme {
 			}
 			break
 		}
-		pool := values(t.Elem(), "")
+		pool := values(t.Elem(), "", "")
 		for _, n := range []int{1, hugeList} {
 			s := reflect.MakeSlice(t, n, n)
 			for i := range n {
@@ -92,12 +92,12 @@ func extremes(t reflect.Type, depth int) []Extreme {
 	case reflect.Struct:
 		es = append(es, Extreme{"", reflect.Zero(t)})
 		if !open(t) || depth > 3 {
-			for _, v := range values(t, "") {
+			for _, v := range values(t, "", "") {
 				es = append(es, Extreme{"", v})
 			}
 			break
 		}
-		base := values(t, "")
+		base := values(t, "", "")
 		for i := range t.NumField() {
 			name := t.Field(i).Name
 			for _, e := range extremes(t.Field(i).Type, depth+1) {
@@ -127,7 +127,7 @@ func extremes(t reflect.Type, depth int) []Extreme {
 			es = append(es, Extreme{e.Field, p})
 		}
 	default:
-		for _, v := range values(t, "") {
+		for _, v := range values(t, "", "") {
 			es = append(es, Extreme{"", v})
 		}
 	}

@@ -76,14 +76,17 @@ func list[T any](values ...T) []any {
 
 func money(s string) decimal.Decimal { return decimal.RequireFromString(s) }
 
+// A request is for values of a type, for the parameter or field of a name that an owner, a function
+// or a struct type, has.
 type request struct {
-	t    reflect.Type
-	name string
+	t           reflect.Type
+	owner, name string
 }
 
 var (
 	memo   = map[request][]reflect.Value{}
-	making = map[reflect.Type]bool{}
+	making = map[reflect.Type]bool{} // the struct types whose values are being made
+	again  bool                      // one was asked for while it was being made
 	lock   sync.Mutex
 )
 
@@ -92,23 +95,36 @@ var (
 func Ordinary(f Func, i int) []reflect.Value {
 	lock.Lock()
 	defer lock.Unlock()
-	name := f.Params[i]
-	if f.Method && i == 0 {
-		name = ""
-	}
-	return values(f.Type().In(i), name)
+	return parameter(f, i)
 }
 
-func values(t reflect.Type, name string) []reflect.Value {
-	name = strings.ToLower(name)
-	key := request{t, name}
+func parameter(f Func, i int) []reflect.Value {
+	if _, ok := fields[f.Name+"."+f.Params[i]]; f.Method && i == 0 && !ok {
+		return values(f.Type().In(i), "", "")
+	}
+	return values(f.Type().In(i), f.Name, f.Params[i])
+}
+
+func values(t reflect.Type, owner, name string) []reflect.Value {
+	key := request{t, owner, name}
 	if have, ok := memo[key]; ok {
 		return have
 	}
-	made := produce(t, name)
-	if len(making) == 0 {
-		memo[key] = made // what is made while something else is being made may lack that
+	if l, ok := fields[owner+"."+name]; ok {
+		var vs []reflect.Value
+		for _, x := range l {
+			vs = append(vs, reflect.ValueOf(x).Convert(t))
+		}
+		memo[key] = vs
+		return vs
 	}
+	before := again
+	again = false
+	made := produce(t, strings.ToLower(name))
+	if !again || len(making) == 0 {
+		memo[key] = made // it does not lack what is still being made
+	}
+	again = again || before
 	return made
 }
 
@@ -160,7 +176,7 @@ func produce(t reflect.Type, name string) []reflect.Value {
 			}
 			break
 		}
-		elems := values(t.Elem(), strings.TrimSuffix(name, "s"))
+		elems := values(t.Elem(), "", strings.TrimSuffix(name, "s"))
 		vs = append(vs, reflect.Zero(t))
 		for k := 0; k < variants && len(elems) > 0; k++ {
 			n := 1 + k%6
@@ -171,7 +187,7 @@ func produce(t reflect.Type, name string) []reflect.Value {
 			vs = append(vs, s)
 		}
 	case reflect.Array:
-		elems := values(t.Elem(), name)
+		elems := values(t.Elem(), "", name)
 		for k := range variants {
 			a := reflect.New(t).Elem()
 			for i := range t.Len() {
@@ -182,10 +198,20 @@ func produce(t reflect.Type, name string) []reflect.Value {
 	case reflect.Struct:
 		vs = structs(t)
 	case reflect.Pointer:
-		for _, e := range values(t.Elem(), name) {
+		for _, e := range values(t.Elem(), "", name) {
 			p := reflect.New(t.Elem())
 			p.Elem().Set(e)
 			vs = append(vs, p)
+		}
+	case reflect.Map:
+		keys, elems := values(t.Key(), "", "item"), values(t.Elem(), "", "step")
+		vs = append(vs, reflect.Zero(t))
+		for k := range 4 {
+			m := reflect.MakeMap(t)
+			for i := range k {
+				m.SetMapIndex(keys[(k+i)%len(keys)], elems[(k+2*i)%len(elems)])
+			}
+			vs = append(vs, m)
 		}
 	case reflect.Interface:
 		switch {
@@ -221,6 +247,7 @@ func produce(t reflect.Type, name string) []reflect.Value {
 // set, combinations of values for the fields.
 func structs(t reflect.Type) []reflect.Value {
 	if making[t] {
+		again = true
 		return []reflect.Value{reflect.Zero(t)}
 	}
 	making[t] = true
@@ -231,7 +258,7 @@ func structs(t reflect.Type) []reflect.Value {
 			v := reflect.New(t).Elem()
 			for i := range t.NumField() {
 				f := t.Field(i)
-				if pool := values(f.Type, f.Name); len(pool) > 0 {
+				if pool := values(f.Type, t.String(), f.Name); len(pool) > 0 {
 					// The first values of a pool are the most usual, and half of the draws are from the first three.
 					n := uint64(len(pool))
 					if k%2 == 0 {
@@ -268,11 +295,7 @@ func produced(t reflect.Type) []reflect.Value {
 		ready := true
 		pools := make([][]reflect.Value, ft.NumIn())
 		for i := range pools {
-			name := f.Params[i]
-			if f.Method && i == 0 {
-				name = ""
-			}
-			pools[i] = values(ft.In(i), name)
+			pools[i] = parameter(f, i)
 			ready = ready && len(pools[i]) > 0
 		}
 		got := 0
