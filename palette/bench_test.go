@@ -75,7 +75,7 @@ func BenchmarkSortLibraryOnce(b *testing.B) {
 func BenchmarkDifference(b *testing.B) {
 	p, q := pointOf(MustParseColor("crimson").Lab()), pointOf(MustParseColor("navy").Lab())
 	for b.Loop() {
-		difference(p, q)
+		difference(p, q, anyFar)
 	}
 }
 

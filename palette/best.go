@@ -133,7 +133,7 @@ func newSearch(r Rules, box []Piece) *search {
 		s.keeps[i].add(i)
 		s.clash[i].add(i)
 		for j := range i {
-			d := difference(points[j], points[i])
+			d := difference(points[j], points[i], max(r.Fit, r.Apart))
 			if d <= r.Fit {
 				s.keeps[i].add(j)
 				s.keeps[j].add(i)

@@ -12,7 +12,9 @@ import (
 // another color, 100 from black to white. It is the same in both orders.
 //
 // See [Difference] for the formula, its accuracy and its source.
-func (c Color) Difference(d Color) float64 { return difference(pointOf(c.Lab()), pointOf(d.Lab())) }
+func (c Color) Difference(d Color) float64 {
+	return difference(pointOf(c.Lab()), pointOf(d.Lab()), anyFar)
+}
 
 // Difference returns the color difference ΔE00 of x and y by CIEDE2000, with the
 // weights kL = kC = kH = 1:
@@ -44,8 +46,11 @@ func Difference(x, y Lab) (float64, error) {
 			return 0, &Error{Func: "Difference", Field: name + ".B", Value: formatFloat(l.B), Want: "-500 to 500", Err: ErrRange}
 		}
 	}
-	return difference(pointOf(x), pointOf(y)), nil
+	return difference(pointOf(x), pointOf(y), anyFar), nil
 }
+
+// anyFar is the limit that no difference is over.
+const anyFar = math.MaxFloat64
 
 func formatFloat(v float64) string { return strconv.FormatFloat(v, 'g', -1, 64) }
 
@@ -57,8 +62,7 @@ type point struct {
 
 func pointOf(l Lab) point { return point{l.L, l.A, l.B, l.Chroma()} }
 
-// lightnessTerm returns (ΔL'/SL)². The whole of ΔE00² is never less: the three other
-// terms are the form u² + v² + RT·u·v, and |RT| < 2.
+// lightnessTerm returns (ΔL'/SL)².
 func lightnessTerm(p, q point) float64 {
 	m := (p.l+q.l)/2 - 50
 	m2 := float64(m * m)
@@ -74,9 +78,10 @@ func weight7(c float64) float64 {
 	return math.Sqrt(c7 / (c7 + 6103515625))
 }
 
-// Sines and cosines of the angles in T, to the nearest float64.
+// Sines and cosines of the angles in the formula, to the nearest float64.
 const (
 	cos30 = 0.86602540378443864676372317075293618
+	sin60 = cos30
 	cos6  = 0.99452189536827333692269194498057038
 	sin6  = 0.10452846326765347139983415480249812
 	cos63 = 0.45399049973954679156040836635787120
@@ -90,7 +95,16 @@ const (
 // by its last bit answers wrongly, and ΔE00 jumps (pairs 10 and 14 of the published
 // ones). Here that question is the sign of a cross product, which is exact enough to
 // be zero when it should be, and the tie then goes as the paper's angles have it.
-func difference(p, q point) float64 {
+//
+// Where the difference is over the limit it may return anyFar for it, which is quicker.
+func difference(p, q point, limit float64) float64 {
+	const slack = 1 + 1e-9 // for rounding, so that nothing at the limit is lost
+	limit = limit * limit * slack
+	// The other terms are u² + v² + RT·u·v with |RT| < 2: never negative.
+	sum := lightnessTerm(p, q)
+	if sum > limit {
+		return anyFar
+	}
 	g := 1 + (1-weight7((p.chroma+q.chroma)/2))/2
 	a1, a2 := g*p.a, g*q.a
 	c1 := math.Sqrt(float64(a1*a1) + float64(p.b*p.b))
@@ -98,7 +112,7 @@ func difference(p, q point) float64 {
 
 	cm := (c1 + c2) / 2
 	u := (c2 - c1) / (1 + float64(0.045*cm)) // ΔC'/SC
-	sum := lightnessTerm(p, q) + float64(u*u)
+	sum += float64(u * u)
 	if min(c1, c2) < 1e-100 {
 		return math.Sqrt(sum) // a grey has no hue to differ in
 	}
@@ -141,12 +155,18 @@ func difference(p, q point) float64 {
 		float64(0.20*(float64(cos4*cos63)+float64(sin4*sin63)))
 	v := dh / (1 + float64(0.015*float64(cm*t))) // ΔH'/SH
 
+	sum += float64(v * v)
+	// RT = -sin(2Δθ)·RC, Δθ = 30°·exp(-e²), RC = 2·√(cm⁷/(cm⁷ + 25⁷)):
+	// between -sin 60°·RC and 0.
+	rc := 2 * weight7(cm)
+	if sum-float64(sin60*rc*max(u*v, 0)) > limit {
+		return anyFar
+	}
 	hue := float64(elem.Atan2(s, c) * (180 / math.Pi))
 	if hue < 0 {
 		hue += 360
 	}
 	e := (hue - 275) / 25
-	// RT = -sin(2Δθ)·RC, Δθ = 30°·exp(-e²).
-	rt := -elem.Sin(math.Pi/3*elem.Exp(-(e*e))) * 2 * weight7(cm)
-	return math.Sqrt(sum + float64(v*v) + float64(float64(rt*u)*v))
+	rt := -elem.Sin(math.Pi/3*elem.Exp(-(e*e))) * rc
+	return math.Sqrt(sum + float64(float64(rt*u)*v))
 }

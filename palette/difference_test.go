@@ -179,13 +179,34 @@ func TestDifferenceProperties(t *testing.T) {
 		if want := 100 * rival(c).DistanceCIEDE2000(rival(d)); math.Abs(cd-want) > 0.06 {
 			t.Fatalf("%s to %s: %v, library %v", c, d, cd, want)
 		}
+		// Up to the limit the difference is exact; over it, it is at least over it.
 		p, q := pointOf(c.Lab()), pointOf(d.Lab())
-		if bound := lightnessTerm(p, q); bound > cd*cd*(1+1e-12) {
-			t.Fatalf("%s to %s: ΔE00² = %v is under its lightness term %v", c, d, cd*cd, bound)
+		share := rapid.Float64Range(0, 2).Draw(t, "share")
+		for _, limit := range []float64{cd, cd * share, math.Nextafter(cd, 0), 0} {
+			got := difference(p, q, limit)
+			if got != cd && (cd <= limit || got != anyFar) {
+				t.Fatalf("%s to %s: %v with the limit %v, %v without", c, d, got, limit, cd)
+			}
 		}
 	})
 	if d := (Color{}).Difference(Color{255, 255, 255}); math.Abs(d-100) > 1e-12 {
 		t.Errorf("black to white: %v, want 100", d)
+	}
+}
+
+// What is far over the limit is told early: on lightness alone, and on all but the
+// turn for blues.
+func TestDifferenceEarly(t *testing.T) {
+	black, white, red, green := pointOf(Lab{}), pointOf(Lab{100, 0, 0}), pointOf(Lab{50, 60, 30}), pointOf(Lab{50, -60, 30})
+	if got := difference(black, white, 99); got != anyFar {
+		t.Errorf("black to white with the limit 99: %v", got)
+	}
+	if got := difference(black, white, 100.0001); math.Abs(got-100) > 1e-12 {
+		t.Errorf("black to white with the limit 100.0001: %v", got)
+	}
+	d := difference(red, green, anyFar)
+	if got := difference(red, green, 0.99*d); got != anyFar {
+		t.Errorf("red to green, %v, with the limit %v: %v", d, 0.99*d, got)
 	}
 }
 

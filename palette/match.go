@@ -67,18 +67,12 @@ func (p *Palette) points() (points [MaxSwatches]point) {
 	return points
 }
 
-// match is Match with the points of p given. A swatch whose lightness alone puts it
-// farther than the best so far is passed over; the slack covers rounding.
+// match is Match with the points of p given.
 func (r Rules) match(p *Palette, points *[MaxSwatches]point, c Color) Match {
-	const slack = 1 + 1e-9
 	q := pointOf(c.Lab())
-	best := difference(points[0], q)
-	at := 0
-	for i := 1; i < p.n; i++ {
-		if lightnessTerm(points[i], q) > float64(best*best)*slack {
-			continue
-		}
-		if d := difference(points[i], q); d < best {
+	best, at := anyFar, 0
+	for i := range p.n {
+		if d := difference(points[i], q, best); d < best {
 			best, at = d, i
 		}
 	}

@@ -94,7 +94,7 @@ func see(c Color) (s sight) {
 
 func (s *sight) differences(t *sight) (d [Tritan + 1]float64) {
 	for v := range s {
-		d[v] = difference(s[v], t[v])
+		d[v] = difference(s[v], t[v], anyFar)
 	}
 	return d
 }
@@ -131,7 +131,7 @@ func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
 				if !all(r.holds(d)) || r.loses(seen, k, other, &sees) {
 					continue
 				}
-				if change := difference(seen[k][Daylight], sees[Daylight]); change < least {
+				if change := difference(seen[k][Daylight], sees[Daylight], anyFar); change < least {
 					least = change
 					best = Mend{
 						Swatch:  Swatch{p.swatch[k].Name, color, p.swatch[k].Finish},
