@@ -1,0 +1,209 @@
+package job_test
+
+import (
+	"encoding/json"
+	"errors"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/shopspring/decimal"
+
+	"example.com/fircone/examples/plan/job"
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+// The station in plain sizes: the figures are common practice, worked by hand.
+func TestStation(t *testing.T) {
+	p, err := job.Make(job.Station())
+	if err != nil {
+		t.Fatal(err)
+	}
+	hall := p.Trees[0]
+	if hall.OrnamentTypes != 9 || hall.OrnamentsPerType != (sizing.Band{Min: 7, Max: 11}) || hall.Garland != 81*units.Foot || hall.Picks != 27 {
+		t.Errorf("ticket hall: %d types, %v of each, %v, %d picks", hall.OrnamentTypes, hall.OrnamentsPerType, hall.Garland, hall.Picks)
+	}
+	// By hand: 12 ft less 1 ft is 11 ft; 9 strings of 5 W; 81 shared 40/30/20/10.
+	if hall.Fit == nil || hall.Fit.Tallest != 11*units.Foot || hall.Strings == nil || hall.Strings.Count != 9 || hall.Strings.Load.Power != 45*units.Watt {
+		t.Errorf("ticket hall: fit %v, strings %v", hall.Fit, hall.Strings)
+	}
+	tea := p.Mantels[0]
+	if tea.BaseGarland != 88*units.Inch || tea.Picks != 8 || tea.Hanging.Left != units.Foot || tea.Hanging.Right != units.Foot {
+		t.Errorf("tea room: %v, %d picks, %v", tea.BaseGarland, tea.Picks, tea.Hanging)
+	}
+}
+
+// Ornaments are shared over the colors without losing one, in every room.
+func TestColorsAddUp(t *testing.T) {
+	r := job.Station()
+	colored, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r.Colors = palette.Palette{}
+	r.Stock = job.Stock{}
+	plain, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	count := func(p job.Plan) map[string]int {
+		rooms := map[string]int{}
+		for _, n := range p.Needs {
+			if strings.HasSuffix(n.Item, "ornaments") {
+				rooms[n.Room] += n.Quantity.Pieces
+			}
+		}
+		return rooms
+	}
+	if diff := cmp.Diff(count(plain), count(colored)); diff != "" || len(count(plain)) != 3 {
+		t.Errorf("ornaments by room, -plain +colored:\n%s", diff)
+	}
+}
+
+// What is bought and owned covers each room's share, the shares lie in their
+// bands, the budget is kept, and the costs add up to the total.
+func TestBasketAddsUp(t *testing.T) {
+	for _, budget := range []string{"", "310", "320", "345.50", "1000"} {
+		r := job.Station()
+		r.Stock.Budget = decimal.Decimal{}
+		if budget != "" {
+			r.Stock.Budget = decimal.RequireFromString(budget)
+		}
+		p, err := job.Make(r)
+		if err != nil {
+			t.Fatalf("budget %q: %v", budget, err)
+		}
+		total := decimal.Zero
+		for _, buy := range p.Basket.List.Purchases {
+			total = total.Add(buy.Cost)
+			need, have := shopping.Quantity{}, buy.Owned
+			for _, n := range buy.Needs {
+				if n.Room == "" {
+					t.Errorf("budget %q: a share of %s is in no room", budget, buy.Item)
+				}
+				need.Pieces += n.Quantity.Pieces
+				need.Length += n.Quantity.Length
+			}
+			for _, b := range buy.Buys {
+				have.Pieces += b.Packs * b.Offer.Pack.Pieces
+			}
+			if need.Length == 0 && have.Pieces-need.Pieces != buy.Surplus.Pieces {
+				t.Errorf("budget %q: %s: %d there, %d needed, %v left over", budget, buy.Item, have.Pieces, need.Pieces, buy.Surplus)
+			}
+		}
+		if !total.Equal(p.Basket.List.Total) || budget != "" && total.GreaterThan(r.Stock.Budget) {
+			t.Errorf("budget %q: total %v, costs %v", budget, p.Basket.List.Total, total)
+		}
+	}
+}
+
+// A budget that does not do is refused, and the refusal says what would.
+func TestBudgetTooSmall(t *testing.T) {
+	r := job.Station()
+	r.Stock.Budget = decimal.NewFromInt(20)
+	_, err := job.Make(r)
+	var refusal *job.Refusal
+	if !errors.As(err, &refusal) || !errors.Is(err, shopping.ErrBudget) || refusal.Path[0] != "stock" || !strings.Contains(refusal.Want, "at least") {
+		t.Fatalf("%v", err)
+	}
+	least := strings.Fields(refusal.Want)[2]
+	r.Stock.Budget = decimal.RequireFromString(least)
+	if _, err := job.Make(r); err != nil {
+		t.Errorf("the budget %s that was asked for: %v", least, err)
+	}
+	r.Stock.Budget = r.Stock.Budget.Sub(decimal.New(1, -2))
+	if _, err := job.Make(r); err == nil {
+		t.Errorf("a cent less than %s did", least)
+	}
+}
+
+// What nobody offers and is not owned is listed and not dropped.
+func TestUnpriced(t *testing.T) {
+	r := job.Request{Trees: []job.Tree{{Room: "hall", Height: 7 * units.Foot}}}
+	r.Stock.Offers = []shopping.Offer{{Item: "lights", Name: "string", Pack: shopping.Quantity{Pieces: 100}, Price: decimal.NewFromInt(9)}}
+	p, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var items []string
+	for _, n := range p.Basket.Unpriced {
+		items = append(items, n.Item)
+	}
+	if diff := cmp.Diff([]string{"ornaments", "garland"}, items); diff != "" {
+		t.Error(diff)
+	}
+	if got := p.Basket.List.Total.String(); got != "63" {
+		t.Errorf("7 strings of 100 at 9: %s", got)
+	}
+}
+
+// A refusal names the place in the request.
+func TestRefusals(t *testing.T) {
+	for path, change := range map[string]func(*job.Request){
+		"trees/1/height":          func(r *job.Request) { r.Trees[1].Height = 0 },
+		"trees/0/width":           func(r *job.Request) { r.Trees[0].Width = 100 * units.Foot },
+		"trees/0/taper":           func(r *job.Request) { r.Trees[0].Taper = 9 },
+		"trees/0/where":           func(r *job.Request) { r.Trees[0].Where = 9 },
+		"trees/0/accent":          func(r *job.Request) { r.Trees[0].Accent = 9 },
+		"trees/0/ceiling":         func(r *job.Request) { r.Trees[0].Ceiling = 1 },
+		"trees/0/string/lamps":    func(r *job.Request) { r.Trees[0].Label.Lamps = -1 },
+		"mantels/0/length":        func(r *job.Request) { r.Mantels[0].Length = 0 },
+		"mantels/0/look":          func(r *job.Request) { r.Mantels[0].Look = 9 },
+		"mantels/0/heavySide":     func(r *job.Request) { r.Mantels[0].Heavy = 9 },
+		"mantels/0/depth":         func(r *job.Request) { r.Mantels[0].Depth = -1 },
+		"mantels/0/opening/width": func(r *job.Request) { r.Mantels[0].Opening.Width = 30 * units.Foot },
+		"mantels/0/swags":         func(r *job.Request) { r.Mantels[0].Swags = -1 },
+		"mantels/0/hookRating":    func(r *job.Request) { r.Mantels[0].Hooks = -1 },
+		"mantels/0/garlandWeight": func(r *job.Request) { r.Mantels[0].Weight = -1 },
+		"stock":                   func(r *job.Request) { r.Stock.Offers[0].Price = decimal.NewFromInt(-1) },
+	} {
+		r := job.Station()
+		change(&r)
+		_, err := job.Make(r)
+		var refusal *job.Refusal
+		if !errors.As(err, &refusal) {
+			t.Errorf("%s: %v", path, err)
+			continue
+		}
+		if got := strings.Join(refusal.Path, "/"); got != path || refusal.Want == "" || refusal.Unwrap() == nil {
+			t.Errorf("%s: refused at %s: %v", path, got, err)
+		}
+	}
+}
+
+// A request goes through JSON and comes back, and the plan is the same.
+func TestRequestJSON(t *testing.T) {
+	r := job.Station()
+	data, err := json.Marshal(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var back job.Request
+	if err := json.Unmarshal(data, &back); err != nil {
+		t.Fatalf("%v\n%s", err, data)
+	}
+	p1, err1 := job.Make(r)
+	p2, err2 := job.Make(back)
+	if err1 != nil || err2 != nil || p1.String() != p2.String() {
+		t.Errorf("%v, %v: the plans differ:\n%s", err1, err2, cmp.Diff(p1.String(), p2.String()))
+	}
+}
+
+func TestReadStock(t *testing.T) {
+	for text, want := range map[string]string{
+		`{"offers": []}`:                  "",
+		`{"ofers": []}`:                   "ofers",
+		`{"offers": [{"price": "x"}]}`:    "decimal",
+		`{"offers": []} {}`:               "more after",
+		`{"box": [{"color": "greyish"}]}`: "greyish",
+		``:                                "EOF",
+	} {
+		_, err := job.ReadStock(strings.NewReader(text))
+		if (err == nil) != (want == "") || err != nil && !strings.Contains(err.Error(), want) {
+			t.Errorf("%s: %v, want %q", text, err, want)
+		}
+	}
+}
