@@ -1,0 +1,97 @@
+// Package api answers the requests of the service, without HTTP: the server and
+// the program that runs in the browser both call it, so that they cannot differ.
+package api
+
+import (
+	"bytes"
+	"encoding/json"
+	"net/url"
+	"strconv"
+
+	"example.com/fircone/examples/plan/job"
+	"example.com/fircone/sizing"
+	"example.com/fircone/units"
+)
+
+// A Reply is the answer to one request.
+type Reply struct {
+	Status int    // the HTTP status
+	Type   string // the media type of the body
+	Body   []byte
+}
+
+// Call answers a POST of body to target, which is a path with or without a query:
+//
+//	/plan      the plan for the job in body
+//	/picture   a picture of the plan for the job in body
+//
+// Every answer that is not a success is a [Problem].
+func Call(target string, body []byte) Reply {
+	u, err := url.Parse(target)
+	if err != nil {
+		return NewProblem("not-found", "").Reply()
+	}
+	if len(body) > MaxBody {
+		return NewProblem("too-large", "").Reply()
+	}
+	switch u.Path {
+	case "/plan":
+		return plan(body)
+	}
+	return NewProblem("not-found", "").Reply()
+}
+
+// Example returns the job that the page begins with, as the body of a request.
+func Example() Reply { return reply(job.Station()) }
+
+func plan(body []byte) Reply {
+	p, err := makePlan(body)
+	if err != nil {
+		return problemOf(err).Reply()
+	}
+	return reply(p)
+}
+
+func makePlan(body []byte) (job.Plan, error) {
+	var request job.Request
+	if err := decode(body, &request); err != nil {
+		return job.Plan{}, err
+	}
+	if err := checkSize(request); err != nil {
+		return job.Plan{}, err
+	}
+	return job.Make(request)
+}
+
+// checkSize holds a job to what the service plans in about a second: the time
+// that a shopping list takes grows with the pieces and with the offers.
+func checkSize(r job.Request) error {
+	if n := len(r.Trees) + len(r.Mantels); n > maxRooms {
+		return &valueError{
+			value: strconv.Itoa(n) + " trees and mantels",
+			want:  "at most " + strconv.Itoa(maxRooms) + " trees and mantels together",
+		}
+	}
+	total := units.Length(0)
+	for _, t := range r.Trees {
+		total += min(max(t.Height, 0), sizing.MaxHeight) // what is outside is refused by name later
+	}
+	if total > maxTotal {
+		return &valueError{pointer: "/trees", value: total.String() + " of height", want: "at most " + maxTotal.String() + " of height together"}
+	}
+	if n := len(r.Stock.Offers); n > maxOffers {
+		return &valueError{pointer: "/stock/offers", value: strconv.Itoa(n) + " offers", want: "at most " + strconv.Itoa(maxOffers) + " offers"}
+	}
+	return nil
+}
+
+// reply returns v as an answer in JSON.
+func reply(v any) Reply {
+	var buf bytes.Buffer
+	enc := json.NewEncoder(&buf)
+	enc.SetEscapeHTML(false)
+	if err := enc.Encode(v); err != nil {
+		return NewProblem("internal", "").Reply()
+	}
+	return Reply{Status: 200, Type: "application/json", Body: buf.Bytes()}
+}

@@ -1,0 +1,335 @@
+// The page keeps no figures of its own: it sends the form as a job and shows the
+// plan that comes back, from the service or from the same functions in here.
+
+const form = document.getElementById("job");
+const here = document.getElementById("here");
+const status = document.getElementById("status");
+const plan = document.getElementById("plan");
+const result = document.getElementById("result");
+
+// ---- asking
+
+let served = false; // whether a service answers at this address
+let local = null; // a promise of the functions in here, once they are asked for
+
+// ask posts a job and resolves to {status, type, body}.
+async function ask(target, body) {
+	if (here.checked || !served) {
+		local ??= load();
+		return (await local)(target, body);
+	}
+	const answer = await fetch(target.slice(1), {
+		method: "POST",
+		headers: { "Content-Type": "application/json" },
+		body,
+	});
+	return {
+		status: answer.status,
+		type: answer.headers.get("Content-Type"),
+		body: await answer.text(),
+	};
+}
+
+// load starts the program that answers without a service.
+async function load() {
+	await import("./wasm_exec.js");
+	const go = new Go();
+	const code = await (await fetch("fircone.wasm")).arrayBuffer();
+	const { instance } = await WebAssembly.instantiate(code, go.importObject);
+	go.run(instance);
+	return globalThis.fircone;
+}
+
+const found = async (name) => {
+	try {
+		return (await fetch(name, { method: "HEAD" })).ok;
+	} catch {
+		return false;
+	}
+};
+
+// ---- the form
+//
+// A list stands in an element with data-list, each item of it a fieldset made
+// from the template of that name. A field says with data-name where its value
+// goes, in the item or, outside of lists, in the job.
+
+const lists = [...document.querySelectorAll("[data-list]")];
+const alone = [...form.querySelectorAll("[data-name]")];
+const within = (root) => [...root.querySelectorAll("[data-name]")];
+
+function get(object, path) {
+	return path.split("/").reduce((o, name) => o?.[name], object);
+}
+
+function set(object, path, value) {
+	const names = path.split("/");
+	const last = names.pop();
+	let o = object;
+	for (const name of names) o = o[name] ??= {};
+	o[last] = value;
+}
+
+function put(field, value) {
+	if (value === undefined) return;
+	if (field.tagName === "SELECT" && ![...field.options].some((o) => o.value === value)) {
+		field.add(new Option(value, value)); // an arc in degrees, say
+	}
+	field.value = value;
+}
+
+function add(list, item = {}) {
+	const template = document.getElementById(list.dataset.list);
+	const fieldset = template.content.firstElementChild.cloneNode(true);
+	for (const field of within(fieldset)) put(field, get(item, field.dataset.name));
+	fieldset.querySelector(".remove").addEventListener("click", () => {
+		fieldset.remove();
+		changed();
+	});
+	list.append(fieldset);
+	return fieldset;
+}
+
+// read puts the values of fields into an object. An empty field is left out,
+// unless it has to be there; what looks like a number is one where it may be.
+function read(fields, into) {
+	for (const field of fields) {
+		const text = field.value.trim();
+		if (text === "" && !field.required) continue;
+		const number = "number" in field.dataset && /^\d+(\.\d+)?$/.test(text);
+		set(into, field.dataset.name, number ? Number(text) : text);
+	}
+	return into;
+}
+
+// job returns what the form says, as the service takes it.
+function job() {
+	const out = read(alone, {});
+	for (const list of lists) {
+		const items = [...list.children].map((fieldset) => read(within(fieldset), {}));
+		if (items.length) set(out, list.dataset.list, items);
+	}
+	return out;
+}
+
+// fieldAt returns the field that a pointer such as /trees/0/height leads to.
+function fieldAt(pointer) {
+	const path = pointer.slice(1);
+	for (const list of lists) {
+		if (!path.startsWith(list.dataset.list + "/")) continue;
+		const [index, ...name] = path.slice(list.dataset.list.length + 1).split("/");
+		const item = list.children[index];
+		return item && within(item).find((f) => f.dataset.name === name.join("/"));
+	}
+	return alone.find((f) => f.dataset.name === path);
+}
+
+function fillForm(j) {
+	for (const field of alone) put(field, get(j, field.dataset.name));
+	for (const list of lists) for (const item of get(j, list.dataset.list) ?? []) add(list, item);
+}
+
+// ---- the result
+
+// el makes an element; text is text, never markup.
+function el(name, attributes, ...children) {
+	const e = document.createElement(name);
+	for (const [key, value] of Object.entries(attributes)) e.setAttribute(key, value);
+	e.append(...children.filter((c) => c !== null && c !== undefined));
+	return e;
+}
+
+// money writes an amount with its cents, digit by digit.
+function money(text) {
+	const [whole, part = ""] = String(text).split(".");
+	return `${whole}.${part.padEnd(2, "0")}`;
+}
+
+// short cuts a measure such as 35.9210245 cm to one decimal place for reading.
+const short = (text) => String(text).replace(/(\.\d)\d+/, "$1");
+
+function clearProblems() {
+	for (const note of form.querySelectorAll(".problem")) note.remove();
+	for (const field of form.querySelectorAll("[aria-invalid]")) {
+		field.removeAttribute("aria-invalid");
+		field.removeAttribute("aria-errormessage");
+	}
+	result.classList.remove("stale");
+}
+
+function showProblem(problem) {
+	const field = problem.pointer && fieldAt(problem.pointer);
+	result.classList.add("stale");
+	if (!field) {
+		const about = [problem.pointer?.slice(1).replaceAll("/", ", "), problem.value, problem.detail].filter(Boolean).join(": ");
+		status.textContent = `${problem.title}${about ? ": " + about : ""}.${problem.want ? ` Wanted: ${problem.want}.` : ""}`;
+		return;
+	}
+	field.closest("label").append(el("span", { class: "problem", id: "note" }, `Wanted: ${problem.want}`));
+	field.setAttribute("aria-invalid", "true");
+	field.setAttribute("aria-errormessage", "note");
+	for (let d = field.closest("details"); d; d = d.parentElement.closest("details")) d.open = true;
+	status.textContent = "One value cannot be used. It is marked in the form.";
+}
+
+function needsOf(needs) {
+	const list = el("dl", {});
+	for (const need of needs) {
+		list.append(el("div", {}, el("dt", {}, need.item),
+			el("dd", { class: "much" }, String(need.quantity)),
+			el("dd", { class: "why" }, `${need.basis} (${need.source})`)));
+	}
+	return list;
+}
+
+function mantelNotes(m) {
+	const notes = [];
+	if (m.violations?.length) {
+		notes.push(el("div", { class: "warning" }, el("b", {}, "Too near"), el("ul", {}, ...m.violations.map((v) =>
+			el("li", {}, `${v.place}: ${v.measure} ${short(v.measured)}, ${v.atLeast ? "at least" : "at most"} ${v.allowed} (${v.source})`)))));
+	}
+	const hooks = m.load?.hooks ?? [];
+	const over = hooks.filter((h) => h.overloaded);
+	if (over.length) {
+		notes.push(el("div", { class: "warning" }, el("b", {}, "Overloaded"), el("ul", {}, ...over.map((h) =>
+			el("li", {}, `the hook at ${short(h.along)} along the shelf carries ${short(h.total)}, more than ${short(m.load.workingLoad)}`)))));
+	}
+	if (m.steps?.length) {
+		notes.push(el("details", {}, el("summary", {}, "In which order"), el("ol", {}, ...m.steps.map((s) =>
+			el("li", {}, s.do, s.mind ? el("span", { class: "why" }, `Mind: ${s.mind}.`) : null)))));
+	}
+	return notes;
+}
+
+function colorsOf(c) {
+	const chips = c.palette.split(",").map((text) => {
+		const [name, rest] = text.split(/[:=]/);
+		const chip = el("span", { class: "chip" });
+		chip.style.background = /=(#\w+)/.exec(text)?.[1] ?? name.replaceAll(" ", "");
+		return el("li", {}, chip, name + (text.includes(":") ? `, ${text.split(":").pop()}` : ""));
+	});
+	const close = [];
+	for (const p of c.pairs) {
+		const lost = Object.keys(p.holds).filter((view) => !p.holds[view]);
+		if (lost.length) close.push(`${p.a} and ${p.b} look alike: ${lost.map((v) => views[v] ?? v).join(", ")}`);
+	}
+	const section = el("section", { class: "card" }, el("h2", {}, "Colors"), el("ul", { class: "chips" }, ...chips));
+	if (close.length) section.append(el("div", { class: "warning" }, el("ul", {}, ...close.map((t) => el("li", {}, t)))));
+	if (c.box?.length) {
+		section.append(el("p", {}, el("b", {}, "From last year's boxes")), el("ul", {}, ...c.box.map((b) =>
+			el("li", {}, b.fits ? `${b.name}: goes with ${b.nearest}` : `${b.name}: leave it in the box`))));
+	}
+	return section;
+}
+
+const views = {
+	"daylight": "in daylight",
+	"warm light": "under warm white lights",
+	"protan": "to people who do not see red well",
+	"deutan": "to people who do not see green well",
+	"tritan": "to people who do not see blue well",
+};
+
+function basketOf(list, unpriced) {
+	const rows = [];
+	for (const p of list.purchases) {
+		for (const b of p.buys ?? []) {
+			rows.push(el("tr", {}, el("td", {}, p.item, el("span", { class: "why" }, b.offer.name)),
+				el("td", { class: "number" }, `${b.packs} × ${money(b.offer.price)}`),
+				el("td", { class: "number" }, money(b.cost))));
+		}
+	}
+	const section = el("section", { class: "card" }, el("h2", {}, "For the basket"), el("table", {},
+		el("thead", {}, el("tr", {}, el("th", {}, "What"), el("th", { class: "number" }, "Packs"), el("th", { class: "number" }, "Cost"))),
+		el("tbody", {}, ...rows),
+		el("tfoot", {}, el("tr", {}, el("th", { colspan: 2 }, "Total"), el("td", { class: "number" }, money(list.total))))));
+	const have = list.purchases.filter((p) => p.owned && !p.buys?.length).map((p) => p.item);
+	if (have.length) section.append(el("p", {}, `Nothing to buy, there is enough: ${[...new Set(have)].join(", ")}.`));
+	if (unpriced?.length) section.append(el("p", {}, `No shop named here has: ${[...new Set(unpriced.map((n) => n.item))].join(", ")}.`));
+	return section;
+}
+
+function showPlan(p) {
+	const rooms = [
+		...[p.tree, ...(p.moreTrees ?? [])].filter(Boolean).map((t) => ({ room: t.room, what: `tree, ${t.height}`, notes: [] })),
+		...[p.mantel, ...(p.moreMantels ?? [])].filter(Boolean).map((m) => ({ room: m.room, what: `mantel, ${m.length}`, notes: mantelNotes(m) })),
+	];
+	const sections = [];
+	const told = new Set();
+	for (const r of rooms) {
+		const room = r.room ?? "";
+		const section = el("section", { class: "card room" }, el("h2", {}, room ? `${room}: ${r.what}` : r.what));
+		if (!told.has(room)) section.append(needsOf(p.needs.filter((n) => (n.room ?? "") === room)));
+		told.add(room);
+		section.append(...r.notes);
+		sections.push(section);
+	}
+	if (p.colors) sections.push(colorsOf(p.colors));
+	if (p.shopping) sections.push(basketOf(p.shopping, p.unpriced));
+	if (p.cautions?.length) {
+		sections.push(el("section", { class: "card" }, el("h2", {}, "Take care"),
+			el("ul", {}, ...p.cautions.map((c) => el("li", {}, c)))));
+	}
+	plan.replaceChildren(...sections);
+}
+
+// ---- putting them together
+
+let turn = 0;
+
+async function work() {
+	const mine = ++turn;
+	const body = JSON.stringify(job());
+	result.setAttribute("aria-busy", "true");
+	let answer;
+	try {
+		answer = await ask("/plan", body);
+	} catch {
+		if (mine !== turn) return;
+		clearProblems();
+		result.setAttribute("aria-busy", "false");
+		result.classList.add("stale");
+		status.textContent = "No answer: the server cannot be reached, and this page has no way to compute by itself.";
+		return;
+	}
+	if (mine !== turn) return; // the form has changed since
+	clearProblems();
+	if (answer.status === 200) {
+		showPlan(JSON.parse(answer.body));
+		status.textContent = "";
+	} else if (answer.type === "application/problem+json") {
+		showProblem(JSON.parse(answer.body));
+	} else {
+		showProblem({ title: `Answer ${answer.status}` });
+	}
+	result.setAttribute("aria-busy", "false");
+}
+
+let waiting;
+
+function changed() {
+	for (const count of document.querySelectorAll("[data-count]")) {
+		const list = lists.find((l) => l.dataset.list === count.dataset.count);
+		count.textContent = list.children.length ? `(${list.children.length})` : "";
+	}
+	clearTimeout(waiting);
+	waiting = setTimeout(work, 250);
+}
+
+form.addEventListener("input", changed);
+form.addEventListener("submit", (event) => {
+	event.preventDefault();
+	clearTimeout(waiting);
+	work();
+});
+for (const button of document.querySelectorAll("[data-add]")) {
+	button.addEventListener("click", () => {
+		add(lists.find((l) => l.dataset.list === button.dataset.add)).querySelector("input").focus();
+	});
+}
+
+served = await found("healthz");
+here.closest("label").hidden = !(served && (await found("fircone.wasm")));
+document.getElementById("api").hidden = !served;
+fillForm(await (await fetch("example.json")).json());
+changed();

@@ -1,0 +1,356 @@
+package main
+
+import (
+	"bufio"
+	"bytes"
+	"context"
+	"encoding/json"
+	"fmt"
+	"io"
+	"net"
+	"net/http"
+	"net/http/httptest"
+	"os"
+	"strings"
+	"sync"
+	"sync/atomic"
+	"testing"
+	"testing/fstest"
+	"time"
+
+	"example.com/fircone/examples/service/api"
+)
+
+// ask has the handler answer one request.
+func ask(h http.Handler, method, target, media, body string) *http.Response {
+	r := httptest.NewRequest(method, target, strings.NewReader(body))
+	if media != "" {
+		r.Header.Set("Content-Type", media)
+	}
+	w := httptest.NewRecorder()
+	h.ServeHTTP(w, r)
+	return w.Result()
+}
+
+func bodyOf(t *testing.T, r *http.Response) []byte {
+	t.Helper()
+	body, err := io.ReadAll(r.Body)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return body
+}
+
+// The figures are the trade's own (common practice), worked by hand: a 9 ft tree
+// takes 9 types, 7 to 11 of each, 27 picks, 81 ft of garland.
+func TestPlan(t *testing.T) {
+	r := ask(newHandler(nil), "POST", "/plan", "application/json; charset=utf-8",
+		`{"trees":[{"room":"ticket hall","height":"9 ft"}],"mantels":[{"length":"5 ft"}]}`)
+	if r.StatusCode != 200 || r.Header.Get("Content-Type") != "application/json" {
+		t.Fatalf("status %d, %s: %s", r.StatusCode, r.Header.Get("Content-Type"), bodyOf(t, r))
+	}
+	var got struct {
+		Tree struct {
+			Height, Garland  string
+			OrnamentTypes    int
+			OrnamentsPerType struct{ Min, Max int }
+			Picks            int
+		}
+		Mantel struct {
+			BaseGarland string
+			Picks       int
+		}
+	}
+	if err := json.Unmarshal(bodyOf(t, r), &got); err != nil {
+		t.Fatal(err)
+	}
+	if text := fmt.Sprint(got); text != "{{9 ft 81 ft 9 {7 11} 27} {7 ft 8}}" {
+		t.Errorf("plan %s", text)
+	}
+}
+
+func TestProblems(t *testing.T) {
+	h := newHandler(nil)
+	const media = "application/json"
+	for _, test := range []struct {
+		reason               string
+		method, target       string
+		media, body          string
+		status               int
+		kind                 string
+		pointer, value, want string
+	}{
+		{reason: "no JSON", body: "tree", status: 400, kind: "syntax"},
+		{reason: "nothing", body: "", status: 400, kind: "syntax"},
+		{reason: "half of it", body: `{"trees":[`, status: 400, kind: "syntax"},
+		{reason: "more than one text", body: `{} {}`, status: 400, kind: "syntax"},
+		{reason: "a name twice", body: `{"trees":[],"trees":[]}`, status: 400, kind: "syntax"},
+		{reason: "too deep", body: strings.Repeat(`{"a":`, 20), status: 400, kind: "syntax"},
+		{reason: "a list too long", body: `{"trees":[` + strings.Repeat("0,", 1000) + `0]}`, status: 400, kind: "syntax"},
+		{reason: "not UTF-8", body: "{\"a\xff\":1}", status: 400, kind: "syntax"},
+		{reason: "a list", body: `[]`, status: 422, kind: "value", value: "a list", want: "an object"},
+		{reason: "null", body: `null`, status: 422, kind: "value", value: "null", want: "an object"},
+		{reason: "a list that is none", body: `{"trees":{}}`, status: 422, kind: "value", pointer: "/trees", value: "an object", want: "a list"},
+		{reason: "a tree that is none", body: `{"trees":[7]}`, status: 422, kind: "value", pointer: "/trees/0", value: "7", want: "an object"},
+		{reason: "an unknown name", body: `{"shrubs":1}`, status: 422, kind: "value", pointer: "/shrubs", value: "1", want: "no such name"},
+		{reason: "a name that a pointer must escape", body: `{"a/b~c":"x"}`, status: 422, kind: "value", pointer: "/a~1b~0c", value: `"x"`, want: "no such name"},
+		{reason: "a bare number for a length", body: `{"trees":[{"height":7}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "7", want: `a text, such as "7 ft 6 in"`},
+		{reason: "a length without its unit", body: `{"trees":[{"height":"7"}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: `"7"`, want: "a number and a unit, such as 7 ft 6 in"},
+		{reason: "a word that is not known", body: `{"trees":[{"height":"7 ft"},{"height":"7 ft","accent":"tinsel"}]}`, status: 422, kind: "value", pointer: "/trees/1/accent", value: `"tinsel"`, want: "garland, picks, ribbon or both"},
+		{reason: "a height out of its range", body: `{"trees":[{"height":"6 in"}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "6 in", want: "1 ft to 100 ft"},
+		{reason: "no height", body: `{"trees":[{}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "0 ft", want: "1 ft to 100 ft"},
+		{reason: "a length out of its range", body: `{"mantels":[{"length":"6 in"}]}`, status: 422, kind: "value", pointer: "/mantels/0/length", value: "6 in", want: "1 ft to 50 ft"},
+		{reason: "a room that is no text", body: `{"trees":[{"height":"7 ft","room":1}]}`, status: 422, kind: "value", pointer: "/trees/0/room", value: "1", want: "a text"},
+		{reason: "no media type", media: "-", body: `{}`, status: 415, kind: "media-type"},
+		{reason: "a form", media: "application/x-www-form-urlencoded", body: `{}`, status: 415, kind: "media-type"},
+		{reason: "a large body", body: strings.Repeat(" ", api.MaxBody+1), status: 413, kind: "too-large"},
+		{reason: "the wrong method", method: "GET", status: 405, kind: "method"},
+		{reason: "nothing there", method: "GET", target: "/nowhere", status: 404, kind: "not-found"},
+		{reason: "nothing there to post to", target: "/nowhere", status: 404, kind: "not-found"},
+		{reason: "no such problem", method: "GET", target: "/problems/none", status: 404, kind: "not-found"},
+	} {
+		method, target := test.method, test.target
+		if method == "" {
+			method = "POST"
+		}
+		if target == "" {
+			target = "/plan"
+		}
+		announced := map[string]string{"": media, "-": ""}[test.media]
+		if test.media != "" && test.media != "-" {
+			announced = test.media
+		}
+		r := ask(h, method, target, announced, test.body)
+		body := bodyOf(t, r)
+		var got api.Problem
+		if err := json.Unmarshal(body, &got); err != nil {
+			t.Errorf("%s: %v: %s", test.reason, err, body)
+			continue
+		}
+		if r.StatusCode != test.status || got.Status != test.status || got.Type != "/problems/"+test.kind ||
+			r.Header.Get("Content-Type") != "application/problem+json" {
+			t.Errorf("%s: status %d, %s: %s, want %d, %s", test.reason, r.StatusCode, r.Header.Get("Content-Type"), body, test.status, test.kind)
+		}
+		if got.Pointer != test.pointer || got.Value != test.value || !strings.HasPrefix(got.Want, test.want) {
+			t.Errorf("%s: %q %q %q, want %q %q %q", test.reason, got.Pointer, got.Value, got.Want, test.pointer, test.value, test.want)
+		}
+		if got.Title == "" || test.kind == "syntax" && got.Detail == "" {
+			t.Errorf("%s: says too little: %s", test.reason, body)
+		}
+		if allow := r.Header.Get("Allow"); (allow == "POST") != (test.status == 405) {
+			t.Errorf("%s: Allow: %q", test.reason, allow)
+		}
+	}
+}
+
+// The type of every problem leads to its explanation.
+func TestProblemPages(t *testing.T) {
+	h := newHandler(nil)
+	for _, k := range api.Kinds() {
+		r := ask(h, "GET", api.NewProblem(k.Name, "").Type, "", "")
+		if text := string(bodyOf(t, r)); r.StatusCode != 200 || !strings.Contains(text, k.Title) || !strings.Contains(text, k.Explain) {
+			t.Errorf("%s: status %d: %s", k.Name, r.StatusCode, text)
+		}
+	}
+}
+
+func TestFiles(t *testing.T) {
+	h := newHandler(fstest.MapFS{
+		"fircone.wasm":    {Data: []byte("plain")},
+		"fircone.wasm.gz": {Data: []byte("packed")},
+		"wasm_exec.js":    {Data: []byte("script")},
+	})
+	for target, media := range map[string]string{
+		"/": "text/html; charset=utf-8", "/page.js": "text/javascript; charset=utf-8", "/page.css": "text/css; charset=utf-8",
+		"/icon.svg": "image/svg+xml", "/openapi.json": "application/json", "/example.json": "application/json",
+		"/healthz": "text/plain; charset=utf-8", "/fircone.wasm": "application/wasm", "/wasm_exec.js": "text/javascript; charset=utf-8",
+	} {
+		r := ask(h, "GET", target, "", "")
+		if r.StatusCode != 200 || r.Header.Get("Content-Type") != media || len(bodyOf(t, r)) == 0 {
+			t.Errorf("%s: status %d, %s, want 200, %s", target, r.StatusCode, r.Header.Get("Content-Type"), media)
+		}
+		if r.Header.Get("X-Content-Type-Options") != "nosniff" || !strings.Contains(r.Header.Get("Content-Security-Policy"), "default-src 'none'") {
+			t.Errorf("%s: headers %v", target, r.Header)
+		}
+	}
+	packed := httptest.NewRequest("GET", "/fircone.wasm", nil)
+	packed.Header.Set("Accept-Encoding", "gzip, br")
+	w := httptest.NewRecorder()
+	h.ServeHTTP(w, packed)
+	if w.Body.String() != "packed" || w.Header().Get("Content-Encoding") != "gzip" {
+		t.Errorf("asked for gzip: %q, %v", w.Body, w.Header())
+	}
+	if r := ask(newHandler(nil), "GET", "/fircone.wasm", "", ""); r.StatusCode != 404 {
+		t.Errorf("a service without the program for browsers: status %d, want 404", r.StatusCode)
+	}
+}
+
+// A request that panics is answered, and what it took is given back.
+func TestGuard(t *testing.T) {
+	h := guard(http.HandlerFunc(func(http.ResponseWriter, *http.Request) { panic("ouch") }))
+	r := ask(h, "GET", "/", "", "")
+	if r.StatusCode != 500 || !strings.Contains(string(bodyOf(t, r)), "/problems/internal") {
+		t.Errorf("status %d", r.StatusCode)
+	}
+}
+
+// With one place to work and one to wait, and both taken, the next request is
+// turned away at once; the one that waits is answered when its turn comes.
+func TestGate(t *testing.T) {
+	g := newGate(1, 1)
+	g.inside <- struct{}{} // one is at work
+	g.working <- struct{}{}
+	waiting := make(chan int)
+	go func() { waiting <- ask(g, "POST", "/plan", "application/json", "{}").StatusCode }()
+	for len(g.inside) < 2 {
+		time.Sleep(time.Millisecond)
+	}
+	r := ask(g, "POST", "/plan", "application/json", "{}")
+	if r.StatusCode != 503 || r.Header.Get("Retry-After") == "" {
+		t.Errorf("one too many: status %d, Retry-After %q, want 503 and a time", r.StatusCode, r.Header.Get("Retry-After"))
+	}
+	<-g.working
+	<-g.inside
+	if status := <-waiting; status != 200 {
+		t.Errorf("the one that waited: status %d, want 200", status)
+	}
+	if len(g.inside) != 0 || len(g.working) != 0 {
+		t.Error("places are not given back")
+	}
+}
+
+// start serves on loopback until stop is called, which returns how serving ended.
+func start(t *testing.T, h http.Handler) (addr string, stop func() error) {
+	t.Helper()
+	listener, err := net.Listen("tcp", "127.0.0.1:0")
+	if err != nil {
+		t.Fatal(err)
+	}
+	ctx, cancel := context.WithCancel(context.Background())
+	done := make(chan error, 1)
+	go func() { done <- serve(ctx, listener, h) }()
+	t.Cleanup(cancel)
+	return listener.Addr().String(), sync.OnceValue(func() error { cancel(); return <-done })
+}
+
+// Two hundred clients have sent half of their request when the service is told
+// to stop. Each sends the rest and gets its whole answer; no one new is let in.
+func TestGracefulStop(t *testing.T) {
+	addr, stop := start(t, newHandler(nil))
+	const clients = 200
+	body := `{"trees":[{"height":"9 ft"}]}`
+	var halfway, wg sync.WaitGroup
+	var answered atomic.Int32
+	goOn := make(chan struct{})
+	halfway.Add(clients)
+	for range clients {
+		wg.Go(func() {
+			conn, err := net.Dial("tcp", addr)
+			if err != nil {
+				t.Error(err)
+				halfway.Done()
+				return
+			}
+			defer conn.Close()
+			fmt.Fprintf(conn, "POST /plan HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\nContent-Length: %d\r\nExpect: 100-continue\r\n\r\n", len(body))
+			// The service asks for the body only once the request is in its hands.
+			answer := bufio.NewReader(conn)
+			if line, err := answer.ReadString('\n'); err != nil || !strings.Contains(line, "100 Continue") {
+				t.Errorf("%q, %v", line, err)
+			}
+			answer.ReadString('\n')
+			io.WriteString(conn, body[:10])
+			halfway.Done()
+			<-goOn
+			io.WriteString(conn, body[10:])
+			r, err := http.ReadResponse(answer, nil)
+			if err != nil {
+				t.Error(err)
+				return
+			}
+			got, err := io.ReadAll(r.Body)
+			if err != nil || r.StatusCode != 200 || !bytes.Contains(got, []byte(`"81 ft"`)) {
+				t.Errorf("status %d, %v: %s", r.StatusCode, err, got)
+				return
+			}
+			answered.Add(1)
+		})
+	}
+	halfway.Wait()
+	stopped := make(chan error, 1)
+	go func() { stopped <- stop() }()
+	for { // until the door is shut
+		conn, err := net.Dial("tcp", addr)
+		if err != nil {
+			break
+		}
+		conn.Close()
+		time.Sleep(time.Millisecond)
+	}
+	select {
+	case err := <-stopped:
+		t.Fatalf("the service has ended while requests were open: %v", err)
+	default:
+	}
+	close(goOn)
+	wg.Wait()
+	if err := <-stopped; err != nil {
+		t.Errorf("serve: %v", err)
+	}
+	if n := answered.Load(); n != clients {
+		t.Errorf("%d of %d requests in flight were answered", n, clients)
+	}
+}
+
+// A client that stops half way is told so when its time is up.
+func TestSlowBody(t *testing.T) {
+	listener, err := net.Listen("tcp", "127.0.0.1:0")
+	if err != nil {
+		t.Fatal(err)
+	}
+	server := newServer(newHandler(nil))
+	server.ReadTimeout = 50 * time.Millisecond
+	go server.Serve(listener)
+	defer server.Close()
+	conn, err := net.Dial("tcp", listener.Addr().String())
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer conn.Close()
+	io.WriteString(conn, "POST /plan HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\nContent-Length: 100\r\n\r\n{")
+	r, err := http.ReadResponse(bufio.NewReader(conn), nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if body := bodyOf(t, r); r.StatusCode != 408 || !bytes.Contains(body, []byte("/problems/slow")) {
+		t.Errorf("status %d: %s", r.StatusCode, body)
+	}
+}
+
+func TestFlags(t *testing.T) {
+	taken, err := net.Listen("tcp", "127.0.0.1:0")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer taken.Close()
+	for _, test := range []struct {
+		args []string
+		want string
+	}{
+		{[]string{"-addr", taken.Addr().String()}, `service: -addr "` + taken.Addr().String() + `": want host:port that is free`},
+		{[]string{"-browser", os.DevNull}, `service: -browser "/dev/null": want a folder that examples/service/offline wrote`},
+		{[]string{"8080"}, `service: argument "8080": want flags only`},
+		{[]string{"-port", "8080"}, "flag provided but not defined: -port"},
+	} {
+		var errs bytes.Buffer
+		if status := run(t.Context(), test.args, &errs); status != 2 || !strings.HasPrefix(errs.String(), test.want) {
+			t.Errorf("%q: status %d, %s", test.args, status, errs.String())
+		}
+	}
+	ctx, cancel := context.WithCancel(t.Context())
+	cancel()
+	var errs bytes.Buffer
+	if status := run(ctx, []string{"-addr", "127.0.0.1:0"}, &errs); status != 0 || !strings.Contains(errs.String(), "open http://127.0.0.1:") {
+		t.Errorf("a service that is stopped: status %d, %s", status, errs.String())
+	}
+}
