@@ -124,3 +124,17 @@ func TestFullestIsLeximin(t *testing.T) {
 		}
 	})
 }
+
+func TestBasisOfChoice(t *testing.T) {
+	s := Shop{Offers: []Offer{{Item: "bells", Name: "bell", Pack: Quantity{Pieces: 1}}, {Item: "reel", Name: "reel", Pack: Quantity{Length: 1}}}}
+	choice := func(item string) []Choice {
+		return []Choice{{Need: Need{Item: item, Quantity: Quantity{Pieces: 5}, Basis: "7 ft less 2"}, Most: 9}}
+	}
+	l, err := s.Fullest(choice("bells"))
+	if err != nil || l.Purchases[0].Needs[0].Basis != "7 ft less 2; 9 of 5 to 9" {
+		t.Errorf("got %v, %v", l.Purchases, err)
+	}
+	if _, err := s.Fullest(choice("reel")); !errors.Is(err, ErrKind) {
+		t.Errorf("got %v, want ErrKind", err)
+	}
+}

@@ -60,7 +60,8 @@ type Cut struct {
 // running lengths, for whole pieces of one length, and for whole pieces of up to
 // 8 lengths and 60 pieces; there the order of the offers does not break the
 // last tie. For more, or for pieces and a running length of one item, Cost may be
-// above Bound, and then the least cost lies between the two.
+// above Bound, and then the least cost lies between the two; and if strands overlap,
+// there may be a way where the error says that the shelves are not enough.
 //
 // It returns an [Error] that names the offer or need and its field: wrapping
 // [ErrShort] if there is not enough to buy, saying how far it goes; [ErrKind] if

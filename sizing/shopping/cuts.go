@@ -2,7 +2,6 @@ package shopping
 
 import (
 	"slices"
-	"sort"
 	"strconv"
 
 	"example.com/fircone/units"
@@ -145,8 +144,7 @@ func (c checker) cutOne(item string, whole Quantity, stock itemStock, rolls []ro
 // cutAndJoin makes a cutting that also leaves enough to join the running length.
 // The least packs that hold both by length alone are a bound; if the pieces can be
 // cut from them and what is left joined, they are the answer. Otherwise packs are
-// added to those of cut, the best for the pieces; and if the shelves do not allow
-// that, packs are put back from all there are.
+// added to those of cut, the best for the pieces.
 func (c checker) cutAndJoin(item string, d demand, stock itemStock, rolls []roll, cut cutting) (cutting, error) {
 	missing := int64(d.running)
 	for _, q := range d.wholes {
@@ -184,29 +182,12 @@ func (c checker) cutAndJoin(item string, d demand, stock itemStock, rolls []roll
 	if err != nil {
 		return cutting{}, err
 	}
-	if missingLength == 0 {
-		for i, n := range more {
-			cut.packs[i] += n
-		}
-		cut.bound = bound
-		return cut, nil
+	if missingLength > 0 {
+		return cutting{}, c.short(item, d.running.String()+" beside whole pieces", (d.running - missingLength).String(), missingLength.String())
 	}
-	// Only shelves that are all known come to this.
-	for i, p := range packs {
-		counts[i] = min(p.limit, int64(need)/p.size+1+int64(d.wholes[0].Pieces))
+	for i, n := range more {
+		cut.packs[i] += n
 	}
-	cut, ok := recut(d, stock, rolls, counts)
-	if !ok {
-		return cutting{}, c.short(item, d.running.String()+" and whole pieces", (d.running-missingLength).String()+" and the pieces", missingLength.String())
-	}
-	for i, n := range counts {
-		counts[i] = int64(sort.Search(int(n), func(k int) bool {
-			counts[i] = int64(k)
-			_, ok := recut(d, stock, rolls, counts)
-			return ok
-		}))
-	}
-	cut, _ = recut(d, stock, rolls, counts)
 	cut.bound = bound
 	return cut, nil
 }

@@ -2,6 +2,7 @@ package shopping
 
 import (
 	"math"
+	"math/rand/v2"
 	"slices"
 	"testing"
 
@@ -178,4 +179,122 @@ func TestCuttingProvesItself(t *testing.T) {
 			t.Fatalf("%v of %v from %+v: weight %d, bound %d", demand, lengths, rolls, c.best, bound)
 		}
 	})
+}
+
+// hard returns 60 pieces of 8 lengths in odd inches and 1 to 8 kinds of rolls.
+func hard(seed uint64) (lengths, demand []int64, rolls []roll) {
+	r := rand.New(rand.NewPCG(seed, 0))
+	for len(lengths) < 8 {
+		if l := 9 + r.Int64N(112); !slices.Contains(lengths, l) {
+			lengths = append(lengths, l)
+			demand = append(demand, 1)
+		}
+	}
+	slices.Sort(lengths)
+	slices.Reverse(lengths)
+	for range 52 {
+		demand[r.IntN(8)]++
+	}
+	for range 1 + r.IntN(8) {
+		l := 120 + r.Int64N(781)
+		rolls = append(rolls, roll{length: l, strands: 1, bulk: l, cost: 100 * (l / 36 * (40 + r.Int64N(51))), limit: 1 << 50})
+	}
+	return lengths, demand, rolls
+}
+
+// Pieces that leave hardly any waste: the plain search does not find how to cut
+// them, the relaxation does. The bound needs nothing but the relaxation.
+func TestHardCuttings(t *testing.T) {
+	proved := 0
+	const tries = 20
+	for seed := range uint64(tries) {
+		lengths, demand, rolls := hard(seed)
+		c, _ := newCutter(lengths, demand, rolls)
+		bound := c.solve()
+		if c.packs == nil || bound > c.best || float64(bound) < 0.97*float64(c.best) {
+			t.Errorf("seed %d: between %d and %d", seed, bound, c.best)
+		}
+		if bound == c.best {
+			proved++
+		}
+	}
+	if proved < tries*9/10 {
+		t.Errorf("only %d of %d proved", proved, tries)
+	}
+}
+
+// A search that is cut short still has a bound.
+func TestUndecidedCutting(t *testing.T) {
+	lengths, demand, rolls := hard(3)
+	c, _ := newCutter(lengths, demand, rolls)
+	c.effort = maxCutEffort + 1
+	if bound := c.solve(); bound > c.best || bound <= 0 {
+		t.Errorf("between %d and %d", bound, c.best)
+	}
+}
+
+// Weights that do not fit in one number are weighed by cost alone.
+func TestHeavyCutting(t *testing.T) {
+	lengths := []int64{1_000_000_000_000 - 1, 1_000_000_007}
+	demand := []int64{3, 900}
+	rolls := []roll{{length: 1_000_000_000_000, strands: 1, bulk: 1_000_000_000_000, cost: 9_999_999_999, limit: 1 << 50}, {length: 1_000_000_009, strands: 1, bulk: 1_000_000_009, cost: 9_999_998, limit: 1 << 50}}
+	c, ok := newCutter(lengths, demand, rolls)
+	if !ok || c.unit != 1 {
+		t.Fatalf("unit %d, %t", c.unit, ok)
+	}
+	bound := c.solve()
+	// Three long rolls, which hold nothing else, and a long roll (999 pieces) or 900 short ones.
+	if want := int64(3*9_999_999_999 + 900*9_999_998); bound*c.measure != want || c.best*c.measure != want {
+		t.Errorf("between %d and %d, want %d", bound*c.measure, c.best*c.measure, want)
+	}
+}
+
+func TestBounded(t *testing.T) {
+	var b bounded
+	b.add(3, 5)
+	b.add(-2, 4)
+	if got := b.positive(); got != 7 {
+		t.Errorf("got %d", got)
+	}
+	b.add(-2, 4)
+	if got := b.positive(); got != 0 {
+		t.Errorf("got %d, want 0 for a negative sum", got)
+	}
+	b = bounded{}
+	b.add(1<<31, 1<<31)
+	if got := b.positive(); got != 1<<62 {
+		t.Errorf("got %d", got)
+	}
+	b.add(1, 1<<20)
+	if got := b.positive(); got != 0 {
+		t.Errorf("got %d, want 0 for a sum that may overflow", got)
+	}
+}
+
+// A knapsack whose list is cut short says what no filling is worth more than.
+func TestFullKnapsack(t *testing.T) {
+	var lengths, demand, prices []int64
+	r := rand.New(rand.NewPCG(1, 1))
+	for range 20 {
+		lengths = append(lengths, 1_000_000_000+r.Int64N(1_000_000_000))
+		demand = append(demand, 20)
+	}
+	slices.Sort(lengths)
+	slices.Reverse(lengths)
+	for _, l := range lengths {
+		prices = append(prices, l/1000+r.Int64N(1000))
+	}
+	const long = 40_000_000_000
+	c, _ := newCutter(lengths, demand, []roll{{length: long, strands: 1, bulk: long, cost: 1, limit: 1 << 50}})
+	k := c.knapsack(prices, demand)
+	if !k.full {
+		t.Fatalf("%d entries are not many", len(k.list))
+	}
+	worth := int64(0)
+	for i, n := range k.take(long) {
+		worth += n * prices[i]
+	}
+	if most := k.most(long); worth <= 0 || worth > most || most > worth+worth/10 {
+		t.Errorf("worth %d, at most %d", worth, most)
+	}
 }

@@ -246,8 +246,10 @@ func ExampleShop_Filled() {
 func ExampleChoice_String() {
 	_, choices := choices()
 	fmt.Println(choices[0])
+	fmt.Println(shopping.Choice{Need: shopping.Need{Item: "garland", Quantity: shopping.Quantity{Length: 81 * units.Foot}}})
 	// Output:
 	// glass balls, 7 to 11
+	// garland, 81 ft
 }
 
 func ExampleLeft() {

@@ -170,8 +170,8 @@ func (w *writer) line(s string) {
 	w.WriteByte('\n')
 }
 
-// row writes left, and right at the right-hand side, in as many lines as it
-// takes; the first is indented by indent and the others by two more.
+// row writes left, and right at the right-hand side, which must fit the width, in
+// as many lines as it takes; the first is indented by indent and the others by two more.
 func (w *writer) row(indent int, left, right string) {
 	margin := strings.Repeat(" ", indent)
 	line := margin
@@ -199,11 +199,6 @@ func (w *writer) row(indent int, left, right string) {
 	}
 	if right == "" {
 		w.line(line)
-		return
-	}
-	if length(right) > w.width {
-		w.line(line)
-		w.row(indent+2, right, "")
 		return
 	}
 	if length(line)+1+length(right) > w.width {
