@@ -8,7 +8,6 @@ import "math"
 // Special cases are those of [math.Atan2]: NaN if x or y is NaN, and for zeros
 // and infinities the limit from their quadrant, signed zeros included.
 func Atan2(y, x float64) float64 {
-	const pio2Lo = math.Pi/2 - 0x1.921fb54442d18p0
 	if math.IsNaN(x) || math.IsNaN(y) {
 		return math.NaN()
 	}
@@ -24,7 +23,7 @@ func Atan2(y, x float64) float64 {
 	}
 	if math.Signbit(x) { // π less the angle from the negative x axis
 		s, e := fastTwoSum(math.Pi, -hi)
-		hi, lo = s, e+(2*pio2Lo-lo)
+		hi, lo = s, e+(piLo-lo)
 	}
 	return math.Copysign(hi+lo, y)
 }

@@ -295,3 +295,41 @@ func TestSpecialCases(t *testing.T) {
 		}
 	}
 }
+
+// TestTables computes the tables and the constants anew.
+func TestTables(t *testing.T) {
+	// 2/π·2**(64·19) as an integer, in words from the top, after a word of zeros.
+	n := new(big.Int).Lsh(big.NewInt(1), 1501+64*19)
+	n.Quo(n, widePi)
+	mask := new(big.Int).SetUint64(math.MaxUint64)
+	for i := len(twoOverPi) - 1; i >= 0; i-- {
+		if got := new(big.Int).And(n, mask).Uint64(); got != twoOverPi[i] {
+			t.Errorf("twoOverPi[%d] = %#x, want %#x", i, twoOverPi[i], got)
+		}
+		n.Rsh(n, 64)
+	}
+	for i, pair := range atan8 {
+		want := bigAtan(quo(bigFloat(float64(i)), bigFloat(8)))
+		hi, _ := want.Float64()
+		lo, _ := sub(want, bigFloat(hi)).Float64()
+		if pair != [2]float64{hi, lo} {
+			t.Errorf("atan8[%d] = %x, want %x and %x", i, pair, hi, lo)
+		}
+	}
+	// In each pair of constants the second makes up for the first, to 2**-90 or so.
+	for _, c := range []struct {
+		name   string
+		hi, lo float64
+		want   *big.Float
+	}{
+		{"ln 2", ln2Hi, ln2Lo, bigLn2},
+		{"pi/2", math.Pi / 2, pio2Lo, shift(bigPi, -1)},
+		{"pi", math.Pi, piLo, bigPi},
+		{"2/3", 2.0 / 3, twoThirdsLo, quo(bigFloat(2), bigFloat(3))},
+	} {
+		off, _ := sub(add(bigFloat(c.hi), bigFloat(c.lo)), c.want).Float64()
+		if !(math.Abs(off) < 0x1p-90) {
+			t.Errorf("%s is off by %g", c.name, off)
+		}
+	}
+}

@@ -70,3 +70,10 @@ const (
 	ln2Hi = 0x1.62e42fefa2p-1
 	ln2Lo = math.Ln2 - ln2Hi
 )
+
+// What the nearest float64 leaves of π/2, π and 2/3.
+const (
+	pio2Lo      = math.Pi/2 - 0x1.921fb54442d18p0
+	piLo        = 2 * pio2Lo
+	twoThirdsLo = 2.0/3 - 0x1.5555555555555p-1
+)

@@ -88,7 +88,6 @@ func logWide(x float64) (hi, lo float64) {
 	// the series in two parts each.
 	const (
 		c1  = 2.0 / 3
-		c1l = 2.0/3 - 0x1.5555555555555p-1
 		c2  = 2.0 / 5
 		c3  = 2.0 / 7
 		c4  = 2.0 / 9
@@ -116,7 +115,7 @@ func logWide(x float64) (hi, lo float64) {
 	c := c10 + float64(z*(c11+float64(c12*z)))
 	q := float64(z * (a + float64(z4*(b+float64(z4*c)))))
 	q, ql := fastTwoSum(c1, q)
-	ql += c1l
+	ql += twoThirdsLo
 	t, tl := mulPair(z, zl, q, ql)
 	t, tl = mulPair(t, tl, s, sl) // s·r
 	n := float64(k)

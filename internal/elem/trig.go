@@ -188,7 +188,7 @@ func reduceWide(x float64) (r, rl float64, q int) {
 	// 53 and 53 bits: both conversions are exact.
 	hi := scale(float64(p0>>11), k-z+11)
 	lo := scale(float64(p0&(1<<11-1)<<42|p1>>22), k-z-42)
-	r, rl = mulPair(hi, lo, math.Pi/2, math.Pi/2-0x1.921fb54442d18p0)
+	r, rl = mulPair(hi, lo, math.Pi/2, pio2Lo)
 	r, rl = fastTwoSum(r, rl)
 	q = int(quad & 3)
 	if neg {
