@@ -15,10 +15,10 @@
 //
 // The leading color comes first and gets the most, by these shares in percent:
 //
-//	1 [100] <nil>
-//	2 [60 40] <nil>
-//	3 [60 30 10] <nil>
-//	4 [40 30 20 10] <nil>
+//	1: 100
+//	2:  60  40
+//	3:  60  30  10
+//	4:  40  30  20  10
 //
 // # How unlike two colors are
 //
@@ -63,13 +63,13 @@
 //	12 ft      12        5          4     2      1
 //	15 ft      15        6          5     3      1
 //
-// The method has a known paradox: with one thing more to share, a count can fall. Ten
-// and eleven over shares of 6, 6 and 2, by [Apportion]:
+// The method has a known paradox: with one thing more to share, a count can fall. So,
+// by [Apportion],
 //
-//	10 [4 4 2] <nil>
-//	11 [5 5 1] <nil>
+//	10 over 6, 6 and 2: 4, 4 and 2
+//	11 over 6, 6 and 2: 5, 5 and 1
 //
-// Compare 9 ft and 12 ft above before buying for both: it is no mistake.
+// which is no mistake. With the shares above it does not happen; with others it may.
 //
 // # What of it is owned
 //

@@ -641,24 +641,36 @@ func ExampleApportion_paradox() {
 	// one thing more to share, the third gets one fewer.
 	for _, total := range []int{10, 11} {
 		counts, err := palette.Apportion(total, []int{6, 6, 2}, 0)
-		fmt.Println(total, counts, err)
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Printf("%d over 6, 6 and 2: %d, %d and %d\n", total, counts[0], counts[1], counts[2])
 	}
 	// Output:
-	// 10 [4 4 2] <nil>
-	// 11 [5 5 1] <nil>
+	// 10 over 6, 6 and 2: 4, 4 and 2
+	// 11 over 6, 6 and 2: 5, 5 and 1
 }
 
 func ExampleDefaultShares() {
 	// Common practice, from memory; 60/40 was chosen here.
 	for n := 1; n <= 4; n++ {
 		shares, err := palette.DefaultShares(n)
-		fmt.Println(n, shares, err)
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Printf("%d:", n)
+		for _, s := range shares {
+			fmt.Printf(" %3d", s)
+		}
+		fmt.Println()
 	}
 	// Output:
-	// 1 [100] <nil>
-	// 2 [60 40] <nil>
-	// 3 [60 30 10] <nil>
-	// 4 [40 30 20 10] <nil>
+	// 1: 100
+	// 2:  60  40
+	// 3:  60  30  10
+	// 4:  40  30  20  10
 }
 
 func ExamplePalette_Share() {

@@ -157,6 +157,30 @@ func TestDefaultShares(t *testing.T) {
 	}
 }
 
+// With the default shares no count falls as the total rises. They are tenths, so the
+// remainders repeat after ten.
+func TestDefaultSharesNoParadox(t *testing.T) {
+	for n := 1; n <= 4; n++ {
+		shares, err := DefaultShares(n)
+		if err != nil {
+			t.Fatal(err)
+		}
+		before := make([]int, n)
+		for total := range 40 {
+			counts, err := Apportion(total, shares, 0)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for i := range counts {
+				if counts[i] < before[i] {
+					t.Errorf("%d over %v: %v after %v", total, shares, counts, before)
+				}
+			}
+			before = counts
+		}
+	}
+}
+
 func TestShare(t *testing.T) {
 	four := mustPalette(t, "crimson,forestgreen,gold:metal,ivory")
 	two := mustPalette(t, "crimson,gold")
