@@ -159,15 +159,11 @@ func (s *search) find(size int) []int {
 	for i := range s.color {
 		all[i] = s.added(i, &none)
 	}
-	before := s.most
 	s.found = nil
 	// What can be had by taking the color that adds most, again and again, is a
 	// mark to beat: nothing below it need be looked at.
-	s.most = max(before, s.greedy(size)-1)
+	s.most = max(s.most, s.greedy(size)-1)
 	s.extend(size, 0, 0, 0, &none, &none, &all)
-	if s.found == nil {
-		s.most = before
-	}
 	return s.found
 }
 

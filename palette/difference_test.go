@@ -204,6 +204,11 @@ func TestDifferenceEarly(t *testing.T) {
 	if got := difference(black, white, 100.0001); math.Abs(got-100) > 1e-12 {
 		t.Errorf("black to white with the limit 100.0001: %v", got)
 	}
+	for _, p := range []point{black, white, red} {
+		if got := difference(p, p, 0); got != 0 {
+			t.Errorf("%v to itself with the limit 0: %v", p, got)
+		}
+	}
 	d := difference(red, green, anyFar)
 	if got := difference(red, green, 0.99*d); got != anyFar {
 		t.Errorf("red to green, %v, with the limit %v: %v", d, 0.99*d, got)

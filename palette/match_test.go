@@ -314,6 +314,22 @@ func TestBest(t *testing.T) {
 	if got, err := r.Best(box[1:6]); err != nil || got.Palette.String() != "crimson:shiny,gold:metal,#010203:clear" || got.Left != 0 {
 		t.Errorf("%v %v %d, %v", got.Palette, got.Kept, got.Left, err)
 	}
+	// A piece that is exactly as far as the tolerance is kept, and at the float below not.
+	two := []Piece{{Color: MustParseColor("crimson")}, {Color: MustParseColor("#d01030"), Count: 2}}
+	d := two[0].Color.Difference(two[1].Color)
+	if got, err := (Rules{1, 10, d}).Best(two); err != nil || got.Left != 0 || got.Palette.String() != "crimson" {
+		t.Errorf("at the tolerance: %v, %d left, %v", got.Palette, got.Left, err)
+	}
+	if got, err := (Rules{1, 10, math.Nextafter(d, 0)}).Best(two); err != nil || got.Left != 1 || got.Palette.String() != "#d01030" {
+		t.Errorf("over the tolerance: %v, %d left, %v", got.Palette, got.Left, err)
+	}
+	// Two colors that are exactly as far apart as they must be both go in.
+	if got, err := (Rules{2, d, 0}).Best(two); err != nil || got.Left != 0 || got.Palette.String() != "#d01030,crimson" {
+		t.Errorf("at the threshold: %v, %d left, %v", got.Palette, got.Left, err)
+	}
+	if got, err := (Rules{2, math.Nextafter(d, 100), 0}).Best(two); err != nil || got.Left != 1 || got.Palette.String() != "#d01030" {
+		t.Errorf("under the threshold: %v, %d left, %v", got.Palette, got.Left, err)
+	}
 	// A house that allows six still gets four.
 	r.Limit = 6
 	if got, err := r.Best(box); err != nil || got.Palette.Len() != 4 {

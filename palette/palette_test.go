@@ -418,6 +418,20 @@ func TestRelation(t *testing.T) {
 	checkError(t, err, ErrRange, `palette.Relation.MarshalText: relation "7": out of range: want Neutral to Complementary`)
 }
 
+func TestClip(t *testing.T) {
+	for _, test := range []struct{ text, want string }{
+		{strings.Repeat("x", 64), strings.Repeat("x", 64)},
+		{strings.Repeat("x", 65), strings.Repeat("x", 64) + "…"},
+		{strings.Repeat("x", 63) + "éé", strings.Repeat("x", 63) + "…"},
+		{strings.Repeat("x", 61) + "𝄞x", strings.Repeat("x", 61) + "…"},
+		{strings.Repeat("\x80", 70), strings.Repeat("\x80", 60) + "…"},
+	} {
+		if got := clip(test.text); got != test.want {
+			t.Errorf("clip(%q) = %q, want %q", test.text, got, test.want)
+		}
+	}
+}
+
 func TestCut(t *testing.T) {
 	for _, test := range []struct {
 		v      float64

@@ -207,6 +207,31 @@ func TestNoMend(t *testing.T) {
 	}
 }
 
+// Where two mends are equal the first swatch changes; where two views are, the first is
+// named; and white itself is a tint.
+func TestMendTies(t *testing.T) {
+	grey := Color{120, 120, 120}
+	p := Palette{swatch: [MaxSwatches]Swatch{{Name: "a", Color: grey}, {Name: "b", Color: grey}}, n: 2}
+	reading, err := CommonPractice().Read(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if m := reading.Pairs[0].Mend; m.Swatch.Name != "a" || m.View != Daylight || m.Now != 0 {
+		t.Errorf("two equal greys: %+v", m)
+	}
+	p.swatch[0].Color, p.swatch[1].Color = Color{}, Color{1, 1, 1}
+	reading, err = (Rules{2, 100, 0}).Read(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := Mend{Swatch: Swatch{Name: "b", Color: Color{255, 255, 255}}, Was: Color{1, 1, 1}, Lighter: true, Needed: 100}
+	got := reading.Pairs[0].Mend
+	got.View, got.Now = 0, 0
+	if got != want {
+		t.Errorf("black and nearly black, 100 apart: %+v, want %+v", got, want)
+	}
+}
+
 func TestAdvice(t *testing.T) {
 	a, b := Swatch{Name: "a"}, Swatch{Name: "b"}
 	for _, test := range []struct {
