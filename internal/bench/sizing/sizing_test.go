@@ -1,43 +1,190 @@
+// Package sizing measures example.com/fircone/sizing beside numerical
+// quadrature by gonum, in the same run:
+//
+//	go test -run Rival -bench . -cpu 1,2 ./sizing
 package sizing
 
 import (
+	"fmt"
 	"math"
+	"runtime"
+	"sync"
 	"testing"
 
 	"gonum.org/v1/gonum/integrate/quad"
-	fsizing "example.com/fircone/sizing"
+
+	"example.com/fircone/sizing"
 	"example.com/fircone/units"
 )
 
-func numeric(c fsizing.Cone, p float64, n int) float64 {
-	h, r := float64(c.Height), float64(c.BaseDiameter)/2
-	s := math.Sqrt(r*r + h*h)
-	turns := s / p
-	top := float64(c.BareTip)/h*s
-	f := func(x float64) float64 {
-		u := 2 * math.Pi * turns * r / s * x / s
-		return math.Sqrt(1 + u*u)
-	}
-	return quad.Fixed(f, top, s, n, nil, 0)
+const (
+	ft = units.Foot
+	in = units.Inch
+)
+
+// tree is the reference tree, with and without a bare tip.
+func tree(bareTip units.Length) sizing.Cone {
+	return sizing.Cone{Height: 7 * ft, BaseDiameter: 7 * ft * 65 / 100, BareTip: bareTip}
 }
 
-func BenchmarkQ(b *testing.B) {
-	for _, p := range []units.Length{units.Inch, 3*units.Inch, 10*units.Inch} {
-		for _, tip := range []units.Length{0, units.Foot} {
-		c := fsizing.Cone{Height: 7 * units.Foot, BaseDiameter: 7 * units.Foot * 65 / 100, BareTip: tip}
-		want := numeric(c, float64(p), 400)
-		n := 1
-		for ; n < 400; n++ {
-			if math.Abs(numeric(c, float64(p), n)/want-1) < 1e-12 { break }
+// quadrature is the rival: the length of the curve, ∫√(1 + u²) over the unrolled
+// slope, by n nodes of Gauss and Legendre.
+func quadrature(c sizing.Cone, spacing units.Length, n int) float64 {
+	h, r := float64(c.Height), float64(c.BaseDiameter)/2
+	s := math.Hypot(h, r)
+	k := 2 * math.Pi * r / (float64(spacing) * s)
+	return quad.Fixed(func(x float64) float64 {
+		return math.Sqrt(1 + k*k*x*x)
+	}, s*float64(c.BareTip)/h, s, n, nil, 0)
+}
+
+// fewest returns the fewest nodes from which on the rival stays within 1e-12.
+func fewest(c sizing.Cone, spacing units.Length) int {
+	want := quadrature(c, spacing, 1000)
+	n := 600
+	for ; n > 1 && math.Abs(quadrature(c, spacing, n-1)/want-1) <= 1e-12; n-- {
+	}
+	return n
+}
+
+var cases = []struct {
+	name    string
+	cone    sizing.Cone
+	spacing units.Length
+}{
+	{"garland 10 in", tree(0), 10 * in},
+	{"lights 4 in", tree(0), 4 * in},
+	{"lights 1 in", tree(0), 1 * in},
+	{"lights half in", tree(0), in / 2},
+	{"bare tip, garland 10 in", tree(1 * ft), 10 * in},
+	{"bare tip, lights 1 in", tree(1 * ft), 1 * in},
+}
+
+// The rival is also a check from outside.
+func TestRivalAgrees(t *testing.T) {
+	for _, c := range cases {
+		got, err := c.cone.SpiralLength(c.spacing)
+		want := quadrature(c.cone, c.spacing, fewest(c.cone, c.spacing))
+		if err != nil || math.Abs(float64(got)-want) > 1+2e-12*want {
+			t.Errorf("%s: %d nm, %v; quadrature %.1f nm", c.name, got, err, want)
 		}
-		b.Logf("%v %v: %d nodes", p, tip, n)
-		b.Run(p.String()+tip.String()+"gonum", func(b *testing.B) {
+	}
+}
+
+func BenchmarkSpiralLength(b *testing.B) {
+	for _, c := range cases {
+		n := fewest(c.cone, c.spacing)
+		b.Run(fmt.Sprintf("%s/quadrature with %d nodes", c.name, n), func(b *testing.B) {
 			b.ReportAllocs()
-			for b.Loop() { numeric(c, float64(p), n) }
+			for b.Loop() {
+				quadrature(c.cone, c.spacing, n)
+			}
 		})
-		b.Run(p.String()+tip.String()+"closed", func(b *testing.B) {
+		b.Run(c.name+"/closed form", func(b *testing.B) {
 			b.ReportAllocs()
-			for b.Loop() { c.SpiralLength(p) }
+			for b.Loop() {
+				if _, err := c.cone.SpiralLength(c.spacing); err != nil {
+					b.Fatal(err)
+				}
+			}
 		})
-	}}
+	}
+}
+
+func BenchmarkSpacing(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := tree(0).Spacing(63 * ft); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// sized is a whole tree: by rule and by shape, ornaments, lights and room. The
+// season's cost is left out, since decimals allocate.
+type sized struct {
+	comparison sizing.Comparison
+	mix        sizing.Mix
+	cover      float64
+	load       sizing.Load
+	runs       int
+	fit        sizing.Fit
+	ladder     sizing.Ladder
+}
+
+var (
+	rules = sizing.CommonPractice()
+	look  = sizing.CommonLook()
+	label = sizing.LightString{Lamps: 100, Length: 25 * ft, Power: 4800 * units.Milliwatt, EndToEnd: 8}
+)
+
+func size(t sizing.Tree) (s sized, err error) {
+	if s.comparison, err = rules.Compare(look, t); err != nil {
+		return s, err
+	}
+	if s.mix, err = sizing.MixOf(t.Height, s.comparison.Shape.Ornaments); err != nil {
+		return s, err
+	}
+	if s.cover, err = s.mix.Cover(s.comparison.Area); err != nil {
+		return s, err
+	}
+	lights, err := label.ForLamps(s.comparison.Shape.Lights)
+	if err != nil {
+		return s, err
+	}
+	if s.runs, err = lights.Runs(); err != nil {
+		return s, err
+	}
+	if s.load, err = lights.Load(sizing.Circuit{Volts: 120, Amperes: 15}); err != nil {
+		return s, err
+	}
+	if s.fit, err = (sizing.Room{Ceiling: t.Height + 2*ft}).Fit(t); err != nil {
+		return s, err
+	}
+	s.ladder, err = sizing.LadderFor(t.Height)
+	return s, err
+}
+
+// BenchmarkWholeTree is to be set against BenchmarkSpiralLength's closed form: a
+// whole tree in less than the time of twenty.
+func BenchmarkWholeTree(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := size(sizing.Tree{Height: 9 * ft, BareTip: 10 * in, Exposure: sizing.InCorner}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkTrees sizes a slice of trees, shared out to as many goroutines as
+// there are processors (-cpu 1,2). The time for each tree is to be the same
+// whatever the length of the slice.
+func BenchmarkTrees(b *testing.B) {
+	for _, n := range []int{10_000, 100_000, 1_000_000} {
+		trees := make([]sizing.Tree, n)
+		for i := range trees {
+			trees[i] = sizing.Tree{Height: 5*ft + units.Length(i%120)*in, Taper: sizing.Taper(i % 2)}
+		}
+		lengths := make([]units.Length, n)
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			for b.Loop() {
+				workers := runtime.GOMAXPROCS(0)
+				var wg sync.WaitGroup
+				for w := range workers {
+					lo, hi := n*w/workers, n*(w+1)/workers
+					wg.Go(func() {
+						for i := lo; i < hi; i++ {
+							s, err := size(trees[i])
+							if err != nil {
+								panic(err)
+							}
+							lengths[i] = s.comparison.Shape.Garland
+						}
+					})
+				}
+				wg.Wait()
+			}
+			b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N)/float64(n), "ns/tree")
+		})
+	}
 }
