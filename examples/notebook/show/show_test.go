@@ -1,0 +1,121 @@
+package show_test
+
+import (
+	"encoding/xml"
+	"errors"
+	"fmt"
+	"io"
+	"math"
+	"strings"
+	"testing"
+
+	"example.com/fircone/examples/notebook/show"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+func ExampleTable() {
+	needs := []shopping.Need{
+		{Item: "picks", Quantity: shopping.Quantity{Pieces: 27}, Basis: "3 for each foot of 9 ft"},
+		{Item: "garland & bow", Quantity: shopping.Quantity{Length: 81 * units.Foot}},
+	}
+	fmt.Println(show.Table(needs, "Item", "Quantity", "Basis"))
+	// Output:
+	// <table>
+	// <tr><th>item</th><th>quantity</th><th>basis</th></tr>
+	// <tr><td>picks</td><td>27</td><td>3 for each foot of 9 ft</td></tr>
+	// <tr><td>garland &amp; bow</td><td>81 ft</td><td></td></tr>
+	// </table>
+}
+
+func TestTableOfAllFields(t *testing.T) {
+	type row struct {
+		HookLoad int
+		hidden   int
+	}
+	got := show.Table([]row{{HookLoad: 1, hidden: 2}})
+	if want := "<table>\n<tr><th>hook load</th></tr>\n<tr><td>1</td></tr>\n</table>"; got != want {
+		t.Errorf("%s, want %s", got, want)
+	}
+}
+
+func ExamplePlot() {
+	svg := show.Plot("Garland", "height, ft", "garland, ft", show.Line{
+		Name: "by rule", X: []float64{4, 16}, Y: []float64{36, 144},
+	})
+	fmt.Println(strings.Contains(svg, "<title>Garland</title>"))
+	// The axes go to 16 and to 160: the line runs from a quarter of the way along,
+	// 36/160 of the way up, to the end, 144/160 of the way up.
+	fmt.Println(strings.Contains(svg, `d="M170.5 276.2L490.0 67.0"`))
+	// Output:
+	// true
+	// true
+}
+
+// Whatever the numbers, a plot is well-formed XML with a name for each line, and
+// no two names in one place.
+func TestPlot(t *testing.T) {
+	for _, most := range []float64{0, 1e-3, 0.9, 1, 9, 9.1, 10, 12, 45, 46, 99, 1e6} {
+		var lines []show.Line
+		for i := range 6 {
+			lines = append(lines, show.Line{Name: fmt.Sprintf("<%d>", i), X: []float64{0, most}, Y: []float64{most, most}})
+		}
+		svg := show.Plot("a & b", "x", "y", lines...)
+		dec := xml.NewDecoder(strings.NewReader(svg))
+		marks, names := 0, map[string]bool{}
+		for {
+			token, err := dec.Token()
+			if errors.Is(err, io.EOF) {
+				break
+			}
+			if err != nil {
+				t.Fatalf("most %g: %v\n%s", most, err, svg)
+			}
+			e, ok := token.(xml.StartElement)
+			if !ok || e.Name.Local != "text" {
+				continue
+			}
+			at := map[string]string{}
+			for _, a := range e.Attr {
+				at[a.Name.Local] = a.Value
+			}
+			switch {
+			case at["x"] == "501.0":
+				names[at["y"]] = true
+			case at["text-anchor"] == "end":
+				marks++
+			}
+		}
+		if len(names) != 6 {
+			t.Errorf("most %g: %d places for 6 names", most, len(names))
+		}
+		if marks < 2 || marks > 11 {
+			t.Errorf("most %g: %d marks on an axis", most, marks)
+		}
+	}
+}
+
+func TestPanics(t *testing.T) {
+	one := []float64{1}
+	for reason, call := range map[string]func(){
+		"no slice":           func() { show.Table(1) },
+		"a slice of numbers": func() { show.Table(one) },
+		"no such field":      func() { show.Table([]shopping.Need{}, "Price") },
+		"no line":            func() { show.Plot("", "", "") },
+		"seven lines":        func() { show.Plot("", "", "", make([]show.Line, 7)...) },
+		"no points":          func() { show.Plot("", "", "", show.Line{}) },
+		"more x than y":      func() { show.Plot("", "", "", show.Line{X: []float64{1, 2}, Y: one}) },
+		"a negative":         func() { show.Plot("", "", "", show.Line{X: one, Y: []float64{-1}}) },
+		"no number":          func() { show.Plot("", "", "", show.Line{X: one, Y: []float64{math.NaN()}}) },
+		"an infinity":        func() { show.Plot("", "", "", show.Line{X: []float64{math.Inf(1)}, Y: one}) },
+	} {
+		func() {
+			defer func() {
+				if recover() == nil {
+					t.Errorf("%s: no panic", reason)
+				}
+			}()
+			call()
+		}()
+	}
+}
