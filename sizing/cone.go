@@ -243,11 +243,11 @@ func (c Cone) spacing(length units.Length) units.Length {
 	l, s, h := float64(length), c.whole(), float64(c.Height)
 	r1, r2 := float64(s*float64(c.BareTip))/h, float64(s*float64(c.Height-c.BareBase))/h
 	slant, half := r2-r1, float64((r2-r1)*(r2+r1))/2
-	if l <= slant {
+	if l <= slant { // by less than rounding
 		return MaxSpacing
 	}
 	t := math.Sqrt(float64((l-slant)*(l+slant))) / half
-	for range 60 { // five or six times, as the tests count
+	for range 60 { // about five times
 		x := newSpiral(float64(r1*t), float64(r2*t))
 		over := (float64(half*t) - l) + x.excess/(2*t)
 		next := t - float64(over/x.growth*float64(2*t*t))
@@ -257,11 +257,7 @@ func (c Cone) spacing(length units.Length) units.Length {
 		t = next
 	}
 	p := math.Ceil(float64(math.Pi*float64(c.BaseDiameter)) / float64(t*s)) // a = p·s/(π·d)
-	spacing := units.Length(min(max(p, float64(MinSpacing)), float64(MaxSpacing)))
-	if spacing < MaxSpacing && c.spiralLength(spacing) > length {
-		spacing++ // the last digit of p was short
-	}
-	return spacing
+	return units.Length(min(max(p, float64(MinSpacing)), float64(MaxSpacing)))
 }
 
 // A TaperGrade is what grading rules say of a shape.

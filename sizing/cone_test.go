@@ -195,6 +195,41 @@ func TestSpacingAccuracy(t *testing.T) {
 	}
 }
 
+// A garland so nearly straight that its length, rounded, is under that of the
+// slope, and one so long that a nanometer of spacing is worth miles of it.
+func TestSpacingAtTheEnds(t *testing.T) {
+	straight := 0
+	for i := range units.Length(50) {
+		c := Cone{Height: 6*in + 8*i, BaseDiameter: minBase(6*in + 8*i), BareBase: 5 * in}
+		least, err := c.SpiralLength(MaxSpacing)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if p, err := c.Spacing(least); err != nil || p > MaxSpacing {
+			t.Errorf("%+v: %v apart, %v", c, p, err)
+		} else if float64(least) <= c.slant() && p == MaxSpacing {
+			straight++
+		}
+	}
+	if straight == 0 {
+		t.Error("no garland was as short as the slope")
+	}
+	r := rand.New(rand.NewPCG(7, 8))
+	c := Cone{Height: MaxHeight, BaseDiameter: maxBase(MaxHeight)}
+	for range trials(2000) {
+		most, _ := c.SpiralLength(MinSpacing)
+		length := most - units.Length(r.Int64N(1e14))
+		p, err := c.Spacing(length)
+		if err != nil {
+			t.Fatal(err)
+		}
+		at, _ := c.SpiralLength(p)
+		if closer, err := c.SpiralLength(p - 1); at > length || err == nil && closer <= length {
+			t.Errorf("%d nm of garland: %d apart takes %d, 1 nm closer %d", length, p, at, closer)
+		}
+	}
+}
+
 func TestAreaAndSlantAccuracy(t *testing.T) {
 	r := rand.New(rand.NewPCG(5, 6))
 	for range trials(1500) {

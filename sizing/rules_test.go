@@ -109,7 +109,8 @@ func TestRuleErrors(t *testing.T) {
 			with(func(r *Rules) { r.TypesPerFoot = -1 }), with(func(r *Rules) { r.TypesPerFoot = 101 }), with(func(r *Rules) { r.TypesPerFoot = 100 }),
 		},
 		{
-			"Each", "EachSpread", func(r Rules, h units.Length) (any, error) { return wrap(r.Each(h)) }, Band{},
+			"Each", "EachSpread", func(r Rules, h units.Length) (any, error) { return wrap(r.Each(h)) },
+			Band{},
 			with(func(r *Rules) { r.EachSpread = -1 }), with(func(r *Rules) { r.EachSpread = 101 }), with(func(r *Rules) { r.EachSpread = 100 }),
 		},
 		{
