@@ -20,14 +20,14 @@ var (
 type Error struct {
 	Func  string // the function or method, "Rules.Palette"
 	Field string // the parameter or field, "swatches"
-	Value string // the value given, in its text form, "crimson and red, 7.97 apart"
+	Value string // the value given, in its text form, "crimson and indianred, 9.71 apart"
 	Want  string // what is accepted, "at least 10 apart"
 	Err   error  // what is wrong: [ErrRange] or another of this package's
 }
 
 // Error returns one line such as
 //
-//	palette.Rules.Palette: swatches "crimson and red, 7.97 apart": taken for one color: want at least 10 apart
+//	palette.Rules.Palette: swatches "crimson and indianred, 9.71 apart": taken for one color: want at least 10 apart
 func (e *Error) Error() string {
 	return "palette." + e.Func + ": " + e.Field + " " + strconv.Quote(e.Value) + ": " + e.Err.Error() + ": want " + e.Want
 }

@@ -93,7 +93,7 @@ func (l Lab) Hue() float64 {
 	return h
 }
 
-// String returns l to two decimals, "L* 47.04, a* 70.92, b* 33.60".
+// String returns l to two decimals, "L* 47.03, a* 70.92, b* 33.60".
 func (l Lab) String() string {
 	f := func(v float64) string { return strconv.FormatFloat(v, 'f', 2, 64) }
 	return "L* " + f(l.L) + ", a* " + f(l.A) + ", b* " + f(l.B)
