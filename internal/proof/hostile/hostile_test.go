@@ -28,6 +28,10 @@ var documented = map[string]string{
 	"units.Length.In": "unit", "units.Area.In": "unit", "units.Mass.In": "unit", "units.Power.In": "unit",
 }
 
+// overflows lists the functions that are documented to give an infinity where the true result is past the
+// largest float.
+var overflows = map[string]bool{"palette.Lab.Chroma": true}
+
 // A call is one call to make: the arguments, and which parameter and field of it are extreme.
 type call struct {
 	args  []reflect.Value
@@ -100,6 +104,7 @@ func check(t *testing.T, f surface.Func, c call) {
 	out, panicked := try(f, c.args)
 	took := time.Since(start)
 	runtime.ReadMemStats(&after)
+	surface.Drain(out) // runs what is lazy; a panic there ends the test, which is as well
 	if panicked != nil {
 		if p := documented[f.Name]; f.Must() || p != "" && c.args[slices.Index(f.Params, p)].IsZero() {
 			return
@@ -115,7 +120,7 @@ func check(t *testing.T, f surface.Func, c call) {
 	}
 	err, fails := f.Err(out)
 	if !fails || err == nil {
-		if !fromNaN(c.args) {
+		if !fromNaN(c.args) && !overflows[f.Name] {
 			for _, v := range out {
 				if hasNaN(v) {
 					t.Errorf("%s returns NaN or an infinity: %s", where(), surface.Encode(out))
@@ -136,7 +141,7 @@ func check(t *testing.T, f surface.Func, c call) {
 }
 
 // keeps reports whether f returns, beside an error, the slice that it was to append to.
-func keeps(f surface.Func) bool { return strings.HasSuffix(f.Name, ".AppendText") }
+func keeps(f surface.Func) bool { return strings.Contains(f.Name, ".Append") }
 
 // complain says what is wrong with an error, if something is: it is of the package's own type,
 // names the function and the field that is wrong, says what is accepted, wraps a reason, and reads
@@ -162,15 +167,18 @@ func complain(f surface.Func, c call, err error) string {
 		return "no reason is wrapped"
 	}
 	field := strings.ToLower(v.FieldByName("Field").String())
+	parts := strings.FieldsFunc(field, func(r rune) bool { return strings.ContainsRune(".[] 0123456789", r) })
 	named := func(names []string) bool {
-		return slices.ContainsFunc(names, func(n string) bool { return len(n) > 1 && strings.Contains(field, strings.ToLower(n)) })
+		return slices.ContainsFunc(names, func(n string) bool {
+			return len(n) > 1 && strings.Contains(field, strings.ToLower(n)) || slices.Contains(parts, strings.ToLower(n))
+		})
 	}
 	all := []string{"text", "value"} // what is parsed, and a receiver that is one number
 	for i, name := range f.Params {
 		all = append(all, name)
 		all = append(all, names(f.Type().In(i), 0)...)
 	}
-	if !named(all) && !slices.Contains(all, field) && !strings.Contains(strings.ToLower(f.Name), field) {
+	if !named(all) && !strings.Contains(strings.ToLower(f.Name), field) && !parses(f) {
 		return fmt.Sprintf("the field is %q, and there are only %q", field, all)
 	}
 	if c.param >= 0 {
@@ -180,6 +188,11 @@ func complain(f surface.Func, c call, err error) string {
 		}
 	}
 	return ""
+}
+
+// parses reports whether f reads a text, whose parts its errors may name.
+func parses(f surface.Func) bool {
+	return strings.Contains(f.Name, ".Parse") || strings.Contains(f.Name, ".Unmarshal")
 }
 
 // refused counts the calls with one extreme parameter that were refused, and exact those whose
@@ -215,9 +228,7 @@ func asError(err error) (reflect.Value, bool) {
 
 func try(f surface.Func, args []reflect.Value) (out []reflect.Value, panicked any) {
 	defer func() { panicked = recover() }()
-	out = f.Call(args)
-	surface.Encode(out) // runs what is lazy
-	return out, nil
+	return f.Call(args), nil
 }
 
 // hasNaN reports whether v holds a float that is not a number or is infinite.

@@ -32,6 +32,15 @@ func Encode(values []reflect.Value) string {
 	return fmt.Sprintf("%s… sha256:%x", strings.ToValidUTF8(s[:long/2], ""), sha256.Sum256([]byte(s)))
 }
 
+// Drain takes all that the iterators among the values yield.
+func Drain(values []reflect.Value) {
+	for _, v := range values {
+		if v.Kind() == reflect.Func {
+			sequence(new(strings.Builder), v)
+		}
+	}
+}
+
 func encode(b *strings.Builder, v reflect.Value) {
 	if !v.IsValid() {
 		b.WriteString("nil")

@@ -10,8 +10,8 @@ import (
 
 // hugeList is how many elements the longest list has, and hugeText how many bytes the longest text.
 const (
-	hugeList = 20_000
-	hugeText = 1 << 20
+	hugeList = 2_000
+	hugeText = 1 << 16
 )
 
 // Extremes returns the values of type t at which code breaks: zero, the least and the greatest,
