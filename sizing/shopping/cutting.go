@@ -26,7 +26,7 @@ type pattern struct {
 const (
 	maxCutPieces = 10_000      // pieces
 	maxCutKinds  = 64          // lengths of pieces; kinds of rolls
-	maxCutEffort = 200_000_000 // elementary steps, about a second
+	maxCutEffort = 500_000_000 // elementary steps, a few seconds
 	maxPackSteps = 50_000      // ways to cut tried in one search for a packing; a relaxation counts for 100
 	maxKnapsack  = 1 << 14     // entries in the list of a knapsack
 	maxSimplex   = 2_000       // pivots in one relaxation
@@ -47,15 +47,16 @@ const (
 // which holds for any Y ≥ 0 and is computed in integers. Whether given rolls do
 // hold the pieces is decided by a search over ways to cut, roll after roll.
 type cutter struct {
-	lengths []int64 // of the pieces, falling
-	demand  []int64
-	rolls   []roll
-	weight  []int64 // of a pack of each roll: cost, then bulk, then packs
-	unit    int64   // the weight of one unit of cost
-	measure int64   // one unit of cost, in units of 1/10,000
-	scale   int64   // of prices Y to weights
-	effort  int64
-	sack    knapsack // the last one, for its room
+	lengths  []int64 // of the pieces, falling
+	demand   []int64
+	rolls    []roll
+	weight   []int64 // of a pack of each roll: cost, then bulk, then packs
+	unit     int64   // the weight of one unit of cost
+	measure  int64   // one unit of cost, in units of 1/10,000
+	scale    int64   // of prices Y to weights
+	effort   int64
+	patience int      // steps in one search for a packing
+	sack     knapsack // the last one, for its room
 
 	best     int64 // weight of the best so far, or more than any
 	packs    []int64
@@ -72,7 +73,7 @@ type branch struct {
 
 // newCutter readies a cutter. It reports false if the problem is too large.
 func newCutter(lengths, demand []int64, rolls []roll) (*cutter, bool) {
-	c := &cutter{lengths: lengths, demand: demand, rolls: slices.Clone(rolls)}
+	c := &cutter{lengths: lengths, demand: demand, rolls: slices.Clone(rolls), patience: maxPackSteps}
 	pieces := int64(0)
 	for _, d := range demand {
 		pieces += d
@@ -264,7 +265,7 @@ func (s *packing) search() (found, proved bool) {
 		if s.fill(guided) {
 			return true, true
 		}
-		if s.steps <= maxPackSteps {
+		if s.steps <= s.patience {
 			return false, true
 		}
 	}
@@ -299,7 +300,7 @@ func (s *packing) fill(guided bool) bool {
 	if s.failed[key] {
 		return false
 	}
-	if s.steps > maxPackSteps {
+	if s.steps > s.patience {
 		return false
 	}
 	var ok bool
@@ -316,16 +317,10 @@ func (s *packing) fill(guided bool) bool {
 	return ok
 }
 
-// cut cuts a roll of the i-th stack as take says and fills the others. If take is
-// nothing, no roll of the stack is of use.
+// cut cuts a roll of the i-th stack as take says and fills the others.
 func (s *packing) cut(i int, take []int64, guided bool) bool {
-	bins := int64(1)
-	if slices.Max(take) == 0 {
-		bins = s.stacks[i].bins
-	} else {
-		s.patterns = append(s.patterns, pattern{roll: s.stacks[i].roll, take: slices.Clone(take)})
-	}
-	s.stacks[i].bins -= bins
+	s.patterns = append(s.patterns, pattern{roll: s.stacks[i].roll, take: slices.Clone(take)})
+	s.stacks[i].bins--
 	for k, n := range take {
 		s.left[k] -= n
 	}
@@ -335,10 +330,8 @@ func (s *packing) cut(i int, take []int64, guided bool) bool {
 	for k, n := range take {
 		s.left[k] += n
 	}
-	s.stacks[i].bins += bins
-	if bins == 1 && slices.Max(take) > 0 {
-		s.patterns = s.patterns[:len(s.patterns)-1]
-	}
+	s.stacks[i].bins++
+	s.patterns = s.patterns[:len(s.patterns)-1]
 	return false
 }
 
@@ -364,18 +357,16 @@ func (s *packing) guide(room int64) bool {
 	if over.positive() > 0 {
 		return false
 	}
-	basis = slices.DeleteFunc(basis, func(c column) bool { return c.take == nil })
+	basis = slices.DeleteFunc(basis, func(c column) bool { return c.take == nil || slices.Max(c.take) == 0 })
 	slices.SortStableFunc(basis, func(a, b column) int { return cmp.Compare(b.value, a.value) })
-	if len(basis) == 0 {
-		return false
-	}
-	i := slices.IndexFunc(s.stacks, func(t stack) bool { return t.roll == basis[0].roll })
+	i := slices.IndexFunc(s.stacks, func(t stack) bool { return t.bins > 0 && (len(basis) == 0 || t.roll == basis[0].roll) })
+	visit := func(take []int64) bool { return s.cut(i, take, true) }
 	for _, col := range basis {
-		if col.roll == basis[0].roll && slices.Max(col.take) > 0 && s.cut(i, col.take, true) {
+		if col.roll == s.stacks[i].roll && visit(col.take) {
 			return true
 		}
 	}
-	return s.each(i, room, func(take []int64) bool { return s.cut(i, take, true) })
+	return s.each(i, room, visit)
 }
 
 // each calls visit with ways to cut a roll of the i-th stack until it returns true,
@@ -385,7 +376,7 @@ func (s *packing) each(i int, waste int64, visit func(take []int64) bool) bool {
 	take := make([]int64, len(s.lengths))
 	var walk func(k int, free, least int64) bool
 	walk = func(k int, free, least int64) bool {
-		if s.steps > maxPackSteps {
+		if s.steps > s.patience {
 			return false
 		}
 		for k < len(take) && (s.left[k] == 0 || s.lengths[k] > free) {

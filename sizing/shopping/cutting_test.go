@@ -147,6 +147,40 @@ func checkCutting(t *rapid.T, lengths, demand []int64, rolls []roll, c *cutter) 
 	}
 }
 
+// Both searches for a packing agree with the plainest one there is.
+func TestPackingSearches(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		lengths, demand, rolls := drawCutting(t, 3, 3, 12)
+		packs := make([]int64, len(rolls))
+		for i := range rolls {
+			packs[i] = rapid.Int64Range(1, 2).Draw(t, "packs")
+			rolls[i].owned, rolls[i].limit = true, packs[i]*rolls[i].strands
+			packs[i], rolls[i].strands = rolls[i].limit, 1
+		}
+		_, want := bruteCut(lengths, demand, rolls)
+		c, _ := newCutter(lengths, demand, rolls)
+		for _, guided := range []bool{false, true} {
+			s := c.packing(packs)
+			s.failed = make(map[string]bool)
+			if got := s.fill(guided); got != want || s.steps > c.patience {
+				t.Fatalf("guided %t: %v of %v from %+v: got %t in %d steps", guided, demand, lengths, rolls, got, s.steps)
+			}
+		}
+	})
+}
+
+// Pieces that fit by their sum and number, but not even in fractions, are found
+// out at the first step: from two rolls of 10 nothing may be wasted of 7 + 6 + 5 + 2,
+// and no pieces come to 10.
+func TestPackingNotEvenInFractions(t *testing.T) {
+	c, _ := newCutter([]int64{7, 6, 5, 2}, []int64{1, 1, 1, 1}, []roll{{length: 10, strands: 1, bulk: 10, cost: 1, limit: 2}})
+	s := c.packing([]int64{2})
+	s.failed = make(map[string]bool)
+	if s.fill(true) || s.steps != 100 {
+		t.Errorf("%d steps", s.steps)
+	}
+}
+
 // Sizes a decorator meets: up to 60 pieces of up to 8 lengths, in steps of 3 in
 // from 9 in to 6 ft, from up to 6 kinds of rolls in whole yards, dearer by the yard if shorter.
 func TestCuttingProvesItself(t *testing.T) {
@@ -223,13 +257,33 @@ func TestHardCuttings(t *testing.T) {
 	}
 }
 
-// A search that is cut short still has a bound.
+// A search that is cut short still has a bound that holds.
 func TestUndecidedCutting(t *testing.T) {
 	lengths, demand, rolls := hard(3)
 	c, _ := newCutter(lengths, demand, rolls)
+	c.solve()
+	for _, patience := range []int{20, 150, 500} {
+		hasty, _ := newCutter(lengths, demand, rolls)
+		hasty.patience = patience
+		if bound := hasty.solve(); bound > c.best || bound <= 0 || hasty.best < c.best {
+			t.Errorf("patience %d: between %d and %d, but %d is the best", patience, bound, hasty.best, c.best)
+		}
+	}
+	c, _ = newCutter(lengths, demand, rolls)
 	c.effort = maxCutEffort + 1
 	if bound := c.solve(); bound > c.best || bound <= 0 {
-		t.Errorf("between %d and %d", bound, c.best)
+		t.Errorf("no effort: between %d and %d", bound, c.best)
+	}
+	// All rolls there are, in a stack that holds them only just.
+	tight := []roll{{length: 100, strands: 1, bulk: 100, cost: 1, limit: 3}}
+	c, _ = newCutter([]int64{47, 33, 20}, []int64{3, 3, 3}, tight)
+	if c.solve(); !slices.Equal(c.packs, []int64{3}) {
+		t.Errorf("got %v", c.packs)
+	}
+	c, _ = newCutter([]int64{47, 33, 20}, []int64{3, 3, 3}, tight)
+	c.patience = 0
+	if bound := c.solve(); c.packs != nil || bound > 3*c.unit*2 {
+		t.Errorf("got %v, %d", c.packs, bound)
 	}
 }
 

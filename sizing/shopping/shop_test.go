@@ -215,7 +215,17 @@ func TestBadNeeds(t *testing.T) {
 			checkError(t, tt.reason, call(), tt.err, want)
 		}
 	}
-	_, err := shop.Cheapest()
+	// Length enough for both, but not with what the join loses: 4 + 10 - 2 in.
+	tight := shopping.Shop{
+		Offers:  []shopping.Offer{{Item: "ribbon", Name: "roll", Pack: ofLength(0, 10*units.Inch), Shelf: shopping.Left(2)}},
+		Overlap: map[string]units.Length{"ribbon": 2 * units.Inch},
+	}
+	_, err := tight.Cheapest(need("ribbon", ofLength(1, 6*units.Inch)), need("ribbon", ofLength(0, 13*units.Inch)))
+	checkError(t, "the join", err, shopping.ErrShort, &shopping.Error{Func: "Shop.Cheapest", Field: `needs of "ribbon"`, Value: "1 ft 1 in beside whole pieces", Want: "at most 1 ft: 1 in short"})
+	if _, err = tight.Cheapest(need("ribbon", ofLength(1, 6*units.Inch)), need("ribbon", ofLength(0, 12*units.Inch))); err != nil {
+		t.Error(err)
+	}
+	_, err = shop.Cheapest()
 	checkError(t, "no needs", err, shopping.ErrRange, &shopping.Error{Func: "Shop.Cheapest", Field: "number of needs", Value: "0", Want: "at least 1"})
 	_, err = shop.Cheapest(picks(1), garland(1))
 	checkError(t, "two items", err, shopping.ErrKind, &shopping.Error{Func: "Shop.Cheapest", Field: "need of item", Value: "garland", Want: `all of one item, "picks"`})
