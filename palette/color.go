@@ -14,7 +14,7 @@ const maxColorText = 64
 //
 // Source: IEC 61966-2-1 (sRGB).
 type Color struct {
-	R, G, B uint8
+	R, G, B uint8 // red, green and blue, encoded as sRGB has it
 }
 
 // ParseColor reads a color in one of these forms:

@@ -170,8 +170,8 @@ func Example_suggest() {
 	// thistle #d8bfd8: analogous to firebrick; at least 42.0 from every color for everybody (least in warm light, from firebrick)
 }
 
+// CSS Color Module Level 4, section 6.1: crimson is #dc143c; section 5.2: #d2f is #dd22ff.
 func ExampleParseColor() {
-	// CSS Color Module Level 4, section 6.1: crimson is #dc143c; section 5.2: #d2f is #dd22ff.
 	for _, text := range []string{"crimson", "#D2F", "burgundy"} {
 		c, err := palette.ParseColor(text)
 		fmt.Println(c, err)
@@ -182,20 +182,20 @@ func ExampleParseColor() {
 	// #000000 palette.ParseColor: color "burgundy": unknown name: want #rrggbb, #rgb or a CSS color name
 }
 
+// CSS Color Module Level 4, section 6.1.
 func ExampleMustParseColor() {
-	// CSS Color Module Level 4, section 6.1.
 	fmt.Println(palette.MustParseColor("gold"))
 	// Output: #ffd700
 }
 
+// 220, 20 and 60 are dc, 14 and 3c.
 func ExampleColor_String() {
-	// 220, 20 and 60 are dc, 14 and 3c.
 	fmt.Println(palette.Color{R: 220, G: 20, B: 60})
 	// Output: #dc143c
 }
 
+// CSS Color Module Level 4, section 6.1: aqua and cyan are both #00ffff.
 func ExampleColor_Name() {
-	// CSS Color Module Level 4, section 6.1: aqua and cyan are both #00ffff.
 	fmt.Println(palette.Color{R: 0, G: 255, B: 255}.Name())
 	fmt.Printf("%q\n", palette.Color{R: 1, G: 2, B: 3}.Name())
 	// Output:
@@ -203,15 +203,15 @@ func ExampleColor_Name() {
 	// ""
 }
 
+// CSS Color Module Level 4, section 6.1: ivory is #fffff0.
 func ExampleColor_MarshalText() {
-	// CSS Color Module Level 4, section 6.1: ivory is #fffff0.
 	text, err := json.Marshal(map[string]palette.Color{"ribbon": palette.MustParseColor("ivory")})
 	fmt.Println(string(text), err)
 	// Output: {"ribbon":"#fffff0"} <nil>
 }
 
+// CSS Color Module Level 4, section 6.1: ivory is #fffff0.
 func ExampleColor_UnmarshalText() {
-	// CSS Color Module Level 4, section 6.1: ivory is #fffff0.
 	var c palette.Color
 	flags := flag.NewFlagSet("station", flag.ContinueOnError)
 	flags.TextVar(&c, "ribbon", palette.Color{}, "color of the ribbon")
@@ -220,14 +220,14 @@ func ExampleColor_UnmarshalText() {
 	// Output: #fffff0 <nil>
 }
 
+// By the constants of CSS Color Module Level 4 in 50 digits: 47.0334, 70.9192, 33.5961.
 func ExampleColor_Lab() {
-	// By the constants of CSS Color Module Level 4 in 50 digits: 47.0334, 70.9192, 33.5961.
 	fmt.Println(palette.MustParseColor("crimson").Lab())
 	// Output: L* 47.03, a* 70.92, b* 33.60
 }
 
+// CIEDE2000 is scaled so that black to white is 100.
 func ExampleColor_Difference() {
-	// CIEDE2000 is scaled so that black to white is 100.
 	black, white := palette.MustParseColor("black"), palette.MustParseColor("white")
 	fmt.Printf("%.1f\n", black.Difference(white))
 	fmt.Printf("%.1f\n", white.Difference(white))
@@ -236,27 +236,27 @@ func ExampleColor_Difference() {
 	// 0.0
 }
 
+// The triangle of sides 3, 4 and 5.
 func ExampleLab_Chroma() {
-	// The triangle of sides 3, 4 and 5.
 	fmt.Printf("%.1f\n", palette.Lab{L: 50, A: 3, B: 4}.Chroma())
 	// Output: 5.0
 }
 
+// CIE 15: hab = atan2(b*, a*).
 func ExampleLab_Hue() {
-	// CIE 15: hab = atan2(b*, a*).
 	fmt.Printf("%.1f° %.1f°\n", palette.Lab{L: 50, A: 0, B: 10}.Hue(), palette.Lab{L: 50, A: 10, B: -10}.Hue())
 	// Output: 90.0° 315.0°
 }
 
+// CIE 15: white has L* 100 by definition.
 func ExampleLab_String() {
-	// CIE 15: white has L* 100 by definition.
 	fmt.Println(palette.Lab{L: 100})
 	// Output: L* 100.00, a* 0.00, b* 0.00
 }
 
+// Sharma, Wu and Dalal 2005, Table 1, pair 25: 1.2644; and pair 10, whose hues are
+// exactly opposite: 7.1792.
 func ExampleDifference() {
-	// Sharma, Wu and Dalal 2005, Table 1, pair 25: 1.2644; and pair 10, whose hues are
-	// exactly opposite: 7.1792.
 	d, err := palette.Difference(
 		palette.Lab{L: 60.2574, A: -34.0099, B: 36.2677},
 		palette.Lab{L: 60.4626, A: -34.1751, B: 39.4387})
@@ -273,10 +273,10 @@ func ExampleDifference() {
 	// palette.Difference: x.L "-1": out of range: want 0 to 200
 }
 
+// Brettel, Viénot and Mollon 1997: greys are unchanged for every dichromat. CAT16
+// and illuminant A, by hand: white comes back as X 98.775, Y 100.001, Z 90.455,
+// which is a* 6.5, b* 12.0.
 func ExampleView_Lab() {
-	// Brettel, Viénot and Mollon 1997: greys are unchanged for every dichromat. CAT16
-	// and illuminant A, by hand: white comes back as X 98.775, Y 100.001, Z 90.455,
-	// which is a* 6.5, b* 12.0.
 	for v := palette.Daylight; v <= palette.Tritan; v++ {
 		white, err := v.Lab(palette.MustParseColor("white"))
 		if err != nil {
@@ -293,21 +293,21 @@ func ExampleView_Lab() {
 	// tritan      100 0.0 0.0
 }
 
+// The names are this package's.
 func ExampleView_String() {
-	// The names are this package's.
 	fmt.Println(palette.WarmLight, palette.Deutan)
 	// Output: warm light deutan
 }
 
+// The names are this package's.
 func ExampleView_MarshalText() {
-	// The names are this package's.
 	text, err := json.Marshal([]palette.View{palette.Daylight, palette.Protan})
 	fmt.Println(string(text), err)
 	// Output: ["daylight","protan"] <nil>
 }
 
+// The words are common practice.
 func ExampleParseFinish() {
-	// The words are common practice.
 	f, err := palette.ParseFinish("metal")
 	fmt.Println(f == palette.Metal, err)
 	_, err = palette.ParseFinish("dull")
@@ -317,29 +317,29 @@ func ExampleParseFinish() {
 	// palette.ParseFinish: finish "dull": unknown name: want matte, shiny, glittered, clear or metal
 }
 
+// The words are common practice.
 func ExampleFinish_String() {
-	// The words are common practice.
 	fmt.Println(palette.Glittered)
 	// Output: glittered
 }
 
+// The words are common practice.
 func ExampleFinish_MarshalText() {
-	// The words are common practice.
 	text, err := json.Marshal(palette.Swatch{Name: "gold", Color: palette.MustParseColor("gold"), Finish: palette.Metal})
 	fmt.Println(string(text), err)
 	// Output: {"Name":"gold","Color":"#ffd700","Finish":"metal"} <nil>
 }
 
+// The words are common practice.
 func ExampleFinish_UnmarshalText() {
-	// The words are common practice.
 	var s palette.Swatch
 	err := json.Unmarshal([]byte(`{"Name":"gold","Color":"gold","Finish":"metal"}`), &s)
 	fmt.Println(s, err)
 	// Output: gold:metal <nil>
 }
 
+// CSS Color Module Level 4, section 6.1: gold is #ffd700.
 func ExampleParseSwatch() {
-	// CSS Color Module Level 4, section 6.1: gold is #ffd700.
 	for _, text := range []string{"gold:metal", "barn red=#7c0a02:shiny"} {
 		s, err := palette.ParseSwatch(text)
 		fmt.Println(s.Name, s.Color, s.Finish, err)
@@ -349,8 +349,8 @@ func ExampleParseSwatch() {
 	// barn red #7c0a02 shiny <nil>
 }
 
+// CSS Color Module Level 4, section 6.1: ivory is #fffff0, so the name says it.
 func ExampleSwatch_String() {
-	// CSS Color Module Level 4, section 6.1: ivory is #fffff0, so the name says it.
 	fmt.Println(palette.Swatch{Name: "ivory", Color: palette.Color{R: 255, G: 255, B: 240}})
 	fmt.Println(palette.Swatch{Name: "cream", Color: palette.Color{R: 255, G: 255, B: 240}, Finish: palette.Shiny})
 	// Output:
@@ -358,15 +358,15 @@ func ExampleSwatch_String() {
 	// cream=#fffff0:shiny
 }
 
+// Common practice: four colors, metals counted. From memory: 10 is another color.
 func ExampleCommonPractice() {
-	// Common practice: four colors, metals counted. From memory: 10 is another color.
 	fmt.Printf("%+v\n", palette.CommonPractice())
 	// Output: {Limit:4 Apart:10 Fit:10}
 }
 
+// Common practice: four colors, metals counted. By the formula of Sharma, Wu and
+// Dalal 2005, worked out the slow way in the tests: crimson and indianred differ by 9.71.
 func ExampleRules_Palette() {
-	// Common practice: four colors, metals counted. By the formula of Sharma, Wu and
-	// Dalal 2005, worked out the slow way in the tests: crimson and indianred differ by 9.71.
 	rules := palette.CommonPractice()
 	swatch := func(name string) palette.Swatch {
 		return palette.Swatch{Name: name, Color: palette.MustParseColor(name)}
@@ -387,8 +387,8 @@ func ExampleRules_Palette() {
 	// crimson,gold,indianred <nil>
 }
 
+// CSS Color Module Level 4, section 6.1: forestgreen is #228b22, gold #ffd700.
 func ExampleRules_ParsePalette() {
-	// CSS Color Module Level 4, section 6.1: forestgreen is #228b22, gold #ffd700.
 	p, err := palette.CommonPractice().ParsePalette("berry=#8a0f2c:shiny, forestgreen, gold:metal")
 	if err != nil {
 		fmt.Println(err)
@@ -403,29 +403,29 @@ func ExampleRules_ParsePalette() {
 	// gold #ffd700 metal
 }
 
+// Common practice: gold and silver are two.
 func ExamplePalette_Len() {
-	// Common practice: gold and silver are two.
 	p, err := palette.CommonPractice().ParsePalette("crimson,gold:metal,silver:metal")
 	fmt.Println(p.Len(), err)
 	// Output: 3 <nil>
 }
 
+// CSS Color Module Level 4, section 6.1: silver is #c0c0c0.
 func ExamplePalette_Swatches() {
-	// CSS Color Module Level 4, section 6.1: silver is #c0c0c0.
 	p, err := palette.CommonPractice().ParsePalette("navy,silver:metal")
 	fmt.Println(p.Swatches()[1].Color, err)
 	// Output: #c0c0c0 <nil>
 }
 
+// CSS Color Module Level 4, section 6.1: #ffd700 is gold.
 func ExamplePalette_String() {
-	// CSS Color Module Level 4, section 6.1: #ffd700 is gold.
 	p, err := palette.CommonPractice().ParsePalette("gold=#ffd700:metal,pine=#0b3d0b")
 	fmt.Println(p, err)
 	// Output: gold:metal,pine=#0b3d0b <nil>
 }
 
+// CSS Color Module Level 4, section 6.1 for the names.
 func ExamplePalette_MarshalText() {
-	// CSS Color Module Level 4, section 6.1 for the names.
 	p, err := palette.CommonPractice().ParsePalette("crimson,gold:metal")
 	if err != nil {
 		fmt.Println(err)
@@ -436,8 +436,8 @@ func ExamplePalette_MarshalText() {
 	// Output: {"waiting room":"crimson,gold:metal"} <nil>
 }
 
+// Common practice: four colors, metals counted.
 func ExamplePalette_UnmarshalText() {
-	// Common practice: four colors, metals counted.
 	var p palette.Palette
 	flags := flag.NewFlagSet("plan", flag.ContinueOnError)
 	flags.TextVar(&p, "colors", palette.Palette{}, "up to four colors, the leading one first")
@@ -446,8 +446,8 @@ func ExamplePalette_UnmarshalText() {
 	// Output: 4 crimson,forestgreen,gold:metal,ivory <nil>
 }
 
+// By the model of Brettel, Viénot and Mollon 1997; one man in twelve: Birch 2012.
 func ExampleRules_Read() {
-	// By the model of Brettel, Viénot and Mollon 1997; one man in twelve: Birch 2012.
 	rules := palette.CommonPractice()
 	p, err := rules.ParsePalette("crimson,forestgreen")
 	if err != nil {
@@ -469,8 +469,8 @@ func ExampleRules_Read() {
 	// forestgreen #1d761d
 }
 
+// By the model of Brettel, Viénot and Mollon 1997.
 func ExampleReading_Holds() {
-	// By the model of Brettel, Viénot and Mollon 1997.
 	rules := palette.CommonPractice()
 	p, err := rules.ParsePalette("crimson,forestgreen,ivory")
 	if err != nil {
@@ -494,8 +494,8 @@ func ExampleReading_Holds() {
 	// tritan true <nil>
 }
 
+// Greys look the same to every dichromat (Brettel, Viénot and Mollon 1997).
 func ExampleReading_String() {
-	// Greys look the same to every dichromat (Brettel, Viénot and Mollon 1997).
 	rules := palette.CommonPractice()
 	p, err := rules.ParsePalette("silver:metal,white")
 	if err != nil {
@@ -513,8 +513,8 @@ func ExampleReading_String() {
 	// silver, white      14.1         14.2     14.1     14.1     14.1   neutral
 }
 
+// By CIEDE2000 (Sharma, Wu and Dalal 2005).
 func ExampleRules_Match() {
-	// By CIEDE2000 (Sharma, Wu and Dalal 2005).
 	rules := palette.CommonPractice()
 	p, err := rules.ParsePalette("crimson,darkgreen,gold:metal,ivory")
 	if err != nil {
@@ -531,8 +531,8 @@ func ExampleRules_Match() {
 	// royalblue 0 false <nil>
 }
 
+// By CIEDE2000 (Sharma, Wu and Dalal 2005); an equal color is 0 away.
 func ExampleMatch_String() {
-	// By CIEDE2000 (Sharma, Wu and Dalal 2005); an equal color is 0 away.
 	rules := palette.CommonPractice()
 	p, err := rules.ParsePalette("crimson,ivory")
 	if err != nil {
@@ -544,8 +544,8 @@ func ExampleMatch_String() {
 	// Output: crimson, 0.0 away <nil>
 }
 
+// By CIEDE2000 (Sharma, Wu and Dalal 2005).
 func ExampleRules_Sort() {
-	// By CIEDE2000 (Sharma, Wu and Dalal 2005).
 	rules := palette.CommonPractice()
 	p, err := rules.ParsePalette("crimson,gold:metal")
 	if err != nil {
@@ -560,8 +560,8 @@ func ExampleRules_Sort() {
 	// Output: 24 0 3 <nil>
 }
 
+// 24 and 12 fit, 3 are left out.
 func ExampleSorting_Fitting() {
-	// 24 and 12 fit, 3 are left out.
 	rules := palette.CommonPractice()
 	p, err := rules.ParsePalette("crimson,gold:metal")
 	if err != nil {
@@ -577,8 +577,8 @@ func ExampleSorting_Fitting() {
 	// Output: 36 <nil>
 }
 
+// 24 and 12 fit, 3 are left out.
 func ExampleSorting_String() {
-	// 24 and 12 fit, 3 are left out.
 	rules := palette.CommonPractice()
 	p, err := rules.ParsePalette("crimson,gold:metal")
 	if err != nil {
@@ -601,9 +601,9 @@ func ExampleSorting_String() {
 	// left out     3
 }
 
+// By hand: of six colors, all far apart but for the two reds, which pass for each
+// other, four keep 24+8, 12, 9 and 5 pieces; the 3 engines are left.
 func ExampleRules_Best() {
-	// By hand: of six colors, all far apart but for the two reds, which pass for each
-	// other, four keep 24+8, 12, 9 and 5 pieces; the 3 engines are left.
 	rules := palette.CommonPractice()
 	box := []palette.Piece{
 		{Name: "tin engines", Color: palette.MustParseColor("royalblue"), Count: 3},
@@ -625,9 +625,9 @@ func ExampleRules_Best() {
 	// 58 kept, 3 left
 }
 
+// COMAP, For All Practical Purposes, 10th edition, Table 14.5: the 120 seats of the
+// U.S. House of 1790 by the method of Hamilton.
 func ExampleApportion() {
-	// COMAP, For All Practical Purposes, 10th edition, Table 14.5: the 120 seats of the
-	// U.S. House of 1790 by the method of Hamilton.
 	seats, err := palette.Apportion(120, []int{
 		630560, 475327, 432879, 353523, 331589, 278514, 236841, 206236,
 		179570, 141822, 85533, 70835, 68705, 68446, 55540,
@@ -636,9 +636,9 @@ func ExampleApportion() {
 	// Output: [21 16 14 12 11 9 8 7 6 5 3 2 2 2 2] <nil>
 }
 
+// OpenStax, Contemporary Mathematics, section 11.4: eleven over 6, 6 and 2. With
+// one thing more to share, the third gets one fewer.
 func ExampleApportion_paradox() {
-	// OpenStax, Contemporary Mathematics, section 11.4: eleven over 6, 6 and 2. With
-	// one thing more to share, the third gets one fewer.
 	for _, total := range []int{10, 11} {
 		counts, err := palette.Apportion(total, []int{6, 6, 2}, 0)
 		if err != nil {
@@ -652,8 +652,8 @@ func ExampleApportion_paradox() {
 	// 11 over 6, 6 and 2: 5, 5 and 1
 }
 
+// Common practice, from memory; 60/40 was chosen here.
 func ExampleDefaultShares() {
-	// Common practice, from memory; 60/40 was chosen here.
 	for n := 1; n <= 4; n++ {
 		shares, err := palette.DefaultShares(n)
 		if err != nil {
@@ -673,8 +673,8 @@ func ExampleDefaultShares() {
 	// 4:  40  30  20  10
 }
 
+// Largest remainders: 8 picks over 60, 30 and 10 have quotas 4.8, 2.4 and 0.8.
 func ExamplePalette_Share() {
-	// Largest remainders: 8 picks over 60, 30 and 10 have quotas 4.8, 2.4 and 0.8.
 	p, err := palette.CommonPractice().ParsePalette("firebrick,ivory,gold:metal")
 	if err != nil {
 		fmt.Println(err)
@@ -694,14 +694,14 @@ func ExamplePalette_Share() {
 	// gold 1
 }
 
+// 33 pieces of 4 types: 8 of each, and one more.
 func ExampleRow_Each() {
-	// 33 pieces of 4 types: 8 of each, and one more.
 	fmt.Println(palette.Row{Types: 4, Pieces: 33}.Each())
 	// Output: [9 8 8 8]
 }
 
+// Quotas of 4 types over 60 and 40: 2.4 and 1.6; of 16 pieces: 9.6 and 6.4.
 func ExampleSharing_String() {
-	// Quotas of 4 types over 60 and 40: 2.4 and 1.6; of 16 pieces: 9.6 and 6.4.
 	p, err := palette.CommonPractice().ParsePalette("navy,silver:metal")
 	if err != nil {
 		fmt.Println(err)
@@ -720,9 +720,9 @@ func ExampleSharing_String() {
 	// total           100      4      16
 }
 
+// Hue angles of CIE LCh by the constants of CSS Color Module Level 4: crimson 25.3°,
+// teal 196.4°, forestgreen 134.7°, gold 91.3°.
 func ExampleRelate() {
-	// Hue angles of CIE LCh by the constants of CSS Color Module Level 4: crimson 25.3°,
-	// teal 196.4°, forestgreen 134.7°, gold 91.3°.
 	crimson := palette.MustParseColor("crimson")
 	for _, name := range []string{"teal", "forestgreen", "gold", "silver"} {
 		fmt.Println(name, "is", palette.Relate(crimson, palette.MustParseColor(name)))
@@ -734,21 +734,21 @@ func ExampleRelate() {
 	// silver is neutral
 }
 
+// The words are common practice among designers.
 func ExampleRelation_String() {
-	// The words are common practice among designers.
 	fmt.Println(palette.SplitComplementary)
 	// Output: split complementary
 }
 
+// The words are common practice among designers.
 func ExampleRelation_MarshalText() {
-	// The words are common practice among designers.
 	text, err := json.Marshal(palette.Triadic)
 	fmt.Println(string(text), err)
 	// Output: "triadic" <nil>
 }
 
+// Greys keep their lightness in every view: black stands farthest from silver and white.
 func ExampleRules_Suggest() {
-	// Greys keep their lightness in every view: black stands farthest from silver and white.
 	rules := palette.CommonPractice()
 	p, err := rules.ParsePalette("silver:metal,white")
 	if err != nil {
@@ -764,8 +764,8 @@ func ExampleRules_Suggest() {
 	// Output: silver:metal,white,black
 }
 
+// The difference of greys by CIEDE2000 is |ΔL*|/SL: 77.70/1.155 for silver to black.
 func ExampleSuggestion_String() {
-	// The difference of greys by CIEDE2000 is |ΔL*|/SL: 77.70/1.155 for silver to black.
 	rules := palette.CommonPractice()
 	p, err := rules.ParsePalette("silver:metal,white")
 	if err != nil {
@@ -781,8 +781,8 @@ func ExampleSuggestion_String() {
 	// Output: black #000000: neutral beside silver; at least 67.2 from every color for everybody (least in daylight, from silver)
 }
 
+// CSS Color Module Level 4 has no such name.
 func ExampleError_Error() {
-	// CSS Color Module Level 4 has no such name.
 	_, err := palette.ParseColor("burgundy")
 	fmt.Println(err)
 	var e *palette.Error
@@ -794,8 +794,8 @@ func ExampleError_Error() {
 	// ParseColor color burgundy
 }
 
+// CSS Color Module Level 4 has no such name.
 func ExampleError_Unwrap() {
-	// CSS Color Module Level 4 has no such name.
 	_, err := palette.ParseColor("burgundy")
 	fmt.Println(errors.Is(err, palette.ErrName), errors.Is(err, palette.ErrRange))
 	// Output: true false

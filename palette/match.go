@@ -19,8 +19,8 @@ type Piece struct {
 	// Name is what the owner calls it, "glass balls, attic". It is only printed.
 	Name string
 
-	Color  Color
-	Finish Finish
+	Color  Color  // how it looks by daylight
+	Finish Finish // only carried along, see [Finish]
 
 	// Count is how many alike there are, 0 to 1,000,000. Zero counts as one.
 	Count int
@@ -81,7 +81,7 @@ func (r Rules) match(p *Palette, points *[MaxSwatches]point, c Color) Match {
 
 // A Sorting is a box of pieces sorted into a palette.
 type Sorting struct {
-	Palette Palette
+	Palette Palette          // what it was sorted into
 	Matches []Match          // one for each piece, in the order of the box
 	Kept    [MaxSwatches]int // the pieces that fit, by swatch, counting those alike
 	Left    int              // the pieces that fit no swatch

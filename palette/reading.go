@@ -9,14 +9,14 @@ import (
 // A Reading says of every pair of swatches of a palette whether it holds apart, and
 // for whom.
 type Reading struct {
-	Palette Palette
+	Palette Palette // what was read
 	Apart   float64 // the difference from which two colors read as two, Rules.Apart
 	Pairs   []Pair  // first and second, first and third, …, second and third, …
 }
 
 // A Pair is two swatches of a palette side by side.
 type Pair struct {
-	A, B Swatch
+	A, B Swatch // in the order of the palette
 
 	// Difference is ΔE00 between them, by View.
 	Difference [Tritan + 1]float64
@@ -24,7 +24,7 @@ type Pair struct {
 	// Holds says whether that is enough to read as two colors, by View.
 	Holds [Tritan + 1]bool
 
-	Relation Relation
+	Relation Relation // how they lie on the color wheel
 
 	// Mend is how to part the pair where it does not hold in some view. It is the
 	// zero value where there is nothing to mend or no way was found.

@@ -162,10 +162,10 @@ type Sharing struct {
 
 // A Row is what one swatch gets.
 type Row struct {
-	Swatch Swatch
-	Share  int // its weight
-	Types  int // of so many types
-	Pieces int // so many pieces in all
+	Swatch Swatch // the color
+	Share  int    // its weight
+	Types  int    // of so many types
+	Pieces int    // so many pieces in all
 }
 
 // Share shares types and pieces out over the swatches of p.

@@ -9,7 +9,7 @@ import (
 
 // A Suggestion is one more swatch for a palette.
 type Suggestion struct {
-	Swatch   Swatch
+	Swatch   Swatch   // what to add, matte
 	Palette  Palette  // the palette with it added at the end
 	Lead     Swatch   // the swatch that Relation is to: the first with a hue, or the first
 	Relation Relation // how the two lie to each other on the color wheel

@@ -20,8 +20,8 @@ type Swatch struct {
 	// sign, and without a space at either end.
 	Name string
 
-	Color  Color
-	Finish Finish
+	Color  Color  // how it looks by daylight
+	Finish Finish // how it takes the light
 }
 
 // ParseSwatch reads a swatch in the form
