@@ -782,21 +782,16 @@ func ExampleSuggestion_String() {
 }
 
 // CSS Color Module Level 4 has no such name.
-func ExampleError_Error() {
+func ExampleError() {
 	_, err := palette.ParseColor("burgundy")
 	fmt.Println(err)
+	fmt.Println(errors.Is(err, palette.ErrName), errors.Is(err, palette.ErrRange))
 	var e *palette.Error
 	if errors.As(err, &e) {
 		fmt.Println(e.Func, e.Field, e.Value)
 	}
 	// Output:
 	// palette.ParseColor: color "burgundy": unknown name: want #rrggbb, #rgb or a CSS color name
+	// true false
 	// ParseColor color burgundy
-}
-
-// CSS Color Module Level 4 has no such name.
-func ExampleError_Unwrap() {
-	_, err := palette.ParseColor("burgundy")
-	fmt.Println(errors.Is(err, palette.ErrName), errors.Is(err, palette.ErrRange))
-	// Output: true false
 }
