@@ -181,27 +181,28 @@ func (c Cone) slant() float64 {
 }
 
 // surface returns the area between the bare bands in nanometers squared, over
-// that much: π·(d/2)·s·(y₂² - y₁²)/(h·over), within 9.4 roundings.
-func (c Cone) surface(over float64) float64 {
+// that much, π·(d/2)·s·(y₂² - y₁²)/(h·over) for the whole slope s, within 9.4
+// roundings, those of s among them.
+func (c Cone) surface(s, over float64) float64 {
 	sum, diff := c.Height-c.BareBase+c.BareTip, c.Height-c.BareBase-c.BareTip // y₂ + y₁, y₂ - y₁
 	slice := float64(float64(sum) * float64(diff))
-	return float64(float64(math.Pi/2*c.whole()*float64(c.BaseDiameter))*slice) / float64(float64(c.Height)*over)
+	return float64(float64(math.Pi/2*s*float64(c.BaseDiameter))*slice) / float64(float64(c.Height)*over)
 }
 
 func (c Cone) area() units.Area {
-	return units.Area(math.Round(c.surface(float64(float64(c.Height) * 1e6))))
+	return units.Area(math.Round(c.surface(c.whole(), float64(float64(c.Height)*1e6))))
 }
 
 func (c Cone) spiralLength(spacing units.Length) units.Length {
-	h, d, p := float64(c.Height), float64(c.BaseDiameter), float64(spacing)
+	s, h, d, p := c.whole(), float64(c.Height), float64(c.BaseDiameter), float64(spacing)
 	ph := float64(p * h)
 	k := float64(math.Pi*d) / ph // u(y) = k·y
-	a := float64(c.whole()*p) / float64(math.Pi*d)
+	a := float64(s*p) / float64(math.Pi*d)
 	x := newSpiral(float64(k*float64(c.BareTip)), float64(k*float64(c.Height-c.BareBase)))
 	// a/2·u² is the area over the spacing, the greater part of any long garland,
 	// and 9.4 roundings of it are all that counts. The other part is never more
 	// than a few times the slope.
-	return units.Length(math.Round(c.surface(ph) + float64(a/2*x.excess)))
+	return units.Length(math.Round(c.surface(s, ph) + float64(a/2*x.excess)))
 }
 
 // A spiral is what the length of the spiral of Archimedes r = a·φ is made from,
@@ -217,11 +218,14 @@ type spiral struct {
 }
 
 func newSpiral(u1, u2 float64) spiral {
-	w1, w2 := 1.0, math.Sqrt(1+float64(u2*u2))
-	if u1 != 0 {
-		w1 = math.Sqrt(1 + float64(u1*u1))
+	w2 := math.Sqrt(1 + float64(u2*u2))
+	v2 := u2 + w2
+	if u1 == 0 { // from the tip
+		arsinh := elem.Log(v2)
+		return spiral{excess: u2/v2 + arsinh, growth: float64(u2*w2) - arsinh}
 	}
-	v1, v2 := u1+w1, u2+w2
+	w1 := math.Sqrt(1 + float64(u1*u1))
+	v1 := u1 + w1
 	arsinh := elem.Log(v2 / v1)
 	return spiral{
 		excess: (u2/v2 - u1/v1) + arsinh,
