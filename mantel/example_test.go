@@ -447,13 +447,19 @@ func ExampleMantel_AppendPath() {
 		return
 	}
 	for _, p := range path {
-		fmt.Println(p.Along, "along,", p.Below, "below")
+		fmt.Println(p)
 	}
 	// Output:
 	// 0 ft along, 0 ft below
 	// 2 ft 8 in along, 9 in below
 	// 5 ft 4 in along, 0 ft below
 	// 5 ft 4 in along, 1 ft below
+}
+
+// A point as it is said.
+func ExamplePoint_String() {
+	fmt.Println(mantel.Point{Along: 2 * units.Foot, Below: 9 * units.Inch})
+	// Output: 2 ft along, 9 in below
 }
 
 // The garland that OpenStax, Calculus Volume 1, calls y = 10 cosh(x/10), -15 to 15 ft. Of

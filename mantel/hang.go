@@ -65,6 +65,9 @@ type Point struct {
 	Below units.Length // below the top of the shelf
 }
 
+// String returns a text such as "1 ft along, 9 in below".
+func (p Point) String() string { return show(p.Along) + " along, " + show(p.Below) + " below" }
+
 // Garland returns the length of garland that hangs so:
 //
 //	garland = Left + the swags, or the length of the shelf + Right

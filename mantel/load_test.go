@@ -265,8 +265,9 @@ func TestLoadsProperties(t *testing.T) {
 			if i > 0 && l.Left != got.Hooks[i-1].Right {
 				t.Fatalf("pulls %v and %v", got.Hooks[i-1].Right, l.Left)
 			}
-			// Pythagoras, to a double's digits.
-			if want := math.Hypot(float64(l.Down), float64(l.Right-l.Left)); math.Abs(float64(l.Total)-want) > 1+1e-15*want {
+			// Pythagoras, to a double's digits, and rounded up.
+			want := math.Hypot(float64(l.Down), float64(l.Right-l.Left))
+			if over := float64(l.Total) - want; over < -1e-15*want || over > 1+1e-15*want {
 				t.Fatalf("total %v, want %v ng", l.Total, want)
 			}
 			if l.Overloaded != (l.Total > got.Working) || (l.Hooks == 1) == l.Overloaded {

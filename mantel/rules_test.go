@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
 
 	"example.com/fircone/mantel"
@@ -286,6 +287,42 @@ func TestRulesAreMonotone(t *testing.T) {
 		spacing := map[mantel.Look]units.Length{mantel.Traditional: 8 * in, mantel.Asymmetrical: 3 * in}[look]
 		if n := units.Length(na); n*spacing < a || (n-1)*spacing >= a {
 			t.Errorf("%d picks for %v", na, a)
+		}
+	})
+}
+
+// A longer shelf never costs less, whatever packs there are.
+func TestCostIsMonotone(t *testing.T) {
+	price := func(p string) decimal.Decimal { return decimal.RequireFromString(p) }
+	pieces := func(n int) shopping.Quantity { return shopping.Quantity{Pieces: n} }
+	length := func(l units.Length) shopping.Quantity { return shopping.Quantity{Length: l} }
+	shop := shopping.Shop{Offers: []shopping.Offer{
+		{Item: "base garland", Name: "6 ft", Pack: length(6 * ft), Price: price("14.00")},
+		{Item: "base garland", Name: "9 ft", Pack: length(9 * ft), Price: price("19.00")},
+		{Item: "mantel picks", Name: "box of 6", Pack: pieces(6), Price: price("5.00")},
+		{Item: "mantel picks", Name: "box of 24", Pack: pieces(24), Price: price("16.00")},
+		{Item: "mantel ornaments", Name: "box of 9", Pack: pieces(9), Price: price("11.00")},
+		{Item: "mantel ribbon", Name: "5 yd", Pack: length(15 * ft), Price: price("8.00")},
+		{Item: "bells", Name: "set of 3", Pack: pieces(3), Price: price("4.50")},
+		{Item: "wire ties", Name: "pack of 25", Pack: pieces(25), Price: price("3.00")},
+	}}
+	rapid.Check(t, func(t *rapid.T) {
+		look := looks().Draw(t, "look")
+		a := lengths(mantel.MinLength, 12*ft).Draw(t, "a")
+		b := lengths(a, 12*ft).Draw(t, "b")
+		cost := func(l units.Length) decimal.Decimal {
+			needs, err := mantel.CommonPractice().Needs(mantel.Mantel{Length: l}, look)
+			if err != nil {
+				t.Fatal(err)
+			}
+			list, err := shop.List(needs)
+			if err != nil {
+				t.Fatal(err)
+			}
+			return list.Total
+		}
+		if short, long := cost(a), cost(b); long.LessThan(short) || !short.IsPositive() {
+			t.Fatalf("%v costs %v, %v costs %v", a, short, b, long)
 		}
 	})
 }

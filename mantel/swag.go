@@ -164,8 +164,7 @@ func bow(q float64) float64 {
 	w := 6 * q * horner(q, 1, 4519./7810, 2057./74550) / horner(q, 1, 3431./3905, 63158./410025)
 	p, slope := sinhcSeries(w)
 	second := horner(w, 1./60, 1./840, 1./30240, 1./1995840)
-	third := horner(w, 1./840, 1./15120, 1./665280)
-	return math.Sqrt(w - toRoot(float64(w*p)-q, slope, second, third))
+	return math.Sqrt(w - toRoot(float64(w*p)-q, slope, second, 0)) // the third is too small to tell
 }
 
 // catenaryOfSag returns the catenary of this sag.
