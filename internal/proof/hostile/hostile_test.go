@@ -41,6 +41,7 @@ type call struct {
 
 func calls(f surface.Func) []call {
 	t := f.Type()
+	_, refuses := f.Err(make([]reflect.Value, t.NumOut()))
 	var cs []call
 	base := make([]reflect.Value, t.NumIn())
 	for i := range base {
@@ -56,7 +57,7 @@ func calls(f surface.Func) []call {
 	}
 	all := make([][]surface.Extreme, t.NumIn())
 	for i := range all {
-		all[i] = surface.Extremes(t.In(i))
+		all[i] = surface.Extremes(t.In(i), refuses)
 		for _, e := range all[i] {
 			args := slices.Clone(base)
 			args[i] = e.Value
@@ -145,10 +146,10 @@ func keeps(f surface.Func) bool { return strings.Contains(f.Name, ".Append") }
 
 // complain says what is wrong with an error, if something is: it is of the package's own type,
 // names the function and the field that is wrong, says what is accepted, wraps a reason, and reads
-// as "package.Func: ..." in a line of sensible length.
+// as "package.Func: ..." in a line of at most 600 bytes.
 func complain(f surface.Func, c call, err error) string {
 	text := err.Error()
-	if len(text) > 400 || strings.ContainsAny(text, "\n\x00") {
+	if len(text) > 600 || strings.ContainsAny(text, "\n\x00") {
 		return fmt.Sprintf("the text has %d bytes, or more than one line", len(text))
 	}
 	if !strings.HasPrefix(text, f.Package()+".") {

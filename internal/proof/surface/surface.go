@@ -65,6 +65,9 @@ func (f Func) Call(args []reflect.Value) []reflect.Value {
 func (f Func) Err(results []reflect.Value) (error, bool) {
 	t := f.Type()
 	if n := t.NumOut(); n > 0 && t.Out(n-1) == reflect.TypeFor[error]() {
+		if !results[n-1].IsValid() {
+			return nil, true
+		}
 		err, _ := results[n-1].Interface().(error)
 		return err, true
 	}
