@@ -220,7 +220,7 @@ func TestGate(t *testing.T) {
 }
 
 // start serves on loopback until stop is called, which returns how serving ended.
-func start(t *testing.T, h http.Handler) (addr string, stop func() error) {
+func start(t testing.TB, h http.Handler) (addr string, stop func() error) {
 	t.Helper()
 	listener, err := net.Listen("tcp", "127.0.0.1:0")
 	if err != nil {

@@ -35,14 +35,14 @@ func Table(rows any, fields ...string) string {
 		if _, ok := typ.FieldByName(name); !ok {
 			panic(fmt.Sprintf("show.Table: %v has no field %q", typ, name))
 		}
-		b.WriteString("<th>" + html.EscapeString(words(name)) + "</th>")
+		b.WriteString(`<th style="text-align:left">` + html.EscapeString(words(name)) + "</th>")
 	}
 	b.WriteString("</tr>\n")
 	for i := range list.Len() {
 		b.WriteString("<tr>")
 		for _, name := range fields {
 			text := fmt.Sprint(list.Index(i).FieldByName(name).Interface())
-			b.WriteString("<td>" + html.EscapeString(text) + "</td>")
+			b.WriteString(`<td style="text-align:left">` + html.EscapeString(text) + "</td>")
 		}
 		b.WriteString("</tr>\n")
 	}

@@ -22,9 +22,9 @@ func ExampleTable() {
 	fmt.Println(show.Table(needs, "Item", "Quantity", "Basis"))
 	// Output:
 	// <table>
-	// <tr><th>item</th><th>quantity</th><th>basis</th></tr>
-	// <tr><td>picks</td><td>27</td><td>3 for each foot of 9 ft</td></tr>
-	// <tr><td>garland &amp; bow</td><td>81 ft</td><td></td></tr>
+	// <tr><th style="text-align:left">item</th><th style="text-align:left">quantity</th><th style="text-align:left">basis</th></tr>
+	// <tr><td style="text-align:left">picks</td><td style="text-align:left">27</td><td style="text-align:left">3 for each foot of 9 ft</td></tr>
+	// <tr><td style="text-align:left">garland &amp; bow</td><td style="text-align:left">81 ft</td><td style="text-align:left"></td></tr>
 	// </table>
 }
 
@@ -34,7 +34,7 @@ func TestTableOfAllFields(t *testing.T) {
 		hidden   int
 	}
 	got := show.Table([]row{{HookLoad: 1, hidden: 2}})
-	if want := "<table>\n<tr><th>hook load</th></tr>\n<tr><td>1</td></tr>\n</table>"; got != want {
+	if want := "<table>\n<tr><th style=\"text-align:left\">hook load</th></tr>\n<tr><td style=\"text-align:left\">1</td></tr>\n</table>"; got != want {
 		t.Errorf("%s, want %s", got, want)
 	}
 }
