@@ -133,7 +133,7 @@ func (s Shop) choices(c checker, choices []Choice) (open []int, fixed []Need, er
 	if err := c.needs(needs); err != nil {
 		return nil, nil, err
 	}
-	counts := 0
+	counts := int64(0)
 	for i, choice := range choices {
 		if !choice.open() {
 			fixed = append(fixed, choice.Need)
@@ -150,13 +150,13 @@ func (s Shop) choices(c checker, choices []Choice) (open []int, fixed []Need, er
 			return nil, nil, c.fail(ErrDuplicate, field+": item", choice.Need.Item, "one choice of an item that is open")
 		}
 		open = append(open, i)
-		counts += choice.Most - q.Pieces
+		counts += int64(choice.Most - q.Pieces)
 	}
 	if len(open) > maxOpen {
 		return nil, nil, c.fail(ErrSize, "number of open choices", strconv.Itoa(len(open)), "at most "+strconv.Itoa(maxOpen))
 	}
 	if counts > maxSpan {
-		return nil, nil, c.fail(ErrSize, "counts of the open choices", strconv.Itoa(counts), "at most "+strconv.Itoa(maxSpan))
+		return nil, nil, c.fail(ErrSize, "counts of the open choices", strconv.FormatInt(counts, 10), "at most "+strconv.Itoa(maxSpan))
 	}
 	return open, fixed, nil
 }

@@ -134,6 +134,11 @@ func TestBasisOfChoice(t *testing.T) {
 	if err != nil || l.Purchases[0].Needs[0].Basis != "7 ft less 2; 9 of 5 to 9" {
 		t.Errorf("got %v, %v", l.Purchases, err)
 	}
+	s.Offers[0].Shelf = Left(8)
+	l, err = s.Fullest(choice("bells"))
+	if err != nil || l.Purchases[0].Needs[0].Quantity.Pieces != 8 {
+		t.Errorf("got %v, %v, want no more than are left", l.Purchases, err)
+	}
 	if _, err := s.Fullest(choice("reel")); !errors.Is(err, ErrKind) {
 		t.Errorf("got %v, want ErrKind", err)
 	}

@@ -151,8 +151,8 @@ func (s Shop) cheapest(c checker, needs []Need) (Purchase, error) {
 // demand adds up needs of one item.
 func (c checker) demand(needs []Need) (demand, error) {
 	var d demand
-	wholes := make(map[units.Length]int)
-	lengths, whole := units.Length(0), 0
+	wholes := make(map[units.Length]int64)
+	lengths, whole := units.Length(0), int64(0)
 	for _, n := range needs {
 		q := n.Quantity
 		switch {
@@ -162,8 +162,8 @@ func (c checker) demand(needs []Need) (demand, error) {
 			d.running += q.Length
 			lengths += q.Length
 		default:
-			wholes[q.Length] += q.Pieces
-			whole += q.Pieces
+			wholes[q.Length] += int64(q.Pieces)
+			whole += int64(q.Pieces)
 			lengths += units.Length(q.Pieces) * q.Length
 		}
 	}
@@ -172,14 +172,14 @@ func (c checker) demand(needs []Need) (demand, error) {
 	case d.pieces > maxPieces:
 		return demand{}, c.fail(ErrRange, field, strconv.FormatInt(d.pieces, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
 	case whole > maxPieces:
-		return demand{}, c.fail(ErrRange, field, strconv.Itoa(whole), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+		return demand{}, c.fail(ErrRange, field, strconv.FormatInt(whole, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
 	case lengths > maxLength:
 		return demand{}, c.fail(ErrRange, field, lengths.String(), "0 to "+maxLength.String())
 	case d.pieces > 0 && lengths > 0:
 		return demand{}, c.fail(ErrKind, field, lengths.String()+" and "+strconv.FormatInt(d.pieces, 10)+" pieces", "either pieces or lengths")
 	}
 	for l, n := range wholes {
-		d.wholes = append(d.wholes, Quantity{Pieces: n, Length: l})
+		d.wholes = append(d.wholes, Quantity{Pieces: int(n), Length: l})
 	}
 	slices.SortFunc(d.wholes, func(a, b Quantity) int { return cmp.Compare(b.Length, a.Length) })
 	return d, nil
@@ -204,9 +204,13 @@ func (s Shop) stock(c checker, item string, d demand) (itemStock, error) {
 		}
 		stock.offers = append(stock.offers, o)
 	}
+	pieces := int64(0)
 	for _, o := range s.Owned {
 		if o.Item != item || o.Quantity == (Quantity{}) {
 			continue
+		}
+		if pieces += int64(o.Quantity.Pieces); pieces > maxOwned {
+			return itemStock{}, c.fail(ErrRange, "owned "+strconv.Quote(item)+" in all", strconv.FormatInt(pieces, 10), "at most "+strconv.Itoa(maxOwned)+" pieces")
 		}
 		if (o.Quantity.Length == 0) != (d.pieces > 0) {
 			return itemStock{}, c.fail(ErrKind, "owned "+strconv.Quote(item)+": quantity", o.Quantity.String(), want)
@@ -224,9 +228,31 @@ func (s Shelf) limit() int64 {
 	return 1 << 50
 }
 
-// strands returns how many strands q is, and how long each.
-func (q Quantity) strands() (n int64, each units.Length) {
-	return int64(max(1, q.Pieces)), q.Length
+// A strand is a number of strands or rolls of one length.
+type strand struct {
+	n      int64
+	length units.Length
+}
+
+// strand returns what strands q is.
+func (q Quantity) strand() strand { return strand{int64(max(1, q.Pieces)), q.Length} }
+
+// strands returns the strands that are owned.
+func (stock itemStock) strands() []strand {
+	var strands []strand
+	for _, q := range stock.owned {
+		strands = append(strands, q.strand())
+	}
+	return strands
+}
+
+// length returns the length of strands laid end to end.
+func length(strands []strand) units.Length {
+	var sum units.Length
+	for _, s := range strands {
+		sum += units.Length(s.n) * s.length
+	}
+	return sum
 }
 
 // packs returns how many pieces are owned, and the offers as packs of pieces.
@@ -263,7 +289,8 @@ func (p *Purchase) pack(c checker, need int64, stock itemStock) error {
 
 // join fills in p for a running length.
 func (p *Purchase) join(c checker, need units.Length, stock itemStock) error {
-	have := joined(stock.owned, stock.overlap)
+	owned := stock.strands()
+	have := joined(owned, stock.overlap)
 	counts, short, err := c.strands(p.Item, need, have, stock)
 	if err != nil {
 		return err
@@ -273,7 +300,7 @@ func (p *Purchase) join(c checker, need units.Length, stock itemStock) error {
 	}
 	p.Owned.Length = have
 	p.buy(stock.offers, counts)
-	p.Surplus.Length = joined(append(stock.owned, p.bought()...), stock.overlap) - need
+	p.Surplus.Length = joined(append(owned, p.bought()...), stock.overlap) - need
 	p.Bound = p.Cost
 	return nil
 }
@@ -284,8 +311,8 @@ func (p *Purchase) join(c checker, need units.Length, stock itemStock) error {
 func (c checker) strands(item string, need, have units.Length, stock itemStock) (counts []int64, short units.Length, err error) {
 	packs := make([]pack, len(stock.offers))
 	for i, o := range stock.offers {
-		n, l := o.Pack.strands()
-		size := n * int64(l-stock.overlap)
+		st := o.Pack.strand()
+		size := st.n * int64(st.length-stock.overlap)
 		packs[i] = pack{size: size, bulk: size, cost: price(o.Price), limit: o.Shelf.limit()}
 	}
 	missing := int64(need - have)
@@ -303,12 +330,10 @@ func (c checker) strands(item string, need, have units.Length, stock itemStock) 
 
 // joined returns how long the strands come to with each join losing overlap.
 // A strand that is no longer than the overlap adds nothing and is left out.
-func joined(strands []Quantity, overlap units.Length) units.Length {
+func joined(strands []strand, overlap units.Length) units.Length {
 	var total units.Length
-	for _, q := range strands {
-		if n, l := q.strands(); l > overlap {
-			total += units.Length(n) * (l - overlap)
-		}
+	for _, s := range strands {
+		total += units.Length(s.n) * max(0, s.length-overlap)
 	}
 	if total == 0 {
 		return 0
@@ -387,11 +412,11 @@ func (p *Purchase) buy(offers []Offer, counts []int64) {
 }
 
 // bought returns the strands in p.Buys.
-func (p *Purchase) bought() []Quantity {
-	var strands []Quantity
+func (p *Purchase) bought() []strand {
+	var strands []strand
 	for _, b := range p.Buys {
-		n, l := b.Offer.Pack.strands()
-		strands = append(strands, Quantity{Pieces: int(n) * b.Packs, Length: l})
+		s := b.Offer.Pack.strand()
+		strands = append(strands, strand{s.n * int64(b.Packs), s.length})
 	}
 	return strands
 }

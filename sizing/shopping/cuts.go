@@ -11,12 +11,12 @@ import (
 func (stock itemStock) rolls() []roll {
 	var rolls []roll
 	for _, q := range stock.owned {
-		n, l := q.strands()
-		rolls = append(rolls, roll{length: int64(l), strands: 1, limit: n, owned: true})
+		st := q.strand()
+		rolls = append(rolls, roll{length: int64(st.length), strands: 1, limit: st.n, owned: true})
 	}
 	for _, o := range stock.offers {
-		n, l := o.Pack.strands()
-		rolls = append(rolls, roll{length: int64(l), strands: n, bulk: n * int64(l), cost: price(o.Price), limit: o.Shelf.limit()})
+		st := o.Pack.strand()
+		rolls = append(rolls, roll{length: int64(st.length), strands: st.n, bulk: st.n * int64(st.length), cost: price(o.Price), limit: o.Shelf.limit()})
 	}
 	return rolls
 }
@@ -43,14 +43,8 @@ func (p *Purchase) cut(c checker, d demand, stock itemStock) error {
 	p.buy(stock.offers, cut.packs)
 	p.Bound = amount(cut.bound)
 	p.Cuts = cuts(d.wholes, stock, rolls, cut.patterns)
-	for _, q := range stock.owned {
-		n, l := q.strands()
-		p.Owned.Length += units.Length(n) * l
-	}
-	p.Surplus.Length = p.Owned.Length - d.running
-	for _, q := range p.bought() {
-		p.Surplus.Length += units.Length(q.Pieces) * q.Length
-	}
+	p.Owned.Length = length(stock.strands())
+	p.Surplus.Length = p.Owned.Length + length(p.bought())
 	for _, q := range d.wholes {
 		p.Surplus.Length -= units.Length(q.Pieces) * q.Length
 	}
@@ -131,11 +125,18 @@ func (c checker) cutOne(item string, whole Quantity, stock itemStock, rolls []ro
 			n = counts[i-len(stock.owned)]
 			cut.bound += n * r.cost
 		}
-		for range n * r.strands {
-			if take := min(left, r.length/int64(whole.Length)); take > 0 {
-				cut.patterns = append(cut.patterns, pattern{roll: i, take: []int64{take}})
-				left -= take
-			}
+		each := r.length / int64(whole.Length)
+		if each == 0 {
+			continue
+		}
+		full := min(n*r.strands, left/each)
+		left -= full * each
+		if full > 0 {
+			cut.patterns = append(cut.patterns, pattern{roll: i, take: []int64{each}, rolls: full})
+		}
+		if left > 0 && n*r.strands > full {
+			cut.patterns = append(cut.patterns, pattern{roll: i, take: []int64{left}, rolls: 1})
+			left = 0
 		}
 	}
 	return cut, nil
@@ -228,26 +229,24 @@ func recut(d demand, stock itemStock, rolls []roll, counts []int64) (cutting, bo
 }
 
 // remnants returns what cut leaves of all rolls, owned and bought.
-func (stock itemStock) remnants(wholes []Quantity, rolls []roll, cut cutting) []Quantity {
+func (stock itemStock) remnants(wholes []Quantity, rolls []roll, cut cutting) []strand {
 	whole := make([]int64, len(rolls))
 	for i, r := range rolls {
 		if whole[i] = r.limit; !r.owned {
 			whole[i] = r.strands * cut.packs[i-len(stock.owned)]
 		}
 	}
-	var strands []Quantity
+	var strands []strand
 	for _, p := range cut.patterns {
-		whole[p.roll]--
+		whole[p.roll] -= p.rolls
 		left := units.Length(rolls[p.roll].length)
 		for k, n := range p.take {
 			left -= units.Length(n) * wholes[k].Length
 		}
-		strands = append(strands, Quantity{Pieces: 1, Length: left})
+		strands = append(strands, strand{p.rolls, left})
 	}
 	for i, n := range whole {
-		if n > 0 {
-			strands = append(strands, Quantity{Pieces: int(n), Length: units.Length(rolls[i].length)})
-		}
+		strands = append(strands, strand{n, units.Length(rolls[i].length)})
 	}
 	return strands
 }
@@ -263,10 +262,10 @@ func cuts(wholes []Quantity, stock itemStock, rolls []roll, patterns []pattern) 
 	var cuts []Cut
 	for i, p := range patterns {
 		if i > 0 && p.roll == patterns[i-1].roll && slices.Equal(p.take, patterns[i-1].take) {
-			cuts[len(cuts)-1].Rolls++
+			cuts[len(cuts)-1].Rolls += int(p.rolls)
 			continue
 		}
-		cut := Cut{Roll: units.Length(rolls[p.roll].length), Rolls: 1}
+		cut := Cut{Roll: units.Length(rolls[p.roll].length), Rolls: int(p.rolls)}
 		if k := p.roll - len(stock.owned); k >= 0 {
 			cut.Offer = stock.offers[k].Name
 		}

@@ -16,10 +16,11 @@ type roll struct {
 	owned   bool  // all packs are there, at no cost
 }
 
-// A pattern is one way to cut a roll.
+// A pattern is one way to cut a roll, and how many rolls are cut that way.
 type pattern struct {
-	roll int     // index of the roll
-	take []int64 // pieces of each length
+	roll  int     // index of the roll
+	take  []int64 // pieces of each length
+	rolls int64
 }
 
 // Bounds of the search for a cutting.
@@ -102,7 +103,7 @@ func newCutter(lengths, demand []int64, rolls []roll) (*cutter, bool) {
 	perBulk := pieces + 1
 	c.unit = perBulk
 	fits := func(unit int64) bool {
-		most := float64(unit)*float64(maxCost+1) + float64(perBulk)*float64(maxBulk)
+		most := float64(float64(unit)*float64(maxCost+1)) + float64(float64(perBulk)*float64(maxBulk))
 		return 16*float64(pieces)*most <= maxWeighing
 	}
 	if float64(perBulk)*float64(pieces)*float64(maxBulk) < maxWeighing && fits(perBulk*(pieces*maxBulk+1)) {
@@ -215,7 +216,7 @@ func (c *cutter) try(packs []int64) (found, proved bool) {
 	}
 	used := make([]int64, len(c.rolls))
 	for _, p := range s.patterns {
-		used[p.roll]++
+		used[p.roll] += p.rolls
 	}
 	weight := int64(0)
 	for i, r := range c.rolls {
@@ -319,7 +320,7 @@ func (s *packing) fill(guided bool) bool {
 
 // cut cuts a roll of the i-th stack as take says and fills the others.
 func (s *packing) cut(i int, take []int64, guided bool) bool {
-	s.patterns = append(s.patterns, pattern{roll: s.stacks[i].roll, take: slices.Clone(take)})
+	s.patterns = append(s.patterns, pattern{roll: s.stacks[i].roll, take: slices.Clone(take), rolls: 1})
 	s.stacks[i].bins--
 	for k, n := range take {
 		s.left[k] -= n
@@ -577,7 +578,7 @@ type bounded struct {
 }
 
 func (b *bounded) add(n, x int64) {
-	b.size += float64(n) * math.Abs(float64(x))
+	b.size += float64(float64(n) * math.Abs(float64(x)))
 	b.sum += n * x
 }
 

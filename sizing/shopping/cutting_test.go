@@ -129,13 +129,13 @@ func checkCutting(t *rapid.T, lengths, demand []int64, rolls []roll, c *cutter) 
 	for _, p := range c.patterns {
 		left := rolls[p.roll].length
 		for k, n := range p.take {
-			cut[k] += n
+			cut[k] += n * p.rolls
 			left -= n * lengths[k]
 		}
 		if left < 0 {
 			t.Fatalf("pattern %+v is too long", p)
 		}
-		used[p.roll]++
+		used[p.roll] += p.rolls
 	}
 	if !slices.Equal(cut, demand) {
 		t.Fatalf("cut %v, want %v", cut, demand)

@@ -31,16 +31,20 @@
 //
 //	total                              37.00
 //
-// This is the output of the first example.
+// This is the output of the first example, and the table below that of the second.
 //
 // # When the obvious way fails
 //
-// Largest pack first is wrong. To make 6 from packs of 1, 3 and 4 it takes 4, 1
-// and 1; two packs of 3 do. Least price a piece first is wrong too. For 43 balls
-// from boxes of 9 (4.50), tubs of 20 (10.00) and boxes of 6 (3.00), all at one
-// price a piece, two tubs and a box of 6 cost 23.00; two boxes of 9, a tub and a box of 6
-// hold 44 and cost 22.00, and [Shop.Cheapest] finds them. Nor can every number be
-// met exactly: packs of 6, 9 and 20 make 44 and everything above, but not 43.
+// Largest pack first is wrong, and so is least price a piece first:
+//
+//	need  packs                                 obvious way           best
+//	6     1, 3 and 4 at 1.00 a piece            4+1+1                 3+3, a pack fewer
+//	43    9 (4.50), 20 (10.00) and 6 (3.00)     20+20+6 for 23.00     9+9+20+6 for 22.00
+//	30    1 (1.00), 10 (7.00) and 25 (15.00)    25+10 for 22.00       25+1+1+1+1+1 for 20.00
+//
+// The first two take the largest first, the third takes what is cheapest a
+// piece. Nor can every number be met exactly: packs of 6, 9 and 20 make 44 and
+// everything above, but not 43.
 //
 // # Lengths
 //

@@ -70,6 +70,43 @@ func Example() {
 	// total                              37.00
 }
 
+// Sources: J. Burkardt, CHANGE_MAKING test set (FSU), problem 5, for 1, 3 and 4; the
+// others are in testdata/packs.csv, found there by two methods. The obvious ways by
+// hand: 4+1+1 at 1.00 a piece; 10.00+10.00+3.00; 15.00+7.00.
+func Example_obviousWays() {
+	for _, row := range []struct {
+		need  int
+		packs []int
+		price []string
+	}{
+		{6, []int{1, 3, 4}, []string{"1.00", "3.00", "4.00"}},
+		{43, []int{9, 20, 6}, []string{"4.50", "10.00", "3.00"}},
+		{30, []int{1, 10, 25}, []string{"1.00", "7.00", "15.00"}},
+	} {
+		var shop shopping.Shop
+		for i, n := range row.packs {
+			shop.Offers = append(shop.Offers, shopping.Offer{
+				Item: "balls", Name: fmt.Sprint(n),
+				Pack: shopping.Quantity{Pieces: n}, Price: decimal.RequireFromString(row.price[i]),
+			})
+		}
+		p, err := shop.Cheapest(shopping.Need{Item: "balls", Quantity: shopping.Quantity{Pieces: row.need}})
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Print(row.need, ":")
+		for _, b := range p.Buys {
+			fmt.Printf(" %d x %s", b.Packs, b.Offer.Name)
+		}
+		fmt.Println(" for", p.Cost.StringFixed(2))
+	}
+	// Output:
+	// 6: 2 x 3 for 6.00
+	// 43: 2 x 9 1 x 20 1 x 6 for 22.00
+	// 30: 5 x 1 1 x 25 for 20.00
+}
+
 // Source: testdata/packs.csv, packs of 9, 20 and 6 and a need of 43, by dynamic
 // programming and by full enumeration. By hand: 20 + 20 + 6 for 23.00 against
 // 9 + 9 + 20 + 6 for 22.00.

@@ -103,6 +103,7 @@ const (
 	maxName    = 64                      // bytes in the name of an item, an offer or a room
 	maxEntries = 5_000                   // offers, owned entries, needs
 	maxPieces  = 1_000_000               // pieces of an item, in a pack, on the shelf or owned
+	maxOwned   = 1_000_000_000           // pieces of an item owned in all entries
 	maxStrand  = 1_000 * units.Meter     // one strand, roll or whole piece, and all in one pack
 	maxLength  = 1_000_000 * units.Meter // all of one need or owned entry
 	maxPrice   = 1_000_000               // of a pack, in units of money

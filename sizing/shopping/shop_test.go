@@ -225,6 +225,16 @@ func TestBadNeeds(t *testing.T) {
 	if _, err = tight.Cheapest(need("ribbon", ofLength(1, 6*units.Inch)), need("ribbon", ofLength(0, 12*units.Inch))); err != nil {
 		t.Error(err)
 	}
+	hoard := shopping.Shop{Owned: make([]shopping.Owned, 1001)}
+	for i := range hoard.Owned {
+		hoard.Owned[i] = shopping.Owned{Item: "picks", Quantity: shopping.Quantity{Pieces: 1_000_000}}
+	}
+	_, err = hoard.Cheapest(picks(1))
+	checkError(t, "a hoard", err, shopping.ErrRange, &shopping.Error{Func: "Shop.Cheapest", Field: `owned "picks" in all`, Value: "1001000000", Want: "at most 1000000000 pieces"})
+	hoard.Owned = hoard.Owned[1:]
+	if p, err := hoard.Cheapest(picks(1)); err != nil || p.Surplus.Pieces != 999_999_999 {
+		t.Errorf("got %v, %v", p, err)
+	}
 	_, err = shop.Cheapest()
 	checkError(t, "no needs", err, shopping.ErrRange, &shopping.Error{Func: "Shop.Cheapest", Field: "number of needs", Value: "0", Want: "at least 1"})
 	_, err = shop.Cheapest(picks(1), garland(1))
