@@ -1,0 +1,282 @@
+// Ratios runs the benchmarks in which the library and a rival do the same work in one
+// run, and prints how many times as fast the one is as the other, beside the bar that it
+// must pass; then how time grows with size, with the exponent fitted to it.
+//
+//	go run ./ratios           print
+//	go run ./ratios -check    and fail if a bar is missed
+//
+// Only ratios are judged: a slow machine is slow for both. Each benchmark runs three times, and the
+// quickest counts.
+package main
+
+import (
+	"bytes"
+	"flag"
+	"fmt"
+	"math"
+	"os"
+	"os/exec"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// A ratio sets one benchmark's time over another's.
+type ratio struct {
+	what        string
+	over, under string  // the names of the benchmarks, as regular expressions
+	bar         float64 // the least that the ratio may be; 0 for one that is only told
+}
+
+// A growth is a benchmark whose name ends in a size, with the exponent that its time may not pass.
+type growth struct {
+	what string
+	name string // a regular expression, the size in its only group
+	unit string // the metric that is time for all of the size: "ns/op", or one for each of it
+	bar  float64
+}
+
+// A suite is a package's benchmarks: where they are, which to run, and what to make of them.
+type suite struct {
+	dir, pkg, bench string
+	ratios          []ratio
+	growths         []growth
+}
+
+var suites = []suite{
+	{
+		dir: "../..", pkg: "./units", bench: "^BenchmarkParse$",
+		ratios: []ratio{
+			{"time.ParseDuration(72h30m15s) over ParseLength(7 ft 6 in), 9 bytes each", `Parse/duration=72h30m15s`, `Parse/length=7ft6in`, 1},
+		},
+	},
+	{
+		dir: ".", pkg: "./sizing", bench: "^Benchmark(SpiralLength|WholeTree)$",
+		ratios: []ratio{
+			{"gonum's quadrature over the closed form, ordinary tree", `SpiralLength/.*quadrature_with`, `SpiralLength/.*closed_form`, 50},
+			{"quadrature in space over the closed form", `SpiralLength/.*quadrature_in_space`, `SpiralLength/.*closed_form`, 50},
+			{"20 closed forms over a whole tree (in closed forms: 20 over this)", `SpiralLength/.*closed_form`, `WholeTree`, 0.05},
+		},
+	},
+	{
+		dir: "../..", pkg: "./palette", bench: "^Benchmark(Sort|Difference)",
+		ratios: []ratio{
+			{"the color library's distance, called for each pair, over Sort of 10,000 pieces", `SortLibrary`, `Sort`, 3},
+			{"the color library's distance over Difference", `DifferenceLibrary`, `Difference`, 0},
+		},
+	},
+	{
+		dir: "../..", pkg: "./sizing/shopping", bench: "^Benchmark(Cheapest|Cuts)$",
+		growths: []growth{
+			{"cheapest packs, by pieces needed", `Cheapest/need=(\d+)/limited=false`, "ns/op", 1.2},
+			{"cheapest packs with limited shelves, by pieces needed", `Cheapest/need=(\d+)/limited=true`, "ns/op", 1.2},
+		},
+	},
+	{
+		dir: ".", pkg: "./growth", bench: "^BenchmarkGrowth$",
+		growths: []growth{
+			{"a slice of trees sized, by trees", `Growth/trees=(\d+)`, "ns/op", 1.1},
+			{"a box of pieces sorted into a palette, by pieces", `Growth/sort=(\d+)`, "ns/op", 1.1},
+			{"the best palette of a box, by pieces", `Growth/best=(\d+)`, "ns/op", 4},
+			{"a count shared out, by shares", `Growth/apportion=(\d+)`, "ns/op", 1.3},
+			{"the path of a garland, by points", `Growth/path=(\d+)`, "ns/op", 1.1},
+		},
+	},
+}
+
+func main() {
+	check := flag.Bool("check", false, "fail if a bar is missed")
+	short := flag.String("benchtime", "60ms", "how long to run each benchmark")
+	flag.Parse()
+	missed := 0
+	for _, s := range suites {
+		times, err := run(s, *short)
+		if err != nil {
+			fmt.Fprintln(os.Stderr, "ratios:", err)
+			os.Exit(1)
+		}
+		for _, r := range s.ratios {
+			missed += r.judge(times)
+		}
+		for _, g := range s.growths {
+			missed += g.judge(times)
+		}
+	}
+	for _, m := range swags() {
+		missed += m
+	}
+	if missed > 0 {
+		fmt.Printf("%d bars missed\n", missed)
+		if *check {
+			os.Exit(1)
+		}
+	}
+}
+
+// A result is one line of a benchmark: its metrics by unit.
+type result map[string]float64
+
+var suffix = regexp.MustCompile(`-\d+$`)
+
+// run returns the results by name, the quickest of three for each.
+func run(s suite, benchtime string) (map[string]result, error) {
+	c := exec.Command("go", "test", "-run", "^$", "-bench", s.bench, "-benchmem", "-count", "3", "-benchtime", benchtime, s.pkg)
+	c.Dir = s.dir
+	var bad bytes.Buffer
+	c.Stderr = &bad
+	out, err := c.Output()
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w\n%s%s", s.pkg, err, out, bad.Bytes())
+	}
+	best := map[string]result{}
+	for line := range strings.Lines(string(out)) {
+		f := strings.Fields(line)
+		if len(f) < 4 || !strings.HasPrefix(f[0], "Benchmark") {
+			continue
+		}
+		r := result{}
+		for i := 2; i+1 < len(f); i += 2 {
+			v, err := strconv.ParseFloat(f[i], 64)
+			if err != nil {
+				return nil, fmt.Errorf("%s: %q", s.pkg, line)
+			}
+			r[f[i+1]] = v
+		}
+		name := suffix.ReplaceAllString(strings.TrimPrefix(f[0], "Benchmark"), "")
+		if old := best[name]; old == nil || r["ns/op"] < old["ns/op"] {
+			best[name] = r
+		}
+	}
+	if len(best) == 0 {
+		return nil, fmt.Errorf("%s: no benchmark matches %s\n%s", s.pkg, s.bench, out)
+	}
+	return best, nil
+}
+
+// judge prints the ratio, the least of them if the names fit several pairs, and returns 1 if the bar is missed.
+func (r ratio) judge(times map[string]result) int {
+	over, under := fits(times, r.over), fits(times, r.under)
+	least, at := math.Inf(1), ""
+	for _, o := range over {
+		for _, u := range under {
+			// Cases of one benchmark are set against each other only within a case.
+			if a, b := caseOf(o), caseOf(u); a != b && len(under) > 1 {
+				continue
+			}
+			if v := times[o]["ns/op"] / times[u]["ns/op"]; v < least {
+				least, at = v, fmt.Sprintf("%.0f ns over %.0f ns, %s", times[o]["ns/op"], times[u]["ns/op"], u)
+			}
+		}
+	}
+	if math.IsInf(least, 1) {
+		fmt.Printf("MISSING  %-70s no %s or no %s\n", r.what, r.over, r.under)
+		return 1
+	}
+	return tell(least >= r.bar, fmt.Sprintf("%-72s %8.2f (bar %g; %s; %g allocs)", r.what, least, r.bar, at, times[under[0]]["allocs/op"]))
+}
+
+// judge prints the times by size and the exponent, and returns 1 if it passes the bar.
+func (g growth) judge(times map[string]result) int {
+	re := regexp.MustCompile("^" + g.name + "$")
+	type point struct{ n, t float64 }
+	var points []point
+	for name, r := range times {
+		if m := re.FindStringSubmatch(name); m != nil {
+			n, err := strconv.ParseFloat(m[1], 64)
+			if err == nil && r[g.unit] > 0 {
+				points = append(points, point{n, r[g.unit]})
+			}
+		}
+	}
+	if len(points) < 2 {
+		fmt.Printf("MISSING  %-70s no sizes of %s\n", g.what, g.name)
+		return 1
+	}
+	slices.SortFunc(points, func(a, b point) int { return int(math.Copysign(1, a.n-b.n)) })
+	// The slope of the logarithms by least squares.
+	var sx, sy, sxx, sxy float64
+	var curve []string
+	for _, p := range points {
+		x, y := math.Log(p.n), math.Log(p.t)
+		sx, sy, sxx, sxy = sx+x, sy+y, sxx+x*x, sxy+x*y
+		curve = append(curve, fmt.Sprintf("%g: %s", p.n, nanoseconds(p.t)))
+	}
+	n := float64(len(points))
+	slope := (n*sxy - sx*sy) / (n*sxx - sx*sx)
+	return tell(slope <= g.bar, fmt.Sprintf("%-72s n^%.2f (bar %g; %s)", g.what, slope, g.bar, strings.Join(curve, ", ")))
+}
+
+// swags judges the benchmark that reports ratios of its own.
+func swags() []int {
+	times, err := run(suite{dir: ".", pkg: "./mantel", bench: "^BenchmarkSag$"}, "20ms")
+	if err != nil {
+		fmt.Fprintln(os.Stderr, "ratios:", err)
+		return []int{1}
+	}
+	var missed []int
+	for _, rival := range []string{"bisection/library", "brent/library"} {
+		least, at := math.Inf(1), ""
+		for name, r := range times {
+			if r[rival] > 0 && r[rival] < least {
+				least, at = r[rival], name
+			}
+		}
+		bar := 5.0
+		if strings.HasPrefix(rival, "brent") {
+			bar = 0
+		}
+		missed = append(missed, tell(least >= bar, fmt.Sprintf("%-72s %8.2f (bar %g; %s)", "sag of a swag: "+rival, least, bar, at)))
+	}
+	return missed
+}
+
+func tell(ok bool, line string) int {
+	if ok {
+		fmt.Println("ok      ", line)
+		return 0
+	}
+	fmt.Println("MISSED  ", line)
+	return 1
+}
+
+func nanoseconds(t float64) string {
+	switch {
+	case t >= 1e9:
+		return fmt.Sprintf("%.2f s", t/1e9)
+	case t >= 1e6:
+		return fmt.Sprintf("%.2f ms", t/1e6)
+	case t >= 1e3:
+		return fmt.Sprintf("%.1f µs", t/1e3)
+	}
+	return fmt.Sprintf("%.0f ns", t)
+}
+
+// caseOf returns the case in the name of a benchmark: what stands between its name and the way of doing it.
+func caseOf(name string) string {
+	f := strings.Split(name, "/")
+	if len(f) < 3 {
+		return ""
+	}
+	return strings.Join(f[1:len(f)-1], "/")
+}
+
+// fits returns the names that a regular expression fits whole.
+func fits(times map[string]result, re string) []string {
+	whole := regexp.MustCompile("^(" + re + `[^/]*|` + re + ")$")
+	exact := regexp.MustCompile("^(" + re + ")$")
+	var loose, tight []string
+	for name := range times {
+		if exact.MatchString(name) {
+			tight = append(tight, name)
+		} else if whole.MatchString(name) {
+			loose = append(loose, name)
+		}
+	}
+	slices.Sort(tight)
+	slices.Sort(loose)
+	if tight != nil {
+		return tight
+	}
+	return loose
+}
