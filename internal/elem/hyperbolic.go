@@ -59,7 +59,7 @@ func evenOdd(hi, lo float64, k int, sign float64) float64 {
 	return s + (e + lo)
 }
 
-// Asinh returns the inverse hyperbolic sine of x. Its error is under 1 ulp.
+// Asinh returns the inverse hyperbolic sine of x. Its error is under 1.1 ulp.
 //
 // Special cases are those of [math.Asinh]: ±0, ±Inf and NaN are returned as
 // they are.

@@ -2,7 +2,7 @@ package elem
 
 import "math"
 
-// Log returns the natural logarithm of x. Its error is under 0.9 ulp.
+// Log returns the natural logarithm of x. Its error is under 0.95 ulp.
 //
 // Special cases are those of [math.Log]: NaN for NaN and below zero, -Inf for
 // ±0, +Inf for +Inf.
@@ -21,7 +21,7 @@ func Log(x float64) float64 {
 }
 
 // Log1p returns the natural logarithm of 1 plus x, accurate also where x is
-// near zero. Its error is under 0.9 ulp.
+// near zero. Its error is under 0.95 ulp.
 //
 // Special cases are those of [math.Log1p]: NaN for NaN and below -1, -Inf for
 // -1, +Inf for +Inf, ±0 for ±0.

@@ -5,7 +5,7 @@ import (
 	"math/bits"
 )
 
-// Sin returns the sine of the radian argument x. Its error is under 0.8 ulp,
+// Sin returns the sine of the radian argument x. Its error is under 0.9 ulp,
 // whatever the size of x.
 //
 // Special cases are those of [math.Sin]: ±0 for ±0, NaN for ±Inf and NaN.
@@ -29,7 +29,7 @@ func Sin(x float64) float64 {
 	}
 }
 
-// Cos returns the cosine of the radian argument x. Its error is under 0.8 ulp,
+// Cos returns the cosine of the radian argument x. Its error is under 0.9 ulp,
 // whatever the size of x.
 //
 // Special cases are those of [math.Cos]: NaN for ±Inf and NaN.
