@@ -396,10 +396,9 @@ func ExampleMantel_GarlandNeed() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("%s: %s\n%s (%s)\n", need.Item,
-		need.Quantity.Length.Format(units.InFeetInches, units.Inch/16), need.Basis, need.Source)
+	fmt.Printf("%s: %s\n%s (%s)\n", need.Item, need.Quantity, need.Basis, need.Source)
 	// Output:
-	// base garland: 8 ft 3 15/16 in
+	// base garland: 8 ft 4 in
 	// 6 ft 3 15/16 in in 2 swags 9 in deep, 1 ft falling at the left, 1 ft at the right (length of a catenary)
 }
 

@@ -89,8 +89,9 @@ func (m Mantel) Garland(h Hanging) (units.Length, error) {
 }
 
 // GarlandNeed returns the garland of [Mantel.Garland] as a need, with its basis,
-// to put in place of the base garland that [Rules.Needs] sizes by rule. The room is
-// left empty for the caller to fill. The errors are those of [Mantel.Garland].
+// to put in place of the base garland that [Rules.Needs] sizes by rule. Like any
+// supply it is never short: what is needed is rounded up to a whole inch. The room
+// is left empty for the caller to fill. The errors are those of [Mantel.Garland].
 //
 // Source: as for [Swag].
 func (m Mantel) GarlandNeed(h Hanging) (shopping.Need, error) {
@@ -101,9 +102,10 @@ func (m Mantel) GarlandNeed(h Hanging) (shopping.Need, error) {
 	if h.Swags > 0 {
 		run, source = "in "+plural(h.Swags, "swag")+" "+show(h.Sag)+" deep", "length of a catenary"
 	}
+	length := h.Left + m.run(h) + h.Right
 	return shopping.Need{
 		Item:     itemGarland,
-		Quantity: shopping.Quantity{Length: h.Left + m.run(h) + h.Right},
+		Quantity: shopping.Quantity{Length: (length + units.Inch - 1) / units.Inch * units.Inch},
 		Basis:    show(m.run(h)) + " " + run + ", " + show(h.Left) + " falling at the left, " + show(h.Right) + " at the right",
 		Source:   source,
 	}, nil

@@ -48,6 +48,7 @@ var places = map[string]string{
 	"swags":          "mantels/0/swags",
 	"sag":            "mantels/0/sag",
 	"garland-weight": "mantels/0/garlandWeight",
+	"garland-thick":  "mantels/0/garlandThickness",
 	"hook-rating":    "mantels/0/hookRating",
 	"stock":          "stock",
 }
@@ -75,6 +76,7 @@ func define(tree job.Tree, shelf job.Mantel) *options {
 	o.set.IntVar(&o.shelf.Swags, "swags", shelf.Swags, "how `many` swags the mantel garland hangs in, 0 for straight along the shelf")
 	text(&o.shelf.Sag, "sag", shelf.Sag, "how `deep` each swag hangs; if not given, a sixth of its width")
 	text(&o.shelf.Weight, "garland-weight", shelf.Weight, "`weight` of each foot of mantel garland: weigh yours")
+	text(&o.shelf.Thick, "garland-thick", shelf.Thick, "how `thick` the mantel garland is across its branches")
 	text(&o.shelf.Hooks, "hook-rating", shelf.Hooks, "`weight` that the label of one hook says it holds")
 	text(&o.colors, "colors", o.colors, "up to four `colors`, the leading one first, such as \"crimson,forestgreen,gold:metal,ivory\"")
 	o.set.StringVar(&o.stock, "stock", "", "JSON `file` with offers, owned stock, boxes and budget; examples/plan/job/stock.json is one")

@@ -28,7 +28,7 @@ func (r *Refusal) Unwrap() error { return r.Err }
 
 // fields are the places in a request of what the library calls otherwise.
 var fields = map[string]string{
-	"base": "width", "side": "heavySide", "heavy": "heavySide", "exposure": "where", "span": "swags", "rating": "hookRating", "perFoot": "garlandWeight",
+	"base": "width", "side": "heavySide", "heavy": "heavySide", "exposure": "where", "span": "swags", "thickness": "garlandThickness", "rating": "hookRating", "perFoot": "garlandWeight",
 }
 
 // refuse turns an error of the library into a Refusal at a place in the request.

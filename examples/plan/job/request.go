@@ -54,14 +54,15 @@ type Mantel struct {
 	Room    string       `json:"room,omitempty"`
 	Length  units.Length `json:"length"`
 	Look    mantel.Look  `json:"look"`
-	Heavy   mantel.Side  `json:"heavySide"`              // of an asymmetrical look
-	Height  units.Length `json:"height,omitzero"`        // of the shelf above the hearth
-	Depth   units.Length `json:"depth,omitzero"`         // of the shelf
-	Opening Opening      `json:"opening,omitzero"`       // of the firebox; empty: none
-	Swags   int          `json:"swags,omitempty"`        // 0: straight along the shelf
-	Sag     units.Length `json:"sag,omitzero"`           // of each swag; zero: a sixth of its width
-	Weight  units.Mass   `json:"garlandWeight,omitzero"` // of each foot of garland; zero: not weighed
-	Hooks   units.Mass   `json:"hookRating,omitzero"`    // what the label of one hook says; zero: not known
+	Heavy   mantel.Side  `json:"heavySide"`                 // of an asymmetrical look
+	Height  units.Length `json:"height,omitzero"`           // of the shelf above the hearth
+	Depth   units.Length `json:"depth,omitzero"`            // of the shelf
+	Opening Opening      `json:"opening,omitzero"`          // of the firebox; empty: none
+	Swags   int          `json:"swags,omitempty"`           // 0: straight along the shelf
+	Sag     units.Length `json:"sag,omitzero"`              // of each swag; zero: a sixth of its width
+	Weight  units.Mass   `json:"garlandWeight,omitzero"`    // of each foot of garland; zero: not weighed
+	Thick   units.Length `json:"garlandThickness,omitzero"` // across its branches; zero: not measured
+	Hooks   units.Mass   `json:"hookRating,omitzero"`       // what the label of one hook says; zero: not known
 }
 
 // An Opening is the opening of a firebox.
@@ -161,6 +162,7 @@ func Station() Request {
 			Depth:   7 * units.Inch,
 			Opening: Opening{Width: 36 * units.Inch, Height: 30 * units.Inch, Below: 14 * units.Inch},
 			Weight:  units.Pound / 2,
+			Thick:   8 * units.Inch,
 			Hooks:   5 * units.Pound,
 		}},
 		Colors: colors,

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/shopping"
@@ -154,9 +155,34 @@ func (s *sheet) hanging(m MantelPlan) {
 	if len(m.Clearances.Violations) == 0 && m.Opening != (Opening{}) {
 		s.line("clear of the fire", labelWidth, "no published figure is broken while the fire is out")
 	}
-	for _, v := range m.Clearances.Violations {
-		s.line("TOO NEAR", labelWidth, v.String())
+	for _, text := range tooNear(m.Clearances.Violations) {
+		s.line("TOO NEAR", labelWidth, text)
 	}
+}
+
+// tooNear returns a sentence for each published figure that is broken, with every
+// place where it is.
+func tooNear(violations []mantel.Violation) []string {
+	var rules []mantel.Violation // without place and measure
+	places := map[mantel.Violation][]string{}
+	for _, v := range violations {
+		place := v.Place + " " + v.Measured.Format(units.InInches, units.Inch/8)
+		v.Place, v.Measured = "", 0
+		if places[v] == nil {
+			rules = append(rules, v)
+		}
+		places[v] = append(places[v], place)
+	}
+	var list []string
+	for _, v := range rules {
+		bound := "at most "
+		if v.AtLeast {
+			bound = "at least "
+		}
+		list = append(list, v.Measure+": "+strings.Join(places[v], ", ")+"; "+bound+v.Allowed.Format(units.InInches, units.Inch/8)+
+			" by "+v.Source+", "+v.Edition)
+	}
+	return list
 }
 
 // weight prints a weight to the ounce, as a kitchen scale does.
