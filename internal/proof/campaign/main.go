@@ -3,6 +3,7 @@
 //	go run ./internal/proof/campaign -time 10m           10 minutes for each target, and a line in the ledger for each
 //	go run ./internal/proof/campaign -time 10m Length    those whose name has Length in it
 //	go run ./internal/proof/campaign -execs 20000        what .ci/run does: a count for each, and no ledger
+//	go run ./internal/proof/campaign -blind 10000000     so many inputs for each target of blind.go, without Go's fuzzer
 //	go run ./internal/proof/campaign -total              what the ledger adds up to
 //
 // The ledger, .ci/fuzz.tsv, says of each run when it was, what it ran and how many inputs it tried. A run
@@ -30,14 +31,18 @@ func main() {
 	long := flag.Duration("time", 0, "how long to run each target")
 	execs := flag.Int64("execs", 0, "how many inputs to give each target, and keep no ledger")
 	workers := flag.Int("workers", 1, "how many inputs to try at a time")
+	fast := flag.Int64("blind", 0, "how many inputs to give each blind target")
+	seed := flag.Uint64("seed", 1, "the seed of the blind inputs")
 	total := flag.Bool("total", false, "print the sum of the ledger")
 	flag.Parse()
 	var err error
 	switch {
 	case *total:
 		err = sum()
+	case *fast > 0:
+		err = blind(*fast, *seed, flag.Arg(0))
 	case (*long > 0) == (*execs > 0):
-		err = fmt.Errorf("say -time or -execs")
+		err = fmt.Errorf("say -time, -execs, -blind or -total")
 	default:
 		err = run(*long, *execs, *workers, flag.Arg(0))
 	}
@@ -67,21 +72,26 @@ func run(long time.Duration, execs int64, workers int, match string) error {
 		took := time.Since(start).Round(time.Second)
 		fmt.Printf("%-20s %-28s %12d inputs in %v\n", t.pkg, t.name, n, took)
 		if long > 0 {
-			f, err := os.OpenFile(ledger, os.O_APPEND|os.O_CREATE|os.O_WRONLY, 0o644)
-			if err != nil {
-				return err
-			}
-			_, err = fmt.Fprintf(f, "%s\t%s\t%s\t%d\t%v\n", time.Now().UTC().Format("2006-01-02 15:04"), t.pkg, t.name, n, took)
-			if cerr := f.Close(); err == nil {
-				err = cerr
-			}
-			if err != nil {
+			if err := enter(t.pkg, t.name, n, took); err != nil {
 				return err
 			}
 		}
 	}
 	fmt.Printf("%d targets, %d inputs\n", len(all), sum)
 	return nil
+}
+
+// enter writes a line of the ledger.
+func enter(pkg, name string, n int64, took time.Duration) error {
+	f, err := os.OpenFile(ledger, os.O_APPEND|os.O_CREATE|os.O_WRONLY, 0o644)
+	if err != nil {
+		return err
+	}
+	_, err = fmt.Fprintf(f, "%s\t%s\t%s\t%d\t%v\n", time.Now().UTC().Format("2006-01-02 15:04"), pkg, name, n, took)
+	if cerr := f.Close(); err == nil {
+		err = cerr
+	}
+	return err
 }
 
 // targets finds the fuzz targets whose names contain match.
