@@ -1,0 +1,192 @@
+package placement
+
+import (
+	"math"
+	"slices"
+	"strconv"
+
+	"example.com/fircone/units"
+)
+
+// deepest is how far the largest pieces are set back, as a share of the way from
+// the tips to the trunk.
+const deepest = 1.0 / 3
+
+// An arrangement is what [Layout.Places] hands out.
+type arrangement struct {
+	stand
+	spots []spot
+	who   []int32   // the piece at each spot
+	depth []float64 // of each spot
+}
+
+func (a arrangement) place(i int) Place {
+	return a.stand.place(int(a.who[i]), a.spots[i], a.depth[i])
+}
+
+// arrange finds the places of pieces, or the most of them that fit.
+func (l Layout) arrange(fn string, pieces []Piece) (arrangement, error) {
+	s, err := l.stand(fn)
+	if err != nil {
+		return arrangement{}, err
+	}
+	kinds, total, err := s.kinds(fn, pieces)
+	if err != nil {
+		return arrangement{}, err
+	}
+	if a, ok := s.arrange(kinds, total); ok {
+		return a, nil
+	}
+	// Now how many do fit? Disks cover no more than π/√12 of a plane.
+	cover := 0.0
+	for _, k := range kinds {
+		cover += float64(float64(k.count) * math.Pi * k.radius * k.radius)
+	}
+	fit, over := 0, min(total, int(2*s.area()/cover*float64(total))+2)
+	for fit+1 < over {
+		middle := (fit + over) / 2
+		if _, ok := s.arrange(share(kinds, middle, total), middle); ok {
+			fit = middle
+		} else {
+			over = middle
+		}
+	}
+	return arrangement{}, &Error{
+		Func: fn, Field: "pieces", Value: strconv.Itoa(total),
+		Want: "at most " + strconv.Itoa(fit) + " in these proportions", Err: ErrFit,
+	}
+}
+
+// share returns kinds with their counts brought down in proportion from total to n.
+func share(kinds []kind, n, total int) []kind {
+	shared := slices.Clone(kinds)
+	sum, given := 0, 0
+	for i, k := range kinds {
+		sum += k.count
+		upto := int(int64(sum) * int64(n) / int64(total))
+		shared[i].count = upto - given
+		given = upto
+	}
+	return shared
+}
+
+// kinds returns what is to be known of the pieces, and how many there are.
+func (s stand) kinds(fn string, pieces []Piece) (kinds []kind, total int, err error) {
+	var smallest, largest units.Length
+	var classes [2]map[string]int32
+	for l := range classes {
+		classes[l] = make(map[string]int32)
+	}
+	class := func(l int, name string) int32 {
+		c, ok := classes[l][name]
+		if !ok {
+			c = int32(len(classes[l]))
+			classes[l][name] = c
+		}
+		return c
+	}
+	first := true
+	for _, p := range pieces {
+		switch {
+		case p.Size < 0 || p.Size > maxSize:
+			return nil, 0, rangeError(fn, "Piece.Size", p.Size.String(), "0 ft to 10 ft")
+		case p.Count < 0 || p.Count > MaxPieces-total:
+			return nil, 0, rangeError(fn, "Piece.Count", strconv.Itoa(p.Count), "0 or more, "+strconv.Itoa(MaxPieces)+" pieces in all")
+		}
+		k := kind{class: [2]int32{class(0, p.Type), -1}, count: p.Count, radius: float64(p.Size) / 2 / s.height}
+		if p.Swatch != "" {
+			k.class[1] = class(1, p.Swatch)
+		}
+		if p.Count > 0 {
+			if first {
+				smallest, largest, first = p.Size, p.Size, false
+			}
+			smallest, largest = min(smallest, p.Size), max(largest, p.Size)
+		}
+		total += p.Count
+		kinds = append(kinds, k)
+	}
+	if smallest < largest {
+		for i, p := range pieces {
+			kinds[i].rank = float64(2*p.Size-smallest-largest) / float64(largest-smallest)
+			kinds[i].deep = deepest * float64(p.Size-smallest) / float64(largest-smallest)
+		}
+	}
+	return kinds, total, nil
+}
+
+// arrange finds the places of n pieces of these kinds, if they fit.
+func (s stand) arrange(kinds []kind, n int) (a arrangement, ok bool) {
+	smallest, largest := math.Inf(1), 0.0
+	for _, k := range kinds {
+		if k.count > 0 {
+			smallest, largest = min(smallest, k.radius), max(largest, k.radius)
+		}
+	}
+	if n == 0 {
+		return arrangement{stand: s}, true
+	}
+	margin := smallest / s.cos
+	if 2*margin > s.bottom-s.top {
+		return arrangement{}, false
+	}
+	a.stand = s
+	a.spots = s.even(n, margin)
+	if a.who, ok = s.assign(a.spots, kinds); !ok {
+		return arrangement{}, false
+	}
+	a.depth = make([]float64, n)
+	for i, p := range a.spots {
+		k, r := kinds[a.who[i]], p.slant*s.sin
+		a.depth[i] = max(min(k.deep*r, r-k.radius), 0) // clear of the trunk
+	}
+	return a, a.clear(kinds, largest)
+}
+
+// clear brings pieces that would touch others back to the tips, and reports
+// whether that is enough.
+func (a arrangement) clear(kinds []kind, largest float64) bool {
+	if largest == 0 {
+		return true
+	}
+	at := make([]vec, len(a.spots))
+	for i := range at {
+		at[i] = a.set(i)
+	}
+	// A piece that is set back is no nearer than 1 - deepest of the way to the
+	// trunk, and the slope is steep enough, so that these cells do.
+	cells := newIndex(a.surface, 2*largest/(1-deepest))
+	cells.fill(a.spots)
+	var near []int32
+	for touched := true; touched; {
+		touched = false
+		for i, p := range a.spots {
+			near = cells.near(near[:0], p)
+			for _, j := range near {
+				r := kinds[a.who[i]].radius + kinds[a.who[j]].radius
+				if int(j) == i || dist2(at[i], at[j]) >= r*r {
+					continue
+				}
+				if a.depth[i] == 0 && a.depth[j] == 0 {
+					return false
+				}
+				a.depth[i], a.depth[j] = 0, 0
+				at[i], at[j] = a.set(i), a.set(int(j))
+				touched = true
+			}
+		}
+	}
+	return true
+}
+
+// set returns where the piece at spot i is.
+func (a arrangement) set(i int) vec {
+	p := a.spots[i]
+	v := a.at(p)
+	if a.depth[i] > 0 {
+		in := 1 - a.depth[i]/(p.slant*a.sin)
+		v.x *= in
+		v.y *= in
+	}
+	return v
+}

@@ -1,0 +1,2 @@
+// Package placement says where each piece goes.
+package placement

@@ -1,0 +1,170 @@
+package placement
+
+import (
+	"math"
+
+	"example.com/fircone/internal/elem"
+)
+
+// A surface is the dressed part of a cone, tip up, in units of the height of the
+// tree, so that trees of one shape are computed with the same bits.
+type surface struct {
+	sin, cos    float64 // of the angle between the axis and the slope
+	top, bottom float64 // the edges, as distances from the tip along the slope
+	arc         float64 // how much of the way round is dressed, in radians
+	round       bool    // all of it
+}
+
+// A spot is a point of a surface: its distance from the tip along the slope, and
+// its azimuth in radians from the middle of the dressed arc.
+type spot struct{ slant, azimuth float64 }
+
+// A vec is a point in space. The tip is the origin, x points right, y away from
+// the viewer, z up.
+type vec struct{ x, y, z float64 }
+
+// area returns the area of f.
+func (f surface) area() float64 {
+	return f.arc * f.sin * (f.bottom - f.top) * (f.bottom + f.top) / 2
+}
+
+// bound returns how far apart n points of f would be if each had six neighbors
+// around it at that distance, the most that is possible.
+func (f surface) bound(n int) float64 {
+	return math.Sqrt(2 / math.Sqrt(3) * f.area() / float64(n))
+}
+
+// at returns where p is in space.
+func (f surface) at(p spot) vec {
+	sin, cos := elem.Sincos(p.azimuth)
+	r := p.slant * f.sin
+	return vec{r * sin, -r * cos, -p.slant * f.cos}
+}
+
+// dist2 returns the square of the distance from u to v.
+func dist2(u, v vec) float64 {
+	x, y, z := u.x-v.x, u.y-v.y, u.z-v.z
+	return float64(x*x) + float64(y*y) + float64(z*z)
+}
+
+// spiral returns place k of n on a spiral with as much room from each turn to
+// the next as from each place to the next. The places share the surface
+// equally, as in Vogel's construction; what differs is that their azimuth
+// follows the spiral, where Vogel turns by the golden angle.
+//
+// Where not all the way round is dressed, the turns are rows across the part
+// that is.
+func (f surface) spiral(k, n int) spot {
+	share := (float64(k) + 0.5) / float64(n)
+	slant := math.Sqrt(float64(f.top*f.top) + float64(share*(f.bottom-f.top)*(f.bottom+f.top)))
+	turns := (slant - f.top) / math.Sqrt(f.area()/float64(n))
+	return spot{slant, f.arc * (turns - math.Floor(turns) - 0.5)}
+}
+
+// A grid finds the points near a point. Its cells are at least a given size
+// both ways, in rows round the surface, so that what is nearer than that is in
+// the cell itself or in one of those that touch it.
+type grid struct {
+	surface
+	size  float64
+	first []int32 // the first cell of each row, and an end
+}
+
+func newGrid(f surface, size float64) grid {
+	// More rows than the slope has sizes would be of no use, and fewer than a
+	// million are enough for as many points.
+	rows := int(math.Min((f.bottom-f.top)/size, 1e6)) + 1
+	g := grid{f, size, make([]int32, 1, rows+1)}
+	for row := range rows {
+		// The least distance from a point of this row to the half-plane one
+		// column away, across the axis, is lo·sin(2π/columns).
+		lo := (f.top + float64(float64(row)*size)) * f.sin
+		columns := int32(2 * math.Pi * lo / size)
+		for columns >= 5 && lo*elem.Sin(2*math.Pi/float64(columns)) < size {
+			columns--
+		}
+		if columns < 5 {
+			columns = 1
+		}
+		g.first = append(g.first, g.first[row]+columns)
+	}
+	return g
+}
+
+func (g grid) cells() int { return int(g.first[len(g.first)-1]) }
+
+func (g grid) row(p spot) int {
+	return min(max(int((p.slant-g.top)/g.size), 0), len(g.first)-2)
+}
+
+func (g grid) column(row int, p spot) int {
+	columns := int(g.first[row+1] - g.first[row])
+	turn := p.azimuth/(2*math.Pi) + 0.5
+	return min(max(int(turn*float64(columns)), 0), columns-1)
+}
+
+// cell returns the cell of p.
+func (g grid) cell(p spot) int {
+	row := g.row(p)
+	return int(g.first[row]) + g.column(row, p)
+}
+
+// around appends to dst the cells where points nearer to p than the size of the
+// cells can be.
+func (g grid) around(dst []int32, p spot) []int32 {
+	row := g.row(p)
+	for r := max(row-1, 0); r <= min(row+1, len(g.first)-2); r++ {
+		first, columns := g.first[r], g.first[r+1]-g.first[r]
+		if columns == 1 {
+			dst = append(dst, first)
+			continue
+		}
+		c := int32(g.column(r, p))
+		dst = append(dst, first+(c+columns-1)%columns, first+c, first+(c+1)%columns)
+	}
+	return dst
+}
+
+// An index is a grid with points in its cells.
+type index struct {
+	grid
+	start []int32 // of each cell in items, and an end
+	items []int32
+	cells []int32 // of near
+}
+
+func newIndex(f surface, size float64) *index {
+	g := newGrid(f, size)
+	return &index{grid: g, start: make([]int32, g.cells()+1)}
+}
+
+// fill puts the points of spots in their cells.
+func (x *index) fill(spots []spot) {
+	if len(x.items) != len(spots) {
+		x.items = make([]int32, len(spots))
+	}
+	clear(x.start)
+	for _, p := range spots {
+		x.start[x.cell(p)]++
+	}
+	sum := int32(0)
+	for i := range x.start {
+		sum += x.start[i]
+		x.start[i] = sum // the end of the cell
+	}
+	for i := len(spots) - 1; i >= 0; i-- {
+		c := x.cell(spots[i])
+		x.start[c]--
+		x.items[x.start[c]] = int32(i)
+	}
+}
+
+// near appends to dst the points that can be nearer to p than the size of the
+// cells.
+func (x *index) near(dst []int32, p spot) []int32 {
+	x.cells = x.around(x.cells[:0], p)
+	for _, c := range x.cells {
+		dst = append(dst, x.items[x.start[c]:x.start[c+1]]...)
+	}
+	return dst
+}

@@ -1,0 +1,165 @@
+package placement
+
+import (
+	"iter"
+	"math"
+
+	"example.com/fircone/internal/elem"
+	"example.com/fircone/sizing"
+	"example.com/fircone/units"
+)
+
+// A Winding is a garland or a string of lights that goes round a tree from the
+// bare tip down to the lowest branches. Windings are equal if == says so.
+type Winding struct {
+	// Spacing is how far its turns are apart along the slope, 1/4 in to 100 ft,
+	// as in [sizing.Cone.SpiralLength] and [sizing.Look].
+	Spacing units.Length
+
+	// Drape is how it hangs from tip to tip; the zero value follows the surface.
+	Drape sizing.Drape
+
+	// Step is how far the points are apart along the garland, 1/10 in to 100 ft:
+	// the distance from lamp to lamp for lights.
+	Step units.Length
+}
+
+const (
+	minStep = units.Inch / 10
+	maxStep = 100 * units.Foot
+)
+
+// Wind returns the points of a winding, one [Winding.Step] of its length after
+// the other from its upper end down, both ends included: the lamps of a string
+// of lights, or a line to draw a garland by.
+//
+// The turns follow the spiral that [sizing.Cone.SpiralLength] measures, beginning
+// at the back of what is dressed. Where only part of the way round is, they go to
+// and fro across it, one spacing lower each time; that length is
+//
+//	∫ √(1 + (arc·sin α·s/p)²) ds
+//
+// over the distances s from the tip along the slope, with spacing p and the angle
+// α between the trunk and the slope. A draped garland hangs below that line as a
+// catenary in each span, and is longer by [sizing.Drape.Stretch].
+//
+// It returns an [Error] wrapping [ErrRange] if Spacing, Step or Facing is out of
+// its range; and the errors of [sizing.Tree.Cone], [sizing.Exposure.Degrees] and
+// [sizing.Drape.Stretch].
+func (l Layout) Wind(w Winding) (iter.Seq[Point], error) {
+	const fn = "Layout.Wind"
+	s, err := l.stand(fn)
+	if err != nil {
+		return nil, err
+	}
+	switch {
+	case w.Spacing < sizing.MinSpacing || w.Spacing > sizing.MaxSpacing:
+		return nil, rangeError(fn, "Winding.Spacing", w.Spacing.String(), "1/4 in to 100 ft")
+	case w.Step < minStep || w.Step > maxStep:
+		return nil, rangeError(fn, "Winding.Step", w.Step.String(), "1/10 in to 100 ft")
+	}
+	hang, err := s.hang(w.Drape)
+	if err != nil {
+		return nil, err
+	}
+	spiral := s.winding(float64(w.Spacing) / s.height)
+	step := float64(w.Step) / s.height
+	return func(yield func(Point) bool) {
+		slant := s.top
+		for k := 0; ; k++ {
+			along, drop := hang.at(float64(k) * step)
+			last := along >= spiral.length
+			if last {
+				// The ends are tied, so that the last point does not hang.
+				along, drop = spiral.length, 0
+			}
+			slant = spiral.slant(along, slant)
+			at, _ := s.point(spot{slant, spiral.azimuth(slant)}, 0, drop)
+			if !yield(at) || last {
+				return
+			}
+		}
+	}, nil
+}
+
+// A winding is the line that a garland follows, in heights of the tree.
+type winding struct {
+	surface
+	turn   float64 // azimuth to the unit of slant
+	length float64
+}
+
+func (f surface) winding(spacing float64) winding {
+	w := winding{surface: f, turn: f.arc / spacing}
+	w.length = w.from(f.top, f.bottom)
+	return w
+}
+
+// from returns the length of the line from slant s to slant t. With u = k·s it
+// is F/2k, where F = u·√(1 + u²) + arsinh u, from end to end.
+func (w winding) from(s, t float64) float64 {
+	k := w.turn * w.sin
+	u, v := k*s, k*t
+	a, b := math.Sqrt(1+float64(u*u)), math.Sqrt(1+float64(v*v))
+	return (float64(v*b) - float64(u*a) + elem.Log((v+b)/(u+a))) / (2 * k)
+}
+
+// slant returns where the line is after a length of along, by Newton's rule from
+// a slant that is not below it. The length is convex in the slant, so that the
+// first step passes the root and the others come back to it.
+func (w winding) slant(along, s float64) float64 {
+	k := w.turn * w.sin
+	for range 60 {
+		u := k * s
+		next := s - (w.from(w.top, s)-along)/math.Sqrt(1+float64(u*u))
+		next = min(max(next, w.top), w.bottom)
+		if math.Abs(next-s) < 1e-13 {
+			return next
+		}
+		s = next
+	}
+	return s
+}
+
+// azimuth returns the azimuth of the line at a slant.
+func (w winding) azimuth(s float64) float64 {
+	turn := (s - w.top) * w.turn
+	if w.round {
+		return turn - 2*math.Pi*math.Floor(turn/(2*math.Pi)) - math.Pi
+	}
+	// to and fro
+	turn -= 2 * w.arc * math.Floor(turn/(2*w.arc))
+	return math.Abs(turn-w.arc) - w.arc/2
+}
+
+// A hang is how a garland hangs in each span, in heights of the tree.
+type hang struct {
+	span   float64 // from tip to tip; 0 hangs straight
+	length float64 // of garland in a span
+	sag    float64
+	a      float64 // the parameter of the catenary
+}
+
+func (s stand) hang(d sizing.Drape) (hang, error) {
+	stretch, err := d.Stretch()
+	if err != nil || d.Sag == 0 {
+		return hang{}, err
+	}
+	h := hang{span: float64(d.Span) / s.height, sag: float64(d.Sag) / s.height}
+	h.length = h.span * stretch
+	half := h.length / 2
+	h.a = (half - h.sag) * (half + h.sag) / (2 * h.sag)
+	return h, nil
+}
+
+// at returns how far a garland reaches after a length of it, and how far it hangs
+// there below the line from tip to tip.
+func (h hang) at(length float64) (along, drop float64) {
+	if h.span == 0 {
+		return length, 0
+	}
+	spans := math.Floor(length / h.length)
+	half := float64(h.length * (spans + 0.5))
+	x := h.a * elem.Asinh((length-half)/h.a) // from the middle of the span
+	return float64(h.span*(spans+0.5)) + x, h.sag - float64(h.a*(elem.Cosh(x/h.a)-1))
+}
