@@ -168,6 +168,7 @@ func tooNear(violations []mantel.Violation) []string {
 	for _, v := range violations {
 		place := v.Place + " " + v.Measured.Format(units.InInches, units.Inch/8)
 		v.Place, v.Measured = "", 0
+		v.Allowed = v.Allowed / (units.Inch / 8) * (units.Inch / 8) // as it is printed
 		if places[v] == nil {
 			rules = append(rules, v)
 		}
