@@ -265,8 +265,10 @@ func TestSpecialCases(t *testing.T) {
 		{"Log", Log, math.Log, big1(bigLog), nil},
 		{"Log1p", Log1p, math.Log1p, big1(bigLog1p), []float64{-2, -1 + 0x1p-53}},
 		{"Cbrt", Cbrt, math.Cbrt, big1(bigCbrt), []float64{8, -8, 27, 1e-300 * 1e-9}},
-		{"Sin", Sin, math.Sin, bigSin, nil},
-		{"Cos", Cos, math.Cos, bigCos, nil},
+		// The double nearest to a multiple of π/2 (J.-M. Muller, Elementary
+		// Functions), and some that are near the ends of a way to reduce.
+		{"Sin", Sin, math.Sin, bigSin, []float64{0x1.6ac5b262ca1ffp849, math.Pi, math.Pi / 4, 1<<20 - 0x1p-33, 1 << 20, 0x1.921fb54442d18p19}},
+		{"Cos", Cos, math.Cos, bigCos, []float64{0x1.6ac5b262ca1ffp849, math.Pi / 2, math.Pi / 4, 1<<20 - 0x1p-33, 1 << 20, 0x1.921fb54442d18p19}},
 		{"Sinh", Sinh, math.Sinh, big1(bigSinh), []float64{710.47, 710.4758600739439, 710.48, 711, -711, 1e10}},
 		{"Cosh", Cosh, math.Cosh, big1(bigCosh), []float64{710.47, 710.4758600739439, 710.48, 711, -711, 1e10}},
 		{"Asinh", Asinh, math.Asinh, big1(bigAsinh), nil},

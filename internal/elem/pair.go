@@ -44,12 +44,9 @@ func scale(x float64, k int) float64 {
 		x, k = x*0x1p1023, k-1023
 	}
 	if k < -1022 {
-		// Going down in one exact step and one rounded one: x is within a few
-		// binades of 1 wherever k is this low.
+		// An exact step first, so that only the last one rounds: x is near 1 and k
+		// above -1922 wherever this is called.
 		x, k = x*0x1p-900, k+900
-		if k < -1022 {
-			x, k = x*0x1p-100, k+100
-		}
 	}
 	return float64(x * math.Float64frombits(uint64(k+1023)<<52))
 }
