@@ -261,7 +261,6 @@ func (f *filling) fill() []int {
 				break
 			}
 		}
-		at++
 	}
 	_, steps := f.assign(slots, nil)
 	counts := make([]int, len(steps))

@@ -80,6 +80,7 @@ func TestBadShop(t *testing.T) {
 		{"least exponent", price(decimal.New(1, math.MinInt32)), shopping.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^-2147483648", money},
 		{"greatest exponent", price(decimal.New(1, math.MaxInt32)), shopping.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^2147483647", money},
 		{"nothing, with an absurd exponent", price(decimal.New(0, 65)), shopping.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^65", money},
+		{"nothing, with as absurd an exponent below", price(decimal.New(0, -65)), shopping.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^-65", money},
 		{"many digits", price(decimal.NewFromBigInt(new(big.Int).Exp(big.NewInt(10), big.NewInt(64), nil), -64)), shopping.ErrRange, `offer "box of 12": price`, "a number of 65 digits times 10^-64", money},
 		{"negative shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(-1) }), shopping.ErrRange, `offer "box of 12": shelf`, "-1", "0 to 999999999, or 0 if it is not known"},
 		{"huge shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(1_000_000_000) }), shopping.ErrRange, `offer "box of 12": shelf`, "1000000000", "0 to 999999999, or 0 if it is not known"},
