@@ -126,7 +126,18 @@ func (s stand) arrange(kinds []kind, n int) (a arrangement, ok bool) {
 	if n == 0 {
 		return arrangement{stand: s}, true
 	}
-	margin := smallest / s.cos
+	// Room for the smallest at the edges keeps the places even. With few pieces
+	// most places are at an edge, and the larger ones need room there too.
+	for _, radius := range [...]float64{smallest, largest} {
+		if a, ok = s.arrangeInset(kinds, n, radius/s.cos, largest); ok {
+			return a, true
+		}
+	}
+	return arrangement{}, false
+}
+
+// arrangeInset is arrange with no place nearer than margin to the upper or the lower edge.
+func (s stand) arrangeInset(kinds []kind, n int, margin, largest float64) (a arrangement, ok bool) {
 	if 2*margin > s.bottom-s.top {
 		return arrangement{}, false
 	}

@@ -57,10 +57,13 @@ type Cut struct {
 // most packs of the first offer, of the second, and so on.
 //
 // The answer is exact, and Bound says so by being equal to Cost, for pieces, for
-// running lengths, for whole pieces of one length, and for whole pieces of up to
-// 8 lengths and 60 pieces; there the order of the offers does not break the
-// last tie. For more, or for pieces and a running length of one item, Cost may be
-// above Bound, and then the least cost lies between the two; and if strands overlap,
+// running lengths and for whole pieces of one length. Whole pieces of several
+// lengths are searched until the least cost is proved, which comes about for up
+// to 60 pieces of 8 lengths in the sizes that a decorator cuts (in steps of 3 in,
+// from rolls in whole yards) and mostly for odd inches too; there the order of the
+// offers does not break the last tie. Where the search ends first, as it may with
+// more pieces, or with whole pieces and a running length of one item, Cost is
+// above Bound and the least cost lies between the two; and if strands overlap,
 // there may be a way where the error says that the shelves are not enough.
 //
 // It returns an [Error] that names the offer or need and its field: wrapping

@@ -1,0 +1,45 @@
+package placement_test
+
+import (
+	"fmt"
+	"slices"
+
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/placement"
+	"example.com/fircone/units"
+)
+
+// Where does each of twelve balls go on a 4 ft 6 in tree in a corner?
+// Common practice: large ones low and deep, none where nobody looks. By hand: the
+// half that is seen is from 9 by way of 6 to 3 o'clock.
+func ExampleLayout_Places_question() {
+	layout := placement.Layout{Tree: sizing.Tree{Height: 54 * units.Inch, Exposure: sizing.InCorner}}
+	seq, err := layout.Places([]placement.Piece{
+		{Type: "ball", Size: 3 * units.Inch, Count: 4},
+		{Type: "ball", Size: 2 * units.Inch, Count: 8},
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	places := slices.Collect(seq)
+	seen := true
+	for _, p := range places {
+		clock := p.Azimuth.Clock()
+		seen = seen && 3 <= clock && clock <= 9
+	}
+	fmt.Println(len(places), "places, all where they are seen:", seen)
+	fmt.Println("the topmost, a small one:", places[0])
+	for _, p := range places {
+		if p.Piece == 0 {
+			fmt.Println("large:", p)
+		}
+	}
+	// Output:
+	// 12 places, all where they are seen: true
+	// the topmost, a small one: 3 ft 8 1/2 in up at 9 o'clock
+	// large: 2 ft 6 1/2 in up at 8 o'clock, 2 1/2 in deep
+	// large: 1 ft 5 1/2 in up at 7 o'clock, 4 in deep
+	// large: 8 1/2 in up at 8 o'clock, 5 in deep
+	// large: 6 in up at 7 o'clock, 5 in deep
+}
