@@ -24,6 +24,7 @@
 //   - Which sizes of ball for a 9 ft tree with 81 of them, and how many of each? [sizing.MixOf]
 //   - Which is the tallest tree under a 9 ft ceiling? [sizing.Room.Fit]
 //   - May 40 strings of old lights, 40 W each, share a 15 A circuit? [sizing.Strings.Load]
+//   - Where does each of twelve balls go on a 4 ft 6 in tree in a corner? [placement.Layout.Places]
 //   - What do 175 W of lights cost to run for a season at 0.119 a kilowatt-hour? [sizing.Strings.Use]
 //
 // The mantel:
@@ -94,6 +95,7 @@ import (
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -102,6 +104,7 @@ import (
 var (
 	_ mantel.Mantel
 	_ palette.Palette
+	_ placement.Layout
 	_ shopping.Shop
 	_ sizing.Tree
 	_ units.Length

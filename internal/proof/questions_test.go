@@ -1,0 +1,56 @@
+package proof
+
+import (
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"os"
+	"regexp"
+	"strings"
+	"testing"
+)
+
+// The front page leads from questions to functions. Under each function stands an
+// example whose comment begins with that question, and whose output answers it.
+func TestQuestions(t *testing.T) {
+	front, err := os.ReadFile("../../doc.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	folders := map[string]string{
+		"units": "units", "palette": "palette", "sizing": "sizing", "mantel": "mantel",
+		"shopping": "sizing/shopping", "placement": "sizing/placement",
+	}
+	lines := regexp.MustCompile(`(?m)^//   - (.*\?) \[(\w+)\.([\w.]+)\]$`).FindAllStringSubmatch(string(front), -1)
+	if len(lines) < 20 {
+		t.Fatalf("%d questions, want 20 or more", len(lines))
+	}
+	examples := map[string]string{} // by package and function: the first sentences of the comment
+	for name, folder := range folders {
+		file, err := parser.ParseFile(token.NewFileSet(), "../../"+folder+"/questions_test.go", nil, parser.ParseComments)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, decl := range file.Decls {
+			fn, ok := decl.(*ast.FuncDecl)
+			if !ok {
+				continue
+			}
+			of, ok := strings.CutSuffix(strings.TrimPrefix(fn.Name.Name, "Example"), "_question")
+			if !ok {
+				t.Errorf("%s.%s is no question", name, fn.Name.Name)
+			}
+			examples[name+"."+strings.ReplaceAll(of, "_", ".")] = strings.Join(strings.Fields(fn.Doc.Text()), " ")
+		}
+	}
+	for _, line := range lines {
+		question, of := line[1], line[2]+"."+line[3]
+		if comment, ok := examples[of]; !ok || !strings.HasPrefix(comment, question) {
+			t.Errorf("%q leads to %s, whose example says %q", question, of, comment)
+		}
+		delete(examples, of)
+	}
+	for of, comment := range examples {
+		t.Errorf("the front page does not lead to %s: %s", of, comment)
+	}
+}
