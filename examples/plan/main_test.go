@@ -48,6 +48,9 @@ func TestWrongFlags(t *testing.T) {
 		{[]string{"-mantel", "5 ft", "-swags", "3", "-sag", "60 ft"}, []string{"-sag", `"60 ft"`, "50 ft"}},
 		{[]string{"-mantel", "5 ft", "-sag", "6 in"}, []string{"-sag", "-swags"}},
 		{[]string{"-mantel", "5 ft", "-hook-rating", "5 lb"}, []string{"-hook-rating", "-garland-weight"}},
+		{[]string{"-mantel", "5 ft", "-hook-rating", "0 lb", "-garland-weight", "8 oz"}, []string{"-hook-rating", `"0 lb"`, "more than zero"}},
+		{[]string{"-tree", "7 ft", "-width", "0 in"}, []string{"-width", `"0 ft"`, "more than zero"}},
+		{[]string{"-tree", "7 ft", "-ribbon-falls"}, []string{"-ribbon-falls", "-mantel"}},
 		{[]string{"-mantel", "5 ft", "-hook-rating", "-5 lb", "-garland-weight", "8 oz"}, []string{"-hook-rating", `"-5 lb"`, "1000 lb"}},
 		{[]string{"-mantel", "5 ft", "-hook-rating", "5 lb", "-garland-weight", "90 lb"}, []string{"-garland-weight", `"90 lb"`, "20 lb"}},
 		{[]string{"-nosuch"}, []string{"-nosuch"}},
@@ -152,7 +155,7 @@ func TestSheet(t *testing.T) {
 	if status != 0 || stderr != "" {
 		t.Fatalf("status %d, error %q", status, stderr)
 	}
-	for _, want := range []string{"TICKET HALL", "WAITING ROOM", "TEA ROOM", "81 ft", "9 ft for each foot of 9 ft", "common practice", "7 to 11", "TAKE CARE", "Ladder", "before a fire is lit"} {
+	for _, want := range []string{"TICKET HALL", "WAITING ROOM", "TEA ROOM", "81 ft", "9 ft for each foot of 9 ft", "common practice", "7 to 11", "TAKE CARE", "Ladder", "one man in twelve", "#1d761d", "before a fire is lit"} {
 		if !strings.Contains(strings.Join(strings.Fields(stdout), " "), want) {
 			t.Errorf("the sheet does not say %q", want)
 		}

@@ -42,6 +42,7 @@ var places = map[string]string{
 	"mantel":         "mantels/0/length",
 	"look":           "mantels/0/look",
 	"heavy":          "mantels/0/heavySide",
+	"ribbon-falls":   "mantels/0/ribbonFalls",
 	"mantel-height":  "mantels/0/height",
 	"mantel-depth":   "mantels/0/depth",
 	"opening":        "mantels/0/opening",
@@ -70,6 +71,7 @@ func define(tree job.Tree, shelf job.Mantel) *options {
 	text(&o.shelf.Length, "mantel", shelf.Length, "`length` of the mantel shelf, 1 ft to 50 ft")
 	text(&o.shelf.Look, "look", shelf.Look, "how the mantel is `dressed`: traditional or asymmetrical")
 	text(&o.shelf.Heavy, "heavy", shelf.Heavy, "the heavy `side` of an asymmetrical mantel: left or right")
+	o.set.BoolVar(&o.shelf.Falls, "ribbon-falls", shelf.Falls, "hang the ribbon of the mantel by its middle, in place of a bow")
 	text(&o.shelf.Height, "mantel-height", shelf.Height, "`height` of the shelf above the hearth")
 	text(&o.shelf.Depth, "mantel-depth", shelf.Depth, "`depth` of the shelf from the wall")
 	text(&o.front, "opening", o.front, "firebox `opening`: width x height @ distance below the shelf, such as \"36 in x 30 in @ 14 in\"")
@@ -129,7 +131,19 @@ func (o *options) read(args []string) error {
 	if o.set.NArg() > 0 {
 		return fmt.Errorf("unexpected argument %q: only flags are taken, and a value with spaces needs quotes, as in -tree \"11 ft\"", o.set.Arg(0))
 	}
-	o.set.Visit(func(f *flag.Flag) { o.given[f.Name] = true })
+	var zero error
+	o.set.Visit(func(f *flag.Flag) {
+		o.given[f.Name] = true
+		switch f.Name {
+		case "width", "ceiling", "mantel-height", "mantel-depth", "sag", "garland-weight", "garland-thick", "hook-rating":
+			if text := f.Value.String(); strings.HasPrefix(text, "0 ") {
+				zero = fmt.Errorf("invalid value %q for flag -%s: want more than zero, or leave it out if it was not measured", text, f.Name)
+			}
+		}
+	})
+	if zero != nil {
+		return zero
+	}
 	o.shelf.Opening, o.tree.Label = job.Opening(o.front), job.Label(o.label)
 	return nil
 }

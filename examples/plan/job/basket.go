@@ -11,9 +11,15 @@ import (
 
 // A Basket is what to buy.
 type Basket struct {
-	Budget   decimal.Decimal // zero: no budget, just what is needed at the least cost
-	List     shopping.List
-	Unpriced []shopping.Need // what nobody offers and is not owned: to be had elsewhere
+	Budget  decimal.Decimal // zero: no budget, just what is needed at the least cost
+	List    shopping.List
+	Missing []Missing // what cannot be bought from the offers: to be had elsewhere
+}
+
+// Missing is an item that the offers and what is owned do not cover.
+type Missing struct {
+	Needs []shopping.Need // the share of each room
+	Why   string          // how far the offers and what is owned go
 }
 
 // fill returns the basket for the needs: the least cost for just what is needed
@@ -28,10 +34,6 @@ func fill(shop shopping.Shop, needs []open) (*Basket, error) {
 		}
 		byItem[n.Item] = append(byItem[n.Item], n)
 	}
-	offered := map[string]bool{}
-	for _, o := range shop.Offers {
-		offered[o.Item] = true
-	}
 	var wanted []shopping.Need
 	var choices []shopping.Choice
 	for _, item := range items {
@@ -40,15 +42,14 @@ func fill(shop shopping.Shop, needs []open) (*Basket, error) {
 		for i, n := range group {
 			plain[i] = n.Need
 		}
-		if !offered[item] {
-			_, err := shop.Cheapest(plain...)
-			if errors.Is(err, shopping.ErrShort) {
-				b.Unpriced = append(b.Unpriced, plain...)
-				continue
-			}
-			if err != nil {
-				return nil, err
-			}
+		var short *shopping.Error
+		_, err := shop.Cheapest(plain...)
+		if errors.Is(err, shopping.ErrShort) && errors.As(err, &short) {
+			b.Missing = append(b.Missing, Missing{plain, short.Want})
+			continue
+		}
+		if err != nil {
+			return nil, err
 		}
 		wanted = append(wanted, plain...)
 		choices = append(choices, choose(group)...)
@@ -109,6 +110,9 @@ func divide(chosen []shopping.Need, group []open) ([]shopping.Need, error) {
 	for i, n := range group {
 		rooms[i] = n.Need
 		rooms[i].Quantity.Pieces = n.least + more[i]
+		if n.most > n.least {
+			rooms[i].Basis = n.brief + "; " + n.Quantity.String() + " by its share, " + rooms[i].Quantity.String() + " as the budget allows"
+		}
 	}
 	return rooms, nil
 }

@@ -64,6 +64,7 @@ func shareOut(p palette.Palette, n shopping.Need, types int, each sizing.Band) (
 		o.Basis = "a share of " + strconv.Itoa(row.Share) + " % of " + n.Quantity.String()
 		if types > 0 {
 			o.least, o.most = row.Types*each.Min, row.Types*each.Max
+			o.brief = plural(row.Types, "type") + ", " + each.String() + " of each"
 			o.Basis += ": " + plural(row.Types, "type") + ", " + counts(row.Each()) + " of each; " + each.String() + " will do"
 		}
 		list = append(list, o)

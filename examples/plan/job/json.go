@@ -20,7 +20,7 @@ type (
 		Colors      *colorsJSON     `json:"colors,omitempty"`
 		Needs       []shopping.Need `json:"needs"`
 		Shopping    *shopping.List  `json:"shopping,omitempty"`
-		Unpriced    []shopping.Need `json:"unpriced,omitempty"`
+		Missing     []missingJSON   `json:"missing,omitempty"`
 		Cautions    []string        `json:"cautions"`
 	}
 	treeJSON struct {
@@ -127,6 +127,10 @@ type (
 		Difference map[string]float64 `json:"difference"` // by view
 		Holds      map[string]bool    `json:"holds"`      // by view
 	}
+	missingJSON struct {
+		Needs []shopping.Need `json:"needs"`
+		Why   string          `json:"why"`
+	}
 	boxJSON struct {
 		Name    string `json:"name"`
 		Nearest string `json:"nearest"`
@@ -157,13 +161,19 @@ func (p Plan) MarshalJSON() ([]byte, error) {
 		out.Colors = p.Colors.json()
 	}
 	if p.Basket != nil {
-		out.Shopping, out.Unpriced = &p.Basket.List, p.Basket.Unpriced
+		out.Shopping = &p.Basket.List
+		for _, m := range p.Basket.Missing {
+			out.Missing = append(out.Missing, missingJSON(m))
+		}
 	}
 	return json.Marshal(out)
 }
 
 func (t TreePlan) json() treeJSON {
 	c := t.Comparison
+	c.Area, _ = c.Area.Round(units.SquareInch) // these are to be read, and far from any limit
+	c.RuleLook.Garland, _ = c.RuleLook.Garland.Round(units.Inch / 16)
+	c.Look.Garland, _ = c.Look.Garland.Round(units.Inch / 16)
 	out := treeJSON{
 		Tree: t.Tree, OrnamentTypes: t.OrnamentTypes, OrnamentsPerType: t.OrnamentsPerType,
 		Ornaments: t.Ornaments, Picks: t.Picks, Garland: t.Garland, Lights: t.Lights,

@@ -55,6 +55,9 @@ func planMantel(m Mantel, colors palette.Palette) (MantelPlan, error) {
 	if err != nil {
 		return MantelPlan{}, err
 	}
+	if m.Falls {
+		p.Hanging.Fall = p.Ribbon / 2
+	}
 	if m.Swags != 0 {
 		p.Hanging.Swags, p.Hanging.Sag = m.Swags, m.Sag
 		if m.Sag == 0 && m.Swags > 0 {

@@ -48,9 +48,6 @@ func Make(r Request) (Plan, error) {
 		p.Mantels = append(p.Mantels, mp)
 		needs = append(needs, mp.needs...)
 	}
-	for _, n := range needs {
-		p.Needs = append(p.Needs, n.Need)
-	}
 	if shop := r.Stock.Shop; len(shop.Offers)+len(shop.Owned) > 0 {
 		if p.Colors != nil {
 			shop.Owned = append(p.Colors.owned(), shop.Owned...)
@@ -58,15 +55,55 @@ func Make(r Request) (Plan, error) {
 		if p.Basket, err = fill(shop, needs); err != nil {
 			return Plan{}, refuse(err, "stock")
 		}
+		p.settle()
+	}
+	for _, t := range p.Trees {
+		p.Needs = append(p.Needs, needsOf(t.needs)...)
+	}
+	for _, m := range p.Mantels {
+		p.Needs = append(p.Needs, needsOf(m.needs)...)
 	}
 	p.Cautions = cautions(p)
 	return p, nil
+}
+
+// settle writes what the basket chose of each open need into the rooms.
+func (p *Plan) settle() {
+	type share struct{ item, room string }
+	chosen := map[share]shopping.Need{}
+	for _, buy := range p.Basket.List.Purchases {
+		for _, n := range buy.Needs {
+			chosen[share{n.Item, n.Room}] = n
+		}
+	}
+	in := func(needs []open) {
+		for i, n := range needs {
+			if c, ok := chosen[share{n.Item, n.Room}]; ok && n.most > n.least {
+				needs[i].Need = c
+			}
+		}
+	}
+	for _, t := range p.Trees {
+		in(t.needs)
+	}
+	for _, m := range p.Mantels {
+		in(m.needs)
+	}
+}
+
+func needsOf(list []open) []shopping.Need {
+	needs := make([]shopping.Need, len(list))
+	for i, n := range list {
+		needs[i] = n.Need
+	}
+	return needs
 }
 
 // An open is a need whose number of pieces may be anything from least to most.
 type open struct {
 	shopping.Need
 	least, most int
+	brief       string // of what, "3 types, 7 to 11 of each"
 }
 
 // opened puts the needs of a room together: ornaments shared out over the
@@ -75,10 +112,11 @@ func opened(needs []shopping.Need, room, ornaments string, types int, each sizin
 	var list []open
 	for _, n := range needs {
 		n.Room = room
-		o := open{n, n.Quantity.Pieces, n.Quantity.Pieces}
+		o := open{Need: n, least: n.Quantity.Pieces, most: n.Quantity.Pieces}
 		if n.Item == ornaments {
 			if types > 0 {
 				o.least, o.most = types*each.Min, types*each.Max
+				o.brief = plural(types, "type") + ", " + each.String() + " of each"
 			}
 			if colors.Len() > 0 {
 				shares, err := shareOut(colors, n, types, each)

@@ -59,6 +59,7 @@ type Mantel struct {
 	Depth   units.Length `json:"depth,omitzero"`            // of the shelf
 	Opening Opening      `json:"opening,omitzero"`          // of the firebox; empty: none
 	Swags   int          `json:"swags,omitempty"`           // 0: straight along the shelf
+	Falls   bool         `json:"ribbonFalls,omitempty"`     // the ribbon hangs by its middle in place of a bow
 	Sag     units.Length `json:"sag,omitzero"`              // of each swag; zero: a sixth of its width
 	Weight  units.Mass   `json:"garlandWeight,omitzero"`    // of each foot of garland; zero: not weighed
 	Thick   units.Length `json:"garlandThickness,omitzero"` // across its branches; zero: not measured
@@ -73,7 +74,8 @@ type Opening struct {
 }
 
 // A Stock is what there is and what can be bought: the shop's offers, what is
-// owned, the budget, and last year's boxes.
+// owned, the budget (none, or zero, for just what is needed at the least cost),
+// and last year's boxes.
 type Stock struct {
 	shopping.Shop
 	Box []Piece `json:"box,omitempty"`

@@ -10,7 +10,6 @@ import (
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
-	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -93,9 +92,9 @@ func (s *sheet) tree(t TreePlan) {
 	s.line("shape", labelWidth, shape+"; "+strconv.FormatFloat(degrees, 'f', -1, 64)+" degrees seen; "+
 		t.Comparison.Area.Format(units.InFeet, units.SquareFoot)+" to dress")
 	if f := t.Fit; f != nil && f.Fits {
-		s.line("ceiling", labelWidth, t.Ceiling.String()+", "+f.Spare.String()+" to spare")
+		s.line("ceiling", labelWidth, feet(t.Ceiling)+", "+feet(f.Spare)+" to spare")
 	} else if f != nil {
-		s.line("TOO TALL", labelWidth, "under a ceiling of "+t.Ceiling.String()+" the tallest tree is "+f.Tallest.String())
+		s.line("TOO TALL", labelWidth, "under a ceiling of "+feet(t.Ceiling)+" the tallest tree is "+feet(f.Tallest))
 	}
 	s.line("ornament types", labelWidth, strconv.Itoa(t.OrnamentTypes)+", "+t.OrnamentsPerType.String()+" of each; "+t.Ornaments.String()+" ornaments in all")
 	switch {
@@ -186,6 +185,15 @@ func tooNear(violations []mantel.Violation) []string {
 	return list
 }
 
+// feet prints a length as a tape measure shows it, rounded down to a quarter inch.
+func feet(l units.Length) string {
+	down, err := l.Floor(units.Inch / 4)
+	if err != nil {
+		return l.String()
+	}
+	return down.String()
+}
+
 // weight prints a weight to the ounce, as a kitchen scale does.
 func weight(m units.Mass) string { return m.Format(units.InPoundsOunces, units.Ounce/10) }
 
@@ -211,16 +219,12 @@ func (s *sheet) basket(b *Basket) {
 	}
 	s.heading("To buy", what)
 	s.b.WriteString(b.List.Page())
-	s.unpriced(b.Unpriced)
-}
-
-func (s *sheet) unpriced(needs []shopping.Need) {
-	for i, n := range needs {
-		label := ""
-		if i == 0 {
-			label = "nobody offers"
+	label := "not to be had"
+	for _, m := range b.Missing {
+		for _, n := range m.Needs {
+			s.line(label, labelWidth, n.Quantity.String()+" "+n.Item+", "+n.Room+": "+m.Why)
+			label = ""
 		}
-		s.line(label, labelWidth, n.Quantity.String()+" "+n.Item+", "+n.Room)
 	}
 }
 
@@ -240,10 +244,10 @@ func (s *sheet) pairs(r palette.Reading) {
 		}
 		s.b.WriteString(strings.TrimRight(fmt.Sprintf(row, cells...), " \n") + "\n")
 	}
-	// What follows the table in the reading are its sentences, one a pair.
-	for line := range strings.Lines(r.String()) {
-		if advice, ok := strings.CutPrefix(line, "* "); ok {
-			s.line("*", 2, advice)
+	// What follows the table in the reading are its sentences, each behind a star.
+	if _, advice, found := strings.Cut(r.String(), "\n* "); found {
+		for sentence := range strings.SplitSeq(advice, "\n* ") {
+			s.line("*", 2, sentence)
 		}
 	}
 }
