@@ -284,7 +284,7 @@ func (m Mantel) run(h Hanging) units.Length {
 	if h.Swags == 0 {
 		return m.Length
 	}
-	return m.Length + nearest(float64(h.Swags)*m.catenary(h).slack())
+	return m.Length + nearest(float64(float64(h.Swags)*m.catenary(h).slack()))
 }
 
 // catenary returns one swag of a hanging that has some. Its span need not be a

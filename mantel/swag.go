@@ -138,7 +138,7 @@ const (
 //	h² = sag² + 2a·sag, so sag = 2u·h²/(span + √(span² + (2u·h)²))
 func sagOf(span, slack float64) float64 {
 	h := (span + slack) / 2
-	t := 2 * bow(slack/span) * h
+	t := float64(2 * bow(slack/span) * h)
 	return t * h / (span + math.Sqrt(float64(span*span)+float64(t*t)))
 }
 
@@ -180,17 +180,17 @@ func catenaryOfSag(span, sag float64) catenary {
 		u = elem.Log(e)
 		sinh, cosh := sinhCosh(e)
 		u -= toRoot(cosh-1-float64(2*r*u), sinh-float64(2*r), cosh, sinh)
-		return catenary{span, u, u * u}
+		return catenary{span, u, float64(u * u)}
 	}
 	// In z = (4r)² the inverse series has a Padé approximant within 0.02;
 	// then u·C(u²) = 4r, where C(w) = 2(cosh √w - 1)/w, by Newton's steps.
-	z := 16 * r * r
-	u := 4 * r * math.Sqrt(horner(z, 1, 1322./3939, 7723./827190)/horner(z, 1, 1319./2626, 110281./2205840))
+	z := float64(16 * r * r)
+	u := float64(4 * r * math.Sqrt(horner(z, 1, 1322./3939, 7723./827190)/horner(z, 1, 1319./2626, 110281./2205840)))
 	for range 3 {
-		p, slope := coshcSeries(u * u)
+		p, slope := coshcSeries(float64(u * u))
 		u -= (float64(u*p) - float64(4*r)) / (p + float64(2*u*u*slope))
 	}
-	return catenary{span, u, u * u}
+	return catenary{span, u, float64(u * u)}
 }
 
 // toRoot returns how far a root of a function is from a point near it, from the value
@@ -227,11 +227,11 @@ func (c catenary) below(at float64) float64 {
 
 // sinhc returns sinh(x)/x for x = part·u.
 func (c catenary) sinhc(part float64) float64 {
-	if w := c.w * part * part; w <= deepest {
+	if w := float64(c.w * part * part); w <= deepest {
 		p, _ := sinhcSeries(w)
 		return 1 + float64(w*p)
 	}
-	x := c.u * part
+	x := float64(c.u * part)
 	return elem.Sinh(x) / x
 }
 

@@ -73,7 +73,7 @@ func lightnessTerm(p, q point) float64 {
 
 // weight7 returns √(c⁷/(c⁷ + 25⁷)).
 func weight7(c float64) float64 {
-	c2 := c * c
+	c2 := float64(c * c)
 	c7 := float64(c2 * c2 * c2 * c)
 	return math.Sqrt(c7 / (c7 + 6103515625))
 }
@@ -99,14 +99,14 @@ const (
 // Where the difference is over the limit it may return anyFar for it, which is quicker.
 func difference(p, q point, limit float64) float64 {
 	const slack = 1 + 1e-9 // for rounding, so that nothing at the limit is lost
-	limit = limit * limit * slack
+	limit = float64(limit * limit * slack)
 	// The other terms are u² + v² + RT·u·v with |RT| < 2: never negative.
 	sum := lightnessTerm(p, q)
 	if sum > limit {
 		return anyFar
 	}
 	g := 1 + (1-weight7((p.chroma+q.chroma)/2))/2
-	a1, a2 := g*p.a, g*q.a
+	a1, a2 := float64(g*p.a), float64(g*q.a)
 	c1 := math.Sqrt(float64(a1*a1) + float64(p.b*p.b))
 	c2 := math.Sqrt(float64(a2*a2) + float64(q.b*q.b))
 
@@ -133,7 +133,7 @@ func difference(p, q point, limit float64) float64 {
 	if dot > 0 {
 		half = float64(cross*cross) / (cc + dot)
 	}
-	dh := turn * math.Sqrt(2*half)
+	dh := float64(turn * math.Sqrt(2*half))
 
 	// The mean hue bisects the two directions: along their sum, or, where
 	// that is short, square to their difference.
@@ -141,7 +141,7 @@ func difference(p, q point, limit float64) float64 {
 	x2, y2 := a2/c2, q.b/c2
 	mx, my := x1+x2, y1+y2
 	if dot < 0 {
-		mx, my = turn*(y2-y1), turn*(x1-x2)
+		mx, my = float64(turn*(y2-y1)), float64(turn*(x1-x2))
 	}
 	m := math.Sqrt(float64(mx*mx) + float64(my*my))
 	c, s := mx/m, my/m
@@ -159,7 +159,7 @@ func difference(p, q point, limit float64) float64 {
 	// RT = -sin(2Δθ)·RC, Δθ = 30°·exp(-e²), RC = 2·√(cm⁷/(cm⁷ + 25⁷)):
 	// between -sin 60°·RC and 0.
 	rc := 2 * weight7(cm)
-	if sum-float64(sin60*rc*max(u*v, 0)) > limit {
+	if sum-float64(sin60*rc*max(float64(u*v), 0)) > limit {
 		return anyFar
 	}
 	hue := float64(elem.Atan2(s, c) * (180 / math.Pi))
@@ -167,6 +167,6 @@ func difference(p, q point, limit float64) float64 {
 		hue += 360
 	}
 	e := (hue - 275) / 25
-	rt := -elem.Sin(math.Pi/3*elem.Exp(-(e*e))) * rc
+	rt := -float64(elem.Sin(float64(math.Pi/3*elem.Exp(-float64(e*e)))) * rc)
 	return math.Sqrt(sum + float64(float64(rt*u)*v))
 }

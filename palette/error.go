@@ -57,7 +57,7 @@ func clip(s string) string {
 func cut(d float64, places int) string {
 	scale := 1.0
 	for range places {
-		scale *= 10
+		scale = float64(scale * 10)
 	}
 	return strconv.FormatFloat(math.Floor(d*scale)/scale, 'f', places, 64)
 }

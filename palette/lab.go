@@ -60,7 +60,7 @@ func daylight(v vector) Lab {
 // toLab returns the L*a*b* of X/Xw, Y, Z/Zw.
 func toLab(v vector) Lab {
 	fx, fy, fz := labCurve(v[0]), labCurve(v[1]), labCurve(v[2])
-	return Lab{float64(116*fy) - 16, 500 * (fx - fy), 200 * (fy - fz)}
+	return Lab{float64(116*fy) - 16, float64(500 * (fx - fy)), float64(200 * (fy - fz))}
 }
 
 // labCurve is the function f of CIE L*a*b*, with the constants as fractions (CIE 15).

@@ -100,7 +100,7 @@ var cat16 = matrix{
 var warmLight = func() matrix {
 	d65 := vector{whiteX, 1, whiteZ}
 	a := vector{0.44757 / 0.40745, 1, (1 - 0.44757 - 0.40745) / 0.40745}
-	degree := 0.9 * (1 - elem.Exp(-(4.0+42)/92)/3.6)
+	degree := float64(0.9 * (1 - elem.Exp(-(4.0+42)/92)/3.6))
 	seen := vonKries(cat16, d65, a, 1-degree).times(fromRGB)
 	return matrix{seen[0].scale(1 / whiteX), seen[1], seen[2].scale(1 / whiteZ)}
 }()
