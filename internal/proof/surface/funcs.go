@@ -6,6 +6,7 @@ import (
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -41,6 +42,7 @@ var Funcs = []Func{
 	{"mantel.Opening.String", []string{"o"}, true, mantel.Opening.String},
 	{"mantel.ParseLook", []string{"s"}, false, mantel.ParseLook},
 	{"mantel.ParseSide", []string{"s"}, false, mantel.ParseSide},
+	{"mantel.Point.String", []string{"p"}, true, mantel.Point.String},
 	{"mantel.Rules.BaseGarland", []string{"r", "length", "look"}, true, mantel.Rules.BaseGarland},
 	{"mantel.Rules.Bells", []string{"r", "look"}, true, mantel.Rules.Bells},
 	{"mantel.Rules.Needs", []string{"r", "m", "look"}, true, mantel.Rules.Needs},
@@ -180,6 +182,18 @@ var Funcs = []Func{
 	{"sizing.Tree.DressedArea", []string{"t"}, true, sizing.Tree.DressedArea},
 	{"sizing.Tree.Skirt", []string{"t"}, true, sizing.Tree.Skirt},
 	{"sizing.Use.String", []string{"u"}, true, sizing.Use.String},
+	{"placement.Angle.Clock", []string{"a"}, true, placement.Angle.Clock},
+	{"placement.Angle.Degrees", []string{"a"}, true, placement.Angle.Degrees},
+	{"placement.Angle.String", []string{"a"}, true, placement.Angle.String},
+	{"placement.Error.Error", []string{"e"}, true, (*placement.Error).Error},
+	{"placement.Error.Unwrap", []string{"e"}, true, (*placement.Error).Unwrap},
+	{"placement.Layout.AppendPlaces", []string{"l", "dst", "pieces"}, true, placement.Layout.AppendPlaces},
+	{"placement.Layout.Places", []string{"l", "pieces"}, true, placement.Layout.Places},
+	{"placement.Layout.Spiral", []string{"l", "n"}, true, placement.Layout.Spiral},
+	{"placement.Layout.Wind", []string{"l", "w"}, true, placement.Layout.Wind},
+	{"placement.Order.Sections", []string{"o", "places"}, true, placement.Order.Sections},
+	{"placement.Place.String", []string{"p"}, true, placement.Place.String},
+	{"placement.Section.String", []string{"s"}, true, placement.Section.String},
 	{"shopping.Choice.String", []string{"c"}, true, shopping.Choice.String},
 	{"shopping.Cut.String", []string{"c"}, true, shopping.Cut.String},
 	{"shopping.Error.Error", []string{"e"}, true, (*shopping.Error).Error},
@@ -308,6 +322,7 @@ var consts = []any{
 	sizing.Picks,
 	sizing.Ribbon,
 	sizing.Slim,
+	placement.Degree,
 	units.Centimeter,
 	units.Foot,
 	units.Gram,
