@@ -19,7 +19,9 @@ func (v vector) cross(w vector) vector {
 	}
 }
 
-func (v vector) scale(f float64) vector { return vector{float64(f * v[0]), float64(f * v[1]), float64(f * v[2])} }
+func (v vector) scale(f float64) vector {
+	return vector{float64(f * v[0]), float64(f * v[1]), float64(f * v[2])}
+}
 
 // apply returns m·v.
 func (m matrix) apply(v vector) vector { return vector{m[0].dot(v), m[1].dot(v), m[2].dot(v)} }

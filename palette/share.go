@@ -1,6 +1,7 @@
 package palette
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
@@ -100,15 +101,30 @@ func apportion(total int, shares, counts []int) {
 		counts[at]++
 		surplus[at] += sum
 	}
-	for ; left < 0; left++ {
-		at := -1
-		for i, s := range surplus {
-			if counts[i] > least[i] && (at < 0 || s >= surplus[at]) {
-				at = i
-			}
+	// Where a count is above its least it is its quota cut, under one below the quota.
+	// So those that can spare some give one each in turn, round after round.
+	var givers []int
+	for i := range counts {
+		if counts[i] > least[i] {
+			givers = append(givers, i)
 		}
-		counts[at]--
-		surplus[at] -= sum
+	}
+	slices.SortFunc(givers, func(i, j int) int {
+		return cmp.Or(cmp.Compare(surplus[j], surplus[i]), cmp.Compare(j, i))
+	})
+	for left < 0 {
+		rounds := int(-left) / len(givers)
+		for _, i := range givers {
+			rounds = min(rounds, counts[i]-least[i])
+		}
+		if rounds == 0 { // the last one is for the first of them
+			rounds, givers = 1, givers[:-left]
+		}
+		for _, i := range givers {
+			counts[i] -= rounds
+		}
+		left += int64(rounds * len(givers))
+		givers = slices.DeleteFunc(givers, func(i int) bool { return counts[i] == least[i] })
 	}
 }
 
