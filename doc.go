@@ -66,7 +66,7 @@
 // memory. Both kinds are values of a type named Rules, so a shop with habits of
 // its own changes a field.
 //
-// The rules of thumb know only a tree's height, and suit a full tree of 5 to 9 ft
+// The rules of thumb know only a tree's height, and suit a full tree of 6 to 8 ft
 // that is seen from all sides. Beside each stands the geometry, which knows its
 // shape: the two check each other, and a comparison says by how much they differ.
 //

@@ -52,7 +52,7 @@ type Rules struct {
 //	garland, or ribbon   9 ft for each foot
 //	lights               100 for each foot (150 to 200 for a bright tree)
 //
-// They suit a full tree of 5 to 9 ft that is seen from all sides.
+// They suit a full tree of 6 to 8 ft that is seen from all sides.
 //
 // Source: common practice, for which there is no published standard; the figure
 // for lights, and that ribbon takes what garland does, from memory.
