@@ -1,6 +1,9 @@
 package sizing
 
-import "errors"
+import (
+	"errors"
+	"strconv"
+)
 
 // ErrRange is what errors.Is finds in an [Error] about a value outside its range.
 var ErrRange = errors.New("out of range")
@@ -21,7 +24,7 @@ type Error struct {
 //
 //	sizing.Rules.Picks: height "6 in": out of range: want 1 ft to 100 ft
 func (e *Error) Error() string {
-	return "sizing." + e.Func + ": " + e.Field + " \"" + e.Value + "\": " + e.Err.Error() + ": want " + e.Want
+	return "sizing." + e.Func + ": " + e.Field + " " + strconv.Quote(e.Value) + ": " + e.Err.Error() + ": want " + e.Want
 }
 
 // Unwrap returns e.Err.

@@ -120,7 +120,10 @@ func (t Tree) cone(fn string) (Cone, error) {
 	if base < minBase(c.Height) || base > maxBase(c.Height) {
 		return Cone{}, rangeError(fn, "Base", base.String(), wantBase(c.Height))
 	}
-	return c, c.check(fn)
+	if err := c.check(fn); err != nil {
+		return Cone{}, err
+	}
+	return c, nil
 }
 
 // An Exposure is how much of the way round a tree is seen and so dressed: one

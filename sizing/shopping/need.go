@@ -115,8 +115,8 @@ func (q *Quantity) UnmarshalJSON(data []byte) error {
 		return nil
 	}
 	if strings.HasPrefix(text, `"`) {
-		if err := json.Unmarshal(data, &text); err != nil {
-			return err
+		if json.Unmarshal(data, &text) != nil {
+			return &Error{Func: "Quantity.UnmarshalJSON", Field: "quantity", Value: clip(text), Want: "a text in JSON", Err: ErrText}
 		}
 	} else if _, ok := parseDigits(text); !ok {
 		return &Error{Func: "Quantity.UnmarshalJSON", Field: "quantity", Value: clip(text), Want: "a whole number of at most 9 digits, or a text", Err: ErrText}
