@@ -32,14 +32,15 @@ type Pair struct {
 }
 
 // A Mend is a lighter or darker color for one swatch of a pair, with which the pair
-// holds apart in every view.
+// holds apart in every view, and differs more in lightness than it does now wherever
+// it does not hold now.
 type Mend struct {
 	Swatch  Swatch  // the swatch to change, with its new color
 	Was     Color   // its color now
 	Lighter bool    // whether the new color is the old one with white, not with black
 	View    View    // the view in which the pair differs least now
 	Now     float64 // the difference in lightness L* between the pair in that view
-	Needed  float64 // the same with the new color
+	Needed  float64 // the same with the new color, which is more
 }
 
 // Read measures every pair of swatches of p in every [View].
@@ -47,11 +48,12 @@ type Mend struct {
 // Where a pair does not hold in some view (red and green do not for about one man in
 // twelve), it looks for a mend: one of the two made lighter, by mixing its sRGB with
 // white, or darker, with black, in steps of 1/255, until the pair holds in all views,
-// and no other pair loses a view that it has. Of the up to four ways it gives
-// the one that changes the color least by daylight, the first swatch and the lighter color first
-// where two are equal. Lightness is what every kind of color vision keeps, so the mend
-// also says how much of it was needed: the difference in L* as the viewer sees it for
-// whom the pair is closest.
+// and no other pair loses a view that it has. Lightness is what every kind of color
+// vision keeps, so a mend must also raise the difference in L* in each view where the
+// pair does not hold: one that only makes a color paler or duller is passed over. Of the
+// up to four ways it gives the one that changes the color least by daylight, the first
+// swatch and the lighter color first where two are equal, and says how far apart in
+// lightness the two are then and now, to the viewer for whom they are closest now.
 //
 // It returns an [Error] wrapping [ErrRange] if p has no swatches or more than r
 // allows, or a rule is out of its range.
@@ -109,7 +111,7 @@ func (r Rules) holds(d [Tritan + 1]float64) (holds [Tritan + 1]bool) {
 func all(holds [Tritan + 1]bool) bool { return holds == [Tritan + 1]bool{true, true, true, true, true} }
 
 // mend looks for a color for swatch i or j of p with which the two hold apart in all
-// views and no other pair loses one.
+// views, further apart in lightness where they did not, and no other pair loses one.
 func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
 	var best Mend
 	least := math.Inf(1)
@@ -128,7 +130,7 @@ func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
 				color := mix(was, t)
 				sees := see(color)
 				d := sees.differences(&seen[other])
-				if !all(r.holds(d)) || r.loses(seen, k, other, &sees) {
+				if !all(r.holds(d)) || !r.lightens(now, &seen[k], &sees, &seen[other]) || r.loses(seen, k, other, &sees) {
 					continue
 				}
 				if change := difference(seen[k][Daylight], sees[Daylight], anyFar); change < least {
@@ -147,6 +149,17 @@ func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
 		}
 	}
 	return best
+}
+
+// lightens says whether a color seen as sees is further in lightness from other than
+// was is, in every view in which those two are the difference now apart and do not hold.
+func (r Rules) lightens(now [Tritan + 1]float64, was, sees, other *sight) bool {
+	for v := range now {
+		if !r.apart(now[v]) && math.Abs(sees[v].l-other[v].l) <= math.Abs(was[v].l-other[v].l) {
+			return false
+		}
+	}
+	return true
 }
 
 // loses says whether, with swatch k seen as sees, it no longer holds apart from
@@ -235,7 +248,7 @@ func (p Pair) advice(apart float64) string {
 		text += "\n  (about one man in twelve has some red-green deficiency)"
 	}
 	if p.Mend == (Mend{}) {
-		return text + ";\n  no lighter or darker color of either mends it"
+		return text + ";\n  no lighter or darker color of either parts them by lightness"
 	}
 	how := "darker"
 	if p.Mend.Lighter {

@@ -113,6 +113,11 @@ func slowMends(t testing.TB, r Rules, p Palette, a, b int) float64 {
 							if !holds && (x == a && y == b || before.Pairs[i].Holds[v]) {
 								good = false
 							}
+							if x == a && y == b && !before.Pairs[i].Holds[v] {
+								was := math.Abs(v.lab(p.swatch[a].Color).L - v.lab(p.swatch[b].Color).L)
+								l, m := v.lab(q.swatch[a].Color).L, v.lab(q.swatch[b].Color).L
+								good = good && math.Abs(l-m) > was
+							}
 						}
 						i++
 					}
@@ -130,6 +135,8 @@ func slowMends(t testing.TB, r Rules, p Palette, a, b int) float64 {
 func TestMend(t *testing.T) {
 	r := CommonPractice()
 	for _, text := range []string{
+		"tomato,olivedrab", // a lighter tomato parts by chroma, while the lightness comes nearer
+		"#ffe070,#e0c8ff", "gold,yellow", "white,ivory,yellow",
 		"crimson,forestgreen", "crimson,forestgreen,gold:metal,ivory", "firebrick,darkolivegreen,gold",
 		"barn red=#7c0a02,forest=#0b3d0b,ivory", "navy,purple", "sienna,olivedrab,ivory",
 		"teal,seagreen,cadetblue", "#808000,#a0522d,#6b4a1f", "yellow,ivory,pink",
@@ -186,6 +193,9 @@ func checkMend(t *testing.T, r Rules, p Palette, pair Pair, x, y int) {
 	}
 	now := math.Abs(m.View.lab(pair.A.Color).L - m.View.lab(pair.B.Color).L)
 	needed := math.Abs(m.View.lab(m.Swatch.Color).L - m.View.lab(other.Color).L)
+	if m.Needed <= m.Now {
+		t.Errorf("%s and %s: a difference in lightness of %v does not mend one of %v", pair.A, pair.B, m.Needed, m.Now)
+	}
 	if m.Now != now || m.Needed != needed {
 		t.Errorf("%s and %s: lightness %v now and %v then, want %v and %v", pair.A, pair.B, m.Now, m.Needed, now, needed)
 	}
@@ -201,7 +211,7 @@ func TestNoMend(t *testing.T) {
 	}
 	const want = "* crimson and forestgreen: one color, under 100, to everybody in daylight and everybody in warm light and " +
 		"protan viewers and deutan viewers and tritan viewers\n  (about one man in twelve has some red-green deficiency);\n" +
-		"  no lighter or darker color of either mends it\n"
+		"  no lighter or darker color of either parts them by lightness\n"
 	if !strings.HasSuffix(reading.String(), "\n"+want) {
 		t.Errorf("reading\n%s", reading)
 	}
@@ -240,7 +250,7 @@ func TestAdvice(t *testing.T) {
 	}{
 		{
 			Pair{A: a, B: b, Holds: [...]bool{true, true, true, true, false}},
-			"a and b: one color, under 10, to tritan viewers;\n  no lighter or darker color of either mends it",
+			"a and b: one color, under 10, to tritan viewers;\n  no lighter or darker color of either parts them by lightness",
 		},
 		{
 			Pair{A: a, B: b, Holds: [...]bool{true, false, true, true, true}, Mend: Mend{

@@ -255,9 +255,10 @@ func (p Palette) Share(t Totals) (Sharing, error) {
 }
 
 // Each returns how many pieces there are of each type of the row, as evenly as can
-// be, the larger counts first. It is empty where the row has no types.
+// be, the larger counts first. It is empty where the row has no types, and where it
+// has more than [Palette.Share] shares out, 1,000,000.
 func (r Row) Each() []int {
-	if r.Types < 1 {
+	if r.Types < 1 || r.Types > maxShared {
 		return nil
 	}
 	each := make([]int, r.Types)
