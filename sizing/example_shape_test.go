@@ -332,7 +332,7 @@ func ExampleRoom_Fit() {
 
 func ExampleFit_String() {
 	fmt.Println(sizing.Fit{Tallest: 7 * units.Foot, Spare: -3 * units.Inch, Caution: "keep clear of lamps"}.String())
-	// Output: does not fit: 3 in too high, 7 ft is the tallest; keep clear of lamps
+	// Output: does not fit: 3 in past the ceiling, 7 ft is the tallest; keep clear of lamps
 }
 
 // Makers' labels, from memory: a 6 ft stepladder reaches 10 ft.
@@ -343,6 +343,16 @@ func ExampleLadderFor() {
 	// Output:
 	// 6 ft <nil>
 	// set it open and locked on level ground, never stand on the top two steps, do not lean out: climb down and move it; have somebody hold it; follow its label
+}
+
+// Makers' labels, from memory: a 6 ft stepladder reaches 10 ft. The tip of this
+// tree is under that, and a star of 1 ft over it.
+func ExampleRoom_Ladder() {
+	tree := sizing.Tree{Height: 9*units.Foot + 10*units.Inch}
+	bare, err1 := sizing.LadderFor(tree.Height)
+	star, err2 := sizing.Room{Topper: 1 * units.Foot}.Ladder(tree)
+	fmt.Println(bare.Size, "for the tip,", star.Size, "for the star", err1, err2)
+	// Output: 6 ft for the tip, 8 ft for the star <nil> <nil>
 }
 
 func ExampleLadder_String() {

@@ -17,6 +17,10 @@ func (s Span) String() string {
 	return s.Min.Format(units.InFeetInches, units.Inch/4) + " to " + s.Max.Format(units.InFeetInches, units.Inch/4)
 }
 
+// aboveTopper is left between a topper and the ceiling: room for the fingers that
+// set it on. A figure of this package.
+const aboveTopper = 2 * units.Inch
+
 // Topper returns how high above the tip of a tree of this height a topper may
 // stand: a tenth to an eighth of the height, rounded to the nearest nanometer.
 // It returns an [Error] wrapping [ErrRange] if the height is not from 1 ft to
@@ -46,109 +50,135 @@ func (t Tree) Skirt() (Span, error) {
 // A Room is where a tree is to stand. Rooms are equal if == says so.
 type Room struct {
 	// Ceiling is its height, 3 ft to 150 ft.
-	Ceiling units.Length
+	Ceiling units.Length `json:"ceiling"`
 
 	// Clearance is what is left between tip and ceiling, up to 50 ft, for the
 	// topper and for setting it on. Zero is the usual 1 ft.
-	Clearance units.Length
+	Clearance units.Length `json:"clearance"`
 
 	// Topper is how high the topper stands above the tip, up to 10 ft.
-	Topper units.Length
+	Topper units.Length `json:"topper"`
 
 	// Stand is by how much the stand lifts the tree, if its height was measured
 	// without: up to 5 ft.
-	Stand units.Length
+	Stand units.Length `json:"stand"`
 }
 
 // A Fit is how a tree and its topper go under a ceiling.
 // Fits are equal if == says so.
 type Fit struct {
-	Tallest units.Length // the tallest tree that fits with this stand and topper
-	Spare   units.Length // from the top of the topper to the ceiling; negative if it does not go
-	Fits    bool         // the tree is no taller than Tallest
-	Caution string       // what to see to, and whom to ask
+	Tallest units.Length `json:"tallest"` // the tallest tree that fits with this stand and topper
+	Spare   units.Length `json:"spare"`   // from the top of the topper, or the tip, to the ceiling; negative past it
+	Fits    bool         `json:"fits"`    // the tree is no taller than Tallest
+	Caution string       `json:"caution"` // what to see to, and whom to ask
 }
 
 // Fit returns whether a tree goes under the ceiling, and the tallest that does:
 //
 //	tallest = ceiling - stand - clearance
 //
-// where the topper may take up the clearance, and a topper higher than that takes
-// its own height. A tree that is too tall is reported as it is.
+// where the topper may take up the clearance, all but 2 in above it for the
+// fingers that set it on; a topper that needs more than the clearance takes its own
+// height and those 2 in. A tree that is too tall is reported as it is.
 //
 // It returns an [Error] wrapping [ErrRange] if a field of r or the height of t is
 // out of its range, or if what is left under the ceiling is less than 1 ft.
 //
 // Source: a tree at least 1 ft shorter than the ceiling, Clemson Cooperative
-// Extension, Home & Garden Information Center, Selecting a Christmas Tree.
+// Extension, Home & Garden Information Center, Selecting a Christmas Tree; the
+// 2 in above a topper are a figure of this package.
 func (r Room) Fit(t Tree) (Fit, error) {
 	const fn = "Room.Fit"
-	for _, f := range [...]struct {
-		field     string
-		l, lo, hi units.Length
-	}{
-		{"Ceiling", r.Ceiling, 3 * units.Foot, 150 * units.Foot},
-		{"Clearance", r.Clearance, 0, 50 * units.Foot},
-		{"Topper", r.Topper, 0, 10 * units.Foot},
-		{"Stand", r.Stand, 0, 5 * units.Foot},
-	} {
-		if f.l < f.lo || f.l > f.hi {
-			return Fit{}, rangeError(fn, f.field, f.l.String(), f.lo.String()+" to "+f.hi.String())
-		}
+	switch {
+	case r.Ceiling < 3*units.Foot || r.Ceiling > 150*units.Foot:
+		return Fit{}, rangeError(fn, "Ceiling", r.Ceiling.String(), "3 ft to 150 ft")
+	case r.Clearance < 0 || r.Clearance > 50*units.Foot:
+		return Fit{}, rangeError(fn, "Clearance", r.Clearance.String(), "0 ft to 50 ft")
 	}
-	if err := checkHeight(fn, t.Height); err != nil {
+	top, err := r.top(fn, t)
+	if err != nil {
 		return Fit{}, err
 	}
 	clearance := r.Clearance
 	if clearance == 0 {
 		clearance = 1 * units.Foot
 	}
-	need := r.Stand + max(clearance, r.Topper)
+	if r.Topper != 0 {
+		clearance = max(clearance, r.Topper+aboveTopper)
+	}
+	need := r.Stand + clearance
 	if r.Ceiling-need < MinHeight {
 		return Fit{}, rangeError(fn, "Ceiling", r.Ceiling.String(), (need+MinHeight).String()+" at least, for this stand, topper and clearance")
 	}
 	f := Fit{
 		Tallest: r.Ceiling - need,
-		Spare:   r.Ceiling - r.Stand - t.Height - r.Topper,
+		Spare:   r.Ceiling - top,
 		Caution: "keep tip and topper clear of lamps, sprinkler heads, fans and heat",
 	}
 	f.Fits = t.Height <= f.Tallest
 	return f, nil
 }
 
-// String returns one line such as "fits: 1 ft to spare, 9 ft is the tallest".
+// top returns how high above the floor the top of the topper is, or the tip where
+// there is none.
+func (r Room) top(fn string, t Tree) (units.Length, error) {
+	switch {
+	case r.Topper < 0 || r.Topper > 10*units.Foot:
+		return 0, rangeError(fn, "Topper", r.Topper.String(), "0 ft to 10 ft")
+	case r.Stand < 0 || r.Stand > 5*units.Foot:
+		return 0, rangeError(fn, "Stand", r.Stand.String(), "0 ft to 5 ft")
+	}
+	return r.Stand + t.Height + r.Topper, checkHeight(fn, t.Height)
+}
+
+// String returns one line such as "fits: 1 ft to spare, 9 ft is the tallest", or
+// "does not fit: only 11 in to spare", or "does not fit: 3 in past the ceiling".
+// Each length is rounded to a quarter inch on the safe side: what is to spare and
+// the tallest down, what is past the ceiling up.
 func (f Fit) String() string {
-	room := f.Spare.Format(units.InFeetInches, units.Inch/4) + " to spare"
-	if f.Spare < 0 {
-		room = (-f.Spare).Format(units.InFeetInches, units.Inch/4) + " too high"
+	// A multiple of a quarter inch prints exactly.
+	const quarter = units.Inch / 4
+	down := func(l units.Length) string { return (l / quarter * quarter).Format(units.InFeetInches, quarter) }
+	room := down(f.Spare) + " to spare"
+	switch {
+	case f.Spare < 0:
+		room = down(quarter-1-f.Spare) + " past the ceiling"
+	case !f.Fits && f.Spare < quarter:
+		room = "nothing to spare"
+	case !f.Fits:
+		room = "only " + room
 	}
 	verdict := "fits: "
 	if !f.Fits {
 		verdict = "does not fit: "
 	}
-	return verdict + room + ", " + f.Tallest.Format(units.InFeetInches, units.Inch/4) + " is the tallest; " + f.Caution
+	return verdict + room + ", " + down(f.Tallest) + " is the tallest; " + f.Caution
 }
 
-// A Ladder is what it takes to reach the tip of a tree.
+// A Ladder is what it takes to reach the top of a tree.
 // Ladders are equal if == says so.
 type Ladder struct {
 	// Size is the stepladder, by its nominal height. It is 0 where a person
 	// reaches from the floor, and where no stepladder does.
-	Size units.Length
+	Size units.Length `json:"size"`
 
 	// Lift says that no stepladder reaches.
-	Lift bool
+	Lift bool `json:"lift"`
 
-	Caution string // how to use it safely, and whom to ask
+	Caution string `json:"caution"` // how to use it safely, and whom to ask
 }
 
 // stepladders are common nominal sizes in feet.
 var stepladders = [...]units.Length{4, 6, 8, 10, 12, 14, 16}
 
-// LadderFor returns the smallest stepladder from which the tip of a tree of this
-// height can be dressed. From the floor a person reaches 6 ft; from a stepladder,
-// standing two steps below its top, 4 ft above its nominal height. Sizes are 4 to
-// 16 ft in steps of 2 ft. Above 20 ft no stepladder will do.
+// LadderFor returns the smallest stepladder from which to reach a height above the
+// floor. From the floor a person reaches 6 ft; from a stepladder, standing two
+// steps below its top, 4 ft above its nominal height. Sizes are 4 to 16 ft in
+// steps of 2 ft. Above 20 ft no stepladder will do.
+//
+// The height is that of the tip, for a tree with nothing on it. A topper is
+// lifted over the tip and needs more, and a stand lifts the tree: see
+// [Room.Ladder].
 //
 // It returns an [Error] wrapping [ErrRange] if the height is not from 1 ft to
 // 100 ft.
@@ -159,8 +189,33 @@ func LadderFor(height units.Length) (Ladder, error) {
 	if err := checkHeight("LadderFor", height); err != nil {
 		return Ladder{}, err
 	}
+	return ladder(height), nil
+}
+
+// Ladder returns the smallest stepladder for setting the topper on a tree, as
+// [LadderFor] has it for the height of the topper's top above the floor:
+//
+//	height = stand + tree + topper
+//
+// A topper is held lower than its top, but it has to be lifted over the tip and
+// set straight without stretching. It does not look at Ceiling and Clearance.
+//
+// It returns an [Error] wrapping [ErrRange] if Topper, Stand or the height of t is
+// out of its range.
+//
+// Source: as for [LadderFor]; that it goes by the top of the topper is a choice of
+// this package, on the safe side.
+func (r Room) Ladder(t Tree) (Ladder, error) {
+	top, err := r.top("Room.Ladder", t)
+	if err != nil {
+		return Ladder{}, err
+	}
+	return ladder(top), nil
+}
+
+func ladder(height units.Length) Ladder {
 	if height <= 6*units.Foot {
-		return Ladder{Caution: "no ladder needed: do not stand on chairs"}, nil
+		return Ladder{Caution: "no ladder needed: do not stand on chairs"}
 	}
 	for _, size := range stepladders {
 		if height <= (size+4)*units.Foot {
@@ -168,10 +223,10 @@ func LadderFor(height units.Length) (Ladder, error) {
 				Size: size * units.Foot,
 				Caution: "set it open and locked on level ground, never stand on the top two steps, do not lean out: " +
 					"climb down and move it; have somebody hold it; follow its label",
-			}, nil
+			}
 		}
 	}
-	return Ladder{Lift: true, Caution: "work at this height is for trained people with a platform or scaffold: ask a licensed firm"}, nil
+	return Ladder{Lift: true, Caution: "work at this height is for trained people with a platform or scaffold: ask a licensed firm"}
 }
 
 // String returns one line such as "6 ft stepladder; set it open and locked ...".

@@ -164,8 +164,10 @@ func TestFit(t *testing.T) {
 		{"Clemson: 1 ft shorter than the ceiling", Room{Ceiling: 10 * ft}, tree, Fit{9 * ft, 1 * ft, true, ""}},
 		{"a nanometer too low", Room{Ceiling: 10*ft - 1}, tree, Fit{9*ft - 1, 1*ft - 1, false, ""}},
 		{"a topper in the clearance", Room{Ceiling: 10 * ft, Topper: 10 * in}, tree, Fit{9 * ft, 2 * in, true, ""}},
-		{"a topper that takes all of it", Room{Ceiling: 10 * ft, Topper: 1 * ft}, tree, Fit{9 * ft, 0, true, ""}},
-		{"a topper over it", Room{Ceiling: 10 * ft, Topper: 14 * in}, tree, Fit{8*ft + 10*in, -2 * in, false, ""}},
+		{"a topper that leaves less than 2 in of it", Room{Ceiling: 10 * ft, Topper: 10*in + 1}, tree, Fit{9*ft - 1, 2*in - 1, false, ""}},
+		{"a topper that touches the ceiling", Room{Ceiling: 10 * ft, Topper: 1 * ft}, tree, Fit{8*ft + 10*in, 0, false, ""}},
+		{"a topper over it", Room{Ceiling: 10 * ft, Topper: 14 * in}, tree, Fit{8*ft + 8*in, -2 * in, false, ""}},
+		{"a topper and a clearance of one's own", Room{Ceiling: 10 * ft, Topper: 10 * in, Clearance: 1}, tree, Fit{9 * ft, 2 * in, true, ""}},
 		{"a stand", Room{Ceiling: 11 * ft, Stand: 6 * in}, tree, Fit{9*ft + 6*in, 1*ft + 6*in, true, ""}},
 		{"a clearance of one's own", Room{Ceiling: 10 * ft, Clearance: 1}, Tree{Height: 10*ft - 1}, Fit{10*ft - 1, 1, true, ""}},
 		{"taller than the room", Room{Ceiling: 8 * ft}, tree, Fit{7 * ft, -1 * ft, false, ""}},
@@ -204,13 +206,66 @@ func TestFit(t *testing.T) {
 			t.Errorf("%+v with an error", got)
 		}
 	}
-	over := Fit{Tallest: 7 * ft, Spare: -2 * in, Caution: "care"}
-	if got, want := over.String(), "does not fit: 2 in too high, 7 ft is the tallest; care"; got != want {
-		t.Errorf("prints %q, want %q", got, want)
+}
+
+// Rounding is on the safe side: what is to spare and the tallest down, what is
+// past the ceiling up.
+func TestFitText(t *testing.T) {
+	tree := Tree{Height: 9 * ft}
+	for _, row := range []struct {
+		reason string
+		r      Room
+		want   string
+	}{
+		{"as it is", Room{Ceiling: 10 * ft}, "fits: 1 ft to spare, 9 ft is the tallest"},
+		{"0.05 in too low", Room{Ceiling: 10*ft - in/20}, "does not fit: only 11 3/4 in to spare, 8 ft 11 3/4 in is the tallest"},
+		{"0.05 in more", Room{Ceiling: 10*ft + in/20}, "fits: 1 ft to spare, 9 ft is the tallest"},
+		{"nearly a quarter more", Room{Ceiling: 10*ft + in/4 - 1}, "fits: 1 ft to spare, 9 ft is the tallest"},
+		{"touches", Room{Ceiling: 10 * ft, Topper: 1 * ft}, "does not fit: nothing to spare, 8 ft 10 in is the tallest"},
+		{"nearly touches", Room{Ceiling: 10 * ft, Topper: 1*ft - 1}, "does not fit: nothing to spare, 8 ft 10 in is the tallest"},
+		{"0.1 in too high", Room{Ceiling: 10 * ft, Topper: 1*ft + in/10}, "does not fit: 1/4 in past the ceiling, 8 ft 9 3/4 in is the tallest"},
+		{"just so much too high", Room{Ceiling: 10 * ft, Topper: 1*ft + in/4}, "does not fit: 1/4 in past the ceiling, 8 ft 9 3/4 in is the tallest"},
+		{"a nanometer more", Room{Ceiling: 10 * ft, Topper: 1*ft + in/4 + 1}, "does not fit: 1/2 in past the ceiling, 8 ft 9 1/2 in is the tallest"},
+	} {
+		f, err := row.r.Fit(tree)
+		f.Caution = "care"
+		if got := f.String(); got != row.want+"; care" || err != nil {
+			t.Errorf("%s: prints %q, %v; want %q", row.reason, got, err, row.want)
+		}
 	}
-	if got, want := (Fit{Tallest: 7 * ft, Fits: true, Caution: "care"}).String(), "fits: 0 ft to spare, 7 ft is the tallest; care"; got != want {
-		t.Errorf("prints %q, want %q", got, want)
+}
+
+// What is printed never contradicts itself: a tree of the tallest height that is
+// printed fits, and one that does not fit is taller than what is printed.
+func TestFitProperties(t *testing.T) {
+	length := func(t *rapid.T, what string, lo, hi units.Length) units.Length {
+		return units.Length(rapid.Int64Range(int64(lo), int64(hi)).Draw(t, what))
 	}
+	rapid.Check(t, func(t *rapid.T) {
+		r := Room{Ceiling: length(t, "ceiling", 8*ft, 14*ft), Topper: length(t, "topper", 0, 2*ft), Stand: length(t, "stand", 0, 6*in)}
+		tree := Tree{Height: length(t, "height", 4*ft, 14*ft)}
+		f, err := r.Fit(tree)
+		if err != nil || f.Fits != (tree.Height <= f.Tallest) || f.Fits && f.Spare < 2*in {
+			t.Fatalf("%+v, %v", f, err)
+		}
+		verdict, rest, _ := strings.Cut(f.String(), ": ")
+		room, rest, _ := strings.Cut(rest, ", ")
+		tallest, _, _ := strings.Cut(rest, " is the tallest")
+		printed, err := units.ParseLength(tallest)
+		if err != nil || printed > f.Tallest || printed <= f.Tallest-in/4 || f.Fits != (verdict == "fits") {
+			t.Fatalf("%+v prints %q, %v", f, f, err)
+		}
+		if g, err := r.Fit(Tree{Height: printed}); !g.Fits || err != nil {
+			t.Fatalf("the tallest printed, %v: %+v, %v", printed, g, err)
+		}
+		if spare, found := strings.CutSuffix(room, " to spare"); found && f.Fits {
+			if l, err := units.ParseLength(spare); err != nil || l > f.Spare {
+				t.Fatalf("%+v prints %q, %v", f, f, err)
+			}
+		} else if f.Fits {
+			t.Fatalf("%+v prints %q", f, f)
+		}
+	})
 }
 
 func TestLadder(t *testing.T) {
@@ -239,5 +294,42 @@ func TestLadder(t *testing.T) {
 	refused(t, err, ErrRange, "LadderFor", "height")
 	if got != (Ladder{}) {
 		t.Error(got)
+	}
+	for _, row := range []struct {
+		reason string
+		r      Room
+		t      Tree
+		size   units.Length
+		lift   bool
+	}{
+		{"the tip, as by LadderFor", Room{}, Tree{Height: 9*ft + 10*in}, 6 * ft, false},
+		{"10 ft 10 in with a topper", Room{Topper: 1 * ft}, Tree{Height: 9*ft + 10*in}, 8 * ft, false},
+		{"just 10 ft", Room{Topper: 1 * ft}, Tree{Height: 9 * ft}, 6 * ft, false},
+		{"a nanometer more", Room{Topper: 1*ft + 1}, Tree{Height: 9 * ft}, 8 * ft, false},
+		{"a stand lifts it", Room{Topper: 1 * ft, Stand: 1}, Tree{Height: 9 * ft}, 8 * ft, false},
+		{"from the floor", Room{Topper: 6 * in, Stand: 6 * in}, Tree{Height: 5 * ft}, 0, false},
+		{"over 100 ft in all", Room{Topper: 10 * ft, Stand: 5 * ft}, Tree{Height: 100 * ft}, 0, true},
+	} {
+		got, err := row.r.Ladder(row.t)
+		if got.Size != row.size || got.Lift != row.lift || err != nil || got.Caution == "" {
+			t.Errorf("%s: %v, %v; want %v, %v", row.reason, got, err, row.size, row.lift)
+		}
+	}
+	for _, row := range []struct {
+		field string
+		r     Room
+		t     Tree
+	}{
+		{"height", Room{}, Tree{}},
+		{"Topper", Room{Topper: -1}, Tree{Height: 9 * ft}},
+		{"Topper", Room{Topper: 10*ft + 1}, Tree{Height: 9 * ft}},
+		{"Stand", Room{Stand: -1}, Tree{Height: 9 * ft}},
+		{"Stand", Room{Stand: 5*ft + 1}, Tree{Height: 9 * ft}},
+	} {
+		got, err := row.r.Ladder(row.t)
+		refused(t, err, ErrRange, "Room.Ladder", row.field)
+		if got != (Ladder{}) {
+			t.Errorf("%+v with an error", got)
+		}
 	}
 }
