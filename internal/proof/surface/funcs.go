@@ -155,6 +155,7 @@ var Funcs = []Func{
 	{"sizing.PerSquareFoot", []string{"each"}, false, sizing.PerSquareFoot},
 	{"sizing.Ratios.String", []string{"r"}, true, sizing.Ratios.String},
 	{"sizing.Room.Fit", []string{"r", "t"}, true, sizing.Room.Fit},
+	{"sizing.Room.Ladder", []string{"r", "t"}, true, sizing.Room.Ladder},
 	{"sizing.Rules.Amounts", []string{"r", "t"}, true, sizing.Rules.Amounts},
 	{"sizing.Rules.Compare", []string{"r", "l", "t"}, true, sizing.Rules.Compare},
 	{"sizing.Rules.Each", []string{"r", "height"}, true, sizing.Rules.Each},
