@@ -41,8 +41,8 @@
 //	crimson, forestgreen      73.8         70.2     24.1      3.0*    53.2   triadic
 //	* crimson and forestgreen: one color, under 10, to deutan viewers
 //	  (about one man in twelve has some red-green deficiency);
-//	  darker forestgreen, #1d761d for #228b22, mends it: a difference in lightness
-//	  of 10.1 in the eyes of deutan viewers, where it is 3.0 now
+//	  darker forestgreen, #1d751d for #228b22, mends it: a difference in lightness
+//	  of 10.4 in the eyes of deutan viewers, where it is 3.0 now
 //
 // Red and green is the palette of the season, and this is its trap. What mends it is
 // lightness, which every kind of color vision keeps: a dark green to a clear red, or

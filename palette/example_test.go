@@ -70,9 +70,9 @@ func Example_redAndGreen() {
 	// crimson, forestgreen      73.8         70.2     24.1      3.0*    53.2   triadic
 	// * crimson and forestgreen: one color, under 10, to deutan viewers
 	//   (about one man in twelve has some red-green deficiency);
-	//   darker forestgreen, #1d761d for #228b22, mends it: a difference in lightness
-	//   of 10.1 in the eyes of deutan viewers, where it is 3.0 now
-	// forestgreen: #1d761d instead of #228b22
+	//   darker forestgreen, #1d751d for #228b22, mends it: a difference in lightness
+	//   of 10.4 in the eyes of deutan viewers, where it is 3.0 now
+	// forestgreen: #1d751d instead of #228b22
 }
 
 // The box in the station's attic: what of it fits this year's palette.
@@ -466,7 +466,7 @@ func ExampleRules_Read() {
 	// Output:
 	// daylight 73.8, deutan 3.0
 	// true false
-	// forestgreen #1d761d
+	// forestgreen #1d751d
 }
 
 // By the model of Brettel, Viénot and Mollon 1997.

@@ -28,7 +28,7 @@ func ExampleRules_Read_question() {
 	// protan true
 	// deutan false
 	// tritan true
-	// crimson and forestgreen are one color to some; make it forestgreen=#1d761d
+	// crimson and forestgreen are one color to some; make it forestgreen=#1d751d
 }
 
 // Which of last year's ornaments fit the palette? By CIEDE2000: within 10 of a

@@ -32,15 +32,14 @@ type Pair struct {
 }
 
 // A Mend is a lighter or darker color for one swatch of a pair, with which the pair
-// holds apart in every view, and differs more in lightness than it does now wherever
-// it does not hold now.
+// holds apart in every view: by lightness alone in those where it does not hold now.
 type Mend struct {
 	Swatch  Swatch  // the swatch to change, with its new color
 	Was     Color   // its color now
 	Lighter bool    // whether the new color is the old one with white, not with black
 	View    View    // the view in which the pair differs least now
 	Now     float64 // the difference in lightness L* between the pair in that view
-	Needed  float64 // the same with the new color, which is more
+	Needed  float64 // the same with the new color, always more
 }
 
 // Read measures every pair of swatches of p in every [View].
@@ -49,11 +48,11 @@ type Mend struct {
 // twelve), it looks for a mend: one of the two made lighter, by mixing its sRGB with
 // white, or darker, with black, in steps of 1/255, until the pair holds in all views,
 // and no other pair loses a view that it has. Lightness is what every kind of color
-// vision keeps, so a mend must also raise the difference in L* in each view where the
-// pair does not hold: one that only makes a color paler or duller is passed over. Of the
-// up to four ways it gives the one that changes the color least by daylight, the first
-// swatch and the lighter color first where two are equal, and says how far apart in
-// lightness the two are then and now, to the viewer for whom they are closest now.
+// vision keeps, so where the pair does not hold now lightness alone must part it: the
+// term ΔL'/SL of [Difference] is at least r.Apart, and ΔL* is more than now. Of the up to
+// four ways it gives the one that changes the color least by daylight, the first swatch
+// and the lighter color first where two are equal, and says how far apart in lightness
+// the two are then and now, to the viewer for whom they are closest now.
 //
 // It returns an [Error] wrapping [ErrRange] if p has no swatches or more than r
 // allows, or a rule is out of its range.
@@ -111,7 +110,7 @@ func (r Rules) holds(d [Tritan + 1]float64) (holds [Tritan + 1]bool) {
 func all(holds [Tritan + 1]bool) bool { return holds == [Tritan + 1]bool{true, true, true, true, true} }
 
 // mend looks for a color for swatch i or j of p with which the two hold apart in all
-// views, further apart in lightness where they did not, and no other pair loses one.
+// views, by lightness alone in those where they did not, and no other pair loses one.
 func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
 	var best Mend
 	least := math.Inf(1)
@@ -130,7 +129,7 @@ func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
 				color := mix(was, t)
 				sees := see(color)
 				d := sees.differences(&seen[other])
-				if !all(r.holds(d)) || !r.lightens(now, &seen[k], &sees, &seen[other]) || r.loses(seen, k, other, &sees) {
+				if !all(r.holds(d)) || !r.byLightness(now, &seen[k], &sees, &seen[other]) || r.loses(seen, k, other, &sees) {
 					continue
 				}
 				if change := difference(seen[k][Daylight], sees[Daylight], anyFar); change < least {
@@ -151,11 +150,16 @@ func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
 	return best
 }
 
-// lightens says whether a color seen as sees is further in lightness from other than
-// was is, in every view in which those two are the difference now apart and do not hold.
-func (r Rules) lightens(now [Tritan + 1]float64, was, sees, other *sight) bool {
+// byLightness says whether lightness alone parts a color seen as sees from other, and
+// more of it than for the color seen as was, in every view in which those two, now
+// apart, do not hold.
+func (r Rules) byLightness(now [Tritan + 1]float64, was, sees, other *sight) bool {
 	for v := range now {
-		if !r.apart(now[v]) && math.Abs(sees[v].l-other[v].l) <= math.Abs(was[v].l-other[v].l) {
+		if r.apart(now[v]) {
+			continue
+		}
+		more := math.Abs(sees[v].l-other[v].l) > math.Abs(was[v].l-other[v].l)
+		if !more || !r.apart(math.Sqrt(lightnessTerm(sees[v], other[v]))) {
 			return false
 		}
 	}

@@ -116,7 +116,7 @@ func slowMends(t testing.TB, r Rules, p Palette, a, b int) float64 {
 							if x == a && y == b && !before.Pairs[i].Holds[v] {
 								was := math.Abs(v.lab(p.swatch[a].Color).L - v.lab(p.swatch[b].Color).L)
 								l, m := v.lab(q.swatch[a].Color).L, v.lab(q.swatch[b].Color).L
-								good = good && math.Abs(l-m) > was
+								good = good && byLightness(l, m) >= r.Apart && math.Abs(l-m) > was
 							}
 						}
 						i++
@@ -131,6 +131,9 @@ func slowMends(t testing.TB, r Rules, p Palette, a, b int) float64 {
 	}
 	return least
 }
+
+// byLightness is ΔE00 of two greys of these lightnesses.
+func byLightness(l, m float64) float64 { return slowDifference(Lab{L: l}, Lab{L: m}) }
 
 func TestMend(t *testing.T) {
 	r := CommonPractice()
@@ -193,7 +196,7 @@ func checkMend(t *testing.T, r Rules, p Palette, pair Pair, x, y int) {
 	}
 	now := math.Abs(m.View.lab(pair.A.Color).L - m.View.lab(pair.B.Color).L)
 	needed := math.Abs(m.View.lab(m.Swatch.Color).L - m.View.lab(other.Color).L)
-	if m.Needed <= m.Now {
+	if m.Needed <= m.Now || byLightness(m.View.lab(m.Swatch.Color).L, m.View.lab(other.Color).L) < r.Apart {
 		t.Errorf("%s and %s: a difference in lightness of %v does not mend one of %v", pair.A, pair.B, m.Needed, m.Now)
 	}
 	if m.Now != now || m.Needed != needed {
@@ -230,7 +233,7 @@ func TestMendTies(t *testing.T) {
 		t.Errorf("two equal greys: %+v", m)
 	}
 	p.swatch[0].Color, p.swatch[1].Color = Color{}, Color{1, 1, 1}
-	reading, err = (Rules{2, 100, 0}).Read(p)
+	reading, err = (Rules{2, 99.9, 0}).Read(p)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -238,7 +241,7 @@ func TestMendTies(t *testing.T) {
 	got := reading.Pairs[0].Mend
 	got.View, got.Now = 0, 0
 	if got != want {
-		t.Errorf("black and nearly black, 100 apart: %+v, want %+v", got, want)
+		t.Errorf("black and nearly black, 99.9 apart: %+v, want %+v", got, want)
 	}
 }
 
