@@ -19,13 +19,14 @@ type Comparison struct {
 	Shape Amounts // by shape, to match Look
 
 	// RuleLook is how the tree looks if it is dressed by rule: how far apart the
-	// wraps come, and the surface to each piece.
+	// wraps come, and the surface to each piece. A spacing is zero where the rule
+	// asks for none, or for so much or so little that it cannot be wound.
 	RuleLook Look
 }
 
 // Compare returns what the rules and the look each ask for on a tree, and what
-// look the rules give there. Its errors are those of [Rules.Look] and
-// [Look.Amounts].
+// look the rules give there, see [Rules.Look]. Its errors are those of
+// [Rules.Amounts] and [Look.Amounts].
 //
 // On a 7 ft full tree seen from every side the two agree, if the look is that of
 // [CommonLook]. On a taller tree the rules fall short of everything but
@@ -44,9 +45,7 @@ func (r Rules) Compare(l Look, t Tree) (Comparison, error) {
 	if c.Shape, err = l.amounts(fn, s); err != nil {
 		return Comparison{}, err
 	}
-	if c.RuleLook, err = r.look(fn, s, c.Rule); err != nil {
-		return Comparison{}, err
-	}
+	c.RuleLook = s.look(c.Rule)
 	return c, nil
 }
 
@@ -93,13 +92,25 @@ func ratio[T int | units.Length](shape, rule T) float64 {
 // String returns a line for each thing that both the rules and the look ask for:
 //
 //	garland: 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 187 ft
+//
+// or "is too short to go round here", or "is too long to wind here", of what cannot
+// be wound from 1/4 in to 100 ft apart.
 func (c Comparison) String() string {
 	var lines []string
-	wraps := func(what string, perFoot, ruled, wanted, takes units.Length) {
-		if ruled != 0 && wanted != 0 {
-			lines = append(lines, what+": "+perFoot.String()+" for each foot gives wraps "+inches(ruled)+" apart here; "+
-				inches(wanted)+" apart takes "+strconv.Itoa(int((takes+units.Foot-1)/units.Foot))+" ft")
+	wraps := func(what string, perFoot, rule, ruled, wanted, takes units.Length) {
+		if rule == 0 || wanted == 0 {
+			return
 		}
+		gives := "gives wraps " + inches(ruled) + " apart here"
+		switch {
+		case ruled != 0:
+		case float64(rule)*float64(MinSpacing) > float64(c.Area)*1e6: // as any garland wound so close
+			gives = "is too long to wind here"
+		default:
+			gives = "is too short to go round here"
+		}
+		lines = append(lines, what+": "+perFoot.String()+" for each foot "+gives+"; "+
+			inches(wanted)+" apart takes "+strconv.Itoa(int((takes+units.Foot-1)/units.Foot))+" ft")
 	}
 	pieces := func(what, by string, ruled, wanted units.Area, takes int) {
 		if ruled != 0 && wanted != 0 {
@@ -110,10 +121,10 @@ func (c Comparison) String() string {
 	perFoot := func(n int) string { return strconv.Itoa(n) + " for each foot" }
 	pieces("ornaments", strconv.Itoa(c.Rule.Ornaments), c.RuleLook.Ornament, c.Look.Ornament, c.Shape.Ornaments)
 	if c.Rules.RibbonPerFoot == c.Rules.GarlandPerFoot && c.Look.Ribbon == c.Look.Garland {
-		wraps("garland or ribbon", c.Rules.GarlandPerFoot, c.RuleLook.Garland, c.Look.Garland, c.Shape.Garland)
+		wraps("garland or ribbon", c.Rules.GarlandPerFoot, c.Rule.Garland, c.RuleLook.Garland, c.Look.Garland, c.Shape.Garland)
 	} else {
-		wraps("garland", c.Rules.GarlandPerFoot, c.RuleLook.Garland, c.Look.Garland, c.Shape.Garland)
-		wraps("ribbon", c.Rules.RibbonPerFoot, c.RuleLook.Ribbon, c.Look.Ribbon, c.Shape.Ribbon)
+		wraps("garland", c.Rules.GarlandPerFoot, c.Rule.Garland, c.RuleLook.Garland, c.Look.Garland, c.Shape.Garland)
+		wraps("ribbon", c.Rules.RibbonPerFoot, c.Rule.Ribbon, c.RuleLook.Ribbon, c.Look.Ribbon, c.Shape.Ribbon)
 	}
 	pieces("picks", perFoot(c.Rules.PicksPerFoot), c.RuleLook.Pick, c.Look.Pick, c.Shape.Picks)
 	pieces("lights", perFoot(c.Rules.LightsPerFoot), c.RuleLook.Light, c.Look.Light, c.Shape.Lights)

@@ -149,14 +149,14 @@ func share(n int64, part, whole Exposure) int64 {
 // Where less than the whole way round is dressed, the garland goes to and fro on
 // the part that is, as densely as it would go round.
 //
-// Besides the errors of [Tree.DressedArea] and of the rules, it returns one
-// wrapping [ErrRange] if the garland or ribbon by rule is too short to reach
-// from the base to the tip, or would be wound less than 1/4 in apart.
+// Garland or ribbon that by rule is too short to reach from the base to the tip,
+// or so long that it would be wound less than 1/4 in apart, leaves its spacing
+// zero; [Comparison.String] says which. Its errors are those of
+// [Tree.DressedArea] and of [Rules.Amounts].
 //
 // Source: common practice for the rules; the geometry is computed.
 func (r Rules) Look(t Tree) (Look, error) {
-	const fn = "Rules.Look"
-	s, err := t.surface(fn)
+	s, err := t.surface("Rules.Look")
 	if err != nil {
 		return Look{}, err
 	}
@@ -164,17 +164,14 @@ func (r Rules) Look(t Tree) (Look, error) {
 	if err != nil {
 		return Look{}, err
 	}
-	return r.look(fn, s, a)
+	return s.look(a), nil
 }
 
-func (r Rules) look(fn string, s surface, a Amounts) (l Look, err error) {
-	spacing := func(field string, length, perFoot units.Length) units.Length {
-		if length == 0 || err != nil {
-			return 0
-		}
+// look returns the look of what is dressed with amounts.
+func (s surface) look(a Amounts) Look {
+	spacing := func(length units.Length) units.Length {
 		round := units.Length(share(int64(length), maxArc, s.arc))
-		if round < s.cone.spiralLength(MaxSpacing) || round > s.cone.spiralLength(MinSpacing) {
-			err = rangeError(fn, field, perFoot.String(), "what goes round this tree 1/4 in to 100 ft apart")
+		if length == 0 || round < s.cone.spiralLength(MaxSpacing) || round > s.cone.spiralLength(MinSpacing) {
 			return 0
 		}
 		return s.cone.spacing(round)
@@ -185,20 +182,17 @@ func (r Rules) look(fn string, s surface, a Amounts) (l Look, err error) {
 		}
 		return (s.area + units.Area(n) - 1) / units.Area(n)
 	}
-	l = Look{
-		Garland:  spacing("GarlandPerFoot", a.Garland, r.GarlandPerFoot),
+	l := Look{
+		Garland:  spacing(a.Garland),
 		Ornament: each(a.Ornaments),
 		Pick:     each(a.Picks),
 		Light:    each(a.Lights),
 	}
 	l.Ribbon = l.Garland // as a rule, and half the work
 	if a.Ribbon != a.Garland {
-		l.Ribbon = spacing("RibbonPerFoot", a.Ribbon, r.RibbonPerFoot)
+		l.Ribbon = spacing(a.Ribbon)
 	}
-	if err != nil {
-		return Look{}, err
-	}
-	return l, nil
+	return l
 }
 
 // Amounts returns what a tree takes to match the look, by its shape: the garland

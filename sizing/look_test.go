@@ -220,37 +220,89 @@ func TestRulesLookErrors(t *testing.T) {
 			t.Errorf("%s: %v, %v", row.field, c, err)
 		}
 	}
-	// One foot of garland for each foot of a 9 ft tree does not reach down 9.46 ft
-	// of slope; 100 ft for each foot of half a 1 ft pencil would be too close.
-	short := Rules{GarlandPerFoot: 1 * ft, RibbonPerFoot: 9 * ft}
-	_, err := short.Look(tree)
-	refused(t, err, ErrRange, "Rules.Look", "GarlandPerFoot")
-	_, err = short.Compare(CommonLook(), tree)
-	refused(t, err, ErrRange, "Rules.Compare", "GarlandPerFoot")
-	_, err = Rules{GarlandPerFoot: 9 * ft, RibbonPerFoot: 1 * ft}.Look(tree)
-	refused(t, err, ErrRange, "Rules.Look", "RibbonPerFoot")
-	_, err = Rules{GarlandPerFoot: 100 * ft}.Look(Tree{Height: 1 * ft, Taper: Pencil, Exposure: HalfTree})
-	refused(t, err, ErrRange, "Rules.Look", "GarlandPerFoot")
-	// What just reaches, and what is just far enough apart, is taken.
+	if _, err := CommonPractice().Look(Tree{Height: 9 * ft, Exposure: 5}); !errors.Is(err, ErrRange) {
+		t.Error(err)
+	}
+}
+
+// What by rule is too short to reach from base to tip, or too long to wind 1/4 in
+// apart, leaves its spacing zero and the rest as it is.
+func TestRulesThatCannotBeWound(t *testing.T) {
+	for _, row := range []struct {
+		reason string
+		r      Rules
+		t      Tree
+		want   string // the first line
+		cannot string // garland, ribbon or both
+	}{
+		// By hand: 9 ft of garland and 9.46 ft of slope.
+		{"too short", Rules{GarlandPerFoot: 1 * ft, RibbonPerFoot: 9 * ft}, Tree{Height: 9 * ft}, "garland: 1 ft for each foot is too short to go round here; 10 in apart takes 104 ft", "garland"},
+		{"ribbon too short", Rules{GarlandPerFoot: 9 * ft, RibbonPerFoot: 6 * in}, Tree{Height: 9 * ft}, "garland: 9 ft for each foot gives wraps 13 in apart here; 10 in apart takes 104 ft", "ribbon"},
+		{"both too short", Rules{GarlandPerFoot: 6 * in, RibbonPerFoot: 6 * in}, Tree{Height: 9 * ft}, "garland or ribbon: 6 in for each foot is too short to go round here; 10 in apart takes 104 ft", "both"},
+		// By hand: a sixth of 1.07 sq ft is 25.8 sq in, and over 9 ft 0.24 in wide. To
+		// match takes half the slope of 1.05 ft at least: 2 in, and a little more.
+		{"too long", CommonPractice(), Tree{Height: 1 * ft, Exposure: 60 * degree}, "garland or ribbon: 9 ft for each foot is too long to wind here; 10 in apart takes 1 ft", "both"},
+		{"far too long", Rules{GarlandPerFoot: 100 * ft, PicksPerFoot: 3}, Tree{Height: 1 * ft, Taper: Pencil, Exposure: HalfTree}, "garland: 100 ft for each foot is too long to wind here; 10 in apart takes 1 ft", "garland"},
+	} {
+		l, err := row.r.Look(row.t)
+		a, _ := row.r.Amounts(row.t)
+		if err != nil || (l.Garland == 0) != (row.cannot != "ribbon") || (l.Ribbon == 0) != (row.cannot != "garland" || a.Ribbon == 0) || (l.Pick == 0) != (a.Picks == 0) {
+			t.Errorf("%s: %+v, %v", row.reason, l, err)
+		}
+		look := CommonLook()
+		look.Ornament = 0
+		c, err := row.r.Compare(look, row.t)
+		got, _, _ := strings.Cut(c.String(), "\n")
+		if got != row.want || c.RuleLook != l || err != nil {
+			t.Errorf("%s: %q, %v; want %q", row.reason, got, err, row.want)
+		}
+	}
+	// What just reaches, and what is just far enough apart, is wound.
+	tree := Tree{Height: 9 * ft}
 	c, _ := tree.Cone()
+	s, _ := tree.surface("")
 	for _, p := range []units.Length{MinSpacing, MaxSpacing} {
 		length, _ := c.SpiralLength(p)
-		s, _ := tree.surface("")
-		l, err := Rules{}.look("", s, Amounts{Garland: length})
-		if err != nil || l.Garland < p-1 && p == MinSpacing || l.Garland > p+1 {
-			t.Errorf("%v of garland: %v, %v", length, l.Garland, err)
+		l := s.look(Amounts{Garland: length})
+		if l.Garland < p-1 && p == MinSpacing || l.Garland > p+1 || l.Garland == 0 {
+			t.Errorf("%v of garland: %v", length, l.Garland)
 		}
 		off := units.Length(1)
 		if p == MaxSpacing {
 			off = -1
 		}
-		if l, err := (Rules{}).look("", s, Amounts{Garland: length + off}); err == nil || l != (Look{}) {
+		if l := s.look(Amounts{Garland: length + off}); l != (Look{}) {
 			t.Errorf("%v of garland: %v", length+off, l)
 		}
 	}
-	if _, err := CommonPractice().Look(Tree{Height: 9 * ft, Exposure: 5}); !errors.Is(err, ErrRange) {
-		t.Error(err)
-	}
+}
+
+// No rule within its range makes a comparison fail, and it tells rightly why
+// garland cannot be wound.
+func TestCompareNeverFails(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		r := Rules{GarlandPerFoot: units.Length(rapid.Int64Range(1, int64(100*ft)).Draw(t, "garland"))}
+		degrees := rapid.IntRange(1, 360).Draw(t, "degrees")
+		tree := Tree{
+			Height:   units.Length(rapid.Int64Range(int64(MinHeight), int64(MaxHeight)).Draw(t, "height")),
+			Taper:    Taper(rapid.IntRange(0, int(Pencil)).Draw(t, "taper")),
+			Exposure: Exposure(degrees) * degree,
+		}
+		tree.BareTip = units.Length(rapid.Int64Range(0, int64(tree.Height-in)).Draw(t, "bare tip"))
+		c, err := r.Compare(CommonLook(), tree)
+		if err != nil {
+			t.Fatal(err)
+		}
+		cone, _ := tree.Cone()
+		least, _ := cone.SpiralLength(MaxSpacing)
+		most, _ := cone.SpiralLength(MinSpacing)
+		round := float64(c.Rule.Garland) * 360 / float64(degrees)
+		short, long := round < float64(least)-1000, round > float64(most)+1000
+		if short && !strings.Contains(c.String(), "is too short") || long && !strings.Contains(c.String(), "is too long") ||
+			(c.RuleLook.Garland == 0) == strings.Contains(c.String(), "apart here") {
+			t.Fatalf("%+v: %v of %v to %v", c, units.Length(round), least, most)
+		}
+	})
 }
 
 func drawTree(t *rapid.T) Tree {
@@ -287,7 +339,10 @@ func TestLookProperties(t *testing.T) {
 		// The look that the rules give on a tree asks for the same there.
 		own, err := r.Look(tree)
 		if err != nil {
-			t.Skip(err) // too closely wound, or too short
+			t.Fatal(err)
+		}
+		if own.Garland == 0 {
+			t.Skip("too close to wind, or too short")
 		}
 		rule, err := r.Amounts(tree)
 		if err != nil {
