@@ -10,8 +10,8 @@ import (
 // A Comparison sets what the rules of thumb ask for on a tree against what it
 // takes to match a look there. Comparisons are equal if == says so.
 type Comparison struct {
-	Tree  Tree
-	Rules Rules
+	Tree  Tree       // the tree as it was given
+	Rules Rules      // what Rule was counted by
 	Look  Look       // what is matched
 	Area  units.Area // the surface that is dressed
 
@@ -52,7 +52,7 @@ func (r Rules) Compare(l Look, t Tree) (Comparison, error) {
 // Ratios are amounts by shape over amounts by rule: 1 where the two agree, over
 // 1 where the rule falls short. Where the rule asks for none a ratio is 0.
 type Ratios struct {
-	Ornaments, Garland, Ribbon, Picks, Lights float64
+	Ornaments, Garland, Ribbon, Picks, Lights float64 // of the field of that name in Amounts
 }
 
 // Ratios returns each amount by shape divided by the same amount by rule.

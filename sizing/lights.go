@@ -39,8 +39,8 @@ func (s LightString) check(fn, prefix string) error {
 
 // Strings are so many strings of one kind. They are equal if == says so.
 type Strings struct {
-	Each  LightString
-	Count int // 0 to 1,000,000
+	Each  LightString // what the label of one says
+	Count int         // 0 to 1,000,000
 }
 
 const maxStrings = 1_000_000

@@ -45,11 +45,11 @@ func CommonLook() Look {
 // Amounts are how much of everything a tree takes.
 // Amounts are equal if == says so.
 type Amounts struct {
-	Ornaments int
-	Garland   units.Length
-	Ribbon    units.Length
-	Picks     int
-	Lights    int
+	Ornaments int          // of all types
+	Garland   units.Length // wound on the tree, end to end
+	Ribbon    units.Length // the same, of ribbon
+	Picks     int          // stems of berries, leaves or flowers
+	Lights    int          // miniature lamps, on strings of any length
 }
 
 // String returns one line, "49 ornaments, 63 ft of garland, 63 ft of ribbon, 21

@@ -7,31 +7,36 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Mix is round ornaments of two or three sizes, largest first. A size of which
+// A Mix is round ornaments of up to three sizes, largest first. A size of which
 // there are none is zero. Mixes are equal if == says so.
 type Mix struct {
-	Large, Medium, Small Size
+	Large  Size `json:"large"`
+	Medium Size `json:"medium"`
+	Small  Size `json:"small"`
 }
 
 // A Size is so many ornaments of one diameter.
 type Size struct {
-	Diameter units.Length
-	Count    int
+	Diameter units.Length `json:"diameter"`
+	Count    int          `json:"count"`
 }
 
 // MixOf returns which sizes of round ornament a tree of this height takes, and
 // how many of each out of a count, 0 to 1,000,000. The largest is a twentieth of
-// the height across, the medium one three quarters of that and the small one a
-// half:
+// the height across, up to 12 in, the medium one three quarters of that and the
+// small one a half:
 //
-//	                  large          medium         small
-//	diameter          height / 20    3/4 of large   1/2 of large
-//	count, from 5 ft  20 %           30 %           50 %
-//	count, below      40 %           none           60 %
+//	                   large          medium         small
+//	diameter           height / 20    3/4 of large   1/2 of large
+//	count, from 5 ft   20 %           30 %           50 %
+//	count, below       40 %           none           60 %
+//	count, to 25 in    none           none           100 %
 //
-// Diameters go to the nearest half inch, what is halfway up, from 1 in to 12 in.
-// Large and medium counts go to the nearest whole one, halves up, and the rest is
-// small; so no count falls as the total grows, and no diameter as the height does.
+// Diameters go to the nearest half inch, what is halfway up, and none is under
+// 1 in; on a tree under 25 in all would be 1 in, and so there is one size. Large
+// and medium counts go to the nearest whole one, halves up, and the rest is small.
+// So no two sizes are the same, no count falls as the total grows, and no diameter
+// as the height does.
 //
 // Large ones sit deep in the branches and low on the tree, small ones near the
 // tips and the top. It returns an [Error] wrapping [ErrRange] if the height is not from
@@ -50,14 +55,16 @@ func MixOf(height units.Length, count int) (Mix, error) {
 	}
 	diameter := func(quarters units.Length) units.Length {
 		const half = units.Inch / 2
-		d := (height*quarters/(20*4) + half/2) / half * half
-		return min(max(d, 1*units.Inch), 12*units.Inch)
+		d := (min(height, 20*units.Foot)*quarters/(20*4) + half/2) / half * half
+		return max(d, 1*units.Inch)
 	}
 	tenths := func(n int) int { return (count*n + 5) / 10 }
 	m := Mix{Large: Size{Diameter: diameter(4)}, Small: Size{Diameter: diameter(2)}}
-	if height < 5*units.Foot {
+	switch {
+	case m.Large.Diameter == m.Small.Diameter:
+	case height < 5*units.Foot:
 		m.Large.Count = tenths(4)
-	} else {
+	default:
 		m.Large.Count = tenths(2)
 		m.Medium = Size{Diameter: diameter(3), Count: tenths(3)}
 	}

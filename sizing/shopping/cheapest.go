@@ -12,7 +12,7 @@ import (
 
 // A Purchase is what to buy of one item, and why.
 type Purchase struct {
-	Item    string          `json:"item"`
+	Item    string          `json:"item"`           // what it is, as in [Need]
 	Needs   []Need          `json:"needs"`          // what was asked for: the share of each room
 	Owned   Quantity        `json:"owned,omitzero"` // what there is already, strands joined
 	Buys    []Buy           `json:"buys,omitempty"` // in the order of the offers; none if what is owned will do
@@ -24,9 +24,9 @@ type Purchase struct {
 
 // A Buy is a number of packs of one offer.
 type Buy struct {
-	Offer Offer           `json:"offer"`
-	Packs int             `json:"packs"`
-	Cost  decimal.Decimal `json:"cost"` // Packs times the price
+	Offer Offer           `json:"offer"` // what is bought
+	Packs int             `json:"packs"` // how many packs of it, 1 or more
+	Cost  decimal.Decimal `json:"cost"`  // Packs times the price
 }
 
 // A Cut is one way to cut a roll, and how many rolls are cut that way.

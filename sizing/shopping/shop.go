@@ -35,8 +35,8 @@ import (
 // The methods check the whole Shop and change nothing in it. It holds at most
 // 5,000 offers and 5,000 owned entries.
 type Shop struct {
-	Offers  []Offer                 `json:"offers,omitempty"`
-	Owned   []Owned                 `json:"owned,omitempty"`
+	Offers  []Offer                 `json:"offers,omitempty"`  // what can be bought
+	Owned   []Owned                 `json:"owned,omitempty"`   // what there is already
 	Overlap map[string]units.Length `json:"overlap,omitempty"` // by item: what each join of two strands loses; none if not named
 	Budget  decimal.Decimal         `json:"budget,omitzero"`   // for [Shop.Fullest]; the other methods leave it alone
 }
@@ -53,16 +53,16 @@ type Offer struct {
 // An Owned is something there is already: pieces, a strand or roll of one
 // length, or several of one length. An item may have several entries.
 type Owned struct {
-	Item     string   `json:"item"`
-	Quantity Quantity `json:"quantity"`
+	Item     string   `json:"item"`     // what it is, as in [Need]
+	Quantity Quantity `json:"quantity"` // how much of it
 }
 
 // A Shelf says how many packs of an offer are left. The zero value is that
 // nobody knows, and is taken as enough; [Left] makes one that is known.
 // In JSON it is a number, or null. Shelves are equal if == says so.
 type Shelf struct {
-	Known bool
-	Packs int // 0 unless Known
+	Known bool // whether anybody knows
+	Packs int  // 0 unless Known
 }
 
 // Left returns a Shelf with packs left, for 0 or more.
