@@ -84,8 +84,8 @@ func (c checker) cutting(item string, wholes []Quantity, stock itemStock, rolls 
 	}
 	bound := solver.solve()
 	if solver.packs == nil {
-		missing := int(solver.missing)
-		return cutting{}, c.short(item, strconv.Itoa(total)+" whole pieces", strconv.Itoa(total-missing), strconv.Itoa(missing))
+		most := int(solver.reach())
+		return cutting{}, c.short(item, strconv.Itoa(total)+" whole pieces", strconv.Itoa(most), strconv.Itoa(total-most))
 	}
 	cut := cutting{packs: make([]int64, len(stock.offers)), patterns: solver.patterns, bound: bound / solver.unit * solver.measure}
 	for i, n := range solver.packs {

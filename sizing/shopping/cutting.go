@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"sort"
 )
 
 // A roll is a kind of pack of rolls to cut, as the solver sees it.
@@ -62,7 +63,6 @@ type cutter struct {
 	best     int64 // weight of the best so far, or more than any
 	packs    []int64
 	patterns []pattern // one for each roll that is cut
-	missing  int64     // pieces left over by the best packing that failed
 }
 
 // A branch is a part of the search: packs of each roll in a range.
@@ -82,7 +82,6 @@ func newCutter(lengths, demand []int64, rolls []roll) (*cutter, bool) {
 	if pieces > maxCutPieces || len(lengths) > maxCutKinds || len(rolls) > maxCutKinds {
 		return nil, false
 	}
-	c.missing = pieces
 	var length, maxCost, maxBulk int64
 	for i := range c.rolls {
 		r := &c.rolls[i]
@@ -210,7 +209,6 @@ func (c *cutter) split(b branch) (split int, decided bool) {
 func (c *cutter) try(packs []int64) (found, proved bool) {
 	s := c.packing(packs)
 	found, proved = s.search()
-	c.missing = min(c.missing, s.least)
 	if !found {
 		return false, proved
 	}
@@ -229,6 +227,28 @@ func (c *cutter) try(packs []int64) (found, proved bool) {
 	return true, true
 }
 
+// reach returns how many of the pieces can be cut from all rolls there are. Any
+// piece can give way to a shorter one, so they are the shortest.
+func (c *cutter) reach() int64 {
+	packs, pieces := make([]int64, len(c.rolls)), int64(0)
+	for i, r := range c.rolls {
+		packs[i] = r.limit
+	}
+	for _, n := range c.demand {
+		pieces += n
+	}
+	return int64(sort.Search(int(pieces), func(n int) bool {
+		s := c.packing(packs)
+		rest := int64(n + 1)
+		for k := len(s.left) - 1; k >= 0; k-- {
+			s.left[k] = min(s.left[k], rest)
+			rest -= s.left[k]
+		}
+		found, _ := s.search()
+		return !found
+	}))
+}
+
 // A packing is a search for a way to cut the pieces from given rolls.
 type packing struct {
 	*cutter
@@ -236,8 +256,7 @@ type packing struct {
 	left     []int64 // pieces still to cut
 	failed   map[string]bool
 	patterns []pattern
-	steps    int   // ways to cut tried
-	least    int64 // fewest pieces that were ever left
+	steps    int // ways to cut tried
 }
 
 // A stack is the rolls of one kind in a packing.
@@ -249,7 +268,7 @@ type stack struct {
 
 // packing readies a packing into the given packs, longest rolls first.
 func (c *cutter) packing(packs []int64) *packing {
-	s := &packing{cutter: c, left: slices.Clone(c.demand), least: math.MaxInt64}
+	s := &packing{cutter: c, left: slices.Clone(c.demand)}
 	for i, r := range c.rolls {
 		s.stacks = append(s.stacks, stack{roll: i, length: r.length, bins: packs[i] * r.strands})
 	}
@@ -291,7 +310,7 @@ func (s *packing) fill(guided bool) bool {
 			fits = fits && pieces <= holds
 		}
 	}
-	if s.least = min(s.least, pieces); pieces == 0 {
+	if pieces == 0 {
 		return true
 	}
 	if room < 0 || !fits {
@@ -470,7 +489,7 @@ func (c *cutter) solveLP(demand []int64, sources []source) (prices []int64, basi
 	m := len(c.lengths)
 	rows := m + len(sources)
 	heavy := 8 * float64(slices.Max(c.weight)+1)
-	tolerance := 1e-9 * heavy
+	tolerance := float64(1e-9 * heavy)
 	inverse := make([][]float64, rows)
 	basis = make([]column, rows)
 	for i := range rows {

@@ -71,6 +71,36 @@ func bruteCut(lengths, demand []int64, rolls []roll) (best [3]int64, ok bool) {
 	return best, ok
 }
 
+// bruteReach returns how many of the pieces can be cut, any of them, by trying
+// all numbers of each length that are no more than the demand.
+func bruteReach(lengths, demand []int64, rolls []roll) (most int64) {
+	some := make([]int64, len(demand))
+	var walk func(k int, pieces int64)
+	walk = func(k int, pieces int64) {
+		if k < len(demand) {
+			for some[k] = 0; some[k] <= demand[k]; some[k]++ {
+				walk(k+1, pieces+some[k])
+			}
+			return
+		}
+		if pieces > most {
+			if _, ok := bruteCut(lengths, some, rolls); ok {
+				most = pieces
+			}
+		}
+	}
+	walk(0, 0)
+	return most
+}
+
+// One roll of 9 holds two of the pieces, the shorter ones.
+func TestReach(t *testing.T) {
+	c, _ := newCutter([]int64{5, 4}, []int64{2, 2}, []roll{{length: 9, strands: 1, bulk: 9, cost: 1, limit: 1}})
+	if c.solve(); c.packs != nil || c.reach() != 2 {
+		t.Errorf("%v, %d pieces", c.packs, c.reach())
+	}
+}
+
 func drawCutting(t *rapid.T, kinds, count int, longest int64) (lengths, demand []int64, rolls []roll) {
 	lengths = rapid.SliceOfNDistinct(rapid.Int64Range(1, longest), 2, kinds, rapid.ID).Draw(t, "lengths")
 	slices.Sort(lengths)
@@ -104,8 +134,11 @@ func TestCuttingIsBest(t *testing.T) {
 		c, _ := newCutter(lengths, demand, rolls)
 		bound := c.solve()
 		if !ok {
-			if c.packs != nil || c.missing == 0 {
-				t.Fatalf("%v, %d missing, where there is no way", c.packs, c.missing)
+			if c.packs != nil {
+				t.Fatalf("%v, where there is no way", c.packs)
+			}
+			if got, want := c.reach(), bruteReach(lengths, demand, rolls); got != want {
+				t.Fatalf("%v of %v from %+v: got %d pieces, want %d", demand, lengths, rolls, got, want)
 			}
 			return
 		}

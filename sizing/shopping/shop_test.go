@@ -205,7 +205,7 @@ func TestBadNeeds(t *testing.T) {
 		{"no length at all", []shopping.Need{need("tinsel", ofLength(0, units.Foot))}, shopping.ErrShort, `needs of "tinsel"`, "1 ft", "at most 0 ft: 1 ft short"},
 		{"longer than any roll", []shopping.Need{need("garland", ofLength(2, 7*units.Foot))}, shopping.ErrShort, `needs of "garland"`, "2 of 7 ft", "at most 0: 2 short"},
 		{"all longer than any roll", []shopping.Need{need("garland", ofLength(2, 7*units.Foot)), need("garland", ofLength(1, 8*units.Foot))}, shopping.ErrShort, `needs of "garland"`, "3 whole pieces", "at most 0: 3 short"},
-		{"one of two is longer", []shopping.Need{need("garland", ofLength(2, 2*units.Foot)), need("garland", ofLength(1, 8*units.Foot))}, shopping.ErrShort, `needs of "garland"`, "3 whole pieces", "at most 0: 3 short"},
+		{"one of two is longer", []shopping.Need{need("garland", ofLength(2, 2*units.Foot)), need("garland", ofLength(1, 8*units.Foot))}, shopping.ErrShort, `needs of "garland"`, "3 whole pieces", "at most 2: 1 short"},
 		{"pieces fit, and the rest is too short", []shopping.Need{need("garland", ofLength(2, 4*units.Foot)), garland(5 * units.Foot)}, shopping.ErrShort, `needs of "garland"`, "13 ft", "at most 12 ft: 1 ft short"},
 	} {
 		for name, call := range map[string]func() error{
