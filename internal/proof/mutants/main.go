@@ -26,6 +26,7 @@ import (
 	"encoding/json"
 	"flag"
 	"fmt"
+	"io"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -77,15 +78,16 @@ type report struct {
 func main() {
 	check := flag.Bool("check", false, "run what has changed since it was recorded, and one file more")
 	table := flag.Bool("table", false, "print the record")
+	verbose := flag.Bool("v", false, "show each mutant that lives, as it is found")
 	workers := flag.Int("workers", 2, "how many mutants to try at a time")
 	flag.Parse()
-	if err := run(*check, *table, *workers, flag.Args()); err != nil {
+	if err := run(*check, *table, *verbose, *workers, flag.Args()); err != nil {
 		fmt.Fprintln(os.Stderr, "mutants:", err)
 		os.Exit(1)
 	}
 }
 
-func run(check, table bool, workers int, pkgs []string) error {
+func run(check, table, verbose bool, workers int, pkgs []string) error {
 	have, err := readRecord()
 	if err != nil {
 		return err
@@ -104,7 +106,7 @@ func run(check, table bool, workers int, pkgs []string) error {
 		}
 		return nil
 	}
-	m := &mutator{workers: workers, listed: listed, seen: map[string]bool{}}
+	m := &mutator{workers: workers, verbose: verbose, listed: listed, seen: map[string]bool{}}
 	var bad []string
 	judge := func(t tally) {
 		fmt.Println(t)
@@ -232,6 +234,7 @@ func turn(pkgs []string) (string, error) {
 
 type mutator struct {
 	workers  int
+	verbose  bool
 	listed   map[string]string
 	seen     map[string]bool
 	unlisted []string
@@ -269,7 +272,11 @@ func (m *mutator) try(pkg, only string) (tally, error) {
 	// No vet and no debug symbols: each mutant is a build of its own.
 	c.Env = append(os.Environ(), "GOFLAGS=-vet=off -ldflags=-w")
 	var log bytes.Buffer
-	c.Stdout, c.Stderr = &log, &log
+	var show io.Writer = &log
+	if m.verbose {
+		show = io.MultiWriter(&log, os.Stderr)
+	}
+	c.Stdout, c.Stderr = show, show
 	if err := c.Run(); err != nil {
 		return t, fmt.Errorf("gremlins %s: %w\n%s", strings.Join(args, " "), err, tail(log.String()))
 	}
