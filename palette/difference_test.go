@@ -28,6 +28,20 @@ func publishedPairs(t testing.TB) (pairs []labPair) {
 
 // Sharma, Wu and Dalal 2005, Table 1: all 34 pairs, in both orders. The values are
 // given to four decimals; the house asks for 1e-4.
+// The figures that Color.Difference gives.
+func TestScale(t *testing.T) {
+	black, white := Color{}, Color{255, 255, 255}
+	if got := black.Difference(white); got != 100 {
+		t.Errorf("black and white: %v, want 100", got)
+	}
+	if got, err := Difference(WarmLight.lab(black), WarmLight.lab(white)); err != nil || cut(got, 2) != "100.65" {
+		t.Errorf("black and white by warm light: %v, %v, want 100.65", got, err)
+	}
+	if got := MustParseColor("navy").Difference(MustParseColor("greenyellow")); cut(got, 0) != "117" {
+		t.Errorf("navy and greenyellow: %v, want 117", got)
+	}
+}
+
 func TestDifferencePublished(t *testing.T) {
 	pairs := publishedPairs(t)
 	if len(pairs) != 34 {

@@ -10,7 +10,7 @@
 //
 // At most four colors, metals counted: silver and gold are two. Two colors read as
 // two from a difference of 10 on the scale of CIEDE2000, on which black to white is
-// 100; a piece passes for a color of the palette within 10 of it. A house changes
+// 100 by daylight; a piece passes for a color of the palette within 10 of it. A house changes
 // these in [Rules]; [CommonPractice] has them as they stand here.
 //
 // The leading color comes first and gets the most, by these shares in percent:
@@ -81,8 +81,9 @@
 //
 // [Relate] says how two colors lie to each other: complementary, triadic, analogous
 // and so on, or neutral. It goes by the hue angle of CIE LCh, the wheel of the eye.
-// On the paint box's wheel red lies opposite green; on this one it lies opposite a
-// blue-green. [Rules.Suggest] offers colors that complete a palette, ranked by how
+// A decorator who learned on the paint box's wheel, where red lies opposite green,
+// reads triadic or square here where complementary is expected: on this wheel red
+// lies opposite a blue-green. [Rules.Suggest] offers colors that complete a palette, ranked by how
 // clearly they stand apart from the rest in every view, and leaves taste to the user.
 //
 // # A worked example
@@ -127,8 +128,9 @@
 // not covered, only warm white. Tiny pieces, seen from afar, need more than 10
 // between them. The threshold of 10 is a rule of thumb, and CIEDE2000 was fitted to small
 // differences; where a pair is within 2 of the threshold, look. The simulations are of
-// the average dichromat; what holds for a dichromat holds for the milder forms, which
-// are the more usual ones.
+// the average dichromat. The milder forms, which are the more usual ones, lie between
+// that and usual vision and are not covered: a pair that is near the threshold in one of
+// the two can be one color to them; see [View.Lab].
 //
 // # Cautions
 //

@@ -727,11 +727,13 @@ func ExampleRelate() {
 	for _, name := range []string{"teal", "forestgreen", "gold", "silver"} {
 		fmt.Println(name, "is", palette.Relate(crimson, palette.MustParseColor(name)))
 	}
+	fmt.Println("red and green:", palette.Relate(palette.MustParseColor("red"), palette.MustParseColor("green")))
 	// Output:
 	// teal is complementary
 	// forestgreen is triadic
 	// gold is analogous
 	// silver is neutral
+	// red and green: square
 }
 
 // The words are common practice among designers.

@@ -24,7 +24,9 @@ type Pair struct {
 	// Holds says whether that is enough to read as two colors, by View.
 	Holds [Tritan + 1]bool
 
-	Relation Relation // how they lie on the color wheel
+	// Relation is how they lie on the color wheel, the one of the eye: red and green are
+	// triadic or square on it.
+	Relation Relation
 
 	// Mend is how to part the pair where it does not hold in some view. It is the
 	// zero value where there is nothing to mend or no way was found.

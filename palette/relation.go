@@ -6,7 +6,8 @@ import (
 )
 
 // A Relation is how two colors lie to each other on the color wheel, in a designer's
-// words. The zero value is Neutral.
+// words. The wheel is that of the eye: red and green are Triadic or Square on it, and
+// not Complementary as on the paint box's; see [Relate]. The zero value is Neutral.
 type Relation uint8
 
 // The relations, by the angle between the two hues.
@@ -27,14 +28,15 @@ var relationNames = [...]string{
 // neutralChroma is the chroma C*ab below which a color is called neutral.
 const neutralChroma = 15
 
-// Relate returns how c and d lie to each other on a wheel of twelve places of 30°,
-// by the hue angle of CIE LCh (of L*a*b*, D65): the angle between the hues goes to
-// the nearest twelfth, the limits between two words being 15°, 45° and so on. A limit
-// itself belongs to the wider word.
+// Relate returns how c and d lie to each other on the wheel of the eye, the hue angle
+// of CIE LCh (of L*a*b*, D65). It is not the wheel of the paint box, and does not give
+// the words that a decorator expects of that one: red and green, its opposites, are
+// square (red and green of CSS) or triadic (crimson and forest green) here, and crimson
+// is complementary to teal.
 //
-// This is the wheel of the eye and not that of the paint box, on which red lies
-// opposite green: here red (40°) lies opposite a blue-green, and crimson and forest
-// green are a third of a turn apart. White, black, greys, silver and ivory are neutral.
+// The wheel has twelve places of 30°: the angle between the hues goes to the nearest
+// one, the limits between two words being 15°, 45° and so on. A limit itself belongs to
+// the wider word. White, black, greys, silver and ivory are neutral.
 //
 // Source: CIE 15 for the hue angle; the twelve places and their words are common
 // practice among designers; the limit of chroma 15 was chosen here, so that ivory and

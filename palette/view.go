@@ -56,8 +56,11 @@ func (v View) MarshalText() ([]byte, error) {
 // Protan, Deutan and Tritan are the dichromats of Brettel, Viénot and Mollon: each
 // color moves along its line of confusion to where a dichromat and everybody else
 // agree, greys and, by kind, the hues of 475 and 575 or 485 and 660 nm. It is the
-// strong form of the deficiency; most of those who have it have a milder one, and
-// what holds apart here holds apart for them too.
+// strong form of the deficiency, and most of those who have it have a milder one,
+// somewhere between daylight and this. It is not covered, and need not fall between
+// the two in difference either: a pair that is near the threshold in a view may be one
+// color to them. #3c90f6 and #1d96c0 differ by 13.0 by daylight and 10.0 in Protan, and
+// by 5.5 if each color goes six tenths of the way, in linear light, from one to the other.
 //
 // Limits: one color code cannot tell two dyes that match by day and part by
 // lamplight, and a simulation is of the average eye.

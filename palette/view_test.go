@@ -254,6 +254,32 @@ func TestDichromatsDefining(t *testing.T) {
 	}
 }
 
+// What holds in daylight and in Protan need not hold between: the figures that View.Lab
+// gives. Mixing in linear light is one way to a milder form, and the plainest.
+func TestMilderFormCanBeWorse(t *testing.T) {
+	milder := func(c Color, part float64) Lab {
+		v := c.light()
+		seen := dichromats[0].see(v)
+		for i := range v {
+			v[i] += float64(part * (seen[i] - v[i]))
+		}
+		return daylight(v)
+	}
+	c, d := MustParseColor("#3c90f6"), MustParseColor("#1d96c0")
+	for _, test := range []struct {
+		part float64
+		want string
+	}{{0, "13.0"}, {0.6, "5.5"}, {1, "10.0"}} {
+		got, err := Difference(milder(c, test.part), milder(d, test.part))
+		if err != nil || cut(got, 1) != test.want {
+			t.Errorf("%v of the way: %v, %v, want %s", test.part, got, err, test.want)
+		}
+	}
+	if got, err := Difference(milder(c, 1), milder(d, 1)); err != nil || got < 10 {
+		t.Errorf("in Protan: %v, %v, want it to hold", got, err)
+	}
+}
+
 func TestViewLab(t *testing.T) {
 	c := Color{220, 20, 60}
 	seen := map[Lab]bool{}
