@@ -26,11 +26,11 @@ type Size struct {
 // the height across, up to 12 in, the medium one three quarters of that and the
 // small one a half:
 //
-//	                   large          medium         small
-//	diameter           height / 20    3/4 of large   1/2 of large
-//	count, from 5 ft   20 %           30 %           50 %
-//	count, below       40 %           none           60 %
-//	count, to 25 in    none           none           100 %
+//	                       large          medium         small
+//	diameter               height / 20    3/4 of large   1/2 of large
+//	count, from 5 ft       20 %           30 %           50 %
+//	count, 25 in to 5 ft   40 %           none           60 %
+//	count, under 25 in     none           none           100 %
 //
 // Diameters go to the nearest half inch, what is halfway up, and none is under
 // 1 in; on a tree under 25 in all would be 1 in, and so there is one size. Large

@@ -23,8 +23,11 @@ func TestMix(t *testing.T) {
 		{"2.7 and 1.35 in; 6.4 and the rest", 4*ft + 6*in, 16, Mix{Large: Size{2*in + half, 6}, Small: Size{1*in + half, 10}}},
 		{"three sizes from 5 ft: 3, 2.25 and 1.5 in", 5 * ft, 10, Mix{Size{3 * in, 2}, Size{2*in + half, 3}, Size{1*in + half, 5}}},
 		{"two below", 5*ft - 1, 10, Mix{Large: Size{3 * in, 4}, Small: Size{1*in + half, 6}}},
-		{"the smallest diameter: 0.6 and 0.3 in", 1 * ft, 10, Mix{Large: Size{1 * in, 4}, Small: Size{1 * in, 6}}},
-		{"the largest diameter: 60, 45 and 30 in", 100 * ft, 1_000_000, Mix{Size{12 * in, 200_000}, Size{12 * in, 300_000}, Size{12 * in, 500_000}}},
+		{"the smallest diameter: 0.6 and 0.3 in, all one size", 1 * ft, 10, Mix{Small: Size{1 * in, 10}}},
+		{"1.249 and 0.625 in, still one size", 25*in - 1, 10, Mix{Small: Size{1 * in, 10}}},
+		{"1.25 and 0.625 in", 25 * in, 10, Mix{Large: Size{1*in + half, 4}, Small: Size{1 * in, 6}}},
+		{"12, 9 and 6 in", 20 * ft, 10, Mix{Size{12 * in, 2}, Size{9 * in, 3}, Size{6 * in, 5}}},
+		{"the largest diameter, and three quarters and half of it", 100 * ft, 1_000_000, Mix{Size{12 * in, 200_000}, Size{9 * in, 300_000}, Size{6 * in, 500_000}}},
 		{"one goes to the small: 0.2 and 0.3", 7 * ft, 1, Mix{Small: Size{2 * in, 1}}},
 		{"two: 0.4 and 0.6", 7 * ft, 2, Mix{Medium: Size{3 * in, 1}, Small: Size{2 * in, 1}}},
 		{"three: 0.6 and 0.9", 7 * ft, 3, Mix{Size{4 * in, 1}, Size{3 * in, 1}, Size{2 * in, 1}}},
@@ -67,8 +70,14 @@ func TestMixProperties(t *testing.T) {
 		if err != nil || taller.Large.Diameter < m.Large.Diameter || taller.Medium.Diameter < m.Medium.Diameter || taller.Small.Diameter < m.Small.Diameter {
 			t.Fatalf("%v, but %v on a taller tree", m, taller)
 		}
-		if m.Large.Diameter < m.Medium.Diameter || m.Medium.Count > 0 && m.Medium.Diameter < m.Small.Diameter || m.Large.Diameter < m.Small.Diameter {
-			t.Fatalf("%v is out of order", m)
+		last := units.Length(math.MaxInt64)
+		for _, s := range [...]Size{m.Large, m.Medium, m.Small} {
+			if s.Count > 0 && s.Diameter >= last {
+				t.Fatalf("%v: a size twice, or out of order", m)
+			}
+			if s.Count > 0 {
+				last = s.Diameter
+			}
 		}
 	})
 }
