@@ -191,11 +191,12 @@ func (l Load) String() string {
 
 func amperes(milli int64) string { return decimal.New(milli, -3).String() + " A" }
 
-// A Season is how long lights are on, and what that costs.
+// A Season is how long lights are on, and what that costs. Numbers have up to 16
+// decimal places, which is what [decimal.Decimal.Div] gives, and zeros after those.
 type Season struct {
-	HoursPerDay decimal.Decimal // 0 to 24, to at most 9 decimal places
+	HoursPerDay decimal.Decimal // 0 to 24
 	Days        int             // 0 to 366
-	PerKWh      decimal.Decimal // price of a kilowatt-hour, 0 to 1,000,000, to at most 9 decimal places
+	PerKWh      decimal.Decimal // price of a kilowatt-hour, 0 to 1,000,000
 }
 
 // A Use is what lights take in a season. Both figures are exact; round them where
@@ -220,18 +221,20 @@ func (s Strings) Use(season Season) (Use, error) {
 	if err := s.check(fn); err != nil {
 		return Use{}, err
 	}
-	if err := checkDecimal(fn, "HoursPerDay", season.HoursPerDay, 24); err != nil {
+	hours, err := checkDecimal(fn, "HoursPerDay", season.HoursPerDay, 24)
+	if err != nil {
 		return Use{}, err
 	}
 	if err := checkCount(fn, "Days", season.Days, 366); err != nil {
 		return Use{}, err
 	}
-	if err := checkDecimal(fn, "PerKWh", season.PerKWh, 1_000_000); err != nil {
+	price, err := checkDecimal(fn, "PerKWh", season.PerKWh, 1_000_000)
+	if err != nil {
 		return Use{}, err
 	}
 	kilowattDays := decimal.New(int64(s.Count)*int64(s.Each.Power)*int64(season.Days), -6)
-	u := Use{Energy: kilowattDays.Mul(season.HoursPerDay), Caution: cautionUse}
-	u.Cost = u.Energy.Mul(season.PerKWh)
+	u := Use{Energy: kilowattDays.Mul(hours), Caution: cautionUse}
+	u.Cost = u.Energy.Mul(price)
 	if season.Days > 90 {
 		u.Caution = cautionDays
 	}
@@ -240,20 +243,36 @@ func (s Strings) Use(season Season) (Use, error) {
 
 // String returns one line such as "84 kWh, 9.996; switch lights off ...".
 func (u Use) String() string {
-	return u.Energy.String() + " kWh, " + u.Cost.String() + "; " + u.Caution
+	return decimalText(u.Energy) + " kWh, " + decimalText(u.Cost) + "; " + u.Caution
 }
 
-// checkDecimal passes numbers from 0 to most with at most 9 decimal places. It
-// looks at the exponent first, since a decimal such as 1e999999 takes a million
-// digits to compare.
-func checkDecimal(fn, field string, d decimal.Decimal, most int64) error {
-	const places = 9
-	if d.Exponent() < -places || d.Exponent() > places || d.IsNegative() || d.GreaterThan(decimal.New(most, 0)) {
-		value := clip(d.Coefficient().String())
-		if e := d.Exponent(); e != 0 {
-			value += "e" + strconv.Itoa(int(e))
-		}
-		return rangeError(fn, field, value, "0 to "+strconv.FormatInt(most, 10)+", to at most "+strconv.Itoa(places)+" decimal places")
+// checkDecimal returns the value of d if it is from 0 to most, with at most 16
+// decimal places. It counts the digits first, since a decimal such as 1e999999
+// takes a million of them to compare.
+func checkDecimal(fn, field string, d decimal.Decimal, most int64) (decimal.Decimal, error) {
+	const places = 16
+	if d.IsZero() {
+		return decimal.Decimal{}, nil
 	}
-	return nil
+	if whole := int64(d.NumDigits()) + int64(d.Exponent()); -places < whole && whole <= 18 {
+		value := d.Truncate(places)
+		if value.Equal(d) && !d.IsNegative() && !d.GreaterThan(decimal.New(most, 0)) {
+			return value, nil
+		}
+	}
+	return decimal.Decimal{}, rangeError(fn, field, clip(decimalText(d)),
+		"0 to "+strconv.FormatInt(most, 10)+", to at most "+strconv.Itoa(places)+" decimal places")
+}
+
+// decimalText writes a decimal out, or as digits and a power of ten where that
+// would take more than 64 zeros.
+func decimalText(d decimal.Decimal) string {
+	e := d.Exponent()
+	switch {
+	case d.IsZero():
+		return "0"
+	case e < -64 || e > 64:
+		return d.Coefficient().String() + "e" + strconv.Itoa(int(e))
+	}
+	return d.String()
 }

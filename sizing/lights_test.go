@@ -2,6 +2,7 @@ package sizing
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/shopspring/decimal"
@@ -120,21 +121,66 @@ func TestUse(t *testing.T) {
 	}{
 		{"HoursPerDay", "-1", Season{HoursPerDay: decimal.New(-1, 0)}},
 		{"HoursPerDay", "25", Season{HoursPerDay: decimal.New(25, 0)}},
-		{"HoursPerDay", "24000000001e-9", Season{HoursPerDay: decimal.New(24_000_000_001, -9)}},
-		{"HoursPerDay", "1e-10", Season{HoursPerDay: decimal.New(1, -10)}},
+		{"HoursPerDay", "24.000000001", Season{HoursPerDay: decimal.New(24_000_000_001, -9)}},
+		{"HoursPerDay", "0.00000000000000001", Season{HoursPerDay: decimal.New(1, -17)}},
+		{"HoursPerDay", "1.00000000000000001", Season{HoursPerDay: decimal.New(100_000_000_000_000_001, -17)}},
 		{"HoursPerDay", "1e-2000000000", Season{HoursPerDay: decimal.New(1, -2_000_000_000)}},
 		{"HoursPerDay", "1e2000000000", Season{HoursPerDay: decimal.New(1, 2_000_000_000)}},
-		{"HoursPerDay", "0e10", Season{HoursPerDay: decimal.New(0, 10)}},
+		{"HoursPerDay", "-1e2147483647", Season{HoursPerDay: decimal.New(-1, math.MaxInt32)}},
+		{"HoursPerDay", "1e-2147483648", Season{HoursPerDay: decimal.New(1, math.MinInt32)}},
+		{"HoursPerDay", strings.Repeat("9", 64) + "...", Season{HoursPerDay: decimal.RequireFromString(strings.Repeat("9", 70))}},
 		{"Days", "-1", Season{Days: -1}},
 		{"Days", "367", Season{Days: 367}},
-		{"PerKWh", "-1e-9", Season{PerKWh: decimal.New(-1, -9)}},
+		{"PerKWh", "-0.000000001", Season{PerKWh: decimal.New(-1, -9)}},
 		{"PerKWh", "1000001", Season{PerKWh: decimal.New(1_000_001, 0)}},
-		{"PerKWh", "1e-10", Season{PerKWh: decimal.New(1, -10)}},
+		{"PerKWh", "0.00000000000000001", Season{PerKWh: decimal.New(1, -17)}},
 	} {
 		got, err := Strings{label, 1}.Use(row.s)
 		refused(t, err, ErrRange, "Strings.Use", row.field)
 		if e, ok := err.(*Error); !ok || e.Value != row.value || !got.Energy.IsZero() || got.Caution != "" {
 			t.Errorf("%s %s: %v, %v", row.field, row.value, got, err)
+		}
+	}
+}
+
+// A number is taken for what it is worth, however it is written.
+func TestUseByValue(t *testing.T) {
+	third := decimal.New(16, 0).Div(decimal.New(3, 0)) // 5 h 20 min, in 16 places
+	for _, row := range []struct {
+		hours  decimal.Decimal
+		energy string // of a kilowatt
+	}{
+		{decimal.RequireFromString("12.0000000000"), "12"},
+		{decimal.RequireFromString("12." + strings.Repeat("0", 300)), "12"},
+		{decimal.New(36, 0).Div(decimal.New(3, 0)), "12"},
+		{third, "5.3333333333333333"},
+		{decimal.RequireFromString("0.0000000000000001"), "0.0000000000000001"},
+		{decimal.New(0, 20), "0"},
+		{decimal.New(0, math.MaxInt32), "0"},
+		{decimal.New(0, math.MinInt32), "0"},
+		{decimal.New(2, 1), "20"},
+	} {
+		s := Strings{LightString{Lamps: 1, Length: ft, Power: units.Kilowatt}, 1}
+		got, err := s.Use(Season{HoursPerDay: row.hours, Days: 1, PerKWh: row.hours})
+		if err != nil || got.Energy.String() != row.energy || !got.Cost.Equal(got.Energy.Mul(got.Energy)) || got.Cost.Exponent() < -38 {
+			t.Errorf("%v h: %v, %v; want %s kWh", row.hours.Exponent(), got, err, row.energy)
+		}
+	}
+}
+
+// A use that somebody made up prints at once, whatever its exponents.
+func TestUseText(t *testing.T) {
+	for _, row := range []struct {
+		use  Use
+		want string
+	}{
+		{Use{Energy: decimal.New(1, math.MaxInt32), Cost: decimal.New(-25, math.MinInt32)}, "1e2147483647 kWh, -25e-2147483648; "},
+		{Use{Energy: decimal.New(0, math.MaxInt32), Cost: decimal.New(0, math.MinInt32)}, "0 kWh, 0; "},
+		{Use{Energy: decimal.New(1, 64), Cost: decimal.New(1, -64)}, "1" + strings.Repeat("0", 64) + " kWh, 0." + strings.Repeat("0", 63) + "1; "},
+		{Use{Energy: decimal.New(1, 65), Cost: decimal.New(1, -65)}, "1e65 kWh, 1e-65; "},
+	} {
+		if got := row.use.String(); got != row.want {
+			t.Errorf("prints %.200q, want %q", got, row.want)
 		}
 	}
 }
