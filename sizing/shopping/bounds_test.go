@@ -121,7 +121,7 @@ func TestNoCommonMeasure(t *testing.T) {
 		shop.Offers = append(shop.Offers, strand(strconv.Itoa(i), units.Length(1_000_000_007+7919*i*i), 1))
 	}
 	for i := range shop.Offers {
-		shop.Offers[i].Price = decimal.Zero // all are equally good
+		shop.Offers[i].Price = cents(0) // all are equally good
 	}
 	if _, err := shop.Cheapest(garland(1_000_000 * units.Meter)); !errors.Is(err, shopping.ErrSize) {
 		t.Errorf("got %v, want ErrSize", err)
@@ -166,7 +166,7 @@ func TestManyRolls(t *testing.T) {
 func TestOverlapWithoutMeasure(t *testing.T) {
 	shop := shopping.Shop{Overlap: map[string]units.Length{"ribbon": 300*units.Millimeter + 7}}
 	for i := range 40 {
-		shop.Offers = append(shop.Offers, shopping.Offer{Item: "ribbon", Name: strconv.Itoa(i), Pack: ofLength(0, units.Length(i+1)*units.Yard)})
+		shop.Offers = append(shop.Offers, shopping.Offer{Item: "ribbon", Name: strconv.Itoa(i), Pack: ofLength(0, units.Length(i+1)*units.Yard), Price: cents(0)})
 	}
 	needs := []shopping.Need{
 		{Item: "ribbon", Quantity: ofLength(1, units.Yard)},

@@ -126,7 +126,10 @@ func TestFullestIsLeximin(t *testing.T) {
 }
 
 func TestBasisOfChoice(t *testing.T) {
-	s := Shop{Offers: []Offer{{Item: "bells", Name: "bell", Pack: Quantity{Pieces: 1}}, {Item: "reel", Name: "reel", Pack: Quantity{Length: 1}}}}
+	s := Shop{Offers: []Offer{
+		{Item: "bells", Name: "bell", Pack: Quantity{Pieces: 1}, Price: decimal.NewFromInt(0)},
+		{Item: "reel", Name: "reel", Pack: Quantity{Length: 1}, Price: decimal.NewFromInt(0)},
+	}}
 	choice := func(item string) []Choice {
 		return []Choice{{Need: Need{Item: item, Quantity: Quantity{Pieces: 5}, Basis: "7 ft less 2"}, Most: 9}}
 	}

@@ -28,9 +28,10 @@ import (
 //	}
 //
 // A quantity is a number of pieces, or a text as [ParseQuantity] reads it. Prices
-// are texts or numbers, all in one currency, which is not named. A shelf that is
-// left out is not known. Every field may be left out, and a field that is not
-// listed here is no part of the format.
+// are texts or numbers, all in one currency, which is not named. A price that is
+// left out is refused by the methods of Shop, since it is not known to be 0; a
+// shelf that is left out is not known. Other fields may be left out, and a field
+// that is not listed here is no part of the format.
 //
 // The methods check the whole Shop and change nothing in it. It holds at most
 // 5,000 offers and 5,000 owned entries.
@@ -46,7 +47,7 @@ type Offer struct {
 	Item  string          `json:"item"`           // what it is, as in [Need]
 	Name  string          `json:"name"`           // what the shelf calls it, "box of 12"; no two offers of an item share one
 	Pack  Quantity        `json:"pack"`           // what one pack holds: pieces, one strand or roll, or several of one length
-	Price decimal.Decimal `json:"price"`          // of one pack: 0 to 1,000,000, at most four decimal places
+	Price decimal.Decimal `json:"price"`          // of one pack: 0 to 1,000,000, at most four decimal places; the zero value is no price: 0 is decimal.NewFromInt(0)
 	Shelf Shelf           `json:"shelf,omitzero"` // how many packs are left
 }
 
@@ -149,6 +150,9 @@ func (c checker) shop(s Shop) error {
 		}
 		if o.Pack.Length > 0 && o.Pack.Length <= s.Overlap[o.Item] {
 			return c.fail(ErrRange, field+": pack", o.Pack.String(), "strands longer than the overlap of "+s.Overlap[o.Item].String())
+		}
+		if o.Price == (decimal.Decimal{}) {
+			return c.fail(ErrRange, field+": price", "none", "a price, written out even if it is 0")
 		}
 		if _, err := c.money(field+": price", o.Price, maxPrice); err != nil {
 			return err

@@ -135,7 +135,7 @@ func TestGoodBounds(t *testing.T) {
 		need   shopping.Need
 		cost   string
 	}{
-		{"free", with(func(o *shopping.Offer) { o.Price = decimal.Zero }), picks(13), "0"},
+		{"free", with(func(o *shopping.Offer) { o.Price = cents(0) }), picks(13), "0"},
 		{"trailing zeros are no places", with(func(o *shopping.Offer) { o.Price = decimal.New(900_000_000, -8) }), picks(13), "18"},
 		{"four places", with(func(o *shopping.Offer) { o.Price = decimal.New(1, -4) }), picks(13), "0.0002"},
 		{"sixty-four places of nothing", with(func(o *shopping.Offer) { o.Price = decimal.New(0, -64) }), picks(13), "0"},
@@ -170,8 +170,8 @@ func TestBadNeeds(t *testing.T) {
 		Offers: []shopping.Offer{
 			offer(),
 			{Item: "garland", Name: "6 ft strand", Pack: ofLength(0, 6*units.Foot), Price: cents(750), Shelf: shopping.Left(2)},
-			{Item: "mixed", Name: "box", Pack: shopping.Quantity{Pieces: 12}},
-			{Item: "mixed", Name: "reel", Pack: ofLength(0, units.Yard)},
+			{Item: "mixed", Name: "box", Pack: shopping.Quantity{Pieces: 12}, Price: cents(0)},
+			{Item: "mixed", Name: "reel", Pack: ofLength(0, units.Yard), Price: cents(0)},
 		},
 		Owned: []shopping.Owned{
 			{Item: "bows", Quantity: shopping.Quantity{Pieces: 3}},
@@ -218,7 +218,7 @@ func TestBadNeeds(t *testing.T) {
 	}
 	// Length enough for both, but not with what the join loses: 4 + 10 - 2 in.
 	tight := shopping.Shop{
-		Offers:  []shopping.Offer{{Item: "ribbon", Name: "roll", Pack: ofLength(0, 10*units.Inch), Shelf: shopping.Left(2)}},
+		Offers:  []shopping.Offer{{Item: "ribbon", Name: "roll", Pack: ofLength(0, 10*units.Inch), Price: cents(0), Shelf: shopping.Left(2)}},
 		Overlap: map[string]units.Length{"ribbon": 2 * units.Inch},
 	}
 	_, err := tight.Cheapest(need("ribbon", ofLength(1, 6*units.Inch)), need("ribbon", ofLength(0, 13*units.Inch)))
@@ -322,6 +322,32 @@ func TestShelfText(t *testing.T) {
 		checkError(t, text, err, shopping.ErrText, &shopping.Error{Func: "Shelf.UnmarshalJSON", Field: "shelf", Value: text, Want: "a whole number of at most 9 digits, or null"})
 		if s != shopping.Left(99) {
 			t.Errorf("%s: changed to %v", text, s)
+		}
+	}
+}
+
+// An offer for which nobody wrote a price would be taken before all others. One
+// that costs nothing says so.
+func TestNoPrice(t *testing.T) {
+	read := func(price string) error {
+		var s shopping.Shop
+		if err := json.Unmarshal([]byte(`{"offers":[{"item":"picks","name":"box of 12","pack":12`+price+`}]}`), &s); err != nil {
+			t.Errorf("%s: %v", price, err)
+		}
+		_, err := s.Cheapest(picks(1))
+		return err
+	}
+	want := &shopping.Error{Func: "Shop.Cheapest", Field: `offer "box of 12": price`, Value: "none", Want: "a price, written out even if it is 0"}
+	checkError(t, "left out", read(``), shopping.ErrRange, want)
+	checkError(t, "null", read(`,"price":null`), shopping.ErrRange, want)
+	for _, price := range []string{`0`, `"0"`, `"0.00"`} {
+		if err := read(`,"price":` + price); err != nil {
+			t.Errorf("%s: %v", price, err)
+		}
+	}
+	for _, free := range []decimal.Decimal{decimal.New(0, 0), decimal.NewFromInt(0), decimal.RequireFromString("0"), cents(5).Sub(cents(5))} {
+		if _, err := with(func(o *shopping.Offer) { o.Price = free }).Cheapest(picks(1)); err != nil {
+			t.Error(err)
 		}
 	}
 }
