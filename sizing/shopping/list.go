@@ -222,23 +222,32 @@ func (w *writer) row(indent int, left, right string) {
 //	packs    how many to buy
 //	cost     of these packs; the column adds up to the total
 //
-// The columns from item to surplus are the same in all records of an item.
+// The columns from item to surplus are the same in all records of an item. A
+// field that begins with one of = + - @, as a name may, has an apostrophe put
+// before it, since a spreadsheet would run it as a formula.
 func (l List) CSV() string {
 	var b strings.Builder
 	w := csv.NewWriter(&b)
-	// A strings.Builder does not fail, so neither does w.
-	w.Write([]string{"item", "needs", "owned", "surplus", "offer", "pack", "price", "packs", "cost"})
+	write := func(record ...string) {
+		for i, field := range record {
+			if field != "" && strings.Contains("=+-@", field[:1]) {
+				record[i] = "'" + field
+			}
+		}
+		w.Write(record) // a strings.Builder does not fail, so neither does w
+	}
+	write("item", "needs", "owned", "surplus", "offer", "pack", "price", "packs", "cost")
 	for _, p := range l.Purchases {
 		needs := make([]string, len(p.Needs))
 		for i, n := range p.Needs {
 			needs[i] = strings.TrimLeft(n.Room+" "+n.Quantity.String(), " ")
 		}
-		record := []string{p.Item, strings.Join(needs, "; "), p.Owned.String(), p.Surplus.String()}
+		item := []string{p.Item, strings.Join(needs, "; "), p.Owned.String(), p.Surplus.String()}
 		for _, b := range p.Buys {
-			w.Write(append(record[:4:4], b.Offer.Name, b.Offer.Pack.String(), money(b.Offer.Price), strconv.Itoa(b.Packs), money(b.Cost)))
+			write(append(item[:4:4], b.Offer.Name, b.Offer.Pack.String(), money(b.Offer.Price), strconv.Itoa(b.Packs), money(b.Cost))...)
 		}
 		if len(p.Buys) == 0 {
-			w.Write(append(record[:4:4], "", "", "", "0", money(p.Cost)))
+			write(append(item[:4:4], "", "", "", "0", money(p.Cost))...)
 		}
 	}
 	w.Flush()

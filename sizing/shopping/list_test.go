@@ -112,6 +112,26 @@ func TestListAddsUp(t *testing.T) {
 	}
 }
 
+// A spreadsheet takes a cell that begins with one of = + - @ as a formula.
+// Source: OWASP, CSV Injection (from memory).
+func TestNoFormulaInCSV(t *testing.T) {
+	for _, sign := range []string{"=", "+", "-", "@"} {
+		p := shopping.Purchase{
+			Item:  sign + "picks",
+			Needs: []shopping.Need{{Item: sign + "picks", Room: sign + "hall", Quantity: shopping.Quantity{Pieces: 2}}},
+			Buys:  []shopping.Buy{{Offer: shopping.Offer{Name: sign + "box", Pack: shopping.Quantity{Pieces: 2}}, Packs: 1}},
+		}
+		records, err := csv.NewReader(strings.NewReader(shopping.List{Purchases: []shopping.Purchase{p}}.CSV())).ReadAll()
+		if err != nil {
+			t.Fatal(err)
+		}
+		want := []string{"'" + sign + "picks", "'" + sign + "hall 2", "0", "0", "'" + sign + "box", "2", "0.00", "1", "0.00"}
+		if !slices.Equal(records[1], want) {
+			t.Errorf("got %q, want %q", records[1], want)
+		}
+	}
+}
+
 // The layout was read line by line against the values; by hand: 41 picks are 3
 // boxes of 12 (26.97) and 5 loose (4.0625).
 func TestListText(t *testing.T) {
