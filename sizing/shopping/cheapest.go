@@ -41,7 +41,8 @@ type Cut struct {
 // Cheapest returns the purchase that covers the needs, all of one item, at the
 // least cost. What s.Owned has of the item is used first, once for all needs
 // together; what is still missing is bought from the offers of that item, and
-// never more packs than are left on the shelf.
+// never more packs than are left on the shelf. What is offered or owned in pieces
+// does not serve a need for lengths, nor the reverse, and is passed over.
 //
 // Pieces add up. Strands for a running length are joined end to end, and
 // each join loses the overlap of the item: n strands of lengths L come to
@@ -68,7 +69,7 @@ type Cut struct {
 //
 // It returns an [Error] that names the offer or need and its field: wrapping
 // [ErrShort] if there is not enough to buy, saying how far it goes; [ErrKind] if
-// an item is needed in pieces and offered or owned by length, or the reverse;
+// an item is needed in pieces and offered and owned by length only, or the reverse;
 // [ErrSize] if the problem is past the bounds in the package documentation; and
 // [ErrRange], [ErrText] or [ErrDuplicate] for a field that is wrong in itself.
 func (s Shop) Cheapest(needs ...Need) (Purchase, error) {
@@ -188,7 +189,8 @@ func (c checker) demand(needs []Need) (demand, error) {
 	return d, nil
 }
 
-// stock returns what s has of item, all of it of the kind that d asks for.
+// stock returns what s has of item of the kind that d asks for. It is an error if
+// there is something of the other kind only.
 func (s Shop) stock(c checker, item string, d demand) (itemStock, error) {
 	stock := itemStock{overlap: s.Overlap[item]}
 	if d.pieces == 0 && d.running == 0 && d.wholes == nil {
@@ -198,27 +200,31 @@ func (s Shop) stock(c checker, item string, d demand) (itemStock, error) {
 	if d.pieces == 0 {
 		want = "lengths, as it is needed"
 	}
+	var other error // of the first that is of the other kind
 	for _, o := range s.Offers {
-		if o.Item != item {
-			continue
+		switch {
+		case o.Item != item:
+		case (o.Pack.Length == 0) == (d.pieces > 0):
+			stock.offers = append(stock.offers, o)
+		case other == nil:
+			other = c.fail(ErrKind, "offer "+strconv.Quote(o.Name)+": pack", o.Pack.String(), want)
 		}
-		if (o.Pack.Length == 0) != (d.pieces > 0) {
-			return itemStock{}, c.fail(ErrKind, "offer "+strconv.Quote(o.Name)+": pack", o.Pack.String(), want)
-		}
-		stock.offers = append(stock.offers, o)
 	}
 	pieces := int64(0)
 	for _, o := range s.Owned {
-		if o.Item != item || o.Quantity == (Quantity{}) {
-			continue
+		switch {
+		case o.Item != item || o.Quantity == (Quantity{}):
+		case (o.Quantity.Length == 0) == (d.pieces > 0):
+			if pieces += int64(o.Quantity.Pieces); pieces > maxOwned {
+				return itemStock{}, c.fail(ErrRange, "owned "+strconv.Quote(item)+" in all", strconv.FormatInt(pieces, 10), "at most "+strconv.Itoa(maxOwned)+" pieces")
+			}
+			stock.owned = append(stock.owned, o.Quantity)
+		case other == nil:
+			other = c.fail(ErrKind, "owned "+strconv.Quote(item)+": quantity", o.Quantity.String(), want)
 		}
-		if pieces += int64(o.Quantity.Pieces); pieces > maxOwned {
-			return itemStock{}, c.fail(ErrRange, "owned "+strconv.Quote(item)+" in all", strconv.FormatInt(pieces, 10), "at most "+strconv.Itoa(maxOwned)+" pieces")
-		}
-		if (o.Quantity.Length == 0) != (d.pieces > 0) {
-			return itemStock{}, c.fail(ErrKind, "owned "+strconv.Quote(item)+": quantity", o.Quantity.String(), want)
-		}
-		stock.owned = append(stock.owned, o.Quantity)
+	}
+	if len(stock.offers) == 0 && len(stock.owned) == 0 && other != nil {
+		return itemStock{}, other
 	}
 	return stock, nil
 }

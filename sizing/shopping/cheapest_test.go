@@ -11,6 +11,7 @@ import (
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
+	"github.com/google/go-cmp/cmp"
 	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
 )
@@ -216,6 +217,35 @@ func TestProperties(t *testing.T) {
 			t.Fatal("together costs more")
 		}
 	})
+}
+
+// What is offered or owned of the other kind changes nothing, as long as there is
+// something of the kind that is needed.
+func TestOtherKind(t *testing.T) {
+	need := func(q shopping.Quantity) shopping.Need { return shopping.Need{Item: "bells", Quantity: q} }
+	pieces := shopping.Offer{Item: "bells", Name: "box", Pack: shopping.Quantity{Pieces: 12}, Price: cents(300)}
+	lengths := shopping.Offer{Item: "bells", Name: "string", Pack: ofLength(0, units.Yard), Price: cents(200)}
+	both := shopping.Shop{
+		Offers: []shopping.Offer{pieces, lengths},
+		Owned:  []shopping.Owned{{Item: "bells", Quantity: shopping.Quantity{Pieces: 5}}, {Item: "bells", Quantity: ofLength(2, units.Foot)}},
+	}
+	for _, tt := range []struct {
+		alone shopping.Shop
+		needs []shopping.Need
+	}{
+		{shopping.Shop{Offers: both.Offers[:1], Owned: both.Owned[:1]}, []shopping.Need{need(shopping.Quantity{Pieces: 20})}},
+		{shopping.Shop{Offers: both.Offers[1:], Owned: both.Owned[1:]}, []shopping.Need{need(ofLength(0, 10*units.Foot))}},
+		{shopping.Shop{Offers: both.Offers[1:], Owned: both.Owned[1:]}, []shopping.Need{need(ofLength(3, units.Foot)), need(ofLength(1, units.Yard))}},
+	} {
+		want, err := tt.alone.Cheapest(tt.needs...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got, err := both.Cheapest(tt.needs...)
+		if diff := cmp.Diff(want, got); err != nil || diff != "" {
+			t.Errorf("%v: %v, -alone +both\n%s", tt.needs, err, diff)
+		}
+	}
 }
 
 // TestStrands holds joined strands against every choice of counts, with the rule

@@ -170,8 +170,6 @@ func TestBadNeeds(t *testing.T) {
 		Offers: []shopping.Offer{
 			offer(),
 			{Item: "garland", Name: "6 ft strand", Pack: ofLength(0, 6*units.Foot), Price: cents(750), Shelf: shopping.Left(2)},
-			{Item: "mixed", Name: "box", Pack: shopping.Quantity{Pieces: 12}, Price: cents(0)},
-			{Item: "mixed", Name: "reel", Pack: ofLength(0, units.Yard), Price: cents(0)},
 		},
 		Owned: []shopping.Owned{
 			{Item: "bows", Quantity: shopping.Quantity{Pieces: 3}},
@@ -197,7 +195,6 @@ func TestBadNeeds(t *testing.T) {
 		{"pieces and lengths", []shopping.Need{picks(2), need("picks", ofLength(0, units.Yard))}, shopping.ErrKind, `needs of "picks" in all`, "3 ft and 2 pieces", "either pieces or lengths"},
 		{"a length of what comes in pieces", []shopping.Need{need("picks", ofLength(0, units.Yard))}, shopping.ErrKind, `offer "box of 12": pack`, "12", "lengths, as it is needed"},
 		{"pieces of what comes by length", []shopping.Need{need("garland", shopping.Quantity{Pieces: 1})}, shopping.ErrKind, `offer "6 ft strand": pack`, "6 ft", "pieces, as it is needed"},
-		{"one offer of two is of the other kind", []shopping.Need{need("mixed", shopping.Quantity{Pieces: 1})}, shopping.ErrKind, `offer "reel": pack`, "3 ft", "pieces, as it is needed"},
 		{"owned pieces", []shopping.Need{need("bows", ofLength(1, units.Yard))}, shopping.ErrKind, `owned "bows": quantity`, "3", "lengths, as it is needed"},
 		{"owned length", []shopping.Need{need("lace", shopping.Quantity{Pieces: 1})}, shopping.ErrKind, `owned "lace": quantity`, "3 ft", "pieces, as it is needed"},
 		{"not to be had", []shopping.Need{need("bells", shopping.Quantity{Pieces: 5})}, shopping.ErrShort, `needs of "bells"`, "5", "at most 0: 5 short"},
