@@ -10,39 +10,39 @@
 //
 // # Which question, which function
 //
-// Each line leads to a function, and under that function the same question stands
-// as an example with its answer.
+// Each line leads to the function that gives the answer. The same question stands
+// under that function as an example, which shows how it is asked.
 //
 // The tree:
 //
-//   - How many ornaments does a 9 ft tree take, and of how many types? [sizing.Rules.Each]
-//   - How many picks does a 9 ft tree take in place of garland? [sizing.Rules.Picks]
-//   - How many 6 ft strands of garland for a 7½ ft tree? [sizing.Strands.Count]
-//   - How much garland for a 6½ ft slim tree in a corner? [sizing.Look.Amounts]
-//   - How far off is the rule of thumb on a 12 ft tree? [sizing.Rules.Compare]
-//   - I have 50 ft of garland for a 7 ft tree: how far apart do the wraps come? [sizing.Cone.Spacing]
-//   - Which sizes of ball for a 9 ft tree with 81 of them, and how many of each? [sizing.MixOf]
-//   - Which is the tallest tree under a 9 ft ceiling? [sizing.Room.Fit]
-//   - May 40 strings of old lights, 40 W each, share a 15 A circuit? [sizing.Strings.Load]
-//   - Where does each of twelve balls go on a 4 ft 6 in tree in a corner? [placement.Layout.Places]
-//   - What do 175 W of lights cost to run for a season at 0.119 a kilowatt-hour? [sizing.Strings.Use]
+//   - How many ornaments does a 9 ft tree take, and of how many types? 9 types, 7 to 11 of each: 63 to 99 ornaments in all. [sizing.Rules.Each]
+//   - How many picks does a 9 ft tree take in place of garland? 27 picks. [sizing.Rules.Picks]
+//   - How many 6 ft strands of garland for a 7½ ft tree? 67 ft 6 in of garland: 12 strands. [sizing.Strands.Count]
+//   - How much garland for a 6½ ft slim tree in a corner? 18 ft 8 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in. [sizing.Look.Amounts]
+//   - How far off is the rule of thumb on a 12 ft tree? 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 184 ft. [sizing.Rules.Compare]
+//   - I have 50 ft of garland for a 7 ft tree: how far apart do the wraps come? 13 in apart. [sizing.Cone.Spacing]
+//   - Which sizes of ball for a 9 ft tree with 81 of them, and how many of each? 16 of 5 1/2 in, 24 of 4 in, 41 of 2 1/2 in. [sizing.MixOf]
+//   - Which is the tallest tree under a 9 ft ceiling? 8 ft. [sizing.Room.Fit]
+//   - May 40 strings of old lights, 40 W each, share a 15 A circuit? No, 1600 W on a circuit for 1440 W. [sizing.Strings.Load]
+//   - Where does each of twelve balls go on a 4 ft 6 in tree in a corner? The topmost is a small one, 3 ft 8 1/2 in up at 9 o'clock. [placement.Layout.Places]
+//   - What do 175 W of lights cost to run for a season at 0.119 a kilowatt-hour? 84 kWh cost 9.996. [sizing.Strings.Use]
 //
 // The mantel:
 //
-//   - How long is the garland for a 64 in mantel? [mantel.Rules.BaseGarland]
-//   - Where do the picks of a 64 in mantel go? [mantel.Rules.Spots]
-//   - How far do the ends of a 9 ft garland fall on a 64 in mantel? [mantel.Mantel.FindDrops]
-//   - How much garland do two swags 8 in deep take on a 64 in mantel, with ends that fall a foot? [mantel.Mantel.Garland]
-//   - Will hooks rated 5 lb hold a garland of 8 oz a foot in two swags? [mantel.Mantel.Loads]
-//   - Is the garland clear of the fire? [mantel.Mantel.Clearances]
+//   - How long is the garland for a 64 in mantel? 7 ft 4 in traditional, 9 ft 4 in asymmetrical. [mantel.Rules.BaseGarland]
+//   - Where do the picks of a 64 in mantel go? At 4 in, 12 in, 20 in, 28 in, 36 in, 44 in, 52 in and 60 in from the left. [mantel.Rules.Spots]
+//   - How far do the ends of a 9 ft garland fall on a 64 in mantel? 1 ft 10 in at the left and 1 ft 10 in at the right. [mantel.Mantel.FindDrops]
+//   - How much garland do two swags 8 in deep take on a 64 in mantel, with ends that fall a foot? 8 ft 1 3/4 in. [mantel.Mantel.Garland]
+//   - Will hooks rated 5 lb hold a garland of 8 oz a foot in two swags? No, overloaded at 24.6 oz. [mantel.Mantel.Loads]
+//   - Is the garland clear of the fire? Not at 2 in, where it is to be at least 6 in. [mantel.Mantel.Clearances]
 //
 // The shop and the boxes:
 //
-//   - Which boxes do I buy for 49 balls, in boxes of 6, 12 and 24? [shopping.Shop.Cheapest]
-//   - How full a tree does a budget of 30.00 make, and what if it is too small? [shopping.Shop.Fullest]
-//   - Do these four colors hold together, for everybody? [palette.Rules.Read]
-//   - Which of last year's ornaments fit the palette? [palette.Rules.Sort]
-//   - What is a 64 in shelf in feet, yards and meters? [units.Length.Format]
+//   - Which boxes do I buy for 49 balls, in boxes of 6, 12 and 24? 1 box of 6 and 2 of 24 for 37, 5 left over. [shopping.Shop.Cheapest]
+//   - How full a tree does a budget of 30.00 make, and what if it is too small? 6 stars and 6 bells; at least 25.00 for the fewest. [shopping.Shop.Fullest]
+//   - Do these four colors hold together, for everybody? Not under deutan vision; forestgreen=#1d751d would. [palette.Rules.Read]
+//   - Which of last year's ornaments fit the palette? The red does, 1.5 away from crimson; the turquoise does not, 26.1 away. [palette.Rules.Sort]
+//   - What is a 64 in shelf in feet, yards and meters? 5.33 ft, 1.78 yd, 1.63 m. [units.Length.Format]
 //
 // # The packages
 //
@@ -75,6 +75,30 @@
 //
 // The same arguments give the same answer, to the bit, on every machine. Wrong
 // data is an error that names the value and what is accepted.
+//
+// # For programs
+//
+// Lengths are [units.Length], whole nanometers; they are read from and printed as
+// text such as "7 ft 6 in", in JSON too. Money and prices are decimal.Decimal of
+// github.com/shopspring/decimal, in a currency that is not named; make one with
+// decimal.RequireFromString("0.119"). Nothing here keeps state, so every function
+// may be called from any number of goroutines. Texts for people (bases, cautions,
+// steps) are in English.
+//
+// A zero field of a parameter struct means that it was not measured or is not
+// wanted, or stands for the usual figure; its comment says which.
+//
+// Every package has one type Error and wraps sentinels of its own; what a package
+// hands on from another one stays that one's. To tell a form which field is wrong:
+//
+//	var e *sizing.Error
+//	if errors.As(err, &e) {
+//		fmt.Println(e.Field, e.Value, "want", e.Want)
+//	}
+//
+// With an error the result is the zero value. [sizing.Rules] and [mantel.Rules] are
+// values of their own, and so are the two types named Look: a tree's is how densely
+// it is dressed, a mantel's is traditional or asymmetrical.
 //
 // # What is not covered
 //

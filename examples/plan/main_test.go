@@ -155,7 +155,7 @@ func TestSheet(t *testing.T) {
 	if status != 0 || stderr != "" {
 		t.Fatalf("status %d, error %q", status, stderr)
 	}
-	for _, want := range []string{"TICKET HALL", "WAITING ROOM", "TEA ROOM", "81 ft", "9 ft for each foot of 9 ft", "common practice", "7 to 11", "TAKE CARE", "Ladder", "one man in twelve", "#1d761d", "before a fire is lit"} {
+	for _, want := range []string{"TICKET HALL", "WAITING ROOM", "TEA ROOM", "81 ft", "9 ft for each foot of 9 ft", "common practice", "7 to 11", "TAKE CARE", "Ladder", "one man in twelve", "#1d751d", "before a fire is lit"} {
 		if !strings.Contains(strings.Join(strings.Fields(stdout), " "), want) {
 			t.Errorf("the sheet does not say %q", want)
 		}

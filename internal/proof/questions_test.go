@@ -6,12 +6,14 @@ import (
 	"go/token"
 	"os"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 )
 
-// The front page leads from questions to functions. Under each function stands an
-// example whose comment begins with that question, and whose output answers it.
+// The front page leads from questions to functions, with the answers. Under each
+// function stands an example whose comment begins with that question, and whose
+// output has every number of the answer.
 func TestQuestions(t *testing.T) {
 	front, err := os.ReadFile("../../doc.go")
 	if err != nil {
@@ -21,11 +23,13 @@ func TestQuestions(t *testing.T) {
 		"units": "units", "palette": "palette", "sizing": "sizing", "mantel": "mantel",
 		"shopping": "sizing/shopping", "placement": "sizing/placement",
 	}
-	lines := regexp.MustCompile(`(?m)^//   - (.*\?) \[(\w+)\.([\w.]+)\]$`).FindAllStringSubmatch(string(front), -1)
+	numbers := regexp.MustCompile(`\d+/\d+|[\d.]*\d|#\w+`)
+	lines := regexp.MustCompile(`(?m)^//   - (.*\?) (.*)\. \[(\w+)\.([\w.]+)\]$`).FindAllStringSubmatch(string(front), -1)
 	if len(lines) < 20 {
 		t.Fatalf("%d questions, want 20 or more", len(lines))
 	}
-	examples := map[string]string{} // by package and function: the first sentences of the comment
+	examples := map[string]string{} // by package and function: the comment
+	outputs := map[string]string{}
 	for name, folder := range folders {
 		file, err := parser.ParseFile(token.NewFileSet(), "../../"+folder+"/questions_test.go", nil, parser.ParseComments)
 		if err != nil {
@@ -40,13 +44,24 @@ func TestQuestions(t *testing.T) {
 			if !ok {
 				t.Errorf("%s.%s is no question", name, fn.Name.Name)
 			}
-			examples[name+"."+strings.ReplaceAll(of, "_", ".")] = strings.Join(strings.Fields(fn.Doc.Text()), " ")
+			of = name + "." + strings.ReplaceAll(of, "_", ".")
+			examples[of] = strings.Join(strings.Fields(fn.Doc.Text()), " ")
+			for _, c := range file.Comments {
+				if fn.Body.Pos() < c.Pos() && c.End() < fn.Body.End() && strings.HasPrefix(c.Text(), "Output:") {
+					outputs[of] = c.Text()
+				}
+			}
 		}
 	}
 	for _, line := range lines {
-		question, of := line[1], line[2]+"."+line[3]
+		question, answer, of := line[1], line[2], line[3]+"."+line[4]
 		if comment, ok := examples[of]; !ok || !strings.HasPrefix(comment, question) {
 			t.Errorf("%q leads to %s, whose example says %q", question, of, comment)
+		}
+		for _, number := range numbers.FindAllString(answer, -1) {
+			if !slices.Contains(numbers.FindAllString(outputs[of], -1), number) {
+				t.Errorf("%q is answered by %q, but the output of its example has no %s:\n%s", question, answer, number, outputs[of])
+			}
 		}
 		delete(examples, of)
 	}

@@ -2,7 +2,6 @@ package job
 
 import (
 	"strconv"
-	"strings"
 
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
@@ -46,41 +45,46 @@ func (c *ColorPlan) owned() []shopping.Owned {
 // ornaments is the item that the ornaments of a swatch are bought as.
 func ornaments(s palette.Swatch) string { return s.Name + " ornaments" }
 
-// shareOut splits a need for ornaments over the colors. Without types (on a
-// mantel) only the pieces are shared, and each count is as it is.
+// shareOut splits a need for ornaments over the colors. On a tree the types are
+// shared by the palette, and every type has as many pieces as the next, so that
+// each stays in its band; on a mantel, without types, the pieces are shared.
 func shareOut(p palette.Palette, n shopping.Need, types int, each sizing.Band) ([]open, error) {
-	sharing, err := p.Share(palette.Totals{Types: types, Pieces: n.Quantity.Pieces})
+	pieces := n.Quantity.Pieces
+	totals := palette.Totals{Types: types, Pieces: pieces}
+	if types > 0 {
+		totals.Pieces = types
+	}
+	sharing, err := p.Share(totals)
 	if err != nil {
 		return nil, err
 	}
+	counts := make([]int, len(sharing.Rows))
+	for i, row := range sharing.Rows {
+		counts[i] = row.Pieces
+	}
+	if types > 0 {
+		if counts, err = palette.Apportion(pieces, counts, 0); err != nil {
+			return nil, err
+		}
+	}
 	var list []open
-	for _, row := range sharing.Rows {
-		if row.Pieces == 0 {
+	for i, row := range sharing.Rows {
+		if counts[i] == 0 {
 			continue
 		}
-		o := open{Need: n, least: row.Pieces, most: row.Pieces}
+		o := open{Need: n, least: counts[i], most: counts[i]}
 		o.Item = ornaments(row.Swatch)
-		o.Quantity.Pieces = row.Pieces
+		o.Quantity.Pieces = counts[i]
 		o.Basis = "a share of " + strconv.Itoa(row.Share) + " % of " + n.Quantity.String()
 		if types > 0 {
 			o.least, o.most = row.Types*each.Min, row.Types*each.Max
 			o.brief = plural(row.Types, "type") + ", " + each.String() + " of each"
-			o.Basis += ": " + plural(row.Types, "type") + ", " + counts(row.Each()) + " of each; " + each.String() + " will do"
+			o.Basis = plural(row.Types, "type") + " of " + strconv.Itoa(types) + ", a share of " + strconv.Itoa(row.Share) +
+				" %; " + each.String() + " of each will do"
 		}
 		list = append(list, o)
 	}
 	return list, nil
-}
-
-// counts returns the different counts in a list that falls: "9", "9 or 8".
-func counts(each []int) string {
-	var texts []string
-	for i, n := range each {
-		if i == 0 || n != each[i-1] {
-			texts = append(texts, strconv.Itoa(n))
-		}
-	}
-	return strings.Join(texts, " or ")
 }
 
 func plural(n int, what string) string {

@@ -1,6 +1,7 @@
 package job_test
 
 import (
+	"errors"
 	"fmt"
 	"log"
 	"os"
@@ -16,22 +17,20 @@ import (
 // surface of the 7 ft one that the look is taken from, and half of it is seen:
 // (7.5/7)²/2 · 49 ornaments and · 700 lights are 28.1 and 401.8.
 func Example_readme() {
-	rules := sizing.CommonPractice()
 	tree := sizing.Tree{Height: units.MustParseLength("7 ft 6 in"), Exposure: sizing.InCorner}
-	needs, err := rules.Needs(tree, sizing.Garland)
-	if err != nil {
+	rules, look := sizing.CommonPractice(), sizing.CommonLook()
+	byRule, err := rules.Needs(tree, sizing.Garland)  // by height alone
+	byShape, err2 := look.Needs(tree, sizing.Garland) // by what is seen of it
+	if err := errors.Join(err, err2); err != nil {
 		log.Fatal(err)
 	}
-	for _, n := range needs {
-		fmt.Println(n.Quantity, n.Item, "-", n.Basis)
+	for i, n := range byRule {
+		fmt.Printf("%s: %v - %s; in the corner %v\n", n.Item, n.Quantity, n.Basis, byShape[i].Quantity)
 	}
-	comparison, _ := rules.Compare(sizing.CommonLook(), tree)
-	fmt.Println("in the corner:", comparison.Shape)
 	// Output:
-	// 49 ornaments - 7 types, 1 for each whole foot of 7 ft 6 in; 7 of each, and 5 to 9 will do
-	// 67 ft 6 in garland - 9 ft for each foot of 7 ft 6 in
-	// 750 lights - 100 for each foot of 7 ft 6 in
-	// in the corner: 29 ornaments, 36 ft 2 in of garland, 36 ft 2 in of ribbon, 13 picks, 402 lights
+	// ornaments: 49 - 7 types, 1 for each whole foot of 7 ft 6 in; 7 of each, and 5 to 9 will do; in the corner 29
+	// garland: 67 ft 6 in - 9 ft for each foot of 7 ft 6 in; in the corner 36 ft 2 in
+	// lights: 750 - 100 for each foot of 7 ft 6 in; in the corner 402
 }
 
 // TestReadme checks that the README's program and its output are those of the example above.
