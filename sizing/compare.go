@@ -10,18 +10,18 @@ import (
 // A Comparison sets what the rules of thumb ask for on a tree against what it
 // takes to match a look there. Comparisons are equal if == says so.
 type Comparison struct {
-	Tree  Tree       // the tree as it was given
-	Rules Rules      // what Rule was counted by
-	Look  Look       // what is matched
-	Area  units.Area // the surface that is dressed
+	Tree  Tree       `json:"tree"`  // the tree as it was given
+	Rules Rules      `json:"rules"` // what Rule was counted by
+	Look  Look       `json:"look"`  // what is matched
+	Area  units.Area `json:"area"`  // the surface that is dressed
 
-	Rule  Amounts // by rule
-	Shape Amounts // by shape, to match Look
+	Rule  Amounts `json:"rule"`  // by rule
+	Shape Amounts `json:"shape"` // by shape, to match Look
 
 	// RuleLook is how the tree looks if it is dressed by rule: how far apart the
 	// wraps come, and the surface to each piece. A spacing is zero where the rule
 	// asks for none, or for so much or so little that it cannot be wound.
-	RuleLook Look
+	RuleLook Look `json:"ruleLook"`
 }
 
 // Compare returns what the rules and the look each ask for on a tree, and what
@@ -52,7 +52,11 @@ func (r Rules) Compare(l Look, t Tree) (Comparison, error) {
 // Ratios are amounts by shape over amounts by rule: 1 where the two agree, over
 // 1 where the rule falls short. Where the rule asks for none a ratio is 0.
 type Ratios struct {
-	Ornaments, Garland, Ribbon, Picks, Lights float64 // of the field of that name in Amounts
+	Ornaments float64 `json:"ornaments"` // of Amounts.Ornaments
+	Garland   float64 `json:"garland"`   // of Amounts.Garland
+	Ribbon    float64 `json:"ribbon"`    // of Amounts.Ribbon
+	Picks     float64 `json:"picks"`     // of Amounts.Picks
+	Lights    float64 `json:"lights"`    // of Amounts.Lights
 }
 
 // Ratios returns each amount by shape divided by the same amount by rule.

@@ -18,16 +18,17 @@ import (
 // range. Cones are equal if == says so.
 type Cone struct {
 	// Height is from the base to the tip, 6 in to 100 ft.
-	Height units.Length
+	Height units.Length `json:"height"`
 
 	// BaseDiameter is across the base, from an eighth of Height to one and a
 	// half times Height.
-	BaseDiameter units.Length
+	BaseDiameter units.Length `json:"baseDiameter"`
 
 	// BareTip is the height of the band at the top that is left bare, and
 	// BareBase that of the one at the bottom. Neither is negative, and at least
 	// 1 in of Height remains between them.
-	BareTip, BareBase units.Length
+	BareTip  units.Length `json:"bareTip"`
+	BareBase units.Length `json:"bareBase"`
 }
 
 // The spacings of wraps that this package takes, measured along the slope.
@@ -304,10 +305,10 @@ func (c Cone) Grade() (TaperGrade, error) {
 type Drape struct {
 	// Span is the distance from one branch tip to the next along the garland,
 	// 1 in to 10 ft. It is not looked at where Sag is zero.
-	Span units.Length
+	Span units.Length `json:"span"`
 
 	// Sag is how far the middle hangs below the tips, from zero to Span.
-	Sag units.Length
+	Sag units.Length `json:"sag"`
 }
 
 // Stretch returns how much longer a draped garland is than the straight line

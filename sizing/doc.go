@@ -7,6 +7,9 @@
 // shape and by how much of the tree is seen. [Rules.Compare] sets one against the
 // other.
 //
+// In JSON a field has its name in lower camel case; lengths, areas, powers and
+// named values are the texts that they print as.
+//
 // # The rules
 //
 // With the height in feet:
@@ -67,12 +70,16 @@
 //
 // # Worked example
 //
-// The ticket hall of a small-town station has a 9 ft tree, full, in a corner, 10 in
-// clear at the top for the star, under a 14 ft ceiling. By rule it takes 81 ft of
-// garland, which would come 6 in apart on the half that is seen. To match the 7 ft
-// tree that everyone likes, its wraps 10 in apart, it takes 52 ft; and the 574
-// lights go on six strings of 100, 28.8 W, in two runs if the label lets three be
-// joined. The tip is reached from a 6 ft stepladder.
+// The ticket hall of a small-town station has a 9 ft tree, full, seen from every
+// side, its top 10 in bare for a star of 1 ft, under a 14 ft ceiling. By rule it
+// takes 81 ft of garland, which comes 13 in apart. To match the 7 ft tree that
+// everyone likes, its wraps 10 in apart, it takes 103 ft; and the 1148 lights go on
+// twelve strings of 100, 57.6 W, in four runs if the label lets three be joined. The
+// star is set on from a 6 ft stepladder, with 4 ft to spare above it.
+//
+// The waiting room has a tree of 4 ft 6 in in the corner. By rule it takes 40 ft 6 in
+// of garland, which would come 3 1/4 in apart on the half that is seen; 13 ft 3 in
+// match the other tree.
 //
 // # Cautions
 //

@@ -40,8 +40,10 @@ func Example_quickChart() {
 }
 
 // The worked example of the package documentation: common practice and geometry.
+// By hand: 86.96 sq ft, less the tip's (10/108)² of it, is 86.2; on that 81 ft come
+// 12.8 in apart, and 35 picks and 1148 lights are 0.40 and 13.3 to the square foot.
 func Example_ticketHall() {
-	tree := sizing.Tree{Height: 9 * units.Foot, BareTip: 10 * units.Inch, Exposure: sizing.InCorner}
+	tree := sizing.Tree{Height: 9 * units.Foot, BareTip: 10 * units.Inch}
 	rules, look := sizing.CommonPractice(), sizing.CommonLook()
 	c, err := rules.Compare(look, tree)
 	if err != nil {
@@ -55,15 +57,35 @@ func Example_ticketHall() {
 	runs, _ := lights.Runs()
 	load, _ := lights.Load(sizing.Circuit{Volts: 120, Amperes: 15})
 	fmt.Println(lights, "in", runs, "runs:", load.Power)
-	ladder, _ := sizing.LadderFor(tree.Height)
-	fmt.Println(ladder.Size, "stepladder")
+	hall := sizing.Room{Ceiling: 14 * units.Foot, Topper: 1 * units.Foot}
+	fit, _ := hall.Fit(tree)
+	ladder, _ := hall.Ladder(tree)
+	fmt.Println(fit.Spare, "to spare,", ladder.Size, "stepladder")
 	// Output:
-	// ornaments: 81 gives 1.88 to the square foot here; 0.93 takes 41
-	// garland or ribbon: 9 ft for each foot gives wraps 6 in apart here; 10 in apart takes 52 ft
-	// picks: 3 for each foot gives 0.63 to the square foot here; 0.40 takes 18
-	// lights: 100 for each foot gives 21 to the square foot here; 13 takes 574
-	// 6 strings of 100 lamps on 25 ft, 4.8 W each in 2 runs: 28.8 W
-	// 6 ft stepladder
+	// ornaments: 81 gives 0.94 to the square foot here; 0.93 takes 81
+	// garland or ribbon: 9 ft for each foot gives wraps 13 in apart here; 10 in apart takes 103 ft
+	// picks: 3 for each foot gives 0.31 to the square foot here; 0.40 takes 35
+	// lights: 100 for each foot gives 10 to the square foot here; 13 takes 1148
+	// 12 strings of 100 lamps on 25 ft, 4.8 W each in 4 runs: 57.6 W
+	// 4 ft to spare, 6 ft stepladder
+}
+
+// The second tree of the worked example. By hand: half the height and half the way
+// round is an eighth of 86.96 sq ft, 10.9; on that 40.5 ft come 3.2 in apart.
+func Example_waitingRoom() {
+	tree := sizing.Tree{Height: 4*units.Foot + 6*units.Inch, Exposure: sizing.InCorner}
+	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), tree)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println("by rule: ", c.Rule)
+	fmt.Println("by shape:", c.Shape)
+	fmt.Println("wraps by rule:", c.RuleLook.Garland.Format(units.InInches, units.Inch/4))
+	// Output:
+	// by rule:  16 ornaments, 40 ft 6 in of garland, 40 ft 6 in of ribbon, 14 picks, 450 lights
+	// by shape: 11 ornaments, 13 ft 3 in of garland, 13 ft 3 in of ribbon, 5 picks, 145 lights
+	// wraps by rule: 3 1/4 in
 }
 
 // A 3-4-5 triangle.

@@ -72,6 +72,18 @@ func ExampleExposure_String() {
 	// Output: all round
 }
 
+// Results go through JSON too, lengths and areas as the texts that units reads.
+func ExampleAmounts_json() {
+	amounts, err := sizing.CommonPractice().Amounts(sizing.Tree{Height: 9 * units.Foot})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	text, err := json.Marshal(amounts)
+	fmt.Println(string(text), err)
+	// Output: {"ornaments":81,"garland":"81 ft","ribbon":"81 ft","picks":27,"lights":900} <nil>
+}
+
 func ExampleBand_String() {
 	fmt.Println(sizing.Band{Min: 7, Max: 11}.String(), "or", sizing.Band{Min: 3, Max: 3}.String())
 	// Output: 7 to 11 or 3

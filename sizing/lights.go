@@ -11,16 +11,16 @@ import (
 // A LightString is what the label on a string of lights says. Incandescent and
 // LED strings differ only by these figures. Light strings are equal if == says so.
 type LightString struct {
-	Lamps  int          // lamps on one string, 1 to 10,000
-	Length units.Length // the part with lamps, first to last, 1 in to 1000 ft
-	Power  units.Power  // what one string draws, 1 mW to 10 kW
+	Lamps  int          `json:"lamps"`  // lamps on one string, 1 to 10,000
+	Length units.Length `json:"length"` // the part with lamps, first to last, 1 in to 1000 ft
+	Power  units.Power  `json:"power"`  // what one string draws, 1 mW to 10 kW
 
 	// EndToEnd is the most strings that the label lets be joined one into the
 	// next, up to 1000. Zero is for a label that does not say, and counts as 3,
 	// the usual limit for incandescent strings.
 	//
 	// Source: Electrical Safety Foundation International, holiday safety.
-	EndToEnd int
+	EndToEnd int `json:"endToEnd"`
 }
 
 func (s LightString) check(fn, prefix string) error {
@@ -39,8 +39,8 @@ func (s LightString) check(fn, prefix string) error {
 
 // Strings are so many strings of one kind. They are equal if == says so.
 type Strings struct {
-	Each  LightString // what the label of one says
-	Count int         // 0 to 1,000,000
+	Each  LightString `json:"each"`  // what the label of one says
+	Count int         `json:"count"` // 0 to 1,000,000
 }
 
 const maxStrings = 1_000_000
@@ -109,23 +109,24 @@ func (s Strings) Runs() (int, error) {
 // A Circuit is what the lights are plugged into: a branch circuit with its
 // breaker. Circuits are equal if == says so.
 type Circuit struct {
-	Volts   int         // 100 to 277
-	Amperes int         // of the breaker or fuse, 5 to 100
-	Other   units.Power // what else is on the circuit, up to 100 kW
+	Volts   int         `json:"volts"`   // 100 to 277
+	Amperes int         `json:"amperes"` // of the breaker or fuse, 5 to 100
+	Other   units.Power `json:"other"`   // what else is on the circuit, up to 100 kW
 }
 
 // A Load is what lights draw from a circuit, against what it may carry.
 // Loads are equal if == says so.
 type Load struct {
-	Power units.Power // of the strings and of what else is on the circuit
-	Limit units.Power // 80 % of the circuit, for a load on for 3 h or more
+	Power units.Power `json:"power"` // of the strings and of what else is on the circuit
+	Limit units.Power `json:"limit"` // 80 % of the circuit, for a load on for 3 h or more
 
 	// Milliamperes is the current of Power, rounded up; LimitMilliamperes is that
 	// of Limit.
-	Milliamperes, LimitMilliamperes int64
+	Milliamperes      int64 `json:"milliamperes"`
+	LimitMilliamperes int64 `json:"limitMilliamperes"`
 
-	Over    bool   // Power is over Limit
-	Caution string // what to do, and whom to ask
+	Over    bool   `json:"over"`    // Power is over Limit
+	Caution string `json:"caution"` // what to do, and whom to ask
 }
 
 const (
@@ -194,17 +195,17 @@ func amperes(milli int64) string { return decimal.New(milli, -3).String() + " A"
 // A Season is how long lights are on, and what that costs. Numbers have up to 16
 // decimal places, which is what [decimal.Decimal.Div] gives, and zeros after those.
 type Season struct {
-	HoursPerDay decimal.Decimal // 0 to 24
-	Days        int             // 0 to 366
-	PerKWh      decimal.Decimal // price of a kilowatt-hour, 0 to 1,000,000
+	HoursPerDay decimal.Decimal `json:"hoursPerDay"` // 0 to 24
+	Days        int             `json:"days"`        // 0 to 366
+	PerKWh      decimal.Decimal `json:"perKWh"`      // price of a kilowatt-hour, 0 to 1,000,000
 }
 
 // A Use is what lights take in a season. Both figures are exact; round them where
 // they are shown.
 type Use struct {
-	Energy  decimal.Decimal // in kilowatt-hours
-	Cost    decimal.Decimal // in the currency of the price
-	Caution string          // how to use them safely
+	Energy  decimal.Decimal `json:"energy"`  // in kilowatt-hours
+	Cost    decimal.Decimal `json:"cost"`    // in the currency of the price
+	Caution string          `json:"caution"` // how to use them safely
 }
 
 // Use returns the energy that the strings take in a season, and its cost:

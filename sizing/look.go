@@ -19,11 +19,14 @@ import (
 type Look struct {
 	// Garland and Ribbon are the distances from wrap to wrap along the slope,
 	// 1/4 in to 100 ft.
-	Garland, Ribbon units.Length
+	Garland units.Length `json:"garland"`
+	Ribbon  units.Length `json:"ribbon"`
 
 	// Ornament, Pick and Light are the surface to each one, 1/100 sq in to
 	// 10,000 m²: units.SquareFoot for one to the square foot.
-	Ornament, Pick, Light units.Area
+	Ornament units.Area `json:"ornament"`
+	Pick     units.Area `json:"pick"`
+	Light    units.Area `json:"light"`
 }
 
 const (
@@ -45,11 +48,11 @@ func CommonLook() Look {
 // Amounts are how much of everything a tree takes.
 // Amounts are equal if == says so.
 type Amounts struct {
-	Ornaments int          // of all types
-	Garland   units.Length // wound on the tree, end to end
-	Ribbon    units.Length // the same, of ribbon
-	Picks     int          // stems of berries, leaves or flowers
-	Lights    int          // miniature lamps, on strings of any length
+	Ornaments int          `json:"ornaments"` // of all types
+	Garland   units.Length `json:"garland"`   // wound on the tree, end to end
+	Ribbon    units.Length `json:"ribbon"`    // the same, of ribbon
+	Picks     int          `json:"picks"`     // stems of berries, leaves or flowers
+	Lights    int          `json:"lights"`    // miniature lamps, on strings of any length
 }
 
 // String returns one line, "49 ornaments, 63 ft of garland, 63 ft of ribbon, 21

@@ -25,23 +25,23 @@ const (
 // (picks, garland, ribbon, lights) goes by the exact height and rounds up.
 type Rules struct {
 	// TypesPerFoot is the ornament types for each whole foot, 0 to 100.
-	TypesPerFoot int
+	TypesPerFoot int `json:"typesPerFoot"`
 
 	// EachSpread is how far the count of each type may go below and above the
 	// whole feet of height, 0 to 100.
-	EachSpread int
+	EachSpread int `json:"eachSpread"`
 
 	// PicksPerFoot is the picks for each foot, 0 to 1000.
-	PicksPerFoot int
+	PicksPerFoot int `json:"picksPerFoot"`
 
 	// GarlandPerFoot is the garland for each foot, 0 to 100 ft.
-	GarlandPerFoot units.Length
+	GarlandPerFoot units.Length `json:"garlandPerFoot"`
 
 	// RibbonPerFoot is the ribbon, wound as garland is, for each foot, 0 to 100 ft.
-	RibbonPerFoot units.Length
+	RibbonPerFoot units.Length `json:"ribbonPerFoot"`
 
 	// LightsPerFoot is the miniature lights for each foot, 0 to 10000.
-	LightsPerFoot int
+	LightsPerFoot int `json:"lightsPerFoot"`
 }
 
 // CommonPractice returns the rules of thumb that most of the trade follows:
@@ -178,8 +178,8 @@ func (r Rules) Ribbon(height units.Length) (units.Length, error) {
 // Strands says what a length is made up from: strands of garland or rolls of
 // ribbon that are all as long as Each and are joined end to end.
 type Strands struct {
-	Total units.Length // what is needed, 0 to 100 km
-	Each  units.Length // the length of one strand or roll, 1 in to 1000 ft
+	Total units.Length `json:"total"` // what is needed, 0 to 100 km
+	Each  units.Length `json:"each"`  // the length of one strand or roll, 1 in to 1000 ft
 }
 
 // Count returns how many strands cover the total:

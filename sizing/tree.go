@@ -12,28 +12,28 @@ import (
 // Trees are equal if == says so.
 type Tree struct {
 	// Height is from the floor to the tip, 1 ft to 100 ft.
-	Height units.Length
+	Height units.Length `json:"height"`
 
 	// Base is the widest diameter across the branches, as measured, from an
 	// eighth of the height above the handle to one and a half times that.
 	// Zero takes the default of Taper, see [Taper.Base].
-	Base units.Length
+	Base units.Length `json:"base"`
 
 	// Taper is the class of shape, used where Base is zero.
-	Taper Taper
+	Taper Taper `json:"taper"`
 
 	// BareTip is the height at the top that is left undressed, for a topper. At
 	// least 1 in below it is dressed.
-	BareTip units.Length
+	BareTip units.Length `json:"bareTip"`
 
 	// Handle is the bare height from the floor to the lowest branches, up to half
 	// of Height. Grading rules for cut trees have it at least 6 in, and at most
 	// 1 1/2 in for each foot of height (Ontario R.R.O. 1990, Reg. 377, revoked
 	// 2009); a stand takes up most of it.
-	Handle units.Length
+	Handle units.Length `json:"handle"`
 
 	// Exposure is how much of the way round is seen and dressed.
-	Exposure Exposure
+	Exposure Exposure `json:"exposure"`
 }
 
 // A Taper is a class of tree shape: how wide the base is for the height.
