@@ -49,6 +49,7 @@ const (
 	cautionLocal     = "local code and the maker of the fireplace decide"
 	cautionTakeDown  = "take the garland down before a fire is lit, and keep candles 3 ft away"
 	cautionPeople    = "keep ends, ribbon and bells out of the way of feet, children and pets"
+	cautionHangers   = "picks, ornaments, bells and bows were not measured: what hangs below the garland or stands out from it comes nearer than these figures, unless the thickness counts it in"
 	cautionNoHeight  = "the height of the shelf was not given, so nothing was checked against the hearth"
 	cautionNoDepth   = "the depth of the shelf was not given, so how far the garland stands out was not checked"
 	cautionNoWidth   = "the thickness of the garland was not given, so distances are from its middle line: it comes nearer than they say"
@@ -76,16 +77,16 @@ type Clearance struct {
 }
 
 // String returns a text such as "swag 2: 7 in from the opening, 3 ft above the
-// hearth".
+// hearth". What is not exact in it is rounded down.
 func (c Clearance) String() string {
 	text := c.Place + ": "
 	switch {
 	case c.HasOpening && c.HasHearth:
-		return text + show(c.FromOpening) + " from the opening, " + show(c.AboveHearth) + " above the hearth"
+		return text + showDown(c.FromOpening) + " from the opening, " + showDown(c.AboveHearth) + " above the hearth"
 	case c.HasOpening:
-		return text + show(c.FromOpening) + " from the opening"
+		return text + showDown(c.FromOpening) + " from the opening"
 	case c.HasHearth:
-		return text + show(c.AboveHearth) + " above the hearth"
+		return text + showDown(c.AboveHearth) + " above the hearth"
 	}
 	return text + "not measured"
 }
@@ -103,13 +104,14 @@ type Violation struct {
 }
 
 // String returns a text such as "swag 2: distance from the opening 4 in, at least
-// 6 in (IRC R1001.11 exception 4, 2018)".
+// 6 in (IRC R1001.11 exception 4, 2018)". What is not exact in it is rounded towards
+// the worse: a violation never reads as if it met the figure.
 func (v Violation) String() string {
-	limit := ", at most "
+	figures := showUp(v.Measured) + ", at most " + showDown(v.Allowed)
 	if v.AtLeast {
-		limit = ", at least "
+		figures = showDown(v.Measured) + ", at least " + showUp(v.Allowed)
 	}
-	text := v.Place + ": " + v.Measure + " " + show(v.Measured) + limit + show(v.Allowed) + " (" + v.Source
+	text := v.Place + ": " + v.Measure + " " + figures + " (" + v.Source
 	if v.Edition != "" {
 		text += ", " + v.Edition
 	}
@@ -152,6 +154,10 @@ func (c Clearances) String() string {
 //	d up to 12 in: stands out at most 1½ in       NFPA 211
 //	d at least 3 ft from an open fire             NFPA, ESFI
 //	not lying on the hearth                       common practice
+//
+// The ribbon falls where h.Look has it: in the middle, which is over the opening and
+// the worst place, unless the look is asymmetrical. Picks, ornaments, bells and bows are
+// counted only as far as the thickness counts them.
 //
 // How far the garland stands out is the depth of the shelf, for it hangs at the
 // front edge, and half its thickness. Distances are rounded to the nearest
@@ -201,10 +207,14 @@ func (m Mantel) Clearances(h Hanging) (Clearances, error) {
 		add("right drop", m.dropDistance(h.Right), h.Right)
 	}
 	if h.Fall > 0 {
-		add("ribbon", m.dropDistance(h.Fall), h.Fall)
+		distance := m.dropDistance(h.Fall)
+		if h.Look == Traditional {
+			distance = m.fromZone(float64(m.Length)/2, float64(h.Fall))
+		}
+		add("ribbon", distance, h.Fall)
 	}
 
-	c.Cautions = append(c.Cautions, cautionNotTrim, cautionLocal, cautionTakeDown, cautionPeople)
+	c.Cautions = append(c.Cautions, cautionNotTrim, cautionLocal, cautionTakeDown, cautionPeople, cautionHangers)
 	if m.Opening == (Opening{}) {
 		c.Cautions = append(c.Cautions, cautionNoOpening)
 	} else if m.Depth == 0 {

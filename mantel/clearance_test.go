@@ -120,8 +120,28 @@ func TestDistances(t *testing.T) {
 		},
 		{
 			"a drop of 4 in ends 5 in above the top: 5-12-13",
-			mantel.Hanging{Left: 4 * in, Right: 9 * in, Fall: 40 * in},
+			mantel.Hanging{Left: 4 * in, Right: 9 * in, Look: mantel.Asymmetrical, Fall: 40 * in},
 			map[string]units.Length{"left drop": 13 * in, "along the shelf": 9 * in, "right drop": 12 * in, "ribbon": 12 * in},
+		},
+		{
+			"an asymmetrical ribbon at either end",
+			mantel.Hanging{Look: mantel.Asymmetrical, Heavy: mantel.Right, Fall: 4 * in},
+			map[string]units.Length{"ribbon": 13 * in},
+		},
+		{
+			"a traditional ribbon in the middle, over the opening",
+			mantel.Hanging{Fall: 4 * in},
+			map[string]units.Length{"ribbon": 5 * in},
+		},
+		{
+			"the heavy side of a traditional mantel says nothing",
+			mantel.Hanging{Heavy: mantel.Right, Fall: 9*in - 1},
+			map[string]units.Length{"ribbon": 1},
+		},
+		{
+			"in front of the opening",
+			mantel.Hanging{Fall: 9 * in},
+			map[string]units.Length{"ribbon": 0},
 		},
 		{
 			"one swag, lowest over the opening",
@@ -158,6 +178,27 @@ func TestDistances(t *testing.T) {
 	}
 	if err != nil || !slices.Equal(places, []string{"left drop", "swag 1", "swag 2", "right drop", "ribbon"}) {
 		t.Errorf("got %q, %v", places, err)
+	}
+}
+
+// Where Spots puts the ribbon is where its fall is measured. 1½ yd hung by the middle
+// falls 27 in: 13 in deep in front of an opening that is 14 in below the shelf.
+func TestFallWhereSpotsHasIt(t *testing.T) {
+	m := mantel.Mantel{Length: 64 * in, Opening: mantel.Opening{Width: 36 * in, Height: 30 * in, Below: 14 * in}}
+	rules := custom(func(l *mantel.LookRules) { l.Ribbon = 54 * in })
+	for _, look := range []mantel.Look{mantel.Traditional, mantel.Asymmetrical} {
+		for _, heavy := range []mantel.Side{mantel.Left, mantel.Right} {
+			spots, err := rules.Spots(m, look, heavy)
+			if err != nil {
+				t.Fatal(err)
+			}
+			at, _ := alongs(spots, "mantel ribbon")
+			want := max(0, 14*in-at[0], at[0]-50*in) // how far it is beside the opening
+			got, err := m.Clearances(mantel.Hanging{Look: look, Heavy: heavy, Fall: 27 * in})
+			if err != nil || got.Places[1].Place != "ribbon" || got.Places[1].FromOpening != want {
+				t.Errorf("%v, heavy at the %v: got %v, %v, want the ribbon %v from the opening", look, heavy, got.Places, err, want)
+			}
+		}
 	}
 }
 
@@ -230,6 +271,11 @@ func TestClearanceProperties(t *testing.T) {
 			}
 		}
 		for _, v := range got.Violations {
+			text := strings.TrimPrefix(v.String(), v.Place+": "+v.Measure+" ")
+			measured, rest, _ := strings.Cut(text, ", at ")
+			if strings.HasPrefix(rest, "least "+measured+" (") || strings.HasPrefix(rest, "most "+measured+" (") {
+				t.Fatalf("%v: as much as is allowed, of %+v", v, v)
+			}
 			if v.AtLeast != (v.Measured < v.Allowed) || v.Measured == v.Allowed || v.Source == "" || v.Place == "" || v.Measure == "" {
 				t.Fatalf("%+v", v)
 			}
@@ -260,7 +306,7 @@ func TestCautions(t *testing.T) {
 	for _, test := range []struct {
 		m    mantel.Mantel
 		h    mantel.Hanging
-		want []string // words of the cautions after the four that are always there
+		want []string // words of the cautions after the five that are always there
 	}{
 		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening}, mantel.Hanging{Thickness: in}, nil},
 		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening}, mantel.Hanging{}, []string{"thickness"}},
@@ -269,11 +315,11 @@ func TestCautions(t *testing.T) {
 		{mantel.Mantel{Length: 5 * ft}, mantel.Hanging{}, []string{"no opening", "height of the shelf", "thickness"}},
 	} {
 		got, err := test.m.Clearances(test.h)
-		if err != nil || len(got.Cautions) != 4+len(test.want) {
+		if err != nil || len(got.Cautions) != 5+len(test.want) {
 			t.Errorf("%v: cautions %q, %v", test.m, got.Cautions, err)
 			continue
 		}
-		for i, words := range append([]string{"not trim", "local code", "before a fire is lit", "children"}, test.want...) {
+		for i, words := range append([]string{"not trim", "local code", "before a fire is lit", "children", "picks, ornaments, bells"}, test.want...) {
 			if !strings.Contains(got.Cautions[i], words) {
 				t.Errorf("%v: caution %q, want one with %q", test.m, got.Cautions[i], words)
 			}
@@ -287,8 +333,25 @@ func TestClearanceText(t *testing.T) {
 		"swag 2: 7 in from the opening":                        {"swag 2", 7 * in, true, 0, false},
 		"swag 2: 3 ft above the hearth":                        {"swag 2", 0, false, 3 * ft, true},
 		"swag 2: not measured":                                 {Place: "swag 2"},
+		// A 16th that is not reached does not count.
+		"swag 2: 6 15/16 in from the opening, 2 ft 11 15/16 in above the hearth": {"swag 2", 7*in - 1, true, 3*ft - 1, true},
+		"swag 2: -1/16 in above the hearth":                                      {"swag 2", 0, false, -1, true},
 	} {
 		if got := c.String(); got != want {
+			t.Errorf("got %s, want %s", got, want)
+		}
+	}
+	for want, v := range map[string]mantel.Violation{
+		"p: m 5 15/16 in, at least 6 in (s)":     {"p", "m", 597 * in / 100, 6 * in, true, "s", ""},
+		"p: m 5 15/16 in, at least 6 in (t)":     {"p", "m", 6*in - 1, 6 * in, true, "t", ""},
+		"p: m 13/16 in, at most 3/4 in (s)":      {"p", "m", 78 * in / 100, 3 * in / 4, false, "s", ""},
+		"p: m 7/8 in, at most 13/16 in (s)":      {"p", "m", 13*in/16 + 2, 13*in/16 + 1, false, "s", ""},
+		"p: m 13/16 in, at least 7/8 in (s)":     {"p", "m", 13*in/16 + 1, 13*in/16 + 2, true, "s", ""},
+		"p: m 15.2 cm, at most 15.1 cm (s)":      {"p", "m", 152 * units.Millimeter, 151 * units.Millimeter, false, "s", ""},
+		"p: m -1/16 in, at least 0 ft (s)":       {"p", "m", -1, 0, true, "s", ""},
+		"p: m 7 1/64 in, at most 7 in (s, 2018)": {"p", "m", 7*in + in/64, 7 * in, false, "s", "2018"},
+	} {
+		if got := v.String(); got != want {
 			t.Errorf("got %s, want %s", got, want)
 		}
 	}

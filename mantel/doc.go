@@ -68,12 +68,13 @@
 //
 // # What it stays clear of
 //
-// [Mantel.Clearances] measures every drop and swag against the opening of the
-// firebox and the hearth, and returns every place where it is nearer than published
-// figures have it: nothing within 6 in of the opening; from 6 to 12 in away, standing
-// out at most an eighth of an inch for each inch of distance; up to 12 in away, at
-// most 1½ in; and 3 ft from an open fire. Few garlands over a fireplace meet the last
-// one, which is why they come down before a fire is lit.
+// [Mantel.Clearances] measures every drop and swag, and the ribbon where it falls,
+// against the opening of the firebox and the hearth, and returns every place where it
+// is nearer than published figures have it: nothing within 6 in of the opening; from 6
+// to 12 in away, standing out at most an eighth of an inch for each inch of distance; up
+// to 12 in away, at most 1½ in; and 3 ft from an open fire. Few garlands over a
+// fireplace meet the last one, which is why they come down before a fire is lit. What
+// is tied in and hangs below the garland counts only if its thickness counts it in.
 //
 // # A worked example
 //
@@ -88,11 +89,11 @@
 //	at 1 ft 9 5/16 in: 1 lb down
 //	at 3 ft 6 11/16 in: 1 lb down
 //	at 5 ft 4 in: 1 lb down, 8.4 oz to the left
-//	left drop: 10 9/16 in from the opening, 3 ft 2 in above the hearth
-//	swag 1: 7 7/16 in from the opening, 3 ft 9 3/16 in above the hearth
-//	swag 2: 7 3/16 in from the opening, 3 ft 9 3/16 in above the hearth
-//	swag 3: 7 7/16 in from the opening, 3 ft 9 3/16 in above the hearth
-//	right drop: 10 9/16 in from the opening, 3 ft 2 in above the hearth
+//	left drop: 10 1/2 in from the opening, 3 ft 2 in above the hearth
+//	swag 1: 7 3/8 in from the opening, 3 ft 9 1/8 in above the hearth
+//	swag 2: 7 1/8 in from the opening, 3 ft 9 1/8 in above the hearth
+//	swag 3: 7 3/8 in from the opening, 3 ft 9 1/8 in above the hearth
+//	right drop: 10 1/2 in from the opening, 3 ft 2 in above the hearth
 //	15 times nearer, or further out, than published figures have it
 //
 // The hooks hold it. But the garland stands out a foot from the wall, 8 in of shelf

@@ -46,7 +46,7 @@ func fitError(fn, field, value, want string) error {
 
 func checkLength(fn, field string, l, least, most units.Length, want string) error {
 	if l < least || l > most {
-		return rangeError(fn, field, l.String(), want)
+		return rangeError(fn, field, exact(l), want)
 	}
 	return nil
 }

@@ -91,11 +91,11 @@ func Example_teaRoom() {
 	// at 1 ft 9 5/16 in: 1 lb down
 	// at 3 ft 6 11/16 in: 1 lb down
 	// at 5 ft 4 in: 1 lb down, 8.4 oz to the left
-	// left drop: 10 9/16 in from the opening, 3 ft 2 in above the hearth
-	// swag 1: 7 7/16 in from the opening, 3 ft 9 3/16 in above the hearth
-	// swag 2: 7 3/16 in from the opening, 3 ft 9 3/16 in above the hearth
-	// swag 3: 7 7/16 in from the opening, 3 ft 9 3/16 in above the hearth
-	// right drop: 10 9/16 in from the opening, 3 ft 2 in above the hearth
+	// left drop: 10 1/2 in from the opening, 3 ft 2 in above the hearth
+	// swag 1: 7 3/8 in from the opening, 3 ft 9 1/8 in above the hearth
+	// swag 2: 7 1/8 in from the opening, 3 ft 9 1/8 in above the hearth
+	// swag 3: 7 3/8 in from the opening, 3 ft 9 1/8 in above the hearth
+	// right drop: 10 1/2 in from the opening, 3 ft 2 in above the hearth
 	// 15 times nearer, or further out, than published figures have it
 }
 
@@ -580,6 +580,7 @@ func ExampleClearances_String() {
 	// caution: local code and the maker of the fireplace decide
 	// caution: take the garland down before a fire is lit, and keep candles 3 ft away
 	// caution: keep ends, ribbon and bells out of the way of feet, children and pets
+	// caution: picks, ornaments, bells and bows were not measured: what hangs below the garland or stands out from it comes nearer than these figures, unless the thickness counts it in
 	// caution: no opening was given, so nothing was checked against a fire
 	// caution: the height of the shelf was not given, so nothing was checked against the hearth
 }
@@ -593,7 +594,7 @@ func ExampleClearance_String() {
 		return
 	}
 	fmt.Println(clear.Places[0])
-	// Output: left drop: 1 ft 2 9/16 in from the opening, 3 ft 6 in above the hearth
+	// Output: left drop: 1 ft 2 1/2 in from the opening, 3 ft 6 in above the hearth
 }
 
 // NFPA and ESFI holiday safety tips: 3 ft from a fire.

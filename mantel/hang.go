@@ -32,16 +32,21 @@ type Hanging struct {
 	// 0 to 50 ft.
 	Left, Right units.Length
 
-	// Heavy is the heavy side of an asymmetrical mantel.
+	// Look and Heavy say where the ribbon is, as in [Rules.Spots]: in the middle of
+	// a traditional mantel or at the heavy end of an asymmetrical one. Left out, that
+	// is the middle, where it comes nearest to the fire.
+	Look  Look
 	Heavy Side
 
-	// Fall is how far the ribbon falls below the top of the shelf at the heavy
-	// side, 0 to 50 ft. Zero if it is tied in a bow, or there is none.
+	// Fall is how far the ribbon falls below the top of the shelf, 0 to 50 ft.
+	// Zero if it is tied in a bow, or there is none.
 	Fall units.Length
 
 	// Thickness is the garland across its branches, 0 to 3 ft. The lengths and
-	// sags are of its middle line; clearances are of its outside. Zero reckons
-	// with the middle line, which is nearer to nothing than the garland is.
+	// sags are of its middle line; clearances are of its outside, half of the
+	// thickness all around. For what hangs below the garland or stands out from it
+	// (picks, ornaments, bells, a bow), make it twice the farthest reach from the
+	// middle line. Zero reckons with the middle line, as if the garland were a thread.
 	Thickness units.Length
 }
 
@@ -54,7 +59,12 @@ func (h Hanging) String() string {
 	}
 	text += ", falling " + show(h.Left) + " at the left and " + show(h.Right) + " at the right"
 	if h.Fall != 0 {
-		text += ", with ribbon falling " + show(h.Fall) + " at the " + h.Heavy.String()
+		text += ", with ribbon falling " + show(h.Fall)
+		if h.Look == Traditional {
+			text += " in the middle"
+		} else {
+			text += " at the " + h.Heavy.String()
+		}
 	}
 	return text
 }
@@ -111,12 +121,12 @@ func (m Mantel) GarlandNeed(h Hanging) (shopping.Need, error) {
 	}, nil
 }
 
-// FindDrops returns h with Left and Right set to what is left of a garland after
-// the shelf or the swags. It looks at the other fields of h, and at the look:
-// half falls at each end of a traditional mantel; at an asymmetrical one the
-// light end falls as far as h says already, and the rest at the heavy side.
-// An odd nanometer falls at the right. [Mantel.Garland] of the result is garland
-// to the nanometer.
+// FindDrops returns h with Look set to look, and Left and Right to what is left of a
+// garland after the shelf or the swags. It looks at the other fields of h, but for
+// Look: half falls at each end of a traditional mantel; at an asymmetrical one the
+// light end falls as far as h says already, and the rest at the heavy side. An odd
+// nanometer falls at the right. [Mantel.Garland] of the result is garland to the
+// nanometer.
 //
 // The errors are those of [Mantel.Garland], and one wrapping [ErrFit] if garland
 // is too short to reach along the shelf.
@@ -134,13 +144,14 @@ func (m Mantel) FindDrops(garland units.Length, look Look, h Hanging) (Hanging, 
 			light = h.Left
 		}
 	}
+	h.Look = look
 	h.Left, h.Right = 0, light // until the rest is known to be good
 	if err := m.checkHanging(fn, h); err != nil {
 		return Hanging{}, err
 	}
 	least := m.run(h) + light
 	if garland < least {
-		return Hanging{}, fitError(fn, "garland", garland.String(), "at least "+show(least)+" to reach along the shelf")
+		return Hanging{}, fitError(fn, "garland", exact(garland), "at least "+exact(least)+" to reach along the shelf")
 	}
 	left := garland - least
 	switch {
@@ -178,11 +189,11 @@ func (m Mantel) FindSag(garland units.Length, h Hanging) (Hanging, error) {
 	}
 	least := m.Length + h.Left + h.Right
 	if garland < least {
-		return Hanging{}, fitError(fn, "garland", garland.String(), "at least "+show(least)+" to reach along the shelf")
+		return Hanging{}, fitError(fn, "garland", exact(garland), "at least "+exact(least)+" to reach along the shelf")
 	}
 	most := units.Length(h.Swags)*maxSwagLength + h.Left + h.Right
 	if garland > most {
-		return Hanging{}, fitError(fn, "garland", garland.String(), "at most "+show(most)+", 150 ft for each swag")
+		return Hanging{}, fitError(fn, "garland", exact(garland), "at most "+exact(most)+", 150 ft for each swag")
 	}
 	n := float64(h.Swags)
 	h.Sag = nearest(sagOf(float64(m.Length)/n, float64(garland-least)/n))
@@ -215,7 +226,7 @@ func (m Mantel) Below(h Hanging, along units.Length) (units.Length, error) {
 		return 0, err
 	}
 	if along < 0 || along > m.Length {
-		return 0, rangeError(fn, "along", along.String(), "0 ft to the length of the shelf, "+m.Length.String())
+		return 0, rangeError(fn, "along", exact(along), "0 ft to the length of the shelf, "+exact(m.Length))
 	}
 	if h.Swags == 0 {
 		return 0, nil
@@ -302,13 +313,13 @@ func (m Mantel) checkHanging(fn string, h Hanging) error {
 		return err
 	}
 	if most := m.Length / minSpan; units.Length(h.Swags) > most {
-		return fitError(fn, "Swags", strconv.Itoa(h.Swags), "at most "+strconv.Itoa(int(most))+", an inch or more each on a shelf of "+show(m.Length))
+		return fitError(fn, "Swags", strconv.Itoa(h.Swags), "at most "+strconv.Itoa(int(most))+", an inch or more each on a shelf of "+exact(m.Length))
 	}
 	if err := checkLength(fn, "Sag", h.Sag, 0, maxSag, wantSag); err != nil {
 		return err
 	}
 	if h.Swags == 0 && h.Sag != 0 {
-		return fitError(fn, "Sag", h.Sag.String(), "0 ft where there are no swags")
+		return fitError(fn, "Sag", exact(h.Sag), "0 ft where there are no swags")
 	}
 	if err := checkLength(fn, "Thickness", h.Thickness, 0, maxThickness, "0 ft to 3 ft"); err != nil {
 		return err
@@ -327,6 +338,9 @@ func (m Mantel) checkHanging(fn string, h Hanging) error {
 	if err := m.checkHearth(fn, "Sag", h.Sag); err != nil {
 		return err
 	}
+	if err := h.Look.check(fn); err != nil {
+		return err
+	}
 	return h.Heavy.check(fn)
 }
 
@@ -334,7 +348,7 @@ func (m Mantel) checkHanging(fn string, h Hanging) error {
 // hearth, if it is known where that is.
 func (m Mantel) checkHearth(fn, field string, hangs units.Length) error {
 	if m.Height != 0 && hangs > m.Height {
-		return fitError(fn, field, hangs.String(), "at most "+show(m.Height)+", from the shelf to the hearth")
+		return fitError(fn, field, exact(hangs), "at most "+exact(m.Height)+", from the shelf to the hearth")
 	}
 	return nil
 }

@@ -37,6 +37,7 @@ func TestFindDrops(t *testing.T) {
 		{"all that is left is for the light end", 70 * in, mantel.Asymmetrical, mantel.Hanging{Heavy: R, Left: 6 * in}, 6 * in, 0},
 	} {
 		want := test.h
+		want.Look = test.look
 		want.Left, want.Right = test.left, test.right
 		got, err := tearoom.FindDrops(test.garland, test.look, test.h)
 		if err != nil || got != want {
@@ -157,12 +158,53 @@ func TestHangingErrors(t *testing.T) {
 		{m, mantel.Hanging{Thickness: 3 * ft}, nil},
 		{m, mantel.Hanging{Thickness: -1}, rangeOf("Thickness", "0 ft to 3 ft")},
 		{m, mantel.Hanging{Thickness: 3*ft + 1}, rangeOf("Thickness", "0 ft to 3 ft")},
+		{m, mantel.Hanging{Look: 2}, &mantel.Error{Func: fn, Field: "look", Want: "traditional or asymmetrical", Err: mantel.ErrName}},
 		{m, mantel.Hanging{Heavy: 2}, &mantel.Error{Func: fn, Field: "side", Want: "left or right", Err: mantel.ErrName}},
 	} {
 		got, err := test.m.Garland(test.h)
 		checkError(t, i, err, test.want)
 		if err != nil && got != 0 {
 			t.Errorf("row %d: %v with an error", i, got)
+		}
+	}
+}
+
+// A length in an error is given in feet and inches to the nanometer, unless it is a
+// whole number of millimeters, so that it never reads like the limit it is past.
+func TestErrorsInInches(t *testing.T) {
+	swags := mantel.Hanging{Swags: 2, Sag: in / 10}
+	for want, call := range map[string]func() error{
+		`mantel.Mantel.Loads: Sag "0.1 in": out of range: want a hundredth of the span or more, 0.3 in: a taut garland pulls without limit`: func() error {
+			_, err := mantel.Mantel{Length: 60 * in}.Loads(swags, units.Pound, mantel.Hook{Rating: units.Pound})
+			return err
+		},
+		`mantel.Mantel.Garland: Opening.Below "0.9 in": out of range: want 1 in to 50 ft, or no opening at all`: func() error {
+			_, err := mantel.Mantel{Length: 5 * ft, Opening: mantel.Opening{Width: ft, Height: ft, Below: 9 * in / 10}}.Garland(mantel.Hanging{})
+			return err
+		},
+		`mantel.Mantel.Garland: Left "4 ft 6.00000004 in": does not fit: want at most 4 ft 6 in, from the shelf to the hearth`: func() error {
+			_, err := tearoom.Garland(mantel.Hanging{Left: 54*in + 1})
+			return err
+		},
+		`mantel.Mantel.Garland: Left "1.371 m": does not fit: want at most 1.37 m, from the shelf to the hearth`: func() error {
+			_, err := mantel.Mantel{Length: 2 * units.Meter, Height: 137 * units.Centimeter}.Garland(mantel.Hanging{Left: 1371 * units.Millimeter})
+			return err
+		},
+		`mantel.Mantel.Below: along "5 ft 10.1 in": out of range: want 0 ft to the length of the shelf, 5 ft 10.05 in`: func() error {
+			_, err := mantel.Mantel{Length: 7005 * in / 100}.Below(mantel.Hanging{}, 701*in/10)
+			return err
+		},
+		`mantel.Mantel.FindSag: garland "5 ft 10 in": does not fit: want at least 5 ft 10.05 in to reach along the shelf`: func() error {
+			_, err := mantel.Mantel{Length: 7005 * in / 100}.FindSag(70*in, mantel.Hanging{Swags: 1})
+			return err
+		},
+		`mantel.SwagOf: length "1 ft 0.1 in": does not fit: want at least the span, 1 ft 0.2 in`: func() error {
+			_, err := mantel.SwagOf(122*in/10, 121*in/10)
+			return err
+		},
+	} {
+		if err := call(); err == nil || err.Error() != want {
+			t.Errorf("got  %v\nwant %s", err, want)
 		}
 	}
 }
@@ -376,7 +418,9 @@ func hangings(m mantel.Mantel) *rapid.Generator[mantel.Hanging] {
 			Swags:     rapid.IntRange(0, min(100, int(m.Length/in))).Draw(t, "swags"),
 			Left:      lengths(0, most).Draw(t, "left"),
 			Right:     lengths(0, most).Draw(t, "right"),
+			Look:      mantel.Look(rapid.IntRange(0, 1).Draw(t, "look")),
 			Heavy:     mantel.Side(rapid.IntRange(0, 1).Draw(t, "heavy")),
+			Fall:      lengths(0, most).Draw(t, "fall"),
 			Thickness: lengths(0, 3*ft).Draw(t, "thickness"),
 		}
 		if h.Swags > 0 {
@@ -428,7 +472,9 @@ func TestHangingProperties(t *testing.T) {
 			if got, _ := m.Garland(found); got != garland || found.Left+found.Right != h.Left+h.Right {
 				t.Fatalf("%v: found %v, which takes %v", h, found, got)
 			}
-			if look == mantel.Asymmetrical && found != h {
+			same := h
+			same.Look = look
+			if look == mantel.Asymmetrical && found != same {
 				t.Fatalf("%v: found %v", h, found)
 			}
 		}
@@ -490,7 +536,10 @@ func TestHangingText(t *testing.T) {
 		"straight along the shelf, falling 1 ft at the left and 0 ft at the right": {Left: ft},
 		"1 swag 9 in deep, falling 0 ft at the left and 1 ft at the right":         {Swags: 1, Sag: 9 * in, Right: ft},
 		"3 swags 20 cm deep, falling 0 ft at the left and 0 ft at the right, with ribbon falling 2 ft 3 in at the right": {
-			Swags: 3, Sag: 20 * units.Centimeter, Heavy: mantel.Right, Fall: 27 * in,
+			Swags: 3, Sag: 20 * units.Centimeter, Look: mantel.Asymmetrical, Heavy: mantel.Right, Fall: 27 * in,
+		},
+		"straight along the shelf, falling 0 ft at the left and 0 ft at the right, with ribbon falling 2 ft 3 in in the middle": {
+			Heavy: mantel.Right, Fall: 27 * in,
 		},
 		"2 swags 5 9/16 in deep, falling 0 ft at the left and 0 ft at the right": {Swags: 2, Sag: 5*in + 9*in/16 + 1},
 	} {

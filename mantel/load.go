@@ -202,7 +202,7 @@ func (m Mantel) Loads(h Hanging, perFoot units.Mass, k Hook) (Loads, error) {
 	}
 	if h.Swags > 0 && h.Sag*units.Length(100*h.Swags) < m.Length {
 		least := units.Length(divideUp(m.Length, units.Length(100*h.Swags)))
-		return Loads{}, rangeError(fn, "Sag", h.Sag.String(), "a hundredth of the span or more, "+least.String()+": a taut garland pulls without limit")
+		return Loads{}, rangeError(fn, "Sag", exact(h.Sag), "a hundredth of the span or more, "+exact(least)+": a taut garland pulls without limit")
 	}
 
 	places := m.hooks(h)

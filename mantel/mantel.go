@@ -90,11 +90,11 @@ func (m Mantel) check(fn string) error {
 		}
 	}
 	if m.Opening.Width > m.Length {
-		return fitError(fn, "Opening.Width", m.Opening.Width.String(), "at most the length of the shelf, "+show(m.Length))
+		return fitError(fn, "Opening.Width", exact(m.Opening.Width), "at most the length of the shelf, "+exact(m.Length))
 	}
 	if m.Height != 0 && m.Opening.Below+m.Opening.Height > m.Height {
-		return fitError(fn, "Opening.Height", m.Opening.Height.String(),
-			"at most "+show(m.Height)+" together with the "+show(m.Opening.Below)+" below the shelf, from the shelf to the hearth")
+		return fitError(fn, "Opening.Height", exact(m.Opening.Height),
+			"at most "+exact(m.Height)+" together with the "+exact(m.Opening.Below)+" below the shelf, from the shelf to the hearth")
 	}
 	return nil
 }

@@ -54,14 +54,14 @@ func SwagOf(span, length units.Length) (Swag, error) {
 		return Swag{}, err
 	}
 	if length < span {
-		return Swag{}, fitError(fn, "length", length.String(), "at least the span, "+span.String())
+		return Swag{}, fitError(fn, "length", exact(length), "at least the span, "+exact(span))
 	}
 	if length > maxSwagLength {
-		return Swag{}, rangeError(fn, "length", length.String(), wantSwagLength)
+		return Swag{}, rangeError(fn, "length", exact(length), wantSwagLength)
 	}
 	sag := nearest(sagOf(float64(span), float64(length-span)))
 	if sag > maxSag {
-		return Swag{}, rangeError(fn, "length", length.String(), wantSwagLength)
+		return Swag{}, rangeError(fn, "length", exact(length), wantSwagLength)
 	}
 	return Swag{Span: span, Sag: sag}, nil
 }
@@ -96,7 +96,7 @@ func (s Swag) Below(at units.Length) (units.Length, error) {
 		return 0, err
 	}
 	if at < 0 || at > s.Span {
-		return 0, rangeError(fn, "at", at.String(), "0 ft to the span, "+s.Span.String())
+		return 0, rangeError(fn, "at", exact(at), "0 ft to the span, "+exact(s.Span))
 	}
 	return nearest(s.catenary().below(float64(at))), nil
 }
