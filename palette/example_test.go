@@ -721,7 +721,7 @@ func ExampleSharing_String() {
 }
 
 // Hue angles of CIE LCh by the constants of CSS Color Module Level 4: crimson 25.3°,
-// teal 196.4°, forestgreen 134.7°, gold 91.3°.
+// teal 196.4°, forestgreen 134.7°, gold 91.3°, red 40.0°, green 136.0°.
 func ExampleRelate() {
 	crimson := palette.MustParseColor("crimson")
 	for _, name := range []string{"teal", "forestgreen", "gold", "silver"} {
