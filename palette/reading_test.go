@@ -135,6 +135,33 @@ func slowMends(t testing.TB, r Rules, p Palette, a, b int) float64 {
 // byLightness is ΔE00 of two greys of these lightnesses.
 func byLightness(l, m float64) float64 { return slowDifference(Lab{L: l}, Lab{L: m}) }
 
+// ΔL*/SL by hand, SL = 1 + 0.015·m²/√(20 + m²) with m the mean lightness less 50. That
+// it is enough does not say that ΔL* is more: SL is less near 50.
+func TestByLightness(t *testing.T) {
+	at := func(l float64) *sight {
+		return &sight{{l: l}, {l: l}, {l: l}, {l: l}, {l: l}}
+	}
+	for _, test := range []struct {
+		was, sees, other float64
+		want             bool
+		reason           string
+	}{
+		{95, 97, 80, true, "17/1.574 = 10.8"},
+		{95, 95.2, 80, false, "15.2/1.560 = 9.7"},
+		{95, 66, 80, false, "14/1.339 = 10.5, but 14 is less than the 15 of now"},
+		{95, 65, 80, false, "15/1.331 = 11.3, but 15 is no more than now"},
+		{95, 64, 80, true, "16/1.323 = 12.1"},
+	} {
+		if got := CommonPractice().byLightness([Tritan + 1]float64{}, at(test.was), at(test.sees), at(test.other)); got != test.want {
+			t.Errorf("%v to %v beside %v: %v, want %v: %s", test.was, test.sees, test.other, got, test.want, test.reason)
+		}
+		// Where the two hold now nothing is asked.
+		if !CommonPractice().byLightness([Tritan + 1]float64{10, 10, 10, 10, 10}, at(test.was), at(test.sees), at(test.other)) {
+			t.Errorf("%v to %v beside %v: asked for more where it holds", test.was, test.sees, test.other)
+		}
+	}
+}
+
 func TestMend(t *testing.T) {
 	r := CommonPractice()
 	for _, text := range []string{
