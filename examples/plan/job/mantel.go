@@ -51,7 +51,7 @@ func planMantel(m Mantel, colors palette.Palette) (MantelPlan, error) {
 
 	// Straight along the shelf what the rule adds falls at the ends. Swags take
 	// garland that the rule knows nothing of, so the need is sized anew.
-	p.Hanging, err = shelf.FindDrops(p.BaseGarland, m.Look, mantel.Hanging{Heavy: m.Heavy, Thickness: m.Thick})
+	p.Hanging, err = shelf.FindDrops(p.BaseGarland, m.Look, mantel.Hanging{Look: m.Look, Heavy: m.Heavy, Thickness: m.Thick})
 	if err != nil {
 		return MantelPlan{}, err
 	}

@@ -99,9 +99,9 @@ func (s *sheet) tree(t TreePlan) {
 	s.line("ornament types", labelWidth, strconv.Itoa(t.OrnamentTypes)+", "+t.OrnamentsPerType.String()+" of each; "+t.Ornaments.String()+" ornaments in all")
 	switch {
 	case t.Ladder.Lift:
-		s.line("to reach the tip", labelWidth, "no stepladder will do: it takes a lift, and people trained to use it")
+		s.line("to set the topper", labelWidth, "no stepladder will do: it takes a lift, and people trained to use it")
 	case t.Ladder.Size > 0:
-		s.line("to reach the tip", labelWidth, t.Ladder.Size.String()+" stepladder")
+		s.line("to set the topper", labelWidth, t.Ladder.Size.String()+" stepladder")
 	}
 }
 

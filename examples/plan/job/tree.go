@@ -19,7 +19,7 @@ type TreePlan struct {
 	Comparison       sizing.Comparison // rule against shape
 	Sizes            sizing.Mix        // of round ornaments
 	Fit              *sizing.Fit       // nil if the ceiling was not measured
-	Ladder           sizing.Ladder
+	Ladder           sizing.Ladder // to lift a usual topper over the tip
 	Strings          *Strings // nil if the label of the lights is not known
 	needs            []open
 }
@@ -54,7 +54,11 @@ func planTree(t Tree, colors palette.Palette) (TreePlan, error) {
 	if p.Grade, err = cone.Grade(); err != nil {
 		return TreePlan{}, err
 	}
-	if p.Ladder, err = sizing.LadderFor(t.Height); err != nil {
+	topper, err := sizing.Topper(t.Height)
+	if err != nil {
+		return TreePlan{}, err
+	}
+	if p.Ladder, err = sizing.LadderFor(min(t.Height+topper.Max, sizing.MaxHeight)); err != nil {
 		return TreePlan{}, err
 	}
 	if t.Ceiling != 0 {
