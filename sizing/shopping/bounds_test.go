@@ -87,6 +87,9 @@ func TestThousandsOfOffers(t *testing.T) {
 	if err == nil || err.Error() != want {
 		t.Errorf("got %v, want %s", err, want)
 	}
+	if _, err := oneRate(250, -1).Cheapest(balls(1_000_000)); !errors.Is(err, shopping.ErrSize) {
+		t.Errorf("got %v, want ErrSize", err)
+	}
 	_, err = shop.Fullest([]shopping.Choice{{Need: balls(0), Most: 1_000_000}})
 	if !errors.Is(err, shopping.ErrSize) {
 		t.Errorf("got %v, want ErrSize", err)

@@ -62,7 +62,7 @@ const (
 // problem: H. W. Kuhn, The Hungarian method, Naval Research Logistics Quarterly
 // 2 (1955) 83-97 (from memory).
 func (s Shop) Fullest(choices []Choice) (List, error) {
-	c := checker("Shop.Fullest")
+	c := newChecker("Shop.Fullest")
 	open, fixed, err := s.choices(c, choices)
 	if err != nil {
 		return List{}, err
@@ -102,7 +102,7 @@ func (s Shop) Fullest(choices []Choice) (List, error) {
 // pieces, with 0 ≤ percent ≤ 100. It leaves s.Budget alone. Fullness, the choices
 // and the errors are as for [Shop.Fullest].
 func (s Shop) Filled(choices []Choice, percent int) (List, error) {
-	c := checker("Shop.Filled")
+	c := newChecker("Shop.Filled")
 	open, _, err := s.choices(c, choices)
 	if err != nil {
 		return List{}, err
@@ -120,7 +120,7 @@ func (s Shop) Filled(choices []Choice, percent int) (List, error) {
 
 // choices checks s and choices. It returns the indices of the open ones, and the
 // needs of the others.
-func (s Shop) choices(c checker, choices []Choice) (open []int, fixed []Need, err error) {
+func (s Shop) choices(c *checker, choices []Choice) (open []int, fixed []Need, err error) {
 	if err := c.shop(s); err != nil {
 		return nil, nil, err
 	}
@@ -162,7 +162,7 @@ func (s Shop) choices(c checker, choices []Choice) (open []int, fixed []Need, er
 }
 
 // chosen returns the list for choices with the counts of the open ones.
-func (s Shop) chosen(c checker, choices []Choice, open, counts []int) (List, error) {
+func (s Shop) chosen(c *checker, choices []Choice, open, counts []int) (List, error) {
 	needs := make([]Need, len(choices))
 	for i, choice := range choices {
 		needs[i] = choice.Need
@@ -192,7 +192,7 @@ func (a level) compare(b level) int { return cmp.Compare(a.of*b.all, b.of*a.all)
 
 // steps returns the counts worth choosing of an open choice, fewest first, and
 // what the fewest cost.
-func (s Shop) steps(c checker, choice Choice) (steps []step, fewest int64, err error) {
+func (s Shop) steps(c *checker, choice Choice) (steps []step, fewest int64, err error) {
 	item, least := choice.Need.Item, choice.Need.Quantity.Pieces
 	stock, err := s.stock(c, item, demand{pieces: int64(choice.Most)})
 	if err != nil {

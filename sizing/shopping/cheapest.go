@@ -64,8 +64,9 @@ type Cut struct {
 // from rolls in whole yards) and mostly for odd inches too; there the order of the
 // offers does not break the last tie. Where the search ends first, as it may with
 // more pieces, or with whole pieces and a running length of one item, Cost is
-// above Bound and the least cost lies between the two; and if strands overlap,
-// there may be a way where the error says that the shelves are not enough.
+// above Bound and the least cost lies between the two; and with whole pieces and a
+// running length of one item whose strands overlap, there may be a way where the
+// error says that the shelves are not enough.
 //
 // It returns an [Error] that names the offer or need and its field: wrapping
 // [ErrShort] if there is not enough to buy, saying how far it goes; [ErrKind] if
@@ -73,7 +74,7 @@ type Cut struct {
 // [ErrSize] if the problem is past the bounds in the package documentation; and
 // [ErrRange], [ErrText] or [ErrDuplicate] for a field that is wrong in itself.
 func (s Shop) Cheapest(needs ...Need) (Purchase, error) {
-	c := checker("Shop.Cheapest")
+	c := newChecker("Shop.Cheapest")
 	if err := c.shop(s); err != nil {
 		return Purchase{}, err
 	}
@@ -92,7 +93,7 @@ func (s Shop) Cheapest(needs ...Need) (Purchase, error) {
 }
 
 // needs checks each of needs by itself.
-func (c checker) needs(needs []Need) error {
+func (c *checker) needs(needs []Need) error {
 	if len(needs) > maxEntries {
 		return c.fail(ErrRange, "number of needs", strconv.Itoa(len(needs)), "at most "+strconv.Itoa(maxEntries))
 	}
@@ -127,7 +128,7 @@ type itemStock struct {
 }
 
 // cheapest is [Shop.Cheapest] for a shop and needs that have been checked.
-func (s Shop) cheapest(c checker, needs []Need) (Purchase, error) {
+func (s Shop) cheapest(c *checker, needs []Need) (Purchase, error) {
 	item := needs[0].Item
 	d, err := c.demand(needs)
 	if err != nil {
@@ -153,7 +154,7 @@ func (s Shop) cheapest(c checker, needs []Need) (Purchase, error) {
 }
 
 // demand adds up needs of one item.
-func (c checker) demand(needs []Need) (demand, error) {
+func (c *checker) demand(needs []Need) (demand, error) {
 	var d demand
 	wholes := make(map[units.Length]int64)
 	lengths, whole := units.Length(0), int64(0)
@@ -191,7 +192,7 @@ func (c checker) demand(needs []Need) (demand, error) {
 
 // stock returns what s has of item of the kind that d asks for. It is an error if
 // there is something of the other kind only.
-func (s Shop) stock(c checker, item string, d demand) (itemStock, error) {
+func (s Shop) stock(c *checker, item string, d demand) (itemStock, error) {
 	stock := itemStock{overlap: s.Overlap[item]}
 	if d.pieces == 0 && d.running == 0 && d.wholes == nil {
 		return stock, nil
@@ -277,7 +278,7 @@ func (stock itemStock) packs() (owned int64, packs []pack) {
 }
 
 // pack fills in p for a need in pieces.
-func (p *Purchase) pack(c checker, need int64, stock itemStock) error {
+func (p *Purchase) pack(c *checker, need int64, stock itemStock) error {
 	owned, packs := stock.packs()
 	counts, short, err := c.cover(p.Item, need-owned, packs)
 	if err != nil {
@@ -297,7 +298,7 @@ func (p *Purchase) pack(c checker, need int64, stock itemStock) error {
 }
 
 // join fills in p for a running length.
-func (p *Purchase) join(c checker, need units.Length, stock itemStock) error {
+func (p *Purchase) join(c *checker, need units.Length, stock itemStock) error {
 	owned := stock.strands()
 	have := joined(owned, stock.overlap)
 	counts, short, err := c.strands(p.Item, need, have, stock)
@@ -317,7 +318,7 @@ func (p *Purchase) join(c checker, need units.Length, stock itemStock) error {
 // strands returns how many packs of each offer to join to a strand of length
 // have, which may be 0, to make need, or how much is missing if all the packs
 // there are will not do.
-func (c checker) strands(item string, need, have units.Length, stock itemStock) (counts []int64, short units.Length, err error) {
+func (c *checker) strands(item string, need, have units.Length, stock itemStock) (counts []int64, short units.Length, err error) {
 	packs := make([]pack, len(stock.offers))
 	for i, o := range stock.offers {
 		st := o.Pack.strand()
@@ -352,7 +353,7 @@ func joined(strands []strand, overlap units.Length) units.Length {
 
 // cover returns how many of each of packs cover need at the least cost, or how
 // much is missing if all of them do not. It takes nothing if need is not positive.
-func (c checker) cover(item string, need int64, packs []pack) (counts []int64, short int64, err error) {
+func (c *checker) cover(item string, need int64, packs []pack) (counts []int64, short int64, err error) {
 	counts = make([]int64, len(packs))
 	if need <= 0 {
 		return counts, 0, nil
@@ -365,7 +366,7 @@ func (c checker) cover(item string, need int64, packs []pack) (counts []int64, s
 	if short > 0 {
 		return nil, short, nil
 	}
-	some, ok := coverCounts(need, packs)
+	some, ok := coverCounts(need, packs, &c.work)
 	if !ok {
 		return nil, 0, c.size(item, len(packs))
 	}
@@ -377,13 +378,16 @@ func (c checker) cover(item string, need int64, packs []pack) (counts []int64, s
 
 // costs returns a function for the least cost of covering n, for n up to need;
 // it is never if the packs do not reach.
-func (c checker) costs(item string, need int64, packs []pack) (func(n int64) int64, error) {
+func (c *checker) costs(item string, need int64, packs []pack) (func(n int64) int64, error) {
 	_, packs = usable(packs)
-	cover, ok := newCover(max(1, need), packs)
+	cover, ok := newCover(max(1, need), packs, &c.work)
 	if !ok {
 		return nil, c.size(item, len(packs))
 	}
-	costs := cover.costs()
+	costs, ok := cover.costs(&c.work)
+	if !ok {
+		return nil, c.size(item, len(packs))
+	}
 	return func(n int64) int64 { return costs[(max(0, n)+cover.measure-1)/cover.measure] }, nil
 }
 
@@ -399,12 +403,12 @@ func usable(packs []pack) (kinds []int, some []pack) {
 }
 
 // size makes the error for a cover that is too large.
-func (c checker) size(item string, offers int) error {
+func (c *checker) size(item string, offers int) error {
 	return c.fail(ErrSize, "offers of "+strconv.Quote(item), strconv.Itoa(offers), "fewer offers, a smaller need, or sizes with a larger common measure")
 }
 
 // short makes the error for a need that the shelves do not cover.
-func (c checker) short(item, need, reach, missing string) error {
+func (c *checker) short(item, need, reach, missing string) error {
 	return c.fail(ErrShort, "needs of "+strconv.Quote(item), need, "at most "+reach+": "+missing+" short")
 }
 

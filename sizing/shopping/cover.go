@@ -2,6 +2,7 @@ package shopping
 
 import (
 	"cmp"
+	"math"
 	"slices"
 )
 
@@ -13,18 +14,18 @@ type pack struct {
 	limit int64 // most packs there are, at least 1
 }
 
-// Bounds of the search for a cover. With them it takes at most about 50 MB.
+// Bounds of the search for a cover. With them it takes at most about 55 MB.
 const (
 	maxDense  = 1_000_000 // amounts, if the need is counted in a common measure
 	maxSparse = 1 << 17   // amounts, if the sizes have no useful common measure
-	maxSteps  = 1 << 29   // amounts times passes
-	maxMarks  = 1 << 27   // marks kept at a time, one bit each
+	maxMarks  = 200 << 20 // marks kept at a time, one bit each
 )
 
 // coverCounts returns how many of each pack cover the need, at least 1, in the
 // order of weight that [Shop.Cheapest] documents. All packs together must cover
-// it. It reports false if the problem is too large.
-func coverCounts(need int64, packs []pack) (counts []int64, ok bool) {
+// it. It takes the steps it needs off work, and reports false if the problem is
+// too large.
+func coverCounts(need int64, packs []pack, work *int64) (counts []int64, ok bool) {
 	need, packs, _ = measured(need, packs)
 	counts = reduce(need, packs)
 	rest := need
@@ -41,14 +42,15 @@ func coverCounts(need int64, packs []pack) (counts []int64, ok bool) {
 	if rest <= 0 {
 		return counts, true
 	}
-	c, ok := newCover(rest, some)
+	c, ok := newCover(rest, some, work)
 	if !ok {
 		return nil, false
 	}
-	for k, n := range c.counts() {
+	more, ok := c.counts(work)
+	for k, n := range more {
 		counts[kinds[k]] += n
 	}
-	return counts, true
+	return counts, ok
 }
 
 // measured returns need and packs in the largest measure, which divides every
@@ -181,7 +183,7 @@ const never = 1 << 62
 
 // atMost reports whether w is to be taken rather than v: it is less, or equal and
 // has no fewer packs of the present kind.
-func (w weight) atMost(v weight) bool {
+func (w *weight) atMost(v *weight) bool {
 	switch {
 	case w.cost != v.cost:
 		return w.cost < v.cost
@@ -193,15 +195,15 @@ func (w weight) atMost(v weight) bool {
 	return w.kind >= v.kind
 }
 
-// newCover readies a cover of need, at least 1. It reports false if the problem
-// is too large.
-func newCover(need int64, packs []pack) (*cover, bool) {
+// newCover readies a cover of need, at least 1. It takes the steps it needs off
+// work, and reports false if the problem is too large.
+func newCover(need int64, packs []pack, work *int64) (*cover, bool) {
 	c := &cover{}
 	need, c.packs, c.measure = measured(need, packs)
 	if need <= maxDense {
 		c.top = int(need)
 	} else {
-		c.amounts = remainders(need, c.packs)
+		c.amounts = remainders(need, c.packs, work)
 		if c.top = len(c.amounts) - 1; c.top < 0 {
 			return nil, false
 		}
@@ -219,12 +221,12 @@ func newCover(need int64, packs []pack) (*cover, bool) {
 			rest -= lot
 		}
 	}
-	return c, len(c.passes) <= maxSteps/(c.top+1)
+	return c, true
 }
 
 // remainders returns 0 and all amounts that can be left of need with the packs
 // taken in order, ascending, or nil if there are too many.
-func remainders(need int64, packs []pack) []int64 {
+func remainders(need int64, packs []pack, work *int64) []int64 {
 	amounts := []int64{need}
 	for _, p := range packs {
 		for _, t := range amounts[:len(amounts):len(amounts)] {
@@ -234,6 +236,10 @@ func remainders(need int64, packs []pack) []int64 {
 					return nil
 				}
 			}
+		}
+		// Sorting takes about so many steps.
+		if *work -= 20 * int64(len(amounts)); *work < 0 {
+			return nil
 		}
 		slices.Sort(amounts)
 		if amounts = slices.Compact(amounts); len(amounts) > maxSparse {
@@ -253,6 +259,12 @@ func (c *cover) below(t int, size int64) int {
 	return j
 }
 
+// spend takes passes over all amounts off work, and reports whether that was enough.
+func (c *cover) spend(passes int, work *int64) bool {
+	*work -= int64(passes) * int64(c.top+1)
+	return *work >= 0
+}
+
 // run makes passes over the amounts up to the last of best, which it fills in. It
 // returns the marks of the passes from the given one on.
 func (c *cover) run(best []weight, passes []pass, from int) [][]uint64 {
@@ -267,11 +279,6 @@ func (c *cover) run(best []weight, passes []pass, from int) [][]uint64 {
 			mark = make([]uint64, len(best)/64+1)
 			marks[k-from] = mark
 		}
-		if p.first {
-			for t := range best {
-				best[t].kind = 0
-			}
-		}
 		one := c.packs[p.kind]
 		size := p.lot * one.size
 		lot := weight{p.lot * one.cost, p.lot * one.bulk, int32(p.lot), int32(p.lot)}
@@ -280,11 +287,22 @@ func (c *cover) run(best []weight, passes []pass, from int) [][]uint64 {
 		t, step := len(best)-1, -1
 		if p.again {
 			t, step = 1, 1
+		} else if p.first {
+			for t := range best {
+				best[t].kind = 0
+			}
 		}
+		j := c.below(t, size)
 		for ; 0 < t && t < len(best); t += step {
-			j := max(0, t-int(size))
-			if c.amounts != nil {
-				j = c.below(t, size)
+			if c.amounts == nil {
+				j = max(0, t-int(size))
+			} else {
+				for left := c.amounts[t] - size; c.amounts[j] < left; {
+					j++
+				}
+				for left := c.amounts[t] - size; j > 0 && c.amounts[j-1] >= left; {
+					j--
+				}
 			}
 			if best[j].cost+lot.cost > best[t].cost {
 				continue
@@ -294,7 +312,10 @@ func (c *cover) run(best []weight, passes []pass, from int) [][]uint64 {
 			w.bulk += lot.bulk
 			w.packs += lot.packs
 			w.kind += lot.kind
-			if w.cost < never && w.atMost(best[t]) {
+			if p.again {
+				w.kind = math.MaxInt32 // more than without this kind
+			}
+			if w.cost < never && w.atMost(&best[t]) {
 				best[t] = w
 				if mark != nil {
 					mark[t/64] |= 1 << (t % 64)
@@ -306,12 +327,19 @@ func (c *cover) run(best []weight, passes []pass, from int) [][]uint64 {
 }
 
 // counts returns how many packs of each kind to take. All there are must cover
-// the need.
-func (c *cover) counts() []int64 {
+// the need. It reports false if that takes more than work.
+func (c *cover) counts(work *int64) ([]int64, bool) {
+	kept := max(1, maxMarks/(c.top+1))
+	passes := 0
+	for hi := len(c.passes); hi > 0; hi -= kept {
+		passes += hi
+	}
+	if !c.spend(passes, work) {
+		return nil, false
+	}
 	counts := make([]int64, len(c.packs))
 	best := make([]weight, c.top+1)
 	t := c.top
-	kept := max(1, maxMarks/len(best))
 	for hi := len(c.passes); t > 0; hi -= kept {
 		from := max(0, hi-kept)
 		marks := c.run(best[:t+1], c.passes[:hi], from)
@@ -326,19 +354,23 @@ func (c *cover) counts() []int64 {
 			}
 		}
 	}
-	return counts
+	return counts, true
 }
 
 // costs returns the least cost of covering 0, 1, ... measures up to the need, never
-// where the packs do not reach. The need must be at most maxDense measures.
-func (c *cover) costs() []int64 {
+// where the packs do not reach. The need must be at most maxDense measures. It
+// reports false if that takes more than work.
+func (c *cover) costs(work *int64) ([]int64, bool) {
+	if !c.spend(len(c.passes), work) {
+		return nil, false
+	}
 	best := make([]weight, c.top+1)
 	c.run(best, c.passes, len(c.passes))
 	costs := make([]int64, len(best))
 	for t := range best {
 		costs[t] = best[t].cost
 	}
-	return costs
+	return costs, true
 }
 
 // gcd returns the greatest common divisor of a and b, neither of them negative.

@@ -53,6 +53,7 @@ func drawPacks(t *rapid.T, maxSize int64) []pack {
 func TestCoverIsBest(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		packs := drawPacks(t, 12)
+		work := int64(maxWork)
 		need := rapid.Int64Range(1, 40).Draw(t, "need")
 		scale := rapid.SampledFrom([]int64{1, 1, 6, 100_000_007}).Draw(t, "scale")
 		for i := range packs {
@@ -61,20 +62,20 @@ func TestCoverIsBest(t *testing.T) {
 		need = max(1, need*scale-rapid.Int64Range(0, scale-1).Draw(t, "odd"))
 		want := bruteCover(need, packs)
 		if want == nil {
-			c, _ := newCover(need, packs)
-			if got := c.costs(); got[len(got)-1] != never {
+			c, _ := newCover(need, packs, &work)
+			if got, _ := c.costs(&work); got[len(got)-1] != never {
 				t.Fatalf("cost %d of what cannot be covered", got[len(got)-1])
 			}
 			return
 		}
-		c, ok := newCover(need, packs)
+		c, ok := newCover(need, packs, &work)
 		if !ok {
 			t.Fatal("too large")
 		}
-		if got := c.counts(); !slices.Equal(got, want) {
+		if got, _ := c.counts(&work); !slices.Equal(got, want) {
 			t.Fatalf("not reduced, need %d of %+v:\n got %v\nwant %v", need, packs, got, want)
 		}
-		if got, ok := coverCounts(need, packs); !ok || !slices.Equal(got, want) {
+		if got, ok := coverCounts(need, packs, &work); !ok || !slices.Equal(got, want) {
 			t.Fatalf("need %d of %+v:\n got %v\nwant %v", need, packs, got, want)
 		}
 	})

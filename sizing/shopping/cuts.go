@@ -29,7 +29,7 @@ type cutting struct {
 }
 
 // cut fills in p for whole pieces, and for a running length beside them.
-func (p *Purchase) cut(c checker, d demand, stock itemStock) error {
+func (p *Purchase) cut(c *checker, d demand, stock itemStock) error {
 	rolls := stock.rolls()
 	cut, err := c.cutting(p.Item, d.wholes, stock, rolls)
 	if err != nil {
@@ -55,7 +55,7 @@ func (p *Purchase) cut(c checker, d demand, stock itemStock) error {
 }
 
 // cutting finds the cheapest way to have the whole pieces.
-func (c checker) cutting(item string, wholes []Quantity, stock itemStock, rolls []roll) (cutting, error) {
+func (c *checker) cutting(item string, wholes []Quantity, stock itemStock, rolls []roll) (cutting, error) {
 	if len(wholes) == 1 {
 		return c.cutOne(item, wholes[0], stock, rolls)
 	}
@@ -77,15 +77,24 @@ func (c checker) cutting(item string, wholes []Quantity, stock itemStock, rolls 
 	if len(some) == 0 {
 		return cutting{}, c.short(item, strconv.Itoa(total)+" whole pieces", "0", strconv.Itoa(total))
 	}
+	field, value := "needs of "+strconv.Quote(item), strconv.Itoa(total)+" whole pieces of "+strconv.Itoa(len(lengths))+" lengths"
 	solver, ok := newCutter(lengths, demand, some)
 	if !ok {
-		return cutting{}, c.fail(ErrSize, "needs of "+strconv.Quote(item), strconv.Itoa(total)+" whole pieces of "+strconv.Itoa(len(lengths))+" lengths",
-			"at most "+strconv.Itoa(maxCutPieces)+" pieces of "+strconv.Itoa(maxCutKinds)+" lengths from "+strconv.Itoa(maxCutKinds)+" kinds of rolls")
+		return cutting{}, c.fail(ErrSize, field, value, "at most "+strconv.Itoa(maxCutPieces)+" pieces of "+strconv.Itoa(maxCutKinds)+" lengths from "+strconv.Itoa(maxCutKinds)+" kinds of rolls")
 	}
+	share := c.work / c.items
+	solver.effort = share
 	bound := solver.solve()
-	if solver.packs == nil {
-		most := int(solver.reach())
+	most := 0
+	if solver.short {
+		most = int(solver.reach())
+	}
+	c.work -= share - solver.effort
+	switch {
+	case solver.short:
 		return cutting{}, c.short(item, strconv.Itoa(total)+" whole pieces", strconv.Itoa(most), strconv.Itoa(total-most))
+	case solver.packs == nil:
+		return cutting{}, c.fail(ErrSize, field, value, "fewer pieces, or fewer items in one list")
 	}
 	cut := cutting{packs: make([]int64, len(stock.offers)), patterns: solver.patterns, bound: bound / solver.unit * solver.measure}
 	for i, n := range solver.packs {
@@ -100,7 +109,7 @@ func (c checker) cutting(item string, wholes []Quantity, stock itemStock, rolls 
 }
 
 // cutOne is cutting for pieces of one length: a roll holds so many, as a pack does.
-func (c checker) cutOne(item string, whole Quantity, stock itemStock, rolls []roll) (cutting, error) {
+func (c *checker) cutOne(item string, whole Quantity, stock itemStock, rolls []roll) (cutting, error) {
 	need := int64(whole.Pieces)
 	var packs []pack
 	for _, r := range rolls {
@@ -146,7 +155,7 @@ func (c checker) cutOne(item string, whole Quantity, stock itemStock, rolls []ro
 // The least packs that hold both by length alone are a bound; if the pieces can be
 // cut from them and what is left joined, they are the answer. Otherwise packs are
 // added to those of cut, the best for the pieces.
-func (c checker) cutAndJoin(item string, d demand, stock itemStock, rolls []roll, cut cutting) (cutting, error) {
+func (c *checker) cutAndJoin(item string, d demand, stock itemStock, rolls []roll, cut cutting) (cutting, error) {
 	missing := int64(d.running)
 	for _, q := range d.wholes {
 		missing += int64(q.Pieces) * int64(q.Length)
@@ -168,7 +177,7 @@ func (c checker) cutAndJoin(item string, d demand, stock itemStock, rolls []roll
 		return cutting{}, c.short(item, need.String(), (need - units.Length(short)).String(), units.Length(short).String())
 	}
 	bound := max(cut.bound, cost(counts, packs))
-	if all, ok := recut(d, stock, rolls, counts); ok {
+	if all, ok := c.recut(d, stock, rolls, counts); ok {
 		all.bound = bound
 		return all, nil
 	}
@@ -204,7 +213,7 @@ func cost(counts []int64, packs []pack) int64 {
 
 // recut cuts the pieces from what is owned and the given packs, and reports
 // whether it found a way that leaves enough to join.
-func recut(d demand, stock itemStock, rolls []roll, counts []int64) (cutting, bool) {
+func (c *checker) recut(d demand, stock itemStock, rolls []roll, counts []int64) (cutting, bool) {
 	var lengths, demand []int64
 	for _, q := range d.wholes {
 		lengths = append(lengths, int64(q.Length))
@@ -221,7 +230,10 @@ func recut(d demand, stock itemStock, rolls []roll, counts []int64) (cutting, bo
 			packs[i] = min(r.limit, counts[i-len(stock.owned)])
 		}
 	}
-	if found, _ := solver.try(packs); !found {
+	share := c.work / c.items
+	solver.effort = share
+	found, _ := solver.try(packs)
+	if c.work -= share - solver.effort; !found {
 		return cutting{}, false
 	}
 	cut := cutting{packs: slices.Clone(counts), patterns: solver.patterns}

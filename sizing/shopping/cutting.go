@@ -26,13 +26,12 @@ type pattern struct {
 
 // Bounds of the search for a cutting.
 const (
-	maxCutPieces = 10_000      // pieces
-	maxCutKinds  = 64          // lengths of pieces; kinds of rolls
-	maxCutEffort = 500_000_000 // elementary steps, a few seconds
-	maxPackSteps = 50_000      // ways to cut tried in one search for a packing; a relaxation counts for 100
-	maxKnapsack  = 1 << 14     // entries in the list of a knapsack
-	maxSimplex   = 2_000       // pivots in one relaxation
-	maxWeighing  = 1 << 60     // sums of weights
+	maxCutPieces = 10_000  // pieces
+	maxCutKinds  = 64      // lengths of pieces; kinds of rolls
+	maxPackSteps = 50_000  // ways to cut tried in one search for a packing; a relaxation counts for 100
+	maxKnapsack  = 1 << 14 // entries in the list of a knapsack
+	maxSimplex   = 2_000   // pivots in one relaxation
+	maxWeighing  = 1 << 60 // sums of weights
 )
 
 // A cutter finds the rolls of least weight from which all pieces can be cut.
@@ -52,14 +51,15 @@ type cutter struct {
 	lengths  []int64 // of the pieces, falling
 	demand   []int64
 	rolls    []roll
-	weight   []int64 // of a pack of each roll: cost, then bulk, then packs
-	unit     int64   // the weight of one unit of cost
-	measure  int64   // one unit of cost, in units of 1/10,000
-	scale    int64   // of prices Y to weights
-	effort   int64
+	weight   []int64  // of a pack of each roll: cost, then bulk, then packs
+	unit     int64    // the weight of one unit of cost
+	measure  int64    // one unit of cost, in units of 1/10,000
+	scale    int64    // of prices Y to weights
+	effort   int64    // steps that are left
 	patience int      // steps in one search for a packing
 	sack     knapsack // the last one, for its room
 
+	short    bool  // all there is does not hold the pieces
 	best     int64 // weight of the best so far, or more than any
 	packs    []int64
 	patterns []pattern // one for each roll that is cut
@@ -74,7 +74,7 @@ type branch struct {
 
 // newCutter readies a cutter. It reports false if the problem is too large.
 func newCutter(lengths, demand []int64, rolls []roll) (*cutter, bool) {
-	c := &cutter{lengths: lengths, demand: demand, rolls: slices.Clone(rolls), patience: maxPackSteps}
+	c := &cutter{lengths: lengths, demand: demand, rolls: slices.Clone(rolls), patience: maxPackSteps, effort: maxWork}
 	pieces := int64(0)
 	for _, d := range demand {
 		pieces += d
@@ -128,7 +128,7 @@ func newCutter(lengths, demand []int64, rolls []roll) (*cutter, bool) {
 }
 
 // solve searches for the best cutting, and returns the weight that no cutting is
-// below. It has found none if c.packs is nil.
+// below. It has found none if c.packs is nil; if c.short is set, there is none.
 func (c *cutter) solve() (bound int64) {
 	root := branch{lo: make([]int64, len(c.rolls)), hi: make([]int64, len(c.rolls))}
 	for i, r := range c.rolls {
@@ -138,7 +138,8 @@ func (c *cutter) solve() (bound int64) {
 		}
 	}
 	if found, proved := c.try(root.hi); !found && proved {
-		return c.best // all there is does not hold the pieces
+		c.short = true
+		return c.best
 	}
 	c.relax(&root)
 	open := []branch{root}
@@ -151,7 +152,8 @@ func (c *cutter) solve() (bound int64) {
 			}
 		}
 		b := open[least]
-		if b.bound >= c.best || c.effort > maxCutEffort {
+		c.effort -= int64(len(open))
+		if b.bound >= c.best || c.effort < 0 {
 			return min(c.best, b.bound, undecided)
 		}
 		open = slices.Delete(open, least, least+1)
@@ -285,15 +287,19 @@ func (s *packing) search() (found, proved bool) {
 		if s.fill(guided) {
 			return true, true
 		}
-		if s.steps <= s.patience {
+		if !s.tired() {
 			return false, true
 		}
 	}
 	return false, false
 }
 
+// tired reports whether the search is to be given up.
+func (s *packing) tired() bool { return s.steps > s.patience || s.effort < 0 }
+
 // fill cuts what is left from the rolls there are, and reports whether it could.
 func (s *packing) fill(guided bool) bool {
+	s.effort -= int64(10 * (len(s.stacks) + 1) * len(s.left))
 	var room, pieces int64
 	for _, t := range s.stacks {
 		room += t.bins * t.length
@@ -320,7 +326,7 @@ func (s *packing) fill(guided bool) bool {
 	if s.failed[key] {
 		return false
 	}
-	if s.steps > s.patience {
+	if s.tired() {
 		return false
 	}
 	var ok bool
@@ -396,7 +402,7 @@ func (s *packing) each(i int, waste int64, visit func(take []int64) bool) bool {
 	take := make([]int64, len(s.lengths))
 	var walk func(k int, free, least int64) bool
 	walk = func(k int, free, least int64) bool {
-		if s.steps > s.patience {
+		if s.tired() {
 			return false
 		}
 		for k < len(take) && (s.left[k] == 0 || s.lengths[k] > free) {
@@ -407,6 +413,7 @@ func (s *packing) each(i int, waste int64, visit func(take []int64) bool) bool {
 		}
 		if k == len(take) {
 			s.steps++
+			s.effort -= int64(10 * len(take))
 			return free <= waste && free < least && visit(take)
 		}
 		for n := min(s.left[k], free/s.lengths[k]); n >= 0; n-- {
@@ -533,8 +540,8 @@ func (c *cutter) solveLP(demand []int64, sources []source) (prices []int64, basi
 				enter, gain = column{row: m + i, roll: src.roll, cost: src.cost, take: k.take(c.rolls[src.roll].length)}, g
 			}
 		}
-		c.effort += int64(2 * rows * rows)
-		if gain == tolerance {
+		c.effort -= int64(2 * rows * rows)
+		if gain == tolerance || c.effort < 0 {
 			break
 		}
 		// The entering column in terms of the basis, and the row that it leaves by.
@@ -690,7 +697,7 @@ func (k *knapsack) add(kind int32, lot, longest int64) {
 		keep(k.list[next])
 	}
 	k.list, k.spare = list, k.list
-	k.effort += int64(10 * len(list))
+	k.effort -= int64(10 * len(list))
 }
 
 // at returns the index of the entry of most worth for a roll of the given length.

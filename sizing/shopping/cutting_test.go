@@ -1,11 +1,15 @@
 package shopping
 
 import (
+	"errors"
 	"math"
 	"math/rand/v2"
 	"slices"
 	"testing"
 
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
 )
 
@@ -303,9 +307,14 @@ func TestUndecidedCutting(t *testing.T) {
 		}
 	}
 	c, _ = newCutter(lengths, demand, rolls)
-	c.effort = maxCutEffort + 1
-	if bound := c.solve(); bound > c.best || bound <= 0 {
-		t.Errorf("no effort: between %d and %d", bound, c.best)
+	c.effort = 3_000_000
+	if bound := c.solve(); c.packs == nil || bound > c.best || bound <= 0 {
+		t.Errorf("little effort: between %d and %d", bound, c.best)
+	}
+	c, _ = newCutter(lengths, demand, rolls)
+	c.effort = -1
+	if c.solve(); c.packs != nil || c.short {
+		t.Errorf("no effort: %v, short %t", c.packs, c.short)
 	}
 	// All rolls there are, in a stack that holds them only just.
 	tight := []roll{{length: 100, strands: 1, bulk: 100, cost: 1, limit: 3}}
@@ -383,5 +392,41 @@ func TestFullKnapsack(t *testing.T) {
 	}
 	if most := k.most(long); worth <= 0 || worth > most || most > worth+worth/10 {
 		t.Errorf("worth %d, at most %d", worth, most)
+	}
+}
+
+// The items of a list share the work of one call. What is left over goes on to the
+// next, and where too little is left for any answer the error says so.
+func TestWorkIsShared(t *testing.T) {
+	shop := Shop{Offers: []Offer{{Item: "ribbon", Name: "10 yd", Pack: Quantity{Length: 10 * units.Yard}, Price: decimal.New(799, -2)}}}
+	needs := []Need{
+		{Item: "ribbon", Quantity: Quantity{Pieces: 40, Length: 54 * units.Inch}},
+		{Item: "ribbon", Quantity: Quantity{Pieces: 30, Length: 41 * units.Inch}},
+	}
+	spent := func(work, items int64) (int64, error) {
+		c := &checker{method: "Shop.List", work: work, items: items}
+		_, err := shop.cheapest(c, needs)
+		return work - c.work, err
+	}
+	all, err := spent(maxWork, 1)
+	if err != nil || all <= 0 {
+		t.Fatalf("%d, %v", all, err)
+	}
+	if few, err := spent(200, 1); !errors.Is(err, ErrSize) || few < 200 {
+		t.Errorf("%d, %v, want ErrSize", few, err)
+	}
+	if few, err := spent(2000, 10); !errors.Is(err, ErrSize) || few < 200 || few > 2000 {
+		t.Errorf("%d of ten, %v, want ErrSize", few, err)
+	}
+
+	balls := Shop{Offers: []Offer{
+		{Item: "balls", Name: "7", Pack: Quantity{Pieces: 7}, Price: decimal.New(7, 0)},
+		{Item: "balls", Name: "5", Pack: Quantity{Pieces: 5}, Price: decimal.New(5, 0)},
+	}}
+	c := &checker{method: "Shop.List", work: 3000, items: 2}
+	for _, want := range []error{nil, ErrSize} {
+		if _, err := balls.cheapest(c, []Need{{Item: "balls", Quantity: Quantity{Pieces: 999}}}); !errors.Is(err, want) {
+			t.Errorf("got %v, want %v", err, want)
+		}
 	}
 }

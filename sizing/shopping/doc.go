@@ -79,16 +79,21 @@
 //	offers, owned entries, needs            5,000 of each
 //
 // What is beyond them is an error wrapping [ErrRange] or [ErrText]. The time and
-// room that the search takes are bounded too. A problem past these bounds is
-// an error wrapping [ErrSize]:
+// room that the search takes are bounded too: 250,000,000 steps for all items of
+// one call together, which took at most 2 s of one core of a 2-core machine under
+// other load, and 55 MB. A problem that takes more is an error wrapping [ErrSize]:
 //
-//	packs      the need, counted in the largest measure that divides all packs
-//	           smaller than it, times the offers (a limited shelf counts for log₂
-//	           of it): about 500,000,000, and at most 50 MB
+//	packs      takes a step for each amount up to the need, counted in the largest
+//	           measure that divides all packs smaller than it, and each offer (a
+//	           limited shelf counts for log₂ of it). Offers that cannot be in the
+//	           best purchase, by their price a piece, take none
 //	strands    as packs; with no common measure above 1/1,000,000 of the need, as
 //	           many as give 130,000 different remainders
 //	rolls      10,000 pieces of 64 lengths from 64 kinds, if there are several
-//	           lengths; a search of a few seconds, then the bound tells
+//	           lengths; then the search ends at its share, and the bound tells
+//
+// The share of a cutting is what is left of the steps, divided by the items of the
+// list that are left.
 //
 // # Sources
 //

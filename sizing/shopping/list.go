@@ -26,7 +26,7 @@ type List struct {
 //
 // Its errors are those of [Shop.Cheapest].
 func (s Shop) List(needs []Need) (List, error) {
-	c := checker("Shop.List")
+	c := newChecker("Shop.List")
 	if err := c.shop(s); err != nil {
 		return List{}, err
 	}
@@ -37,9 +37,11 @@ func (s Shop) List(needs []Need) (List, error) {
 }
 
 // list is [Shop.List] for a shop and needs that have been checked.
-func (s Shop) list(c checker, needs []Need) (List, error) {
+func (s Shop) list(c *checker, needs []Need) (List, error) {
 	var l List
-	for _, group := range byItem(needs) {
+	groups := byItem(needs)
+	for i, group := range groups {
+		c.items = int64(len(groups) - i)
 		p, err := s.cheapest(c, group)
 		if err != nil {
 			return List{}, err

@@ -109,19 +109,26 @@ const (
 	maxLength  = 1_000_000 * units.Meter // all of one need or owned entry
 	maxPrice   = 1_000_000               // of a pack, in units of money
 	maxBudget  = 1_000_000_000           // in units of money
+	maxWork    = 250_000_000             // steps of all searches of one call
 	places     = 4                       // decimal places of money, as many as any currency of ISO 4217 has
 	unit       = 10_000                  // 10^places
 )
 
-// A checker makes the errors of one method.
-type checker string
+// A checker makes the errors of one method, and keeps count of the work it does.
+type checker struct {
+	method string
+	work   int64 // steps of search that are left
+	items  int64 // items to search for, the present one included
+}
 
-func (c checker) fail(err error, field, value, want string) error {
-	return &Error{Func: string(c), Field: field, Value: clip(value), Want: want, Err: err}
+func newChecker(method string) *checker { return &checker{method: method, work: maxWork, items: 1} }
+
+func (c *checker) fail(err error, field, value, want string) error {
+	return &Error{Func: c.method, Field: field, Value: clip(value), Want: want, Err: err}
 }
 
 // shop checks all of s.
-func (c checker) shop(s Shop) error {
+func (c *checker) shop(s Shop) error {
 	if len(s.Offers) > maxEntries {
 		return c.fail(ErrRange, "number of offers", strconv.Itoa(len(s.Offers)), "at most "+strconv.Itoa(maxEntries))
 	}
@@ -179,7 +186,7 @@ func (c checker) shop(s Shop) error {
 }
 
 // name checks the name of an item or an offer.
-func (c checker) name(field, name string) error {
+func (c *checker) name(field, name string) error {
 	if name == "" || !plain(name) {
 		return c.fail(ErrText, field, name, "1 to "+strconv.Itoa(maxName)+" bytes of text in one line")
 	}
@@ -192,7 +199,7 @@ func plain(s string) bool {
 }
 
 // quantity checks the bounds of q, whose length in all is at most most.
-func (c checker) quantity(field string, q Quantity, most units.Length) error {
+func (c *checker) quantity(field string, q Quantity, most units.Length) error {
 	switch {
 	case q.Pieces < 0 || q.Pieces > maxPieces:
 		return c.fail(ErrRange, field, q.String(), "0 to "+strconv.Itoa(maxPieces)+" pieces")
@@ -208,7 +215,7 @@ func (c checker) quantity(field string, q Quantity, most units.Length) error {
 
 // money returns d in units of 1/10,000. It looks at the exponent before it does
 // any arithmetic, since 1e-1000000 takes a million digits to write out.
-func (c checker) money(field string, d decimal.Decimal, most int64) (int64, error) {
+func (c *checker) money(field string, d decimal.Decimal, most int64) (int64, error) {
 	want := "0 to " + strconv.FormatInt(most, 10) + " with at most " + strconv.Itoa(places) + " decimal places"
 	e := int(d.Exponent())
 	digits := d.NumDigits()
