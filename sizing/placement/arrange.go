@@ -37,12 +37,7 @@ func (l Layout) arrange(fn string, pieces []Piece) (arrangement, error) {
 	if a, ok := s.arrange(kinds, total); ok {
 		return a, nil
 	}
-	// Now how many do fit? Disks cover no more than π/√12 of a plane.
-	cover := 0.0
-	for _, k := range kinds {
-		cover += float64(float64(k.count) * math.Pi * k.radius * k.radius)
-	}
-	fit, over := 0, min(total, int(2*s.area()/cover*float64(total))+2)
+	fit, over := 0, total
 	for fit+1 < over {
 		middle := (fit + over) / 2
 		if _, ok := s.arrange(share(kinds, middle, total), middle); ok {
@@ -55,6 +50,16 @@ func (l Layout) arrange(fn string, pieces []Piece) (arrangement, error) {
 		Func: fn, Field: "pieces", Value: strconv.Itoa(total),
 		Want: "at most " + strconv.Itoa(fit) + " in these proportions", Err: ErrFit,
 	}
+}
+
+// cover returns the least area that disks of the sizes of kinds need, if all were
+// packed as equal ones are at best: they cover π/√12 of it.
+func cover(kinds []kind) float64 {
+	sum := 0.0
+	for _, k := range kinds {
+		sum += float64(2 * math.Sqrt(3) * float64(k.count) * k.radius * k.radius)
+	}
+	return sum
 }
 
 // share returns kinds with their counts brought down in proportion from total to n.
@@ -115,29 +120,32 @@ func (s stand) kinds(fn string, pieces []Piece) (kinds []kind, total int, err er
 	return kinds, total, nil
 }
 
-// arrange finds the places of n pieces of these kinds, if they fit.
+// arrange finds the places of n pieces of these kinds, if they fit. It leaves as
+// much room at the edges as the smallest needs, and the largest go elsewhere; if
+// that does not do, as much as the largest needs.
 func (s stand) arrange(kinds []kind, n int) (a arrangement, ok bool) {
+	if n == 0 {
+		return arrangement{stand: s}, true
+	}
 	smallest, largest := math.Inf(1), 0.0
 	for _, k := range kinds {
 		if k.count > 0 {
 			smallest, largest = min(smallest, k.radius), max(largest, k.radius)
 		}
 	}
-	if n == 0 {
-		return arrangement{stand: s}, true
+	if cover(kinds) > s.area() {
+		return arrangement{}, false
 	}
-	// Room for the smallest at the edges keeps the places even. With few pieces
-	// most places are at an edge, and the larger ones need room there too.
-	for _, radius := range [...]float64{smallest, largest} {
-		if a, ok = s.arrangeInset(kinds, n, radius/s.cos, largest); ok {
-			return a, true
-		}
+	if a, ok = s.within(smallest, kinds, n); !ok && smallest < largest {
+		a, ok = s.within(largest, kinds, n)
 	}
-	return arrangement{}, false
+	return a, ok
 }
 
-// arrangeInset is arrange with no place nearer than margin to the upper or the lower edge.
-func (s stand) arrangeInset(kinds []kind, n int, margin, largest float64) (a arrangement, ok bool) {
+// within arranges with room for a radius at the edges.
+func (s stand) within(radius float64, kinds []kind, n int) (a arrangement, ok bool) {
+	// A little more, so that no rounding makes it less.
+	margin := radius / s.cos * (1 + 1e-12)
 	if 2*margin > s.bottom-s.top {
 		return arrangement{}, false
 	}
@@ -149,14 +157,18 @@ func (s stand) arrangeInset(kinds []kind, n int, margin, largest float64) (a arr
 	a.depth = make([]float64, n)
 	for i, p := range a.spots {
 		k, r := kinds[a.who[i]], p.slant*s.sin
-		a.depth[i] = max(min(k.deep*r, r-k.radius), 0) // clear of the trunk
+		a.depth[i] = max(min(float64(k.deep*r), r-k.radius), 0) // clear of the trunk
 	}
-	return a, a.clear(kinds, largest)
+	return a, a.clear(kinds)
 }
 
 // clear brings pieces that would touch others back to the tips, and reports
 // whether that is enough.
-func (a arrangement) clear(kinds []kind, largest float64) bool {
+func (a arrangement) clear(kinds []kind) bool {
+	largest := 0.0
+	for _, k := range kinds {
+		largest = max(largest, k.radius)
+	}
 	if largest == 0 {
 		return true
 	}

@@ -16,21 +16,25 @@ type kind struct {
 }
 
 const (
-	tilt     = 0.3   // how much denser than even the largest pieces hang at the base
+	tilt     = 0.35  // how much denser than even the largest pieces begin at the base
+	keep     = 0.5   // the share of that which exchanges leave
 	ownReach = 0.505 // of the bound of a class: nearer than that, two of it are too near
 	neighbor = 1.25  // of the bound of all places: nearer than that, two are neighbors
-	touch    = 1000  // what touching another piece counts
 	within   = 2     // of the bound of all places, from which to take a piece in exchange
+	touch    = 1000  // what touching another piece counts
 
 	// The exchanges end after so many passes, or after so many trials for each
 	// place; then come a few that are for the better only.
-	passes = 60
+	passes = 240
+	cycle  = 60 // in which the loss falls
 	trials = 60
 	last   = 5
 
 	// What an exchange may add, as a share of the strain where it starts.
 	firstLoss = 2.0
 	lastLoss  = 0.6
+
+	few = 8 // places where something is wrong; so few would go in circles
 )
 
 // assign returns which kind goes to each spot. It begins with each kind spread
@@ -42,9 +46,17 @@ func (f surface) assign(spots []spot, kinds []kind) (who []int32, ok bool) {
 	if !a.fit() {
 		return nil, false
 	}
+	slant := 0.0
+	for _, p := range spots {
+		slant += p.slant / float64(len(spots))
+	}
+	for i, k := range a.who {
+		a.lead += float64(kinds[k].rank * (spots[i].slant - slant))
+	}
+	a.least = a.lead * keep
 	pass := int32(0)
 	for pass < passes && a.tried < trials*len(spots) {
-		done := max(float64(pass)/passes, float64(a.tried)/float64(trials*len(spots)))
+		done := max(float64(pass%cycle)/cycle, float64(a.tried)/float64(trials*len(spots)))
 		pass++
 		if !a.improve(pass, firstLoss+float64((lastLoss-firstLoss)*done)) {
 			return a.who, true
@@ -71,7 +83,10 @@ type assignment struct {
 	layers  [2]layer
 	near    []int32
 	moved   []int32 // the pass of the last exchange, from 1
+	wrong   int     // places in the last pass
 	tried   int     // exchanges
+	lead    float64 // the sum of rank times slant: how much larger pieces are lower
+	least   float64 // what exchanges must leave of it
 }
 
 // A layer has the members of each class, by type or by swatch, in cells of its own.
@@ -90,7 +105,7 @@ type class struct {
 func newAssignment(f surface, spots []spot, kinds []kind) *assignment {
 	n := len(spots)
 	d := f.bound(n)
-	a := &assignment{surface: f, spots: spots, kinds: kinds, at: make([]vec, n), moved: make([]int32, n)}
+	a := &assignment{surface: f, spots: spots, kinds: kinds, at: make([]vec, n), wrong: n, moved: make([]int32, n)}
 	for i, p := range spots {
 		a.at[i] = f.at(p)
 	}
@@ -250,36 +265,46 @@ func (a *assignment) strain(i, k, except int32) float64 {
 //
 // This is the method of minimal conflicts, with a loss that falls from pass to
 // pass as the temperature does in annealing, though nothing is left to chance.
-// What has been exchanged stays put for the rest of the pass.
+// What has been exchanged stays put for the rest of the pass, and where few are
+// left, for up to four more.
 func (a *assignment) improve(pass int32, loss float64) bool {
-	wrong := false
+	stay := int32(0)
+	if a.wrong <= few {
+		stay = pass % 5
+	}
+	a.wrong = 0
 	for i := range int32(len(a.spots)) {
 		k := a.who[i]
 		here := a.strain(i, k, -1)
 		if here == 0 {
 			continue
 		}
-		wrong = true
-		best, partner := 1e-9-float64(loss*here), int32(-1)
+		a.wrong++
+		best, partner, gained := 1e-9-float64(loss*here), int32(-1), 0.0
 		a.near = a.index.near(a.near[:0], a.spots[i])
 		for _, j := range a.near {
 			o := a.who[j]
-			if o == k || a.moved[j] == pass || !a.fits(i, o) || !a.fits(j, k) {
+			if o == k || a.moved[j] > 0 && a.moved[j]+stay >= pass || !a.fits(i, o) || !a.fits(j, k) {
+				continue
+			}
+			lead := float64((a.kinds[k].rank - a.kinds[o].rank) * (a.spots[j].slant - a.spots[i].slant))
+			if lead < 0 && a.lead+lead < a.least {
 				continue
 			}
 			a.tried++
 			// What the two do to each other is left out, since it stays.
 			gain := a.strain(i, k, j) + a.strain(j, o, i) - a.strain(i, o, j) - a.strain(j, k, i)
 			if gain > best {
-				best, partner = gain, j
+				best, partner, gained = gain, j, lead
 			}
 		}
 		if partner >= 0 {
 			a.swap(i, partner)
+			a.lead += gained
 			a.moved[i], a.moved[partner] = pass, pass
 		}
 	}
-	return wrong
+	return a.wrong > 0
 }
 
 func (a *assignment) swap(i, j int32) {

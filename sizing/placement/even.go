@@ -21,24 +21,17 @@ const (
 // for packing disks, with the disks growing at first; a fixed number of sweeps
 // over a grid takes time proportional to n.
 func (f surface) even(n int, margin float64) []spot {
-	spots := make([]spot, n)
-	for k := range spots {
-		spots[k] = f.spiral(k, n)
-	}
-	if n < 2 {
-		return spots
-	}
 	d := f.bound(n)
-	edge := f.inset(n, d)
+	half := (f.bottom - f.top) / 2
+	edge := min(f.inset(n, d), half)
+	margin = min(margin, half)
 	lo, hi := f.top+max(edge, margin), f.bottom-max(edge, margin)
-	lo = max(lo, d/4)
-	if lo > hi {
-		lo = (f.top + f.bottom) / 2
-		hi = lo
-	}
-	at := make([]vec, n)
-	for i, p := range spots {
-		at[i] = f.at(p)
+	lo = max(lo, min(d/4, hi)) // at the very tip there is no way round
+	spots, at := make([]spot, n), make([]vec, n)
+	for k := range n {
+		p := f.spiral(k, n)
+		p.slant = min(max(p.slant, f.top+margin), f.bottom-margin)
+		spots[k], at[k] = p, f.at(p)
 	}
 	cells := newIndex(f, firstTarget*d)
 	var near []int32
@@ -62,13 +55,13 @@ func (f surface) even(n int, margin float64) []spot {
 			if x == 0 && y == 0 && z == 0 {
 				continue
 			}
-			spots[i] = f.move(p, at[i], vec{x, y, z}, d/2)
-			spots[i].slant = min(max(spots[i].slant, lo), hi)
+			p = f.move(p, at[i], vec{x, y, z}, d/2)
+			p.slant = min(max(p.slant, lo), hi)
 			if !f.round {
-				half := max(f.arc/2-edge/(spots[i].slant*f.sin), 0)
-				spots[i].azimuth = min(max(spots[i].azimuth, -half), half)
+				half := max(f.arc/2-edge/(p.slant*f.sin), 0)
+				p.azimuth = min(max(p.azimuth, -half), half)
 			}
-			at[i] = f.at(spots[i])
+			spots[i], at[i] = p, f.at(p)
 		}
 	}
 	return spots
@@ -85,7 +78,7 @@ func (f surface) move(p spot, u, v vec, limit float64) spot {
 	if far := math.Sqrt(float64(down*down)+float64(side*side)) * push; far > limit {
 		scale = push * limit / far
 	}
-	p.slant += scale * down
+	p.slant += float64(scale * down)
 	p.azimuth += scale * side / r
 	switch {
 	case p.azimuth > math.Pi:
@@ -106,5 +99,5 @@ func (f surface) move(p spot, u, v vec, limit float64) spot {
 func (f surface) inset(n int, d float64) float64 {
 	const row = 0.8660254037844386 // of d, √3/2
 	m := f.arc * f.sin * f.bottom / d
-	return row * d * min(max(1-(float64(1.15*math.Sqrt(float64(n)))+1.5)/m, 0), 0.5)
+	return row * d * min(max(1-(float64(1.15*math.Sqrt(float64(n)))+1.4)/m, 0), 0.5)
 }

@@ -37,7 +37,7 @@ func ExampleLayout_Places_question() {
 	}
 	// Output:
 	// 12 places, all where they are seen: true
-	// the topmost, a small one: 3 ft 8 1/2 in up at 9 o'clock
+	// the topmost, a small one: 3 ft 8 in up at 9 o'clock
 	// large: 2 ft 6 1/2 in up at 8 o'clock, 2 1/2 in deep
 	// large: 1 ft 5 1/2 in up at 7 o'clock, 4 in deep
 	// large: 8 1/2 in up at 8 o'clock, 5 in deep

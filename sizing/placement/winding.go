@@ -67,7 +67,7 @@ func (l Layout) Wind(w Winding) (iter.Seq[Point], error) {
 	return func(yield func(Point) bool) {
 		slant := s.top
 		for k := 0; ; k++ {
-			along, drop := hang.at(float64(k) * step)
+			along, drop := hang.at(float64(float64(k) * step))
 			last := along >= spiral.length
 			if last {
 				// The ends are tied, so that the last point does not hang.
@@ -99,7 +99,7 @@ func (f surface) winding(spacing float64) winding {
 // is F/2k, where F = u·√(1 + u²) + arsinh u, from end to end.
 func (w winding) from(s, t float64) float64 {
 	k := w.turn * w.sin
-	u, v := k*s, k*t
+	u, v := float64(k*s), float64(k*t)
 	a, b := math.Sqrt(1+float64(u*u)), math.Sqrt(1+float64(v*v))
 	return (float64(v*b) - float64(u*a) + elem.Log((v+b)/(u+a))) / (2 * k)
 }
@@ -110,7 +110,7 @@ func (w winding) from(s, t float64) float64 {
 func (w winding) slant(along, s float64) float64 {
 	k := w.turn * w.sin
 	for range 60 {
-		u := k * s
+		u := float64(k * s)
 		next := s - (w.from(w.top, s)-along)/math.Sqrt(1+float64(u*u))
 		next = min(max(next, w.top), w.bottom)
 		if math.Abs(next-s) < 1e-13 {
@@ -123,12 +123,12 @@ func (w winding) slant(along, s float64) float64 {
 
 // azimuth returns the azimuth of the line at a slant.
 func (w winding) azimuth(s float64) float64 {
-	turn := (s - w.top) * w.turn
+	turn := float64((s - w.top) * w.turn)
 	if w.round {
-		return turn - 2*math.Pi*math.Floor(turn/(2*math.Pi)) - math.Pi
+		return turn - float64(2*math.Pi*math.Floor(turn/(2*math.Pi))) - math.Pi
 	}
 	// to and fro
-	turn -= 2 * w.arc * math.Floor(turn/(2*w.arc))
+	turn -= float64(2 * w.arc * math.Floor(turn/(2*w.arc)))
 	return math.Abs(turn-w.arc) - w.arc/2
 }
 
@@ -160,6 +160,6 @@ func (h hang) at(length float64) (along, drop float64) {
 	}
 	spans := math.Floor(length / h.length)
 	half := float64(h.length * (spans + 0.5))
-	x := h.a * elem.Asinh((length-half)/h.a) // from the middle of the span
+	x := float64(h.a * elem.Asinh((length-half)/h.a)) // from the middle of the span
 	return float64(h.span*(spans+0.5)) + x, h.sag - float64(h.a*(elem.Cosh(x/h.a)-1))
 }

@@ -1,0 +1,168 @@
+package draw
+
+import (
+	"encoding/xml"
+	"math"
+	"strconv"
+	"strings"
+
+	"example.com/fircone/units"
+)
+
+// A point is in the units of the picture, x to the right and y down.
+type point struct{ x, y float64 }
+
+// A canvas is an SVG document that is being written.
+type canvas struct{ b strings.Builder }
+
+// The colors of everything but the pieces. All are told apart by their lightness
+// alone, so that the pictures survive a black and white printer.
+const (
+	ink    = "#222"
+	faint  = "#8a8a8a"
+	paper  = "#fff"
+	needle = "#dce8dc"
+	bough  = "#b4cbb6"
+	wood   = "#8d7355"
+	glow   = "#ffd84d"
+	alarm  = "#b3261e"
+)
+
+// open begins a picture with a title and a description for those who do not see it.
+func (c *canvas) open(width, height float64, title, desc string) {
+	c.raw(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 `, num(width), " ", num(height),
+		`" width="`, num(width), `" height="`, num(height), `" role="img" aria-labelledby="title desc"`,
+		` style="max-width:100%;height:auto" font-family="DejaVu Sans, Verdana, sans-serif" font-size="12" fill="`, ink, `">`, "\n")
+	c.raw(`<title id="title">`, escape(title), "</title>\n")
+	c.raw(`<desc id="desc">`, escape(desc), "</desc>\n")
+	c.raw(`<rect width="100%" height="100%" fill="`, paper, `"/>`, "\n")
+}
+
+// close ends the picture and returns it.
+func (c *canvas) close() string {
+	c.raw("</svg>\n")
+	return c.b.String()
+}
+
+func (c *canvas) raw(parts ...string) {
+	for _, p := range parts {
+		c.b.WriteString(p)
+	}
+}
+
+// path draws a path through points, closed or not.
+func (c *canvas) path(points []point, closed bool, attrs string) {
+	c.raw(`<path d="`)
+	for i, p := range points {
+		command := "L"
+		if i == 0 {
+			command = "M"
+		}
+		c.raw(command, num(p.x), " ", num(p.y))
+	}
+	if closed {
+		c.raw("Z")
+	}
+	c.raw(`" `, attrs, "/>\n")
+}
+
+func (c *canvas) line(p, q point, attrs string) { c.path([]point{p, q}, false, attrs) }
+
+func (c *canvas) circle(p point, r float64, attrs string) {
+	c.raw(`<circle cx="`, num(p.x), `" cy="`, num(p.y), `" r="`, num(r), `" `, attrs, "/>\n")
+}
+
+func (c *canvas) rect(x, y, w, h float64, attrs string) {
+	c.raw(`<rect x="`, num(x), `" y="`, num(y), `" width="`, num(w), `" height="`, num(h), `" `, attrs, "/>\n")
+}
+
+func (c *canvas) text(p point, attrs, s string) {
+	c.raw(`<text x="`, num(p.x), `" y="`, num(p.y), `"`)
+	if attrs != "" {
+		c.raw(" ", attrs)
+	}
+	c.raw(">", escape(s), "</text>\n")
+}
+
+// measure draws a dimension line from p to q with a label beside its middle.
+func (c *canvas) measure(p, q point, label string) {
+	c.line(p, q, `stroke="`+ink+`" fill="none"`)
+	dx, dy := q.x-p.x, q.y-p.y
+	d := math.Hypot(dx, dy)
+	dx, dy = dx/d, dy/d
+	for _, e := range []struct {
+		at   point
+		sign float64
+	}{{p, 1}, {q, -1}} {
+		tip := func(side float64) point {
+			return point{e.at.x + e.sign*7*dx - side*3*dy, e.at.y + e.sign*7*dy + side*3*dx}
+		}
+		c.path([]point{tip(1), e.at, tip(-1)}, true, `fill="`+ink+`"`)
+		c.line(point{e.at.x - 5*dy, e.at.y + 5*dx}, point{e.at.x + 5*dy, e.at.y - 5*dx}, `stroke="`+ink+`"`)
+	}
+	mid := point{(p.x + q.x) / 2, (p.y + q.y) / 2}
+	if math.Abs(dy) > math.Abs(dx) {
+		c.raw(`<text transform="translate(`, num(mid.x-6), " ", num(mid.y), `) rotate(-90)" text-anchor="middle">`, escape(label), "</text>\n")
+		return
+	}
+	c.text(point{mid.x, mid.y - 6}, `text-anchor="middle"`, label)
+}
+
+// scaleBar draws a bar of a round length, with its left end at p, for a picture
+// with so many units of the picture to the inch.
+func (c *canvas) scaleBar(p point, perInch float64) {
+	bars := []units.Length{units.Inch, 3 * units.Inch, 6 * units.Inch, units.Foot, 2 * units.Foot, 5 * units.Foot, 10 * units.Foot, 20 * units.Foot}
+	l := bars[0]
+	for _, bar := range bars {
+		if bar.Inches()*perInch <= 110 {
+			l = bar
+		}
+	}
+	w := l.Inches() * perInch
+	c.raw(`<g id="scale" stroke="`, ink, `">`)
+	c.rect(p.x, p.y-5, w/2, 5, `fill="`+ink+`"`)
+	c.rect(p.x+w/2, p.y-5, w/2, 5, `fill="`+paper+`"`)
+	c.raw("</g>\n")
+	c.text(point{p.x + w + 8, p.y + 1}, "", l.String())
+}
+
+// num prints x to a hundredth, as short as it goes.
+func num(x float64) string {
+	s := strconv.FormatFloat(math.Round(x*100)/100, 'f', -1, 64)
+	if s == "-0" {
+		return "0"
+	}
+	return s
+}
+
+func escape(s string) string {
+	var b strings.Builder
+	_ = xml.EscapeText(&b, []byte(s)) // a Builder takes everything
+	return b.String()
+}
+
+// letter returns the name of thing i in a legend: A to Z, then AA and so on.
+func letter(i int) string {
+	s := string(rune('A' + i%26))
+	if i >= 26 {
+		return letter(i/26-1) + s
+	}
+	return s
+}
+
+// wrap breaks s into lines of at most n bytes, at spaces.
+func wrap(s string, n int) []string {
+	var lines []string
+	line := ""
+	for _, word := range strings.Fields(s) {
+		if line != "" && len(line)+1+len(word) > n {
+			lines = append(lines, line)
+			line = ""
+		}
+		if line != "" {
+			line += " "
+		}
+		line += word
+	}
+	return append(lines, line)
+}

@@ -1,0 +1,360 @@
+package draw_test
+
+import (
+	"encoding/xml"
+	"math"
+	"strconv"
+	"strings"
+	"testing"
+
+	"example.com/fircone/examples/drawing/draw"
+	"example.com/fircone/mantel"
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/placement"
+	"example.com/fircone/units"
+)
+
+// A node is an element of a picture.
+type node struct {
+	XMLName xml.Name
+	Attrs   []xml.Attr `xml:",any,attr"`
+	Nodes   []node     `xml:",any"`
+	Text    string     `xml:",chardata"`
+}
+
+func (n node) attr(name string) string {
+	for _, a := range n.Attrs {
+		if a.Name.Local == name {
+			return a.Value
+		}
+	}
+	return ""
+}
+
+func (n node) number(t *testing.T, name string) float64 {
+	t.Helper()
+	x, err := strconv.ParseFloat(n.attr(name), 64)
+	if err != nil {
+		t.Fatal(name, err)
+	}
+	return x
+}
+
+// id returns the element with an id, and all returns those with a name in it.
+func (n node) id(id string) (found node) {
+	for _, m := range n.Nodes {
+		if m.attr("id") == id {
+			return m
+		}
+		if f := m.id(id); f.XMLName.Local != "" {
+			found = f
+		}
+	}
+	return found
+}
+
+func (n node) all(name string) (found []node) {
+	for _, m := range n.Nodes {
+		if m.XMLName.Local == name {
+			found = append(found, m)
+		}
+		found = append(found, m.all(name)...)
+	}
+	return found
+}
+
+func parse(t *testing.T, svg string) node {
+	t.Helper()
+	var n node
+	if err := xml.Unmarshal([]byte(svg), &n); err != nil {
+		t.Fatal(err)
+	}
+	if n.XMLName.Space != "http://www.w3.org/2000/svg" || n.attr("role") != "img" {
+		t.Errorf("not a picture: %v", n.XMLName)
+	}
+	// Both names are what a screen reader says, and must be there.
+	if n.attr("aria-labelledby") != "title desc" || n.id("title").Text == "" || len(n.id("desc").Text) < 20 {
+		t.Error("no title or description")
+	}
+	if ids := strings.Count(svg, ` id="pieces"`); ids != 1 {
+		t.Errorf("%d groups of pieces", ids)
+	}
+	return n
+}
+
+func colors(t *testing.T) palette.Palette {
+	t.Helper()
+	p, err := palette.CommonPractice().ParsePalette("red=#b3202a, cream=#f4e7c5")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p
+}
+
+func hall(t *testing.T) draw.Tree {
+	return draw.Tree{
+		Title:  `Hall <1> & "2"`,
+		Layout: placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot, BareTip: 9 * units.Inch, Handle: 9 * units.Inch}},
+		Pieces: []placement.Piece{
+			{Type: "globe", Size: 4 * units.Inch, Swatch: "red", Count: 30},
+			{Type: "star", Size: 2 * units.Inch, Swatch: "cream", Count: 40},
+			{Type: "pick", Count: 9},
+			{Type: "none of these", Size: units.Inch},
+		},
+		Garland: placement.Winding{Spacing: units.Foot},
+		Lights:  placement.Winding{Spacing: units.Foot, Step: 6 * units.Inch},
+		Palette: colors(t),
+	}
+}
+
+// The front view is to scale: 9 ft stand between floor and tip, and each circle
+// is where its place is, with its diameter.
+func TestFrontScale(t *testing.T) {
+	h := hall(t)
+	svg, err := h.Front()
+	if err != nil {
+		t.Fatal(err)
+	}
+	n := parse(t, svg)
+	if got := n.id("title").Text; got != h.Title+", from the front" {
+		t.Errorf("title %q", got)
+	}
+	const scale, middle, floor = 520.0 / 108, 260.0, 560.0 // a picture's units to the inch, 40 below its top edge
+	type ball struct{ x, y, r float64 }
+	drawn := map[ball]bool{}
+	round := func(x float64) float64 { return math.Round(x*100) / 100 }
+	for _, c := range n.id("pieces").all("circle") {
+		drawn[ball{c.number(t, "cx"), c.number(t, "cy"), c.number(t, "r")}] = true
+	}
+	places, err := h.Layout.AppendPlaces(nil, h.Pieces)
+	if err != nil {
+		t.Fatal(err)
+	}
+	near := 0
+	for _, p := range places {
+		r := h.Pieces[p.Piece].Size.Inches() / 2 * scale
+		if h.Pieces[p.Piece].Size == 0 {
+			r = 2.4 * scale / 5 // the berry of a pick
+		}
+		b := ball{round(middle + p.At.X.Inches()*scale), round(floor - p.At.Z.Inches()*scale), round(r)}
+		if drawn[b] != (p.At.Y <= 0) {
+			t.Errorf("%v: drawn is %v", p, drawn[b])
+		}
+		if p.At.Y <= 0 {
+			near++
+		}
+	}
+	if len(drawn) != near {
+		t.Errorf("%d drawn, %d on the near side", len(drawn), near)
+	}
+	if got, want := n.id("desc").Text, strconv.Itoa(near)+" of 79 pieces hang on this side"; !strings.Contains(got, want) {
+		t.Errorf("description %q does not say %q", got, want)
+	}
+	if entries := n.id("legend").all("text"); len(entries) != 3 {
+		t.Errorf("%d entries in the legend", len(entries))
+	}
+	if bar := n.id("scale").all("rect"); len(bar) != 2 || math.Abs(bar[0].number(t, "width")-6*scale) > 0.01 {
+		t.Errorf("scale bar %v", bar)
+	}
+	if n.id("topper").XMLName.Local == "" || len(n.id("garland").all("path")) == 0 || len(n.id("lights").all("circle")) < 30 {
+		t.Error("no topper, garland or lights")
+	}
+}
+
+// The unrolled surface keeps lengths: a place is as far from the tip as on the
+// tree, and every place has its number.
+func TestUnrolled(t *testing.T) {
+	for _, facing := range []placement.Angle{0, 30 * placement.Degree, -170 * placement.Degree} {
+		for _, mirror := range []bool{false, true} {
+			h := hall(t)
+			h.Layout.Tree.Exposure = sizing.InCorner
+			h.Layout.Facing, h.Layout.Mirror = facing, mirror
+			svg, err := h.Unrolled()
+			if err != nil {
+				t.Fatal(err)
+			}
+			n := parse(t, svg)
+			pieces := n.id("pieces")
+			if got := len(pieces.all("circle")); got != 79 {
+				t.Fatalf("%d circles", got)
+			}
+			labels := map[string]bool{}
+			for _, text := range pieces.all("text") {
+				labels[strings.TrimRight(text.Text, "ABCD")] = true
+			}
+			for i := 1; i <= 79; i++ {
+				if !labels[strconv.Itoa(i)] {
+					t.Errorf("no piece has number %d", i)
+				}
+			}
+			places, err := h.Layout.AppendPlaces(nil, h.Pieces)
+			if err != nil {
+				t.Fatal(err)
+			}
+			// 9 ft by 5.85 ft, 9 in of handle: the slope is √(99² + 35.1²) in.
+			slope := math.Hypot(99, 35.1)
+			half := math.Pi / 2 * 35.1 / slope
+			scale := min((480-56)/(2*slope*math.Sin(half)), 620/slope)
+			var want, got []float64
+			for _, p := range places {
+				want = append(want, (108-p.Height.Inches())/99*slope*scale)
+			}
+			left := 0
+			for _, c := range pieces.all("circle") {
+				x, y := c.number(t, "cx")-240, c.number(t, "cy")-56
+				got = append(got, math.Hypot(x, y))
+				if math.Abs(math.Atan2(x, y)) > half {
+					t.Errorf("a piece beyond the edge: %v %v", x, y)
+				}
+				if x < 0 {
+					left++
+				}
+			}
+			sortBoth(got, want)
+			for i := range got {
+				if math.Abs(got[i]-want[i]) > 0.02 { // coordinates are to a hundredth
+					t.Fatalf("slant %d: %v, want %v", i, got[i], want[i])
+				}
+			}
+			if left < 30 || left > 49 {
+				t.Errorf("%d of 79 on the left half", left)
+			}
+			if hours := n.id("clock").all("text"); len(hours) < 6 || len(hours) > 7 {
+				t.Errorf("%d hours over 180°", len(hours))
+			}
+		}
+	}
+}
+
+func sortBoth(lists ...[]float64) {
+	for _, l := range lists {
+		for i := range l {
+			for j := i; j > 0 && l[j] < l[j-1]; j-- {
+				l[j], l[j-1] = l[j-1], l[j]
+			}
+		}
+	}
+}
+
+// The mantel is to scale: shelf, opening, and a garland as long as it should be.
+func TestMantelScale(t *testing.T) {
+	m := draw.Mantel{
+		Title: "Tea room",
+		Mantel: mantel.Mantel{
+			Length: 64 * units.Inch, Height: 54 * units.Inch, Depth: 8 * units.Inch,
+			Opening: mantel.Opening{Width: 36 * units.Inch, Height: 38 * units.Inch, Below: 16 * units.Inch},
+		},
+		Rules:   mantel.CommonPractice(),
+		Look:    mantel.Asymmetrical,
+		Hanging: mantel.Hanging{Swags: 3, Sag: 6 * units.Inch, Left: 20 * units.Inch, Right: 10 * units.Inch, Fall: 12 * units.Inch, Thickness: 6 * units.Inch},
+		Palette: colors(t),
+	}
+	svg, err := m.Front()
+	if err != nil {
+		t.Fatal(err)
+	}
+	n := parse(t, svg)
+	const scale = (480.0 - 132) / 64
+	if got := n.id("shelf").number(t, "width"); math.Abs(got-64*scale) > 0.01 {
+		t.Errorf("shelf %v", got)
+	}
+	o := n.id("opening")
+	if math.Abs(o.number(t, "width")-36*scale) > 0.01 || math.Abs(o.number(t, "height")-38*scale) > 0.01 || math.Abs(o.number(t, "y")-100-16*scale) > 0.01 {
+		t.Errorf("opening %v", o.Attrs)
+	}
+	if got := len(n.id("hooks").all("circle")); got != 4 {
+		t.Errorf("%d hooks for 3 swags", got)
+	}
+	// The length of the middle line, against the length of the catenaries.
+	want, err := m.Mantel.Garland(m.Hanging)
+	if err != nil {
+		t.Fatal(err)
+	}
+	line := n.id("garland").all("path")[0].attr("d")
+	if got := length(t, line) / scale; math.Abs(got-want.Inches()) > 0.1 {
+		t.Errorf("garland %v in, want %v", got, want.Inches())
+	}
+	zones := n.id("clearances").all("path")
+	if len(zones) != 2 {
+		t.Fatalf("%d zones", len(zones))
+	}
+	for i, inches := range []float64{12, 6} {
+		x, _ := first(t, zones[i].attr("d"))
+		if math.Abs(o.number(t, "x")-x-inches*scale) > 0.01 {
+			t.Errorf("zone %d begins at %v", i, x)
+		}
+	}
+	if got := n.id("notes").all("text"); !strings.Contains(svg, "before a fire is lit") || len(got) < 5 {
+		t.Error("no caution")
+	}
+
+	// Nothing but a length.
+	bare := draw.Mantel{Title: "Shelf", Mantel: mantel.Mantel{Length: 4 * units.Foot}, Rules: mantel.CommonPractice()}
+	if svg, err = bare.Front(); err != nil {
+		t.Fatal(err)
+	}
+	n = parse(t, svg)
+	if n.id("opening").XMLName.Local != "" || strings.Contains(svg, "of the opening") {
+		t.Error("an opening where there is none")
+	}
+}
+
+func first(t *testing.T, d string) (x, y float64) {
+	t.Helper()
+	pair := strings.Split(strings.FieldsFunc(d, func(r rune) bool { return strings.ContainsRune("MLZ", r) })[0], " ")
+	x, err := strconv.ParseFloat(pair[0], 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	y, err = strconv.ParseFloat(pair[1], 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return x, y
+}
+
+func length(t *testing.T, d string) float64 {
+	t.Helper()
+	sum, px, py := 0.0, 0.0, 0.0
+	for i, pair := range strings.FieldsFunc(d, func(r rune) bool { return strings.ContainsRune("MLZ", r) }) {
+		x, y := first(t, pair)
+		if i > 0 {
+			sum += math.Hypot(x-px, y-py)
+		}
+		px, py = x, y
+	}
+	return sum
+}
+
+func TestErrors(t *testing.T) {
+	for name, change := range map[string]func(*draw.Tree){
+		"height":  func(h *draw.Tree) { h.Layout.Tree.Height = units.Inch },
+		"pieces":  func(h *draw.Tree) { h.Pieces[0].Count = -1 },
+		"garland": func(h *draw.Tree) { h.Garland.Spacing = units.Inch / 8 },
+		"lights":  func(h *draw.Tree) { h.Lights.Step = 0 },
+	} {
+		h := hall(t)
+		change(&h)
+		if svg, err := h.Front(); err == nil || svg != "" {
+			t.Errorf("Front, %s: no error", name)
+		}
+	}
+	h := hall(t)
+	h.Layout.Tree.Exposure = -1
+	if svg, err := h.Unrolled(); err == nil || svg != "" {
+		t.Error("Unrolled: no error")
+	}
+	ok := draw.Mantel{Mantel: mantel.Mantel{Length: 4 * units.Foot}, Rules: mantel.CommonPractice()}
+	for name, change := range map[string]func(*draw.Mantel){
+		"length":  func(m *draw.Mantel) { m.Mantel.Length = 0 },
+		"rules":   func(m *draw.Mantel) { m.Rules.Traditional.PickSpacing = -1 },
+		"hanging": func(m *draw.Mantel) { m.Hanging.Sag = -1 },
+	} {
+		m := ok
+		change(&m)
+		if svg, err := m.Front(); err == nil || svg != "" {
+			t.Errorf("mantel, %s: no error", name)
+		}
+	}
+}

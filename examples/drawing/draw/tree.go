@@ -1,0 +1,309 @@
+package draw
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/placement"
+	"example.com/fircone/units"
+)
+
+const (
+	width  = 480.0 // of every picture
+	tall   = 520.0 // the most that a tree takes of it
+	margin = 56.0
+	line   = 17.0 // from one line of text to the next
+)
+
+// A view is a tree in a picture.
+type view struct {
+	canvas
+	Tree
+	cone   sizing.Cone
+	base   float64 // half the base diameter, in inches
+	places []placement.Place
+	number []int // of each place in the order of hanging, from 1
+	scale  float64
+	middle float64 // where the trunk is
+	floor  float64 // where the floor is
+}
+
+// lay places everything.
+func (t Tree) lay() (*view, error) {
+	cone, err := t.Layout.Tree.Cone()
+	if err != nil {
+		return nil, err
+	}
+	v := &view{Tree: t, cone: cone, base: cone.BaseDiameter.Inches() / 2}
+	places, err := t.Layout.AppendPlaces(nil, t.Pieces)
+	if err != nil {
+		return nil, err
+	}
+	sections, err := placement.Order{}.Sections(places)
+	if err != nil {
+		return nil, err
+	}
+	for _, s := range sections {
+		v.places = append(v.places, s.Places...)
+	}
+	return v, nil
+}
+
+// shape says what tree it is.
+func (v *view) shape() string {
+	t := v.Layout.Tree
+	return fmt.Sprintf("%s tall and %s wide, dressed %s", feet(t.Height), feet(v.cone.BaseDiameter), exposure(t.Exposure))
+}
+
+func exposure(e sizing.Exposure) string {
+	switch e {
+	case sizing.AllRound:
+		return "all round"
+	case sizing.AgainstWall:
+		return "to stand against a wall"
+	case sizing.InCorner:
+		return "to stand in a corner"
+	case sizing.HalfTree:
+		return "as a half tree"
+	}
+	return "over " + e.String()
+}
+
+func feet(l units.Length) string { return l.Format(units.InFeetInches, units.Inch/2) }
+
+// front returns where a point of the tree is in a view from the front.
+func (v *view) front(p placement.Point) point {
+	return point{v.middle + p.X.Inches()*v.scale, v.floor - p.Z.Inches()*v.scale}
+}
+
+// Front returns the tree as the viewer sees it, to scale: garland and lights,
+// and what hangs on the near side in its colors and sizes, each piece with the
+// letter that it has in the legend below.
+func (t Tree) Front() (string, error) {
+	v, err := t.lay()
+	if err != nil {
+		return "", err
+	}
+	tree := t.Layout.Tree
+	high := tree.Height.Inches()
+	v.scale = min(tall/high, (width-2*margin-24)/(2*v.base))
+	v.middle = width/2 + 20
+	v.floor = 40 + high*v.scale
+	var near []placement.Place
+	for _, p := range v.places {
+		if p.At.Y <= 0 {
+			near = append(near, p)
+		}
+	}
+	// What is farther back is drawn first.
+	slices.SortStableFunc(near, func(p, q placement.Place) int { return cmp.Compare(q.At.Y, p.At.Y) })
+
+	legend := v.legend()
+	desc := fmt.Sprintf("A tree %s, seen from the front. %d of %d pieces hang on this side.", v.shape(), len(near), len(v.places))
+	for _, l := range legend {
+		desc += " " + letter(l.piece) + ": " + l.text + "."
+	}
+	height := v.floor + 44 + line*float64((len(legend)+1)/2) + 12
+	v.open(width, height, t.Title+", from the front", desc)
+	v.text(point{margin / 2, 24}, `font-size="15" font-weight="bold"`, t.Title)
+	v.tree()
+	if err := v.garland(); err != nil {
+		return "", err
+	}
+	if err := v.lights(); err != nil {
+		return "", err
+	}
+	v.raw(`<g id="pieces" text-anchor="middle">`, "\n")
+	for _, p := range near {
+		v.piece(p, v.front(p.At), v.scale)
+	}
+	v.raw("</g>\n")
+
+	x := v.middle - v.base*v.scale - 22
+	v.line(point{x - 6, v.floor - high*v.scale}, point{v.middle - 4, v.floor - high*v.scale}, `stroke="`+faint+`" stroke-dasharray="2 3"`)
+	v.measure(point{x, v.floor}, point{x, v.floor - high*v.scale}, feet(tree.Height))
+	v.scaleBar(point{margin / 2, v.floor + 22}, v.scale)
+	v.text(point{width - margin/2, v.floor + 23}, `text-anchor="end"`, fmt.Sprintf("%d of %d pieces on this side", len(near), len(v.places)))
+	v.legendAt(legend, v.floor+44)
+	return v.close(), nil
+}
+
+// tree draws what is dressed: floor, trunk, boughs and topper.
+func (v *view) tree() {
+	t := v.Layout.Tree
+	high, low := t.Height.Inches(), t.Handle.Inches()
+	at := func(x, z float64) point { return point{v.middle + x*v.scale, v.floor - z*v.scale} }
+	v.raw(`<g id="tree">`, "\n")
+	v.line(point{margin / 2, v.floor}, point{width - margin/2, v.floor}, `stroke="`+ink+`" stroke-width="1.5"`)
+	trunk := v.base / 14
+	v.path([]point{at(-trunk, 0), at(-trunk, low+high/20), at(trunk, low+high/20), at(trunk, 0)}, true, `fill="`+wood+`" stroke="`+ink+`"`)
+	if low > 0 {
+		stand := v.base / 3
+		v.path([]point{at(-stand, 0), at(-trunk*1.6, low*0.4), at(trunk*1.6, low*0.4), at(stand, 0)}, true, `fill="`+faint+`" stroke="`+ink+`"`)
+	}
+	// Tiers of boughs from the lowest up, their outer tips on the cone.
+	const tiers = 9
+	radius := func(z float64) float64 { return v.base * (high - z) / (high - low) }
+	tier := (high - low) / tiers
+	v.raw(`<g fill="`, needle, `" stroke="`, bough, `" stroke-width="1.3" stroke-linejoin="round">`, "\n")
+	for i := range tiers {
+		z := low + tier*float64(i)
+		r := radius(z)
+		top := min(z+2*tier, high)
+		points := []point{at(-0.92*radius(top), top), at(0.92*radius(top), top), at(r, z)}
+		teeth := 2*(tiers-i) + 3
+		for k := 1; k < 2*teeth; k++ {
+			up := 0.0
+			if k%2 == 1 {
+				up = tier / 4
+			}
+			points = append(points, at(r*(1-float64(k)/float64(teeth)), z+up))
+		}
+		v.path(append(points, at(-r, z)), true, "")
+	}
+	v.raw("</g>\n")
+	// Boughs, as strokes that fall from the trunk to the tips.
+	v.raw(`<g stroke="`, bough, `" fill="none">`, "\n")
+	for i := range 3 * tiers {
+		z := high - (high-low)*(float64(i)+0.7)/(3*tiers)
+		for _, across := range []float64{-0.85, -0.5, -0.17, 0.17, 0.5, 0.85} {
+			r := radius(z) * across
+			v.line(at(r*0.86, z+high/90), at(r, z), "")
+		}
+	}
+	v.raw("</g>\n")
+	if t.BareTip > 0 {
+		v.star(at(0, high-t.BareTip.Inches()/2), t.BareTip.Inches()/2*v.scale)
+	}
+	v.raw("</g>\n")
+}
+
+// star draws a topper with five points.
+func (v *view) star(p point, r float64) {
+	var points []point
+	for i := range 10 {
+		q := r
+		if i%2 == 1 {
+			q *= 0.45
+		}
+		sin, cos := math.Sincos(float64(i) * math.Pi / 5)
+		points = append(points, point{p.x + q*sin, p.y - q*cos})
+	}
+	v.path(points, true, `id="topper" fill="`+glow+`" stroke="`+ink+`" stroke-linejoin="round"`)
+}
+
+// visible calls f with each run of points on the near side.
+func (v *view) visible(w placement.Winding, f func([]point)) error {
+	path, err := v.Layout.Wind(w)
+	if err != nil {
+		return err
+	}
+	var run []point
+	for p := range path {
+		if p.Y > 0 {
+			if len(run) > 0 {
+				f(run)
+			}
+			run = nil
+			continue
+		}
+		run = append(run, v.front(p))
+	}
+	if len(run) > 0 {
+		f(run)
+	}
+	return nil
+}
+
+// garland draws the garland where it is seen.
+func (v *view) garland() error {
+	w := v.Garland
+	if w.Spacing == 0 {
+		return nil
+	}
+	w.Step = units.Inch
+	v.raw(`<g id="garland" fill="none" stroke-linecap="round" stroke-linejoin="round">`, "\n")
+	err := v.visible(w, func(run []point) {
+		v.path(run, false, fmt.Sprintf(`stroke="#4f7d57" stroke-width="%s"`, num(max(2*v.scale, 3))))
+		v.path(run, false, fmt.Sprintf(`stroke="#cfe3cf" stroke-width="%s" stroke-dasharray="1 %s"`, num(max(0.7*v.scale, 1)), num(max(1.6*v.scale, 3))))
+	})
+	v.raw("</g>\n")
+	return err
+}
+
+// lights draws the lamps that are seen.
+func (v *view) lights() error {
+	if v.Lights.Spacing == 0 {
+		return nil
+	}
+	v.raw(`<g id="lights" fill="`, glow, `" stroke="#6b5a00" stroke-width="0.6">`, "\n")
+	err := v.visible(v.Lights, func(run []point) {
+		for _, p := range run {
+			v.circle(p, max(0.35*v.scale, 1.4), "")
+		}
+	})
+	v.raw("</g>\n")
+	return err
+}
+
+// piece draws a piece at p: an ornament with its letter, or a pick.
+func (v *view) piece(p placement.Place, at point, scale float64) {
+	piece := v.Pieces[p.Piece]
+	color, text := fill(v.Palette, piece.Swatch)
+	r := piece.Size.Inches() / 2 * scale
+	if piece.Size == 0 {
+		sprig(&v.canvas, at, max(2.4*scale, 6), color)
+		return
+	}
+	v.circle(at, r, `fill="`+color+`" stroke="`+ink+`" stroke-width="0.9"`)
+	if r >= 3.5 {
+		size := min(r*1.25, 13)
+		v.text(point{at.x, at.y + size*0.36}, fmt.Sprintf(`font-size="%s" fill="%s"`, num(size), text), letter(p.Piece))
+	}
+}
+
+// An entry is a line of a legend.
+type entry struct {
+	piece int
+	text  string
+}
+
+// legend returns what the letters stand for.
+func (v *view) legend() []entry {
+	var entries []entry
+	for i, p := range v.Pieces {
+		if p.Count == 0 {
+			continue
+		}
+		text := p.Type
+		if p.Size != 0 {
+			text += ", " + p.Size.Format(units.InInches, units.Inch/4)
+		}
+		if p.Swatch != "" {
+			text += ", " + p.Swatch
+		}
+		entries = append(entries, entry{i, fmt.Sprintf("%d × %s", p.Count, text)})
+	}
+	return entries
+}
+
+// legendAt draws a legend in two columns.
+func (v *view) legendAt(entries []entry, y float64) {
+	v.raw(`<g id="legend" font-size="11">`, "\n")
+	rows := (len(entries) + 1) / 2
+	for i, e := range entries {
+		p := point{margin/2 + 6 + float64(i/rows)*(width-margin)/2, y + float64(i%rows)*line}
+		piece := v.Pieces[e.piece]
+		color, _ := fill(v.Palette, piece.Swatch)
+		if piece.Size == 0 {
+			sprig(&v.canvas, point{p.x, p.y - 2}, 6, color)
+		} else {
+			v.circle(point{p.x, p.y - 4}, 5, `fill="`+color+`" stroke="`+ink+`" stroke-width="0.9"`)
+		}
+		v.text(point{p.x + 11, p.y}, "", letter(e.piece)+"  "+e.text)
+	}
+	v.raw("</g>\n")
+}

@@ -1,0 +1,83 @@
+package main
+
+import (
+	"bytes"
+	"encoding/xml"
+	"errors"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"example.com/fircone/sizing"
+	"example.com/fircone/units"
+)
+
+// The committed pictures are what the program draws. What is in them is checked
+// in package draw, against the places.
+func TestCommitted(t *testing.T) {
+	dir := t.TempDir()
+	var stdout, stderr bytes.Buffer
+	if code := run([]string{"-out", dir}, &stdout, &stderr); code != 0 {
+		t.Fatalf("exit %d: %s", code, stderr.String())
+	}
+	for _, name := range []string{"tree.svg", "unrolled.svg", "mantel.svg"} {
+		if !strings.Contains(stdout.String(), filepath.Join(dir, name)) {
+			t.Errorf("%s is not named in %q", name, stdout.String())
+		}
+		got, err := os.ReadFile(filepath.Join(dir, name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		want, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if !bytes.Equal(got, want) {
+			t.Errorf("%s is not what the program draws: run go run ./examples/drawing -out examples/drawing", name)
+		}
+	}
+}
+
+func TestFlags(t *testing.T) {
+	for _, tc := range []struct {
+		args []string
+		code int
+		says string
+	}{
+		{[]string{"-tree", "6 in"}, 2, "6 in"},
+		{[]string{"-tree", "nine feet"}, 2, "nine feet"},
+		{[]string{"-exposure", "attic"}, 2, "attic"},
+		{[]string{"-mantel", "2 in"}, 2, "2 in"},
+		{[]string{"-mantel", "9 in", "-out", "."}, 2, "9 in"},
+		{[]string{"-out", filepath.Join(t.TempDir(), "nowhere")}, 1, "nowhere"},
+	} {
+		var stderr bytes.Buffer
+		if code := run(tc.args, io.Discard, &stderr); code != tc.code || !strings.Contains(stderr.String(), tc.says) {
+			t.Errorf("%v: exit %d with %q; want %d with %q in it", tc.args, code, stderr.String(), tc.code, tc.says)
+		}
+	}
+}
+
+// Any tree and mantel that the packages take gives pictures that parse.
+func TestSizes(t *testing.T) {
+	for _, height := range []units.Length{3 * units.Foot, 4*units.Foot + 6*units.Inch, 15 * units.Foot, 40 * units.Foot} {
+		for _, e := range []sizing.Exposure{sizing.AllRound, sizing.InCorner, 77_500} {
+			pictures, err := pictures(height, e, 4*units.Foot)
+			if err != nil {
+				t.Fatal(height, e, err)
+			}
+			for _, p := range pictures {
+				d := xml.NewDecoder(strings.NewReader(p.svg))
+				for {
+					if _, err := d.Token(); errors.Is(err, io.EOF) {
+						break
+					} else if err != nil {
+						t.Fatal(p.name, err)
+					}
+				}
+			}
+		}
+	}
+}

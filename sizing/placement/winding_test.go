@@ -1,0 +1,195 @@
+package placement_test
+
+import (
+	"errors"
+	"math"
+	"slices"
+	"testing"
+
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/placement"
+	"example.com/fircone/units"
+)
+
+func wind(t testing.TB, l placement.Layout, w placement.Winding) []placement.Point {
+	t.Helper()
+	seq, err := l.Wind(w)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return slices.Collect(seq)
+}
+
+// length is the line through points, straight from each to the next.
+func length(points []placement.Point) (sum float64) {
+	for i := 1; i < len(points); i++ {
+		p, q := points[i-1], points[i]
+		sum += apart([3]float64{float64(p.X), float64(p.Y), float64(p.Z)}, [3]float64{float64(q.X), float64(q.Y), float64(q.Z)})
+	}
+	return sum
+}
+
+// A winding is as long as the formula for the spiral has it, which package sizing
+// tests against published examples, and its points are a step apart.
+func TestWindLength(t *testing.T) {
+	for _, tree := range []sizing.Tree{
+		{Height: 9 * units.Foot, Handle: 9 * units.Inch, BareTip: 9 * units.Inch},
+		{Height: 7 * units.Foot},
+		{Height: 6 * units.Foot, Base: 20 * units.Inch, BareTip: units.Foot},
+	} {
+		cone, err := tree.Cone()
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, spacing := range []units.Length{4 * units.Inch, 10 * units.Inch, 3 * units.Foot, 100 * units.Foot} {
+			want, err := cone.SpiralLength(spacing)
+			if err != nil {
+				t.Fatal(err)
+			}
+			step := units.Inch / 2
+			got := wind(t, placement.Layout{Tree: tree}, placement.Winding{Spacing: spacing, Step: step})
+			if n := int((want+step-1)/step) + 1; len(got) != n {
+				t.Errorf("%v, %v: %d points, want %d", tree.Height, spacing, len(got), n)
+			}
+			// Chords are shorter than arcs, by their square over 24 radii squared.
+			if l := length(got); l > float64(want)+1000 || l < float64(want)*0.997 {
+				t.Errorf("%v, %v: %v, want %v", tree.Height, spacing, units.Length(l), want)
+			}
+			first, last := got[0], got[len(got)-1]
+			if first.Z != tree.Height-tree.BareTip || last.Z != tree.Handle {
+				t.Errorf("from %v to %v", first.Z, last.Z)
+			}
+			for i := 1; i < len(got)-1; i++ {
+				if d := length(got[i-1 : i+1]); d > float64(step)+3 || d < 0.9*float64(step) && float64(tree.Height-got[i].Z) > 2e8 {
+					t.Fatalf("point %d of %v is %v from the last", i, spacing, d)
+				}
+			}
+		}
+	}
+}
+
+// Where part is dressed the winding goes to and fro on it, one spacing lower each
+// time, and is all but as long as its share of the whole spiral.
+func TestWindPart(t *testing.T) {
+	l := placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot, BareTip: units.Foot, Exposure: sizing.InCorner}}
+	cone, err := l.Tree.Cone()
+	if err != nil {
+		t.Fatal(err)
+	}
+	whole, err := cone.SpiralLength(6 * units.Inch)
+	if err != nil {
+		t.Fatal(err)
+	}
+	slant, err := cone.Slant()
+	if err != nil {
+		t.Fatal(err)
+	}
+	points := wind(t, l, placement.Winding{Spacing: 6 * units.Inch, Step: units.Inch / 4})
+	if got, want := length(points), float64(whole)/2; got < want || got > want*1.03 {
+		t.Errorf("%v, half of the whole is %v", units.Length(got), units.Length(want))
+	}
+	turns, side := 0, 0
+	for _, p := range points {
+		if p.Y > 1 {
+			t.Fatalf("%v is at the back", p)
+		}
+		now := 1
+		if p.X < 0 {
+			now = -1
+		}
+		if now != side {
+			turns++
+			side = now
+		}
+	}
+	if want := int(slant / (6 * units.Inch)); turns < want || turns > want+2 {
+		t.Errorf("crosses %d times, %d spacings", turns, want)
+	}
+	if points[0].X == 0 || math.Abs(float64(points[0].Y)) > 2 {
+		t.Errorf("begins at %v, not at a side", points[0])
+	}
+}
+
+// A draped winding hangs below the line between tips, as deep as its sag in the
+// middle of each span, and takes as much more as sizing.Drape says.
+func TestWindDrape(t *testing.T) {
+	l := placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot}}
+	cone, err := l.Tree.Cone()
+	if err != nil {
+		t.Fatal(err)
+	}
+	straight, err := cone.SpiralLength(units.Foot)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, d := range []sizing.Drape{{Span: 2 * units.Foot, Sag: units.Inch}, {Span: 18 * units.Inch, Sag: 5 * units.Inch}, {Span: units.Foot, Sag: units.Foot}} {
+		stretch, err := d.Stretch()
+		if err != nil {
+			t.Fatal(err)
+		}
+		step := units.Inch / 8
+		points := wind(t, l, placement.Winding{Spacing: units.Foot, Step: step, Drape: d})
+		if got, want := float64(len(points)-2)*float64(step), float64(straight)*stretch; math.Abs(want-got) > 1.5*float64(d.Span)*stretch {
+			t.Errorf("%+v: %v of garland, want %v", d, units.Length(got), units.Length(want))
+		}
+		// How far each point is below the slope at its radius.
+		deepest, spans, above := 0.0, 0, true
+		for _, p := range points {
+			r := math.Hypot(float64(p.X), float64(p.Y))
+			line := float64(l.Tree.Height) * (1 - 2*r/float64(cone.BaseDiameter))
+			drop := line - float64(p.Z)
+			if drop < -10 || drop > float64(d.Sag)+10 {
+				t.Fatalf("%+v: %v below the line", d, units.Length(drop))
+			}
+			deepest = max(deepest, drop)
+			if low := drop > float64(d.Sag)*0.98; low && above {
+				spans++
+				above = false
+			} else if drop < float64(d.Sag)/2 {
+				above = true
+			}
+		}
+		if deepest < 0.999*float64(d.Sag) {
+			t.Errorf("%+v: hangs %v at the most", d, units.Length(deepest))
+		}
+		if want := int(straight / d.Span); spans < want || spans > want+1 {
+			t.Errorf("%+v: %d spans, want %d", d, spans, want)
+		}
+	}
+}
+
+func TestWindErrors(t *testing.T) {
+	good := placement.Winding{Spacing: units.Foot, Step: units.Inch, Drape: sizing.Drape{Span: units.Foot, Sag: units.Inch}}
+	for _, tc := range []struct {
+		reason string
+		change func(*placement.Layout, *placement.Winding)
+		ours   bool
+	}{
+		{"a spacing under a quarter inch", func(_ *placement.Layout, w *placement.Winding) { w.Spacing = units.Inch/4 - 1 }, true},
+		{"a spacing over 100 ft", func(_ *placement.Layout, w *placement.Winding) { w.Spacing = 100*units.Foot + 1 }, true},
+		{"a step under a tenth of an inch", func(_ *placement.Layout, w *placement.Winding) { w.Step = units.Inch/10 - 1 }, true},
+		{"a step over 100 ft", func(_ *placement.Layout, w *placement.Winding) { w.Step = 100*units.Foot + 1 }, true},
+		{"facing", func(l *placement.Layout, _ *placement.Winding) { l.Facing = 400_000 }, true},
+		{"a sag deeper than its span", func(_ *placement.Layout, w *placement.Winding) { w.Drape.Sag = 2 * units.Foot }, false},
+		{"no tree", func(l *placement.Layout, _ *placement.Winding) { l.Tree.Height = 0 }, false},
+	} {
+		l, w := hall, good
+		tc.change(&l, &w)
+		seq, err := l.Wind(w)
+		if seq != nil || err == nil || errors.Is(err, placement.ErrRange) != tc.ours {
+			t.Errorf("%s: %v", tc.reason, err)
+		}
+	}
+	for _, w := range []placement.Winding{{Spacing: units.Inch / 4, Step: 100 * units.Foot}, {Spacing: 100 * units.Foot, Step: units.Inch / 10}} {
+		if got := wind(t, hall, w); len(got) < 2 {
+			t.Errorf("%+v: %d points", w, len(got))
+		}
+	}
+	seq, err := hall.Wind(good)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for range seq {
+		break
+	}
+}
