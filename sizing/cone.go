@@ -195,44 +195,37 @@ func (c Cone) area() units.Area {
 }
 
 func (c Cone) spiralLength(spacing units.Length) units.Length {
-	s, h, d, p := c.whole(), float64(c.Height), float64(c.BaseDiameter), float64(spacing)
-	ph := float64(p * h)
-	k := float64(math.Pi*d) / ph // u(y) = k·y
-	a := float64(s*p) / float64(math.Pi*d)
-	x := newSpiral(float64(k*float64(c.BareTip)), float64(k*float64(c.Height-c.BareBase)))
+	s, p := c.whole(), float64(spacing)
+	ph, round := float64(p*float64(c.Height)), float64(math.Pi*float64(c.BaseDiameter))
+	x := newSpiral(float64(round*float64(c.BareTip)), float64(round*float64(c.Height-c.BareBase)), ph)
 	// a/2·u² is the area over the spacing, the greater part of any long garland,
 	// and 9.4 roundings of it are all that counts. The other part is never more
 	// than a few times the slope.
-	return units.Length(math.Round(c.surface(s, ph) + float64(a/2*x.excess)))
+	length := c.surface(s, ph) + float64(float64(s*p)/(2*round)*x.excess())
+	return units.Length(length + 0.5)
 }
 
 // A spiral is what the length of the spiral of Archimedes r = a·φ is made from,
-// between r = a·u1 and r = a·u2.
-type spiral struct {
-	// excess is [u/(u+√(1+u²)) + arsinh u] from u1 to u2. The length is
-	// a/2·(u2² - u1² + excess).
-	excess float64
+// between r = a·u₁ and r = a·u₂: u/(u+√(1+u²)) and arsinh u, from u₁ to u₂ each.
+type spiral struct{ part, arsinh float64 }
 
-	// growth is [u·√(1+u²) - arsinh u] from u1 to u2. The length grows by
-	// a²/2·growth with 1/a, the radii kept.
-	growth float64
-}
-
-func newSpiral(u1, u2 float64) spiral {
-	w2 := math.Sqrt(1 + float64(u2*u2))
-	v2 := u2 + w2
-	if u1 == 0 { // from the tip
-		arsinh := elem.Log(v2)
-		return spiral{excess: u2/v2 + arsinh, growth: float64(u2*w2) - arsinh}
+// newSpiral returns that for u = x/over.
+func newSpiral(x1, x2, over float64) spiral {
+	square := float64(over * over)
+	v1, v2 := over, x2+math.Sqrt(float64(x2*x2)+square) // times over
+	if x1 != 0 {
+		v1 = x1 + math.Sqrt(float64(x1*x1)+square)
 	}
-	w1 := math.Sqrt(1 + float64(u1*u1))
-	v1 := u1 + w1
-	arsinh := elem.Log(v2 / v1)
+	inverse := 1 / float64(v1*v2)
 	return spiral{
-		excess: (u2/v2 - u1/v1) + arsinh,
-		growth: (float64(u2*w2) - float64(u1*w1)) - arsinh,
+		part:   float64((float64(x2*v1) - float64(x1*v2)) * inverse),
+		arsinh: elem.Log(float64(float64(v2*v2) * inverse)), // of v2/v1
 	}
 }
+
+// excess returns what the length is more than area over spacing:
+// a/2·(u₂² - u₁² + excess) is the length.
+func (x spiral) excess() float64 { return x.part + x.arsinh }
 
 // spacing solves spiralLength(p) = length for a length in range.
 //
@@ -253,9 +246,11 @@ func (c Cone) spacing(length units.Length) units.Length {
 	}
 	t := math.Sqrt(float64((l-slant)*(l+slant))) / half
 	for range 60 { // about five times
-		x := newSpiral(float64(r1*t), float64(r2*t))
-		over := (float64(half*t) - l) + x.excess/(2*t)
-		next := t - float64(over/x.growth*float64(2*t*t))
+		x := newSpiral(float64(r1*t), float64(r2*t), 1)
+		over := (float64(half*t) - l) + x.excess()/(2*t)
+		// The length grows by 1/(2·t²)·(u₂² - u₁² + part - arsinh) with t.
+		growth := float64(2*half*t*t) + (x.part - x.arsinh)
+		next := t - float64(over/growth*float64(2*t*t))
 		if !(next < t) {
 			break
 		}

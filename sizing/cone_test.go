@@ -300,7 +300,7 @@ func TestSpiralPublished(t *testing.T) {
 // The kernel at the limits that no tree comes to.
 func TestSpiralLimits(t *testing.T) {
 	length := func(r1, r2, a float64) float64 {
-		return a / 2 * ((r2/a)*(r2/a) - (r1/a)*(r1/a) + newSpiral(r1/a, r2/a).excess)
+		return a / 2 * ((r2/a)*(r2/a) - (r1/a)*(r1/a) + newSpiral(r1, r2, a).excess())
 	}
 	for _, row := range []struct {
 		source    string
