@@ -165,7 +165,7 @@ func (c Cone) Spacing(length units.Length) (units.Length, error) {
 	if least, most := c.spiralLength(MaxSpacing), c.spiralLength(MinSpacing); length < least || length > most {
 		return 0, rangeError(fn, "length", length.String(), least.String()+" to "+most.String())
 	}
-	return c.spacing(length), nil
+	return min(max(c.spacing(length), MinSpacing), MaxSpacing), nil
 }
 
 // The rest is for cones that check has passed.
@@ -227,7 +227,8 @@ func newSpiral(x1, x2, over float64) spiral {
 // a/2·(u₂² - u₁² + excess) is the length.
 func (x spiral) excess() float64 { return x.part + x.arsinh }
 
-// spacing solves spiralLength(p) = length for a length in range.
+// spacing solves spiralLength(p) = length, rounded up. Where p is over MaxSpacing,
+// or length not over the slope, what it returns is over MaxSpacing too.
 //
 // As a function of t = 1/a, the length of the spiral between two radii is
 // ∫√(1 + r²t²)dr, increasing and convex, so that Newton's rule from above comes
@@ -242,10 +243,10 @@ func (c Cone) spacing(length units.Length) units.Length {
 	r1, r2 := float64(s*float64(c.BareTip))/h, float64(s*float64(c.Height-c.BareBase))/h
 	slant, half := r2-r1, float64((r2-r1)*(r2+r1))/2
 	if l <= slant { // by less than rounding
-		return MaxSpacing
+		return MaxSpacing + 1
 	}
 	t := math.Sqrt(float64((l-slant)*(l+slant))) / half
-	for range 60 { // about five times
+	for range 60 { // three times or four
 		x := newSpiral(float64(r1*t), float64(r2*t), 1)
 		over := (float64(half*t) - l) + x.excess()/(2*t)
 		// The length grows by 1/(2·t²)·(u₂² - u₁² + part - arsinh) with t.
@@ -254,10 +255,16 @@ func (c Cone) spacing(length units.Length) units.Length {
 		if !(next < t) {
 			break
 		}
+		// A step of one part in 2**26 leaves less than one in 2**53, as a step is
+		// squared by the next and t·L″ is never over L′.
+		last := t-next < t*0x1p-26
 		t = next
+		if last {
+			break
+		}
 	}
 	p := math.Ceil(float64(math.Pi*float64(c.BaseDiameter)) / float64(t*s)) // a = p·s/(π·d)
-	return units.Length(min(max(p, float64(MinSpacing)), float64(MaxSpacing)))
+	return units.Length(min(p, float64(MaxSpacing+1)))
 }
 
 // A TaperGrade is what grading rules say of a shape.

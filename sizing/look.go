@@ -173,11 +173,14 @@ func (r Rules) Look(t Tree) (Look, error) {
 // look returns the look of what is dressed with amounts.
 func (s surface) look(a Amounts) Look {
 	spacing := func(length units.Length) units.Length {
-		round := units.Length(share(int64(length), maxArc, s.arc))
-		if length == 0 || round < s.cone.spiralLength(MaxSpacing) || round > s.cone.spiralLength(MinSpacing) {
+		if length == 0 {
 			return 0
 		}
-		return s.cone.spacing(round)
+		p := s.cone.spacing(units.Length(share(int64(length), maxArc, s.arc)))
+		if p < MinSpacing || p > MaxSpacing {
+			return 0
+		}
+		return p
 	}
 	each := func(n int) units.Area {
 		if n == 0 {

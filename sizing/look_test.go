@@ -267,7 +267,7 @@ func TestRulesThatCannotBeWound(t *testing.T) {
 		if l.Garland < p-1 && p == MinSpacing || l.Garland > p+1 || l.Garland == 0 {
 			t.Errorf("%v of garland: %v", length, l.Garland)
 		}
-		off := units.Length(1)
+		off := length/MinSpacing + 1 // worth a nanometer of spacing
 		if p == MaxSpacing {
 			off = -1
 		}
