@@ -1,23 +1,24 @@
-// Mutants breaks the code of each package that ships in one small way after another,
-// and sees whether the package's own tests notice. The breaking is done by gremlins,
-// pinned in .ci/tools.mod; this program keeps the account.
+// Mutants breaks the code that ships in one small way after another, and sees whether the
+// tests of the package notice. The breaking is done by gremlins, pinned in .ci/tools.mod; this
+// program keeps the account, file by file.
 //
-//	go run ./internal/proof/mutants PACKAGE...   run all mutants of these, and record the result
-//	go run ./internal/proof/mutants -check       what .ci/run does
-//	go run ./internal/proof/mutants -table       print the record
+//	go run ./internal/proof/mutants FILE...     run all mutants of these files, and record the result
+//	go run ./internal/proof/mutants PACKAGE...  the same for each file of a package
+//	go run ./internal/proof/mutants -check      what .ci/run does
+//	go run ./internal/proof/mutants -table      print the record, package by package
 //
-// The record, .ci/mutants.tsv, says of each package how many mutants were killed and how many
-// lived, and a digest of the source and tests that it holds for. The list .ci/survivors
-// gives the reason why each one that lived is no fault:
+// The record, .ci/mutants.tsv, says of each file how many mutants were killed and how many lived, and a
+// digest of the file and the package's tests that it holds for. The list .ci/survivors gives the
+// reason why each one that lived is no fault:
 //
 //	sizing/rules.go | CONDITIONALS_BOUNDARY 14 | if n < 1 { | at n = 1 both branches give 1
 //
 // file, kind and column within the line, the line, the reason.
 //
-// A run fails if fewer than 95 % of the mutants that the tests reach are killed, or if one lives
-// that is not listed. With -check a package that has not changed since it was recorded is
-// taken at its word, but for one file of all, a different one with each commit, which is
-// run again; a package that has changed is run whole.
+// Fewer than 95 % killed of the mutants that the tests of a package reach is a failure, and so is one
+// that lives and is not listed. A mutant takes a second or two, and all of them hours; so -check
+// judges the record, says for how much of the code it still holds, and runs one file again, a different
+// one with each commit.
 package main
 
 import (
@@ -44,11 +45,18 @@ const (
 	module    = "example.com/fircone/"
 )
 
-// A tally is what came of the mutants of one package.
+// A tally is what came of the mutants of one file, or of all of a package.
 type tally struct {
-	pkg                               string
+	name                              string
 	killed, lived, timeout, unreached int
 	date, digest                      string
+}
+
+func (t *tally) add(u tally) {
+	t.killed += u.killed
+	t.lived += u.lived
+	t.timeout += u.timeout
+	t.unreached += u.unreached
 }
 
 func (t tally) percent() float64 {
@@ -59,7 +67,7 @@ func (t tally) percent() float64 {
 }
 
 func (t tally) String() string {
-	return fmt.Sprintf("%-18s %4d killed, %3d lived, %2d timed out, %3d not reached: %.1f %%", t.pkg, t.killed, t.lived, t.timeout, t.unreached, t.percent())
+	return fmt.Sprintf("%-34s %4d killed, %3d lived, %2d timed out, %3d not reached: %.1f %%", t.name, t.killed, t.lived, t.timeout, t.unreached, t.percent())
 }
 
 // A report is gremlins' own.
@@ -76,7 +84,7 @@ type report struct {
 }
 
 func main() {
-	check := flag.Bool("check", false, "run what has changed since it was recorded, and one file more")
+	check := flag.Bool("check", false, "judge the record, and run one file again")
 	table := flag.Bool("table", false, "print the record")
 	verbose := flag.Bool("v", false, "show each mutant that lives, as it is found")
 	workers := flag.Int("workers", 2, "how many mutants to try at a time")
@@ -87,7 +95,7 @@ func main() {
 	}
 }
 
-func run(check, table, verbose bool, workers int, pkgs []string) error {
+func run(check, table, verbose bool, workers int, args []string) error {
 	have, err := readRecord()
 	if err != nil {
 		return err
@@ -96,64 +104,76 @@ func run(check, table, verbose bool, workers int, pkgs []string) error {
 	if err != nil {
 		return err
 	}
-	all, err := packages()
+	pkgs, err := packages()
 	if err != nil {
 		return err
 	}
-	if table {
-		for _, p := range all {
-			fmt.Println(have[p])
-		}
-		return nil
-	}
-	m := &mutator{workers: workers, verbose: verbose, listed: listed, seen: map[string]bool{}}
+	m := &mutator{workers: workers, verbose: verbose, listed: listed}
 	var bad []string
-	judge := func(t tally) {
-		fmt.Println(t)
-		if t.percent() < bar {
-			bad = append(bad, fmt.Sprintf("%s: %.1f %% killed, want %.0f %%", t.pkg, t.percent(), bar))
-		}
-	}
-	if check {
-		for _, p := range all {
-			now, err := digest(p)
+	if check || table {
+		var all []string
+		for _, p := range pkgs {
+			files, err := sources(p)
 			if err != nil {
 				return err
 			}
-			if have[p].digest == now {
-				judge(have[p])
-			} else {
-				fmt.Printf("%s has changed since it was recorded\n", p)
-				pkgs = append(pkgs, p)
+			sum, stale := tally{name: p}, 0
+			for _, f := range files {
+				now, err := digest(f)
+				if err != nil {
+					return err
+				}
+				if have[f].digest != now {
+					stale++
+				}
+				sum.add(have[f])
 			}
+			fmt.Printf("%v; %d of %d files as they were then\n", sum, len(files)-stale, len(files))
+			if sum.killed+sum.lived > 0 && sum.percent() < bar {
+				bad = append(bad, fmt.Sprintf("%s: %.1f %% killed, want %.0f %%", p, sum.percent(), bar))
+			}
+			all = append(all, files...)
 		}
-	} else if len(pkgs) == 0 {
-		return fmt.Errorf("name packages, such as %s, or -check", strings.Join(all, " "))
+		args = nil
+		if check {
+			file, err := turn(all)
+			if err != nil {
+				return err
+			}
+			fmt.Printf("this commit's turn to run again: %s\n", file)
+			args = []string{file}
+		}
+	} else if len(args) == 0 {
+		return fmt.Errorf("name files or packages, such as %s, or -check", strings.Join(pkgs, " "))
 	}
-	for _, p := range pkgs {
-		p = strings.Trim(strings.TrimPrefix(p, "./"), "/")
-		t, err := m.try(p, "")
+	var files []string
+	for _, a := range args {
+		a = strings.Trim(strings.TrimPrefix(a, "./"), "/")
+		if strings.HasSuffix(a, ".go") {
+			files = append(files, a)
+			continue
+		}
+		more, err := sources(a)
 		if err != nil {
 			return err
 		}
-		judge(t)
+		files = append(files, more...)
+	}
+	for _, f := range files {
+		t, err := m.try(f)
+		if err != nil {
+			return err
+		}
+		fmt.Println(t)
+		if t.killed+t.lived >= 20 && t.percent() < bar {
+			bad = append(bad, fmt.Sprintf("%s: %.1f %% killed, want %.0f %%", f, t.percent(), bar))
+		}
 		if !check {
-			have[p] = t
+			have[f] = t
 			if err := writeRecord(have); err != nil {
 				return err
 			}
 		}
-	}
-	if check && len(pkgs) == 0 {
-		file, err := turn(all)
-		if err != nil {
-			return err
-		}
-		t, err := m.try(filepath.Dir(file), filepath.Base(file))
-		if err != nil {
-			return err
-		}
-		fmt.Printf("this commit's turn to run again: %s\n%s\n", file, t)
 	}
 	for _, s := range m.unlisted {
 		bad = append(bad, "lives, and is not in "+survivors+": "+s)
@@ -164,7 +184,7 @@ func run(check, table, verbose bool, workers int, pkgs []string) error {
 	return nil
 }
 
-// packages returns the packages that ship or that those import, and that have tests and mutants.
+// packages returns the packages that ship or that those import, and that have Go files besides doc.go.
 func packages() ([]string, error) {
 	c := exec.Command("bash", "-c", `go list -deps $(go list ./... | grep -vE "^`+module+`(examples|internal)/")`)
 	out, err := c.Output()
@@ -173,7 +193,7 @@ func packages() ([]string, error) {
 	}
 	var all []string
 	for path := range strings.Lines(string(out)) {
-		if rel, ok := strings.CutPrefix(strings.TrimSpace(path), module); ok {
+		if rel, ok := strings.CutPrefix(strings.TrimSpace(path), module); ok { // the root has no code
 			all = append(all, rel)
 		}
 	}
@@ -181,23 +201,26 @@ func packages() ([]string, error) {
 	return all, nil
 }
 
-// sources returns the names of the Go files of a package.
+// sources returns the files of a package that are no tests.
 func sources(pkg string) ([]string, error) {
 	files, err := filepath.Glob(filepath.Join(pkg, "*.go"))
-	if err == nil && files == nil {
+	files = slices.DeleteFunc(files, func(f string) bool {
+		return strings.HasSuffix(f, "_test.go") || strings.HasSuffix(f, "/doc.go")
+	})
+	if err == nil && len(files) == 0 {
 		err = fmt.Errorf("%s has no Go files", pkg)
 	}
 	return files, err
 }
 
-// digest returns a digest of the source and the tests of a package.
-func digest(pkg string) (string, error) {
-	files, err := sources(pkg)
+// digest returns a digest of a file and the tests of its package.
+func digest(file string) (string, error) {
+	files, err := filepath.Glob(filepath.Join(filepath.Dir(file), "*_test.go"))
 	if err != nil {
 		return "", err
 	}
 	h := sha256.New()
-	for _, f := range files {
+	for _, f := range append(files, file) {
 		text, err := os.ReadFile(f)
 		if err != nil {
 			return "", err
@@ -207,20 +230,13 @@ func digest(pkg string) (string, error) {
 	return fmt.Sprintf("%x", h.Sum(nil))[:16], nil
 }
 
-// turn returns the file whose turn it is with this commit.
-func turn(pkgs []string) (string, error) {
-	var files []string
-	for _, p := range pkgs {
-		fs, err := sources(p)
-		if err != nil {
-			return "", err
-		}
-		for _, f := range fs {
-			if !strings.HasSuffix(f, "_test.go") && !strings.HasSuffix(f, "doc.go") {
-				files = append(files, f)
-			}
-		}
-	}
+// turn returns the file whose turn it is with this commit. Large files take longer than CI has, and are left to
+// whoever changes them.
+func turn(all []string) (string, error) {
+	all = slices.DeleteFunc(slices.Clone(all), func(f string) bool {
+		info, err := os.Stat(f)
+		return err != nil || info.Size() > 6_000 || slow[filepath.Dir(f)]
+	})
 	out, err := exec.Command("git", "rev-list", "--count", "HEAD").Output()
 	if err != nil {
 		return "", err
@@ -229,22 +245,24 @@ func turn(pkgs []string) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	return files[n%len(files)], nil
+	return all[n%len(all)], nil
 }
+
+// slow lists the packages whose tests take so long that a file of mutants does not fit into CI.
+var slow = map[string]bool{"internal/elem": true, "sizing/shopping": true, "sizing/placement": true}
 
 type mutator struct {
 	workers  int
 	verbose  bool
 	listed   map[string]string
-	seen     map[string]bool
 	unlisted []string
 }
 
-// try runs the mutants of a package, or of one file of it.
-func (m *mutator) try(pkg, only string) (tally, error) {
-	t := tally{pkg: pkg, date: time.Now().UTC().Format(time.DateOnly)}
+// try runs the mutants of a file.
+func (m *mutator) try(file string) (tally, error) {
+	t := tally{name: file, date: time.Now().UTC().Format(time.DateOnly)}
 	var err error
-	if t.digest, err = digest(pkg); err != nil {
+	if t.digest, err = digest(file); err != nil {
 		return t, err
 	}
 	dir, err := os.MkdirTemp("", "mutants")
@@ -252,20 +270,17 @@ func (m *mutator) try(pkg, only string) (tally, error) {
 		return t, err
 	}
 	defer os.RemoveAll(dir)
+	pkg := filepath.Dir(file)
 	out := filepath.Join(dir, "report.json")
-	args := []string{
-		"unleash", "./" + pkg, "--workers", strconv.Itoa(m.workers), "--timeout-coefficient", "20", "-o", out, "-S", "lt",
-		"-E", "/",
-	} // the folders in it are other packages
-	if only != "" {
-		files, err := sources(pkg)
-		if err != nil {
-			return t, err
-		}
-		for _, f := range files {
-			if filepath.Base(f) != only {
-				args = append(args, "-E", "^"+regexp.QuoteMeta(filepath.Base(f))+"$")
-			}
+	// The folders in that of the package are other packages.
+	args := []string{"unleash", "./" + pkg, "--workers", strconv.Itoa(m.workers), "--timeout-coefficient", "20", "-o", out, "-S", "lt", "-E", "/"}
+	others, err := sources(pkg)
+	if err != nil {
+		return t, err
+	}
+	for _, f := range others {
+		if f != file {
+			args = append(args, "-E", "^"+regexp.QuoteMeta(filepath.Base(f))+"$")
 		}
 	}
 	c := exec.Command("gremlins", args...)
@@ -289,9 +304,8 @@ func (m *mutator) try(pkg, only string) (tally, error) {
 		return t, err
 	}
 	for _, f := range r.Files {
-		name := f.Name
-		if !strings.HasPrefix(name, pkg+"/") {
-			name = filepath.Join(pkg, filepath.Base(name))
+		if filepath.Base(f.Name) != filepath.Base(file) {
+			return t, fmt.Errorf("gremlins ran %s with %s", f.Name, file)
 		}
 		for _, mu := range f.Mutations {
 			switch mu.Status {
@@ -303,7 +317,7 @@ func (m *mutator) try(pkg, only string) (tally, error) {
 				t.unreached++
 			case "LIVED":
 				t.lived++
-				key, err := key(name, mu.Kind, mu.Line, mu.Column)
+				key, err := key(file, mu.Kind, mu.Line, mu.Column)
 				if err != nil {
 					return t, err
 				}
@@ -312,9 +326,6 @@ func (m *mutator) try(pkg, only string) (tally, error) {
 				}
 			}
 		}
-	}
-	if only == "" && t.killed == 0 {
-		return t, fmt.Errorf("gremlins killed no mutant of %s\n%s", pkg, tail(log.String()))
 	}
 	return t, nil
 }
@@ -367,19 +378,19 @@ func readRecord() (map[string]tally, error) {
 		if strings.HasPrefix(l, "#") {
 			continue
 		}
-		if _, err := fmt.Sscanf(l, "%s\t%d\t%d\t%d\t%d\t%s\t%s", &t.pkg, &t.killed, &t.lived, &t.timeout, &t.unreached, &t.date, &t.digest); err != nil {
+		if _, err := fmt.Sscanf(l, "%s\t%d\t%d\t%d\t%d\t%s\t%s", &t.name, &t.killed, &t.lived, &t.timeout, &t.unreached, &t.date, &t.digest); err != nil {
 			return nil, fmt.Errorf("%s: %q: %w", record, l, err)
 		}
-		have[t.pkg] = t
+		have[t.name] = t
 	}
 	return have, err
 }
 
 func writeRecord(have map[string]tally) error {
 	var b strings.Builder
-	b.WriteString("# package\tkilled\tlived\ttimed out\tnot reached\tdate\tdigest; written by internal/proof/mutants\n")
+	b.WriteString("# file\tkilled\tlived\ttimed out\tnot reached\tdate\tdigest; written by internal/proof/mutants\n")
 	for _, t := range have {
-		fmt.Fprintf(&b, "%s\t%d\t%d\t%d\t%d\t%s\t%s\n", t.pkg, t.killed, t.lived, t.timeout, t.unreached, t.date, t.digest)
+		fmt.Fprintf(&b, "%s\t%d\t%d\t%d\t%d\t%s\t%s\n", t.name, t.killed, t.lived, t.timeout, t.unreached, t.date, t.digest)
 	}
 	lines := strings.SplitAfter(strings.TrimSuffix(b.String(), "\n"), "\n")
 	slices.Sort(lines[1:])
