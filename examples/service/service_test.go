@@ -5,6 +5,7 @@ import (
 	"bytes"
 	"context"
 	"encoding/json"
+	"encoding/xml"
 	"fmt"
 	"io"
 	"net"
@@ -19,6 +20,7 @@ import (
 	"time"
 
 	"example.com/fircone/examples/service/api"
+	"example.com/fircone/units"
 )
 
 // ask has the handler answer one request.
@@ -69,6 +71,87 @@ func TestPlan(t *testing.T) {
 	}
 }
 
+// Every picture is well-formed XML with a title, for the whole of the station.
+func TestPictures(t *testing.T) {
+	h := newHandler(nil)
+	example := string(api.Example().Body)
+	for target, title := range map[string]string{
+		"/picture":                     "ticket hall",
+		"/picture?of=tree&number=2":    "waiting room",
+		"/picture?of=surface&number=1": "ticket hall",
+		"/picture?of=mantel":           "tea room",
+		"/picture?of=surface&number=2": "waiting room",
+	} {
+		for what, body := range map[string]string{"the station": example, "two plain trees": `{"trees":[{"room":"ticket hall","height":"9 ft","accent":"picks"},` +
+			`{"room":"waiting room","height":"4 ft","accent":"ribbon"}],"mantels":[{"room":"tea room","length":"5 ft"}]}`} {
+			r := ask(h, "POST", target, "application/json", body)
+			text := bodyOf(t, r)
+			if r.StatusCode != 200 || r.Header.Get("Content-Type") != "image/svg+xml" {
+				t.Errorf("%s of %s: status %d: %s", target, what, r.StatusCode, text)
+				continue
+			}
+			dec := xml.NewDecoder(bytes.NewReader(text))
+			found := ""
+			for {
+				token, err := dec.Token()
+				if err == io.EOF {
+					break
+				}
+				if err != nil {
+					t.Errorf("%s of %s: %v", target, what, err)
+					break
+				}
+				if e, ok := token.(xml.StartElement); ok && e.Name.Local == "title" && found == "" {
+					if err := dec.DecodeElement(&found, &e); err != nil {
+						t.Error(err)
+					}
+				}
+			}
+			if !strings.Contains(found, title) {
+				t.Errorf("%s of %s: the title is %q", target, what, found)
+			}
+		}
+	}
+}
+
+// The places of a tree are as many as its plan has ornaments, numbered in order,
+// each between the floor and the tip.
+func TestPlaces(t *testing.T) {
+	for _, body := range []string{`{"trees":[{"height":"9 ft"}]}`, `{"trees":[{"height":"9 ft"}],"colors":"crimson,gold:metal,ivory"}`} {
+		r := ask(newHandler(nil), "POST", "/places", "application/json", body)
+		var got struct {
+			Sections []struct {
+				Climb  bool
+				Places []struct {
+					Number       int
+					Type, Swatch string
+					Height       units.Length
+				}
+			}
+			Cautions []string
+		}
+		if err := json.Unmarshal(bodyOf(t, r), &got); err != nil {
+			t.Fatal(err)
+		}
+		number, climb := 0, false
+		for _, s := range got.Sections {
+			climb = climb || s.Climb
+			for _, p := range s.Places {
+				if number++; p.Number != number || p.Type == "" || p.Height <= 0 || p.Height >= 9*units.Foot {
+					t.Errorf("place %d: %+v", number, p)
+				}
+				if (p.Swatch == "") == strings.Contains(body, "colors") {
+					t.Errorf("%s: swatch %q", body, p.Swatch)
+				}
+			}
+		}
+		// Nine types, nine of each: common practice.
+		if number != 81 || !climb || len(got.Cautions) == 0 {
+			t.Errorf("%d places, climb %v, cautions %q", number, climb, got.Cautions)
+		}
+	}
+}
+
 func TestProblems(t *testing.T) {
 	h := newHandler(nil)
 	const media = "application/json"
@@ -79,15 +162,21 @@ func TestProblems(t *testing.T) {
 		status               int
 		kind                 string
 		pointer, value, want string
+		detail               string
 	}{
-		{reason: "no JSON", body: "tree", status: 400, kind: "syntax"},
-		{reason: "nothing", body: "", status: 400, kind: "syntax"},
-		{reason: "half of it", body: `{"trees":[`, status: 400, kind: "syntax"},
-		{reason: "more than one text", body: `{} {}`, status: 400, kind: "syntax"},
-		{reason: "a name twice", body: `{"trees":[],"trees":[]}`, status: 400, kind: "syntax"},
-		{reason: "too deep", body: strings.Repeat(`{"a":`, 20), status: 400, kind: "syntax"},
-		{reason: "a list too long", body: `{"trees":[` + strings.Repeat("0,", 1000) + `0]}`, status: 400, kind: "syntax"},
-		{reason: "not UTF-8", body: "{\"a\xff\":1}", status: 400, kind: "syntax"},
+		{reason: "no JSON", body: "tree", status: 400, kind: "syntax", detail: "at byte"},
+		{reason: "nothing", body: "", status: 400, kind: "syntax", detail: "ends too soon"},
+		{reason: "half of it", body: `{"trees":[`, status: 400, kind: "syntax", detail: "ends too soon"},
+		{reason: "more than one text", body: `{} {}`, status: 400, kind: "syntax", detail: "more after the end"},
+		{reason: "a name twice", body: `{"trees":[],"trees":[]}`, status: 400, kind: "syntax", detail: "same name twice: /trees"},
+		{reason: "too deep", body: strings.Repeat(`{"a":`, 20), status: 400, kind: "syntax", detail: "16 levels deep"},
+		{reason: "a list too long", body: `{"trees":[` + strings.Repeat("0,", 1000) + `0]}`, status: 400, kind: "syntax", detail: "more than 1000 values"},
+		{reason: "not UTF-8", body: "{\"a\xff\":1}", status: 400, kind: "syntax", detail: "not UTF-8"},
+		{reason: "too many rooms", body: `{"mantels":[` + strings.Repeat(`{"length":"5 ft"},`, 50) + `{"length":"5 ft"}]}`, status: 422, kind: "value", value: "51 trees and mantels", want: "at most 50 trees and mantels together"},
+		{reason: "too many trees", body: `{"trees":[` + strings.Repeat(`{"height":"100 ft"},`, 5) + `{"height":"1 ft"}]}`, status: 422, kind: "value", pointer: "/trees", value: "501 ft of height", want: "at most 500 ft of height together"},
+		{reason: "too many offers", body: `{"stock":{"offers":[` + strings.Repeat(`{"item":"a","name":"b","pack":1,"price":1},`, 200) + `{"item":"a","name":"b","pack":1,"price":1}]}}`, status: 422, kind: "value", pointer: "/stock/offers", value: "201 offers", want: "at most 200 offers"},
+		{reason: "a budget that does not reach", body: `{"trees":[{"height":"9 ft"}],"stock":{"offers":[{"item":"ornaments","name":"box","pack":12,"price":"14.00"}],"budget":"12"}}`, status: 422, kind: "value", pointer: "/stock/budget", value: "12.00", want: "at least 84"},
+		{reason: "a price with an absurd exponent", body: `{"stock":{"offers":[{"item":"a","name":"b","pack":1,"price":1e999999999}]}}`, status: 422, kind: "value", pointer: "/stock/offers/0/price", value: "1e999999999", want: "a number, such as 4.75"},
 		{reason: "a list", body: `[]`, status: 422, kind: "value", value: "a list", want: "an object"},
 		{reason: "null", body: `null`, status: 422, kind: "value", value: "null", want: "an object"},
 		{reason: "a list that is none", body: `{"trees":{}}`, status: 422, kind: "value", pointer: "/trees", value: "an object", want: "a list"},
@@ -101,6 +190,17 @@ func TestProblems(t *testing.T) {
 		{reason: "no height", body: `{"trees":[{}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "0 ft", want: "1 ft to 100 ft"},
 		{reason: "a length out of its range", body: `{"mantels":[{"length":"6 in"}]}`, status: 422, kind: "value", pointer: "/mantels/0/length", value: "6 in", want: "1 ft to 50 ft"},
 		{reason: "a room that is no text", body: `{"trees":[{"height":"7 ft","room":1}]}`, status: 422, kind: "value", pointer: "/trees/0/room", value: "1", want: "a text"},
+		{reason: "a tree that is not there", target: "/picture?of=tree&number=2", body: `{"trees":[{"height":"7 ft"}]}`, status: 422, kind: "picture", detail: "tree 2: the job has 1"},
+		{reason: "a mantel that is not there", target: "/picture?of=mantel", body: `{"trees":[{"height":"7 ft"}]}`, status: 422, kind: "picture", detail: "mantel 1: the job has 0"},
+		{reason: "places of a tree that is not there", target: "/places", body: `{}`, status: 422, kind: "picture", detail: "tree 1: the job has 0"},
+		{reason: "no such picture", target: "/picture?of=cat", body: `{}`, status: 422, kind: "picture", detail: `of is "cat"`},
+		{reason: "no number", target: "/picture?number=0", body: `{}`, status: 422, kind: "picture", detail: `number is "0"`},
+		{reason: "two numbers", target: "/picture?number=1&number=2", body: `{}`, status: 422, kind: "picture", detail: `"number" that is not known here, or has it twice`},
+		{reason: "an unknown question", target: "/places?of=tree", body: `{}`, status: 422, kind: "picture", detail: `"of" that is not known`},
+		{reason: "a query that cannot be read", target: "/picture?%zz", body: `{}`, status: 422, kind: "picture", detail: "cannot be read"},
+		{reason: "too much to draw", target: "/picture", body: `{"trees":[{"height":"60 ft"}]}`, status: 422, kind: "picture", detail: "this tree has 3600 pieces: want at most 1000"},
+		{reason: "a picture of what cannot be planned", target: "/picture", body: `{"trees":[{"height":"6 in"}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "6 in", want: "1 ft to 100 ft"},
+		{reason: "places of what cannot be read", target: "/places", body: `[`, status: 400, kind: "syntax", detail: "ends too soon"},
 		{reason: "no media type", media: "-", body: `{}`, status: 415, kind: "media-type"},
 		{reason: "a form", media: "application/x-www-form-urlencoded", body: `{}`, status: 415, kind: "media-type"},
 		{reason: "a large body", body: strings.Repeat(" ", api.MaxBody+1), status: 413, kind: "too-large"},
@@ -134,8 +234,8 @@ func TestProblems(t *testing.T) {
 		if got.Pointer != test.pointer || got.Value != test.value || !strings.HasPrefix(got.Want, test.want) {
 			t.Errorf("%s: %q %q %q, want %q %q %q", test.reason, got.Pointer, got.Value, got.Want, test.pointer, test.value, test.want)
 		}
-		if got.Title == "" || test.kind == "syntax" && got.Detail == "" {
-			t.Errorf("%s: says too little: %s", test.reason, body)
+		if got.Title == "" || !strings.Contains(got.Detail, test.detail) {
+			t.Errorf("%s: says too little: %s, want %q", test.reason, body, test.detail)
 		}
 		if allow := r.Header.Get("Allow"); (allow == "POST") != (test.status == 405) {
 			t.Errorf("%s: Allow: %q", test.reason, allow)

@@ -95,7 +95,10 @@ func TestRunAndCheck(t *testing.T) {
 	first(2)["text"] = "bye, hall"
 	diffs, err := nb.Check(t.Context(), "testdata")
 	if err != nil || len(diffs) != 1 || diffs[0].Cell != 3 {
-		t.Errorf("a changed output: %v, %v, want one difference in cell 3", diffs, err)
+		t.Fatalf("a changed output: %v, %v, want one difference in cell 3", diffs, err)
+	}
+	if got, want := diffs[0].String(), "-    \"text\": \"bye, hall\"\n+    \"text\": \"bye hall\"\n"; got != want {
+		t.Errorf("shown as\n%swant\n%s", got, want)
 	}
 }
 
@@ -209,6 +212,14 @@ func TestImports(t *testing.T) {
 		if diff := cmp.Diff(want, got); diff != "" {
 			t.Errorf("imports for %q (-want +got):\n%s", test.body, diff)
 		}
+	}
+}
+
+func TestDifferenceIsShort(t *testing.T) {
+	d := Difference{Want: "same\\nold\n" + strings.Repeat("x\n", 30) + "end", Got: "same\\n" + strings.Repeat("y", 200) + "\nend"}
+	want := "- old\n" + strings.Repeat("- x\n", 19) + "- ... and 11 lines more\n+ " + strings.Repeat("y", 160) + "...\n"
+	if diff := cmp.Diff(want, d.String()); diff != "" {
+		t.Errorf("(-want +got):\n%s", diff)
 	}
 }
 

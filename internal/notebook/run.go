@@ -53,8 +53,41 @@ func (nb *Notebook) run(ctx context.Context, s *Session) error {
 // A Difference is a code cell whose outputs are not those that were stored.
 type Difference struct {
 	Cell      int    // which code cell, from 1
-	Source    string // its source
 	Want, Got string // the stored outputs and the new ones, as JSON
+}
+
+// String returns the lines that differ, at most 20 on each side, those of the file
+// after a minus and the new ones after a plus.
+func (d Difference) String() string {
+	want, got := readable(d.Want), readable(d.Got)
+	for len(want) > 0 && len(got) > 0 && want[0] == got[0] {
+		want, got = want[1:], got[1:]
+	}
+	for len(want) > 0 && len(got) > 0 && want[len(want)-1] == got[len(got)-1] {
+		want, got = want[:len(want)-1], got[:len(got)-1]
+	}
+	var b strings.Builder
+	show := func(mark string, lines []string) {
+		for i, line := range lines {
+			if i == 20 {
+				fmt.Fprintf(&b, "%s ... and %d lines more\n", mark, len(lines)-i)
+				break
+			}
+			if len(line) > 160 {
+				line = strings.ToValidUTF8(line[:160], "") + "..."
+			}
+			b.WriteString(mark + " " + line + "\n")
+		}
+	}
+	show("-", want)
+	show("+", got)
+	return b.String()
+}
+
+// readable returns the lines of outputs in JSON, with the lines of each text
+// apart.
+func readable(outputs string) []string {
+	return strings.Split(strings.ReplaceAll(outputs, `\n`, "\n"), "\n")
 }
 
 // Check runs a copy of the notebook as [Notebook.Run] does and returns the cells
@@ -83,8 +116,7 @@ func (nb *Notebook) Check(ctx context.Context, dir string) ([]Difference, error)
 			return nil, err
 		}
 		if want != got {
-			source, _ := joinLines(old["source"])
-			diffs = append(diffs, Difference{Cell: i + 1, Source: source, Want: want, Got: got})
+			diffs = append(diffs, Difference{Cell: i + 1, Want: want, Got: got})
 		}
 	}
 	return diffs, nil

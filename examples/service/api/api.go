@@ -9,6 +9,7 @@ import (
 	"strconv"
 
 	"example.com/fircone/examples/plan/job"
+	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/units"
 )
@@ -22,8 +23,11 @@ type Reply struct {
 
 // Call answers a POST of body to target, which is a path with or without a query:
 //
-//	/plan      the plan for the job in body
-//	/picture   a picture of the plan for the job in body
+//	/plan                               the plan for the job in body
+//	/places?number=1                    where each piece of a tree goes
+//	/picture?of=tree&number=1           a tree from the front
+//	/picture?of=surface&number=1        its surface, unrolled
+//	/picture?of=mantel&number=1         a mantel from the front
 //
 // Every answer that is not a success is a [Problem].
 func Call(target string, body []byte) Reply {
@@ -37,6 +41,10 @@ func Call(target string, body []byte) Reply {
 	switch u.Path {
 	case "/plan":
 		return plan(body)
+	case "/places":
+		return places(u.RawQuery, body)
+	case "/picture":
+		return picture(u.RawQuery, body)
 	}
 	return NewProblem("not-found", "").Reply()
 }
@@ -45,22 +53,25 @@ func Call(target string, body []byte) Reply {
 func Example() Reply { return reply(job.Station()) }
 
 func plan(body []byte) Reply {
-	p, err := makePlan(body)
+	p, _, err := makePlan(body)
 	if err != nil {
 		return problemOf(err).Reply()
 	}
 	return reply(p)
 }
 
-func makePlan(body []byte) (job.Plan, error) {
+// makePlan reads a job and plans it, and returns its colors with the plan.
+func makePlan(body []byte) (job.Plan, palette.Palette, error) {
 	var request job.Request
-	if err := decode(body, &request); err != nil {
-		return job.Plan{}, err
+	err := decode(body, &request)
+	if err == nil {
+		err = checkSize(request)
 	}
-	if err := checkSize(request); err != nil {
-		return job.Plan{}, err
+	if err != nil {
+		return job.Plan{}, palette.Palette{}, err
 	}
-	return job.Make(request)
+	p, err := job.Make(request)
+	return p, request.Colors, err
 }
 
 // checkSize holds a job to what the service plans in about a second: the time

@@ -14,6 +14,8 @@ func FuzzCall(f *testing.F) {
 		strings.Repeat(`[`, 30), `{"a":1,"a":2}`, "{\"\xff\":0}", `{"trees":[{"height":"7 ft","width":"-1 in"}]}`,
 	} {
 		f.Add("/plan", []byte(body))
+		f.Add("/places?number=2", []byte(body))
+		f.Add("/picture?of=surface&number=1", []byte(body))
 	}
 	f.Fuzz(func(t *testing.T, target string, body []byte) {
 		r := Call(target, body)

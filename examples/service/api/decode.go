@@ -31,6 +31,7 @@ const (
 	maxRooms  = 50               // trees and mantels in a job
 	maxTotal  = 500 * units.Foot // height of its trees together
 	maxOffers = 200
+	maxPlaces = 1000 // pieces on a tree that is drawn
 )
 
 // A valueError says which value of a body cannot be used.

@@ -32,8 +32,8 @@ var kinds = [...]Kind{
 		"Every value can be used by itself, but together they cannot be met: not enough on the shelf, say, or a budget that does not reach. The detail says what is missing.",
 	},
 	{
-		"picture", 422, "There is nothing to draw",
-		"The request names a picture that its plan does not have. The detail says which it has.",
+		"picture", 422, "There is no such picture",
+		"The query asks for a tree or a mantel that the job does not have, or cannot be read. The detail says which.",
 	},
 	{
 		"not-found", 404, "There is nothing here",
@@ -107,10 +107,13 @@ func problemOf(err error) Problem {
 		syntax  *syntaxError
 		value   *valueError
 		refusal *job.Refusal
+		picture *pictureError
 	)
 	switch {
 	case errors.As(err, &syntax):
 		return NewProblem("syntax", syntax.what)
+	case errors.As(err, &picture):
+		return NewProblem("picture", picture.detail)
 	case errors.As(err, &value):
 		p := NewProblem("value", "")
 		p.Pointer, p.Value, p.Want = value.pointer, value.value, value.want

@@ -72,6 +72,7 @@ function set(object, path, value) {
 
 function put(field, value) {
 	if (value === undefined) return;
+	value = String(value);
 	if (field.tagName === "SELECT" && ![...field.options].some((o) => o.value === value)) {
 		field.add(new Option(value, value)); // an arc in degrees, say
 	}
@@ -96,6 +97,10 @@ function read(fields, into) {
 	for (const field of fields) {
 		const text = field.value.trim();
 		if (text === "" && !field.required) continue;
+		if ("boolean" in field.dataset) {
+			set(into, field.dataset.name, text === "true");
+			continue;
+		}
 		const number = "number" in field.dataset && /^\d+(\.\d+)?$/.test(text);
 		set(into, field.dataset.name, number ? Number(text) : text);
 	}
@@ -145,8 +150,14 @@ function money(text) {
 	return `${whole}.${part.padEnd(2, "0")}`;
 }
 
-// short cuts a measure such as 35.9210245 cm to one decimal place for reading.
-const short = (text) => String(text).replace(/(\.\d)\d+/, "$1");
+// short writes a measure for reading: one such as 35.9210245 cm, which comes of
+// computing, to one decimal place and in inches too.
+function short(text) {
+	const [, value, unit] = /^(-?\d+\.\d{2,}) (mm|cm|m)$/.exec(text) ?? [];
+	if (!value) return text;
+	const cm = Number(value) * { mm: 0.1, cm: 1, m: 100 }[unit];
+	return `${cm.toFixed(1)} cm (${(cm / 2.54).toFixed(1)} in)`;
+}
 
 function clearProblems() {
 	for (const note of form.querySelectorAll(".problem")) note.remove();
@@ -182,11 +193,28 @@ function needsOf(needs) {
 	return list;
 }
 
+// pictureOf asks for a drawing and shows it when it comes.
+async function pictureOf(of, number, body, section) {
+	const answer = await ask(`/picture?of=${of}&number=${number}`, body);
+	if (answer.status !== 200) {
+		section.append(el("p", { class: "why" }, `No picture: ${JSON.parse(answer.body).detail}.`));
+		return;
+	}
+	const told = ["title", "desc"].map((name) => {
+		const [, text = ""] = new RegExp(`<${name}[^>]*>([^<]*)<`).exec(answer.body) ?? [];
+		return new DOMParser().parseFromString(text, "text/html").documentElement.textContent;
+	});
+	const img = el("img", { alt: told.join(". ") });
+	img.src = URL.createObjectURL(new Blob([answer.body], { type: "image/svg+xml" }));
+	img.addEventListener("load", () => URL.revokeObjectURL(img.src), { once: true });
+	section.append(el("p", { class: "picture" }, img));
+}
+
 function mantelNotes(m) {
 	const notes = [];
 	if (m.violations?.length) {
 		notes.push(el("div", { class: "warning" }, el("b", {}, "Too near"), el("ul", {}, ...m.violations.map((v) =>
-			el("li", {}, `${v.place}: ${v.measure} ${short(v.measured)}, ${v.atLeast ? "at least" : "at most"} ${v.allowed} (${v.source})`)))));
+			el("li", {}, `${v.place}: ${v.measure} ${short(v.measured)}, ${v.atLeast ? "at least" : "at most"} ${short(v.allowed)} (${v.source})`)))));
 	}
 	const hooks = m.load?.hooks ?? [];
 	const over = hooks.filter((h) => h.overloaded);
@@ -230,7 +258,7 @@ const views = {
 	"tritan": "to people who do not see blue well",
 };
 
-function basketOf(list, unpriced) {
+function basketOf(list, missing) {
 	const rows = [];
 	for (const p of list.purchases) {
 		for (const b of p.buys ?? []) {
@@ -245,14 +273,33 @@ function basketOf(list, unpriced) {
 		el("tfoot", {}, el("tr", {}, el("th", { colspan: 2 }, "Total"), el("td", { class: "number" }, money(list.total))))));
 	const have = list.purchases.filter((p) => p.owned && !p.buys?.length).map((p) => p.item);
 	if (have.length) section.append(el("p", {}, `Nothing to buy, there is enough: ${[...new Set(have)].join(", ")}.`));
-	if (unpriced?.length) section.append(el("p", {}, `No shop named here has: ${[...new Set(unpriced.map((n) => n.item))].join(", ")}.`));
+	if (missing?.length) {
+		section.append(el("p", {}, el("b", {}, "To be had elsewhere")), el("ul", {}, ...missing.map((m) =>
+			el("li", {}, `${m.needs[0].item}: ${m.why}`))));
+	}
 	return section;
 }
 
-function showPlan(p) {
+function treeNotes(t) {
+	const notes = [];
+	if (t.fit && !t.fit.fits) {
+		notes.push(el("div", { class: "warning" }, el("b", {}, "Too tall"), el("p", {}, `The tallest tree for this room is ${short(t.fit.tallest)}.`)));
+	}
+	if (t.strings?.over) {
+		notes.push(el("div", { class: "warning" }, el("b", {}, "Too much for one circuit"),
+			el("p", {}, `These lights take ${t.strings.power}; a circuit that is on for hours may carry ${t.strings.limit}.`)));
+	}
+	return notes;
+}
+
+function showPlan(p, body) {
 	const rooms = [
-		...[p.tree, ...(p.moreTrees ?? [])].filter(Boolean).map((t) => ({ room: t.room, what: `tree, ${t.height}`, notes: [] })),
-		...[p.mantel, ...(p.moreMantels ?? [])].filter(Boolean).map((m) => ({ room: m.room, what: `mantel, ${m.length}`, notes: mantelNotes(m) })),
+		...[p.tree, ...(p.moreTrees ?? [])].filter(Boolean).map((t, i) => ({
+			of: "tree", number: i + 1, room: t.room, what: `tree, ${t.height}`, notes: treeNotes(t),
+		})),
+		...[p.mantel, ...(p.moreMantels ?? [])].filter(Boolean).map((m, i) => ({
+			of: "mantel", number: i + 1, room: m.room, what: `mantel, ${m.length}`, notes: mantelNotes(m),
+		})),
 	];
 	const sections = [];
 	const told = new Set();
@@ -263,9 +310,10 @@ function showPlan(p) {
 		told.add(room);
 		section.append(...r.notes);
 		sections.push(section);
+		pictureOf(r.of, r.number, body, section).catch(() => {}); // the list is worth showing without it
 	}
 	if (p.colors) sections.push(colorsOf(p.colors));
-	if (p.shopping) sections.push(basketOf(p.shopping, p.unpriced));
+	if (p.shopping) sections.push(basketOf(p.shopping, p.missing));
 	if (p.cautions?.length) {
 		sections.push(el("section", { class: "card" }, el("h2", {}, "Take care"),
 			el("ul", {}, ...p.cautions.map((c) => el("li", {}, c)))));
@@ -295,7 +343,7 @@ async function work() {
 	if (mine !== turn) return; // the form has changed since
 	clearProblems();
 	if (answer.status === 200) {
-		showPlan(JSON.parse(answer.body));
+		showPlan(JSON.parse(answer.body), body);
 		status.textContent = "";
 	} else if (answer.type === "application/problem+json") {
 		showProblem(JSON.parse(answer.body));

@@ -82,7 +82,7 @@ func runFile(ctx context.Context, name string, check bool, w io.Writer) error {
 			return err
 		}
 		for _, d := range diffs {
-			fmt.Fprintf(w, "code cell %d gives other outputs than the file holds:\n%s\n--- in the file\n%s+++ now\n%s", d.Cell, d.Source, d.Want, d.Got)
+			fmt.Fprintf(w, "code cell %d gives other outputs than the file holds:\n%s", d.Cell, d)
 		}
 		if len(diffs) > 0 {
 			return fmt.Errorf("outputs of %d cells differ", len(diffs))

@@ -1,0 +1,317 @@
+package api
+
+import (
+	"errors"
+	"math"
+	"net/url"
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.com/fircone/examples/drawing/draw"
+	"example.com/fircone/examples/plan/job"
+	"example.com/fircone/mantel"
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/placement"
+	"example.com/fircone/units"
+)
+
+// A pictureError says why there is no such picture.
+type pictureError struct{ detail string }
+
+func (e *pictureError) Error() string { return e.detail }
+
+// A question is what the query of a target asks for.
+type question struct {
+	of     string // tree, surface or mantel
+	number int    // which of them, from 1
+}
+
+// ask reads a query. Without of it is about a tree, without number about the first.
+func ask(query string, of ...string) (question, error) {
+	values, err := url.ParseQuery(query)
+	if err != nil {
+		return question{}, &pictureError{"the query cannot be read"}
+	}
+	q := question{of: "tree", number: 1}
+	for name, list := range values {
+		switch {
+		case len(list) == 1 && name == "of" && slices.Contains(of, list[0]):
+			q.of = list[0]
+		case len(list) == 1 && name == "number":
+			if q.number, err = strconv.Atoi(list[0]); err != nil || q.number < 1 {
+				return question{}, &pictureError{"number is " + strconv.Quote(clip(list[0])) + ": want 1, 2, ..."}
+			}
+		case name == "of" && len(of) > 0:
+			return question{}, &pictureError{"of is " + strconv.Quote(clip(list[0])) + ": want tree, surface or mantel, once"}
+		default:
+			return question{}, &pictureError{"the query has a " + strconv.Quote(clip(name)) + " that is not known here, or has it twice"}
+		}
+	}
+	return q, nil
+}
+
+// picture draws a part of the plan for the job in body.
+func picture(query string, body []byte) Reply {
+	q, err := ask(query, "tree", "surface", "mantel")
+	if err != nil {
+		return problemOf(err).Reply()
+	}
+	p, colors, err := makePlan(body)
+	if err != nil {
+		return problemOf(err).Reply()
+	}
+	svg, err := drawing(p, colors, q)
+	if err != nil {
+		return problemOf(err).Reply()
+	}
+	return Reply{Status: 200, Type: "image/svg+xml", Body: []byte(svg)}
+}
+
+func drawing(p job.Plan, colors palette.Palette, q question) (string, error) {
+	if q.of == "mantel" {
+		if q.number > len(p.Mantels) {
+			return "", missing("mantel", q.number, len(p.Mantels))
+		}
+		m := p.Mantels[q.number-1]
+		return draw.Mantel{
+			Title: title(m.Room, "Mantel"),
+			Mantel: mantel.Mantel{
+				Length: m.Length, Height: m.Height, Depth: m.Depth, Opening: mantel.Opening(m.Opening),
+			},
+			Rules: mantel.CommonPractice(), Look: m.Look, Hanging: m.Hanging, Palette: colors,
+		}.Front()
+	}
+	if q.number > len(p.Trees) {
+		return "", missing("tree", q.number, len(p.Trees))
+	}
+	t, err := dress(p, q.number-1, colors)
+	if err != nil {
+		return "", err
+	}
+	if q.of == "surface" {
+		return t.Unrolled()
+	}
+	return t.Front()
+}
+
+func missing(what string, number, there int) error {
+	return &pictureError{what + " " + strconv.Itoa(number) + ": the job has " + strconv.Itoa(there)}
+}
+
+// title returns a name or, if there is none, what to say otherwise.
+func title(name, otherwise string) string {
+	if name == "" {
+		return otherwise
+	}
+	return name
+}
+
+// dress returns a tree with all that the plan puts on it.
+func dress(p job.Plan, tree int, colors palette.Palette) (draw.Tree, error) {
+	t := p.Trees[tree]
+	look, amounts := t.Comparison.RuleLook, t.Comparison.Rule
+	if t.SizeBy == job.Shape {
+		look, amounts = t.Comparison.Look, t.Comparison.Shape
+	}
+	d := draw.Tree{
+		Title:   title(t.Room, "Tree"),
+		Layout:  placement.Layout{Tree: t.Comparison.Tree},
+		Palette: colors,
+	}
+	var err error
+	if d.Pieces, err = pieces(p, tree, colors); err != nil {
+		return draw.Tree{}, err
+	}
+	if t.Accent == sizing.Picks || t.Accent == sizing.Both {
+		d.Pieces = append(d.Pieces, placement.Piece{Type: "picks", Count: amounts.Picks})
+	}
+	count := 0
+	for _, piece := range d.Pieces {
+		count += piece.Count
+	}
+	if count > maxPlaces {
+		return draw.Tree{}, &pictureError{"this tree has " + strconv.Itoa(count) + " pieces: want at most " + strconv.Itoa(maxPlaces) + " to place"}
+	}
+	switch t.Accent {
+	case sizing.Garland, sizing.Both:
+		d.Garland = placement.Winding{Spacing: look.Garland, Step: units.Inch}
+	case sizing.Ribbon:
+		d.Garland = placement.Winding{Spacing: look.Ribbon, Step: units.Inch}
+	}
+	// The lamps are as far apart on the string as its turns are, which is what
+	// shares the surface among them.
+	if each := look.Light.In(units.SquareInch); each > 0 {
+		apart := units.Length(math.Round(math.Sqrt(each) * float64(units.Inch)))
+		d.Lights = placement.Winding{Spacing: max(apart, units.Inch/4), Step: max(apart, units.Inch/4)}
+	}
+	return d, nil
+}
+
+// pieces returns the ornaments of a tree, an entry for each type. Types are
+// shared out over the colors; each is of one size, the one of which most is
+// still to come.
+func pieces(p job.Plan, tree int, colors palette.Palette) ([]placement.Piece, error) {
+	t := p.Trees[tree]
+	type color struct {
+		name          string
+		types, pieces int
+	}
+	total := t.Sizes.Large.Count + t.Sizes.Medium.Count + t.Sizes.Small.Count
+	list := []color{{"", max(t.OrnamentTypes, 1), total}} // of one color that has no name
+	if colors.Len() > 0 {
+		sharing, err := colors.Share(palette.Totals{Types: t.OrnamentTypes, Pieces: total})
+		if err != nil {
+			return nil, err
+		}
+		list = list[:0]
+		for _, row := range sharing.Rows {
+			list = append(list, color{row.Swatch.Name, row.Types, row.Pieces})
+		}
+	}
+	// A budget may have changed how many there are of each color in the room.
+	if alone(p, t.Room) {
+		total = 0
+		for i := range list {
+			for _, n := range p.Needs {
+				if n.Room == t.Room && n.Item == strings.TrimSpace(list[i].name+" ornaments") {
+					list[i].pieces = n.Quantity.Pieces
+				}
+			}
+			total += list[i].pieces
+		}
+	}
+	mix, err := sizing.MixOf(t.Height, total)
+	if err != nil {
+		return nil, err
+	}
+	sizes := []sizing.Size{mix.Large, mix.Medium, mix.Small}
+	var pieces []placement.Piece
+	for _, c := range list {
+		for i := range c.types {
+			count := (c.pieces + i) / c.types
+			most := 0
+			for k := range sizes {
+				if sizes[k].Count > sizes[most].Count {
+					most = k
+				}
+			}
+			sizes[most].Count -= count
+			pieces = append(pieces, placement.Piece{
+				Type:   "ball " + strconv.Itoa(len(pieces)+1),
+				Size:   sizes[most].Diameter,
+				Swatch: c.name,
+				Count:  count,
+			})
+		}
+	}
+	return pieces, nil
+}
+
+// alone reports whether one tree or mantel alone has the name of a room, so that
+// the needs of the room are its own.
+func alone(p job.Plan, room string) bool {
+	n := 0
+	for _, t := range p.Trees {
+		if t.Room == room {
+			n++
+		}
+	}
+	for _, m := range p.Mantels {
+		if m.Room == room {
+			n++
+		}
+	}
+	return n == 1
+}
+
+// The JSON of where each piece goes.
+type (
+	placesJSON struct {
+		Sections []sectionJSON `json:"sections"`
+		Cautions []string      `json:"cautions"`
+	}
+	sectionJSON struct {
+		Level  int          `json:"level"`
+		From   units.Length `json:"from"`
+		To     units.Length `json:"to"`
+		Clock  int          `json:"clock"`
+		Climb  bool         `json:"climb"`
+		Places []placeJSON  `json:"places"`
+	}
+	placeJSON struct {
+		Number  int          `json:"number"`
+		Type    string       `json:"type"`
+		Swatch  string       `json:"swatch,omitempty"`
+		Size    units.Length `json:"size,omitzero"`
+		Height  units.Length `json:"height"`
+		Degrees float64      `json:"degrees"`
+		Depth   units.Length `json:"depth"`
+		X       units.Length `json:"x"`
+		Y       units.Length `json:"y"`
+	}
+)
+
+// placeStep is what places are rounded to: nobody hangs a ball to the nanometer.
+const placeStep = units.Inch / 8
+
+// places answers where each piece of a tree goes, in hanging order.
+func places(query string, body []byte) Reply {
+	q, err := ask(query)
+	if err != nil {
+		return problemOf(err).Reply()
+	}
+	p, colors, err := makePlan(body)
+	if err != nil {
+		return problemOf(err).Reply()
+	}
+	if q.number > len(p.Trees) {
+		return problemOf(missing("tree", q.number, len(p.Trees))).Reply()
+	}
+	answer, err := hanging(p, q.number-1, colors)
+	if err != nil {
+		return problemOf(err).Reply()
+	}
+	return reply(answer)
+}
+
+func hanging(p job.Plan, tree int, colors palette.Palette) (placesJSON, error) {
+	d, err := dress(p, tree, colors)
+	if err != nil {
+		return placesJSON{}, err
+	}
+	all, err := d.Layout.AppendPlaces(nil, d.Pieces)
+	if err != nil {
+		return placesJSON{}, err
+	}
+	sections, err := placement.Order{}.Sections(all)
+	if err != nil {
+		return placesJSON{}, err
+	}
+	answer := placesJSON{Sections: []sectionJSON{}, Cautions: []string{}}
+	number := 0
+	var failed error
+	round := func(l units.Length) units.Length {
+		r, err := l.Round(placeStep)
+		failed = errors.Join(failed, err)
+		return r
+	}
+	for _, s := range sections {
+		section := sectionJSON{Level: s.Level, From: s.From, To: s.To, Clock: s.Clock, Climb: s.Climb}
+		for _, at := range s.Places {
+			number++
+			piece := d.Pieces[at.Piece]
+			section.Places = append(section.Places, placeJSON{
+				Number: number, Type: piece.Type, Swatch: piece.Swatch, Size: piece.Size,
+				Height: round(at.Height), Degrees: at.Azimuth.Degrees(), Depth: round(at.Depth),
+				X: round(at.At.X), Y: round(at.At.Y),
+			})
+		}
+		if s.Climb && len(answer.Cautions) == 0 {
+			answer.Cautions = append(answer.Cautions, placement.LadderCaution)
+		}
+		answer.Sections = append(answer.Sections, section)
+	}
+	return answer, failed
+}
