@@ -5,7 +5,7 @@ import (
 	"strings"
 )
 
-// maxColorText is the longest text that [ParseColor] reads, in bytes.
+// maxColorText is the longest color, finish or other word that is read, in bytes.
 const maxColorText = 64
 
 // A Color is an sRGB color of eight bits a channel, 0 to 255: how a thing looks by
@@ -23,7 +23,8 @@ type Color struct {
 //	#rgb        three, each of them doubled: #d2f is #dd22ff
 //	crimson     a color name of CSS, upper or lower case
 //
-// Other notations, spaces around the text and texts over 64 bytes are refused.
+// A name is written in one word: forestgreen, not forest green. Space around the text
+// is passed over; other notations and texts over 64 bytes are refused.
 // It returns an [Error] wrapping [ErrSyntax], or [ErrName] for an unknown name.
 // ParseColor(c.String()) is c.
 //
@@ -32,14 +33,15 @@ func ParseColor(text string) (Color, error) { return parseColor("ParseColor", te
 
 func parseColor(fn, text string) (Color, error) {
 	const want = "#rrggbb, #rgb or a CSS color name"
-	if len(text) > maxColorText || text == "" {
-		return Color{}, &Error{Func: fn, Field: "color", Value: clip(text), Want: want + " of 1 to 64 bytes", Err: ErrSyntax}
+	given := text
+	if text = strings.TrimSpace(text); len(given) > maxColorText || text == "" {
+		return Color{}, &Error{Func: fn, Field: "color", Value: clip(given), Want: want + " of 1 to 64 bytes", Err: ErrSyntax}
 	}
 	if text[0] != '#' {
 		name := strings.ToLower(text)
 		i := sort.Search(len(cssColors), func(i int) bool { return cssColors[i].name >= name })
 		if i == len(cssColors) || cssColors[i].name != name {
-			return Color{}, &Error{Func: fn, Field: "color", Value: text, Want: want, Err: ErrName}
+			return Color{}, &Error{Func: fn, Field: "color", Value: given, Want: want, Err: ErrName}
 		}
 		return cssColors[i].color, nil
 	}
@@ -59,7 +61,7 @@ func parseColor(fn, text string) (Color, error) {
 	case 6:
 		return Color{digits[0]<<4 | digits[1], digits[2]<<4 | digits[3], digits[4]<<4 | digits[5]}, nil
 	}
-	return Color{}, &Error{Func: fn, Field: "color", Value: text, Want: want, Err: ErrSyntax}
+	return Color{}, &Error{Func: fn, Field: "color", Value: given, Want: want, Err: ErrSyntax}
 }
 
 func hexDigit(c byte) (d uint8, ok bool) {

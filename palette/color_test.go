@@ -24,6 +24,8 @@ func TestParseColor(t *testing.T) {
 		{"aliceblue", Color{240, 248, 255}, "the first name"},
 		{"yellowgreen", Color{154, 205, 50}, "the last name"},
 		{"grey", Color{128, 128, 128}, "one of two spellings"},
+		{" Crimson\t", Color{220, 20, 60}, "space around it"},
+		{strings.Repeat(" ", 60) + "#dc1", Color{0xdd, 0xcc, 0x11}, "64 bytes"},
 	} {
 		got, err := ParseColor(test.text)
 		if err != nil || got != test.want {
@@ -41,7 +43,11 @@ func TestParseColor(t *testing.T) {
 		{strings.Repeat("x", 64), ErrName, `palette.ParseColor: color "` + strings.Repeat("x", 64) + `": unknown name: ` + hint},
 		{"crimsom", ErrName, `palette.ParseColor: color "crimsom": unknown name: ` + hint},
 		{"zzz", ErrName, `palette.ParseColor: color "zzz": unknown name: ` + hint},
-		{" crimson", ErrName, `palette.ParseColor: color " crimson": unknown name: ` + hint},
+		{" \t", ErrSyntax, `palette.ParseColor: color " \t": not understood: ` + hint + ` of 1 to 64 bytes`},
+		{strings.Repeat(" ", 61) + "#dc1", ErrSyntax, `palette.ParseColor: color "` + strings.Repeat(" ", 61) + `#dc…": not understood: ` + hint + ` of 1 to 64 bytes`},
+		{"forest green", ErrName, `palette.ParseColor: color "forest green": unknown name: ` + hint},
+		{" crimsom", ErrName, `palette.ParseColor: color " crimsom": unknown name: ` + hint},
+		{"# dc143c", ErrSyntax, `palette.ParseColor: color "# dc143c": not understood: ` + hint},
 		{"#", ErrSyntax, `palette.ParseColor: color "#": not understood: ` + hint},
 		{"#12", ErrSyntax, `palette.ParseColor: color "#12": not understood: ` + hint},
 		{"#1234", ErrSyntax, `palette.ParseColor: color "#1234": not understood: ` + hint},
@@ -145,7 +151,7 @@ func TestTintAndShade(t *testing.T) {
 }
 
 func FuzzParseColor(f *testing.F) {
-	for _, s := range []string{"", "#", "#fff", "#dc143c", "crimson", "REBECCAPURPLE", "#12345g", "é"} {
+	for _, s := range []string{"", "#", "#fff", "#dc143c", "crimson", "REBECCAPURPLE", "#12345g", "é", " ivory "} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, text string) {
@@ -160,7 +166,7 @@ func FuzzParseColor(f *testing.F) {
 			t.Errorf("read a text of %d bytes", len(text))
 		}
 		// A slow second reading of the same grammar.
-		want := strings.ToLower(text)
+		want := strings.ToLower(strings.TrimSpace(text))
 		if !strings.HasPrefix(want, "#") {
 			for _, css := range cssColors {
 				if css.name == want {

@@ -172,7 +172,7 @@ func Example_suggest() {
 
 // CSS Color Module Level 4, section 6.1: crimson is #dc143c; section 5.2: #d2f is #dd22ff.
 func ExampleParseColor() {
-	for _, text := range []string{"crimson", "#D2F", "burgundy"} {
+	for _, text := range []string{"Crimson ", "#D2F", "burgundy"} {
 		c, err := palette.ParseColor(text)
 		fmt.Println(c, err)
 	}
@@ -306,9 +306,17 @@ func ExampleView_MarshalText() {
 	// Output: ["daylight","protan"] <nil>
 }
 
+// The names are this package's.
+func ExampleView_UnmarshalText() {
+	var v palette.View
+	err := json.Unmarshal([]byte(`"Warm light"`), &v)
+	fmt.Println(v == palette.WarmLight, err)
+	// Output: true <nil>
+}
+
 // The words are common practice.
 func ExampleParseFinish() {
-	f, err := palette.ParseFinish("metal")
+	f, err := palette.ParseFinish(" Metal")
 	fmt.Println(f == palette.Metal, err)
 	_, err = palette.ParseFinish("dull")
 	fmt.Println(err)
@@ -747,6 +755,14 @@ func ExampleRelation_MarshalText() {
 	text, err := json.Marshal(palette.Triadic)
 	fmt.Println(string(text), err)
 	// Output: "triadic" <nil>
+}
+
+// The words are common practice among designers.
+func ExampleRelation_UnmarshalText() {
+	var r palette.Relation
+	err := json.Unmarshal([]byte(`"split complementary"`), &r)
+	fmt.Println(r == palette.SplitComplementary, err)
+	// Output: true <nil>
 }
 
 // Greys keep their lightness in every view: black stands farthest from silver and white.

@@ -1,6 +1,10 @@
 package palette
 
-import "strconv"
+import (
+	"slices"
+	"strconv"
+	"strings"
+)
 
 // A Finish is how the surface of a piece takes the light. It is for the record and
 // the shopping list: the comparisons here go by color alone, since a color that is
@@ -19,17 +23,26 @@ const (
 
 var finishNames = [...]string{"matte", "shiny", "glittered", "clear", "metal"}
 
-// ParseFinish reads matte, shiny, glittered, clear or metal, in lower case. It
-// returns an [Error] wrapping [ErrName] for anything else.
+// ParseFinish reads matte, shiny, glittered, clear or metal. Upper case is read as
+// lower case, and space around the word is passed over. It returns an [Error] wrapping
+// [ErrName] for anything else.
 func ParseFinish(text string) (Finish, error) { return parseFinish("ParseFinish", text) }
 
 func parseFinish(fn, text string) (Finish, error) {
-	for i, name := range finishNames {
-		if text == name {
-			return Finish(i), nil
+	i, err := parseWord(fn, "finish", text, finishNames[:])
+	return Finish(i), err
+}
+
+// parseWord returns which of the words the text is, by the rules of [ParseFinish].
+func parseWord(fn, field, text string, words []string) (int, error) {
+	if len(text) <= maxColorText {
+		if i := slices.Index(words, strings.ToLower(strings.TrimSpace(text))); i >= 0 {
+			return i, nil
 		}
 	}
-	return 0, &Error{Func: fn, Field: "finish", Value: clip(text), Want: "matte, shiny, glittered, clear or metal", Err: ErrName}
+	last := len(words) - 1
+	want := strings.Join(words[:last], ", ") + " or " + words[last]
+	return 0, &Error{Func: fn, Field: field, Value: clip(text), Want: want, Err: ErrName}
 }
 
 // String returns the name of f: matte, shiny, glittered, clear or metal.

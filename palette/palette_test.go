@@ -19,9 +19,11 @@ func TestFinish(t *testing.T) {
 		if err != nil || string(text) != want || Finish(f).String() != want {
 			t.Errorf("Finish(%d) is %q, %q, %v, want %q", f, Finish(f), text, err, want)
 		}
-		got, err := ParseFinish(want)
-		if err != nil || got != Finish(f) {
-			t.Errorf("ParseFinish(%q) = %v, %v", want, got, err)
+		for _, text := range []string{want, strings.ToUpper(want), "\t" + want + " "} {
+			got, err := ParseFinish(text)
+			if err != nil || got != Finish(f) {
+				t.Errorf("ParseFinish(%q) = %v, %v", text, got, err)
+			}
 		}
 		var back Finish
 		if err := back.UnmarshalText(text); err != nil || back != Finish(f) {
@@ -33,7 +35,7 @@ func TestFinish(t *testing.T) {
 	}
 	_, err := Finish(5).MarshalText()
 	checkError(t, err, ErrRange, `palette.Finish.MarshalText: finish "5": out of range: want Matte to Metal`)
-	for _, text := range []string{"", "Metal", "metal ", strings.Repeat("m", 70)} {
+	for _, text := range []string{"", "met al", " mettal", strings.Repeat(" ", 60) + "metal", strings.Repeat("m", 70)} {
 		got, err := ParseFinish(text)
 		checkError(t, err, ErrName, `palette.ParseFinish: finish "`+clip(text)+`": unknown name: want matte, shiny, glittered, clear or metal`)
 		if got != 0 {
@@ -232,6 +234,47 @@ func TestParsePalette(t *testing.T) {
 	}
 }
 
+// What the package gives back goes through JSON and comes back as it was.
+func TestResultsReadBack(t *testing.T) {
+	r := CommonPractice()
+	p := mustPalette(t, "crimson,forestgreen,gold:metal")
+	reading, err := r.Read(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	readsBack(t, reading)
+	suggestions, err := r.Suggest(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	readsBack(t, suggestions)
+	sorting, err := r.Sort(p, randomBox(20, 1))
+	if err != nil {
+		t.Fatal(err)
+	}
+	readsBack(t, sorting)
+	sharing, err := p.Share(Totals{Types: 7, Pieces: 49})
+	if err != nil {
+		t.Fatal(err)
+	}
+	readsBack(t, sharing)
+}
+
+func readsBack[T any](t *testing.T, in T) {
+	t.Helper()
+	text, err := json.Marshal(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var out T
+	if err := json.Unmarshal(text, &out); err != nil {
+		t.Errorf("%s does not read: %v", text, err)
+	}
+	if diff := cmp.Diff(in, out, cmp.AllowUnexported(Palette{})); diff != "" {
+		t.Errorf("%T reads back otherwise (-in +out):\n%s", in, diff)
+	}
+}
+
 func TestPaletteText(t *testing.T) {
 	type document struct {
 		Palette Palette
@@ -345,7 +388,7 @@ func FuzzParseFinish(f *testing.F) {
 	f.Add("")
 	f.Fuzz(func(t *testing.T, text string) {
 		got, err := ParseFinish(text)
-		if (err == nil) != (got.String() == text) && err == nil {
+		if err == nil && got.String() != strings.ToLower(strings.TrimSpace(text)) {
 			t.Errorf("ParseFinish(%q) = %v", text, got)
 		}
 		if err != nil && got != 0 {
@@ -410,12 +453,21 @@ func TestRelation(t *testing.T) {
 		if err != nil || string(text) != want || Relation(r).String() != want {
 			t.Errorf("Relation(%d) is %q, %q, %v, want %q", r, Relation(r), text, err, want)
 		}
+		var back Relation
+		if err := back.UnmarshalText([]byte(" " + strings.ToUpper(want))); err != nil || back != Relation(r) {
+			t.Errorf("%q reads as %v, %v", want, back, err)
+		}
 	}
 	if got := Relation(7).String(); got != "Relation(7)" {
 		t.Errorf("Relation(7).String() = %q", got)
 	}
 	_, err := Relation(7).MarshalText()
 	checkError(t, err, ErrRange, `palette.Relation.MarshalText: relation "7": out of range: want Neutral to Complementary`)
+	r := Square
+	checkError(t, r.UnmarshalText([]byte("round")), ErrName, `palette.Relation.UnmarshalText: relation "round": unknown name: want neutral, monochromatic, analogous, square, triadic, split complementary or complementary`)
+	if r != Square {
+		t.Errorf("a failed UnmarshalText left %v", r)
+	}
 }
 
 func TestClip(t *testing.T) {

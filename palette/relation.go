@@ -34,12 +34,12 @@ const neutralChroma = 15
 // square (red and green of CSS) or triadic (crimson and forest green) here, and crimson
 // is complementary to teal.
 //
-// The wheel has twelve places of 30°: the angle between the hues goes to the nearest
-// one, the limits between two words being 15°, 45° and so on. A limit itself belongs to
-// the wider word. White, black, greys, silver and ivory are neutral.
+// It goes by the angle between the hues, 0° to 180°: the limits between one word and the
+// next are 15°, 75°, 105°, 135° and 165°, and a limit itself belongs to the word of the
+// greater angle. White, black, greys, silver and ivory are neutral.
 //
-// Source: CIE 15 for the hue angle; the twelve places and their words are common
-// practice among designers; the limit of chroma 15 was chosen here, so that ivory and
+// Source: CIE 15 for the hue angle; the words, and the wheel of twelve places of 30°
+// whose halves the limits are, are common practice among designers; the limit of chroma 15 was chosen here, so that ivory and
 // beige are neutral and pale pink is not.
 func Relate(c, d Color) Relation {
 	x, y := c.Lab(), d.Lab()
@@ -85,4 +85,16 @@ func (r Relation) MarshalText() ([]byte, error) {
 		return nil, rangeError("Relation.MarshalText", "relation", int(r), "Neutral to Complementary")
 	}
 	return []byte(r.String()), nil
+}
+
+// UnmarshalText reads the word for a relation, as [Relation.String] has it, with upper case
+// and space around it as [ParseFinish] has them. It returns an [Error] wrapping
+// [ErrName] for anything else, and leaves r as it was.
+func (r *Relation) UnmarshalText(text []byte) error {
+	i, err := parseWord("Relation.UnmarshalText", "relation", string(text), relationNames[:])
+	if err != nil {
+		return err
+	}
+	*r = Relation(i)
+	return nil
 }

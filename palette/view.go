@@ -37,6 +37,18 @@ func (v View) MarshalText() ([]byte, error) {
 	return []byte(v.String()), nil
 }
 
+// UnmarshalText reads the name of a view, daylight, warm light, protan, deutan or tritan,
+// with upper case and space around it as [ParseFinish] has them. It returns an [Error]
+// wrapping [ErrName] for anything else, and leaves v as it was.
+func (v *View) UnmarshalText(text []byte) error {
+	i, err := parseWord("View.UnmarshalText", "view", string(text), viewNames[:])
+	if err != nil {
+		return err
+	}
+	*v = View(i)
+	return nil
+}
+
 // Lab returns the daylight color that looks to usual eyes as c looks in view v. It
 // returns an [Error] wrapping [ErrRange] if v is not one of the views above.
 //

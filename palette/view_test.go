@@ -2,6 +2,7 @@ package palette
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/lucasb-eyer/go-colorful"
@@ -306,10 +307,19 @@ func TestViewText(t *testing.T) {
 		if err != nil || string(text) != want || View(v).String() != want {
 			t.Errorf("View(%d) is %q, %q, %v, want %q", v, View(v), text, err, want)
 		}
+		var back View
+		if err := back.UnmarshalText([]byte(strings.ToUpper(want) + " ")); err != nil || back != View(v) {
+			t.Errorf("%q reads as %v, %v", want, back, err)
+		}
 	}
 	if got := View(5).String(); got != "View(5)" {
 		t.Errorf("View(5).String() = %q", got)
 	}
 	_, err := View(5).MarshalText()
 	checkError(t, err, ErrRange, `palette.View.MarshalText: view "5": out of range: want Daylight to Tritan`)
+	v := Deutan
+	checkError(t, v.UnmarshalText([]byte("dusk")), ErrName, `palette.View.UnmarshalText: view "dusk": unknown name: want daylight, warm light, protan, deutan or tritan`)
+	if v != Deutan {
+		t.Errorf("a failed UnmarshalText left %v", v)
+	}
 }
