@@ -10,15 +10,15 @@ import (
 // A Mix is round ornaments of up to three sizes, largest first. A size of which
 // there are none is zero. Mixes are equal if == says so.
 type Mix struct {
-	Large  Size `json:"large"`
-	Medium Size `json:"medium"`
-	Small  Size `json:"small"`
+	Large  Size `json:"large"`  // a twentieth of the height across
+	Medium Size `json:"medium"` // three quarters of that
+	Small  Size `json:"small"`  // half of it
 }
 
 // A Size is so many ornaments of one diameter.
 type Size struct {
-	Diameter units.Length `json:"diameter"`
-	Count    int          `json:"count"`
+	Diameter units.Length `json:"diameter"` // across one ornament, 1/4 in to 3 ft
+	Count    int          `json:"count"`    // how many there are
 }
 
 // MixOf returns which sizes of round ornament a tree of this height takes, and

@@ -69,8 +69,8 @@ func TestNamesAreDocumented(t *testing.T) {
 	}
 }
 
-// members calls bare with each exported field or interface method of an exported type that the comment of
-// the type does not speak of by name.
+// members calls bare with each exported field or interface method of an exported type that no comment of
+// the type or in it speaks of by name.
 func members(s *ast.TypeSpec, about string, bare func(*ast.Ident, ...*ast.CommentGroup)) {
 	if !s.Name.IsExported() {
 		return
@@ -83,6 +83,9 @@ func members(s *ast.TypeSpec, about string, bare func(*ast.Ident, ...*ast.Commen
 		list = t.Methods
 	default:
 		return
+	}
+	for _, f := range list.List {
+		about += f.Doc.Text() + f.Comment.Text()
 	}
 	for _, f := range list.List {
 		for _, id := range f.Names {

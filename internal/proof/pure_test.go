@@ -167,22 +167,31 @@ func TestPackageVariablesNeverChange(t *testing.T) {
 	}
 }
 
-// neverWritten returns the struct types of p that no code of p changes through a pointer:
+// neverWritten returns the struct types of p, and those without a name that its variables are tables of, that no code of p changes through a pointer:
 // pointing at a table of them is reading it. Their fields are not exported, or another
 // package could.
 func neverWritten(p *source.Package) map[string]bool {
 	only := map[string]bool{}
 	for _, name := range p.Types.Scope().Names() {
-		t, ok := p.Types.Scope().Lookup(name).(*types.TypeName)
-		if !ok {
+		var t types.Type
+		switch obj := p.Types.Scope().Lookup(name).(type) {
+		case *types.TypeName:
+			t = obj.Type()
+		case *types.Var:
+			table, ok := obj.Type().Underlying().(interface{ Elem() types.Type })
+			if !ok {
+				continue
+			}
+			t = table.Elem()
+		default:
 			continue
 		}
-		if s, ok := t.Type().Underlying().(*types.Struct); ok {
+		if s, ok := t.Underlying().(*types.Struct); ok {
 			hidden := true
 			for f := range s.Fields() {
 				hidden = hidden && !f.Exported()
 			}
-			only[t.Type().String()] = hidden
+			only[t.String()] = hidden
 		}
 	}
 	var written func(e ast.Expr)
