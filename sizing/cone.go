@@ -64,11 +64,17 @@ func wantBase(height units.Length) string {
 	return minBase(height).String() + " to " + maxBase(height).String()
 }
 
+// checkSpacing is short enough for the compiler to put in the caller's place, with
+// the text of the error apart.
 func checkSpacing(fn string, spacing units.Length) error {
-	if spacing < MinSpacing || spacing > MaxSpacing {
-		return rangeError(fn, "spacing", spacing.String(), "1/4 in to 100 ft")
+	if MinSpacing <= spacing && spacing <= MaxSpacing {
+		return nil
 	}
-	return nil
+	return spacingError(fn, spacing)
+}
+
+func spacingError(fn string, spacing units.Length) error {
+	return rangeError(fn, "spacing", spacing.String(), "1/4 in to 100 ft")
 }
 
 // Slant returns the length of the slope from the lower bare band to the upper
