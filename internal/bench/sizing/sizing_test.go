@@ -27,8 +27,13 @@ func tree(bareTip units.Length) sizing.Cone {
 	return sizing.Cone{Height: 7 * ft, BaseDiameter: 7 * ft * 65 / 100, BareTip: bareTip}
 }
 
-// quadrature is the rival: the length of the curve, ∫√(1 + u²) over the unrolled
-// slope, by n nodes of Gauss and Legendre.
+// Both rivals call gonum's quad.Fixed as its users do: with a closure to integrate,
+// n nodes, no rule, which is the one of Gauss and Legendre with its nodes worked out
+// anew in each call, and no goroutines. The closed form is called as ours do, its
+// checks of the cone and the spacing included.
+
+// quadrature is the leaner rival: the length of the curve, ∫√(1 + u²) over the slope,
+// for one who has unrolled the cone and so is half way to the closed form.
 func quadrature(c sizing.Cone, spacing units.Length, n int) float64 {
 	h, r := float64(c.Height), float64(c.BaseDiameter)/2
 	s := math.Hypot(h, r)
@@ -38,8 +43,8 @@ func quadrature(c sizing.Cone, spacing units.Length, n int) float64 {
 	}, s*float64(c.BareTip)/h, s, n, nil, 0)
 }
 
-// inSpace is the same for one who has not unrolled the cone: the speed of the
-// curve in space, by the angle.
+// inSpace is the rival for one who has not unrolled the cone, but takes the curve in
+// space as it is: its speed, by the angle.
 func inSpace(c sizing.Cone, spacing units.Length, n int) float64 {
 	h, r := float64(c.Height), float64(c.BaseDiameter)/2
 	s := math.Hypot(h, r)
@@ -161,7 +166,7 @@ func size(t sizing.Tree) (s sized, err error) {
 	if s.fit, err = (sizing.Room{Ceiling: t.Height + 2*ft}).Fit(t); err != nil {
 		return s, err
 	}
-	s.ladder, err = sizing.LadderFor(t.Height)
+	s.ladder, err = sizing.Room{Topper: 1 * ft}.Ladder(t)
 	return s, err
 }
 
