@@ -26,8 +26,10 @@ const maxBest = 4
 //
 // It searches by branch and bound: colors are tried in the order of the box, and a
 // branch is left where even the best that each color could add on its own would not
-// beat what was found. At worst that is every set of up to three colors, 1,333,500 for
-// 200; see the benchmark for what it comes to.
+// beat what was found. At worst it branches into every set of up to three colors,
+// 1,333,500 for 200, and runs once through the colors that may be the fourth, which needs
+// no branch. On one core of a busy server, 200 colors from all over took 15 ms, and 200
+// crowded together, the hardest that were found, half a second (BenchmarkBest).
 func (r Rules) Best(box []Piece) (Sorting, error) {
 	const fn = "Rules.Best"
 	if err := r.check(fn); err != nil {

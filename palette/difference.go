@@ -23,6 +23,20 @@ func (c Color) Difference(d Color) float64 {
 //
 //	ΔE00 = √((ΔL'/SL)² + (ΔC'/SC)² + (ΔH'/SH)² + RT·(ΔC'/SC)·(ΔH'/SH))
 //
+// The differences are of lightness L' = L*, chroma C' = √(a'² + b*²) and hue, with h' the
+// angle of (a', b*); C*ab is the chroma in L*a*b*:
+//
+//	a'  = a*·(1 + G), G = (1 - √(m⁷/(m⁷ + 25⁷)))/2, m the mean of the two C*ab
+//	ΔH' = 2·√(C'1·C'2)·sin(Δh'/2)
+//
+// and the weights, with L, C and h the means of the two L', C' and h', are
+//
+//	SL = 1 + 0.015·(L - 50)²/√(20 + (L - 50)²)
+//	SC = 1 + 0.045·C
+//	SH = 1 + 0.015·C·T
+//	T  = 1 - 0.17·cos(h - 30°) + 0.24·cos 2h + 0.32·cos(3h + 6°) - 0.20·cos(4h - 63°)
+//	RT = -2·√(C⁷/(C⁷ + 25⁷))·sin(60°·exp(-((h - 275°)/25°)²)), a turn for blues
+//
 // It returns an [Error] wrapping [ErrRange] if an L is not from 0 to 200 or an A or
 // B not from -500 to 500.
 //

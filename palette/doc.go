@@ -20,16 +20,39 @@
 //	3:  60  30  10
 //	4:  40  30  20  10
 //
+// # How a color is written
+//
+// By its code on a screen, #rrggbb, as any color picker shows it; or by one of the 148
+// color names of CSS, in one word: forestgreen and not forest green. These may do for a
+// start:
+//
+//	crimson      #dc143c   firebrick    #b22222   darkred      #8b0000
+//	forestgreen  #228b22   darkgreen    #006400   seagreen     #2e8b57
+//	gold         #ffd700   goldenrod    #daa520   silver       #c0c0c0
+//	white        #ffffff   ivory        #fffff0   black        #000000
+//	royalblue    #4169e1   navy         #000080   skyblue      #87ceeb
+//	teal         #008080   plum         #dda0dd   chocolate    #d2691e
+//
+// A name of your own goes before the color and the finish after it, as in
+// barn red=#7c0a02:shiny; see [ParseSwatch].
+//
 // # How unlike two colors are
 //
-// [Difference] is the CIEDE2000 color difference of two colors in CIE L*a*b*:
+// The figure is the color difference ΔE00 of CIEDE2000: what two colors differ in
+// lightness, in strength and in hue, each weighed by how well the eye sees it there;
+// [Difference] has the formula. As a rule of thumb 1 is just visible side by side, most
+// people notice 2 to 3, and from 10 on it is another color:
 //
-//	ΔE00 = √((ΔL'/SL)² + (ΔC'/SC)² + (ΔH'/SH)² + RT·(ΔC'/SC)·(ΔH'/SH))
-//
-// the root of the sum of the squares of what they differ in lightness, chroma and
-// hue, each weighed by how well the eye sees it there, with a turn for blues. As
-// a rule of thumb 1 is just visible side by side, most people notice 2 to 3, and from
-// 10 on it is another color.
+//	crimson  #dc143c              #d81840    1.42  one color
+//	gold     #ffd700              #fdd017    2.19  one color
+//	crimson  #dc143c              #c8102e    4.81  one color
+//	ivory    #fffff0   white      #ffffff    6.87  one color
+//	crimson  #dc143c   indianred  #cd5c5c    9.71  one color
+//	silver   #c0c0c0   white      #ffffff   14.12  two
+//	crimson  #dc143c   darkred    #8b0000   18.82  two
+//	ivory    #fffff0   turquoise  #40e0d0   26.07  two
+//	crimson  #dc143c   darkgreen  #006400   71.33  two
+//	black    #000000   white      #ffffff  100.00  two
 //
 // # For whom it holds
 //
@@ -62,6 +85,16 @@
 //	9 ft        9        3          3     2      1
 //	12 ft      12        5          4     2      1
 //	15 ft      15        6          5     3      1
+//
+// Pieces go by the shares too, so that the types are not all alike: on a 7 ft tree with 49
+// pieces the one gold type has 10. Whoever wants as many of every type shares the types
+// and multiplies, and gets more of the colors that were rounded up:
+//
+//	color      types  pieces by share  of each type  7 of each type
+//	crimson        3               19         7 6 6              21
+//	darkgreen      2               15           8 7              14
+//	gold           1               10            10               7
+//	ivory          1                5             5               7
 //
 // The method has a known paradox: with one thing more to share, a count can fall. So,
 // by [Apportion],
@@ -106,13 +139,13 @@
 //	ivory          10      1       8
 //	total         100      9      81
 //
-// and the box from the attic sorts into it so:
+// and the box from the attic sorts into it so (how far away is rounded up):
 //
-//	24 glass balls: crimson, 4.9 away
-//	 6 velvet bows: none: crimson is nearest, 18.9 away
-//	12 foil stars: gold, 2.2 away
-//	18 icicles: ivory, 6.9 away
-//	 3 tin engines: none: crimson is nearest, 42.1 away
+//	24 glass balls, #c8102e: crimson, 4.9 away
+//	 6 velvet bows, #8b0000: none: crimson is nearest, 18.9 away
+//	12 foil stars, #fdd017: gold, 2.2 away
+//	18 icicles, #ffffff: ivory, 6.9 away
+//	 3 tin engines, #4169e1: none: crimson is nearest, 42.1 away
 //	crimson     24
 //	darkgreen    0
 //	gold:metal  12
@@ -138,7 +171,18 @@
 // switch by shape and words too. Lights are bought and hung by their label and local
 // code, whatever their color.
 //
-// # What was checked
+// # Sources
+//
+// Read, or read in data that is public: the 34 pairs of Sharma, Wu and Dalal 2005; CSS
+// Color Module Level 4; COMAP and OpenStax for sharing out; Birch 2012 (abstract) for
+// one man in twelve. Quoted: CAT16 and its degree of adaptation (Li et al. 2017), the
+// dichromats (Brettel, Viénot and Mollon 1997; Viénot et al. 1999; Smith and Pokorny
+// 1975; Vos 1978), CIE 15 for illuminant A. From memory: 60/30/10 and 40/30/20/10, and
+// that 10 is another color. Chosen here: 60/40, the tolerance of 10 for a piece, the
+// limit of chroma for a neutral, and the dim room of 4 cd/m² for tree light. Four
+// colors are common practice, with no published source.
+//
+// # For engineers: what was checked
 //
 // sRGB to L*a*b* is under D65 with the white x = 0.3127, y = 0.3290, within 1e-12 of
 // values computed in 50 digits. CIEDE2000 gives all 34 published pairs within 1e-4 in both
@@ -156,15 +200,4 @@
 // incomplete adaptation against the worked example published with CMCCAT2000. The
 // three dichromats agree with the matrices that libDaltonLens publishes in all five
 // decimals, leave greys exactly as they are, and collapse their lines of confusion.
-//
-// # Sources
-//
-// Read, or read in data that is public: the 34 pairs of Sharma, Wu and Dalal 2005; CSS
-// Color Module Level 4; COMAP and OpenStax for sharing out; Birch 2012 (abstract) for
-// one man in twelve. Quoted: CAT16 and its degree of adaptation (Li et al. 2017), the
-// dichromats (Brettel, Viénot and Mollon 1997; Viénot et al. 1999; Smith and Pokorny
-// 1975; Vos 1978), CIE 15 for illuminant A. From memory: 60/30/10 and 40/30/20/10, and
-// that 10 is another color. Chosen here: 60/40, the tolerance of 10 for a piece, the
-// limit of chroma for a neutral, and the dim room of 4 cd/m² for tree light. Four
-// colors are common practice, with no published source.
 package palette

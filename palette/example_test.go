@@ -5,6 +5,7 @@ import (
 	"errors"
 	"flag"
 	"fmt"
+	"strings"
 
 	"example.com/fircone/palette"
 )
@@ -96,20 +97,76 @@ func Example_lastYear() {
 		return
 	}
 	for i, m := range sorted.Matches {
-		fmt.Printf("%2d %s: %v\n", box[i].Count, box[i].Name, m)
+		fmt.Printf("%2d %s, %s: %v\n", box[i].Count, box[i].Name, box[i].Color, m)
 	}
 	fmt.Print(sorted)
 	// Output:
-	// 24 glass balls: crimson, 4.9 away
-	//  6 velvet bows: none: crimson is nearest, 18.9 away
-	// 12 foil stars: gold, 2.2 away
-	// 18 icicles: ivory, 6.9 away
-	//  3 tin engines: none: crimson is nearest, 42.1 away
+	// 24 glass balls, #c8102e: crimson, 4.9 away
+	//  6 velvet bows, #8b0000: none: crimson is nearest, 18.9 away
+	// 12 foil stars, #fdd017: gold, 2.2 away
+	// 18 icicles, #ffffff: ivory, 6.9 away
+	//  3 tin engines, #4169e1: none: crimson is nearest, 42.1 away
 	// crimson     24
 	// darkgreen    0
 	// gold:metal  12
 	// ivory       18
 	// left out     9
+}
+
+// How far apart some colors are.
+func Example_scale() {
+	// By the formula of Sharma, Wu and Dalal 2005, worked out the slow way in the tests.
+	for _, pair := range [][2]string{
+		{"crimson", "#d81840"}, {"gold", "#fdd017"}, {"crimson", "#c8102e"}, {"ivory", "white"},
+		{"crimson", "indianred"}, {"silver", "white"}, {"crimson", "darkred"},
+		{"ivory", "turquoise"}, {"crimson", "darkgreen"}, {"black", "white"},
+	} {
+		c, d := palette.MustParseColor(pair[0]), palette.MustParseColor(pair[1])
+		reads := "one color"
+		if c.Difference(d) >= palette.CommonPractice().Apart {
+			reads = "two"
+		}
+		fmt.Printf("%-7s  %s   %-9s  %s  %6.2f  %s\n", pair[0], c, d.Name(), d, c.Difference(d), reads)
+	}
+	// Output:
+	// crimson  #dc143c              #d81840    1.42  one color
+	// gold     #ffd700              #fdd017    2.19  one color
+	// crimson  #dc143c              #c8102e    4.81  one color
+	// ivory    #fffff0   white      #ffffff    6.87  one color
+	// crimson  #dc143c   indianred  #cd5c5c    9.71  one color
+	// silver   #c0c0c0   white      #ffffff   14.12  two
+	// crimson  #dc143c   darkred    #8b0000   18.82  two
+	// ivory    #fffff0   turquoise  #40e0d0   26.07  two
+	// crimson  #dc143c   darkgreen  #006400   71.33  two
+	// black    #000000   white      #ffffff  100.00  two
+}
+
+// Colors of the season by their CSS names.
+func Example_names() {
+	// CSS Color Module Level 4, section 6.1.
+	for _, names := range [][3]string{
+		{"crimson", "firebrick", "darkred"},
+		{"forestgreen", "darkgreen", "seagreen"},
+		{"gold", "goldenrod", "silver"},
+		{"white", "ivory", "black"},
+		{"royalblue", "navy", "skyblue"},
+		{"teal", "plum", "chocolate"},
+	} {
+		for i, name := range names {
+			if i > 0 {
+				fmt.Print("   ")
+			}
+			fmt.Printf("%-11s  %s", name, palette.MustParseColor(name))
+		}
+		fmt.Println()
+	}
+	// Output:
+	// crimson      #dc143c   firebrick    #b22222   darkred      #8b0000
+	// forestgreen  #228b22   darkgreen    #006400   seagreen     #2e8b57
+	// gold         #ffd700   goldenrod    #daa520   silver       #c0c0c0
+	// white        #ffffff   ivory        #fffff0   black        #000000
+	// royalblue    #4169e1   navy         #000080   skyblue      #87ceeb
+	// teal         #008080   plum         #dda0dd   chocolate    #d2691e
 }
 
 // Types of ornament by color for the usual heights of tree, one type for each whole foot.
@@ -700,6 +757,33 @@ func ExamplePalette_Share() {
 	// firebrick 5
 	// ivory 2
 	// gold 1
+}
+
+// Every type alike, 7 of each, for the tree of 7 ft: the types are shared by color, and
+// the pieces follow from the types.
+func ExamplePalette_Share_alike() {
+	// Common practice: one type a foot, as many of each as there are types. Quotas of 7
+	// types over 40, 30, 20, 10: 2.8, 2.1, 1.4, 0.7; of 49 pieces: 19.6, 14.7, 9.8, 4.9.
+	p, err := palette.CommonPractice().ParsePalette("crimson,darkgreen,gold:metal,ivory")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	sharing, err := p.Share(palette.Totals{Types: 7, Pieces: 7 * 7})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println("color      types  pieces by share  of each type  7 of each type")
+	for _, row := range sharing.Rows {
+		fmt.Printf("%-9s  %5d  %15d  %12s  %14d\n", row.Swatch.Name, row.Types, row.Pieces, strings.Trim(fmt.Sprint(row.Each()), "[]"), 7*row.Types)
+	}
+	// Output:
+	// color      types  pieces by share  of each type  7 of each type
+	// crimson        3               19         7 6 6              21
+	// darkgreen      2               15           8 7              14
+	// gold           1               10            10               7
+	// ivory          1                5             5               7
 }
 
 // 33 pieces of 4 types: 8 of each, and one more.

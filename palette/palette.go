@@ -173,13 +173,17 @@ func (p Palette) String() string {
 	return b.String()
 }
 
-// MarshalText returns p.String(). It never fails.
+// MarshalText returns p.String(). It never fails. What house rules allow is written
+// too, but see [Palette.UnmarshalText].
 func (p Palette) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
 
 // UnmarshalText reads a palette by the rules of [CommonPractice], and the empty text
 // as the zero value. So a palette goes through JSON, flags and configuration files.
-// A house with rules of its own reads the text and calls [Rules.ParsePalette]. On an
-// error p is left as it was.
+//
+// A palette of house rules may be written and not be read: with five colors, or with two
+// less than 10 apart, it is refused here with the error of [Rules.ParsePalette], and so
+// is a result that has it in it. A house with rules of its own keeps the palette as a
+// text and reads that with its [Rules.ParsePalette]. On an error p is left as it was.
 func (p *Palette) UnmarshalText(text []byte) error {
 	if len(text) == 0 {
 		*p = Palette{}

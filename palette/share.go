@@ -191,6 +191,12 @@ type Row struct {
 // the colors that have a type, each color getting at least one piece for each of its
 // types. Without types every color gets at least one piece where there are enough.
 //
+// So the pieces follow the shares and not the types: 49 pieces of 7 types over four
+// colors are 19, 15, 10 and 5, and the one type of the third color has 10, where one of the
+// first has 6 or 7; see [Row.Each]. Whoever wants every type alike shares the types
+// and takes as many pieces of each, 7 · [Row].Types for 7 of each, or shares a given number of
+// pieces out by them, with [Apportion].
+//
 // The types of the rows add up to t.Types and the pieces to t.Pieces. Each count is
 // within one of its quota, unless the least that a color gets forbids it.
 //
