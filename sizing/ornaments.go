@@ -10,9 +10,9 @@ import (
 // A Mix is round ornaments of up to three sizes, largest first. A size of which
 // there are none is zero. Mixes are equal if == says so.
 type Mix struct {
-	Large  Size `json:"large"`  // a twentieth of the height across
-	Medium Size `json:"medium"` // three quarters of that
-	Small  Size `json:"small"`  // half of it
+	Large  Size `json:"large"`  // the largest
+	Medium Size `json:"medium"` // the middle size
+	Small  Size `json:"small"`  // the smallest
 }
 
 // A Size is so many ornaments of one diameter.
