@@ -24,14 +24,19 @@ type browser struct {
 	session string // the URL of the session
 }
 
-// openBrowser starts Chromium without a window, as wide as a phone or a desk.
-// The tests in a browser run where FIRCONE_BROWSER is set, as it is in CI; there
-// it is a failure if there is none.
-func openBrowser(t *testing.T, phone bool) *browser {
+// needBrowser skips a test unless FIRCONE_BROWSER is set, as it is in CI; there it
+// is a failure if there is no browser.
+func needBrowser(t *testing.T) {
 	t.Helper()
 	if os.Getenv("FIRCONE_BROWSER") == "" {
 		t.Skip("NOT TESTED IN A BROWSER: set FIRCONE_BROWSER=1 to do so")
 	}
+}
+
+// openBrowser starts Chromium without a window, as wide as a phone or a desk.
+func openBrowser(t *testing.T, phone bool) *browser {
+	t.Helper()
+	needBrowser(t)
 	driver, err := exec.LookPath("chromedriver")
 	if err != nil {
 		t.Fatal("no chromedriver; Debian has it in the package chromium-driver: ", err)
@@ -248,6 +253,7 @@ const (
 // The page shows the plan, follows a change, and marks the field that holds a
 // value which cannot be used; at the width of a phone and of a desk.
 func TestBrowserPage(t *testing.T) {
+	needBrowser(t)
 	for _, phone := range []bool{false, true} {
 		t.Run(map[bool]string{false: "desk", true: "phone"}[phone], func(t *testing.T) {
 			b := openBrowser(t, phone)

@@ -76,10 +76,10 @@ func BenchmarkLoad(b *testing.B) {
 func TestOverload(t *testing.T) {
 	addr, stop := start(t, guard(newGate(1, 5)))
 	defer stop()
-	client := &http.Client{Timeout: 20 * time.Second, Transport: &http.Transport{MaxIdleConnsPerHost: 200}}
+	client := &http.Client{Timeout: 20 * time.Second, Transport: &http.Transport{MaxIdleConnsPerHost: 60}}
 	var planned, turnedAway atomic.Int32
 	var wg sync.WaitGroup
-	for range 200 {
+	for range 60 {
 		wg.Go(func() {
 			r, err := client.Post("http://"+addr+"/plan", "application/json", bytes.NewReader(api.Example().Body))
 			if err != nil {
@@ -101,8 +101,8 @@ func TestOverload(t *testing.T) {
 		})
 	}
 	wg.Wait()
-	if planned.Load() == 0 || planned.Load()+turnedAway.Load() != 200 {
-		t.Errorf("%d planned, %d turned away, of 200", planned.Load(), turnedAway.Load())
+	if planned.Load() == 0 || planned.Load()+turnedAway.Load() != 60 {
+		t.Errorf("%d planned, %d turned away, of 60", planned.Load(), turnedAway.Load())
 	}
 	// And then there is room again.
 	r, err := client.Post("http://"+addr+"/plan", "application/json", bytes.NewReader([]byte("{}")))

@@ -185,6 +185,9 @@ func TestOpenAPIAnswers(t *testing.T) {
 		for _, target := range operation.targets() {
 			for _, body := range bodies {
 				for _, media := range []string{"application/json", "text/plain"} {
+					if media == "text/plain" && body != "" {
+						continue // it is not looked at
+					}
 					r := ask(h, strings.ToUpper(operation.method), target, media, body)
 					got := bodyOf(t, r)
 					status := fmt.Sprint(r.StatusCode)
