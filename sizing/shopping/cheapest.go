@@ -44,35 +44,44 @@ type Cut struct {
 // never more packs than are left on the shelf. What is offered or owned in pieces
 // does not serve a need for lengths, nor the reverse, and is passed over.
 //
-// Pieces add up. Strands for a running length are joined end to end, and
-// each join loses the overlap of the item: n strands of lengths L come to
+// Pieces add up. Each need for a running length is a run of its own. Strands for it
+// are joined end to end, and each join loses the overlap of the item; a strand may
+// be cut to serve several runs, and runs are not joined to each other. So n strands
+// of lengths L with c cuts come, for k runs together, to
 //
-//	ΣL - (n-1)·overlap
+//	ΣL - (n+c-k)·overlap
+//
+// with a cut at each end of a run but the last, c = k-1, unless it can be made to
+// fall on the end of a strand.
 //
 // Whole pieces are cut from rolls; one piece is never joined from two. If an item
 // is needed both as a running length and as whole pieces, the pieces are cut
 // first and what is left of the rolls is joined.
 //
 // Of several purchases of the least cost it takes the one with the least surplus
-// (of rolls to cut: the least length bought), then the fewest packs, then the
-// most packs of the first offer, of the second, and so on.
+// (of rolls to cut: the least length bought; of several runs: the least length
+// bought, each strand less the overlap), then the fewest packs, then the most packs
+// of the first offer, of the second, and so on.
 //
 // The answer is exact, and Bound says so by being equal to Cost, for pieces, for
-// running lengths and for whole pieces of one length. Whole pieces of several
-// lengths are searched until the least cost is proved, which comes about for up
-// to 60 pieces of 8 lengths in the sizes that a decorator cuts (in steps of 3 in,
-// from rolls in whole yards) and mostly for odd inches too; there the order of the
-// offers does not break the last tie. Where the search ends first, as it may with
-// more pieces, or with whole pieces and a running length of one item, Cost is
-// above Bound and the least cost lies between the two; and with whole pieces and a
-// running length of one item whose strands overlap, there may be a way where the
-// error says that the shelves are not enough.
+// whole pieces of one length, for one run, and for several whose strands do not
+// overlap. Several runs of strands that overlap are searched until the least cost is
+// proved, which comes about for up to 3 runs in whole feet from strands in whole
+// feet and nearly always for 6. Whole pieces of several lengths are searched in the same way, which comes
+// about for up to 60 pieces of 8 lengths in the sizes that a decorator cuts (in steps
+// of 3 in, from rolls in whole yards) and mostly for odd inches too; there the order
+// of the offers does not break the last tie. Where a search ends first, as it may
+// with more runs or pieces, or with whole pieces and a running length of one item,
+// Cost is above Bound and the least cost lies between the two; and with whole pieces
+// and a running length whose strands overlap, there may be a way where the error
+// says that the shelves are not enough.
 //
 // It returns an [Error] that names the offer or need and its field: wrapping
-// [ErrShort] if there is not enough to buy, saying how far it goes; [ErrKind] if
-// an item is needed in pieces and offered and owned by length only, or the reverse;
-// [ErrSize] if the problem is past the bounds in the package documentation; and
-// [ErrRange], [ErrText] or [ErrDuplicate] for a field that is wrong in itself.
+// [ErrShort] if there is not enough to buy, saying how far it goes (of several runs:
+// joined to one line); [ErrKind] if an item is needed in pieces and offered and owned
+// by length only, or the reverse; [ErrSize] if the problem is past the bounds in the
+// package documentation; and [ErrRange], [ErrText] or [ErrDuplicate] for a field that
+// is wrong in itself.
 func (s Shop) Cheapest(needs ...Need) (Purchase, error) {
 	c := newChecker("Shop.Cheapest")
 	if err := c.shop(s); err != nil {
@@ -116,8 +125,9 @@ func (c *checker) needs(needs []Need) error {
 // A demand is what the needs of one item come to.
 type demand struct {
 	pieces  int64        // pieces that come in packs
-	running units.Length // a length that may be joined
-	wholes  []Quantity   // pieces of one length each, longest first
+	running units.Length // a length that may be joined, of all runs together
+	runs    []units.Length
+	wholes  []Quantity // pieces of one length each, longest first
 }
 
 // An itemStock is what there is of one item, owned and offered.
@@ -143,7 +153,7 @@ func (s Shop) cheapest(c *checker, needs []Need) (Purchase, error) {
 	case len(d.wholes) > 0:
 		err = p.cut(c, d, stock)
 	case d.running > 0:
-		err = p.join(c, d.running, stock)
+		err = p.join(c, d.runs, stock)
 	default:
 		err = p.pack(c, d.pieces, stock)
 	}
@@ -165,6 +175,7 @@ func (c *checker) demand(needs []Need) (demand, error) {
 			d.pieces += int64(q.Pieces)
 		case q.Pieces == 0:
 			d.running += q.Length
+			d.runs = append(d.runs, q.Length)
 			lengths += q.Length
 		default:
 			wholes[q.Length] += int64(q.Pieces)
@@ -297,40 +308,70 @@ func (p *Purchase) pack(c *checker, need int64, stock itemStock) error {
 	return nil
 }
 
-// join fills in p for a running length.
-func (p *Purchase) join(c *checker, need units.Length, stock itemStock) error {
+// join fills in p for running lengths, one for each run.
+func (p *Purchase) join(c *checker, runs []units.Length, stock itemStock) error {
+	var need units.Length
+	for _, l := range runs {
+		need += l
+	}
 	owned := stock.strands()
 	have := joined(owned, stock.overlap)
 	counts, short, err := c.strands(p.Item, need, have, stock)
 	if err != nil {
 		return err
 	}
-	if short > 0 {
+	packs := stock.joinable()
+	best := joining{counts: counts, groups: 1}
+	if short == 0 {
+		best.key = weigh(counts, packs)
+		best.bound = best.key[0]
+	}
+	if len(runs) > 1 && stock.overlap > 0 {
+		if best, err = c.part(p.Item, runs, packs, stock, best); err != nil {
+			return err
+		}
+	}
+	if best.counts == nil {
 		return c.short(p.Item, need.String(), (need - short).String(), short.String())
 	}
 	p.Owned.Length = have
-	p.buy(stock.offers, counts)
-	p.Surplus.Length = joined(append(owned, p.bought()...), stock.overlap) - need
-	p.Bound = p.Cost
+	p.buy(stock.offers, best.counts)
+	p.Surplus.Length = joined(append(owned, p.bought()...), stock.overlap) - need + units.Length(best.groups-1)*stock.overlap
+	p.Bound = amount(best.bound)
 	return nil
 }
 
-// strands returns how many packs of each offer to join to a strand of length
-// have, which may be 0, to make need, or how much is missing if all the packs
-// there are will not do.
-func (c *checker) strands(item string, need, have units.Length, stock itemStock) (counts []int64, short units.Length, err error) {
+// joinable returns the offers as packs of strands to join.
+func (stock itemStock) joinable() []pack {
 	packs := make([]pack, len(stock.offers))
 	for i, o := range stock.offers {
 		st := o.Pack.strand()
 		size := st.n * int64(st.length-stock.overlap)
 		packs[i] = pack{size: size, bulk: size, cost: price(o.Price), limit: o.Shelf.limit()}
 	}
+	return packs
+}
+
+// weigh returns the cost, the bulk and the number of packs.
+func weigh(counts []int64, packs []pack) (key [3]int64) {
+	for i, n := range counts {
+		key[0] += n * packs[i].cost
+		key[1] += n * packs[i].bulk
+		key[2] += n
+	}
+	return key
+}
+
+// strands returns how many packs of each offer to join to a strand of length
+// have, which may be 0, to make need, or how much is missing if all the packs
+// there are will not do.
+func (c *checker) strands(item string, need, have units.Length, stock itemStock) (counts []int64, short units.Length, err error) {
 	missing := int64(need - have)
 	if have == 0 {
 		// The first strand joins nothing; and any one strand is longer than the overlap.
 		missing = max(1, missing-int64(stock.overlap))
 	}
-	counts, n, err := c.cover(item, missing, packs)
+	counts, n, err := c.cover(item, missing, stock.joinable())
 	short = units.Length(n)
 	if have == 0 && n == missing {
 		short = need // there is nothing at all

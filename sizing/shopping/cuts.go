@@ -176,7 +176,7 @@ func (c *checker) cutAndJoin(item string, d demand, stock itemStock, rolls []rol
 	if short > 0 {
 		return cutting{}, c.short(item, need.String(), (need - units.Length(short)).String(), units.Length(short).String())
 	}
-	bound := max(cut.bound, cost(counts, packs))
+	bound := max(cut.bound, weigh(counts, packs)[0])
 	if all, ok := c.recut(d, stock, rolls, counts); ok {
 		all.bound = bound
 		return all, nil
@@ -200,15 +200,6 @@ func (c *checker) cutAndJoin(item string, d demand, stock itemStock, rolls []rol
 	}
 	cut.bound = bound
 	return cut, nil
-}
-
-// cost returns what counts of packs cost.
-func cost(counts []int64, packs []pack) int64 {
-	sum := int64(0)
-	for i, n := range counts {
-		sum += n * packs[i].cost
-	}
-	return sum
 }
 
 // recut cuts the pieces from what is owned and the given packs, and reports

@@ -5,6 +5,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"slices"
+	"strconv"
 	"testing"
 
 	"example.com/fircone/units"
@@ -428,5 +429,36 @@ func TestWorkIsShared(t *testing.T) {
 		if _, err := balls.cheapest(c, []Need{{Item: "balls", Quantity: Quantity{Pieces: 999}}}); !errors.Is(err, want) {
 			t.Errorf("got %v, want %v", err, want)
 		}
+	}
+}
+
+// Many rooms end the search for runs, and the bound tells; where no way at all is
+// found, the error says that it ended.
+func TestUndecidedRuns(t *testing.T) {
+	shop := Shop{Overlap: map[string]units.Length{"garland": 2 * units.Inch}}
+	for i, feet := range []int64{5, 7, 11} {
+		shop.Offers = append(shop.Offers, Offer{Item: "garland", Name: strconv.Itoa(i), Pack: Quantity{Length: units.Length(feet) * units.Foot}, Price: decimal.New(feet, 0)})
+	}
+	var needs []Need
+	for i := range 40 {
+		needs = append(needs, Need{Item: "garland", Quantity: Quantity{Length: units.Length(40+7*i) * units.Inch}})
+	}
+	c := &checker{method: "Shop.List", work: 1_000_000, items: 1}
+	p, err := shop.cheapest(c, needs)
+	if err != nil || !p.Bound.LessThan(p.Cost) || p.Bound.LessThan(p.Cost.Mul(decimal.New(95, -2))) {
+		t.Errorf("between %v and %v, %v", p.Bound, p.Cost, err)
+	}
+	shop.Offers = shop.Offers[:1]
+	shop.Offers[0].Shelf = Left(4)
+	for i := range 4 {
+		needs[i].Quantity.Length = 5 * units.Foot
+	}
+	c = &checker{method: "Shop.List", work: 1000, items: 100}
+	if _, err := shop.cheapest(c, needs[:4]); !errors.Is(err, ErrSize) {
+		t.Errorf("got %v, want ErrSize", err)
+	}
+	c = &checker{method: "Shop.List", work: 100_000, items: 100}
+	if p, err := shop.cheapest(c, needs[:4]); err != nil || p.Buys[0].Packs != 4 {
+		t.Errorf("got %v, %v", p, err)
 	}
 }

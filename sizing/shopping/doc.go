@@ -49,8 +49,9 @@
 // # Lengths
 //
 // A running length is joined from strands, and each join loses the overlap of
-// the item, if one is given: n strands come to ΣL - (n-1)·overlap. Whole pieces, as
-// a bow of 1½ yd, are cut from rolls, and what is left of a roll is waste unless it
+// the item, if one is given: n strands come to ΣL - (n-1)·overlap. A strand may be cut
+// to serve two rooms, and nothing is joined from room to room: two strands of 6 ft
+// serve two rooms of 6 ft each with no join at all. Whole pieces, as a bow of 1½ yd, are cut from rolls, and what is left of a roll is waste unless it
 // holds another piece; [Purchase] says how to cut. For pieces of one length
 // this is the same problem as packs. For pieces of several it is the cutting-stock
 // problem, for which the answer comes with a bound that nothing costs less than.
@@ -87,12 +88,14 @@
 //	           measure that divides all packs smaller than it, and each offer (a
 //	           limited shelf counts for log₂ of it). Offers that cannot be in the
 //	           best purchase, by their price a piece, take none
+//	runs       several rooms of strands that overlap: any number; the search ends at
+//	           its share, and the bound tells
 //	strands    as packs; with no common measure above 1/1,000,000 of the need, as
 //	           many as give 130,000 different remainders
 //	rolls      10,000 pieces of 64 lengths from 64 kinds, if there are several
 //	           lengths; then the search ends at its share, and the bound tells
 //
-// The share of a cutting is what is left of the steps, divided by the items of the
+// The share of such a search is what is left of the steps, divided by the items of the
 // list that are left.
 //
 // # Sources

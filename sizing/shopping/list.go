@@ -21,8 +21,8 @@ type List struct {
 // List returns what to buy for needs of any items and rooms: for each item the
 // purchase that [Shop.Cheapest] returns for all its needs together, so that a
 // pack begun for one room serves the next, and what is owned is used once.
-// That never costs more than a list for each room, as long as each Bound is
-// equal to its Cost.
+// That never costs more than separate lists that share the shelves and what is
+// owned, as long as each Bound is equal to its Cost.
 //
 // Its errors are those of [Shop.Cheapest].
 func (s Shop) List(needs []Need) (List, error) {
