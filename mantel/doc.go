@@ -11,11 +11,18 @@
 //     at each end; or the shelf and 4 ft, which all fall at the heavy side.
 //     garland = length + extra.
 //   - Picks, [Rules.Picks]: one for each 8 in of shelf; or one for each 3 in, in
-//     layers that rise towards the heavy side. picks = length/spacing, rounded up.
+//     three layers. picks = length/spacing, rounded up.
 //   - Ornaments, [Rules.Ornaments]: one in each gap between two picks; or between two
 //     of the top layer. ornaments = picks of the top layer - 1.
 //   - Ribbon, [Rules.Ribbon]: one piece of 1½ yd at the heavy side, as a bow or a
-//     fall, with bells, [Rules.Bells]. A traditional mantel has none unless you say.
+//     fall, with bells, [Rules.Bells]. A traditional mantel has none unless you set
+//     Rules.Traditional.Ribbon.
+//
+// The layers of an asymmetrical mantel are not one on top of the other all along the
+// shelf. They lie like shingles, one part of the shelf each: every pick lies over the
+// stem of the one before it, from the light end on, so that the second third of the shelf
+// begins over the end of the first, and the last third, at the heavy side, is the top
+// layer. Only that one has ornaments.
 //
 // All of it goes by the exact length, and counts round up. [Rules.Needs] lists it
 // with the reason for each line, [Rules.Spots] says where along the shelf it goes,
@@ -34,6 +41,16 @@
 //	8 ft   traditional   10 ft       12         11  0 ft
 //	8 ft   asymmetrical  12 ft       32         10  4 ft 6 in
 //
+// A traditional mantel with a bow in its middle and two bells to it, after
+//
+//	r := mantel.CommonPractice()
+//	r.Traditional.Ribbon, r.Traditional.Bells = 54*units.Inch, 2
+//
+// also needs
+//
+//	mantel ribbon: 1 of 4 ft 6 in; one bow or fall in the middle
+//	bells: 2; hung with the ribbon
+//
 // # When the rule fails, and what to use instead
 //
 // The rule for garland lays it straight along the shelf. Swags take more: measure
@@ -42,6 +59,26 @@
 // [Mantel.FindSag] says how deep its swags hang, and [Mantel.FindDrops] how far its
 // ends fall. A low shelf is another case: a foot at each end is too much where the
 // hearth is near, and no drop may pass it.
+//
+// The swags of a 64 in mantel, two of them and 8 in deep, take 6 ft 2 in of garland. What
+// falls at the ends comes on top:
+//
+//	shelf      swags   4 in deep   6 in deep   8 in deep  12 in deep
+//	4 ft           1   4 ft 1 in   4 ft 2 in   4 ft 4 in   4 ft 8 in
+//	4 ft           2   4 ft 4 in   4 ft 8 in   5 ft 1 in        6 ft
+//	4 ft           3   4 ft 8 in   5 ft 3 in        6 ft   7 ft 9 in
+//	5 ft           1   5 ft 1 in   5 ft 2 in   5 ft 3 in   5 ft 6 in
+//	5 ft           2   5 ft 3 in   5 ft 6 in  5 ft 11 in   6 ft 9 in
+//	5 ft           3   5 ft 6 in   6 ft 1 in   6 ft 9 in   8 ft 4 in
+//	5 ft 4 in      1   5 ft 5 in   5 ft 6 in   5 ft 7 in  5 ft 10 in
+//	5 ft 4 in      2   5 ft 7 in  5 ft 10 in   6 ft 2 in        7 ft
+//	5 ft 4 in      3  5 ft 10 in   6 ft 4 in        7 ft   8 ft 7 in
+//	6 ft           1   6 ft 1 in   6 ft 2 in   6 ft 3 in   6 ft 6 in
+//	6 ft           2   6 ft 3 in   6 ft 6 in   6 ft 9 in   7 ft 7 in
+//	6 ft           3   6 ft 6 in  6 ft 11 in   7 ft 7 in        9 ft
+//	8 ft           1   8 ft 1 in   8 ft 1 in   8 ft 2 in   8 ft 4 in
+//	8 ft           2   8 ft 2 in   8 ft 4 in   8 ft 7 in   9 ft 3 in
+//	8 ft           3   8 ft 4 in   8 ft 9 in   9 ft 3 in  10 ft 6 in
 //
 // A swag hangs in a catenary, the curve of a chain. For a span and a sag there is no
 // formula for its length without solving an equation, so books put a parabola in

@@ -17,7 +17,7 @@ func TestDocIsExampleOutput(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, name := range []string{"Example_chart", "Example_parabola", "Example_teaRoom"} {
+	for _, name := range []string{"Example_chart", "Example_ribbon", "Example_swags", "Example_parabola", "Example_teaRoom"} {
 		_, body, found := strings.Cut(string(examples), "func "+name+"() {")
 		_, body, ok := strings.Cut(body, "\t// Output:\n")
 		output, _, end := strings.Cut(body, "}\n")

@@ -99,6 +99,64 @@ func Example_teaRoom() {
 	// 15 times nearer, or further out, than published figures have it
 }
 
+// The garland that swags take, rounded up to the inch. Every length was worked out in 40
+// digits by root finding on the formulas of OpenStax, Calculus Volume 1, Calculus of the
+// Hyperbolic Functions: two swags 8 in deep on 64 in take 73.6506 in.
+func Example_swags() {
+	fmt.Println("shelf      swags   4 in deep   6 in deep   8 in deep  12 in deep")
+	for _, shelf := range []units.Length{48 * units.Inch, 60 * units.Inch, 64 * units.Inch, 72 * units.Inch, 96 * units.Inch} {
+		for swags := 1; swags <= 3; swags++ {
+			fmt.Printf("%-9v  %5d", shelf, swags)
+			for _, sag := range []units.Length{4 * units.Inch, 6 * units.Inch, 8 * units.Inch, 12 * units.Inch} {
+				need, err := mantel.Mantel{Length: shelf}.GarlandNeed(mantel.Hanging{Swags: swags, Sag: sag})
+				if err != nil {
+					fmt.Println(err)
+					return
+				}
+				fmt.Printf("  %10v", need.Quantity.Length)
+			}
+			fmt.Println()
+		}
+	}
+	// Output:
+	// shelf      swags   4 in deep   6 in deep   8 in deep  12 in deep
+	// 4 ft           1   4 ft 1 in   4 ft 2 in   4 ft 4 in   4 ft 8 in
+	// 4 ft           2   4 ft 4 in   4 ft 8 in   5 ft 1 in        6 ft
+	// 4 ft           3   4 ft 8 in   5 ft 3 in        6 ft   7 ft 9 in
+	// 5 ft           1   5 ft 1 in   5 ft 2 in   5 ft 3 in   5 ft 6 in
+	// 5 ft           2   5 ft 3 in   5 ft 6 in  5 ft 11 in   6 ft 9 in
+	// 5 ft           3   5 ft 6 in   6 ft 1 in   6 ft 9 in   8 ft 4 in
+	// 5 ft 4 in      1   5 ft 5 in   5 ft 6 in   5 ft 7 in  5 ft 10 in
+	// 5 ft 4 in      2   5 ft 7 in  5 ft 10 in   6 ft 2 in        7 ft
+	// 5 ft 4 in      3  5 ft 10 in   6 ft 4 in        7 ft   8 ft 7 in
+	// 6 ft           1   6 ft 1 in   6 ft 2 in   6 ft 3 in   6 ft 6 in
+	// 6 ft           2   6 ft 3 in   6 ft 6 in   6 ft 9 in   7 ft 7 in
+	// 6 ft           3   6 ft 6 in  6 ft 11 in   7 ft 7 in        9 ft
+	// 8 ft           1   8 ft 1 in   8 ft 1 in   8 ft 2 in   8 ft 4 in
+	// 8 ft           2   8 ft 2 in   8 ft 4 in   8 ft 7 in   9 ft 3 in
+	// 8 ft           3   8 ft 4 in   8 ft 9 in   9 ft 3 in  10 ft 6 in
+}
+
+// By rule a traditional mantel has no ribbon, which is common practice. A shop that ties a
+// bow in its middle says so: 1½ yd is 54 in.
+func Example_ribbon() {
+	r := mantel.CommonPractice()
+	r.Traditional.Ribbon, r.Traditional.Bells = 54*units.Inch, 2
+	needs, err := r.Needs(teaRoom, mantel.Traditional)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, n := range needs {
+		if n.Item == "mantel ribbon" || n.Item == "bells" {
+			fmt.Printf("%s: %v; %s\n", n.Item, n.Quantity, n.Basis)
+		}
+	}
+	// Output:
+	// mantel ribbon: 1 of 4 ft 6 in; one bow or fall in the middle
+	// bells: 2; hung with the ribbon
+}
+
 // A parabola of the same span and sag is the usual stand-in for the catenary, as
 // span/2 · (√(1 + k²) + asinh(k)/k) with k = 4·sag/span. Both columns were worked out
 // in 40 digits: 61.5712 and 61.5636 in, 69.0475 and 68.8676, 89.7500 and 88.7366,

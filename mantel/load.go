@@ -111,7 +111,7 @@ type HookLoad struct {
 	Overloaded bool       // one hook would be loaded above its working load
 }
 
-// String returns a text such as "at 2 ft: 12 oz down, 3 oz sideways".
+// String returns a text such as "at 5 ft 4 in: 1 lb down, 8.4 oz to the left".
 func (l HookLoad) String() string {
 	text := "at " + show(l.Along) + ": " + showMass(l.Down) + " down"
 	switch pull := l.Right - l.Left; {

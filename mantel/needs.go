@@ -37,6 +37,17 @@ const (
 // A rule whose field is zero adds no need. The room is left empty for the caller
 // to fill. Hooks depend on how the garland hangs; see [Loads.Need].
 //
+// Package shopping adds up the needs of one item, over the rooms too. Picks, ornaments and
+// ribbon of a mantel have names of their own, since they are often of another kind than
+// those of the tree. Where they are the same, give them one Item, before the needs are
+// added up and after [Steps] has looked at them, which knows them by these names:
+//
+//	for i, n := range needs {
+//		if n.Item == "mantel picks" {
+//			needs[i].Item = "picks"
+//		}
+//	}
+//
 // It looks only at the length of m, and returns an [Error] wrapping [ErrRange]
 // if that or a field of r is out of its range, and one wrapping [ErrName] if
 // look is no look.

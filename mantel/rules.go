@@ -27,17 +27,19 @@ type LookRules struct {
 	PickSpacing units.Length
 
 	// Layers is how many equal parts an asymmetrical shelf is divided into, 1 to
-	// 10. The picks of each part lie over those of the part before, and the top
-	// layer is at the heavy side. Zero is one layer, and a traditional mantel is
-	// one layer whatever this says.
+	// 10. The picks of one part are a layer. They lie beside those of the part before,
+	// from the light end on, and like shingles over their end: each pick over the
+	// stem of the one before it. The last part, at the heavy side, is the top layer.
+	// Zero is one layer, and a traditional mantel is one layer whatever this says.
 	Layers int
 
 	// OrnamentsPerGap is the ornaments that hang between two neighboring picks
-	// of the top layer, 0 to 10.
+	// of the top layer, 0 to 10. The other layers have none.
 	OrnamentsPerGap int
 
 	// Ribbon is the length of the one piece of ribbon, for a bow or a fall, at
-	// the heavy side (in the middle of a traditional mantel), 0 to 50 ft.
+	// the heavy side (in the middle of a traditional mantel), 0 to 50 ft. Zero for
+	// none.
 	Ribbon units.Length
 
 	// Bells is how many bells hang with the ribbon, 0 to 100.

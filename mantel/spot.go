@@ -16,9 +16,9 @@ type Spot struct {
 	// Along is the distance from the left end of the shelf.
 	Along units.Length
 
-	// Layer counts from the garland out: what is in layer 2 lies over what is in
-	// layer 1, and is tied in after it. Ornaments are a layer over the top picks,
-	// ribbon and bells one more.
+	// Layer counts from the garland out and in the order of the work: the picks of
+	// layer 2 begin over the end of layer 1, like shingles, and are tied in after it; see
+	// [LookRules]. Ornaments are a layer over the top picks, ribbon and bells one more.
 	Layer int
 }
 
