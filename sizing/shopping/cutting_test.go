@@ -278,7 +278,7 @@ func hard(seed uint64) (lengths, demand []int64, rolls []roll) {
 // them, the relaxation does. The bound needs nothing but the relaxation.
 func TestHardCuttings(t *testing.T) {
 	proved := 0
-	const tries = 20
+	const tries = 10
 	for seed := range uint64(tries) {
 		lengths, demand, rolls := hard(seed)
 		c, _ := newCutter(lengths, demand, rolls)
