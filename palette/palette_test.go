@@ -145,6 +145,13 @@ func TestPalette(t *testing.T) {
 	five.Limit = 5
 	if q, err := five.Palette(six[:5]...); err != nil || q.Len() != 5 {
 		t.Errorf("a house that allows five: %v, %v", q, err)
+	} else {
+		text, _ := q.MarshalText()
+		var back Palette
+		checkError(t, back.UnmarshalText(text), ErrRange, `palette.Palette.UnmarshalText: swatches "black, white, red, lime, blue": out of range: want 1 to 4 of them, not 5`)
+		if again, err := five.ParsePalette(string(text)); err != nil || again != q {
+			t.Errorf("%s reads by the house rules as %v, %v", text, again, err)
+		}
 	}
 	most := r
 	most.Limit = MaxSwatches
