@@ -80,3 +80,22 @@ func TestCoverIsBest(t *testing.T) {
 		}
 	})
 }
+
+// Sizes without a common measure, some of them limited, against every choice.
+func TestSparseCover(t *testing.T) {
+	packs := []pack{
+		{size: 3_000_017, cost: 3, bulk: 3_000_017, limit: 3},
+		{size: 2_000_003, cost: 2, bulk: 2_000_003, limit: 1 << 50},
+		{size: 5_000_011, cost: 5, bulk: 5_000_011, limit: 2},
+	}
+	for _, need := range []int64{30_000_000, 17_000_031, 19_000_060} {
+		work := int64(maxWork)
+		c, ok := newCover(need, packs, &work)
+		if !ok || c.amounts == nil {
+			t.Fatal("not sparse")
+		}
+		if got, _ := c.counts(&work); !slices.Equal(got, bruteCover(need, packs)) {
+			t.Errorf("need %d: got %v, want %v", need, got, bruteCover(need, packs))
+		}
+	}
+}
