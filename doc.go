@@ -18,7 +18,7 @@
 //   - How many ornaments does a 9 ft tree take, and of how many types? 9 types, 7 to 11 of each: 63 to 99 ornaments in all. [sizing.Rules.Each]
 //   - How many picks does a 9 ft tree take in place of garland? 27 picks. [sizing.Rules.Picks]
 //   - How many 6 ft strands of garland for a 7½ ft tree? 67 ft 6 in of garland: 12 strands. [sizing.Strands.Count]
-//   - How much garland for a 6½ ft slim tree in a corner? 18 ft 8 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in. [sizing.Look.Amounts]
+//   - How much garland for a 6½ ft slim tree in a corner? 19 ft 11 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in. [sizing.Look.Amounts]
 //   - How far off is the rule of thumb on a 12 ft tree? 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 184 ft. [sizing.Rules.Compare]
 //   - I have 50 ft of garland for a 7 ft tree: how far apart do the wraps come? 13 in apart. [sizing.Cone.Spacing]
 //   - Which sizes of ball for a 9 ft tree with 81 of them, and how many of each? 16 of 5 1/2 in, 24 of 4 in, 41 of 2 1/2 in. [sizing.MixOf]

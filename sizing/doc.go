@@ -78,7 +78,7 @@
 // star is set on from a 6 ft stepladder, with 4 ft to spare above it.
 //
 // The waiting room has a tree of 4 ft 6 in in the corner. By rule it takes 40 ft 6 in
-// of garland, which would come 3 1/4 in apart on the half that is seen; 13 ft 3 in
+// of garland, which would come 3 1/4 in apart on the half that is seen; 14 ft 2 in
 // match the other tree.
 //
 // # Cautions

@@ -84,7 +84,7 @@ func Example_waitingRoom() {
 	fmt.Println("wraps by rule:", c.RuleLook.Garland.Format(units.InInches, units.Inch/4))
 	// Output:
 	// by rule:  16 ornaments, 40 ft 6 in of garland, 40 ft 6 in of ribbon, 14 picks, 450 lights
-	// by shape: 11 ornaments, 13 ft 3 in of garland, 13 ft 3 in of ribbon, 5 picks, 145 lights
+	// by shape: 11 ornaments, 14 ft 2 in of garland, 14 ft 2 in of ribbon, 5 picks, 145 lights
 	// wraps by rule: 3 1/4 in
 }
 
@@ -260,7 +260,7 @@ func ExampleLook_Needs() {
 	}
 	// Output:
 	// 41 ornaments: 0.93 to the square foot over 43.5 sq ft (geometry; common practice for the look)
-	// 51 ft 10 in garland: wraps 10 in apart over 43.5 sq ft (geometry; common practice for the look)
+	// 52 ft 11 in garland: wraps 10 in apart over 43.5 sq ft (geometry; common practice for the look)
 	// 579 lights: 13 to the square foot over 43.5 sq ft (geometry; common practice for the look)
 }
 

@@ -176,7 +176,7 @@ func (s surface) look(a Amounts) Look {
 		if length == 0 {
 			return 0
 		}
-		p := s.cone.spacing(units.Length(share(int64(length), maxArc, s.arc)))
+		p := s.cone.spacing(length, s.arc)
 		if p < MinSpacing || p > MaxSpacing {
 			return 0
 		}
@@ -205,9 +205,13 @@ func (s surface) look(a Amounts) Look {
 // and ribbon that go round with wraps so far apart, and for each piece its
 // surface,
 //
-//	garland = spiral length · exposure      pieces = dressed area / surface to each
+//	garland = spiral length      pieces = dressed area / surface to each
 //
-// both rounded up, to a whole inch and to a whole piece. Its errors are those of
+// both rounded up, to a whole inch and to a whole piece. Where only part of the way
+// round is dressed, the garland goes to and fro across it, one spacing lower each
+// time; that is [Cone.SpiralLength] with the dressed part of a turn in place of the
+// whole one, π·d·degrees/360 for π·d. It follows the branch tips; for one that sags
+// between them see [Drape.Length]. Its errors are those of
 // [Tree.DressedArea], and one wrapping [ErrRange] if a field of l is out of its
 // range.
 func (l Look) Amounts(t Tree) (Amounts, error) {
@@ -228,8 +232,7 @@ func (l Look) amounts(fn string, s surface) (a Amounts, err error) {
 			err = rangeError(fn, field, spacing.String(), "0 ft, or 1/4 in to 100 ft")
 			return 0
 		}
-		length := share(int64(s.cone.spiralLength(spacing)), s.arc, maxArc)
-		return units.Length((length + int64(units.Inch) - 1) / int64(units.Inch) * int64(units.Inch))
+		return (s.cone.spiralLength(spacing, s.arc) + units.Inch - 1) / units.Inch * units.Inch
 	}
 	pieces := func(field string, each units.Area) int {
 		if each == 0 || err != nil {

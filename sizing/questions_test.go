@@ -39,8 +39,9 @@ func ExampleStrands_Count_question() {
 
 // How much garland for a 6½ ft slim tree in a corner?
 // By hand: the cone is 78 in high and 0.45 · 78 in = 35.1 in wide, its side
-// π · 17.55 · √(17.55² + 78²) = 4408 sq in; half of it is seen, and one wrap
-// each 10 in or so takes a little over 4408/2/9.98 in = 221 in.
+// π · 17.55 · √(17.55² + 78²) = 4408 sq in; half of it is seen, and one wrap each
+// 10.16 in takes a little over 4408/2/10.16 in = 18 ft. Simpson's rule on the way
+// to and fro gives 19 ft 10.2 in.
 func ExampleLook_Amounts_question() {
 	tree := sizing.Tree{
 		Height:   6*units.Foot + 6*units.Inch,
@@ -50,7 +51,7 @@ func ExampleLook_Amounts_question() {
 	amounts, _ := sizing.CommonLook().Amounts(tree)
 	rule, _ := sizing.CommonPractice().Garland(tree.Height)
 	fmt.Println(amounts.Garland, "of garland to match an ordinary tree; the rule of thumb would buy", rule)
-	// Output: 18 ft 8 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in
+	// Output: 19 ft 11 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in
 }
 
 // How far off is the rule of thumb on a 12 ft tree?

@@ -29,7 +29,7 @@ func Example_readme() {
 	}
 	// Output:
 	// ornaments: 49 - 7 types, 1 for each whole foot of 7 ft 6 in; 7 of each, and 5 to 9 will do; in the corner 29
-	// garland: 67 ft 6 in - 9 ft for each foot of 7 ft 6 in; in the corner 36 ft 2 in
+	// garland: 67 ft 6 in - 9 ft for each foot of 7 ft 6 in; in the corner 37 ft 2 in
 	// lights: 750 - 100 for each foot of 7 ft 6 in; in the corner 402
 }
 
