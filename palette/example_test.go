@@ -117,9 +117,16 @@ func Example_lastYear() {
 func Example_scale() {
 	// By the formula of Sharma, Wu and Dalal 2005, worked out the slow way in the tests.
 	for _, pair := range [][2]string{
-		{"crimson", "#d81840"}, {"gold", "#fdd017"}, {"crimson", "#c8102e"}, {"ivory", "white"},
-		{"crimson", "indianred"}, {"silver", "white"}, {"crimson", "darkred"},
-		{"ivory", "turquoise"}, {"crimson", "darkgreen"}, {"black", "white"},
+		{"crimson", "#d81840"},
+		{"gold", "#fdd017"},
+		{"crimson", "#c8102e"},
+		{"ivory", "white"},
+		{"crimson", "indianred"},
+		{"silver", "white"},
+		{"crimson", "darkred"},
+		{"ivory", "turquoise"},
+		{"crimson", "darkgreen"},
+		{"black", "white"},
 	} {
 		c, d := palette.MustParseColor(pair[0]), palette.MustParseColor(pair[1])
 		reads := "one color"

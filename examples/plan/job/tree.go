@@ -19,8 +19,8 @@ type TreePlan struct {
 	Comparison       sizing.Comparison // rule against shape
 	Sizes            sizing.Mix        // of round ornaments
 	Fit              *sizing.Fit       // nil if the ceiling was not measured
-	Ladder           sizing.Ladder // to lift a usual topper over the tip
-	Strings          *Strings // nil if the label of the lights is not known
+	Ladder           sizing.Ladder     // to lift a usual topper over the tip
+	Strings          *Strings          // nil if the label of the lights is not known
 	needs            []open
 }
 
