@@ -145,8 +145,8 @@ func (s stand) arrange(kinds []kind, n int) (a arrangement, ok bool) {
 // within arranges with room for a radius at the edges.
 func (s stand) within(radius float64, kinds []kind, n int) (a arrangement, ok bool) {
 	// A little more, so that no rounding makes it less.
-	margin := radius / s.cos * (1 + 1e-12)
-	if 2*margin > s.bottom-s.top {
+	margin := float64(radius / s.cos * (1 + 1e-12))
+	if margin > (s.bottom-s.top)/2 {
 		return arrangement{}, false
 	}
 	a.stand = s
@@ -156,7 +156,7 @@ func (s stand) within(radius float64, kinds []kind, n int) (a arrangement, ok bo
 	}
 	a.depth = make([]float64, n)
 	for i, p := range a.spots {
-		k, r := kinds[a.who[i]], p.slant*s.sin
+		k, r := kinds[a.who[i]], float64(p.slant*s.sin)
 		a.depth[i] = max(min(float64(k.deep*r), r-k.radius), 0) // clear of the trunk
 	}
 	return a, a.clear(kinds)

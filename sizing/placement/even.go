@@ -37,7 +37,7 @@ func (f surface) even(n int, margin float64) []spot {
 	var near []int32
 	for sweep := range sweeps {
 		cells.fill(spots)
-		target := d * (firstTarget + float64((lastTarget-firstTarget)*float64(sweep)/(sweeps-1)))
+		target := float64(d * (firstTarget + float64((lastTarget-firstTarget)*float64(sweep)/(sweeps-1))))
 		for i, p := range spots {
 			near = cells.near(near[:0], p)
 			var x, y, z float64 // the sum of pushes

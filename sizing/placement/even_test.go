@@ -1,9 +1,12 @@
 package placement
 
 import (
+	"fmt"
 	"math"
 	"math/rand/v2"
+	"os"
 	"slices"
+	"strings"
 	"testing"
 )
 
@@ -184,16 +187,21 @@ func TestVogel(t *testing.T) {
 	})
 }
 
-// What the doc of Layout.Spiral says of it.
-func TestSpiralEvenness(t *testing.T) {
-	sum, count, worst := 0.0, 0.0, 1.0
-	shapes([]float64{1}, func(ratio, bare, arc float64, n int) {
-		f := shape(ratio, bare, arc)
-		mean, least := evenness(f, plain(f, n))
-		sum, count, worst = sum+mean, count+1, min(worst, least)
-	})
-	if sum/count < 0.90 || worst < 0.71 {
-		t.Errorf("mean %.4f, least %.4f", sum/count, worst)
+// The table in the package documentation.
+func TestTable(t *testing.T) {
+	doc, err := os.ReadFile("doc.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, m := range methods {
+		c := m.compare()
+		row := fmt.Sprintf("//	%-34s %.2f %12.2f %7.2f %13.2f\n", m.title, c.mean, c.worstMean, c.least, c.worstLeast)
+		if !strings.Contains(string(doc), row) {
+			t.Errorf("the documentation does not have this row of %d shapes:\n%s", c.shapes, row)
+		}
+		if c.shapes < 200 {
+			t.Errorf("only %d shapes", c.shapes)
+		}
 	}
 }
 
@@ -274,10 +282,37 @@ func plain(f surface, n int) []spot {
 
 func even(f surface, n int) []spot { return f.even(n, 0) }
 
-var methods = []struct {
-	name  string
-	place func(surface, int) []spot
-}{{"random", random}, {"golden", golden}, {"spiral", plain}, {"even", even}}
+type method struct {
+	name, title string
+	place       func(surface, int) []spot
+}
+
+var methods = []method{
+	{"random", "at random", random},
+	{"golden", "golden angle", golden},
+	{"spiral", "an even spiral (Layout.Spiral)", plain},
+	{"even", "Layout.Places", even},
+}
+
+// A comparison is how even a method is over many shapes and counts.
+type comparison struct {
+	shapes                             int
+	mean, worstMean, least, worstLeast float64
+}
+
+func (m method) compare() comparison {
+	c := comparison{worstMean: 1, worstLeast: 1}
+	shapes([]float64{1}, func(ratio, bare, arc float64, n int) {
+		f := shape(ratio, bare, arc)
+		mean, least := evenness(f, m.place(f, n))
+		c.shapes++
+		c.mean, c.worstMean = c.mean+mean, min(c.worstMean, mean)
+		c.least, c.worstLeast = c.least+least, min(c.worstLeast, least)
+	})
+	c.mean /= float64(c.shapes)
+	c.least /= float64(c.shapes)
+	return c
+}
 
 // BenchmarkTable prints how even each method is over 217 shapes and counts: the
 // mean distance to the nearest neighbor over them all and for the worst of them,
@@ -285,22 +320,15 @@ var methods = []struct {
 func BenchmarkTable(b *testing.B) {
 	for _, m := range methods {
 		b.Run(m.name, func(b *testing.B) {
-			var means, leasts, count float64
-			worstMean, worstLeast := 1.0, 1.0
+			var c comparison
 			for b.Loop() {
-				means, leasts, count, worstMean, worstLeast = 0, 0, 0, 1, 1
-				shapes([]float64{1}, func(ratio, bare, arc float64, n int) {
-					f := shape(ratio, bare, arc)
-					mean, least := evenness(f, m.place(f, n))
-					means, leasts, count = means+mean, leasts+least, count+1
-					worstMean, worstLeast = min(worstMean, mean), min(worstLeast, least)
-				})
+				c = m.compare()
 			}
-			b.ReportMetric(count, "shapes")
-			b.ReportMetric(means/count, "mean")
-			b.ReportMetric(worstMean, "mean-worst")
-			b.ReportMetric(leasts/count, "least")
-			b.ReportMetric(worstLeast, "least-worst")
+			b.ReportMetric(float64(c.shapes), "shapes")
+			b.ReportMetric(c.mean, "mean")
+			b.ReportMetric(c.worstMean, "mean-worst")
+			b.ReportMetric(c.least, "least")
+			b.ReportMetric(c.worstLeast, "least-worst")
 		})
 	}
 }

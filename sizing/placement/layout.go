@@ -56,57 +56,59 @@ func (a Angle) normal() Angle {
 type Layout struct {
 	// Tree is the tree. Its pieces go between its lowest branches and its bare
 	// tip, on as much of the way round as its exposure has.
-	Tree sizing.Tree
+	Tree sizing.Tree `json:"tree"`
 
 	// Facing is the azimuth of the middle of what is dressed, -360° to 360°: 0
 	// is toward the viewer.
-	Facing Angle
+	Facing Angle `json:"facing"`
 
 	// Mirror exchanges left and right, Facing included, as for the second of
 	// two trees at a door.
-	Mirror bool
+	Mirror bool `json:"mirror"`
 }
 
 // A Piece is something to hang, and how often.
 type Piece struct {
 	// Type is what it is. Pieces of one Type are kept apart, whatever their size.
-	Type string
+	Type string `json:"type"`
 
 	// Size is its diameter, zero to 10 ft. Zero takes no room.
-	Size units.Length
+	Size units.Length `json:"size"`
 
 	// Swatch is its color. Pieces of one Swatch are kept apart, whatever their
 	// Type; those without one go anywhere.
-	Swatch string
+	Swatch string `json:"swatch"`
 
 	// Count is how many there are, none or more.
-	Count int
+	Count int `json:"count"`
 }
 
 // A Point is where something is: X to the right of the trunk as the viewer sees
 // it, Y away from the viewer, Z above the floor. Points are equal if == says so.
 type Point struct {
-	X, Y, Z units.Length
+	X units.Length `json:"x"`
+	Y units.Length `json:"y"`
+	Z units.Length `json:"z"`
 }
 
 // A Place is where one piece goes, that is, its middle. Places are equal if ==
 // says so.
 type Place struct {
 	// Piece is the index of the piece in the list that was placed.
-	Piece int
+	Piece int `json:"piece"`
 
 	// Height is above the floor.
-	Height units.Length
+	Height units.Length `json:"height"`
 
 	// Azimuth is the direction from the trunk.
-	Azimuth Angle
+	Azimuth Angle `json:"azimuth"`
 
 	// Depth is how far it is set back from the tips of the branches, toward the
 	// trunk.
-	Depth units.Length
+	Depth units.Length `json:"depth"`
 
 	// At is the same in space, to the nanometer; Azimuth is rounded.
-	At Point
+	At Point `json:"at"`
 }
 
 // String returns one line, "4 ft 2 1/2 in up at 6 o'clock, 0 in deep", to half an inch.

@@ -12,25 +12,26 @@ import (
 // each level into faces by the clock. Orders are equal if == says so.
 type Order struct {
 	// Level is the height of a level, 1 in to 100 ft. Zero is 2 ft.
-	Level units.Length
+	Level units.Length `json:"level"`
 
 	// Faces is into how many equal parts each level goes, 1 to 12; the middle of
 	// the first is at 6 o'clock, toward the viewer. Zero is four: 6, 9, 12 and 3
 	// o'clock.
-	Faces int
+	Faces int `json:"faces"`
 
 	// Reach is the height up to which nobody has to climb, 0 to 100 ft. Zero is
 	// 6 ft.
-	Reach units.Length
+	Reach units.Length `json:"reach"`
 }
 
 // A Section is what one person hangs from one stand.
 type Section struct {
-	Level    int          // 1 at the floor
-	From, To units.Length // the heights of the level above the floor
-	Clock    int          // the hour on which the face looks, 6 toward the viewer
-	Climb    bool         // some of it is out of reach from the floor: see [LadderCaution]
-	Places   []Place      // in hanging order
+	Level  int          `json:"level"`  // 1 at the floor
+	From   units.Length `json:"from"`   // the lower border of the level, above the floor
+	To     units.Length `json:"to"`     // the upper border
+	Clock  int          `json:"clock"`  // the hour on which the face looks, 6 toward the viewer
+	Climb  bool         `json:"climb"`  // some of it is out of reach from the floor: see LadderCaution
+	Places []Place      `json:"places"` // in hanging order
 }
 
 // LadderCaution is what to tell whoever hangs a [Section] that needs a climb.

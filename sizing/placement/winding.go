@@ -14,14 +14,14 @@ import (
 type Winding struct {
 	// Spacing is how far its turns are apart along the slope, 1/4 in to 100 ft,
 	// as in [sizing.Cone.SpiralLength] and [sizing.Look].
-	Spacing units.Length
+	Spacing units.Length `json:"spacing"`
 
 	// Drape is how it hangs from tip to tip; the zero value follows the surface.
-	Drape sizing.Drape
+	Drape sizing.Drape `json:"drape"`
 
 	// Step is how far the points are apart along the garland, 1/10 in to 100 ft:
 	// the distance from lamp to lamp for lights.
-	Step units.Length
+	Step units.Length `json:"step"`
 }
 
 const (
@@ -98,7 +98,7 @@ func (f surface) winding(spacing float64) winding {
 // from returns the length of the line from slant s to slant t. With u = k·s it
 // is F/2k, where F = u·√(1 + u²) + arsinh u, from end to end.
 func (w winding) from(s, t float64) float64 {
-	k := w.turn * w.sin
+	k := float64(w.turn * w.sin)
 	u, v := float64(k*s), float64(k*t)
 	a, b := math.Sqrt(1+float64(u*u)), math.Sqrt(1+float64(v*v))
 	return (float64(v*b) - float64(u*a) + elem.Log((v+b)/(u+a))) / (2 * k)
@@ -108,7 +108,7 @@ func (w winding) from(s, t float64) float64 {
 // a slant that is not below it. The length is convex in the slant, so that the
 // first step passes the root and the others come back to it.
 func (w winding) slant(along, s float64) float64 {
-	k := w.turn * w.sin
+	k := float64(w.turn * w.sin)
 	for range 60 {
 		u := float64(k * s)
 		next := s - (w.from(w.top, s)-along)/math.Sqrt(1+float64(u*u))

@@ -1,0 +1,250 @@
+package placement_test
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/placement"
+	"example.com/fircone/units"
+)
+
+// ticketHall is the tree in the ticket hall of the station: 9 ft, its lowest
+// branches 9 in up, the top 9 in left for the star, and what hangs on it.
+func ticketHall() (placement.Layout, []placement.Piece) {
+	layout := placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot, Handle: 9 * units.Inch, BareTip: 9 * units.Inch}}
+	return layout, []placement.Piece{
+		{Type: "globe", Size: 4 * units.Inch, Swatch: "red", Count: 7},
+		{Type: "lantern", Size: 4 * units.Inch, Swatch: "cream", Count: 7},
+		{Type: "drum", Size: 4 * units.Inch, Swatch: "brass", Count: 7},
+		{Type: "bell", Size: 3 * units.Inch, Swatch: "blue", Count: 9},
+		{Type: "locomotive", Size: 3 * units.Inch, Swatch: "red", Count: 9},
+		{Type: "pine cone", Size: 3 * units.Inch, Swatch: "cream", Count: 9},
+		{Type: "star", Size: 2 * units.Inch, Swatch: "brass", Count: 11},
+		{Type: "whistle", Size: 2 * units.Inch, Swatch: "blue", Count: 11},
+		{Type: "snowflake", Size: 2 * units.Inch, Swatch: "red", Count: 11},
+	}
+}
+
+// Common practice: a type for each foot, large ones at the low end of 7 to 11 of
+// each. By hand: 3·7 + 3·9 + 3·11 = 81 pieces, and the largest, set back a third of
+// the way, are the only ones that deep.
+func ExampleLayout_Places() {
+	layout, pieces := ticketHall()
+	places, err := layout.Places(pieces)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	n := 0
+	for p := range places {
+		if n < 3 {
+			fmt.Println(pieces[p.Piece].Type, p)
+		}
+		n++
+	}
+	fmt.Println(n, "places")
+	// Output:
+	// star 7 ft 11 1/2 in up at 9 o'clock
+	// whistle 7 ft 4 1/2 in up at 5 o'clock
+	// snowflake 7 ft 4 1/2 in up at 1 o'clock
+	// 81 places
+}
+
+// Common practice: large ones lower and deeper. By hand: 3·7, 3·9 and 3·11 pieces,
+// and a surface of 79.8 sq ft for 81, in which a hexagonal pattern has 12.8 in
+// from each to the next; what is set back comes nearer.
+func Example_ticketHall() {
+	layout, pieces := ticketHall()
+	places, err := layout.AppendPlaces(nil, pieces)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(len(places), "pieces by size, how many and how high on average:")
+	for size := 4 * units.Inch; size >= 2*units.Inch; size -= units.Inch {
+		var n int
+		var height, depth units.Length
+		for _, p := range places {
+			if pieces[p.Piece].Size == size {
+				n++
+				height += p.Height
+				depth += p.Depth
+			}
+		}
+		half := func(l units.Length) string { return (l / units.Length(n)).Format(units.InFeetInches, units.Inch/2) }
+		fmt.Printf("%v: %d, %s up, %s deep\n", size, n, half(height), half(depth))
+	}
+	least := math.Inf(1)
+	for i, p := range places {
+		for _, q := range places[:i] {
+			x, y, z := (p.At.X - q.At.X).Inches(), (p.At.Y - q.At.Y).Inches(), (p.At.Z - q.At.Z).Inches()
+			least = min(least, math.Sqrt(x*x+y*y+z*z))
+		}
+	}
+	fmt.Printf("nearest two: %.1f in apart\n", least)
+	// Output:
+	// 81 pieces by size, how many and how high on average:
+	// 4 in: 21, 3 ft 1/2 in up, 8 1/2 in deep
+	// 3 in: 27, 3 ft 4 1/2 in up, 4 in deep
+	// 2 in: 33, 3 ft 6 1/2 in up, 0 ft deep
+	// nearest two: 8.1 in apart
+}
+
+// By hand: the half tree is seen from 9 by way of 6 to 3 o'clock, and 24 picks are
+// 24 places.
+func ExampleLayout_AppendPlaces() {
+	layout := placement.Layout{Tree: sizing.Tree{Height: 8 * units.Foot, Exposure: sizing.HalfTree}}
+	places, err := layout.AppendPlaces(nil, []placement.Piece{{Type: "pick", Count: 24}})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	byClock := [13]int{}
+	for _, p := range places {
+		byClock[p.Azimuth.Clock()]++
+	}
+	fmt.Println(len(places), "picks, by the clock from 1:", byClock[1:])
+	// Output:
+	// 24 picks, by the clock from 1: [0 0 2 4 5 2 3 4 4 0 0 0]
+}
+
+// H. Vogel, Mathematical Biosciences 44 (1979) 179-189: equal shares of the
+// surface. By hand: on a whole cone the share above a depth of z below the tip of a
+// tree of height h is (z/h)², so that place k of 8 is at z = h·√((k - ½)/8): with
+// h = 8 ft, 2, 3.464, 4.472, 5.292, 6, 6.633, 7.211 and 7.746 ft below the tip.
+func ExampleLayout_Spiral() {
+	layout := placement.Layout{Tree: sizing.Tree{Height: 8 * units.Foot}}
+	places, err := layout.Spiral(8)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for p := range places {
+		fmt.Printf("%.3f ft below the tip\n", (layout.Tree.Height - p.Height).Feet())
+	}
+	// Output:
+	// 2.000 ft below the tip
+	// 3.464 ft below the tip
+	// 4.472 ft below the tip
+	// 5.292 ft below the tip
+	// 6.000 ft below the tip
+	// 6.633 ft below the tip
+	// 7.211 ft below the tip
+	// 7.746 ft below the tip
+}
+
+// The garland that package sizing measures, as a line: OpenStax, Calculus Volume 3,
+// section 3.3, for its length. By hand: from the bare tip 8 ft 3 in up to the
+// lowest branches at 9 in.
+func ExampleLayout_Wind() {
+	layout, _ := ticketHall()
+	w := placement.Winding{Spacing: units.Foot, Step: 10 * units.Foot}
+	points, err := layout.Wind(w)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for p := range points {
+		fmt.Println(p.Z.Format(units.InFeetInches, units.Inch), "up")
+	}
+	// Output:
+	// 8 ft 3 in up
+	// 6 ft up
+	// 4 ft 10 in up
+	// 3 ft 11 in up
+	// 3 ft 2 in up
+	// 2 ft 6 in up
+	// 1 ft 10 in up
+	// 1 ft 4 in up
+	// 9 in up
+	// 9 in up
+}
+
+// Common practice. By hand: all 81 pieces are in one section or another, and what is
+// over 6 ft is on levels 4 (6 to 8 ft) and 5.
+func ExampleOrder_Sections() {
+	layout, pieces := ticketHall()
+	places, err := layout.AppendPlaces(nil, pieces)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	sections, err := placement.Order{Level: 3 * units.Foot}.Sections(places)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, s := range sections {
+		fmt.Println(s)
+	}
+	fmt.Println("first, a", pieces[sections[0].Places[0].Piece].Type, sections[0].Places[0])
+	// Output:
+	// level 1, 0 ft to 3 ft, at 6 o'clock: 10 pieces
+	// level 1, 0 ft to 3 ft, at 9 o'clock: 9 pieces
+	// level 1, 0 ft to 3 ft, at 12 o'clock: 10 pieces
+	// level 1, 0 ft to 3 ft, at 3 o'clock: 12 pieces
+	// level 2, 3 ft to 6 ft, at 6 o'clock: 6 pieces
+	// level 2, 3 ft to 6 ft, at 9 o'clock: 9 pieces
+	// level 2, 3 ft to 6 ft, at 12 o'clock: 9 pieces
+	// level 2, 3 ft to 6 ft, at 3 o'clock: 7 pieces
+	// level 3, 6 ft to 9 ft, at 6 o'clock: 3 pieces; use a ladder
+	// level 3, 6 ft to 9 ft, at 9 o'clock: 3 pieces; use a ladder
+	// level 3, 6 ft to 9 ft, at 12 o'clock: 2 pieces; use a ladder
+	// level 3, 6 ft to 9 ft, at 3 o'clock: 1 piece; use a ladder
+	// first, a lantern 1 ft 1/2 in up at 7 o'clock, 11 1/2 in deep
+}
+
+// The clock as decorators use it. By hand: 6 is toward the viewer, and 90° to the
+// viewer's right is 3.
+func ExampleAngle_Clock() {
+	for _, a := range []placement.Angle{0, 90, 180, -90, -60} {
+		fmt.Print((a * placement.Degree).Clock(), " ")
+	}
+	fmt.Println()
+	// Output: 6 3 12 9 8
+}
+
+// By hand: 37,500 thousandths of a degree.
+func ExampleAngle_Degrees() {
+	fmt.Println(placement.Angle(37_500).Degrees())
+	// Output: 37.5
+}
+
+// By hand: a quarter of a turn is 90 degrees.
+func ExampleAngle_String() {
+	fmt.Println(90*placement.Degree, -37_500*placement.Degree/1000)
+	// Output: 90° -37.5°
+}
+
+// By hand.
+func ExamplePlace_String() {
+	fmt.Println(placement.Place{Height: 50 * units.Inch, Azimuth: 90 * placement.Degree, Depth: 5 * units.Inch})
+	// Output: 4 ft 2 in up at 3 o'clock, 5 in deep
+}
+
+// By hand.
+func ExampleSection_String() {
+	s := placement.Section{Level: 4, From: 6 * units.Foot, To: 8 * units.Foot, Clock: 9, Climb: true, Places: make([]placement.Place, 7)}
+	fmt.Println(s)
+	// Output: level 4, 6 ft to 8 ft, at 9 o'clock: 7 pieces; use a ladder
+}
+
+// By hand: twenty balls of 2 ft would cover more than a small tree has of surface,
+// which is π·9 in·28.5 in or 5.6 sq ft.
+func ExampleError_Error() {
+	layout := placement.Layout{Tree: sizing.Tree{Height: 27 * units.Inch, Base: 18 * units.Inch}}
+	_, err := layout.AppendPlaces(nil, []placement.Piece{{Type: "ball", Size: units.Foot, Count: 20}})
+	fmt.Println(err)
+	// Output:
+	// placement.Layout.AppendPlaces: pieces "20": does not fit: want at most 4 in these proportions
+}
+
+// As for Error.
+func ExampleError_Unwrap() {
+	layout := placement.Layout{Tree: sizing.Tree{Height: 6 * units.Foot}, Facing: 400 * placement.Degree}
+	_, err := layout.Spiral(10)
+	fmt.Println(errors.Is(err, placement.ErrRange), errors.Is(err, placement.ErrFit))
+	// Output: true false
+}
