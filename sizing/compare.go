@@ -108,7 +108,7 @@ func (c Comparison) String() string {
 		gives := "gives wraps " + inches(ruled) + " apart here"
 		switch {
 		case ruled != 0:
-		case float64(rule)*float64(MinSpacing) > float64(c.Area)*1e6: // as any garland wound so close
+		case c.tooLong(rule):
 			gives = "is too long to wind here"
 		default:
 			gives = "is too short to go round here"
@@ -133,4 +133,11 @@ func (c Comparison) String() string {
 	pieces("picks", perFoot(c.Rules.PicksPerFoot), c.RuleLook.Pick, c.Look.Pick, c.Shape.Picks)
 	pieces("lights", perFoot(c.Rules.LightsPerFoot), c.RuleLook.Light, c.Look.Light, c.Shape.Lights)
 	return strings.Join(lines, "\n")
+}
+
+// tooLong reports whether a garland of this length would be wound less than
+// MinSpacing apart.
+func (c Comparison) tooLong(garland units.Length) bool {
+	s, err := c.Tree.surface("Comparison.String")
+	return err == nil && s.cone.spacing(garland, s.arc) < MinSpacing
 }

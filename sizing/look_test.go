@@ -295,13 +295,11 @@ func TestCompareNeverFails(t *testing.T) {
 			t.Fatal(err)
 		}
 		cone, _ := tree.Cone()
-		least, _ := cone.SpiralLength(MaxSpacing)
-		most, _ := cone.SpiralLength(MinSpacing)
-		round := float64(c.Rule.Garland) * 360 / float64(degrees)
-		short, long := round < float64(least)-1000, round > float64(most)+1000
+		least, most := cone.spiralLength(MaxSpacing, tree.Exposure), cone.spiralLength(MinSpacing, tree.Exposure)
+		short, long := c.Rule.Garland < least-1000, c.Rule.Garland > most+most/MinSpacing+1000
 		if short && !strings.Contains(c.String(), "is too short") || long && !strings.Contains(c.String(), "is too long") ||
 			(c.RuleLook.Garland == 0) == strings.Contains(c.String(), "apart here") {
-			t.Fatalf("%+v: %v of %v to %v", c, units.Length(round), least, most)
+			t.Fatalf("%+v: %v of %v to %v", c, c.Rule.Garland, least, most)
 		}
 	})
 }
