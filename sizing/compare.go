@@ -139,5 +139,5 @@ func (c Comparison) String() string {
 // MinSpacing apart.
 func (c Comparison) tooLong(garland units.Length) bool {
 	s, err := c.Tree.surface("Comparison.String")
-	return err == nil && s.cone.spacing(garland, s.arc) < MinSpacing
+	return err == nil && s.cone.spacing(garland, s.turn()) < MinSpacing
 }

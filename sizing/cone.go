@@ -132,7 +132,7 @@ func (c Cone) SpiralLength(spacing units.Length) (units.Length, error) {
 	if err := checkSpacing(fn, spacing); err != nil {
 		return 0, err
 	}
-	return c.spiralLength(spacing, maxArc), nil
+	return c.spiralLength(spacing, 1), nil
 }
 
 // Turns returns how many times a garland goes round from one bare band to the
@@ -168,10 +168,10 @@ func (c Cone) Spacing(length units.Length) (units.Length, error) {
 	if err := c.check(fn); err != nil {
 		return 0, err
 	}
-	if least, most := c.spiralLength(MaxSpacing, maxArc), c.spiralLength(MinSpacing, maxArc); length < least || length > most {
+	if least, most := c.spiralLength(MaxSpacing, 1), c.spiralLength(MinSpacing, 1); length < least || length > most {
 		return 0, rangeError(fn, "length", length.String(), least.String()+" to "+most.String())
 	}
-	return min(max(c.spacing(length, maxArc), MinSpacing), MaxSpacing), nil
+	return min(max(c.spacing(length, 1), MinSpacing), MaxSpacing), nil
 }
 
 // The rest is for cones that check has passed.
@@ -200,8 +200,9 @@ func (c Cone) area() units.Area {
 	return units.Area(math.Round(c.surface(c.whole(), float64(float64(c.Height)*1e6))))
 }
 
-func (c Cone) spiralLength(spacing units.Length, arc Exposure) units.Length {
-	s, p, turn := c.whole(), float64(spacing), float64(arc)/float64(maxArc)
+// spiralLength goes turn of the way round in each wrap, 1 for all of it.
+func (c Cone) spiralLength(spacing units.Length, turn float64) units.Length {
+	s, p := c.whole(), float64(spacing)
 	ph, round := float64(p*float64(c.Height)), float64(math.Pi*float64(c.BaseDiameter)*turn)
 	x := newSpiral(float64(round*float64(c.BareTip)), float64(round*float64(c.Height-c.BareBase)), ph)
 	// a/2·u² is the area over the spacing, the greater part of any long garland,
@@ -244,7 +245,7 @@ func (x spiral) excess() float64 { return x.part + x.arsinh }
 //	L² ≥ (r₂ - r₁)² + (t·(r₂² - r₁²)/2)²
 //
 // which is exact at both ends.
-func (c Cone) spacing(length units.Length, arc Exposure) units.Length {
+func (c Cone) spacing(length units.Length, turn float64) units.Length {
 	l, s, h := float64(length), c.whole(), float64(c.Height)
 	r1, r2 := float64(s*float64(c.BareTip))/h, float64(s*float64(c.Height-c.BareBase))/h
 	slant, half := r2-r1, float64((r2-r1)*(r2+r1))/2
@@ -269,7 +270,7 @@ func (c Cone) spacing(length units.Length, arc Exposure) units.Length {
 			break
 		}
 	}
-	round := float64(math.Pi * float64(c.BaseDiameter) * (float64(arc) / float64(maxArc)))
+	round := float64(math.Pi * float64(c.BaseDiameter) * turn)
 	p := math.Ceil(round / float64(t*s)) // a = p·s/(π·d)
 	return units.Length(min(p, float64(MaxSpacing+1)))
 }

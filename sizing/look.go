@@ -135,6 +135,9 @@ func (t Tree) DressedArea() (units.Area, error) {
 	return s.area, err
 }
 
+// turn returns what part of the way round is dressed.
+func (s surface) turn() float64 { return float64(s.arc) / float64(maxArc) }
+
 // share returns n·part/whole rounded up, for positive numbers.
 func share(n int64, part, whole Exposure) int64 {
 	hi, lo := bits.Mul64(uint64(n), uint64(part))
@@ -176,7 +179,7 @@ func (s surface) look(a Amounts) Look {
 		if length == 0 {
 			return 0
 		}
-		p := s.cone.spacing(length, s.arc)
+		p := s.cone.spacing(length, s.turn())
 		if p < MinSpacing || p > MaxSpacing {
 			return 0
 		}
@@ -232,7 +235,7 @@ func (l Look) amounts(fn string, s surface) (a Amounts, err error) {
 			err = rangeError(fn, field, spacing.String(), "0 ft, or 1/4 in to 100 ft")
 			return 0
 		}
-		return (s.cone.spiralLength(spacing, s.arc) + units.Inch - 1) / units.Inch * units.Inch
+		return (s.cone.spiralLength(spacing, s.turn()) + units.Inch - 1) / units.Inch * units.Inch
 	}
 	pieces := func(field string, each units.Area) int {
 		if each == 0 || err != nil {

@@ -295,7 +295,7 @@ func TestCompareNeverFails(t *testing.T) {
 			t.Fatal(err)
 		}
 		cone, _ := tree.Cone()
-		least, most := cone.spiralLength(MaxSpacing, tree.Exposure), cone.spiralLength(MinSpacing, tree.Exposure)
+		least, most := cone.spiralLength(MaxSpacing, float64(degrees)/360), cone.spiralLength(MinSpacing, float64(degrees)/360)
 		short, long := c.Rule.Garland < least-1000, c.Rule.Garland > most+most/MinSpacing+1000
 		if short && !strings.Contains(c.String(), "is too short") || long && !strings.Contains(c.String(), "is too long") ||
 			(c.RuleLook.Garland == 0) == strings.Contains(c.String(), "apart here") {
@@ -526,14 +526,14 @@ func TestGarlandOnPart(t *testing.T) {
 				for i := 1; i < n; i++ {
 					sum += f(from+float64(i)*w) * float64(2+i%2*2)
 				}
-				got := s.cone.spiralLength(p, s.arc)
+				got := s.cone.spiralLength(p, s.turn())
 				if diff := math.Abs(float64(got) - sum*w/3); diff > 1000 { // a micrometer, far over Simpson's error here
 					t.Errorf("%v, %v, wraps %v: %v, by quadrature %.0f nm", tree, arc, p, got, sum*w/3)
 				}
 				if turns := degrees / 360 * (to - from) / float64(p); turns < 1 {
 					continue
 				}
-				if back := s.cone.spacing(got, s.arc); back < p-2 || back > p+2 {
+				if back := s.cone.spacing(got, s.turn()); back < p-2 || back > p+2 {
 					t.Errorf("%v, %v: %v of garland gives %v, not %v", tree, arc, got, back, p)
 				}
 			}
