@@ -208,8 +208,8 @@ func (a arrangement) set(i int) vec {
 	v := a.at(p)
 	if a.depth[i] > 0 {
 		in := 1 - a.depth[i]/(p.slant*a.sin)
-		v.x *= in
-		v.y *= in
+		v.x = float64(v.x * in)
+		v.y = float64(v.y * in)
 	}
 	return v
 }

@@ -129,9 +129,9 @@ func newAssignment(f surface, spots []spot, kinds []kind) *assignment {
 		}
 		for i := range layer.classes {
 			c := &layer.classes[i]
-			c.reach = ownReach * f.bound(max(c.count, 1))
+			c.reach = float64(ownReach * f.bound(max(c.count, 1)))
 			if l == 0 && 3*c.count <= n { // as many as can be apart in a hexagonal pattern
-				c.reach = max(c.reach, neighbor*d)
+				c.reach = max(c.reach, float64(neighbor*d))
 			}
 			c.grid = newGrid(f, c.reach)
 			c.head = slices.Repeat([]int32{-1}, c.grid.cells())
@@ -163,7 +163,7 @@ func (a *assignment) order() {
 
 // room returns how far spot i is from the nearer edge, up or down.
 func (a *assignment) room(i int32) float64 {
-	return a.cos * min(a.spots[i].slant-a.top, a.bottom-a.spots[i].slant)
+	return float64(a.cos * min(a.spots[i].slant-a.top, a.bottom-a.spots[i].slant))
 }
 
 // fits reports whether a piece of kind k at spot i stays between the edges.
@@ -231,7 +231,7 @@ func (a *assignment) strain(i, k, except int32) float64 {
 		if class.count < 2 {
 			continue
 		}
-		square := class.reach * class.reach
+		square := float64(class.reach * class.reach)
 		a.cells = class.around(a.cells[:0], a.spots[i])
 		for _, cell := range a.cells {
 			for j := class.head[cell]; j >= 0; j = a.layers[l].next[j] {

@@ -33,7 +33,7 @@ func (f surface) even(n int, margin float64) []spot {
 		p.slant = min(max(p.slant, f.top+margin), f.bottom-margin)
 		spots[k], at[k] = p, f.at(p)
 	}
-	cells := newIndex(f, firstTarget*d)
+	cells := newIndex(f, float64(firstTarget*d))
 	var near []int32
 	for sweep := range sweeps {
 		cells.fill(spots)
@@ -70,12 +70,12 @@ func (f surface) even(n int, margin float64) []spot {
 // move returns p, which is at u, moved along f by push times what of v lies in the
 // surface, though no farther than limit.
 func (f surface) move(p spot, u, v vec, limit float64) spot {
-	r := p.slant * f.sin
+	r := float64(p.slant * f.sin)
 	sin, cos := u.x/r, -u.y/r
 	down := float64(f.sin*(float64(v.x*sin)-float64(v.y*cos))) - float64(f.cos*v.z)
 	side := float64(v.x*cos) + float64(v.y*sin)
 	scale := push
-	if far := math.Sqrt(float64(down*down)+float64(side*side)) * push; far > limit {
+	if far := float64(math.Sqrt(float64(down*down)+float64(side*side)) * push); far > limit {
 		scale = push * limit / far
 	}
 	p.slant += float64(scale * down)
@@ -99,5 +99,5 @@ func (f surface) move(p spot, u, v vec, limit float64) spot {
 func (f surface) inset(n int, d float64) float64 {
 	const row = 0.8660254037844386 // of d, √3/2
 	m := f.arc * f.sin * f.bottom / d
-	return row * d * min(max(1-(float64(1.15*math.Sqrt(float64(n)))+1.4)/m, 0), 0.5)
+	return float64(row * d * min(max(1-(float64(1.15*math.Sqrt(float64(n)))+1.4)/m, 0), 0.5))
 }

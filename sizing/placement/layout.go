@@ -157,7 +157,7 @@ func (l Layout) stand(fn string) (stand, error) {
 			cos:    h / slope,
 			top:    float64(cone.BareTip) / height * slope / h,
 			bottom: slope,
-			arc:    degrees / 180 * math.Pi,
+			arc:    float64(degrees / 180 * math.Pi),
 			round:  degrees == 360,
 		},
 		height: height,
@@ -174,7 +174,7 @@ func (s stand) length(x float64) units.Length { return units.Length(math.Round(x
 func (s stand) point(p spot, depth, drop float64) (Point, Angle) {
 	sin, cos := elem.Sincos(p.azimuth + float64(s.facing.Degrees()/180*math.Pi))
 	r := float64(p.slant*s.sin) - depth
-	at := Point{s.length(r * sin), s.length(-r * cos), s.length(1 - float64(p.slant*s.cos) - drop)}
+	at := Point{s.length(float64(r * sin)), s.length(float64(-r * cos)), s.length(1 - float64(p.slant*s.cos) - drop)}
 	azimuth := (Angle(math.Round(p.azimuth/math.Pi*float64(halfTurn))) + s.facing).normal()
 	if s.mirror {
 		at.X, azimuth = -at.X, (-azimuth).normal()
@@ -201,7 +201,7 @@ func (s stand) place(piece int, p spot, depth float64) Place {
 // Over trees from pencil to flared and 30 to 3,000 places, the mean distance to
 // the nearest neighbor is 0.90 of that in a hexagonal pattern on average, and the
 // least 0.72 of it; golden-angle placing has 0.88 and 0.70. [Layout.Places] is
-// better, and takes memory and fifty times as long.
+// better, and takes memory and some hundred times as long.
 //
 // It returns an [Error] wrapping [ErrRange] if n or Facing is out of range, and
 // the errors of [sizing.Tree.Cone] and [sizing.Exposure.Degrees].

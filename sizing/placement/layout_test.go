@@ -342,6 +342,18 @@ func TestLayoutErrors(t *testing.T) {
 			t.Errorf("Spiral(%d): %v", n, err)
 		}
 	}
+	one, err := l.Spiral(10)
+	if err != nil {
+		t.Fatal(err)
+	}
+	n := 0
+	for range one {
+		n++
+		break
+	}
+	if n != 1 {
+		t.Errorf("%d places before the break", n)
+	}
 	l.Tree.Height = 0
 	if _, err := l.Spiral(1); err == nil {
 		t.Error("Spiral on no tree")

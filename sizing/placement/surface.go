@@ -37,8 +37,8 @@ func (f surface) bound(n int) float64 {
 // at returns where p is in space.
 func (f surface) at(p spot) vec {
 	sin, cos := elem.Sincos(p.azimuth)
-	r := p.slant * f.sin
-	return vec{r * sin, -r * cos, -p.slant * f.cos}
+	r := float64(p.slant * f.sin)
+	return vec{float64(r * sin), float64(-r * cos), float64(-p.slant * f.cos)}
 }
 
 // dist2 returns the square of the distance from u to v.
@@ -58,7 +58,7 @@ func (f surface) spiral(k, n int) spot {
 	share := (float64(k) + 0.5) / float64(n)
 	slant := math.Sqrt(float64(f.top*f.top) + float64(share*(f.bottom-f.top)*(f.bottom+f.top)))
 	turns := (slant - f.top) / math.Sqrt(f.area()/float64(n))
-	return spot{slant, f.arc * (turns - math.Floor(turns) - 0.5)}
+	return spot{slant, float64(f.arc * (turns - math.Floor(turns) - 0.5))}
 }
 
 // A grid finds the points near a point. Its cells are at least a given size
@@ -78,7 +78,7 @@ func newGrid(f surface, size float64) grid {
 	for row := range rows {
 		// The least distance from a point of this row to the half-plane one
 		// column away, across the axis, is lo·sin(2π/columns).
-		lo := (f.top + float64(float64(row)*size)) * f.sin
+		lo := float64((f.top + float64(float64(row)*size)) * f.sin)
 		columns := int32(2 * math.Pi * lo / size)
 		for columns >= 5 && lo*elem.Sin(2*math.Pi/float64(columns)) < size {
 			columns--

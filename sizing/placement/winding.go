@@ -113,10 +113,11 @@ func (w winding) slant(along, s float64) float64 {
 		u := float64(k * s)
 		next := s - (w.from(w.top, s)-along)/math.Sqrt(1+float64(u*u))
 		next = min(max(next, w.top), w.bottom)
-		if math.Abs(next-s) < 1e-13 {
-			return next
-		}
+		moved := math.Abs(next - s)
 		s = next
+		if moved < 1e-13 {
+			break
+		}
 	}
 	return s
 }
@@ -146,7 +147,7 @@ func (s stand) hang(d sizing.Drape) (hang, error) {
 		return hang{}, err
 	}
 	h := hang{span: float64(d.Span) / s.height, sag: float64(d.Sag) / s.height}
-	h.length = h.span * stretch
+	h.length = float64(h.span * stretch)
 	half := h.length / 2
 	h.a = (half - h.sag) * (half + h.sag) / (2 * h.sag)
 	return h, nil
