@@ -126,13 +126,9 @@ func (c *canvas) scaleBar(p point, perInch float64) {
 	c.text(point{p.x + w + 8, p.y + 1}, "", l.String())
 }
 
-// num prints x to a hundredth, as short as it goes.
+// num prints x to a hundredth, as short as it goes. Adding zero makes -0 a 0.
 func num(x float64) string {
-	s := strconv.FormatFloat(math.Round(x*100)/100, 'f', -1, 64)
-	if s == "-0" {
-		return "0"
-	}
-	return s
+	return strconv.FormatFloat(math.Round(x*100)/100+0, 'f', -1, 64)
 }
 
 func escape(s string) string {

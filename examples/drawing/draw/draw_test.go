@@ -358,3 +358,47 @@ func TestErrors(t *testing.T) {
 		}
 	}
 }
+
+// What the description says of the tree, for those who do not see the picture.
+func TestDescription(t *testing.T) {
+	for e, want := range map[sizing.Exposure]string{
+		sizing.AllRound:    "dressed all round",
+		sizing.AgainstWall: "dressed to stand against a wall",
+		sizing.InCorner:    "dressed to stand in a corner",
+		sizing.HalfTree:    "dressed as a half tree",
+		200_000:            "dressed over 200 degrees",
+	} {
+		h := hall(t)
+		h.Layout.Tree.Exposure = e
+		for _, draw := range []func() (string, error){h.Front, h.Unrolled} {
+			svg, err := draw()
+			if err != nil {
+				t.Fatal(err)
+			}
+			if got := parse(t, svg).id("desc").Text; !strings.Contains(got, "9 ft tall and 5 ft 10 in wide, "+want) {
+				t.Errorf("%q does not say %q", got, want)
+			}
+		}
+	}
+}
+
+// More pieces than letters, and a garland or lights that cannot be.
+func TestManyKinds(t *testing.T) {
+	h := hall(t)
+	h.Pieces, h.Garland, h.Lights = nil, placement.Winding{}, placement.Winding{}
+	for i := range 30 {
+		h.Pieces = append(h.Pieces, placement.Piece{Type: "t" + strconv.Itoa(i), Size: 3 * units.Inch, Count: 2})
+	}
+	svg, err := h.Front()
+	if err != nil {
+		t.Fatal(err)
+	}
+	n := parse(t, svg)
+	entries := n.id("legend").all("text")
+	if len(entries) != 30 || !strings.HasPrefix(entries[26].Text, "AA ") || !strings.HasPrefix(entries[29].Text, "AD ") {
+		t.Errorf("%v", entries)
+	}
+	if n.id("garland").XMLName.Local != "" || n.id("lights").XMLName.Local != "" {
+		t.Error("a garland or lights where there are none")
+	}
+}

@@ -15,7 +15,7 @@ type Mantel struct {
 	Mantel  mantel.Mantel
 	Rules   mantel.Rules
 	Look    mantel.Look
-	Hanging mantel.Hanging
+	Hanging mantel.Hanging // its Look is that above
 	Palette palette.Palette
 }
 
@@ -23,6 +23,7 @@ type Mantel struct {
 // swags and drops, picks, ornaments, ribbon and bells where the rules have them,
 // the opening, and how far from it the published figures keep what can burn.
 func (m Mantel) Front() (string, error) {
+	m.Hanging.Look = m.Look
 	path, err := m.Mantel.AppendPath(nil, m.Hanging, 24)
 	if err != nil {
 		return "", err

@@ -23,9 +23,8 @@ type view struct {
 	canvas
 	Tree
 	cone   sizing.Cone
-	base   float64 // half the base diameter, in inches
-	places []placement.Place
-	number []int // of each place in the order of hanging, from 1
+	base   float64           // half the base diameter, in inches
+	places []placement.Place // in hanging order
 	scale  float64
 	middle float64 // where the trunk is
 	floor  float64 // where the floor is
