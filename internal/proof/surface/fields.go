@@ -85,6 +85,15 @@ var fields = map[string][]any{
 	"sizing.Strands.Each":         lengths("6 ft", "9 ft", "25 ft", "1 in", "2.7 m"),
 	"sizing.Mix.Cover.surface":    areas("70 sq ft", "40 sq ft", "12 m2", "0 sq ft"),
 
+	"placement.Layout.Facing": list(0, 30_000, -90_000, 180_000),
+	"placement.Piece.Type":    list("ball", "star", "bell", "bow"), "placement.Piece.Size": lengths("3 in", "60 mm", "4 in", "0 ft"),
+	"placement.Piece.Swatch": list("gold", "crimson", "ivory", ""), "placement.Piece.Count": list(6, 12, 9, 0, 20),
+	"placement.Winding.Spacing": lengths("10 in", "8 in", "1 ft"), "placement.Winding.Step": lengths("6 in", "1 ft", "4 in"),
+	"placement.Order.Level": lengths("0 ft", "2 ft", "18 in"), "placement.Order.Faces": list(0, 4, 6, 1), "placement.Order.Reach": lengths("0 ft", "6 ft", "5 ft 6 in"),
+	"placement.Place.Height": lengths("4 ft", "1 ft 6 in", "6 ft 2 in", "7 ft"), "placement.Place.Azimuth": list(0, 45_500, -120_000, 180_000),
+	"placement.Place.Piece":     list(0, 1, 2),
+	"placement.Layout.Spiral.n": list(30, 100, 1, 0, 1000),
+
 	"palette.Rules.Limit": list(4, 3, 6), "palette.Rules.Apart": list(10.0, 5.0, 0.0, 20.0), "palette.Rules.Fit": list(10.0, 5.0, 25.0),
 	"palette.Color.R": list(178, 34, 255, 212, 0, 46, 128), "palette.Color.G": list(34, 139, 215, 20, 0, 80, 200), "palette.Color.B": list(34, 0, 240, 60, 200, 80, 255),
 	"palette.Lab.L": list(50.0, 73.2, 0.0, 100.0, 22.7233), "palette.Lab.A": list(2.6772, 0.0, -34.5, 60.4, -1.1348), "palette.Lab.B": list(-79.7751, 0.0, 33.25, -0.5, 10.125),
