@@ -158,7 +158,7 @@ var blindTargets = []blindTarget{
 			}
 			return ""
 		}
-		if got := l.In(units.Foot); math.Abs(got-v) > 1e-8+1e-15*math.Abs(v) {
+		if got := l.In(units.Foot); math.Abs(got-v) > 1e-8+float64(1e-15*math.Abs(v)) {
 			return fmt.Sprintf("%g ft comes back as %g", v, got)
 		}
 		return ""
