@@ -390,12 +390,10 @@ func readRecord() (map[string]tally, error) {
 }
 
 func writeRecord(have map[string]tally) error {
-	var b strings.Builder
-	b.WriteString("# file\tkilled\tlived\ttimed out\tnot reached\tdate\tdigest; written by internal/proof/mutants\n")
+	lines := []string{"# file\tkilled\tlived\ttimed out\tnot reached\tdate\tdigest; written by internal/proof/mutants"}
 	for _, t := range have {
-		fmt.Fprintf(&b, "%s\t%d\t%d\t%d\t%d\t%s\t%s\n", t.name, t.killed, t.lived, t.timeout, t.unreached, t.date, t.digest)
+		lines = append(lines, fmt.Sprintf("%s\t%d\t%d\t%d\t%d\t%s\t%s", t.name, t.killed, t.lived, t.timeout, t.unreached, t.date, t.digest))
 	}
-	lines := strings.SplitAfter(strings.TrimSuffix(b.String(), "\n"), "\n")
 	slices.Sort(lines[1:])
-	return os.WriteFile(record, []byte(strings.TrimSuffix(strings.Join(lines, ""), "\n")+"\n"), 0o644)
+	return os.WriteFile(record, []byte(strings.Join(lines, "\n")+"\n"), 0o644)
 }
