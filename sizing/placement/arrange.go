@@ -146,9 +146,6 @@ func (s stand) arrange(kinds []kind, n int) (a arrangement, ok bool) {
 func (s stand) within(radius float64, kinds []kind, n int) (a arrangement, ok bool) {
 	// A little more, so that no rounding makes it less.
 	margin := float64(radius / s.cos * (1 + 1e-12))
-	if margin > (s.bottom-s.top)/2 {
-		return arrangement{}, false
-	}
 	a.stand = s
 	a.spots = s.even(n, margin)
 	if a.who, ok = s.assign(a.spots, kinds); !ok {

@@ -193,3 +193,32 @@ func TestCrowded(t *testing.T) {
 		t.Error("not the same twice")
 	}
 }
+
+// Two that touch when they are set back both stay at the tips, a third does not
+// have to; and two that touch at the tips do not fit.
+func TestClear(t *testing.T) {
+	f := shape(0.65, 0, 1)
+	s := stand{surface: f, height: 1e9}
+	a := arrangement{
+		stand: s,
+		spots: []spot{{0.6, 0}, {0.6, 0.3}, {0.6, 2}},
+		who:   []int32{0, 0, 0},
+		depth: []float64{0.06, 0.06, 0.06},
+	}
+	at := func(depth float64) float64 { // how far apart the first two are
+		return 2 * (0.6*f.sin - depth) * math.Sin(0.15)
+	}
+	kinds := []kind{{radius: at(0.03) / 2}}
+	if !a.clear(kinds) || !slices.Equal(a.depth, []float64{0, 0, 0.06}) {
+		t.Errorf("depths %v", a.depth)
+	}
+	a.depth = []float64{0.06, 0.06, 0.06}
+	kinds[0].radius = at(0.0601) / 2
+	if !a.clear(kinds) || !slices.Equal(a.depth, []float64{0.06, 0.06, 0.06}) {
+		t.Errorf("depths %v, where none touch", a.depth)
+	}
+	kinds[0].radius = at(-0.0001) / 2
+	if a.clear(kinds) {
+		t.Error("two touch at the tips")
+	}
+}

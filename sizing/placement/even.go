@@ -55,7 +55,7 @@ func (f surface) even(n int, margin float64) []spot {
 			if x == 0 && y == 0 && z == 0 {
 				continue
 			}
-			p = f.move(p, at[i], vec{x, y, z}, d/2)
+			p = f.move(p, at[i], vec{x, y, z})
 			p.slant = min(max(p.slant, lo), hi)
 			if !f.round {
 				half := max(f.arc/2-edge/(p.slant*f.sin), 0)
@@ -68,18 +68,14 @@ func (f surface) even(n int, margin float64) []spot {
 }
 
 // move returns p, which is at u, moved along f by push times what of v lies in the
-// surface, though no farther than limit.
-func (f surface) move(p spot, u, v vec, limit float64) spot {
+// surface.
+func (f surface) move(p spot, u, v vec) spot {
 	r := float64(p.slant * f.sin)
 	sin, cos := u.x/r, -u.y/r
 	down := float64(f.sin*(float64(v.x*sin)-float64(v.y*cos))) - float64(f.cos*v.z)
 	side := float64(v.x*cos) + float64(v.y*sin)
-	scale := push
-	if far := float64(math.Sqrt(float64(down*down)+float64(side*side)) * push); far > limit {
-		scale = push * limit / far
-	}
-	p.slant += float64(scale * down)
-	p.azimuth += scale * side / r
+	p.slant += float64(push * down)
+	p.azimuth += float64(push * side / r)
 	switch {
 	case p.azimuth > math.Pi:
 		p.azimuth -= 2 * math.Pi

@@ -245,6 +245,17 @@ func TestMargin(t *testing.T) {
 			}
 		}
 	}
+	// At the very tip there is no way round.
+	for _, ratio := range []float64{0.2, 0.65, 1.5} {
+		for _, n := range []int{5, 40, 300} {
+			f := shape(ratio, 0, 1)
+			for _, p := range f.even(n, 0) {
+				if p.slant < f.bound(n)/4 {
+					t.Errorf("base %v: one of %d is %v from the tip, and %v from the others", ratio, n, p.slant, f.bound(n))
+				}
+			}
+		}
+	}
 	// No room at all: halfway.
 	if p := shape(0.65, 0.9, 1).even(1, 1)[0]; math.Abs(p.slant-0.95*math.Sqrt(1+0.325*0.325)) > 1e-12 {
 		t.Errorf("%v", p)

@@ -112,6 +112,9 @@ func TestPlaces(t *testing.T) {
 			if p.Depth < 0 || float64(p.Depth) > surface/3+1 {
 				t.Fatalf("%v deep of %v", p.Depth, surface)
 			}
+			if p.Depth > 0 && radius < float64(r)-4 {
+				t.Fatalf("%v across, %v from the middle of the trunk", 2*r, radius)
+			}
 			// The azimuth is rounded, the point is not.
 			if turn := math.Atan2(float64(p.At.X), -float64(p.At.Y)) / math.Pi * 180; radius > 1e6 &&
 				math.Abs(math.Remainder(turn-p.Azimuth.Degrees(), 360)) > 0.0006 {
@@ -300,6 +303,23 @@ func TestNoRoom(t *testing.T) {
 		}
 	}
 	if _, err := tree.Places([]placement.Piece{{Size: 5 * units.Foot, Count: 1}}); err == nil || !strings.HasSuffix(err.Error(), "want at most 0 in these proportions") {
+		t.Error(err)
+	}
+}
+
+// Where a large piece fits at one height only, all go there; and one that is taller
+// than what is dressed does not fit.
+func TestBand(t *testing.T) {
+	l := placement.Layout{Tree: sizing.Tree{Height: 6 * units.Foot, BareTip: 66 * units.Inch}}
+	pieces := []placement.Piece{{Type: "a", Size: 6*units.Inch - 2, Count: 1}, {Type: "b", Size: units.Inch, Count: 5}}
+	got := places(t, l, pieces)
+	for _, p := range got {
+		if p.Piece == 0 && max(p.Height-3*units.Inch, 3*units.Inch-p.Height) > 1 {
+			t.Errorf("%v, where there is room only at 3 in", p)
+		}
+	}
+	pieces[0].Size = 6*units.Inch + 2
+	if _, err := l.Places(pieces); !errors.Is(err, placement.ErrFit) {
 		t.Error(err)
 	}
 }
