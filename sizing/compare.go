@@ -97,8 +97,9 @@ func ratio[T int | units.Length](shape, rule T) float64 {
 //
 //	garland: 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 187 ft
 //
-// or "is too short to go round here", or "is too long to wind here", of what cannot
-// be wound from 1/4 in to 100 ft apart.
+// for a 12 ft tree and a look of just 10 in. [CommonLook] is a sixth of an inch wider
+// and takes 184 ft. What cannot be wound from 1/4 in to 100 ft apart "is too short
+// to go round here" or "is too long to wind here".
 func (c Comparison) String() string {
 	var lines []string
 	wraps := func(what string, perFoot, rule, ruled, wanted, takes units.Length) {

@@ -38,6 +38,11 @@
 //	12 ft    12     10 to 14  36     108 ft     1200    17 in  184 ft      154.6 sq ft
 //	15 ft    15     13 to 17  45     135 ft     1500    22 in  287 ft      241.6 sq ft
 //
+// The garland to match is rounded up to a foot. From 6 to 8 ft either column will
+// do, and the rule is the habit; beyond that, go by the match. Nothing here is as
+// sure as its digits: that a full tree is 60 to 70 % as wide as it is high moves the
+// garland by about a twelfth either way, so measure the width where it matters.
+//
 // # When the rules fail
 //
 // Surface grows as the square of height; the rules for garland, picks and lights

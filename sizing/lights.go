@@ -194,6 +194,10 @@ func amperes(milli int64) string { return decimal.New(milli, -3).String() + " A"
 
 // A Season is how long lights are on, and what that costs. Numbers have up to 16
 // decimal places, which is what [decimal.Decimal.Div] gives, and zeros after those.
+// The package of decimals is github.com/shopspring/decimal. Nothing is assumed: a
+// field left out is zero, and so is the cost. The usual season is
+//
+//	sizing.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40, PerKWh: decimal.RequireFromString("0.119")}
 type Season struct {
 	HoursPerDay decimal.Decimal `json:"hoursPerDay"` // 0 to 24
 	Days        int             `json:"days"`        // 0 to 366

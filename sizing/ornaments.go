@@ -32,8 +32,9 @@ type Size struct {
 //	count, 25 in to 5 ft   40 %           none           60 %
 //	count, under 25 in     none           none           100 %
 //
-// Diameters go to the nearest half inch, what is halfway up, and none is under
-// 1 in; on a tree under 25 in all would be 1 in, and so there is one size. Large
+// Diameters go to the nearest half inch, each from the exact figure, what is halfway
+// up, and none is under 1 in: on a 9 ft tree 5.4, 4.05 and 2.7 in are 5 1/2, 4 and
+// 2 1/2 in; on a tree under 25 in all would be 1 in, and so there is one size. Large
 // and medium counts go to the nearest whole one, halves up, and the rest is small.
 // So no two sizes are the same, no count falls as the total grows, and no diameter
 // as the height does.
