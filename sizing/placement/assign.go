@@ -2,6 +2,7 @@ package placement
 
 import (
 	"cmp"
+	"math"
 	"slices"
 )
 
@@ -35,40 +36,81 @@ const (
 	lastLoss  = 0.6
 
 	few = 8 // places where something is wrong; so few would go in circles
+
+	starts = 6   // how often it begins anew where a class stays uneven
+	apart  = 0.5 // of the bound of a class of five or more: nearer than that, it is uneven
 )
 
-// assign returns which kind goes to each spot. It begins with each kind spread
-// evenly over the height, the larger ones a little lower, and then exchanges
-// neighbors as long as that keeps two of a type or a swatch farther apart.
+// assign returns which kind goes to each spot. Where a type or a swatch stays
+// uneven it begins anew from another order, and if none helps the first one holds.
 // ok is false if pieces would not fit between the edges at the top and base.
 func (f surface) assign(spots []spot, kinds []kind) (who []int32, ok bool) {
-	a := newAssignment(f, spots, kinds)
-	if !a.fit() {
-		return nil, false
+	for start := range starts {
+		a := newAssignment(f, spots, kinds, start)
+		if !a.fit() {
+			return who, who != nil
+		}
+		a.run()
+		if who == nil || a.even() {
+			who = a.who
+		}
+		if a.even() {
+			break
+		}
 	}
+	return who, true
+}
+
+// run begins with each kind spread evenly over the height, the larger ones a little
+// lower, and then exchanges neighbors as long as that keeps two of a type or a
+// swatch farther apart.
+func (a *assignment) run() {
+	n := len(a.spots)
 	slant := 0.0
-	for _, p := range spots {
-		slant += p.slant / float64(len(spots))
+	for _, p := range a.spots {
+		slant += p.slant / float64(n)
 	}
 	for i, k := range a.who {
-		a.lead += float64(kinds[k].rank * (spots[i].slant - slant))
+		a.lead += float64(a.kinds[k].rank * (a.spots[i].slant - slant))
 	}
 	a.least = a.lead * keep
 	pass := int32(0)
-	for pass < passes && a.tried < trials*len(spots) {
-		done := max(float64(pass%cycle)/cycle, float64(a.tried)/float64(trials*len(spots)))
+	for pass < passes && a.tried < trials*n {
+		done := max(float64(pass%cycle)/cycle, float64(a.tried)/float64(trials*n))
 		pass++
 		if !a.improve(pass, firstLoss+float64((lastLoss-firstLoss)*done)) {
-			return a.who, true
+			return
 		}
 	}
 	for range last {
 		pass++
 		if !a.improve(pass, 0) {
-			break
+			return
 		}
 	}
-	return a.who, true
+}
+
+// even reports whether no two of a type or a swatch of five or more are nearer than
+// they should be.
+func (a *assignment) even() bool {
+	for i, k := range a.who {
+		for l, c := range a.kinds[k].class {
+			if c < 0 || a.layers[l].classes[c].count < 5 {
+				continue
+			}
+			class := &a.layers[l].classes[c]
+			least := float64(apart * a.bound(class.count))
+			a.cells = class.around(a.cells[:0], a.spots[i])
+			for _, cell := range a.cells {
+				for j := class.head[cell]; j >= 0; j = a.layers[l].next[j] {
+					if int(j) != i && dist2(a.at[i], a.at[j]) < float64(least*least) {
+						return false
+					}
+				}
+			}
+		}
+	}
+	return true
 }
 
 // An assignment is what is being improved.
@@ -102,7 +144,7 @@ type class struct {
 	head []int32 // of a cell, a spot in it, or -1
 }
 
-func newAssignment(f surface, spots []spot, kinds []kind) *assignment {
+func newAssignment(f surface, spots []spot, kinds []kind, start int) *assignment {
 	n := len(spots)
 	d := f.bound(n)
 	a := &assignment{surface: f, spots: spots, kinds: kinds, at: make([]vec, n), wrong: n, moved: make([]int32, n)}
@@ -116,7 +158,7 @@ func newAssignment(f surface, spots []spot, kinds []kind) *assignment {
 	a.crowded = 2*largest > 0.7*d
 	a.index = newIndex(f, max(within*d, 2*largest))
 	a.index.fill(spots)
-	a.order()
+	a.order(start)
 	for l := range a.layers {
 		layer := &a.layers[l]
 		for _, k := range kinds {
@@ -141,16 +183,19 @@ func newAssignment(f surface, spots []spot, kinds []kind) *assignment {
 	return a
 }
 
-// order gives each spot its first kind.
-func (a *assignment) order() {
+// order gives each spot its first kind. In each start the kinds take their turns
+// at other heights.
+func (a *assignment) order(start int) {
 	type turn struct {
 		when float64
 		kind int32
 	}
 	turns := make([]turn, 0, len(a.spots))
 	for i, k := range a.kinds {
+		phase := 0.5 + float64(0.618*float64(start*i))
+		phase -= math.Floor(phase)
 		for j := range k.count {
-			t := (float64(j) + 0.5) / float64(k.count)
+			t := (float64(j) + phase) / float64(k.count)
 			turns = append(turns, turn{t + float64(tilt*k.rank*t*(1-t)), int32(i)})
 		}
 	}

@@ -167,7 +167,7 @@ func TestCrowded(t *testing.T) {
 	spots := f.even(n, 0)
 	d := f.bound(n)
 	kinds := []kind{{count: 50, class: [2]int32{0, -1}, radius: 0.55 * d}, {count: 150, class: [2]int32{0, -1}, radius: 0.2 * d}}
-	a := newAssignment(f, spots, kinds)
+	a := newAssignment(f, spots, kinds, 0)
 	if !a.crowded {
 		t.Fatal("not crowded")
 	}
@@ -220,5 +220,22 @@ func TestClear(t *testing.T) {
 	kinds[0].radius = at(-0.0001) / 2
 	if a.clear(kinds) {
 		t.Error("two touch at the tips")
+	}
+}
+
+// Four types of equal number are the hardest: these stay uneven from the first
+// order, down to 0.486, and find a way from another one.
+func TestAssignBeginsAnew(t *testing.T) {
+	for _, n := range []int{240, 320} {
+		for _, ratio := range []float64{.45, .9} {
+			f := shape(ratio, .05, 1)
+			spots, kinds := f.even(n, 0), mix(n, 4, 2, 0)
+			who, ok := f.assign(spots, kinds)
+			types, _ := alone(f, spots, who, kinds, 0)
+			colors, _ := alone(f, spots, who, kinds, 1)
+			if !ok || types < 0.5 || colors < 0.5 {
+				t.Errorf("base %v, n %v: types %.3f, colors %.3f", ratio, n, types, colors)
+			}
+		}
 	}
 }

@@ -37,7 +37,7 @@
 // (Mean and least are averages over the shapes.) Where
 // only part of the way round is dressed, both are higher. Of a type or a color with
 // five pieces or more, no two are nearer than half of that distance for the type
-// alone; four of equal number are the hardest, and reach 0.48.
+// alone: so in all of 900 mixes of four to nine types on fifteen shapes.
 //
 // [Layout.Places] begins with the even spiral, pushes apart what is too near, and
 // then exchanges pieces until each type and color is even as well. It takes a small

@@ -236,8 +236,7 @@ func (l Layout) Spiral(n int) (iter.Seq[Place], error) {
 //   - Each Type is even by itself: where there are five or more, no two of
 //     them are nearer than half of that distance for the type alone; and so is
 //     each Swatch. Where there are five types or more, none of them half as
-//     numerous again as a fifth, no two of a type are neighbors. Four types or
-//     swatches of equal number are the hardest: 0.48 instead of a half was seen.
+//     numerous again as a fifth, no two of a type are neighbors.
 //   - Larger pieces hang lower and deeper. The largest are set back a third of
 //     the way from the tips to the trunk and the smallest not at all, and the
 //     others in between by size; where that would make two touch, they stay at
