@@ -548,7 +548,7 @@ func TestParseGrammar(t *testing.T) {
 			read++
 		}
 	})
-	if read < 20 {
+	if read < 20 && !testing.Short() { // when short, 20 texts in all are drawn
 		t.Errorf("only %d texts were read: the generator is no use", read)
 	}
 }

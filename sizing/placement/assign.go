@@ -37,12 +37,14 @@ const (
 
 	few = 8 // places where something is wrong; so few would go in circles
 
-	starts = 6   // how often it begins anew where a class stays uneven
-	apart  = 0.5 // of the bound of a class of five or more: nearer than that, it is uneven
+	starts = 6    // how often it begins where a class stays uneven
+	most   = 3000 // places; of more, the first start holds
+	apart  = 0.5  // of the bound of a class of five or more: nearer than that, it is uneven
 )
 
 // assign returns which kind goes to each spot. Where a type or a swatch stays
-// uneven it begins anew from another order, and if none helps the first one holds.
+// uneven it begins anew from another order, unless there are over 3,000 places or
+// pieces can touch; if none helps, the first one holds.
 // ok is false if pieces would not fit between the edges at the top and base.
 func (f surface) assign(spots []spot, kinds []kind) (who []int32, ok bool) {
 	for start := range starts {
@@ -51,10 +53,11 @@ func (f surface) assign(spots []spot, kinds []kind) (who []int32, ok bool) {
 			return who, who != nil
 		}
 		a.run()
-		if who == nil || a.even() {
+		even := a.even()
+		if who == nil || even {
 			who = a.who
 		}
-		if a.even() {
+		if even || a.crowded || len(spots) > most {
 			break
 		}
 	}

@@ -124,8 +124,8 @@ func check(t *testing.T, f surface.Func, c call) {
 		t.Errorf("%s panics: %v", where(), panicked)
 		return
 	}
-	// Short tests are those under an emulator, which is slow for everybody.
-	if limit := max(mostTime, longer[f.Name]); took > limit && !testing.Short() {
+	// Short tests are those under an emulator, which is slow for everybody, as the race detector is.
+	if limit := max(mostTime, longer[f.Name]); took > limit && !testing.Short() && !raced {
 		t.Errorf("%s takes %v", where(), took)
 	}
 	if bytes := after.TotalAlloc - before.TotalAlloc; bytes > mostBytes {
