@@ -36,9 +36,13 @@ func (r Rules) Needs(t Tree, a Accent) ([]shopping.Need, error) {
 			needs = append(needs, shopping.Need{Item: item, Quantity: q, Basis: basis, Source: commonPractice})
 		}
 	}
+	kinds := " types"
+	if types == 1 {
+		kinds = " type"
+	}
 	ofEach := wholeFeet(t.Height)
 	add("ornaments", shopping.Quantity{Pieces: types * ofEach},
-		strconv.Itoa(types)+" types, "+strconv.Itoa(r.TypesPerFoot)+" for each whole foot of "+t.Height.String()+
+		strconv.Itoa(types)+kinds+", "+strconv.Itoa(r.TypesPerFoot)+" for each whole foot of "+t.Height.String()+
 			"; "+strconv.Itoa(ofEach)+" of each, and "+each.String()+" will do")
 
 	if a == Garland || a == Both {

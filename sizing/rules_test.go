@@ -280,6 +280,9 @@ func TestNeeds(t *testing.T) {
 		}
 	}
 
+	if one, err := CommonPractice().Needs(Tree{Height: ft}, Picks); err != nil || one[0].Basis != "1 type, 1 for each whole foot of 1 ft; 1 of each, and 1 to 3 will do" {
+		t.Errorf("a 1 ft tree: %v, %v", one, err)
+	}
 	none, err := Rules{}.Needs(Tree{Height: 9 * ft}, Both)
 	if err != nil || len(none) != 0 {
 		t.Errorf("rules of zero ask for %v, %v", none, err)

@@ -88,9 +88,13 @@ func (s *sheet) tree(t TreePlan) {
 	if t.Width == 0 {
 		shape = t.Taper.String() + ", by the usual width"
 	}
+	step := units.SquareFoot
+	if t.Comparison.Area < 10*step {
+		step /= 10
+	}
 	degrees, _ := t.Where.Degrees() // the comparison has taken it
 	s.line("shape", labelWidth, shape+"; "+strconv.FormatFloat(degrees, 'f', -1, 64)+" degrees seen; "+
-		t.Comparison.Area.Format(units.InFeet, units.SquareFoot)+" to dress")
+		t.Comparison.Area.Format(units.InFeet, step)+" to dress")
 	if f := t.Fit; f != nil && f.Fits {
 		s.line("ceiling", labelWidth, feet(t.Ceiling)+", "+feet(f.Spare)+" to spare")
 	} else if f != nil {
