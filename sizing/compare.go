@@ -32,13 +32,13 @@ type Comparison struct {
 // [CommonLook]. On a taller tree the rules fall short of everything but
 // ornaments, since surface grows as the square of height; on a slim one, or one
 // in a corner, they ask for too much.
-func (r Rules) Compare(l Look, t Tree) (Comparison, error) {
+func (r Rules) Compare(l Look, t Tree) (c Comparison, err error) {
 	const fn = "Rules.Compare"
 	s, err := t.surface(fn)
 	if err != nil {
 		return Comparison{}, err
 	}
-	c := Comparison{Tree: t, Rules: r, Look: l, Area: s.area}
+	c.Tree, c.Rules, c.Look, c.Area = t, r, l, s.area
 	if c.Rule, err = r.Amounts(t); err != nil {
 		return Comparison{}, err
 	}

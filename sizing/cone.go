@@ -219,15 +219,12 @@ type spiral struct{ part, arsinh float64 }
 // newSpiral returns that for u = x/over.
 func newSpiral(x1, x2, over float64) spiral {
 	square := float64(over * over)
-	v1, v2 := over, x2+math.Sqrt(float64(x2*x2)+square) // times over
-	if x1 != 0 {
-		v1 = x1 + math.Sqrt(float64(x1*x1)+square)
+	v2 := x2 + math.Sqrt(float64(x2*x2)+square) // times over
+	if x1 == 0 {
+		return spiral{part: x2 / v2, arsinh: elem.Log(v2 / over)}
 	}
-	inverse := 1 / float64(v1*v2)
-	return spiral{
-		part:   float64((float64(x2*v1) - float64(x1*v2)) * inverse),
-		arsinh: elem.Log(float64(float64(v2*v2) * inverse)), // of v2/v1
-	}
+	v1 := x1 + math.Sqrt(float64(x1*x1)+square)
+	return spiral{part: x2/v2 - x1/v1, arsinh: elem.Log(v2 / v1)}
 }
 
 // excess returns what the length is more than area over spacing:
@@ -263,8 +260,10 @@ func (c Cone) spacing(length units.Length, turn float64) units.Length {
 			break
 		}
 		// A step of one part in 2**26 leaves less than one in 2**53, as a step is
-		// squared by the next and t·L″ is never over L′.
-		last := t-next < t*0x1p-26
+		// squared by the next and t·L″ is never over L′. And L″ is under arsinh/t³, so
+		// that a step leaves at most half its square times that: 0.005 nm will do.
+		step := (t - next) / t
+		last := step < 0x1p-26 || float64(float64(step*step)*x.arsinh) < 0.01*t
 		t = next
 		if last {
 			break
