@@ -1,7 +1,9 @@
 package sizing
 
 // An Accent is what is drawn through the branches besides the ornaments. It is
-// one thing by default, since two at once look overfull.
+// one thing by default, since two at once look overfull. With [Both] the garland is
+// as long and the picks are as many as each would be alone: neither makes up for the
+// other.
 type Accent uint8
 
 // The accents.
@@ -9,7 +11,7 @@ const (
 	Garland Accent = iota // garland wound round
 	Picks                 // picks pushed in
 	Ribbon                // ribbon wound round
-	Both                  // garland and picks, for those who ask for both
+	Both                  // all of the garland and all of the picks, for those who ask for both
 )
 
 var accentNames = [...]string{Garland: "garland", Picks: "picks", Ribbon: "ribbon", Both: "both"}

@@ -21,8 +21,10 @@
 //	lights              100 for each foot           exact height, rounded up
 //
 // A count of kinds goes by whole feet; a supply goes by the exact height and is
-// never short. Picks and garland together look overfull: choose one. The figures
-// are fields of [Rules] that a shop with other habits changes.
+// never short. Garland, ribbon and picks are alternatives, since two together look
+// overfull: choose one as the [Accent]. Whoever asks for [Both] gets the full garland
+// and the full picks. The figures are fields of [Rules] that a shop with other habits
+// changes.
 //
 // # Quick chart
 //
@@ -39,9 +41,60 @@
 //	15 ft    15     13 to 17  45     135 ft     1500    22 in  287 ft      241.6 sq ft
 //
 // The garland to match is rounded up to a foot. From 6 to 8 ft either column will
-// do, and the rule is the habit; beyond that, go by the match. Nothing here is as
-// sure as its digits: that a full tree is 60 to 70 % as wide as it is high moves the
-// garland by about a twelfth either way, so measure the width where it matters.
+// do, and the rule is the habit: for 7½ ft get 67 ft 6 in, or 73 ft if the tree is to
+// match a 7 ft one. Beyond that, go by the match. Neither is as sure as its digits:
+// the rule is a habit, and what is by shape goes with the width, see For engineers.
+// So measure the width where it matters.
+//
+// # Chart by shape
+//
+// What it takes to match the same 7 ft tree where the rules do not suit. The width is
+// the usual one; get as many types as by rule, and fewer of each.
+//
+//	against a wall  width      ornaments  garland  picks  lights
+//	6 ft            3 ft 11 in 24         32 ft    11     343
+//	7 ft            4 ft 7 in  33         43 ft    14     467
+//	7½ ft           4 ft 11 in 38         49 ft    17     536
+//	9 ft            5 ft 10 in 54         70 ft    24     772
+//	12 ft           7 ft 10 in 96         124 ft   42     1372
+//	15 ft           9 ft 9 in  150        192 ft   65     2143
+//	in a corner     width      ornaments  garland  picks  lights
+//	6 ft            3 ft 11 in 18         25 ft    8      258
+//	7 ft            4 ft 7 in  25         33 ft    11     350
+//	7½ ft           4 ft 11 in 29         38 ft    13     402
+//	9 ft            5 ft 10 in 41         53 ft    18     579
+//	12 ft           7 ft 10 in 72         93 ft    31     1029
+//	15 ft           9 ft 9 in  113        145 ft   49     1608
+//	slim            width      ornaments  garland  picks  lights
+//	6 ft            2 ft 8 in  25         32 ft    11     348
+//	7 ft            3 ft 2 in  34         44 ft    15     473
+//	7½ ft           3 ft 5 in  38         50 ft    17     543
+//	9 ft            4 ft 1 in  55         71 ft    24     781
+//	12 ft           5 ft 5 in  98         125 ft   42     1389
+//	15 ft           6 ft 9 in  152        194 ft   66     2170
+//	pencil          width      ornaments  garland  picks  lights
+//	6 ft            1 ft 10 in 16         22 ft    7      229
+//	7 ft            2 ft 1 in  22         30 ft    10     311
+//	7½ ft           2 ft 3 in  25         34 ft    11     357
+//	9 ft            2 ft 8 in  36         48 ft    16     514
+//	12 ft           3 ft 7 in  64         83 ft    28     914
+//	15 ft           4 ft 6 in  100        129 ft   43     1427
+//
+// The tree against a wall or in a corner is a full one. For other widths and corners,
+// and for a handle or a bare tip, ask [Look.Amounts].
+//
+// # How far apart the garland in hand comes
+//
+// On a full tree seen from every side, by [Cone.Spacing]; on the reference tree wraps
+// are 10 in apart:
+//
+//	garland    25 ft   50 ft   75 ft  100 ft  150 ft
+//	6 ft       20 in    9 in    6 in    5 in    3 in
+//	7 ft       27 in   13 in    9 in    6 in    4 in
+//	7½ ft      32 in   15 in   10 in    7 in    5 in
+//	9 ft       47 in   22 in   14 in   11 in    7 in
+//	12 ft      91 in   39 in   25 in   19 in   12 in
+//	15 ft     162 in   63 in   40 in   30 in   20 in
 //
 // # When the rules fail
 //
@@ -56,7 +109,22 @@
 //	amounts, err := look.Amounts(sizing.Tree{Height: 12 * units.Foot, Exposure: sizing.InCorner})
 //
 // A tree is taken for a cone. A real one has gaps and an outline of its own, and
-// its measured width matters more than the class it was sold as.
+// its measured width matters more than the class it was sold as. Garland is measured
+// along the branch tips; one that sags between them takes more, which is in none of
+// these figures: see [Drape].
+//
+// # What to measure
+//
+//   - [Tree.Height]: from the floor to the tip, as the tree stands. If it was measured
+//     before it was set up, [Room.Stand] says by how much the stand lifts it.
+//   - [Tree.Base]: the widest diameter across the branches. Not measured, it is a part
+//     of the whole height, handle included, by [Taper.Base].
+//   - [Tree.Handle]: from the floor to the lowest branches. Zero is for branches down
+//     to the floor, as the reference tree of [CommonLook] has them.
+//   - [Tree.BareTip]: how much of the top stays undressed under a topper. It is apart
+//     from [Room.Topper], how far the topper stands above the tip, which counts for the
+//     ceiling and the ladder; [Topper] says how much is usual.
+//   - [Tree.Exposure]: how much of the way round is seen and dressed.
 //
 // # Formulas
 //
@@ -69,9 +137,7 @@
 //	spiral length  a/2·(F(u₂) - F(u₁))   F(u) = u·√(1+u²) + arsinh u
 //	               a = p·s/(π·d)         u = π·d·y/(h·p)
 //
-// A close winding is about surface/p long. A spiral length is within 1 nm of the
-// exact one over the whole range, a spacing within 1.01 nm where the garland goes
-// round at least once, and both are the same bits on every machine.
+// A close winding is about surface/p long.
 //
 // # Worked example
 //
@@ -85,6 +151,21 @@
 // The waiting room has a tree of 4 ft 6 in in the corner. By rule it takes 40 ft 6 in
 // of garland, which would come 3 1/4 in apart on the half that is seen; 14 ft 2 in
 // match the other tree.
+//
+// # For engineers
+//
+// The arithmetic is far surer than the tree. A spiral length is within 1 nm of the
+// exact one over the whole range, a spacing within 1.01 nm where the garland goes
+// round at least once, a surface within a square micrometer and two parts in 10¹⁵; all
+// are the same bits on every machine. So nothing is lost when figures are added up,
+// compared or inverted. What is bought by them is as sure as the width, here of a 7½ ft
+// tree sold as full:
+//
+//	60 % as wide as high: 52 ornaments, 67 ft of garland, 737 lights
+//	65 % as wide as high: 57 ornaments, 73 ft of garland, 804 lights
+//	70 % as wide as high: 62 ornaments, 79 ft of garland, 872 lights
+//
+// That is a twelfth either way before anybody has looked at the branches.
 //
 // # Cautions
 //

@@ -2,34 +2,41 @@ package sizing
 
 import (
 	"os"
-	"slices"
+	"path/filepath"
 	"strings"
 	"testing"
 )
 
-// The chart in the package documentation is the output of Example_quickChart,
+// Every chart in the package documentation is the output of an Example, line by line,
 // which the go command checks, so that neither can drift.
-func TestQuickChartIsTheExamples(t *testing.T) {
-	chart := func(file string) []string {
+func TestDocIsExampleOutput(t *testing.T) {
+	doc, err := os.ReadFile("doc.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	files, err := filepath.Glob("example_*_test.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var examples strings.Builder
+	for _, file := range files {
 		text, err := os.ReadFile(file)
 		if err != nil {
 			t.Fatal(err)
 		}
-		var rows []string
-		for line := range strings.Lines(string(text)) {
-			row := strings.TrimLeft(strings.TrimSpace(line), "/ \t")
-			if len(rows) > 0 || strings.HasPrefix(row, "height   types") {
-				rows = append(rows, row)
-			}
-			if strings.HasPrefix(row, "15 ft") && len(rows) > 0 {
-				return rows
-			}
-		}
-		t.Fatalf("no chart in %s", file)
-		return nil
+		examples.Write(text)
 	}
-	doc, example := chart("doc.go"), chart("example_shape_test.go")
-	if len(doc) != 7 || !slices.Equal(doc, example) {
-		t.Errorf("doc.go has\n%s\nthe example\n%s", strings.Join(doc, "\n"), strings.Join(example, "\n"))
+	for _, name := range []string{"Example_quickChart", "Example_chartByShape", "Example_chartOfSpacings", "Example_howSure"} {
+		_, body, found := strings.Cut(examples.String(), "func "+name+"() {")
+		_, body, ok := strings.Cut(body, "\t// Output:\n")
+		output, _, end := strings.Cut(body, "}\n")
+		if !found || !ok || !end {
+			t.Errorf("no output of %s", name)
+			continue
+		}
+		chart := strings.ReplaceAll(output, "\t// ", "//\t")
+		if !strings.Contains(string(doc), "//\n"+chart+"//\n") {
+			t.Errorf("the documentation does not hold the output of %s:\n%s", name, chart)
+		}
 	}
 }

@@ -83,8 +83,8 @@ func Example_waitingRoom() {
 	fmt.Println("by shape:", c.Shape)
 	fmt.Println("wraps by rule:", c.RuleLook.Garland.Format(units.InInches, units.Inch/4))
 	// Output:
-	// by rule:  16 ornaments, 40 ft 6 in of garland, 40 ft 6 in of ribbon, 14 picks, 450 lights
-	// by shape: 11 ornaments, 14 ft 2 in of garland, 14 ft 2 in of ribbon, 5 picks, 145 lights
+	// by rule:  16 ornaments, 40 ft 6 in of garland or ribbon or 14 picks, 450 lights
+	// by shape: 11 ornaments, 14 ft 2 in of garland or ribbon or 5 picks, 145 lights
 	// wraps by rule: 3 1/4 in
 }
 
@@ -236,7 +236,7 @@ func ExampleRules_Look() {
 func ExampleRules_Amounts() {
 	amounts, err := sizing.CommonPractice().Amounts(sizing.Tree{Height: 9 * units.Foot})
 	fmt.Println(amounts, err)
-	// Output: 81 ornaments, 81 ft of garland, 81 ft of ribbon, 27 picks, 900 lights <nil>
+	// Output: 81 ornaments, 81 ft of garland or ribbon or 27 picks, 900 lights <nil>
 }
 
 // By hand: surface grows as the square of height, so 9 ft takes 81/49 of the 49
@@ -244,7 +244,7 @@ func ExampleRules_Amounts() {
 func ExampleLook_Amounts() {
 	amounts, err := sizing.CommonLook().Amounts(sizing.Tree{Height: 9 * units.Foot})
 	fmt.Println(amounts, err)
-	// Output: 81 ornaments, 103 ft 8 in of garland, 103 ft 8 in of ribbon, 35 picks, 1158 lights <nil>
+	// Output: 81 ornaments, 103 ft 8 in of garland or ribbon or 35 picks, 1158 lights <nil>
 }
 
 // Geometry, as in [sizing.Look.Amounts], with half of a tree seen.

@@ -45,35 +45,48 @@ func CommonLook() Look {
 	return look
 }
 
-// Amounts are how much of everything a tree takes.
-// Amounts are equal if == says so.
+// Amounts are how much of each thing a tree takes. Garland, ribbon and picks are
+// alternatives: each is what the tree takes if it is the one [Accent]. [Both] takes
+// all of Garland and all of Picks. [Rules.Needs] and [Look.Needs] list just what an
+// accent takes. Amounts are equal if == says so.
 type Amounts struct {
 	Ornaments int          `json:"ornaments"` // of all types
-	Garland   units.Length `json:"garland"`   // wound on the tree, end to end
+	Garland   units.Length `json:"garland"`   // wound on the tree, end to end, from branch tip to branch tip
 	Ribbon    units.Length `json:"ribbon"`    // the same, of ribbon
 	Picks     int          `json:"picks"`     // stems of berries, leaves or flowers
 	Lights    int          `json:"lights"`    // miniature lamps, on strings of any length
 }
 
-// String returns one line, "49 ornaments, 63 ft of garland, 63 ft of ribbon, 21
-// picks, 700 lights", without what is zero. Lengths are rounded to an inch.
+// String returns one line, "49 ornaments, 63 ft of garland or ribbon or 21 picks,
+// 700 lights", without what is zero. Lengths are rounded to an inch; where garland
+// and ribbon are not the same each has its own.
 func (a Amounts) String() string {
-	var parts []string
-	count := func(n int, what string) {
-		if n != 0 {
-			parts = append(parts, plural(n, what))
-		}
+	length := func(l units.Length, what string) string {
+		return l.Format(units.InFeetInches, units.Inch) + " of " + what
 	}
-	length := func(l units.Length, what string) {
-		if l != 0 {
-			parts = append(parts, l.Format(units.InFeetInches, units.Inch)+" of "+what)
-		}
+	var accents, parts []string
+	garland := "garland"
+	if a.Ribbon == a.Garland {
+		garland = "garland or ribbon"
 	}
-	count(a.Ornaments, "ornament")
-	length(a.Garland, "garland")
-	length(a.Ribbon, "ribbon")
-	count(a.Picks, "pick")
-	count(a.Lights, "light")
+	if a.Garland != 0 {
+		accents = append(accents, length(a.Garland, garland))
+	}
+	if a.Ribbon != 0 && a.Ribbon != a.Garland {
+		accents = append(accents, length(a.Ribbon, "ribbon"))
+	}
+	if a.Picks != 0 {
+		accents = append(accents, plural(a.Picks, "pick"))
+	}
+	if a.Ornaments != 0 {
+		parts = append(parts, plural(a.Ornaments, "ornament"))
+	}
+	if accents != nil {
+		parts = append(parts, strings.Join(accents, " or "))
+	}
+	if a.Lights != 0 {
+		parts = append(parts, plural(a.Lights, "light"))
+	}
 	if parts == nil {
 		return "nothing"
 	}

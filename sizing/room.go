@@ -22,8 +22,8 @@ func (s Span) String() string {
 const aboveTopper = 2 * units.Inch
 
 // Topper returns how high above the tip of a tree of this height a topper may
-// stand: a tenth to an eighth of the height, rounded to the nearest nanometer.
-// It returns an [Error] wrapping [ErrRange] if the height is not from 1 ft to
+// stand, see [Room.Topper]: a tenth to an eighth of the height, rounded to the nearest
+// nanometer. It returns an [Error] wrapping [ErrRange] if the height is not from 1 ft to
 // 100 ft.
 //
 // Source: common practice, from memory.
@@ -56,11 +56,13 @@ type Room struct {
 	// topper and for setting it on. Zero is the usual 1 ft.
 	Clearance units.Length `json:"clearance"`
 
-	// Topper is how high the topper stands above the tip, up to 10 ft.
+	// Topper is how high the topper stands above the tip, up to 10 ft. [Topper] says
+	// what is usual. What it hides of the branches is [Tree.BareTip].
 	Topper units.Length `json:"topper"`
 
-	// Stand is by how much the stand lifts the tree, if its height was measured
-	// without: up to 5 ft.
+	// Stand is by how much the stand lifts the tree, if [Tree.Height] was measured
+	// from the foot of the trunk and not from the floor: up to 5 ft. Zero is for a
+	// tree that was measured as it stands.
 	Stand units.Length `json:"stand"`
 }
 

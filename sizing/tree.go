@@ -11,23 +11,25 @@ import (
 // A Tree is what a tape measure says of a tree. Only Height is required.
 // Trees are equal if == says so.
 type Tree struct {
-	// Height is from the floor to the tip, 1 ft to 100 ft.
+	// Height is from the floor to the tip as the tree stands, 1 ft to 100 ft. For a
+	// tree that was measured before it was set up, see [Room.Stand].
 	Height units.Length `json:"height"`
 
 	// Base is the widest diameter across the branches, as measured, from an
 	// eighth of the height above the handle to one and a half times that.
-	// Zero takes the default of Taper, see [Taper.Base].
+	// Zero takes the default of Taper, a part of Height, see [Taper.Base].
 	Base units.Length `json:"base"`
 
 	// Taper is the class of shape, used where Base is zero.
 	Taper Taper `json:"taper"`
 
 	// BareTip is the height at the top that is left undressed, for a topper. At
-	// least 1 in below it is dressed.
+	// least 1 in below it is dressed. How far the topper stands above the tip is
+	// another measure, see [Room.Topper].
 	BareTip units.Length `json:"bareTip"`
 
 	// Handle is the bare height from the floor to the lowest branches, up to half
-	// of Height. Grading rules for cut trees have it at least 6 in, and at most
+	// of Height. Zero is for branches that reach the floor. Grading rules for cut trees have it at least 6 in, and at most
 	// 1 1/2 in for each foot of height (Ontario R.R.O. 1990, Reg. 377, revoked
 	// 2009); a stand takes up most of it.
 	Handle units.Length `json:"handle"`
@@ -75,7 +77,8 @@ func (t *Taper) UnmarshalText(text []byte) error {
 
 // Base returns the base diameter that stands in for one that was not measured:
 // 65 % of the height for a full tree, 45 % for a slim one, 30 % for a pencil
-// tree, rounded to the nearest nanometer. They are defaults in the middle of
+// tree. The height is the whole one, [Tree.Height], handle included; the result is
+// rounded to the nearest nanometer. They are defaults in the middle of
 // what is sold under these names (60 to 70, 40 to 50 and 25 to 33 %), no
 // standard: measure the tree where it matters. It returns an [Error] wrapping
 // [ErrRange] if the height is not from 1 ft to 100 ft, and one wrapping

@@ -121,20 +121,16 @@ func (s *sheet) comparison(t TreePlan) {
 		s.line(label, labelWidth, plural(l.Count, "string")+" of "+strconv.Itoa(l.Each.Lamps)+" from "+plural(l.Runs, "plug")+", "+
 			l.Load.Power.String()+" of the "+l.Load.Limit.String()+" that 15 A at 120 V carries for hours")
 	}
-	label, other := "by shape instead", t.Comparison.Shape
+	label, needs := "by shape instead", t.Comparison.Look.Needs
 	if t.SizeBy == Shape {
-		label, other = "by rule instead", t.Comparison.Rule
+		label, needs = "by rule instead", t.Comparison.Rules.Needs
 	}
-	if t.Accent != sizing.Garland && t.Accent != sizing.Both {
-		other.Garland = 0
+	list, _ := needs(t.Comparison.Tree, t.Accent) // the comparison has taken them
+	other := make([]string, len(list))
+	for i, n := range list {
+		other[i] = n.Item + " " + n.Quantity.String()
 	}
-	if t.Accent != sizing.Ribbon {
-		other.Ribbon = 0
-	}
-	if t.Accent != sizing.Picks && t.Accent != sizing.Both {
-		other.Picks = 0
-	}
-	s.line(label, labelWidth, other.String())
+	s.line(label, labelWidth, strings.Join(other, ", "))
 	for line := range strings.Lines(t.Comparison.String()) {
 		what, text, _ := strings.Cut(line, ": ")
 		if strings.Contains(what, t.Accent.String()) || t.Accent == sizing.Both && (strings.Contains(what, "garland") || what == "picks") {
