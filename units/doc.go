@@ -88,6 +88,8 @@
 //	"9999999999 m" out of range
 //	"77777777777777" too long
 //
+// Inches need their mark: 7'6 is refused, since it may be 7.6 ft or a slip, and 7'6" is read.
+//
 // # Printing
 //
 // String is exact, whatever the value: what it prints is read back as the same value. It prints feet and inches

@@ -110,7 +110,7 @@ func ExampleLength_UnmarshalText() {
 	fmt.Println(l, err)
 	// Output:
 	// 4 ft 6 in <nil>
-	// 4 ft 6 in units.ParseLength: text "4'6": no unit: want a number and a unit, such as 7 ft 6 in
+	// 4 ft 6 in units.ParseLength: text "4'6": no unit: want a number and a unit, such as 7 ft 6 in or 7'6"
 }
 
 func ExampleLength_In() {

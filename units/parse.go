@@ -573,6 +573,9 @@ func parseError(k kind, f fault, s string) error {
 		want = k.limits()
 	case want == "":
 		want = "a number and a unit, such as " + kinds[k].such
+		if f == faultNoUnit && k == kindLength && strings.ContainsAny(s, "'’′") {
+			want += ` or 7'6"` // the mark for inches is often left out
+		}
 	}
 	return &Error{Func: "Parse" + kinds[k].name, Field: "text", Value: strings.Clone(clip(s)), Want: want, Err: faults[f].err}
 }

@@ -448,6 +448,8 @@ func TestParseError(t *testing.T) {
 		want string
 	}{
 		{kindLength, "7", `units.ParseLength: text "7": no unit: want a number and a unit, such as 7 ft 6 in`},
+		{kindLength, "7'6", `units.ParseLength: text "7'6": no unit: want a number and a unit, such as 7 ft 6 in or 7'6"`},
+		{kindLength, "7′6", `units.ParseLength: text "7′6": no unit: want a number and a unit, such as 7 ft 6 in or 7'6"`},
 		{kindArea, "7", `units.ParseArea: text "7": no unit: want a number and a unit, such as 12 sq ft`},
 		{kindMass, "7", `units.ParseMass: text "7": no unit: want a number and a unit, such as 3 lb 4 oz`},
 		{kindPower, "7", `units.ParsePower: text "7": no unit: want a number and a unit, such as 175 W`},
