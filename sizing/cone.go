@@ -286,8 +286,30 @@ const (
 
 var gradeNames = [...]string{Candlestick: "candlestick", Normal: "normal", Flared: "flared"}
 
-// String returns candlestick, normal or flared.
+// ParseTaperGrade returns the grade of a name: candlestick, normal or flared. Upper
+// case is read as lower case. Any other text is an [Error] wrapping [ErrName].
+func ParseTaperGrade(s string) (TaperGrade, error) {
+	i, err := parseName("ParseTaperGrade", "grade", s, gradeNames[:])
+	return TaperGrade(i), err
+}
+
+// String returns the name that [ParseTaperGrade] reads.
 func (g TaperGrade) String() string { return nameOf("TaperGrade", int(g), gradeNames[:]) }
+
+// MarshalText returns the name that [ParseTaperGrade] reads. A value that is none of
+// the grades is an [Error] wrapping [ErrName].
+func (g TaperGrade) MarshalText() ([]byte, error) {
+	return marshalName("TaperGrade.MarshalText", "grade", int(g), g.String(), gradeNames[:])
+}
+
+// UnmarshalText sets g to what [ParseTaperGrade] reads.
+func (g *TaperGrade) UnmarshalText(text []byte) error {
+	v, err := ParseTaperGrade(string(text))
+	if err == nil {
+		*g = v
+	}
+	return err
+}
 
 // Grade returns what grading rules for Christmas trees call the shape, by base
 // diameter over height: under 40 % candlestick, up to 90 % normal, over that

@@ -46,6 +46,26 @@ func ExampleTaper_String() {
 	// Output: full
 }
 
+// Ontario R.R.O. 1990, Reg. 377, names a candlestick taper.
+func ExampleParseTaperGrade() {
+	grade, err := sizing.ParseTaperGrade("Candlestick")
+	fmt.Println(grade == sizing.Candlestick, err)
+	// Output: true <nil>
+}
+
+func ExampleTaperGrade_MarshalText() {
+	text, err := json.Marshal(sizing.Flared)
+	fmt.Println(string(text), err)
+	// Output: "flared" <nil>
+}
+
+func ExampleTaperGrade_UnmarshalText() {
+	var g sizing.TaperGrade
+	err := json.Unmarshal([]byte(`"normal"`), &g)
+	fmt.Println(g == sizing.Normal, err)
+	// Output: true <nil>
+}
+
 // Common practice, from memory: two thirds of the way round.
 func ExampleExposure_Degrees() {
 	degrees, err := sizing.AgainstWall.Degrees()

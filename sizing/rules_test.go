@@ -347,27 +347,38 @@ func TestNames(t *testing.T) {
 			t.Errorf("taper %d: text %q, %v, back %v", i, text, err, back)
 		}
 	}
+	for i, want := range []string{"candlestick", "normal", "flared"} {
+		g := TaperGrade(i)
+		if got, err := ParseTaperGrade(" " + strings.ToUpper(want)); got != g || err != nil || g.String() != want {
+			t.Errorf("grade %d: read %v, %v; prints %q, want %q", i, got, err, g.String(), want)
+		}
+		var back TaperGrade
+		text, err := g.MarshalText()
+		if err != nil || string(text) != want || back.UnmarshalText(text) != nil || back != g {
+			t.Errorf("grade %d: text %q, %v, back %v", i, text, err, back)
+		}
+	}
 	if got := Accent(9).String() + Taper(3).String() + Exposure(4).String() + Exposure(-1).String() + Exposure(999).String(); got != "Accent(9)Taper(3)Exposure(4)Exposure(-1)Exposure(999)" {
 		t.Errorf("values with no name print %s", got)
 	}
 
-	accent, taper, exposure := Picks, Slim, InCorner
+	accent, taper, grade, exposure := Picks, Slim, Flared, InCorner
 	long := strings.Repeat("é", 40)
 	for _, text := range []string{"", "garlands", "picks and garland", "\x00", long, strings.Repeat("g", 1<<20), "garland" + strings.Repeat(" ", 64)} {
-		for _, err := range []error{accent.UnmarshalText([]byte(text)), taper.UnmarshalText([]byte(text)), exposure.UnmarshalText([]byte(text))} {
+		for _, err := range []error{accent.UnmarshalText([]byte(text)), taper.UnmarshalText([]byte(text)), grade.UnmarshalText([]byte(text)), exposure.UnmarshalText([]byte(text))} {
 			var e *Error
 			if !errors.As(err, &e) || !errors.Is(err, ErrName) || len(e.Value) > maxText+3 || len(text) > maxText != strings.HasSuffix(e.Value, "...") {
 				t.Errorf("%.20q read: %v", text, err)
 			}
 		}
 	}
-	if accent != Picks || taper != Slim || exposure != InCorner {
+	if accent != Picks || taper != Slim || grade != Flared || exposure != InCorner {
 		t.Error("a failed read changed the value")
 	}
 	if e, ok := accent.UnmarshalText([]byte(long)).(*Error); !ok || e.Value != strings.Repeat("é", 32)+"..." || e.Want != "garland, picks, ribbon or both" {
 		t.Errorf("refused text is shown as %q, want list %q", e.Value, e.Want)
 	}
-	for _, marshal := range []func() ([]byte, error){Accent(4).MarshalText, Taper(3).MarshalText, Exposure(4).MarshalText, Exposure(-1).MarshalText} {
+	for _, marshal := range []func() ([]byte, error){Accent(4).MarshalText, Taper(3).MarshalText, TaperGrade(3).MarshalText, Exposure(4).MarshalText, Exposure(-1).MarshalText} {
 		if text, err := marshal(); text != nil || err == nil {
 			t.Errorf("a value with no name gives %q, %v", text, err)
 		}
@@ -464,6 +475,27 @@ func FuzzParseExposure(f *testing.F) {
 		}
 		if back, err := ParseExposure(e.String()); back != e || err != nil {
 			t.Errorf("%q: %d prints %q, read as %d, %v", s, e, e, back, err)
+		}
+	})
+}
+
+func FuzzParseTaperGrade(f *testing.F) {
+	for _, s := range []string{"candlestick", "Normal", " FLARED\t", "wide", "", "TaperGrade(3)", strings.Repeat("n", 65)} {
+		f.Add(s)
+	}
+	f.Fuzz(func(t *testing.T, s string) {
+		g, err := ParseTaperGrade(s)
+		if err != nil {
+			if g != 0 || !errors.Is(err, ErrName) {
+				t.Errorf("%q: %v with %v", s, g, err)
+			}
+			return
+		}
+		if !strings.EqualFold(strings.TrimSpace(s), g.String()) {
+			t.Errorf("%q is read as %v", s, g)
+		}
+		if text, err := g.MarshalText(); string(text) != g.String() || err != nil {
+			t.Errorf("%q: text %q, %v", s, text, err)
 		}
 	})
 }

@@ -3,10 +3,14 @@ package placement
 import (
 	"errors"
 	"strconv"
+	"strings"
 )
 
 // ErrRange is what errors.Is finds in an [Error] about a value outside its range.
 var ErrRange = errors.New("out of range")
+
+// ErrSyntax is what errors.Is finds in an [Error] about a text that is not understood.
+var ErrSyntax = errors.New("not understood")
 
 // ErrFit is what errors.Is finds in an [Error] about pieces for which there is no room.
 var ErrFit = errors.New("does not fit")
@@ -17,7 +21,7 @@ type Error struct {
 	Field string // the parameter or field, "Piece.Size"
 	Value string // the value given, in its text form
 	Want  string // what is accepted, "0 ft to 10 ft"
-	Err   error  // what is wrong: [ErrRange] or [ErrFit]
+	Err   error  // what is wrong: [ErrRange], [ErrSyntax] or [ErrFit]
 }
 
 // Error returns one line such as
@@ -29,6 +33,17 @@ func (e *Error) Error() string {
 
 // Unwrap returns e.Err.
 func (e *Error) Unwrap() error { return e.Err }
+
+// maxText is the longest text that is looked at, in bytes.
+const maxText = 64
+
+// clip shortens a refused text to what an error may show.
+func clip(s string) string {
+	if len(s) > maxText {
+		return strings.ToValidUTF8(s[:maxText], "") + "..."
+	}
+	return s
+}
 
 func rangeError(fn, field, value, want string) error {
 	return &Error{Func: fn, Field: field, Value: value, Want: want, Err: ErrRange}

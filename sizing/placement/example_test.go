@@ -1,6 +1,7 @@
 package placement_test
 
 import (
+	"encoding/json"
 	"errors"
 	"fmt"
 	"math"
@@ -210,6 +211,32 @@ func ExampleAngle_Clock() {
 func ExampleAngle_Degrees() {
 	fmt.Println(placement.Angle(37_500).Degrees())
 	// Output: 37.5
+}
+
+// By hand: 37.5 degrees are 37,500 thousandths, and the clock has 30 to the hour.
+func ExampleParseAngle() {
+	a, err := placement.ParseAngle("37.5 degrees")
+	fmt.Println(a, "is at", a.Clock(), "o'clock,", err)
+	_, err = placement.ParseAngle("37.5")
+	fmt.Println(err)
+	// Output:
+	// 37.5° is at 5 o'clock, <nil>
+	// placement.ParseAngle: angle "37.5": not understood: want degrees, such as 37.5°
+}
+
+// By hand: -90 degrees is to the viewer's left.
+func ExampleAngle_MarshalText() {
+	text, err := json.Marshal(-90 * placement.Degree)
+	fmt.Println(string(text), err)
+	// Output: "-90°" <nil>
+}
+
+// By hand: 180 degrees is the back.
+func ExampleAngle_UnmarshalText() {
+	var l placement.Layout
+	err := json.Unmarshal([]byte(`{"facing": "180 deg"}`), &l)
+	fmt.Println(l.Facing == 180*placement.Degree, err)
+	// Output: true <nil>
 }
 
 // By hand: a quarter of a turn is 90 degrees.

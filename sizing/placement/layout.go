@@ -10,47 +10,6 @@ import (
 	"example.com/fircone/units"
 )
 
-// An Angle is a turn about the trunk in thousandths of a degree. As an azimuth
-// it is how far something is from the viewer's side of the tree: 0 faces the
-// viewer, and it grows toward the viewer's right, so that the back is at 180°
-// and the left at -90°. Azimuths are over -180° and up to 180°.
-type Angle int32
-
-// Degree is the unit to multiply by, as in 90*placement.Degree.
-const Degree Angle = 1000
-
-const (
-	halfTurn = 180 * Degree
-	fullTurn = 360 * Degree
-)
-
-// Degrees returns a in degrees.
-func (a Angle) Degrees() float64 { return float64(a) / float64(Degree) }
-
-// String returns a in degrees, "37.5°".
-func (a Angle) String() string { return strconv.FormatFloat(a.Degrees(), 'f', -1, 64) + "°" }
-
-// Clock returns the hour that azimuth a points to on a clock face on the floor,
-// seen from above with 6 toward the viewer and 3 on the right: 1 to 12. Halves
-// go to the later hour.
-func (a Angle) Clock() int {
-	const hour = 30 * Degree
-	back := 6*hour - a.normal() + hour/2 // clockwise from 12, 0 to under 360°, and half an hour
-	return int((back/hour+11)%12) + 1
-}
-
-// normal returns a as an azimuth.
-func (a Angle) normal() Angle {
-	a %= fullTurn
-	switch {
-	case a > halfTurn:
-		return a - fullTurn
-	case a <= -halfTurn:
-		return a + fullTurn
-	}
-	return a
-}
-
 // A Layout is a tree and how it stands. Only the Height of Tree is required.
 // Layouts are equal if == says so.
 type Layout struct {
@@ -268,11 +227,12 @@ func (l Layout) Places(pieces []Piece) (iter.Seq[Place], error) {
 	}, nil
 }
 
-// AppendPlaces appends to dst what [Layout.Places] returns. On error it returns nil.
+// AppendPlaces appends to dst what [Layout.Places] returns. On error it returns dst as
+// it was. Its errors are those of Layout.Places.
 func (l Layout) AppendPlaces(dst []Place, pieces []Piece) ([]Place, error) {
 	a, err := l.arrange("Layout.AppendPlaces", pieces)
 	if err != nil {
-		return nil, err
+		return dst, err
 	}
 	for i := range a.spots {
 		dst = append(dst, a.place(i))

@@ -284,9 +284,9 @@ func TestNoRoom(t *testing.T) {
 	}
 	for _, sizes := range [][2]units.Length{{4 * units.Inch, 4 * units.Inch}, {5 * units.Inch, 2 * units.Inch}} {
 		pieces := []placement.Piece{{Type: "a", Size: sizes[0], Count: 250}, {Type: "b", Size: sizes[1], Count: 250}}
-		got, err := tree.AppendPlaces(nil, pieces)
+		got, err := tree.AppendPlaces(make([]placement.Place, 2, 9), pieces)
 		var e *placement.Error
-		if got != nil || !errors.As(err, &e) || !errors.Is(err, placement.ErrFit) || e.Field != "pieces" || e.Value != "500" {
+		if len(got) != 2 || cap(got) != 9 || !errors.As(err, &e) || !errors.Is(err, placement.ErrFit) || e.Field != "pieces" || e.Value != "500" {
 			t.Fatalf("%v, %v", len(got), err)
 		}
 		var fit int

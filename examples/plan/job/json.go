@@ -25,18 +25,18 @@ type (
 	}
 	treeJSON struct {
 		Tree
-		OrnamentTypes    int          `json:"ornamentTypes"`
-		OrnamentsPerType sizing.Band  `json:"ornamentsPerType"`
-		Ornaments        sizing.Band  `json:"ornaments"`
-		Picks            int          `json:"picks"`
-		Garland          units.Length `json:"garland"`
-		Lights           int          `json:"lights"`
-		Grade            string       `json:"grade"`
-		Comparison       compareJSON  `json:"comparison"`
-		Sizes            []sizeJSON   `json:"ornamentSizes"`
-		Fit              *fitJSON     `json:"fit,omitempty"`
-		Ladder           units.Length `json:"ladder,omitzero"`
-		Strings          *stringsJSON `json:"strings,omitempty"`
+		OrnamentTypes    int               `json:"ornamentTypes"`
+		OrnamentsPerType sizing.Band       `json:"ornamentsPerType"`
+		Ornaments        sizing.Band       `json:"ornaments"`
+		Picks            int               `json:"picks"`
+		Garland          units.Length      `json:"garland"`
+		Lights           int               `json:"lights"`
+		Grade            sizing.TaperGrade `json:"grade"`
+		Comparison       compareJSON       `json:"comparison"`
+		Sizes            []sizeJSON        `json:"ornamentSizes"`
+		Fit              *fitJSON          `json:"fit,omitempty"`
+		Ladder           units.Length      `json:"ladder,omitzero"`
+		Strings          *stringsJSON      `json:"strings,omitempty"`
 	}
 	compareJSON struct {
 		DressedArea units.Area   `json:"dressedArea"`
@@ -177,7 +177,7 @@ func (t TreePlan) json() treeJSON {
 	out := treeJSON{
 		Tree: t.Tree, OrnamentTypes: t.OrnamentTypes, OrnamentsPerType: t.OrnamentsPerType,
 		Ornaments: t.Ornaments, Picks: t.Picks, Garland: t.Garland, Lights: t.Lights,
-		Grade: t.Grade.String(), Ladder: t.Ladder.Size,
+		Grade: t.Grade, Ladder: t.Ladder.Size,
 		Comparison: compareJSON{
 			DressedArea: c.Area, Rule: amountsJSON(c.Rule), Shape: amountsJSON(c.Shape),
 			RuleWraps: c.RuleLook.Garland, ShapeWraps: c.Look.Garland, Text: c.String(),

@@ -85,6 +85,11 @@ var fields = map[string][]any{
 	"sizing.Strands.Each":         lengths("6 ft", "9 ft", "25 ft", "1 in", "2.7 m"),
 	"sizing.Mix.Cover.surface":    areas("70 sq ft", "40 sq ft", "12 m2", "0 sq ft"),
 
+	"sizing.ParseTaperGrade.s":             list("normal", "candlestick", " FLARED ", "conical"),
+	"sizing.TaperGrade.UnmarshalText.text": list([]byte("normal"), []byte("Candlestick"), []byte("flared"), []byte("conical")),
+	"placement.ParseAngle.s":               list("37.5°", "-90 degrees", "0 deg", "450.001°", "37.5", "1e2°"),
+	"placement.Angle.UnmarshalText.text":   list([]byte("37.5°"), []byte("-90 DEG"), []byte("0.125 degrees"), []byte("north")),
+
 	"placement.Layout.Facing": list(0, 30_000, -90_000, 180_000),
 	"placement.Piece.Type":    list("ball", "star", "bell", "bow"), "placement.Piece.Size": lengths("3 in", "60 mm", "4 in", "0 ft"),
 	"placement.Piece.Swatch": list("gold", "crimson", "ivory", ""), "placement.Piece.Count": list(6, 12, 9, 0, 20),

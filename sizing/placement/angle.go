@@ -1,0 +1,115 @@
+package placement
+
+import (
+	"math"
+	"strconv"
+	"strings"
+)
+
+// An Angle is a turn about the trunk in thousandths of a degree. As an azimuth
+// it is how far something is from the viewer's side of the tree: 0 faces the
+// viewer, and it grows toward the viewer's right, so that the back is at 180°
+// and the left at -90°. Azimuths are over -180° and up to 180°. In JSON an angle is
+// the text that [Angle.String] returns.
+type Angle int32
+
+// Degree is the unit to multiply by, as in 90*placement.Degree.
+const Degree Angle = 1000
+
+const (
+	halfTurn = 180 * Degree
+	fullTurn = 360 * Degree
+)
+
+// Degrees returns a in degrees.
+func (a Angle) Degrees() float64 { return float64(a) / float64(Degree) }
+
+// ParseAngle returns the angle of a text: "37.5°", "37.5 degrees" or "37.5 deg", with a
+// sign or none and up to three decimal places. Upper case is read as lower case. A
+// text that is no such angle, a number without its unit included, is an [Error] wrapping
+// [ErrSyntax]; one past what an Angle holds, about two million degrees either way, is one
+// wrapping [ErrRange].
+func ParseAngle(s string) (Angle, error) {
+	const fn = "ParseAngle"
+	n, ok := parseDegrees(s)
+	switch {
+	case !ok:
+		return 0, &Error{Func: fn, Field: "angle", Value: clip(s), Want: "degrees, such as 37.5°", Err: ErrSyntax}
+	case n < math.MinInt32 || n > math.MaxInt32:
+		return 0, rangeError(fn, "angle", s, Angle(math.MinInt32).String()+" to "+Angle(math.MaxInt32).String())
+	}
+	return Angle(n), nil
+}
+
+// parseDegrees reads a sign, digits with up to three decimal places, and the word or
+// sign for degrees, in thousandths. What is past any Angle comes back as past it.
+func parseDegrees(s string) (int64, bool) {
+	if len(s) > maxText {
+		return 0, false
+	}
+	t := strings.ToLower(strings.TrimSpace(s))
+	number, found := "", false
+	for _, unit := range [...]string{"degrees", "degree", "deg", "°"} {
+		if number, found = strings.CutSuffix(t, unit); found {
+			break
+		}
+	}
+	number = strings.TrimSpace(number)
+	minus := false
+	if rest, signed := strings.CutPrefix(number, "+"); signed {
+		number = rest
+	} else if number, minus = strings.CutPrefix(number, "-"); !minus {
+		number, minus = strings.CutPrefix(number, "\u2212")
+	}
+	whole, frac, dotted := strings.Cut(number, ".")
+	if !found || whole == "" || dotted && frac == "" || len(frac) > 3 {
+		return 0, false
+	}
+	n := int64(0)
+	for _, c := range whole + frac + "000"[len(frac):] {
+		if c < '0' || c > '9' {
+			return 0, false
+		}
+		n = min(10*n+int64(c-'0'), 1<<32)
+	}
+	if minus {
+		n = -n
+	}
+	return n, true
+}
+
+// String returns the text that [ParseAngle] reads, "37.5°".
+func (a Angle) String() string { return strconv.FormatFloat(a.Degrees(), 'f', -1, 64) + "°" }
+
+// MarshalText returns the text that [ParseAngle] reads. The error is always nil.
+func (a Angle) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
+
+// UnmarshalText sets a to what [ParseAngle] reads.
+func (a *Angle) UnmarshalText(text []byte) error {
+	v, err := ParseAngle(string(text))
+	if err == nil {
+		*a = v
+	}
+	return err
+}
+
+// Clock returns the hour that azimuth a points to on a clock face on the floor,
+// seen from above with 6 toward the viewer and 3 on the right: 1 to 12. Halves
+// go to the later hour.
+func (a Angle) Clock() int {
+	const hour = 30 * Degree
+	back := 6*hour - a.normal() + hour/2 // clockwise from 12, 0 to under 360°, and half an hour
+	return int((back/hour+11)%12) + 1
+}
+
+// normal returns a as an azimuth.
+func (a Angle) normal() Angle {
+	a %= fullTurn
+	switch {
+	case a > halfTurn:
+		return a - fullTurn
+	case a <= -halfTurn:
+		return a + fullTurn
+	}
+	return a
+}
