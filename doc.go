@@ -24,7 +24,7 @@
 //   - Which sizes of ball for a 9 ft tree with 81 of them, and how many of each? 16 of 5 1/2 in, 24 of 4 in, 41 of 2 1/2 in. [sizing.MixOf]
 //   - Which is the tallest tree under a 9 ft ceiling? 8 ft. [sizing.Room.Fit]
 //   - May 40 strings of old lights, 40 W each, share a 15 A circuit? No, 1600 W on a circuit for 1440 W. [sizing.Strings.Load]
-//   - Where does each of twelve balls go on a 4 ft 6 in tree in a corner? The topmost is a small one, 3 ft 8 1/2 in up at 9 o'clock. [placement.Layout.Places]
+//   - Where does each of twelve balls go on a 4 ft 6 in tree in a corner? The topmost is a small one, 3 ft 8 in up at 9 o'clock. [placement.Layout.Places]
 //   - What do 175 W of lights cost to run for a season at 0.119 a kilowatt-hour? 84 kWh cost 9.996. [sizing.Strings.Use]
 //
 // The mantel:

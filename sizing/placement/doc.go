@@ -1,6 +1,8 @@
-// Package placement says where each piece goes on a tree: every ornament and pick
-// at a height, a place by the clock and a depth, the line of a garland or of a
-// string of lights, and the order in which to hang it all.
+// Package placement says where each piece goes on a tree, and in which order to
+// hang it.
+//
+// Every ornament and pick gets a height, a place by the clock and a depth; a garland
+// or a string of lights gets its line.
 //
 // Right numbers still make a bad tree when they clump. What looks right is what is
 // even three times over: all the pieces, each type by itself, and each color by
@@ -19,6 +21,25 @@
 //	3 in: 27, 3 ft 4 1/2 in up, 4 in deep
 //	2 in: 33, 3 ft 6 1/2 in up, 0 ft deep
 //	nearest two: 8.1 in apart
+//
+// # From colors and sizes to pieces
+//
+// A piece is one type, in one color and of one size. Package palette shares types and
+// pieces out over the colors (Palette.Share), and [sizing.MixOf] says how many balls
+// there are of each size. Go through the colors, and give each type in turn its part of
+// the color's pieces and the size of which most are still to come. A 7 ft tree with 7
+// types and 49 pieces, in four colors, becomes
+//
+//	6 x crimson ball 1, 2 in
+//	6 x crimson ball 2, 2 in
+//	7 x crimson ball 3, 3 in
+//	7 x darkgreen ball 1, 2 in
+//	8 x darkgreen ball 2, 4 in
+//	10 x gold ball 1, 3 in
+//	5 x ivory ball 1, 2 in
+//	49 places; at the top a crimson ball 1, 6 ft 9 in up at 4 o'clock
+//
+// by the twenty lines of the example named Pieces.
 //
 // # How even
 //

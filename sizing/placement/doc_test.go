@@ -18,7 +18,7 @@ func TestDocIsExampleOutput(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, name := range []string{"Example_ticketHall", "ExampleOrder_Sections"} {
+	for _, name := range []string{"Example_pieces", "Example_ticketHall", "ExampleOrder_Sections"} {
 		_, body, found := strings.Cut(string(examples), "func "+name+"() {")
 		_, body, ok := strings.Cut(body, "\t// Output:\n")
 		output, _, end := strings.Cut(body, "}\n")
