@@ -55,7 +55,8 @@ const (
 // An item that is open may appear only once, at most 100 are open, and their
 // counts, from fewest to most, are at most 1,000,000 together.
 // If even the fewest cost more than the budget, the error wraps [ErrBudget] and
-// says what budget would do. The other errors are those of [Shop.Cheapest].
+// says what budget would do; so it does for a budget of zero, unless what is owned will
+// do or the offers are free. The other errors are those of [Shop.Cheapest].
 //
 // Source: the leximin order is that of A. Sen, Collective Choice and Social
 // Welfare, 1970 (from memory). Which items are at each level is an assignment

@@ -60,14 +60,20 @@
 //
 // [Shop.Fullest] makes the fullest tree that the money allows, evenly: it raises
 // the item that is least full as far as it can, then the next. [Shop.Filled] is
-// the reverse, the least cost of a wanted fullness.
+// the reverse, the least cost of a wanted fullness. A Budget of zero, or one that is
+// left out, is no money at all for Fullest and not a budget without limit; where there
+// is no limit use [Shop.List], or Filled at 100 percent.
 //
 // # Money
 //
-// Prices are decimals in one currency that is not named. Nothing is rounded: a
-// price has at most four decimal places, as many as any currency of ISO 4217,
-// and costs and totals are exact sums. Texts show two places, or all four where
-// two would round.
+// Prices are decimals in one currency that is not named, of the type Decimal of the
+// module github.com/shopspring/decimal; decimal.RequireFromString("9.00") makes one.
+// Nothing is rounded: a price has at most four decimal places, as many as any currency
+// of ISO 4217, and costs and totals are exact sums. Texts show two places, or all four
+// where two would round.
+//
+// JSON takes money as a text or as a number, "9.00" or 9.00, and both are read exactly.
+// It is written as a text, without closing zeros: "9", "37.5".
 //
 // # Bounds
 //
@@ -76,7 +82,8 @@
 //	a running length, or all owned          to 1,000,000 m
 //	price of a pack                         0 to 1,000,000
 //	budget                                  0 to 1,000,000,000
-//	names                                   1 to 64 bytes in one line
+//	names of items, offers and rooms        1 to 64 bytes in one line; a room may be empty
+//	basis and source of a need              any text: they are handed on as they are
 //	offers, owned entries, needs            5,000 of each
 //
 // What is beyond them is an error wrapping [ErrRange] or [ErrText]. The time and

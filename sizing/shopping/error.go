@@ -27,7 +27,7 @@ type Error struct {
 
 // Error returns one line such as
 //
-//	shopping.Shop.Cheapest: offer "box of 12": price "-9": out of range: want 0 to 1000000
+//	shopping.Shop.Cheapest: offer "box of 12": price "-9": out of range: want 0 to 1000000 with at most 4 decimal places
 func (e *Error) Error() string {
 	return "shopping." + e.Func + ": " + e.Field + " " + strconv.Quote(e.Value) + ": " + e.Err.Error() + ": want " + e.Want
 }

@@ -266,6 +266,29 @@ func ExampleShop_Fullest() {
 	// shopping.Shop.Fullest: budget "40.00": over budget: want at least 43.75 for the fewest
 }
 
+// A budget that is left out is no money. By hand: with 5 bells owned the fewest, 5, need
+// no money and the most, 9, are past it; with 4 owned a fifth costs 3.00.
+func ExampleShop_Fullest_noMoney() {
+	shop := shopping.Shop{
+		Offers: []shopping.Offer{{Item: "bells", Name: "one", Pack: shopping.Quantity{Pieces: 1}, Price: decimal.RequireFromString("3.00")}},
+		Owned:  []shopping.Owned{{Item: "bells", Quantity: shopping.Quantity{Pieces: 5}}},
+	}
+	bells := []shopping.Choice{{Need: shopping.Need{Item: "bells", Quantity: shopping.Quantity{Pieces: 5}}, Most: 9}}
+	list, err := shop.Fullest(bells)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(list.Purchases[0].Needs[0].Basis, "for", list.Total)
+
+	shop.Owned[0].Quantity.Pieces = 4
+	_, err = shop.Fullest(bells)
+	fmt.Println(err)
+	// Output:
+	// 5 of 5 to 9 for 0
+	// shopping.Shop.Fullest: budget "0.00": over budget: want at least 3.00 for the fewest
+}
+
 // By hand: half full is 7 + 4/2 = 9 of each: two boxes, three cards and nine stars,
 // 18.00 + 15.00 + 20.25.
 func ExampleShop_Filled() {

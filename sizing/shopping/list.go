@@ -140,7 +140,7 @@ func (p Purchase) text(w *writer) {
 	}
 }
 
-// String returns a line such as "cut 2 x 10 yd roll into 6 of 1 yd 1 ft 6 in, 1 yd left".
+// String returns a line such as "cut 2 x 10 yd roll into 6 of 4 ft 6 in, 3 ft left of each".
 func (c Cut) String() string {
 	name := c.Offer
 	if name == "" {

@@ -9,7 +9,8 @@ import (
 )
 
 // A Need is one line of what a tree or a mantel takes, with the reason for it.
-// It says nothing of packs or prices.
+// It says nothing of packs or prices. Basis and Source are for people: they are
+// handed on as they are, whatever their length.
 type Need struct {
 	Item     string   `json:"item"`             // what it is, "picks"
 	Room     string   `json:"room,omitempty"`   // where it goes, "ticket hall"; may be empty

@@ -28,7 +28,8 @@ import (
 //	}
 //
 // A quantity is a number of pieces, or a text as [ParseQuantity] reads it. Prices
-// are texts or numbers, all in one currency, which is not named. A price that is
+// are texts or numbers, all in one currency, which is not named, and are written as
+// texts without closing zeros: "9.00" is written as "9". A price that is
 // left out is refused by the methods of Shop, since it is not known to be 0; a
 // shelf that is left out is not known. Other fields may be left out, and a field
 // that is not listed here is no part of the format.
@@ -39,7 +40,7 @@ type Shop struct {
 	Offers  []Offer                 `json:"offers,omitempty"`  // what can be bought
 	Owned   []Owned                 `json:"owned,omitempty"`   // what there is already
 	Overlap map[string]units.Length `json:"overlap,omitempty"` // by item: what each join of two strands loses; none if not named
-	Budget  decimal.Decimal         `json:"budget,omitzero"`   // for [Shop.Fullest]; the other methods leave it alone
+	Budget  decimal.Decimal         `json:"budget,omitzero"`   // for [Shop.Fullest], to which zero is no money; the other methods leave it alone
 }
 
 // An Offer is one kind of pack that can be bought.
