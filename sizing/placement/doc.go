@@ -30,16 +30,16 @@
 // the color's pieces and the size of which most are still to come. A 7 ft tree with 7
 // types and 49 pieces, in four colors, becomes
 //
-//	6 x crimson ball 1, 2 in
+//	7 x crimson ball 1, 2 in
 //	6 x crimson ball 2, 2 in
-//	7 x crimson ball 3, 3 in
-//	7 x darkgreen ball 1, 2 in
-//	8 x darkgreen ball 2, 4 in
+//	6 x crimson ball 3, 3 in
+//	8 x darkgreen ball 1, 2 in
+//	7 x darkgreen ball 2, 4 in
 //	10 x gold ball 1, 3 in
-//	5 x ivory ball 1, 2 in
-//	49 places; at the top a crimson ball 1, 6 ft 9 in up at 4 o'clock
+//	5 x ivory ball 1, 4 in
+//	49 places; at the top a darkgreen ball 1, 6 ft 9 in up at 4 o'clock
 //
-// by the twenty lines of the example named Pieces.
+// by the few lines of the example named Pieces.
 //
 // # How even
 //

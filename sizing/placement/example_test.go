@@ -97,7 +97,7 @@ func Example_ticketHall() {
 // From a palette and the sizes of ball to pieces: a type has one color and one size,
 // the size of which most are still to come. By hand: 49 over 40, 30, 20 and 10 are 19,
 // 15, 10 and 5, and the types 3, 2, 1 and 1; 49 balls on a 7 ft tree are 10 of 4 in, 15
-// of 3 in and 24 of 2 in, to which whole types come as near as 8, 17 and 24.
+// of 3 in and 24 of 2 in, to which whole types come as near as 12, 16 and 21.
 func Example_pieces() {
 	layout := placement.Layout{Tree: sizing.Tree{Height: 7 * units.Foot}}
 	colors, err := palette.CommonPractice().ParsePalette("crimson,darkgreen,gold,ivory")
@@ -115,14 +115,13 @@ func Example_pieces() {
 	var pieces []placement.Piece
 	sizes := []sizing.Size{mix.Large, mix.Medium, mix.Small}
 	for _, row := range sharing.Rows {
-		for i := range row.Types {
+		for i, count := range row.Each() {
 			size := &sizes[0]
 			for k := range sizes {
 				if sizes[k].Count > size.Count {
 					size = &sizes[k]
 				}
 			}
-			count := (row.Pieces + i) / row.Types // they add up to row.Pieces
 			size.Count -= count
 			pieces = append(pieces, placement.Piece{
 				Type:   fmt.Sprintf("%s ball %d", row.Swatch.Name, i+1),
@@ -144,14 +143,14 @@ func Example_pieces() {
 	first := places[0]
 	fmt.Printf("%d places; at the top a %s, %v\n", len(places), pieces[first.Piece].Type, first)
 	// Output:
-	// 6 x crimson ball 1, 2 in
+	// 7 x crimson ball 1, 2 in
 	// 6 x crimson ball 2, 2 in
-	// 7 x crimson ball 3, 3 in
-	// 7 x darkgreen ball 1, 2 in
-	// 8 x darkgreen ball 2, 4 in
+	// 6 x crimson ball 3, 3 in
+	// 8 x darkgreen ball 1, 2 in
+	// 7 x darkgreen ball 2, 4 in
 	// 10 x gold ball 1, 3 in
-	// 5 x ivory ball 1, 2 in
-	// 49 places; at the top a crimson ball 1, 6 ft 9 in up at 4 o'clock
+	// 5 x ivory ball 1, 4 in
+	// 49 places; at the top a darkgreen ball 1, 6 ft 9 in up at 4 o'clock
 }
 
 // By hand: the half tree is seen from 9 by way of 6 to 3 o'clock, and 24 picks are
