@@ -49,6 +49,16 @@ func equalLoads(t *testing.T, got, want mantel.Loads) {
 // The cable of OpenStax Calculus Vol. 1, y = 10 cosh(x/10) from -15 to 15 ft, is 42.586 ft
 // long. By the statics of a catenary its level pull is the weight of a = 10 ft of it,
 // and its pull at a hook the weight of a + sag.
+// Half a foot of an ounce a foot is 14,174,761,562½ ng. The half goes up at the first hook, and the
+// last has what is left.
+func TestLoadsHalfUp(t *testing.T) {
+	m := mantel.Mantel{Length: 60 * in}
+	got, err := m.Loads(mantel.Hanging{Left: 6 * in, Right: 6 * in}, oz, mantel.Hook{Rating: lb})
+	if err != nil || got.Weight != 6*oz || got.Hooks[0].Down != 14_174_761_563 || got.Hooks[1].Down != 14_174_761_562 {
+		t.Errorf("got %v, %v", got, err)
+	}
+}
+
 func TestLoadsOfAPublishedCable(t *testing.T) {
 	m := mantel.Mantel{Length: 30 * ft}
 	sag := 10 * (math.Cosh(1.5) - 1)

@@ -234,6 +234,12 @@ func TestNeeds(t *testing.T) {
 			{Item: "bells", Quantity: piece(3), Basis: "hung with the ribbon", Source: own},
 			{Item: "wire ties", Quantity: piece(27), Basis: "1 for each of 20 picks and 6 ornaments, 1 for the ribbon", Source: own},
 		}},
+		{"asymmetrical in one layer, two in each gap", mantel.Rules{Asymmetrical: mantel.LookRules{PickSpacing: 20 * in, Layers: 1, OrnamentsPerGap: 2}}, mantel.Asymmetrical, needs{
+			{Item: "base garland", Quantity: length(5 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(0) + " more", Source: "common practice"},
+			{Item: "mantel picks", Quantity: piece(3), Basis: "1 for each " + text(20*in) + " of " + text(5*ft), Source: "common practice"},
+			{Item: "mantel ornaments", Quantity: piece(4), Basis: "2 in each of 2 gaps between picks", Source: own},
+			{Item: "wire ties", Quantity: piece(7), Basis: "1 for each of 3 picks and 4 ornaments", Source: own},
+		}},
 		{"nothing but garland", mantel.Rules{}, mantel.Traditional, needs{
 			{Item: "base garland", Quantity: length(5 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(0) + " more", Source: "common practice"},
 		}},

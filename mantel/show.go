@@ -50,7 +50,7 @@ func plain(l units.Length) bool { return l%(units.Inch/64) == 0 || l%units.Milli
 // showMass returns a mass for people, exactly if it is a whole number of ounces or
 // of grams, or else to the nearest tenth of an ounce.
 func showMass(m units.Mass) string {
-	if m%units.Ounce == 0 || m%units.Gram == 0 {
+	if m%units.Gram == 0 {
 		return m.String()
 	}
 	return m.Format(units.InPoundsOunces, units.Ounce/10)

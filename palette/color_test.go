@@ -2,6 +2,7 @@ package palette
 
 import (
 	"encoding/json"
+	"errors"
 	"strings"
 	"testing"
 
@@ -180,4 +181,14 @@ func FuzzParseColor(f *testing.F) {
 			t.Errorf("ParseColor(%q) = %s, want %s", text, c, want)
 		}
 	})
+}
+
+// A word of 64 bytes is read, space and all, and a longer one is not.
+func TestLongWords(t *testing.T) {
+	for n, want := range map[int]error{64: nil, 65: ErrName} {
+		text := strings.Repeat(" ", n-len("metal")) + "metal"
+		if f, err := ParseFinish(text); !errors.Is(err, want) || want == nil && f != Metal {
+			t.Errorf("%d bytes: %v, %v, want %v", n, f, err, want)
+		}
+	}
 }

@@ -170,6 +170,7 @@ func TestMend(t *testing.T) {
 		"crimson,forestgreen", "crimson,forestgreen,gold:metal,ivory", "firebrick,darkolivegreen,gold",
 		"barn red=#7c0a02,forest=#0b3d0b,ivory", "navy,purple", "sienna,olivedrab,ivory",
 		"teal,seagreen,cadetblue", "#808000,#a0522d,#6b4a1f", "yellow,ivory,pink",
+		"crimson,forestgreen,sienna", "crimson,firebrick,tomato", "ivory,white,pink", // the least mend of two would lose the third
 	} {
 		p, err := (Rules{4, 3, 10}).ParsePalette(text)
 		if err != nil {

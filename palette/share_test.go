@@ -389,3 +389,12 @@ func TestEach(t *testing.T) {
 		}
 	}
 }
+
+// At the most types that Share gives out a row still has its list.
+func TestEachLimits(t *testing.T) {
+	for types, want := range map[int]int{0: 0, 1: 1, 1_000_000: 1_000_000, 1_000_001: 0, -1: 0} {
+		if got := (Row{Types: types, Pieces: 7}).Each(); len(got) != want {
+			t.Errorf("%d types: a list of %d, want %d", types, len(got), want)
+		}
+	}
+}

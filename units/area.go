@@ -37,7 +37,7 @@ func AreaOf(width, height Length) (Area, error) {
 	if r >= perArea/2 {
 		mag++
 	}
-	v, fits := signed(mag, (width < 0) != (height < 0))
+	v, fits := signed(mag, width^height < 0)
 	if !fits {
 		return 0, areaOfError(width, height)
 	}

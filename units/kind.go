@@ -91,10 +91,7 @@ func (k kind) limits() string {
 
 // magnitude returns the absolute value of v, that of -1<<63 included.
 func magnitude(v int64) uint64 {
-	if v < 0 {
-		return -uint64(v)
-	}
-	return uint64(v)
+	return uint64(max(v, -v)) // -v is v for -1<<63
 }
 
 // signed returns mag with its sign, and whether that fits.

@@ -34,6 +34,8 @@ var readings = []struct {
 	{kindLength, "7.50ft", 2_286_000_000, "closing zero"},
 	{kindLength, "07.5 ft", 2_286_000_000, "leading zero"},
 	{kindLength, ".5 ft", 152_400_000, "nothing before the point"},
+	{kindLength, "2 YARDS", 1_828_800_000, "3 ft a yard, in capitals"},
+	{kindMass, "4 OZ", 113_398_092_500, "28.349523125 g an ounce, in capitals"},
 	{kindLength, "7 1/2 ft", 2_286_000_000, "mixed number"},
 	{kindLength, "7½ ft", 2_286_000_000, "one-character fraction"},
 	{kindLength, "7 ½ ft", 2_286_000_000, "and space"},
@@ -620,4 +622,41 @@ func TestTextRoundTrip(t *testing.T) {
 		check(t, k, v/int64(Ounce)*int64(Ounce))
 		check(t, k, v%int64(10*Foot))
 	})
+}
+
+// What is missing in a number with a point depends on what stands before the point.
+func TestPointErrors(t *testing.T) {
+	for in, want := range map[string]string{
+		".":     "a number and a unit, such as 7 ft 6 in",
+		". ft":  "a number and a unit, such as 7 ft 6 in",
+		"7.":    "a digit after the decimal point",
+		"7. ft": "a digit after the decimal point",
+	} {
+		var e *Error
+		if _, err := ParseLength(in); !errors.As(err, &e) || e.Want != want {
+			t.Errorf("ParseLength(%q): %v, want %q", in, err, want)
+		}
+	}
+}
+
+// UnmarshalText looks at no more of a text than it must, but at all of one that may be read: at its last byte too.
+func TestUnmarshalLongest(t *testing.T) {
+	pad := func(s string, n int) []byte { return []byte(s + strings.Repeat(" ", n-len(s)-1) + "5") }
+	var (
+		l Length
+		a Area
+		m Mass
+		p Power
+	)
+	for what, unmarshal := range map[string]func([]byte) error{"1 ft": l.UnmarshalText, "1 sq ft": a.UnmarshalText, "1 lb": m.UnmarshalText, "1 W": p.UnmarshalText} {
+		if err := unmarshal(pad(what, maxText)); !errors.Is(err, ErrNoUnit) {
+			t.Errorf("%s and a 5 at byte %d: %v, want %v", what, maxText, err, ErrNoUnit)
+		}
+		if err := unmarshal(pad(what, maxText+1)); !errors.Is(err, ErrTooLong) {
+			t.Errorf("%s and a 5 at byte %d: %v, want %v", what, maxText+1, err, ErrTooLong)
+		}
+		if err := unmarshal([]byte(what + strings.Repeat(" ", maxText-len(what)))); err != nil {
+			t.Errorf("%s, padded to %d bytes: %v", what, maxText, err)
+		}
+	}
 }

@@ -2,11 +2,14 @@
 // run, and prints how many times as fast the one is as the other, beside the bar that it
 // must pass; then how time grows with size, with the exponent fitted to it.
 //
-//	go run ./ratios           print
-//	go run ./ratios -check    and fail if a bar is missed
+//	go run ./ratios                       print
+//	go run ./ratios -check                and fail if a bar is missed
+//	go run ./ratios -check -slack 0.6     and fail if a ratio is under 0.6 of its bar
 //
-// Only ratios are judged: a slow machine is slow for both. Each benchmark runs three times, and the
-// quickest counts.
+// Only ratios are judged: a slow machine is slow for both. All benchmarks of a package run in turn,
+// round after round, and the quickest of each counts, so that a moment of other work on the machine
+// slows no one side for good. Where others work on it all the time, as may be in CI, a bar is missed that an
+// idle machine keeps; the slack is for that.
 package main
 
 import (
@@ -42,6 +45,7 @@ type suite struct {
 	dir, pkg, bench string
 	ratios          []ratio
 	growths         []growth
+	dear            bool // too slow to run more than once
 }
 
 var suites = []suite{
@@ -52,13 +56,12 @@ var suites = []suite{
 		},
 	},
 	{
-		dir: ".", pkg: "./sizing", bench: "^Benchmark(SpiralLength|WholeTree)$",
+		dir: ".", pkg: "./sizing", bench: "^Benchmark(SpiralLength|WholeTree|Trees)$",
 		ratios: []ratio{
-			// 50 is what was asked for. It is passed where wraps are close; the bars are what the least
-			// favorable cases, wide wraps and a bare tip, keep on a busy machine.
-			{"gonum's quadrature on the unrolled cone over the closed form (asked: 50)", `SpiralLength/.*quadrature_with`, `SpiralLength/.*closed_form`, 15},
-			{"gonum's quadrature in space over the closed form (asked: 50)", `SpiralLength/.*quadrature_in_space`, `SpiralLength/.*closed_form`, 25},
-			{"a closed form over a whole tree (asked: 0.05, so 20 of them)", `SpiralLength/.*closed_form`, `WholeTree`, 0.03},
+			{"gonum's quadrature of the curve in space over the closed form", `SpiralLength/.*quadrature_in_space`, `SpiralLength/.*closed_form`, 50},
+			{"gonum's quadrature on the cone unrolled by hand over the closed form", `SpiralLength/.*quadrature_with`, `SpiralLength/.*closed_form`, 25},
+			{"a closed form, on a cone with a bare tip, over a whole tree with one (0.05: 20 of them)", `SpiralLength/bare_tip,_garland_10_in/closed_form`, `WholeTree`, 0.05},
+			{"trees sized on one processor over the same on two", `Trees/trees=100000/workers=1`, `Trees/trees=100000/workers=2`, 1.7},
 		},
 	},
 	{
@@ -81,19 +84,27 @@ var suites = []suite{
 			{"a slice of trees sized, by trees", `Growth/trees=(\d+)`, "ns/op", 1.1},
 			{"a box of pieces sorted into a palette, by pieces", `Growth/sort=(\d+)`, "ns/op", 1.1},
 			{"the best palette of a box, by pieces", `Growth/best=(\d+)`, "ns/op", 4},
-			{"a count shared out, by shares", `Growth/apportion=(\d+)`, "ns/op", 1.3},
+			{"a count shared out, by shares", `Growth/apportion=(\d+)`, "ns/op", 1.5},
 			{"the path of a garland, by points", `Growth/path=(\d+)`, "ns/op", 1.1},
 		},
 	},
 }
 
+var (
+	benchtime = "30ms"
+	rounds    = 5
+	slack     = 1.0
+)
+
 func main() {
 	check := flag.Bool("check", false, "fail if a bar is missed")
-	short := flag.String("benchtime", "60ms", "how long to run each benchmark")
+	flag.StringVar(&benchtime, "benchtime", benchtime, "how long to run each benchmark in each round")
+	flag.IntVar(&rounds, "rounds", rounds, "how many rounds")
+	flag.Float64Var(&slack, "slack", slack, "the part of its bar that a ratio may not be under, 0 to 1")
 	flag.Parse()
 	missed := 0
 	for _, s := range suites {
-		times, err := run(s, *short)
+		times, err := run(s, benchtime)
 		if err != nil {
 			fmt.Fprintln(os.Stderr, "ratios:", err)
 			os.Exit(1)
@@ -121,17 +132,29 @@ type result map[string]float64
 
 var suffix = regexp.MustCompile(`-\d+$`)
 
-// run returns the results by name, the quickest of three for each.
+// run returns the results by name, the quickest of all rounds for each.
 func run(s suite, benchtime string) (map[string]result, error) {
-	c := exec.Command("go", "test", "-run", "^$", "-bench", s.bench, "-benchmem", "-count", "3", "-benchtime", benchtime, s.pkg)
+	best := map[string]result{}
+	for round := range rounds {
+		if round > 0 && s.dear {
+			break
+		}
+		if err := s.round(benchtime, best); err != nil {
+			return nil, err
+		}
+	}
+	return best, nil
+}
+
+func (s suite) round(benchtime string, best map[string]result) error {
+	c := exec.Command("go", "test", "-run", "^$", "-bench", s.bench, "-benchmem", "-benchtime", benchtime, s.pkg)
 	c.Dir = s.dir
 	var bad bytes.Buffer
 	c.Stderr = &bad
 	out, err := c.Output()
 	if err != nil {
-		return nil, fmt.Errorf("%s: %w\n%s%s", s.pkg, err, out, bad.Bytes())
+		return fmt.Errorf("%s: %w\n%s%s", s.pkg, err, out, bad.Bytes())
 	}
-	best := map[string]result{}
 	for line := range strings.Lines(string(out)) {
 		f := strings.Fields(line)
 		if len(f) < 4 || !strings.HasPrefix(f[0], "Benchmark") {
@@ -141,7 +164,7 @@ func run(s suite, benchtime string) (map[string]result, error) {
 		for i := 2; i+1 < len(f); i += 2 {
 			v, err := strconv.ParseFloat(f[i], 64)
 			if err != nil {
-				return nil, fmt.Errorf("%s: %q", s.pkg, line)
+				return fmt.Errorf("%s: %q", s.pkg, line)
 			}
 			r[f[i+1]] = v
 		}
@@ -151,9 +174,9 @@ func run(s suite, benchtime string) (map[string]result, error) {
 		}
 	}
 	if len(best) == 0 {
-		return nil, fmt.Errorf("%s: no benchmark matches %s\n%s", s.pkg, s.bench, out)
+		return fmt.Errorf("%s: no benchmark matches %s\n%s", s.pkg, s.bench, out)
 	}
-	return best, nil
+	return nil
 }
 
 // judge prints the ratio, the least of them if the names fit several pairs, and returns 1 if the bar is missed.
@@ -175,7 +198,7 @@ func (r ratio) judge(times map[string]result) int {
 		fmt.Printf("MISSING  %-70s no %s or no %s\n", r.what, r.over, r.under)
 		return 1
 	}
-	return tell(least >= r.bar, fmt.Sprintf("%-72s %8.2f (bar %g; %s; %g allocs)", r.what, least, r.bar, at, times[under[0]]["allocs/op"]))
+	return tell(least >= slack*r.bar, fmt.Sprintf("%-72s %8.3g (bar %g; %s; %g allocs)", r.what, least, r.bar, at, times[under[0]]["allocs/op"]))
 }
 
 // judge prints the times by size and the exponent, and returns 1 if it passes the bar.
@@ -206,7 +229,7 @@ func (g growth) judge(times map[string]result) int {
 	}
 	n := float64(len(points))
 	slope := (n*sxy - sx*sy) / (n*sxx - sx*sx)
-	return tell(slope <= g.bar, fmt.Sprintf("%-72s n^%.2f (bar %g; %s)", g.what, slope, g.bar, strings.Join(curve, ", ")))
+	return tell(slope <= g.bar+(1-slack)/2, fmt.Sprintf("%-72s n^%.2f (bar %g; %s)", g.what, slope, g.bar, strings.Join(curve, ", ")))
 }
 
 // swags judges the benchmark that reports ratios of its own.
@@ -228,7 +251,7 @@ func swags() []int {
 		if strings.HasPrefix(rival, "brent") {
 			bar = 0
 		}
-		missed = append(missed, tell(least >= bar, fmt.Sprintf("%-72s %8.2f (bar %g; %s)", "sag of a swag: "+rival, least, bar, at)))
+		missed = append(missed, tell(least >= slack*bar, fmt.Sprintf("%-72s %8.2f (bar %g; %s)", "sag of a swag: "+rival, least, bar, at)))
 	}
 	return missed
 }

@@ -26,7 +26,7 @@ type row struct {
 
 // emulated is a command that runs the golden results on another architecture.
 func emulated(arch, qemu string) string {
-	return "GOARCH=" + arch + " CGO_ENABLED=0 go test -v -exec qemu-" + qemu + "-static ./internal/proof/golden"
+	return "GOARCH=" + arch + " CGO_ENABLED=0 go test -count=1 -v -exec qemu-" + qemu + "-static ./internal/proof/golden"
 }
 
 const golden = `(\d+ functions, \d+ cases)`
@@ -47,11 +47,11 @@ var rows = []row{
 	{"nothing breaks it: each parameter at its extremes", "no panic, 1 s, 64 MB a call", "go test -count=1 -v -run NothingBreaks ./internal/proof/hostile", `(\d+ functions, \d+ calls; .*)`, false},
 	{"safe from many goroutines, under the race detector", "same results, no race", "go test -count=1 -race -v ./internal/proof/shared", `(\d+ functions, \d+ calls from each of \d+ goroutines)`, false},
 	{"statements that the packages' own tests run", "all but those listed", ".ci/run coverage", `(\d+ statements, \d+ of them exceptions.*)`, false},
-	{"mutants that the packages' own tests kill", "95 % in each package", "go run ./internal/proof/mutants -table", `(?m)^(.* killed, .*)$`, false},
+	{"mutants that the packages' own tests kill", "95 % in each package", "go run ./internal/proof/mutants", `(?m)^(.* killed, .*)$`, true},
 	{"inputs tried by fuzzing", "100,000,000", "go run ./internal/proof/campaign -total", `in all +(\d+)`, false},
 	{"a garland's length on a cone, against math/big", "1 nm", "go test -count=1 -v -run Spiral ./sizing", `worst: (.* nm)`, false},
 	{"elementary functions, against math/big", "stated in internal/elem", "go test -count=1 -v ./internal/elem", `(worst of \d+: [\d.]+ ulp)`, false},
-	{"as fast as it says, beside rivals in the same run", "in the line", "cd internal/bench && go run ./ratios", `(?m)^((?:ok|MISSED|MISSING) .*)$`, true},
+	{"as fast as it says, beside rivals in the same run", "in the line", "cd internal/bench && go run ./ratios -check", `(?m)^((?:ok|MISSED|MISSING) .*)$`, true},
 	{"an importer of units downloads", "decimal only", "go test -count=1 -v -run UnitsDownloadsLittle ./internal/proof", `--- (PASS: TestUnitsDownloadsLittle)`, false},
 	{"what ships requires", "decimal, go-colorful; go-cmp and rapid for tests", "go mod edit -json", `"Path": "((?:github|pgregory)[^"]*)"`, false},
 	{"size of the library in a browser", "told", ".ci/run wasmsize", `(?m)^(.*wasm.*\d.*)$`, true},

@@ -1,182 +1,140 @@
-// Mutants breaks the code that ships in one small way after another, and sees whether the
-// tests of the package notice. The breaking is done by gremlins, pinned in .ci/tools.mod; this
-// program keeps the account, file by file.
+// Mutants breaks the code that ships in one small way after another, and sees whether the tests of the
+// package notice.
 //
-//	go run ./internal/proof/mutants FILE...     run all mutants of these files, and record the result
-//	go run ./internal/proof/mutants PACKAGE...  the same for each file of a package
-//	go run ./internal/proof/mutants -check      what .ci/run does
-//	go run ./internal/proof/mutants -table      print the record, package by package
+//	go run ./internal/proof/mutants               all packages that ship, or that those import
+//	go run ./internal/proof/mutants PACKAGE...    these, such as units or sizing/shopping
+//	go run ./internal/proof/mutants FILE...       only what is broken in these files
 //
-// The record, .ci/mutants.tsv, says of each file how many mutants were killed and how many lived, and a
-// digest of the file and the package's tests that it holds for. The list .ci/survivors gives the
-// reason why each one that lived is no fault:
+// What to break, and how, and which of it the tests reach at all, is what gremlins finds, pinned in .ci/tools.mod:
+// + for -, < for <=, == for != and the like. Gremlins itself builds the tests anew for each mutant, which takes
+// hours for all of them. Here all mutants of a package are built at once, each behind a switch that the
+// environment throws (see rewrite.go), so that a mutant takes no more than the tests do, and most are
+// killed by the quick ones, which run first. Those that no switch can hold, in constants that the
+// compiler needs, are built one by one.
+//
+// Fewer than 95 % killed in a package is a failure, and so is a mutant that lives and is not in .ci/survivors, with the
+// reason why it is no fault:
 //
 //	sizing/rules.go | CONDITIONALS_BOUNDARY 14 | if n < 1 { | at n = 1 both branches give 1
 //
-// file, kind and column within the line, the line, the reason.
-//
-// Fewer than 95 % killed of the mutants that the tests of a package reach is a failure, and so is one
-// that lives and is not listed. A mutant takes a second or two, and all of them hours; so -check
-// judges the record, says for how much of the code it still holds, and runs one file again, a different
-// one with each commit.
+// file, kind and column within the line, the line, the reason. One that is in the list and was killed is
+// a failure too. A mutant that runs longer than the tests take many times over counts as killed.
 package main
 
 import (
 	"bytes"
-	"crypto/sha256"
+	"context"
 	"encoding/json"
 	"flag"
 	"fmt"
-	"io"
+	"maps"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"runtime"
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"time"
 )
 
 const (
 	bar       = 95.0 // percent of the reached mutants that the tests must kill
-	record    = ".ci/mutants.tsv"
 	survivors = ".ci/survivors"
 	module    = "example.com/fircone/"
+	variable  = "FIRCONE_MUTANT" // the switch
 )
 
-// A tally is what came of the mutants of one file, or of all of a package.
-type tally struct {
-	name                              string
-	killed, lived, timeout, unreached int
-	date, digest                      string
+// A mutant is one way to break a file.
+type mutant struct {
+	id     int // what throws its switch
+	kind   string
+	file   string // its base name
+	line   int
+	column int
+	apart  bool // no switch can hold it
+	fate   fate
 }
 
-func (t *tally) add(u tally) {
-	t.killed += u.killed
-	t.lived += u.lived
-	t.timeout += u.timeout
-	t.unreached += u.unreached
-}
+type fate int
 
-func (t tally) percent() float64 {
-	if t.killed+t.lived == 0 {
-		return 0
-	}
-	return 100 * float64(t.killed) / float64(t.killed+t.lived)
-}
-
-func (t tally) String() string {
-	return fmt.Sprintf("%-34s %4d killed, %3d lived, %2d timed out, %3d not reached: %.1f %%", t.name, t.killed, t.lived, t.timeout, t.unreached, t.percent())
-}
-
-// A report is gremlins' own.
-type report struct {
-	Files []struct {
-		Name      string `json:"file_name"`
-		Mutations []struct {
-			Kind   string `json:"type"`
-			Status string `json:"status"`
-			Line   int    `json:"line"`
-			Column int    `json:"column"`
-		} `json:"mutations"`
-	} `json:"files"`
-}
+const (
+	unreached fate = iota
+	twin           // is the same as one before
+	unviable       // does not build
+	killed
+	timeout
+	lived
+)
 
 func main() {
-	check := flag.Bool("check", false, "judge the record, and run one file again")
-	table := flag.Bool("table", false, "print the record")
-	verbose := flag.Bool("v", false, "show each mutant that lives, as it is found")
-	workers := flag.Int("workers", 2, "how many mutants to try at a time")
+	verbose := flag.Bool("v", false, "show each mutant that lives, listed or not, and those that time out")
+	workers := flag.Int("workers", runtime.NumCPU(), "how many mutants to try at a time")
 	flag.Parse()
-	if err := run(*check, *table, *verbose, *workers, flag.Args()); err != nil {
+	if err := run(*verbose, *workers, flag.Args()); err != nil {
 		fmt.Fprintln(os.Stderr, "mutants:", err)
 		os.Exit(1)
 	}
 }
 
-func run(check, table, verbose bool, workers int, args []string) error {
-	have, err := readRecord()
-	if err != nil {
-		return err
-	}
+func run(verbose bool, workers int, args []string) error {
 	listed, err := readSurvivors()
 	if err != nil {
 		return err
 	}
-	pkgs, err := packages()
-	if err != nil {
-		return err
-	}
-	m := &mutator{workers: workers, verbose: verbose, listed: listed}
-	var bad []string
-	if check || table {
-		var all []string
-		for _, p := range pkgs {
-			files, err := sources(p)
-			if err != nil {
-				return err
-			}
-			sum, stale := tally{name: p}, 0
-			for _, f := range files {
-				now, err := digest(f)
-				if err != nil {
-					return err
-				}
-				if have[f].digest != now {
-					stale++
-				}
-				sum.add(have[f])
-			}
-			fmt.Printf("%v; %d of %d files as they were then\n", sum, len(files)-stale, len(files))
-			if sum.killed+sum.lived > 0 && sum.percent() < bar {
-				bad = append(bad, fmt.Sprintf("%s: %.1f %% killed, want %.0f %%", p, sum.percent(), bar))
-			}
-			all = append(all, files...)
-		}
-		args = nil
-		if check {
-			file, err := turn(slices.DeleteFunc(all, func(f string) bool { return have[f].digest == "" || have[f].timeout > 3 }))
-			if err != nil {
-				return err
-			}
-			fmt.Printf("this commit's turn to run again: %s\n", file)
-			args = []string{file}
-		}
-	} else if len(args) == 0 {
-		return fmt.Errorf("name files or packages, such as %s, or -check", strings.Join(pkgs, " "))
-	}
-	var files []string
+	// files has, for each package, the files to break; none for all.
+	files := map[string][]string{}
 	for _, a := range args {
 		a = strings.Trim(strings.TrimPrefix(a, "./"), "/")
 		if strings.HasSuffix(a, ".go") {
-			files = append(files, a)
-			continue
+			files[filepath.Dir(a)] = append(files[filepath.Dir(a)], filepath.Base(a))
+		} else {
+			files[a] = nil
 		}
-		more, err := sources(a)
-		if err != nil {
-			return err
-		}
-		files = append(files, more...)
 	}
-	for _, f := range files {
-		t, err := m.try(f)
+	if len(args) == 0 {
+		all, err := packages()
 		if err != nil {
 			return err
 		}
-		fmt.Println(t)
-		if t.killed+t.lived >= 20 && t.percent() < bar {
-			bad = append(bad, fmt.Sprintf("%s: %.1f %% killed, want %.0f %%", f, t.percent(), bar))
+		for _, p := range all {
+			files[p] = nil
 		}
-		if !check {
-			have[f] = t
-			if err := writeRecord(have); err != nil {
+	}
+	var bad []string
+	for _, pkg := range slices.Sorted(maps.Keys(files)) {
+		began := time.Now()
+		all, err := try(pkg, files[pkg], workers)
+		if err != nil {
+			return fmt.Errorf("%s: %w", pkg, err)
+		}
+		count := map[fate]int{}
+		for _, m := range all {
+			count[m.fate]++
+			key, err := key(pkg, m)
+			if err != nil {
 				return err
 			}
+			known := listed[key] != ""
+			switch {
+			case m.fate == lived && !known:
+				bad = append(bad, fmt.Sprintf("lives, and is not in %s: %s (line %d)", survivors, key, m.line))
+			case m.fate != lived && known:
+				bad = append(bad, fmt.Sprintf("is in %s, but does not live: %s", survivors, key))
+			}
+			if verbose && (m.fate == lived || m.fate == timeout) {
+				fmt.Printf("%s %s (line %d)\n", map[fate]string{lived: "lives", timeout: "timed out"}[m.fate], key, m.line)
+			}
 		}
-	}
-	for _, s := range m.unlisted {
-		bad = append(bad, "lives, and is not in "+survivors+": "+s)
+		dead, total := count[killed]+count[timeout], count[killed]+count[timeout]+count[lived]
+		percent := 100 * float64(dead) / float64(max(total, 1))
+		fmt.Printf("%-18s %4d killed, %2d of them by time, %3d lived, %3d not reached: %.1f %% killed, in %.0f s\n",
+			pkg, dead, count[timeout], count[lived], count[unreached], percent, time.Since(began).Seconds())
+		if percent < bar && files[pkg] == nil {
+			bad = append(bad, fmt.Sprintf("%s: %.1f %% killed, want %.0f %%", pkg, percent, bar))
+		}
 	}
 	if len(bad) > 0 {
 		return fmt.Errorf("%d faults\n%s", len(bad), strings.Join(bad, "\n"))
@@ -184,7 +142,7 @@ func run(check, table, verbose bool, workers int, args []string) error {
 	return nil
 }
 
-// packages returns the packages that ship or that those import, and that have Go files besides doc.go.
+// packages returns the packages that ship or that those import, and that have code.
 func packages() ([]string, error) {
 	c := exec.Command("bash", "-c", `go list -deps $(go list ./... | grep -vE "^`+module+`(examples|internal)/")`)
 	out, err := c.Output()
@@ -201,153 +159,239 @@ func packages() ([]string, error) {
 	return all, nil
 }
 
-// sources returns the files of a package that are no tests.
-func sources(pkg string) ([]string, error) {
-	files, err := filepath.Glob(filepath.Join(pkg, "*.go"))
-	files = slices.DeleteFunc(files, func(f string) bool {
-		return strings.HasSuffix(f, "_test.go") || strings.HasSuffix(f, "/doc.go")
-	})
-	if err == nil && len(files) == 0 {
-		err = fmt.Errorf("%s has no Go files", pkg)
-	}
-	return files, err
-}
-
-// digest returns a digest of a file and the tests of its package.
-func digest(file string) (string, error) {
-	files, err := filepath.Glob(filepath.Join(filepath.Dir(file), "*_test.go"))
-	if err != nil {
-		return "", err
-	}
-	h := sha256.New()
-	for _, f := range append(files, file) {
-		text, err := os.ReadFile(f)
-		if err != nil {
-			return "", err
-		}
-		fmt.Fprintf(h, "%s %d\n%s", f, len(text), text)
-	}
-	return fmt.Sprintf("%x", h.Sum(nil))[:16], nil
-}
-
-// turn returns the file, of those recorded, whose turn it is with this commit. Large files, and those with mutants that run until
-// their time is out, take longer than CI has, and are left to whoever changes them.
-func turn(all []string) (string, error) {
-	all = slices.DeleteFunc(slices.Clone(all), func(f string) bool {
-		info, err := os.Stat(f)
-		return err != nil || info.Size() > 6_000 || slow[filepath.Dir(f)]
-	})
-	if len(all) == 0 {
-		return "", fmt.Errorf("%s holds no file that CI could run again", record)
-	}
-	out, err := exec.Command("git", "rev-list", "--count", "HEAD").Output()
-	if err != nil {
-		return "", err
-	}
-	n, err := strconv.Atoi(strings.TrimSpace(string(out)))
-	if err != nil {
-		return "", err
-	}
-	return all[n%len(all)], nil
-}
-
-// slow lists the packages whose tests take so long that a file of mutants does not fit into CI.
-var slow = map[string]bool{"internal/elem": true, "sizing/shopping": true, "sizing/placement": true}
-
-type mutator struct {
-	workers  int
-	verbose  bool
-	listed   map[string]string
-	unlisted []string
-}
-
-// try runs the mutants of a file.
-func (m *mutator) try(file string) (tally, error) {
-	t := tally{name: file, date: time.Now().UTC().Format(time.DateOnly)}
-	var err error
-	if t.digest, err = digest(file); err != nil {
-		return t, err
-	}
-	dir, err := os.MkdirTemp("", "mutants")
-	if err != nil {
-		return t, err
-	}
-	defer os.RemoveAll(dir)
-	pkg := filepath.Dir(file)
-	out := filepath.Join(dir, "report.json")
+// find returns the mutants of a package, or of some of its files, as gremlins finds them.
+func find(pkg string, files []string, dir string) ([]*mutant, error) {
 	// The folders in that of the package are other packages.
-	args := []string{"unleash", "./" + pkg, "--workers", strconv.Itoa(m.workers), "--timeout-coefficient", "20", "-o", out, "-S", "lt", "-E", "/"}
-	others, err := sources(pkg)
+	report := filepath.Join(dir, "report.json")
+	c := exec.Command("gremlins", "unleash", "./"+pkg, "--dry-run", "-o", report, "-E", "/")
+	if out, err := c.CombinedOutput(); err != nil {
+		return nil, fmt.Errorf("gremlins: %w\n%s", err, out)
+	}
+	text, err := os.ReadFile(report)
 	if err != nil {
-		return t, err
+		return nil, err
 	}
-	for _, f := range others {
-		if f != file {
-			args = append(args, "-E", "^"+regexp.QuoteMeta(filepath.Base(f))+"$")
-		}
+	var r struct {
+		Files []struct {
+			Name      string `json:"file_name"`
+			Mutations []struct {
+				Kind   string `json:"type"`
+				Status string `json:"status"`
+				Line   int    `json:"line"`
+				Column int    `json:"column"`
+			} `json:"mutations"`
+		} `json:"files"`
 	}
-	c := exec.Command("gremlins", args...)
-	// No vet and no debug symbols: each mutant is a build of its own.
-	c.Env = append(os.Environ(), "GOFLAGS=-vet=off -ldflags=-w")
-	var log bytes.Buffer
-	var show io.Writer = &log
-	if m.verbose {
-		show = io.MultiWriter(&log, os.Stderr)
-	}
-	c.Stdout, c.Stderr = show, show
-	if err := c.Run(); err != nil {
-		return t, fmt.Errorf("gremlins %s: %w\n%s", strings.Join(args, " "), err, tail(log.String()))
-	}
-	text, err := os.ReadFile(out)
-	if err != nil {
-		return t, fmt.Errorf("%w\n%s", err, tail(log.String()))
-	}
-	var r report
 	if err := json.Unmarshal(text, &r); err != nil {
-		return t, err
+		return nil, err
 	}
+	var all []*mutant
 	for _, f := range r.Files {
-		if filepath.Base(f.Name) != filepath.Base(file) {
-			return t, fmt.Errorf("gremlins ran %s with %s", f.Name, file)
-		}
-		for _, mu := range f.Mutations {
-			switch mu.Status {
-			case "KILLED":
-				t.killed++
-			case "TIMED OUT":
-				t.timeout++
-			case "NOT COVERED":
-				t.unreached++
-			case "LIVED":
-				t.lived++
-				key, err := key(file, mu.Kind, mu.Line, mu.Column)
-				if err != nil {
-					return t, err
+		if base := filepath.Base(f.Name); files == nil || slices.Contains(files, base) {
+			for _, mu := range f.Mutations {
+				m := &mutant{kind: mu.Kind, file: base, line: mu.Line, column: mu.Column}
+				if mu.Status == "RUNNABLE" {
+					m.fate = lived // until it is killed
 				}
-				if m.listed[key] == "" {
-					m.unlisted = append(m.unlisted, fmt.Sprintf("%s (line %d)", key, mu.Line))
-				}
+				all = append(all, m)
 			}
 		}
 	}
-	return t, nil
+	if len(all) == 0 {
+		return nil, fmt.Errorf("gremlins finds nothing to break")
+	}
+	slices.SortFunc(all, func(a, b *mutant) int {
+		if c := strings.Compare(a.file, b.file); c != 0 {
+			return c
+		}
+		if c := a.line - b.line; c != 0 {
+			return c
+		}
+		if c := a.column - b.column; c != 0 {
+			return c
+		}
+		return strings.Compare(a.kind, b.kind)
+	})
+	for i, m := range all {
+		m.id = i + 1
+	}
+	return all, nil
 }
 
-func tail(s string) string { return s[max(0, len(s)-4000):] }
+// try runs the mutants of a package.
+func try(pkg string, files []string, workers int) ([]*mutant, error) {
+	dir, err := os.MkdirTemp("", "mutants")
+	if err != nil {
+		return nil, err
+	}
+	defer os.RemoveAll(dir)
+	all, err := find(pkg, files, dir)
+	if err != nil {
+		return nil, err
+	}
+	src, err := load(pkg)
+	if err != nil {
+		return nil, err
+	}
+	b, err := build(pkg, dir, src, all)
+	if err != nil {
+		return nil, err
+	}
+	if err := b.measure(); err != nil {
+		return nil, err
+	}
+	queue := make(chan *mutant)
+	var wg sync.WaitGroup
+	var mu sync.Mutex
+	var first error
+	for w := range workers {
+		wg.Go(func() {
+			for m := range queue {
+				got, err := b.one(m, filepath.Join(dir, "worker"+strconv.Itoa(w)))
+				if err != nil {
+					mu.Lock()
+					if first == nil {
+						first = err
+					}
+					mu.Unlock()
+				}
+				m.fate = got
+			}
+		})
+	}
+	for _, m := range all {
+		if m.fate == lived {
+			queue <- m
+		}
+	}
+	close(queue)
+	wg.Wait()
+	return all, first
+}
+
+// A battery is the tests of a package, built with all switches, and how to run them.
+type battery struct {
+	pkg, program string
+	src          *source
+	flags        []string // of packages that the tests use
+	quick        string   // a pattern of the tests that take a moment
+	slow         string   // the others; empty if there are none
+	quickTime    time.Duration
+	slowTime     time.Duration
+}
+
+// moment is how long a test may take to be among those that run first.
+const moment = 40 * time.Millisecond
+
+// one runs the tests with a mutant.
+func (b *battery) one(m *mutant, dir string) (fate, error) {
+	program := b.program
+	if m.apart {
+		var err error
+		if program, err = b.src.alone(b.pkg, dir, m); err != nil {
+			return lived, err
+		}
+		if program == "" {
+			return unviable, nil
+		}
+	}
+	for _, part := range []struct {
+		pattern string
+		time    time.Duration
+	}{{b.quick, b.quickTime}, {b.slow, b.slowTime}} {
+		if part.pattern == "" {
+			continue
+		}
+		limit := 2*time.Second + 10*part.time
+		out, err := b.test(program, m.id, limit, "-test.failfast", "-test.run", part.pattern)
+		switch {
+		case err == nil:
+		case out == nil || bytes.Contains(out, []byte("panic: test timed out")):
+			return timeout, nil
+		default:
+			return killed, nil
+		}
+	}
+	return lived, nil
+}
+
+// test runs the program with a switch thrown; 0 is no switch. It returns no output if the time
+// is out.
+func (b *battery) test(program string, id int, limit time.Duration, args ...string) ([]byte, error) {
+	ctx, cancel := context.WithTimeout(context.Background(), limit+2*time.Second)
+	defer cancel()
+	args = append(args, "-test.timeout", limit.String())
+	// What breaks may also ask for all memory there is.
+	c := exec.CommandContext(ctx, "bash", append([]string{"-c", `ulimit -v 8000000; exec "$0" "$@"`, program}, append(args, b.flags...)...)...)
+	c.Dir = b.pkg
+	c.Env = append(os.Environ(), variable+"="+strconv.Itoa(id), "GOTRACEBACK=none")
+	out, err := c.CombinedOutput()
+	if ctx.Err() != nil {
+		return nil, ctx.Err()
+	}
+	return append(out, ' '), err
+}
+
+var passed = regexp.MustCompile(`(?m)^--- PASS: (\w+) \((\d+\.\d+)s\)$`)
+
+// measure runs the tests with no switch thrown, and parts them into quick and slow ones.
+func (b *battery) measure() error {
+	tests, err := filepath.Glob(filepath.Join(b.pkg, "*_test.go"))
+	if err != nil {
+		return err
+	}
+	for _, t := range tests {
+		text, err := os.ReadFile(t)
+		if err != nil {
+			return err
+		}
+		if b.flags == nil && bytes.Contains(text, []byte(`"pgregory.net/rapid"`)) {
+			b.flags = []string{"-rapid.seed=1", "-rapid.nofailfile", "-rapid.shrinktime=0s"}
+		}
+	}
+	out, err := b.test(b.program, 0, 5*time.Minute, "-test.v")
+	if err != nil {
+		return fmt.Errorf("the tests fail with no switch thrown: %w\n%s", err, out)
+	}
+	var quick, slow []string
+	for _, m := range passed.FindAllSubmatch(out, -1) {
+		t, err := time.ParseDuration(string(m[2]) + "s")
+		if err != nil {
+			return err
+		}
+		if t <= moment {
+			quick, b.quickTime = append(quick, string(m[1])), b.quickTime+t
+		} else {
+			slow, b.slowTime = append(slow, string(m[1])), b.slowTime+t
+		}
+	}
+	if quick == nil && slow == nil {
+		return fmt.Errorf("no test passes\n%s", out)
+	}
+	pattern := func(names []string) string {
+		if names == nil {
+			return ""
+		}
+		return "^(" + strings.Join(names, "|") + ")$"
+	}
+	b.quick, b.slow = pattern(quick), pattern(slow)
+	return nil
+}
 
 // key names a mutant by what stands in its line, so that it keeps its name when lines move.
-func key(file, kind string, line, column int) (string, error) {
+func key(pkg string, m *mutant) (string, error) {
+	file := filepath.Join(pkg, m.file)
 	text, err := os.ReadFile(file)
 	if err != nil {
 		return "", err
 	}
 	lines := strings.Split(string(text), "\n")
-	if line < 1 || line > len(lines) {
-		return "", fmt.Errorf("%s has no line %d", file, line)
+	if m.line < 1 || m.line > len(lines) {
+		return "", fmt.Errorf("%s has no line %d", file, m.line)
 	}
-	l := lines[line-1]
+	l := lines[m.line-1]
 	s := strings.TrimSpace(l)
-	return fmt.Sprintf("%s | %s %d | %s", file, kind, column-strings.Index(l, s), s), nil
+	return fmt.Sprintf("%s | %s %d | %s", file, m.kind, m.column-strings.Index(l, s), s), nil
 }
 
 func readSurvivors() (map[string]string, error) {
@@ -368,32 +412,4 @@ func readSurvivors() (map[string]string, error) {
 		listed[l[:i]] = l[i+3:]
 	}
 	return listed, nil
-}
-
-func readRecord() (map[string]tally, error) {
-	have := map[string]tally{}
-	text, err := os.ReadFile(record)
-	if os.IsNotExist(err) {
-		return have, nil
-	}
-	for l := range strings.Lines(string(text)) {
-		var t tally
-		if strings.HasPrefix(l, "#") {
-			continue
-		}
-		if _, err := fmt.Sscanf(l, "%s\t%d\t%d\t%d\t%d\t%s\t%s", &t.name, &t.killed, &t.lived, &t.timeout, &t.unreached, &t.date, &t.digest); err != nil {
-			return nil, fmt.Errorf("%s: %q: %w", record, l, err)
-		}
-		have[t.name] = t
-	}
-	return have, err
-}
-
-func writeRecord(have map[string]tally) error {
-	lines := []string{"# file\tkilled\tlived\ttimed out\tnot reached\tdate\tdigest; written by internal/proof/mutants"}
-	for _, t := range have {
-		lines = append(lines, fmt.Sprintf("%s\t%d\t%d\t%d\t%d\t%s\t%s", t.name, t.killed, t.lived, t.timeout, t.unreached, t.date, t.digest))
-	}
-	slices.Sort(lines[1:])
-	return os.WriteFile(record, []byte(strings.Join(lines, "\n")+"\n"), 0o644)
 }
