@@ -146,22 +146,55 @@ func TestMissing(t *testing.T) {
 	}
 }
 
-// The rooms and the basket say the same.
+// The trees and mantels, the plan and the basket say the same, also where two of them
+// stand in one room.
 func TestRoomsAndBasketAgree(t *testing.T) {
-	p, err := job.Make(job.Station())
-	if err != nil {
-		t.Fatal(err)
+	apart, together := job.Station(), job.Station()
+	for i := range together.Trees {
+		together.Trees[i].Room = "hall"
 	}
-	type share struct{ item, room string }
-	rooms := map[share]shopping.Quantity{}
-	for _, n := range p.Needs {
-		rooms[share{n.Item, n.Room}] = n.Quantity
-	}
-	for _, buy := range p.Basket.List.Purchases {
-		for _, n := range buy.Needs {
-			if got := rooms[share{n.Item, n.Room}]; got != n.Quantity {
-				t.Errorf("%s in the %s: %v in the room, %v in the basket", n.Item, n.Room, got, n.Quantity)
+	for _, r := range []job.Request{apart, together} {
+		p, err := job.Make(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var all []shopping.Need
+		for _, tree := range p.Trees {
+			all = append(all, tree.Needs()...)
+		}
+		for _, m := range p.Mantels {
+			all = append(all, m.Needs()...)
+		}
+		if diff := cmp.Diff(p.Needs, all); diff != "" {
+			t.Errorf("-plan +trees and mantels:\n%s", diff)
+		}
+		for _, buy := range p.Basket.List.Purchases {
+			var shares []shopping.Need
+			for _, n := range all {
+				if n.Item == buy.Item {
+					shares = append(shares, n)
+				}
 			}
+			if diff := cmp.Diff(buy.Needs, shares); diff != "" {
+				t.Errorf("%s, -basket +trees and mantels:\n%s", buy.Item, diff)
+			}
+		}
+	}
+}
+
+// What the other way of sizing would take is told for the accent that was asked for:
+// all of the garland and all of the picks for both.
+func TestOtherWayByAccent(t *testing.T) {
+	// By hand: a 9 ft tree takes 81/49 of the 21 picks and 700 lights of 7 ft.
+	for accent, want := range map[sizing.Accent]string{
+		sizing.Garland: "ornaments 81, garland 103 ft 8 in, lights 1158",
+		sizing.Ribbon:  "ornaments 81, ribbon 103 ft 8 in, lights 1158",
+		sizing.Picks:   "ornaments 81, picks 35, lights 1158",
+		sizing.Both:    "ornaments 81, garland 103 ft 8 in, picks 35, lights",
+	} {
+		p, err := job.Make(job.Request{Trees: []job.Tree{{Height: 9 * units.Foot, Accent: accent}}})
+		if err != nil || !strings.Contains(p.String(), want) {
+			t.Errorf("%v: no %q in\n%v, %v", accent, want, p, err)
 		}
 	}
 }

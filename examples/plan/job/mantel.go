@@ -4,6 +4,7 @@ import (
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -20,6 +21,10 @@ type MantelPlan struct {
 	Steps       []mantel.Step
 	needs       []open
 }
+
+// Needs returns what the mantel takes: its part of [Plan.Needs], which a budget may
+// have chosen.
+func (p MantelPlan) Needs() []shopping.Need { return needsOf(p.needs) }
 
 // shelf returns what the library calls a mantel.
 func (m Mantel) shelf() mantel.Mantel {

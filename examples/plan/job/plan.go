@@ -58,28 +58,26 @@ func Make(r Request) (Plan, error) {
 		p.settle()
 	}
 	for _, t := range p.Trees {
-		p.Needs = append(p.Needs, needsOf(t.needs)...)
+		p.Needs = append(p.Needs, t.Needs()...)
 	}
 	for _, m := range p.Mantels {
-		p.Needs = append(p.Needs, needsOf(m.needs)...)
+		p.Needs = append(p.Needs, m.Needs()...)
 	}
 	p.Cautions = cautions(p)
 	return p, nil
 }
 
-// settle writes what the basket chose of each open need into the rooms.
+// settle writes what the basket chose of each open need into the trees and mantels.
+// A purchase has one need for each of theirs, in their order.
 func (p *Plan) settle() {
-	type share struct{ item, room string }
-	chosen := map[share]shopping.Need{}
+	chosen := map[string][]shopping.Need{} // by item, those still to come
 	for _, buy := range p.Basket.List.Purchases {
-		for _, n := range buy.Needs {
-			chosen[share{n.Item, n.Room}] = n
-		}
+		chosen[buy.Item] = buy.Needs
 	}
 	in := func(needs []open) {
 		for i, n := range needs {
-			if c, ok := chosen[share{n.Item, n.Room}]; ok && n.most > n.least {
-				needs[i].Need = c
+			if list := chosen[n.Item]; len(list) > 0 {
+				needs[i].Need, chosen[n.Item] = list[0], list[1:]
 			}
 		}
 	}

@@ -3,6 +3,7 @@ package job
 import (
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -23,6 +24,10 @@ type TreePlan struct {
 	Strings          *Strings          // nil if the label of the lights is not known
 	needs            []open
 }
+
+// Needs returns what the tree takes: its part of [Plan.Needs], which a budget may
+// have chosen.
+func (p TreePlan) Needs() []shopping.Need { return needsOf(p.needs) }
 
 // Strings is what the lights come to.
 type Strings struct {

@@ -86,7 +86,7 @@ func drawing(p job.Plan, colors palette.Palette, q question) (string, error) {
 	if q.number > len(p.Trees) {
 		return "", missing("tree", q.number, len(p.Trees))
 	}
-	t, err := dress(p, q.number-1, colors)
+	t, err := dress(p.Trees[q.number-1], colors)
 	if err != nil {
 		return "", err
 	}
@@ -109,8 +109,7 @@ func title(name, otherwise string) string {
 }
 
 // dress returns a tree with all that the plan puts on it.
-func dress(p job.Plan, tree int, colors palette.Palette) (draw.Tree, error) {
-	t := p.Trees[tree]
+func dress(t job.TreePlan, colors palette.Palette) (draw.Tree, error) {
 	look, amounts := t.Comparison.RuleLook, t.Comparison.Rule
 	if t.SizeBy == job.Shape {
 		look, amounts = t.Comparison.Look, t.Comparison.Shape
@@ -121,7 +120,7 @@ func dress(p job.Plan, tree int, colors palette.Palette) (draw.Tree, error) {
 		Palette: colors,
 	}
 	var err error
-	if d.Pieces, err = pieces(p, tree, colors); err != nil {
+	if d.Pieces, err = pieces(t, colors); err != nil {
 		return draw.Tree{}, err
 	}
 	if t.Accent == sizing.Picks || t.Accent == sizing.Both {
@@ -152,8 +151,7 @@ func dress(p job.Plan, tree int, colors palette.Palette) (draw.Tree, error) {
 // pieces returns the ornaments of a tree, an entry for each type. Types are
 // shared out over the colors; each is of one size, the one of which most is
 // still to come.
-func pieces(p job.Plan, tree int, colors palette.Palette) ([]placement.Piece, error) {
-	t := p.Trees[tree]
+func pieces(t job.TreePlan, colors palette.Palette) ([]placement.Piece, error) {
 	type color struct {
 		name          string
 		types, pieces int
@@ -170,17 +168,16 @@ func pieces(p job.Plan, tree int, colors palette.Palette) ([]placement.Piece, er
 			list = append(list, color{row.Swatch.Name, row.Types, row.Pieces})
 		}
 	}
-	// A budget may have changed how many there are of each color in the room.
-	if alone(p, t.Room) {
-		total = 0
-		for i := range list {
-			for _, n := range p.Needs {
-				if n.Room == t.Room && n.Item == strings.TrimSpace(list[i].name+" ornaments") {
-					list[i].pieces = n.Quantity.Pieces
-				}
+	// How many there are of each color goes by the types, and a budget may have
+	// changed it.
+	total = 0
+	for i := range list {
+		for _, n := range t.Needs() {
+			if n.Item == strings.TrimSpace(list[i].name+" ornaments") {
+				list[i].pieces = n.Quantity.Pieces
 			}
-			total += list[i].pieces
 		}
+		total += list[i].pieces
 	}
 	mix, err := sizing.MixOf(t.Height, total)
 	if err != nil {
@@ -207,23 +204,6 @@ func pieces(p job.Plan, tree int, colors palette.Palette) ([]placement.Piece, er
 		}
 	}
 	return pieces, nil
-}
-
-// alone reports whether one tree or mantel alone has the name of a room, so that
-// the needs of the room are its own.
-func alone(p job.Plan, room string) bool {
-	n := 0
-	for _, t := range p.Trees {
-		if t.Room == room {
-			n++
-		}
-	}
-	for _, m := range p.Mantels {
-		if m.Room == room {
-			n++
-		}
-	}
-	return n == 1
 }
 
 // The JSON of where each piece goes.
@@ -269,15 +249,15 @@ func places(query string, body []byte) Reply {
 	if q.number > len(p.Trees) {
 		return problemOf(missing("tree", q.number, len(p.Trees))).Reply()
 	}
-	answer, err := hanging(p, q.number-1, colors)
+	answer, err := hanging(p.Trees[q.number-1], colors)
 	if err != nil {
 		return problemOf(err).Reply()
 	}
 	return reply(answer)
 }
 
-func hanging(p job.Plan, tree int, colors palette.Palette) (placesJSON, error) {
-	d, err := dress(p, tree, colors)
+func hanging(t job.TreePlan, colors palette.Palette) (placesJSON, error) {
+	d, err := dress(t, colors)
 	if err != nil {
 		return placesJSON{}, err
 	}
