@@ -146,19 +146,49 @@ func letter(i int) string {
 	return s
 }
 
-// wrap breaks s into lines of at most n bytes, at spaces.
-func wrap(s string, n int) []string {
+// wide returns about how wide s is at a font size, rather more than less: the widths
+// are those of DejaVu Sans.
+func wide(s string, size float64) float64 {
+	w := 0.0
+	for _, r := range s {
+		switch {
+		case strings.ContainsRune("ijlI|.,:;'! ", r):
+			w += 0.32
+		case strings.ContainsRune("frt-/()[]", r):
+			w += 0.41
+		case strings.ContainsRune("mwMW@%", r):
+			w += 0.98
+		case 'a' <= r && r <= 'z', '0' <= r && r <= '9':
+			w += 0.636
+		case r < 0x1100: // capitals and accents, other alphabets
+			w += 0.84
+		default: // signs as wide as high
+			w += 1.1
+		}
+	}
+	return w * size
+}
+
+// wrap breaks s into lines at most so wide at a font size, at spaces, or within a word
+// that does not fit a line by itself.
+func wrap(s string, most, size float64) []string {
 	var lines []string
 	line := ""
 	for _, word := range strings.Fields(s) {
-		if line != "" && len(line)+1+len(word) > n {
+		if line != "" && wide(line+" "+word, size) > most {
 			lines = append(lines, line)
 			line = ""
 		}
 		if line != "" {
 			line += " "
 		}
-		line += word
+		for _, r := range word {
+			if line != "" && wide(line+string(r), size) > most {
+				lines = append(lines, line)
+				line = ""
+			}
+			line += string(r)
+		}
 	}
 	return append(lines, line)
 }

@@ -382,6 +382,64 @@ func TestDescription(t *testing.T) {
 	}
 }
 
+// Long names take one column and as many lines as they need, and touch neither each
+// other nor the edge; short ones take two columns.
+func TestLegendColumns(t *testing.T) {
+	h := hall(t)
+	column := func(name string) (columns map[float64]int, lines []string, height float64) {
+		h.Pieces = nil
+		for range 5 {
+			h.Pieces = append(h.Pieces, placement.Piece{Type: name, Size: 3 * units.Inch, Swatch: "cream", Count: 1})
+		}
+		for _, draw := range []func() (string, error){h.Unrolled, h.Front} {
+			svg, err := draw()
+			if err != nil {
+				t.Fatal(err)
+			}
+			n := parse(t, svg)
+			columns, lines = map[float64]int{}, nil
+			_, box, _ := strings.Cut(n.attr("viewBox"), "480 ")
+			if height, err = strconv.ParseFloat(box, 64); err != nil {
+				t.Fatal(err)
+			}
+			for _, e := range n.id("legend").all("text") {
+				columns[e.number(t, "x")]++
+				lines = append(lines, strings.TrimSpace(e.Text))
+				bottom := e.number(t, "y")
+				for _, more := range e.all("tspan") {
+					lines = append(lines, more.Text)
+					bottom += more.number(t, "dy")
+				}
+				if bottom > height-4 {
+					t.Errorf("%s: a line at %v of %v", name, bottom, height)
+				}
+			}
+		}
+		return columns, lines, height
+	}
+	columns, lines, low := column("bell")
+	if len(columns) != 2 || columns[45] != 3 || len(lines) != 5 {
+		t.Errorf("short names: columns %v, lines %q", columns, lines)
+	}
+	columns, lines, high := column("locomotive with a tender and three wagons")
+	if len(columns) != 1 || len(lines) != 5 || high != low+2*17 {
+		t.Errorf("long names: columns %v, lines %q, %v high and %v", columns, lines, low, high)
+	}
+	for _, name := range []string{strings.Repeat("locomotive with a tender ", 6), strings.Repeat("W", 200)} {
+		columns, lines, _ = column(name)
+		if len(columns) != 1 || len(lines) < 15 {
+			t.Errorf("very long names: columns %v, lines %q", columns, lines)
+		}
+		for _, line := range lines {
+			// From measuring in a browser: DejaVu Sans at 11 px has at most 10.9 px for a W
+			// and 5.9 on average for words, and there are 407 px.
+			if n := len([]rune(line)); n > 80 || strings.Contains(line, "WWW") && n > 40 {
+				t.Errorf("a line of %d: %s", n, line)
+			}
+		}
+	}
+}
+
 // More pieces than letters, and a garland or lights that cannot be.
 func TestManyKinds(t *testing.T) {
 	h := hall(t)

@@ -63,7 +63,7 @@ func (m Mantel) Front() (string, error) {
 	}
 	var text []string
 	for _, n := range notes {
-		text = append(text, wrap(n, 68)...)
+		text = append(text, wrap(n, width-margin, 12)...)
 	}
 	c := &canvas{}
 	desc := m.Mantel.String() + ", seen from the front."

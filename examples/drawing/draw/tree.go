@@ -102,10 +102,10 @@ func (t Tree) Front() (string, error) {
 
 	legend := v.legend()
 	desc := fmt.Sprintf("A tree %s, seen from the front. %d of %d pieces hang on this side.", v.shape(), len(near), len(v.places))
-	for _, l := range legend {
-		desc += " " + letter(l.piece) + ": " + l.text + "."
+	for _, e := range legend.entries {
+		desc += " " + letter(e.piece) + ": " + e.text + "."
 	}
-	height := v.floor + 44 + line*float64((len(legend)+1)/2) + 12
+	height := v.floor + 44 + line*float64(legend.rows) + 12
 	v.open(width, height, t.Title+", from the front", desc)
 	v.text(point{margin / 2, 24}, `font-size="15" font-weight="bold"`, t.Title)
 	v.tree()
@@ -264,15 +264,29 @@ func (v *view) piece(p placement.Place, at point, scale float64) {
 	}
 }
 
-// An entry is a line of a legend.
+// A legend says what the letters stand for: in two columns, or in one where a name is
+// too long for that.
+type legend struct {
+	entries []entry
+	columns int
+	rows    int // lines from top to bottom
+}
+
+// An entry is one letter of a legend.
 type entry struct {
 	piece int
 	text  string
+	lines []string // the letter and the text as they are drawn
 }
 
+const (
+	small = 11.0 // the font size of a legend
+	mark  = 17.0 // what stands before an entry
+)
+
 // legend returns what the letters stand for.
-func (v *view) legend() []entry {
-	var entries []entry
+func (v *view) legend() legend {
+	l := legend{columns: 2}
 	for i, p := range v.Pieces {
 		if p.Count == 0 {
 			continue
@@ -284,17 +298,30 @@ func (v *view) legend() []entry {
 		if p.Swatch != "" {
 			text += ", " + p.Swatch
 		}
-		entries = append(entries, entry{i, fmt.Sprintf("%d × %s", p.Count, text)})
+		text = fmt.Sprintf("%d × %s", p.Count, text)
+		l.entries = append(l.entries, entry{i, text, []string{letter(i) + " " + text}})
+		if wide(l.entries[len(l.entries)-1].lines[0], small) > (width-margin)/2-mark {
+			l.columns = 1
+		}
 	}
-	return entries
+	l.rows = (len(l.entries) + 1) / 2
+	if l.columns == 1 {
+		l.rows = 0
+		for i, e := range l.entries {
+			l.entries[i].lines = wrap(e.lines[0], width-margin-mark, small)
+			l.rows += len(l.entries[i].lines)
+		}
+	}
+	return l
 }
 
-// legendAt draws a legend in two columns.
-func (v *view) legendAt(entries []entry, y float64) {
-	v.raw(`<g id="legend" font-size="11">`, "\n")
-	rows := (len(entries) + 1) / 2
-	for i, e := range entries {
-		p := point{margin/2 + 6 + float64(i/rows)*(width-margin)/2, y + float64(i%rows)*line}
+// legendAt draws a legend below y.
+func (v *view) legendAt(l legend, y float64) {
+	v.raw(fmt.Sprintf(`<g id="legend" font-size="%s">`, num(small)), "\n")
+	row := 0
+	for _, e := range l.entries {
+		p := point{margin/2 + 6 + float64(row/l.rows)*(width-margin)/2, y + float64(row%l.rows)*line}
+		row += len(e.lines)
 		piece := v.Pieces[e.piece]
 		color, _ := fill(v.Palette, piece.Swatch)
 		if piece.Size == 0 {
@@ -302,7 +329,12 @@ func (v *view) legendAt(entries []entry, y float64) {
 		} else {
 			v.circle(point{p.x, p.y - 4}, 5, `fill="`+color+`" stroke="`+ink+`" stroke-width="0.9"`)
 		}
-		v.text(point{p.x + 11, p.y}, "", letter(e.piece)+"  "+e.text)
+		p.x += mark - 6
+		v.raw(`<text x="`, num(p.x), `" y="`, num(p.y), `">`, escape(e.lines[0]))
+		for _, more := range e.lines[1:] {
+			v.raw(` <tspan x="`, num(p.x), `" dy="`, num(line), `">`, escape(more), "</tspan>")
+		}
+		v.raw("</text>\n")
 	}
 	v.raw("</g>\n")
 }

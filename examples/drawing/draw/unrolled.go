@@ -47,7 +47,7 @@ func (t Tree) Unrolled() (string, error) {
 	legend := v.legend()
 	desc := fmt.Sprintf("The dressed surface of a tree %s, laid flat, with the places of %d pieces numbered in hanging order, from the lowest level up and with the clock from 6.", v.shape(), len(v.places))
 	bottom := tip.y + slope*v.scale + 26
-	v.open(width, bottom+52+line*float64((len(legend)+1)/2), t.Title+", the surface unrolled", desc)
+	v.open(width, bottom+52+line*float64(legend.rows), t.Title+", the surface unrolled", desc)
 	v.text(point{margin / 2, 24}, `font-size="15" font-weight="bold"`, t.Title)
 	v.text(point{margin / 2, 41}, "", "unrolled; numbered in hanging order, with the letter of the piece")
 
