@@ -480,6 +480,8 @@ func TestAreaOf(t *testing.T) {
 	}{
 		{3 * Foot, 4 * Foot, 12 * SquareFoot, ""},
 		{1 * Foot, 6 * Inch, 72 * SquareInch, ""},
+		{2 * Foot, 2 * Foot, 4 * SquareFoot, "a square"},
+		{-2 * Foot, -2 * Foot, 4 * SquareFoot, "a square, both negative"},
 		{2 * Meter, 1500 * Millimeter, 3 * SquareMeter, ""},
 		{-3 * Foot, 4 * Foot, -12 * SquareFoot, "one negative"},
 		{3 * Foot, -4 * Foot, -12 * SquareFoot, "one negative"},

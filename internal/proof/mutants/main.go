@@ -111,21 +111,27 @@ func run(verbose bool, workers int, args []string) error {
 			return fmt.Errorf("%s: %w", pkg, err)
 		}
 		count := map[fate]int{}
+		alive, tried := map[string]bool{}, map[string]bool{}
 		for _, m := range all {
 			count[m.fate]++
 			key, err := key(pkg, m)
 			if err != nil {
 				return err
 			}
-			known := listed[key] != ""
-			switch {
-			case m.fate == lived && !known:
-				bad = append(bad, fmt.Sprintf("lives, and is not in %s: %s (line %d)", survivors, key, m.line))
-			case m.fate != lived && known:
-				bad = append(bad, fmt.Sprintf("is in %s, but does not live: %s", survivors, key))
+			if m.fate == lived {
+				alive[key] = true
+				if listed[key] == "" {
+					bad = append(bad, fmt.Sprintf("lives, and is not in %s: %s (line %d)", survivors, key, m.line))
+				}
 			}
+			tried[key] = true
 			if verbose && (m.fate == lived || m.fate == timeout) {
 				fmt.Printf("%s %s (line %d)\n", map[fate]string{lived: "lives", timeout: "timed out"}[m.fate], key, m.line)
+			}
+		}
+		for _, key := range slices.Sorted(maps.Keys(listed)) {
+			if tried[key] && !alive[key] || files[pkg] == nil && !tried[key] && filepath.Dir(key[:strings.Index(key, " ")]) == pkg {
+				bad = append(bad, fmt.Sprintf("is in %s, but none lives: %s", survivors, key))
 			}
 		}
 		dead, total := count[killed]+count[timeout], count[killed]+count[timeout]+count[lived]

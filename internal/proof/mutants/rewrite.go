@@ -247,6 +247,12 @@ func (s *source) sites(base string, all []*mutant) (map[ast.Node]*site, error) {
 			return true
 		}
 		delete(at, [2]int{p.Line, p.Column})
+		if e, ok := n.(ast.Expr); ok && isText(s.info.Types[e].Type) { // texts have no minus
+			for _, m := range here {
+				m.fate = unviable
+			}
+			return true
+		}
 		st.mutants = distinct(here, st.tok)
 		found[n] = st
 		for _, up := range stack {
@@ -293,6 +299,11 @@ func distinct(all []*mutant, tok token.Token) []*mutant {
 		}
 	}
 	return kept
+}
+
+func isText(t types.Type) bool {
+	b, ok := t.Underlying().(*types.Basic)
+	return ok && b.Info()&types.IsString != 0
 }
 
 func (st *site) setApart() {
