@@ -7,9 +7,6 @@
 // shape and by how much of the tree is seen. [Rules.Compare] sets one against the
 // other.
 //
-// In JSON a field has its name in lower camel case; lengths, areas, powers and
-// named values are the texts that they print as.
-//
 // # The rules
 //
 // With the height in feet:
@@ -137,7 +134,8 @@
 //	spiral length  a/2·(F(u₂) - F(u₁))   F(u) = u·√(1+u²) + arsinh u
 //	               a = p·s/(π·d)         u = π·d·y/(h·p)
 //
-// A close winding is about surface/p long.
+// A close winding is about surface/p long. How exact this is stands under For
+// engineers.
 //
 // # Worked example
 //
@@ -166,6 +164,9 @@
 //	70 % as wide as high: 62 ornaments, 79 ft of garland, 872 lights
 //
 // That is a twelfth either way before anybody has looked at the branches.
+//
+// In JSON a field has its name in lower camel case; lengths, areas, powers and
+// named values are the texts that they print as.
 //
 // # Cautions
 //

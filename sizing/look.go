@@ -277,8 +277,9 @@ func (l Look) amounts(fn string, s surface) (a Amounts, err error) {
 }
 
 // Needs returns what a tree takes to match the look, each with its basis:
-// ornaments, the accent, and lights, in that order. A field of zero adds no
-// need. The room is left empty for the caller to fill. Its errors are those of
+// ornaments, the accent, and lights, in that order and by the names that
+// [Rules.Needs] has for them. A field of zero adds no need. The room is left empty for
+// the caller to fill. Its errors are those of
 // [Look.Amounts], and one wrapping [ErrName] if a is none of the accents.
 func (l Look) Needs(t Tree, a Accent) ([]shopping.Need, error) {
 	const fn = "Look.Needs"
@@ -321,7 +322,7 @@ func (l Look) Needs(t Tree, a Accent) ([]shopping.Need, error) {
 const bySurface = "geometry; common practice for the look"
 
 // String returns one line such as "garland 10 in apart, ribbon 10 in apart; to
-// the square foot 0.93 ornaments, 0.40 picks, 13.3 lights", without what is zero.
+// the square foot 0.93 ornaments, 0.40 picks, 13 lights", without what is zero.
 func (l Look) String() string {
 	var wraps, pieces []string
 	wrap := func(spacing units.Length, what string) {

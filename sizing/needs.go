@@ -10,10 +10,18 @@ import (
 // commonPractice is the source of every rule of thumb.
 const commonPractice = "common practice"
 
-// Needs returns what a tree takes by rule, each with its basis: ornaments, the
-// accent, and lights, in that order. A rule whose field is zero adds no need.
-// The ornaments are as many of each type as the tree has whole feet, the middle
-// of the band of [Rules.Each]. The room is left empty for the caller to fill.
+// Needs returns what a tree takes by rule, each with its basis and source, in this
+// order, of which the accent says which of the middle three:
+//
+//	ornaments  pieces: as many of each type as the tree has whole feet, the middle
+//	           of the band of Rules.Each
+//	garland    a running length
+//	ribbon     a running length
+//	picks      pieces
+//	lights     pieces: lamps
+//
+// A rule whose field is zero adds no need. The room is left empty for the caller to
+// fill.
 //
 // It looks only at the height of t, and returns an [Error] wrapping [ErrRange]
 // if that or a field of r is out of its range, and one wrapping [ErrName] if a
