@@ -79,7 +79,8 @@
 // # For programs
 //
 // Lengths are [units.Length], whole nanometers; they are read from and printed as
-// text such as "7 ft 6 in", in JSON too. Money and prices are decimal.Decimal of
+// text such as "7 ft 6 in", in JSON too. There a field has its name in lower camel
+// case, and a named value is the text that it prints as. Money and prices are decimal.Decimal of
 // github.com/shopspring/decimal, in a currency that is not named; make one with
 // decimal.RequireFromString("0.119"). Nothing here keeps state, so every function
 // may be called from any number of goroutines. Texts for people (bases, cautions,

@@ -61,19 +61,19 @@ const (
 type Clearance struct {
 	// Place is the part of the garland: left drop, right drop, along the shelf,
 	// swag 1 and so on from the left, or ribbon.
-	Place string
+	Place string `json:"place"`
 
 	// FromOpening is the least distance of its outside from the opening, in the
 	// plane of the wall: 0 for what hangs in front of the opening, or of the wall
 	// between the opening and the hearth. It means nothing without HasOpening.
-	FromOpening units.Length
-	HasOpening  bool // the mantel has an opening
+	FromOpening units.Length `json:"fromOpening"`
+	HasOpening  bool         `json:"hasOpening"` // the mantel has an opening
 
 	// AboveHearth is the height of its lowest point, less half the thickness,
 	// above the hearth; negative if it would lie on it. It means nothing without
 	// HasHearth.
-	AboveHearth units.Length
-	HasHearth   bool // the height of the shelf is known
+	AboveHearth units.Length `json:"aboveHearth"`
+	HasHearth   bool         `json:"hasHearth"` // the height of the shelf is known
 }
 
 // String returns a text such as "swag 2: 7 in from the opening, 3 ft above the
@@ -94,13 +94,13 @@ func (c Clearance) String() string {
 // A Violation is a clearance that falls short of a published figure. Violations
 // are equal if == says so.
 type Violation struct {
-	Place    string       // the part of the garland, as in [Clearance]
-	Measure  string       // what was measured: "distance from the opening"
-	Measured units.Length // how much it is
-	Allowed  units.Length // how much it may be
-	AtLeast  bool         // Allowed is the least; otherwise it is the most
-	Source   string       // who says so
-	Edition  string       // of which year, or "undated"
+	Place    string       `json:"place"`    // the part of the garland, as in [Clearance]
+	Measure  string       `json:"measure"`  // what was measured: "distance from the opening"
+	Measured units.Length `json:"measured"` // how much it is
+	Allowed  units.Length `json:"allowed"`  // how much it may be
+	AtLeast  bool         `json:"atLeast"`  // Allowed is the least; otherwise it is the most
+	Source   string       `json:"source"`   // who says so
+	Edition  string       `json:"edition"`  // of which year, or "undated"
 }
 
 // String returns a text such as "swag 2: distance from the opening 4 in, at least
@@ -120,9 +120,9 @@ func (v Violation) String() string {
 
 // Clearances is how a hanging garland stays clear of the fire and the floor.
 type Clearances struct {
-	Places     []Clearance // every part of the garland, from the left
-	Violations []Violation // every figure it falls short of, place by place
-	Cautions   []string    // what to mind, and what could not be checked
+	Places     []Clearance `json:"places"`     // every part of the garland, from the left
+	Violations []Violation `json:"violations"` // every figure it falls short of, place by place
+	Cautions   []string    `json:"cautions"`   // what to mind, and what could not be checked
 }
 
 // String returns the violations line by line, or says that there are none; then

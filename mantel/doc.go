@@ -138,6 +138,13 @@
 // each of the five parts falls short of both standards, and of the 3 ft from an open
 // fire. The fireplace stays cold while the garland hangs.
 //
+// # For engineers
+//
+// In JSON a field has its name in lower camel case; lengths, masses, looks and sides are
+// the texts that they print as. Lengths of swags are less than a nanometer from the
+// exact ones, and the same bits on every machine; a real garland is not so exact, so
+// hold the tape along it.
+//
 // # Cautions
 //
 //   - Take the garland down before a fire is lit. A hanging garland is not trim in the

@@ -22,32 +22,33 @@ const (
 type Hanging struct {
 	// Swags is how many swags there are, 0 to 100, each an inch wide or more.
 	// Zero lays the garland straight along the shelf.
-	Swags int
+	Swags int `json:"swags"`
 
 	// Sag is how far each swag hangs below its hooks, 0 to 50 ft.
 	// Zero where there are no swags.
-	Sag units.Length
+	Sag units.Length `json:"sag"`
 
 	// Left and Right are how far the ends fall below the top of the shelf,
 	// 0 to 50 ft.
-	Left, Right units.Length
+	Left  units.Length `json:"left"`
+	Right units.Length `json:"right"`
 
 	// Look and Heavy say where the ribbon is, as in [Rules.Spots]: in the middle of
 	// a traditional mantel or at the heavy end of an asymmetrical one. Left out, that
 	// is the middle, where it comes nearest to the fire.
-	Look  Look
-	Heavy Side
+	Look  Look `json:"look"`
+	Heavy Side `json:"heavy"`
 
 	// Fall is how far the ribbon falls below the top of the shelf, 0 to 50 ft.
 	// Zero if it is tied in a bow, or there is none.
-	Fall units.Length
+	Fall units.Length `json:"fall"`
 
 	// Thickness is the garland across its branches, 0 to 3 ft. The lengths and
 	// sags are of its middle line; clearances are of its outside, half of the
 	// thickness all around. For what hangs below the garland or stands out from it
 	// (picks, ornaments, bells, a bow), make it twice the farthest reach from the
 	// middle line. Zero reckons with the middle line, as if the garland were a thread.
-	Thickness units.Length
+	Thickness units.Length `json:"thickness"`
 }
 
 // String returns a text such as "3 swags 9 in deep, falling 1 ft at the left and
@@ -71,8 +72,8 @@ func (h Hanging) String() string {
 
 // A Point is a place on the front of a mantel, as a viewer sees it.
 type Point struct {
-	Along units.Length // from the left end of the shelf
-	Below units.Length // below the top of the shelf
+	Along units.Length `json:"along"` // from the left end of the shelf
+	Below units.Length `json:"below"` // below the top of the shelf
 }
 
 // String returns a text such as "1 ft along, 9 in below".

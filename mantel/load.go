@@ -37,10 +37,10 @@ const (
 // A Hook is the kind of hook that holds a garland. Hooks are equal if == says so.
 type Hook struct {
 	// Rating is the weight that the label says one hook holds, 1 oz to 1000 lb.
-	Rating units.Mass
+	Rating units.Mass `json:"rating"`
 
 	// Factor is the design factor, 5 to 20. Zero is [DefaultFactor].
-	Factor int
+	Factor int `json:"factor"`
 }
 
 // WorkingLoad returns what one hook may carry:
@@ -101,14 +101,14 @@ func (k Hook) String() string {
 // A HookLoad is what the garland does to the hook, or hooks, at one place. A force
 // is given as the weight that pulls as hard. HookLoads are equal if == says so.
 type HookLoad struct {
-	Along units.Length // from the left end of the shelf
+	Along units.Length `json:"along"` // from the left end of the shelf
 
-	Down       units.Mass // the weight that hangs here
-	Left       units.Mass // the level pull of the swag on the left, to the left
-	Right      units.Mass // the level pull of the swag on the right, to the right
-	Total      units.Mass // √(Down² + (Right - Left)²), rounded up, within a nanogram
-	Hooks      int        // how many hooks of the kind given carry Total, 1 or more
-	Overloaded bool       // one hook would be loaded above its working load
+	Down       units.Mass `json:"down"`       // the weight that hangs here
+	Left       units.Mass `json:"left"`       // the level pull of the swag on the left, to the left
+	Right      units.Mass `json:"right"`      // the level pull of the swag on the right, to the right
+	Total      units.Mass `json:"total"`      // √(Down² + (Right - Left)²), rounded up, within a nanogram
+	Hooks      int        `json:"hooks"`      // how many hooks of the kind given carry Total, 1 or more
+	Overloaded bool       `json:"overloaded"` // one hook would be loaded above its working load
 }
 
 // String returns a text such as "at 5 ft 4 in: 1 lb down, 8.4 oz to the left".
@@ -128,14 +128,14 @@ func (l HookLoad) String() string {
 
 // Loads is what a hanging garland weighs and what holds it.
 type Loads struct {
-	Weight     units.Mass   // the whole garland
-	Shelf      units.Mass   // the part that lies on the shelf, which no hook carries
-	Hooks      []HookLoad   // from the left end of the shelf
-	Spacing    units.Length // from hook to hook, rounded down to the nanometer
-	Working    units.Mass   // the working load of one hook
-	Heaviest   int          // the index in Hooks of the largest Total, the first of equals
-	Overloaded int          // at how many places one hook would be overloaded
-	Cautions   []string     // what to mind, in plain words
+	Weight     units.Mass   `json:"weight"`     // the whole garland
+	Shelf      units.Mass   `json:"shelf"`      // the part that lies on the shelf, which no hook carries
+	Hooks      []HookLoad   `json:"hooks"`      // from the left end of the shelf
+	Spacing    units.Length `json:"spacing"`    // from hook to hook, rounded down to the nanometer
+	Working    units.Mass   `json:"working"`    // the working load of one hook
+	Heaviest   int          `json:"heaviest"`   // the index in Hooks of the largest Total, the first of equals
+	Overloaded int          `json:"overloaded"` // at how many places one hook would be overloaded
+	Cautions   []string     `json:"cautions"`   // what to mind, in plain words
 }
 
 // String returns the loads line by line, with the weight first and the cautions

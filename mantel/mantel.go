@@ -15,27 +15,27 @@ const wantShelf = "1 ft to 50 ft"
 // Mantels are equal if == says so.
 type Mantel struct {
 	// Length is the shelf from end to end, 1 ft to 50 ft.
-	Length units.Length
+	Length units.Length `json:"length"`
 
 	// Height is the top of the shelf above the hearth or floor, 1 ft to 50 ft.
 	// Zero if it was not measured.
-	Height units.Length
+	Height units.Length `json:"height"`
 
 	// Depth is the shelf from the wall to its front edge, 1/8 in to 10 ft.
 	// Zero if it was not measured.
-	Depth units.Length
+	Depth units.Length `json:"depth"`
 
 	// Opening is the firebox opening below. The zero value if there is none.
-	Opening Opening
+	Opening Opening `json:"opening"`
 }
 
 // An Opening is the front of a firebox: a rectangle in the wall, its middle
 // under the middle of the shelf. The zero value is no opening at all.
 // Openings are equal if == says so.
 type Opening struct {
-	Width  units.Length // from side to side, 1 in to 50 ft, and not wider than the shelf
-	Height units.Length // from its sill to its top, 1 in to 50 ft
-	Below  units.Length // from the top of the shelf down to the top of the opening, 1 in to 50 ft
+	Width  units.Length `json:"width"`  // from side to side, 1 in to 50 ft, and not wider than the shelf
+	Height units.Length `json:"height"` // from its sill to its top, 1 in to 50 ft
+	Below  units.Length `json:"below"`  // from the top of the shelf down to the top of the opening, 1 in to 50 ft
 }
 
 // String returns a text such as "mantel 5 ft 4 in long, 4 ft 6 in above the

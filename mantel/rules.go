@@ -12,38 +12,38 @@ import (
 // Everything here is a supply: it goes by the exact length of the shelf, and
 // counts round up.
 type Rules struct {
-	Traditional  LookRules // for the same on both sides
-	Asymmetrical LookRules // for all the weight on one side
+	Traditional  LookRules `json:"traditional"`  // for the same on both sides
+	Asymmetrical LookRules `json:"asymmetrical"` // for all the weight on one side
 }
 
 // LookRules are the rules of thumb for one look.
 type LookRules struct {
 	// Extra is the base garland beyond the length of the shelf, for what falls
 	// at the ends, 0 to 50 ft.
-	Extra units.Length
+	Extra units.Length `json:"extra"`
 
 	// PickSpacing is the length of shelf for each pick, 1/2 in to 50 ft.
 	// Zero for no picks.
-	PickSpacing units.Length
+	PickSpacing units.Length `json:"pickSpacing"`
 
 	// Layers is how many equal parts an asymmetrical shelf is divided into, 1 to
 	// 10. The picks of one part are a layer. They lie beside those of the part before,
 	// from the light end on, and like shingles over their end: each pick over the
 	// stem of the one before it. The last part, at the heavy side, is the top layer.
 	// Zero is one layer, and a traditional mantel is one layer whatever this says.
-	Layers int
+	Layers int `json:"layers"`
 
 	// OrnamentsPerGap is the ornaments that hang between two neighboring picks
 	// of the top layer, 0 to 10. The other layers have none.
-	OrnamentsPerGap int
+	OrnamentsPerGap int `json:"ornamentsPerGap"`
 
 	// Ribbon is the length of the one piece of ribbon, for a bow or a fall, at
 	// the heavy side (in the middle of a traditional mantel), 0 to 50 ft. Zero for
 	// none.
-	Ribbon units.Length
+	Ribbon units.Length `json:"ribbon"`
 
 	// Bells is how many bells hang with the ribbon, 0 to 100.
-	Bells int
+	Bells int `json:"bells"`
 }
 
 // CommonPractice returns the rules of thumb that most of the trade follows:

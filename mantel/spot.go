@@ -11,15 +11,15 @@ import (
 type Spot struct {
 	// Item is what it is, by the name that [Rules.Needs] has for it: mantel
 	// picks, mantel ornaments, mantel ribbon or bells.
-	Item string
+	Item string `json:"item"`
 
 	// Along is the distance from the left end of the shelf.
-	Along units.Length
+	Along units.Length `json:"along"`
 
 	// Layer counts from the garland out and in the order of the work: the picks of
 	// layer 2 begin over the end of layer 1, like shingles, and are tied in after it; see
 	// [LookRules]. Ornaments are a layer over the top picks, ribbon and bells one more.
-	Layer int
+	Layer int `json:"layer"`
 }
 
 // String returns a text such as "mantel picks at 1 ft 3 in, layer 2".

@@ -9,9 +9,9 @@ import (
 
 // A Step is one piece of work in dressing a mantel.
 type Step struct {
-	Do    string   // what to do, in a sentence or two
-	Items []string // what it takes, by the names in the needs it was made for
-	Mind  string   // what can go wrong or hurt; may be empty
+	Do    string   `json:"do"`    // what to do, in a sentence or two
+	Items []string `json:"items"` // what it takes, by the names in the needs it was made for
+	Mind  string   `json:"mind"`  // what can go wrong or hurt; may be empty
 }
 
 // String returns a text such as "Fluff the base garland ... (base garland)".

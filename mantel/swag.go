@@ -33,8 +33,8 @@ const (
 // Source: OpenStax, Calculus Volume 1, section Calculus of the Hyperbolic
 // Functions.
 type Swag struct {
-	Span units.Length // from hook to hook, 1 in to 50 ft
-	Sag  units.Length // from the line between the hooks down to the lowest point, 0 to 50 ft
+	Span units.Length `json:"span"` // from hook to hook, 1 in to 50 ft
+	Sag  units.Length `json:"sag"`  // from the line between the hooks down to the lowest point, 0 to 50 ft
 }
 
 // SwagOf returns the swag that a garland of this length makes between hooks that

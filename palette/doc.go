@@ -184,6 +184,9 @@
 //
 // # For engineers: what was checked
 //
+// In JSON a field has its name in lower camel case; colors, finishes, views, relations
+// and palettes are the texts that they print as.
+//
 // sRGB to L*a*b* is under D65 with the white x = 0.3127, y = 0.3290, within 1e-12 of
 // values computed in 50 digits. CIEDE2000 gives all 34 published pairs within 1e-4 in both
 // orders, with the same bits on amd64 (plain and v3), arm64 and s390x.

@@ -399,13 +399,13 @@ func ExampleFinish_String() {
 func ExampleFinish_MarshalText() {
 	text, err := json.Marshal(palette.Swatch{Name: "gold", Color: palette.MustParseColor("gold"), Finish: palette.Metal})
 	fmt.Println(string(text), err)
-	// Output: {"Name":"gold","Color":"#ffd700","Finish":"metal"} <nil>
+	// Output: {"name":"gold","color":"#ffd700","finish":"metal"} <nil>
 }
 
 // The words are common practice.
 func ExampleFinish_UnmarshalText() {
 	var s palette.Swatch
-	err := json.Unmarshal([]byte(`{"Name":"gold","Color":"gold","Finish":"metal"}`), &s)
+	err := json.Unmarshal([]byte(`{"name":"gold","color":"gold","finish":"metal"}`), &s)
 	fmt.Println(s, err)
 	// Output: gold:metal <nil>
 }

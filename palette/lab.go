@@ -16,7 +16,9 @@ import (
 // differ from this by up to 0.008 (0.014 where they mix the two); CSS lab() is
 // relative to D50 and is another matter.
 type Lab struct {
-	L, A, B float64 // L*, a* and b*
+	L float64 `json:"l"` // L*
+	A float64 `json:"a"` // a*
+	B float64 `json:"b"` // b*
 }
 
 // The white point of sRGB, relative to Y = 1.

@@ -17,23 +17,23 @@ const (
 // A Piece is an ornament, ribbon or pick that is owned.
 type Piece struct {
 	// Name is what the owner calls it, "glass balls, attic". It is only printed.
-	Name string
+	Name string `json:"name"`
 
-	Color  Color  // how it looks by daylight
-	Finish Finish // only carried along, see [Finish]
+	Color  Color  `json:"color"`  // how it looks by daylight
+	Finish Finish `json:"finish"` // only carried along, see [Finish]
 
 	// Count is how many alike there are, 0 to 1,000,000. Zero counts as one.
-	Count int
+	Count int `json:"count"`
 }
 
 func (p Piece) count() int { return max(p.Count, 1) }
 
 // A Match says where in a palette a color belongs.
 type Match struct {
-	Index      int     // the place of the nearest swatch in the palette, from 0
-	Swatch     Swatch  // that swatch
-	Difference float64 // ΔE00 to it by daylight
-	Fits       bool    // whether that is within Rules.Fit
+	Index      int     `json:"index"`      // the place of the nearest swatch in the palette, from 0
+	Swatch     Swatch  `json:"swatch"`     // that swatch
+	Difference float64 `json:"difference"` // ΔE00 to it by daylight
+	Fits       bool    `json:"fits"`       // whether that is within Rules.Fit
 }
 
 // String returns m as "crimson, 4.2 away" or "none: crimson is nearest, 24.7 away",
@@ -81,10 +81,10 @@ func (r Rules) match(p *Palette, points *[MaxSwatches]point, c Color) Match {
 
 // A Sorting is a box of pieces sorted into a palette.
 type Sorting struct {
-	Palette Palette          // what it was sorted into
-	Matches []Match          // one for each piece, in the order of the box
-	Kept    [MaxSwatches]int // the pieces that fit, by swatch, counting those alike
-	Left    int              // the pieces that fit no swatch
+	Palette Palette          `json:"palette"` // what it was sorted into
+	Matches []Match          `json:"matches"` // one for each piece, in the order of the box
+	Kept    [MaxSwatches]int `json:"kept"`    // the pieces that fit, by swatch, counting those alike
+	Left    int              `json:"left"`    // the pieces that fit no swatch
 }
 
 // Sort matches every piece of the box to the palette; see [Rules.Match]. The only

@@ -23,15 +23,15 @@ type Palette struct {
 // a shop with habits of its own changes a field. The methods check all three.
 type Rules struct {
 	// Limit is the most swatches in a palette, metals counted, 1 to MaxSwatches.
-	Limit int
+	Limit int `json:"limit"`
 
 	// Apart is the difference ΔE00 from which two colors read as two, 0 to 100: less
 	// than this is taken for one color. Equal colors are one color even at 0.
-	Apart float64
+	Apart float64 `json:"apart"`
 
 	// Fit is the greatest difference ΔE00, 0 to 100, at which a piece still passes
 	// for the swatch it is nearest to.
-	Fit float64
+	Fit float64 `json:"fit"`
 }
 
 // CommonPractice returns the usual rules:

@@ -292,7 +292,7 @@ func TestPaletteText(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	const want = `{"Palette":"crimson,pine=#0b3d0b:glittered,gold:metal","Extra":{"Name":"ivory","Color":"#fffff0","Finish":"shiny"}}`
+	const want = `{"Palette":"crimson,pine=#0b3d0b:glittered,gold:metal","Extra":{"name":"ivory","color":"#fffff0","finish":"shiny"}}`
 	if string(text) != want {
 		t.Errorf("JSON %s, want %s", text, want)
 	}

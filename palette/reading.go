@@ -9,39 +9,40 @@ import (
 // A Reading says of every pair of swatches of a palette whether it holds apart, and
 // for whom.
 type Reading struct {
-	Palette Palette // what was read
-	Apart   float64 // the difference from which two colors read as two, Rules.Apart
-	Pairs   []Pair  // first and second, first and third, …, second and third, …
+	Palette Palette `json:"palette"` // what was read
+	Apart   float64 `json:"apart"`   // the difference from which two colors read as two, Rules.Apart
+	Pairs   []Pair  `json:"pairs"`   // first and second, first and third, …, second and third, …
 }
 
 // A Pair is two swatches of a palette side by side.
 type Pair struct {
-	A, B Swatch // in the order of the palette
+	A Swatch `json:"a"` // the earlier in the palette
+	B Swatch `json:"b"` // the later
 
 	// Difference is ΔE00 between them, by View.
-	Difference [Tritan + 1]float64
+	Difference [Tritan + 1]float64 `json:"difference"`
 
 	// Holds says whether that is enough to read as two colors, by View.
-	Holds [Tritan + 1]bool
+	Holds [Tritan + 1]bool `json:"holds"`
 
 	// Relation is how they lie on the color wheel, the one of the eye: red and green are
 	// triadic or square on it.
-	Relation Relation
+	Relation Relation `json:"relation"`
 
 	// Mend is how to part the pair where it does not hold in some view. It is the
 	// zero value where there is nothing to mend or no way was found.
-	Mend Mend
+	Mend Mend `json:"mend"`
 }
 
 // A Mend is a lighter or darker color for one swatch of a pair, with which the pair
 // holds apart in every view: by lightness alone in those where it does not hold now.
 type Mend struct {
-	Swatch  Swatch  // the swatch to change, with its new color
-	Was     Color   // its color now
-	Lighter bool    // whether the new color is the old one with white, not with black
-	View    View    // the view in which the pair differs least now
-	Now     float64 // the difference in lightness L* between the pair in that view
-	Needed  float64 // the same with the new color, always more
+	Swatch  Swatch  `json:"swatch"`  // the swatch to change, with its new color
+	Was     Color   `json:"was"`     // its color now
+	Lighter bool    `json:"lighter"` // whether the new color is the old one with white, not with black
+	View    View    `json:"view"`    // the view in which the pair differs least now
+	Now     float64 `json:"now"`     // the difference in lightness L* between the pair in that view
+	Needed  float64 `json:"needed"`  // the same with the new color, always more
 }
 
 // Read measures every pair of swatches of p in every [View].

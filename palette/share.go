@@ -158,30 +158,30 @@ func DefaultShares(n int) ([]int, error) {
 type Totals struct {
 	// Types is how many different ornaments there are, 0 to 1,000,000. With 0 only
 	// the pieces are shared.
-	Types int
+	Types int `json:"types"`
 
 	// Pieces is how many ornaments (or picks, bows, …) there are in all, from Types
 	// to 1,000,000.
-	Pieces int
+	Pieces int `json:"pieces"`
 
 	// Shares are the weights of the swatches, each 1 to 1,000,000, as many as there are
 	// swatches. Nil is [DefaultShares].
-	Shares []int
+	Shares []int `json:"shares"`
 }
 
 // A Sharing is types and pieces shared out over a palette.
 type Sharing struct {
-	Rows   []Row // one for each swatch, in the order of the palette
-	Types  int   // the types in all
-	Pieces int   // the pieces in all
+	Rows   []Row `json:"rows"`   // one for each swatch, in the order of the palette
+	Types  int   `json:"types"`  // the types in all
+	Pieces int   `json:"pieces"` // the pieces in all
 }
 
 // A Row is what one swatch gets.
 type Row struct {
-	Swatch Swatch // the color
-	Share  int    // its weight
-	Types  int    // of so many types
-	Pieces int    // so many pieces in all
+	Swatch Swatch `json:"swatch"` // the color
+	Share  int    `json:"share"`  // its weight
+	Types  int    `json:"types"`  // of so many types
+	Pieces int    `json:"pieces"` // so many pieces in all
 }
 
 // Share shares types and pieces out over the swatches of p.

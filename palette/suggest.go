@@ -9,14 +9,14 @@ import (
 
 // A Suggestion is one more swatch for a palette.
 type Suggestion struct {
-	Swatch   Swatch   // what to add, matte
-	Palette  Palette  // the palette with it added at the end
-	Lead     Swatch   // the swatch that Relation is to: the first with a hue, or the first
-	Relation Relation // how the two lie to each other on the color wheel
-	Least    float64  // the least difference ΔE00 to a swatch of the palette in any view
-	Nearest  Swatch   // the swatch at which it is that
-	View     View     // the view in which it is that
-	Holds    bool     // whether it holds apart from every swatch in every view
+	Swatch   Swatch   `json:"swatch"`   // what to add, matte
+	Palette  Palette  `json:"palette"`  // the palette with it added at the end
+	Lead     Swatch   `json:"lead"`     // the swatch that Relation is to: the first with a hue, or the first
+	Relation Relation `json:"relation"` // how the two lie to each other on the color wheel
+	Least    float64  `json:"least"`    // the least difference ΔE00 to a swatch of the palette in any view
+	Nearest  Swatch   `json:"nearest"`  // the swatch at which it is that
+	View     View     `json:"view"`     // the view in which it is that
+	Holds    bool     `json:"holds"`    // whether it holds apart from every swatch in every view
 }
 
 // The most suggestions, and the most of them of one relation.

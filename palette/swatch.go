@@ -18,10 +18,10 @@ const (
 type Swatch struct {
 	// Name is 1 to 40 bytes of printable text without a comma, colon or equals
 	// sign, and without a space at either end.
-	Name string
+	Name string `json:"name"`
 
-	Color  Color  // how it looks by daylight
-	Finish Finish // how it takes the light
+	Color  Color  `json:"color"`  // how it looks by daylight
+	Finish Finish `json:"finish"` // how it takes the light
 }
 
 // ParseSwatch reads a swatch in the form

@@ -1,0 +1,76 @@
+package mantel_test
+
+import (
+	"encoding/json"
+	"reflect"
+	"testing"
+	"unicode"
+
+	"github.com/google/go-cmp/cmp"
+
+	"example.com/fircone/mantel"
+	"example.com/fircone/units"
+)
+
+// Everything that an app might store or send goes through JSON under names in
+// lower camel case, and comes back the same.
+func TestJSON(t *testing.T) {
+	h, err := tearoom.FindDrops(9*ft, mantel.Asymmetrical, mantel.Hanging{
+		Swags: 3, Sag: 6 * in, Heavy: mantel.Right, Right: 3 * in, Fall: 20 * in, Thickness: 8 * in,
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	hook := mantel.Hook{Rating: 5 * units.Pound, Factor: 6}
+	loads, err := tearoom.Loads(h, 8*units.Ounce, hook)
+	if err != nil {
+		t.Fatal(err)
+	}
+	clearances, err := tearoom.Clearances(h)
+	if err != nil || len(clearances.Violations) == 0 {
+		t.Fatal(clearances, err)
+	}
+	rules := mantel.CommonPractice()
+	spots, err := rules.Spots(tearoom, mantel.Asymmetrical, mantel.Right)
+	if err != nil {
+		t.Fatal(err)
+	}
+	needs, err := rules.Needs(tearoom, mantel.Asymmetrical)
+	if err != nil {
+		t.Fatal(err)
+	}
+	steps, err := mantel.Steps(mantel.Asymmetrical, needs)
+	if err != nil {
+		t.Fatal(err)
+	}
+	path, err := tearoom.AppendPath(nil, h, 2)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, v := range []any{tearoom, h, hook, loads, clearances, rules, spots[len(spots)-1], steps[0], path[1], mantel.Swag{Span: 5 * ft, Sag: 8 * in}} {
+		text, err := json.Marshal(v)
+		back := reflect.New(reflect.TypeOf(v))
+		if err != nil || json.Unmarshal(text, back.Interface()) != nil || !cmp.Equal(v, back.Elem().Interface()) {
+			t.Errorf("%T: %s, %v, comes back as %+v", v, text, err, back.Elem())
+		}
+		namesAre(t, reflect.TypeOf(v))
+	}
+}
+
+// namesAre checks that a field's name in JSON is its name in Go but for the first letter.
+func namesAre(t *testing.T, typ reflect.Type) {
+	t.Helper()
+	for typ.Kind() == reflect.Slice {
+		typ = typ.Elem()
+	}
+	if typ.Kind() != reflect.Struct {
+		return
+	}
+	for i := range typ.NumField() {
+		f := typ.Field(i)
+		if got, want := f.Tag.Get("json"), string(unicode.ToLower(rune(f.Name[0])))+f.Name[1:]; got != want {
+			t.Errorf("%v.%s is %q in JSON", typ, f.Name, got)
+		}
+		namesAre(t, f.Type)
+	}
+}
