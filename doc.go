@@ -54,7 +54,9 @@
 //   - [example.com/fircone/mantel]: how much a mantel takes, how it hangs, what holds it, what it stays clear of
 //
 // Read units first if you write programs and sizing first if you do not: its rules
-// of thumb are the trade's, and the section on shape says when to leave them.
+// of thumb are the trade's, and the section on shape says when to leave them. The
+// charts are at the head of the pages: trees by height and by shape in sizing, shelves
+// and swags in mantel, types by color in palette.
 // The programs under examples put the packages together; examples/plan plans a
 // whole job and is the one to copy.
 //
