@@ -29,13 +29,13 @@
 // the shape: how far apart the wraps come by rule, the garland that keeps them as
 // close as on a 7 ft tree, and the surface.
 //
-//	height   types  each      picks  garland    lights  wraps  to match    surface
-//	6 ft     6      4 to 8    18     54 ft      600     9 in   47 ft       38.6 sq ft
-//	7 ft     7      5 to 9    21     63 ft      700     10 in  63 ft       52.6 sq ft
-//	7½ ft    7      5 to 9    23     67 ft 6 in 750     11 in  73 ft       60.4 sq ft
-//	9 ft     9      7 to 11   27     81 ft      900     13 in  104 ft      87 sq ft
-//	12 ft    12     10 to 14  36     108 ft     1200    17 in  184 ft      154.6 sq ft
-//	15 ft    15     13 to 17  45     135 ft     1500    22 in  287 ft      241.6 sq ft
+//	height   types  each      picks  garland     lights  wraps  to match    surface
+//	6 ft     6      4 to 8    18     54 ft       600     9 in   47 ft       38.6 sq ft
+//	7 ft     7      5 to 9    21     63 ft       700     10 in  63 ft       52.6 sq ft
+//	7½ ft    7      5 to 9    23     67 ft 6 in  750     11 in  73 ft       60.4 sq ft
+//	9 ft     9      7 to 11   27     81 ft       900     13 in  104 ft      87 sq ft
+//	12 ft    12     10 to 14  36     108 ft      1200    17 in  184 ft      154.6 sq ft
+//	15 ft    15     13 to 17  45     135 ft      1500    22 in  287 ft      241.6 sq ft
 //
 // The garland to match is rounded up to a foot. From 6 to 8 ft either column will
 // do, and the rule is the habit: for 7½ ft get 67 ft 6 in, or 73 ft if the tree is to
@@ -48,34 +48,37 @@
 // What it takes to match the same 7 ft tree where the rules do not suit. The width is
 // the usual one; get as many types as by rule, and fewer of each.
 //
-//	against a wall  width      ornaments  garland  picks  lights
-//	6 ft            3 ft 11 in 24         32 ft    11     343
-//	7 ft            4 ft 7 in  33         43 ft    14     467
-//	7½ ft           4 ft 11 in 38         49 ft    17     536
-//	9 ft            5 ft 10 in 54         70 ft    24     772
-//	12 ft           7 ft 10 in 96         124 ft   42     1372
-//	15 ft           9 ft 9 in  150        192 ft   65     2143
-//	in a corner     width      ornaments  garland  picks  lights
-//	6 ft            3 ft 11 in 18         25 ft    8      258
-//	7 ft            4 ft 7 in  25         33 ft    11     350
-//	7½ ft           4 ft 11 in 29         38 ft    13     402
-//	9 ft            5 ft 10 in 41         53 ft    18     579
-//	12 ft           7 ft 10 in 72         93 ft    31     1029
-//	15 ft           9 ft 9 in  113        145 ft   49     1608
-//	slim            width      ornaments  garland  picks  lights
-//	6 ft            2 ft 8 in  25         32 ft    11     348
-//	7 ft            3 ft 2 in  34         44 ft    15     473
-//	7½ ft           3 ft 5 in  38         50 ft    17     543
-//	9 ft            4 ft 1 in  55         71 ft    24     781
-//	12 ft           5 ft 5 in  98         125 ft   42     1389
-//	15 ft           6 ft 9 in  152        194 ft   66     2170
-//	pencil          width      ornaments  garland  picks  lights
-//	6 ft            1 ft 10 in 16         22 ft    7      229
-//	7 ft            2 ft 1 in  22         30 ft    10     311
-//	7½ ft           2 ft 3 in  25         34 ft    11     357
-//	9 ft            2 ft 8 in  36         48 ft    16     514
-//	12 ft           3 ft 7 in  64         83 ft    28     914
-//	15 ft           4 ft 6 in  100        129 ft   43     1427
+//	against a wall  width       ornaments  garland  picks  lights
+//	6 ft            3 ft 11 in  24         32 ft    11     343
+//	7 ft            4 ft 7 in   33         43 ft    14     467
+//	7½ ft           4 ft 11 in  38         49 ft    17     536
+//	9 ft            5 ft 10 in  54         70 ft    24     772
+//	12 ft           7 ft 10 in  96         124 ft   42     1372
+//	15 ft           9 ft 9 in   150        192 ft   65     2143
+//
+//	in a corner     width       ornaments  garland  picks  lights
+//	6 ft            3 ft 11 in  18         25 ft    8      258
+//	7 ft            4 ft 7 in   25         33 ft    11     350
+//	7½ ft           4 ft 11 in  29         38 ft    13     402
+//	9 ft            5 ft 10 in  41         53 ft    18     579
+//	12 ft           7 ft 10 in  72         93 ft    31     1029
+//	15 ft           9 ft 9 in   113        145 ft   49     1608
+//
+//	slim            width       ornaments  garland  picks  lights
+//	6 ft            2 ft 8 in   25         32 ft    11     348
+//	7 ft            3 ft 2 in   34         44 ft    15     473
+//	7½ ft           3 ft 5 in   38         50 ft    17     543
+//	9 ft            4 ft 1 in   55         71 ft    24     781
+//	12 ft           5 ft 5 in   98         125 ft   42     1389
+//	15 ft           6 ft 9 in   152        194 ft   66     2170
+//
+//	pencil          width       ornaments  garland  picks  lights
+//	6 ft            1 ft 10 in  16         22 ft    7      229
+//	7 ft            2 ft 1 in   22         30 ft    10     311
+//	7½ ft           2 ft 3 in   25         34 ft    11     357
+//	9 ft            2 ft 8 in   36         48 ft    16     514
+//	12 ft           3 ft 7 in   64         83 ft    28     914
+//	15 ft           4 ft 6 in   100        129 ft   43     1427
 //
 // The tree against a wall or in a corner is a full one. For other widths and corners,
 // and for a handle or a bare tip, ask [Look.Amounts].

@@ -34,7 +34,7 @@ func TestDocIsExampleOutput(t *testing.T) {
 			t.Errorf("no output of %s", name)
 			continue
 		}
-		chart := strings.ReplaceAll(output, "\t// ", "//\t")
+		chart := strings.NewReplacer("\t// ", "//\t", "\t//\n", "//\n").Replace(output)
 		if !strings.Contains(string(doc), "//\n"+chart+"//\n") {
 			t.Errorf("the documentation does not hold the output of %s:\n%s", name, chart)
 		}

@@ -14,7 +14,7 @@ import (
 // takes to wind it so.
 func Example_chartByShape() {
 	look := sizing.CommonLook()
-	for _, shape := range []struct {
+	for i, shape := range []struct {
 		name     string
 		taper    sizing.Taper
 		exposure sizing.Exposure
@@ -24,7 +24,10 @@ func Example_chartByShape() {
 		{"slim", sizing.Slim, sizing.AllRound},
 		{"pencil", sizing.Pencil, sizing.AllRound},
 	} {
-		fmt.Printf("%-15s %-10s %-10s %-8s %-6s %s\n", shape.name, "width", "ornaments", "garland", "picks", "lights")
+		if i > 0 {
+			fmt.Println()
+		}
+		fmt.Printf("%-15s %-11s %-10s %-8s %-6s %s\n", shape.name, "width", "ornaments", "garland", "picks", "lights")
 		for _, text := range []string{"6 ft", "7 ft", "7½ ft", "9 ft", "12 ft", "15 ft"} {
 			tree := sizing.Tree{Height: units.MustParseLength(text), Taper: shape.taper, Exposure: shape.exposure}
 			width, _ := tree.Taper.Base(tree.Height)
@@ -34,39 +37,42 @@ func Example_chartByShape() {
 				return
 			}
 			garland, _ := a.Garland.Ceil(units.Foot)
-			fmt.Printf("%-15s %-10s %-10d %-8v %-6d %d\n",
+			fmt.Printf("%-15s %-11s %-10d %-8v %-6d %d\n",
 				text, width.Format(units.InFeetInches, units.Inch), a.Ornaments, garland, a.Picks, a.Lights)
 		}
 	}
 	// Output:
-	// against a wall  width      ornaments  garland  picks  lights
-	// 6 ft            3 ft 11 in 24         32 ft    11     343
-	// 7 ft            4 ft 7 in  33         43 ft    14     467
-	// 7½ ft           4 ft 11 in 38         49 ft    17     536
-	// 9 ft            5 ft 10 in 54         70 ft    24     772
-	// 12 ft           7 ft 10 in 96         124 ft   42     1372
-	// 15 ft           9 ft 9 in  150        192 ft   65     2143
-	// in a corner     width      ornaments  garland  picks  lights
-	// 6 ft            3 ft 11 in 18         25 ft    8      258
-	// 7 ft            4 ft 7 in  25         33 ft    11     350
-	// 7½ ft           4 ft 11 in 29         38 ft    13     402
-	// 9 ft            5 ft 10 in 41         53 ft    18     579
-	// 12 ft           7 ft 10 in 72         93 ft    31     1029
-	// 15 ft           9 ft 9 in  113        145 ft   49     1608
-	// slim            width      ornaments  garland  picks  lights
-	// 6 ft            2 ft 8 in  25         32 ft    11     348
-	// 7 ft            3 ft 2 in  34         44 ft    15     473
-	// 7½ ft           3 ft 5 in  38         50 ft    17     543
-	// 9 ft            4 ft 1 in  55         71 ft    24     781
-	// 12 ft           5 ft 5 in  98         125 ft   42     1389
-	// 15 ft           6 ft 9 in  152        194 ft   66     2170
-	// pencil          width      ornaments  garland  picks  lights
-	// 6 ft            1 ft 10 in 16         22 ft    7      229
-	// 7 ft            2 ft 1 in  22         30 ft    10     311
-	// 7½ ft           2 ft 3 in  25         34 ft    11     357
-	// 9 ft            2 ft 8 in  36         48 ft    16     514
-	// 12 ft           3 ft 7 in  64         83 ft    28     914
-	// 15 ft           4 ft 6 in  100        129 ft   43     1427
+	// against a wall  width       ornaments  garland  picks  lights
+	// 6 ft            3 ft 11 in  24         32 ft    11     343
+	// 7 ft            4 ft 7 in   33         43 ft    14     467
+	// 7½ ft           4 ft 11 in  38         49 ft    17     536
+	// 9 ft            5 ft 10 in  54         70 ft    24     772
+	// 12 ft           7 ft 10 in  96         124 ft   42     1372
+	// 15 ft           9 ft 9 in   150        192 ft   65     2143
+	//
+	// in a corner     width       ornaments  garland  picks  lights
+	// 6 ft            3 ft 11 in  18         25 ft    8      258
+	// 7 ft            4 ft 7 in   25         33 ft    11     350
+	// 7½ ft           4 ft 11 in  29         38 ft    13     402
+	// 9 ft            5 ft 10 in  41         53 ft    18     579
+	// 12 ft           7 ft 10 in  72         93 ft    31     1029
+	// 15 ft           9 ft 9 in   113        145 ft   49     1608
+	//
+	// slim            width       ornaments  garland  picks  lights
+	// 6 ft            2 ft 8 in   25         32 ft    11     348
+	// 7 ft            3 ft 2 in   34         44 ft    15     473
+	// 7½ ft           3 ft 5 in   38         50 ft    17     543
+	// 9 ft            4 ft 1 in   55         71 ft    24     781
+	// 12 ft           5 ft 5 in   98         125 ft   42     1389
+	// 15 ft           6 ft 9 in   152        194 ft   66     2170
+	//
+	// pencil          width       ornaments  garland  picks  lights
+	// 6 ft            1 ft 10 in  16         22 ft    7      229
+	// 7 ft            2 ft 1 in   22         30 ft    10     311
+	// 7½ ft           2 ft 3 in   25         34 ft    11     357
+	// 9 ft            2 ft 8 in   36         48 ft    16     514
+	// 12 ft           3 ft 7 in   64         83 ft    28     914
+	// 15 ft           4 ft 6 in   100        129 ft   43     1427
 }
 
 // Geometry. By hand, at 7 ft: 52.6 sq ft over 25, 50, 75, 100 and 150 ft is 25, 13, 8,

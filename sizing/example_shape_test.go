@@ -13,7 +13,7 @@ import (
 // package documentation.
 func Example_quickChart() {
 	rules, look := sizing.CommonPractice(), sizing.CommonLook()
-	fmt.Printf("%-8s %-6s %-9s %-6s %-10s %-7s %-6s %-11s %s\n",
+	fmt.Printf("%-8s %-6s %-9s %-6s %-11s %-7s %-6s %-11s %s\n",
 		"height", "types", "each", "picks", "garland", "lights", "wraps", "to match", "surface")
 	for _, text := range []string{"6 ft", "7 ft", "7½ ft", "9 ft", "12 ft", "15 ft"} {
 		height := units.MustParseLength(text)
@@ -25,18 +25,18 @@ func Example_quickChart() {
 			return
 		}
 		match, _ := c.Shape.Garland.Ceil(units.Foot)
-		fmt.Printf("%-8s %-6d %-9v %-6d %-10v %-7d %-6v %-11v %s\n",
+		fmt.Printf("%-8s %-6d %-9v %-6d %-11v %-7d %-6v %-11v %s\n",
 			text, types, each, c.Rule.Picks, c.Rule.Garland, c.Rule.Lights,
 			c.RuleLook.Garland.Format(units.InInches, units.Inch), match, c.Area.Format(units.InFeet, units.SquareFoot/10))
 	}
 	// Output:
-	// height   types  each      picks  garland    lights  wraps  to match    surface
-	// 6 ft     6      4 to 8    18     54 ft      600     9 in   47 ft       38.6 sq ft
-	// 7 ft     7      5 to 9    21     63 ft      700     10 in  63 ft       52.6 sq ft
-	// 7½ ft    7      5 to 9    23     67 ft 6 in 750     11 in  73 ft       60.4 sq ft
-	// 9 ft     9      7 to 11   27     81 ft      900     13 in  104 ft      87 sq ft
-	// 12 ft    12     10 to 14  36     108 ft     1200    17 in  184 ft      154.6 sq ft
-	// 15 ft    15     13 to 17  45     135 ft     1500    22 in  287 ft      241.6 sq ft
+	// height   types  each      picks  garland     lights  wraps  to match    surface
+	// 6 ft     6      4 to 8    18     54 ft       600     9 in   47 ft       38.6 sq ft
+	// 7 ft     7      5 to 9    21     63 ft       700     10 in  63 ft       52.6 sq ft
+	// 7½ ft    7      5 to 9    23     67 ft 6 in  750     11 in  73 ft       60.4 sq ft
+	// 9 ft     9      7 to 11   27     81 ft       900     13 in  104 ft      87 sq ft
+	// 12 ft    12     10 to 14  36     108 ft      1200    17 in  184 ft      154.6 sq ft
+	// 15 ft    15     13 to 17  45     135 ft      1500    22 in  287 ft      241.6 sq ft
 }
 
 // The worked example of the package documentation: common practice and geometry.
