@@ -13,7 +13,7 @@ import (
 
 // The front page leads from questions to functions, with the answers. Under each
 // function stands an example whose comment begins with that question, and whose
-// output has every number of the answer.
+// output has the numbers of the answer in their order.
 func TestQuestions(t *testing.T) {
 	front, err := os.ReadFile("../../doc.go")
 	if err != nil {
@@ -58,10 +58,14 @@ func TestQuestions(t *testing.T) {
 		if comment, ok := examples[of]; !ok || !strings.HasPrefix(comment, question) {
 			t.Errorf("%q leads to %s, whose example says %q", question, of, comment)
 		}
+		left := numbers.FindAllString(outputs[of], -1)
 		for _, number := range numbers.FindAllString(answer, -1) {
-			if !slices.Contains(numbers.FindAllString(outputs[of], -1), number) {
-				t.Errorf("%q is answered by %q, but the output of its example has no %s:\n%s", question, answer, number, outputs[of])
+			i := slices.Index(left, number)
+			if i < 0 {
+				t.Errorf("%q is answered by %q, but the output of its example has no %s there:\n%s", question, answer, number, outputs[of])
+				break
 			}
+			left = left[i+1:]
 		}
 		delete(examples, of)
 	}
