@@ -92,7 +92,7 @@ func TestDrapeOfNothing(t *testing.T) {
 	}
 }
 
-// The closest wraps that can be wound are a look, not "too long to wind"; and a surface that is shared
+// The closest and the widest wraps that can be wound are a look, not "too long to wind"; and a surface that is shared
 // out evenly leaves nothing over.
 func TestLookLimits(t *testing.T) {
 	s, err := Tree{Height: 6 * units.Foot}.surface("")
@@ -101,6 +101,13 @@ func TestLookLimits(t *testing.T) {
 	}
 	if got := s.look(Amounts{Garland: s.cone.spiralLength(MinSpacing, 1)}).Garland; got != MinSpacing {
 		t.Errorf("spacing %v, want %v", got, MinSpacing)
+	}
+	wide, err := Tree{Height: 100 * units.Foot, Base: 150 * units.Foot}.surface("")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := wide.look(Amounts{Garland: wide.cone.spiralLength(MaxSpacing, 1)}).Garland; got != MaxSpacing {
+		t.Errorf("spacing %v, want %v", got, MaxSpacing)
 	}
 	s.area = 12 * units.SquareFoot
 	if got := s.look(Amounts{Ornaments: 6}).Ornament; got != 2*units.SquareFoot {

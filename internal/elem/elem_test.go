@@ -355,3 +355,22 @@ func TestTables(t *testing.T) {
 		}
 	}
 }
+
+// The double that comes nearest to a multiple of π/2 takes all the digits that the reduction has: what
+// is left of it is 4.7e-19. Source of the number: J.-M. Muller, Elementary Functions, ch. on range
+// reduction, from memory; that it comes so near is computed here.
+func TestHardArguments(t *testing.T) {
+	x := math.Ldexp(6381956970095103, 797)
+	want := bigCos(x, 0)
+	if w, _ := want.Float64(); math.Abs(w) > 4.7e-19 {
+		t.Fatalf("the cosine of %v is %v", x, w)
+	}
+	for _, k := range []float64{1, -1} {
+		if u := ulps(Cos(k*x), want); !(u < 0.9) {
+			t.Errorf("Cos(%v) = %v, off by %v ulp", k*x, Cos(k*x), u)
+		}
+		if u := ulps(Sin(k*x), bigSin(k*x, 0)); !(u < 0.9) {
+			t.Errorf("Sin(%v) = %v, off by %v ulp", k*x, Sin(k*x), u)
+		}
+	}
+}
