@@ -296,3 +296,13 @@ func TestSameBits(t *testing.T) {
 		t.Errorf("the bits sum to %#x, want %#x", got, want)
 	}
 }
+
+// Two colors whose hues mirror each other about 0°: their mean hue is 0°, not 360°, which for the rotation
+// term is not the same. The definition works it out in degrees.
+func TestMeanHueZero(t *testing.T) {
+	p, q := Lab{50, 40, 10}, Lab{50, 80, -20}
+	got, err := Difference(p, q)
+	if want := slowDifference(p, q); err != nil || math.Abs(got-want) > 1e-9 {
+		t.Errorf("Difference(%v, %v) = %v, %v, want %v", p, q, got, err, want)
+	}
+}
