@@ -4,6 +4,7 @@
 //	go run ./internal/proof/mutants               all packages that ship, or that those import
 //	go run ./internal/proof/mutants PACKAGE...    these, such as units or sizing/shopping
 //	go run ./internal/proof/mutants FILE...       only what is broken in these files
+//	go run ./internal/proof/mutants -every 4      one mutant in 4, others with each commit: what .ci/run does
 //
 // What to break, and how, and which of it the tests reach at all, is what gremlins finds, pinned in .ci/tools.mod:
 // + for -, < for <=, == for != and the like. Gremlins itself builds the tests anew for each mutant, which takes
@@ -57,6 +58,7 @@ type mutant struct {
 	column int
 	apart  bool // no switch can hold it
 	fate   fate
+	passed bool // it was not its turn
 }
 
 type fate int
@@ -73,14 +75,19 @@ const (
 func main() {
 	verbose := flag.Bool("v", false, "show each mutant that lives, listed or not, and those that time out")
 	workers := flag.Int("workers", runtime.NumCPU(), "how many mutants to try at a time")
+	every := flag.Int("every", 1, "try one mutant in so many")
 	flag.Parse()
-	if err := run(*verbose, *workers, flag.Args()); err != nil {
+	if err := run(*verbose, *workers, *every, flag.Args()); err != nil {
 		fmt.Fprintln(os.Stderr, "mutants:", err)
 		os.Exit(1)
 	}
 }
 
-func run(verbose bool, workers int, args []string) error {
+func run(verbose bool, workers, every int, args []string) error {
+	turn, err := commits()
+	if err != nil {
+		return err
+	}
 	listed, err := readSurvivors()
 	if err != nil {
 		return err
@@ -107,13 +114,16 @@ func run(verbose bool, workers int, args []string) error {
 	var bad []string
 	for _, pkg := range slices.Sorted(maps.Keys(files)) {
 		began := time.Now()
-		all, err := try(pkg, files[pkg], workers)
+		all, err := try(pkg, files[pkg], workers, func(m *mutant) bool { return (m.id+turn)%every == 0 })
 		if err != nil {
 			return fmt.Errorf("%s: %w", pkg, err)
 		}
 		count := map[fate]int{}
 		alive, tried := map[string]bool{}, map[string]bool{}
 		for _, m := range all {
+			if m.passed {
+				continue
+			}
 			count[m.fate]++
 			key, err := key(pkg, m)
 			if err != nil {
@@ -131,7 +141,7 @@ func run(verbose bool, workers int, args []string) error {
 			}
 		}
 		for _, key := range slices.Sorted(maps.Keys(listed)) {
-			if tried[key] && !alive[key] || files[pkg] == nil && !tried[key] && filepath.Dir(key[:strings.Index(key, " ")]) == pkg {
+			if tried[key] && !alive[key] && every == 1 || files[pkg] == nil && every == 1 && !tried[key] && filepath.Dir(key[:strings.Index(key, " ")]) == pkg {
 				bad = append(bad, fmt.Sprintf("is in %s, but none lives: %s", survivors, key))
 			}
 		}
@@ -139,7 +149,7 @@ func run(verbose bool, workers int, args []string) error {
 		percent := 100 * float64(dead) / float64(max(total, 1))
 		fmt.Printf("%-18s %4d killed, %2d of them by time, %3d lived, %3d not reached: %.1f %% killed, in %.0f s\n",
 			pkg, dead, count[timeout], count[lived], count[unreached], percent, time.Since(began).Seconds())
-		if percent < bar && files[pkg] == nil {
+		if percent < bar && files[pkg] == nil && total >= 100 {
 			bad = append(bad, fmt.Sprintf("%s: %.1f %% killed, want %.0f %%", pkg, percent, bar))
 		}
 	}
@@ -147,6 +157,15 @@ func run(verbose bool, workers int, args []string) error {
 		return fmt.Errorf("%d faults\n%s", len(bad), strings.Join(bad, "\n"))
 	}
 	return nil
+}
+
+// commits returns how many commits there are.
+func commits() (int, error) {
+	out, err := exec.Command("git", "rev-list", "--count", "HEAD").Output()
+	if err != nil {
+		return 0, err
+	}
+	return strconv.Atoi(strings.TrimSpace(string(out)))
 }
 
 // packages returns the packages that ship or that those import, and that have code.
@@ -225,8 +244,8 @@ func find(pkg string, files []string, dir string) ([]*mutant, error) {
 	return all, nil
 }
 
-// try runs the mutants of a package.
-func try(pkg string, files []string, workers int) ([]*mutant, error) {
+// try runs the mutants of a package whose turn it is.
+func try(pkg string, files []string, workers int, turn func(*mutant) bool) ([]*mutant, error) {
 	dir, err := os.MkdirTemp("", "mutants")
 	if err != nil {
 		return nil, err
@@ -267,7 +286,7 @@ func try(pkg string, files []string, workers int) ([]*mutant, error) {
 		})
 	}
 	for _, m := range all {
-		if m.fate == lived {
+		if m.passed = !turn(m); m.fate == lived && !m.passed {
 			queue <- m
 		}
 	}
