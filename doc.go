@@ -11,38 +11,43 @@
 // # Which question, which function
 //
 // Each line leads to the function that gives the answer. The same question stands
-// under that function as an example, which shows how it is asked.
+// under that function as an example, which shows how it is asked: on the web page, or
+// in questions_test.go of its package, since go doc in a terminal shows no examples.
+// There write the folder with ./ before it, as in go doc ./palette.Rules.Read: palette
+// alone finds a package of Go's own.
+//
+// The examples share a station; each page dresses it anew.
 //
 // The tree:
 //
-//   - How many ornaments does a 9 ft tree take, and of how many types? 9 types, 7 to 11 of each: 63 to 99 ornaments in all. [sizing.Rules.Each]
-//   - How many picks does a 9 ft tree take in place of garland? 27 picks. [sizing.Rules.Picks]
-//   - How many 6 ft strands of garland for a 7½ ft tree? 67 ft 6 in of garland: 12 strands. [sizing.Strands.Count]
-//   - How much garland for a 6½ ft slim tree in a corner? 19 ft 11 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in. [sizing.Look.Amounts]
-//   - How far off is the rule of thumb on a 12 ft tree? 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 184 ft. [sizing.Rules.Compare]
-//   - I have 50 ft of garland for a 7 ft tree: how far apart do the wraps come? 13 in apart. [sizing.Cone.Spacing]
-//   - Which sizes of ball for a 9 ft tree with 81 of them, and how many of each? 16 of 5 1/2 in, 24 of 4 in, 41 of 2 1/2 in. [sizing.MixOf]
-//   - Which is the tallest tree under a 9 ft ceiling? 8 ft. [sizing.Room.Fit]
-//   - May 40 strings of old lights, 40 W each, share a 15 A circuit? No, 1600 W on a circuit for 1440 W. [sizing.Strings.Load]
-//   - Where does each of twelve balls go on a 4 ft 6 in tree in a corner? The topmost is a small one, 3 ft 8 in up at 9 o'clock. [placement.Layout.Places]
-//   - What do 175 W of lights cost to run for a season at 0.119 a kilowatt-hour? 84 kWh cost 9.996. [sizing.Strings.Use]
+//   - How many ornaments does a 9 ft tree take, and of how many types? 9 types, 7 to 11 of each: 63 to 99 ornaments in all ([sizing.Rules.Types], [sizing.Rules.Each], [sizing.Rules.Ornaments]).
+//   - How many picks does a 9 ft tree take in place of garland? 27 picks ([sizing.Rules.Picks]).
+//   - How many 6 ft strands of garland for a 7½ ft tree? 67 ft 6 in of garland: 12 strands ([sizing.Rules.Garland], [sizing.Strands.Count]).
+//   - How much garland for a 6½ ft slim tree in a corner? 19 ft 11 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in ([sizing.Look.Amounts]).
+//   - How far off is the rule of thumb on a 12 ft tree? 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 184 ft ([sizing.Rules.Compare]).
+//   - I have 50 ft of garland for a 7 ft tree: how far apart do the wraps come? 13 in apart, in a corner 6 1/2 in ([sizing.Tree.Spacing]).
+//   - Which sizes of ball for a 9 ft tree with 81 of them, and how many of each? 16 of 5 1/2 in, 24 of 4 in, 41 of 2 1/2 in ([sizing.MixOf]).
+//   - Which is the tallest tree under a 9 ft ceiling? 8 ft ([sizing.Room.Fit]).
+//   - May 40 strings of old lights, 40 W each, share a 15 A circuit of 120 V? No, 1600 W on a circuit for 1440 W ([sizing.Strings.Load]).
+//   - Where do 4 balls of 3 in and 8 of 2 in go on a 4 ft 6 in tree in a corner? The topmost is a small one, 3 ft 8 in up at 9 o'clock ([placement.Layout.Places]).
+//   - What do 175 W of lights cost to run for a season of 40 days, 12 h a day, at 0.119 a kilowatt-hour? 84 kWh cost 9.996 ([sizing.Strings.Use]).
 //
 // The mantel:
 //
-//   - How long is the garland for a 64 in mantel? 7 ft 4 in traditional, 9 ft 4 in asymmetrical. [mantel.Rules.BaseGarland]
-//   - Where do the picks of a 64 in mantel go? At 4 in, 12 in, 20 in, 28 in, 36 in, 44 in, 52 in and 60 in from the left. [mantel.Rules.Spots]
-//   - How far do the ends of a 9 ft garland fall on a 64 in mantel? 1 ft 10 in at the left and 1 ft 10 in at the right. [mantel.Mantel.FindDrops]
-//   - How much garland do two swags 8 in deep take on a 64 in mantel, with ends that fall a foot? 8 ft 1 3/4 in. [mantel.Mantel.Garland]
-//   - Will hooks rated 5 lb hold a garland of 8 oz a foot in two swags? No, overloaded at 24.6 oz. [mantel.Mantel.Loads]
-//   - Is the garland clear of the fire? Not at 2 in, where it is to be at least 6 in. [mantel.Mantel.Clearances]
+//   - How long is the garland for a 64 in mantel? 7 ft 4 in traditional, 9 ft 4 in asymmetrical ([mantel.Rules.BaseGarland]).
+//   - Where do the picks of a traditional 64 in mantel go? At 4 in, 12 in, 20 in, 28 in, 36 in, 44 in, 52 in and 60 in from the left ([mantel.Rules.Spots]).
+//   - How far do the ends of a 9 ft garland fall on a traditional 64 in mantel? 1 ft 10 in at the left and 1 ft 10 in at the right ([mantel.Mantel.FindDrops]).
+//   - How much garland do two swags 8 in deep take on a 64 in mantel, with ends that fall a foot? 8 ft 1 3/4 in ([mantel.Mantel.Garland]).
+//   - Will hooks rated 5 lb hold 8 oz a foot in two swags 8 in deep on 64 in, a foot falling at each end? No: the middle one carries 24.6 oz and may carry 16 ([mantel.Mantel.Loads]).
+//   - Is a garland that hangs 2 in above the opening clear of the fire? No, 6 in is the least ([mantel.Mantel.Clearances]).
 //
 // The shop and the boxes:
 //
-//   - Which boxes do I buy for 49 balls, in boxes of 6, 12 and 24? 1 box of 6 and 2 of 24 for 37, 5 left over. [shopping.Shop.Cheapest]
-//   - How full a tree does a budget of 30.00 make, and what if it is too small? 6 stars and 6 bells; at least 25.00 for the fewest. [shopping.Shop.Fullest]
-//   - Do these four colors hold together, for everybody? Not under deutan vision; forestgreen=#1d751d would. [palette.Rules.Read]
-//   - Which of last year's ornaments fit the palette? The red does, 1.5 away from crimson; the turquoise does not, 26.1 away. [palette.Rules.Sort]
-//   - What is a 64 in shelf in feet, yards and meters? 5.33 ft, 1.78 yd, 1.63 m. [units.Length.Format]
+//   - Which boxes do I buy for 49 balls, in boxes of 6 at 5.00, 12 at 9.00 and 24 at 16.00? 1 box of 6 and 2 of 24 for 37, 5 left over ([shopping.Shop.Cheapest]).
+//   - How full a tree does a budget of 30.00 make, of stars at 2.00 and bells at 3.00, 5 to 9 of each? 6 stars and 6 bells; under 25.00 is an error that names it ([shopping.Shop.Fullest]).
+//   - Do crimson, forestgreen, gold and ivory hold together, for everybody? Not for the green-blind (deutan); a darker forestgreen, #1d751d, would ([palette.Rules.Read]).
+//   - Which of last year's pieces, red #d81840 and turquoise, go with crimson, forestgreen, gold and ivory? The red is 1.5 away from crimson and does; the turquoise is 26.1 away from the nearest and does not ([palette.Rules.Sort]).
+//   - What is a 64 in shelf in feet, yards and meters? 5.33 ft, 1.78 yd, 1.63 m ([units.Length.Format]).
 //
 // # The packages
 //
@@ -54,9 +59,9 @@
 //   - [example.com/fircone/mantel]: how much a mantel takes, how it hangs, what holds it, what it stays clear of
 //
 // Read units first if you write programs and sizing first if you do not: its rules
-// of thumb are the trade's, and the section on shape says when to leave them. The
-// charts are at the head of the pages: trees by height and by shape in sizing, shelves
-// and swags in mantel, types by color in palette.
+// of thumb are the trade's, and its section When the rules fail says when to leave
+// them. The charts: trees by height and by shape in sizing, shelves and swags in
+// mantel, types by color in palette.
 // The programs under examples put the packages together; examples/plan plans a
 // whole job and is the one to copy.
 //
@@ -65,15 +70,15 @@
 // A figure with a published source carries it: a standard with its section, a
 // paper, a textbook. Much of the trade is habit that nobody has published; it is
 // called common practice, and what could not be looked up says that it is from
-// memory. Both kinds are values of a type named Rules, so a shop with habits of
-// its own changes a field.
+// memory. The rules of thumb are fields of the types named Rules, which a shop may
+// change; safety figures are fixed.
 //
 // The rules of thumb know only a tree's height, and suit a full tree of 6 to 8 ft
 // that is seen from all sides. Beside each stands the geometry, which knows its
 // shape: the two check each other, and a comparison says by how much they differ.
 //
-// Rounding is one policy. A count of kinds goes by whole feet, a part foot adding
-// none. A supply goes by the exact size and rounds up, never short.
+// Rounding is one policy. Ornament types, and how many of each, go by whole feet, a
+// part foot adding none. A supply goes by the exact size and rounds up, never short.
 //
 // The same arguments give the same answer, to the bit, on every machine. Wrong
 // data is an error that names the value and what is accepted.

@@ -94,7 +94,7 @@ func (c Clearance) String() string {
 // A Violation is a clearance that falls short of a published figure. Violations
 // are equal if == says so.
 type Violation struct {
-	Place    string       `json:"place"`    // the part of the garland, as in [Clearance]
+	Place    string       `json:"place"`    // the part of the garland, as in Clearance
 	Measure  string       `json:"measure"`  // what was measured: "distance from the opening"
 	Measured units.Length `json:"measured"` // how much it is
 	Allowed  units.Length `json:"allowed"`  // how much it may be
@@ -126,10 +126,15 @@ type Clearances struct {
 }
 
 // String returns the violations line by line, or says that there are none; then
-// the cautions.
+// the cautions. Clearances of no place, which come with an error, are "nothing was
+// checked".
 func (c Clearances) String() string {
 	var b strings.Builder
-	if len(c.Violations) == 0 {
+	switch {
+	case len(c.Violations) > 0:
+	case len(c.Places) == 0:
+		b.WriteString(unchecked)
+	default:
 		b.WriteString("no clearance falls short")
 	}
 	for i, v := range c.Violations {

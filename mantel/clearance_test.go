@@ -365,7 +365,19 @@ caution: two`
 	if got := all.String(); got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
-	if got, want := (mantel.Clearances{Cautions: []string{"one"}}).String(), "no clearance falls short\ncaution: one"; got != want {
+	clear := mantel.Clearances{Places: []mantel.Clearance{{Place: "swag 1"}}, Cautions: []string{"one"}}
+	if got, want := clear.String(), "no clearance falls short\ncaution: one"; got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+}
+
+// What comes with an error does not read as if it were safe.
+func TestUncheckedText(t *testing.T) {
+	c, err1 := mantel.Mantel{}.Clearances(mantel.Hanging{})
+	l, err2 := mantel.Mantel{}.Loads(mantel.Hanging{}, lb, mantel.Hook{})
+	for _, text := range []string{c.String(), l.String()} {
+		if text != "nothing was checked" || err1 == nil || err2 == nil {
+			t.Errorf("%q with the errors %v, %v", text, err1, err2)
+		}
 	}
 }

@@ -23,7 +23,7 @@ type Error struct {
 	Field string // the parameter or field, "length"
 	Value string // the value given, in its text form, "6 in"
 	Want  string // what is accepted, "1 ft to 50 ft"
-	Err   error  // what is wrong: [ErrRange], [ErrName] or [ErrFit]
+	Err   error  // what is wrong: ErrRange, ErrName or ErrFit
 }
 
 // Error returns one line such as

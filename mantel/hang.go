@@ -33,7 +33,7 @@ type Hanging struct {
 	Left  units.Length `json:"left"`
 	Right units.Length `json:"right"`
 
-	// Look and Heavy say where the ribbon is, as in [Rules.Spots]: in the middle of
+	// Look and Heavy say where the ribbon is, as in Rules.Spots: in the middle of
 	// a traditional mantel or at the heavy end of an asymmetrical one. Left out, that
 	// is the middle, where it comes nearest to the fire.
 	Look  Look `json:"look"`

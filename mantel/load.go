@@ -34,12 +34,16 @@ const (
 	cautionHookDressed = "weigh the garland as it will hang, with its picks and ornaments"
 )
 
+// unchecked is the text of a result that came with an error, where any other could
+// be read as safe.
+const unchecked = "nothing was checked"
+
 // A Hook is the kind of hook that holds a garland. Hooks are equal if == says so.
 type Hook struct {
 	// Rating is the weight that the label says one hook holds, 1 oz to 1000 lb.
 	Rating units.Mass `json:"rating"`
 
-	// Factor is the design factor, 5 to 20. Zero is [DefaultFactor].
+	// Factor is the design factor, 5 to 20. Zero is DefaultFactor.
 	Factor int `json:"factor"`
 }
 
@@ -139,8 +143,11 @@ type Loads struct {
 }
 
 // String returns the loads line by line, with the weight first and the cautions
-// left out.
+// left out. Loads of no hook, which come with an error, are "nothing was checked".
 func (l Loads) String() string {
+	if len(l.Hooks) == 0 {
+		return unchecked
+	}
 	var b strings.Builder
 	b.WriteString("garland " + showMass(l.Weight) + ", hooks " + show(l.Spacing) + " apart, each good for " + showMass(l.Working))
 	for _, h := range l.Hooks {

@@ -17,7 +17,7 @@ func ExampleRules_BaseGarland_question() {
 	// Output: 7 ft 4 in traditional, 9 ft 4 in asymmetrical
 }
 
-// Where do the picks of a 64 in mantel go?
+// Where do the picks of a traditional 64 in mantel go?
 // Common practice: one each 8 in. By hand: eight of them span 56 in, and half of
 // the 8 in that are left is at each end.
 func ExampleRules_Spots_question() {
@@ -32,7 +32,7 @@ func ExampleRules_Spots_question() {
 	// Output: 4 in 12 in 20 in 28 in 36 in 44 in 52 in 60 in from the left
 }
 
-// How far do the ends of a 9 ft garland fall on a 64 in mantel?
+// How far do the ends of a 9 ft garland fall on a traditional 64 in mantel?
 // By hand: 108 in less 64 in is 44 in, half of it at each end.
 func ExampleMantel_FindDrops_question() {
 	m := mantel.Mantel{Length: 64 * units.Inch}
@@ -51,9 +51,9 @@ func ExampleMantel_Garland_question() {
 	// Output: 8 ft 1 3/4 in
 }
 
-// Will hooks rated 5 lb hold a garland of 8 oz a foot in two swags?
-// The design factor of 5 is by analogy, 29 CFR 1919.33. By hand: a working load
-// of 1 lb. Half a swag is 18.4 in or 12.3 oz, so the middle hook carries 24.6 oz; an
+// Will hooks rated 5 lb hold 8 oz a foot in two swags 8 in deep on 64 in, a foot
+// falling at each end? The design factor of 5 is by analogy, 29 CFR 1919.33. By hand:
+// a working load of 1 lb. Half a swag is 18.4 in or 12.3 oz, so the middle hook carries 24.6 oz; an
 // end hook carries 12.3 + 8 oz down and the pull of 8 oz/ft · 17.2 in = 11.5 oz, and
 // √(20.3² + 11.5²) = 23.3.
 func ExampleMantel_Loads_question() {
@@ -63,14 +63,16 @@ func ExampleMantel_Loads_question() {
 	for _, hook := range loads.Hooks {
 		fmt.Println(hook.Along, hook.Total.Format(units.InOunces, units.Ounce/10), "overloaded:", hook.Overloaded)
 	}
+	fmt.Println("each may carry", loads.Working.Format(units.InOunces, units.Ounce/10))
 	// Output:
 	// 0 ft 23.3 oz overloaded: true
 	// 2 ft 8 in 24.6 oz overloaded: true
 	// 5 ft 4 in 23.3 oz overloaded: true
+	// each may carry 16 oz
 }
 
-// Is the garland clear of the fire? IRC R1001.11 exception 4 and NFPA 211, as
-// quoted: nothing within 6 in of the opening. By hand: two swags 8 in deep reach
+// Is a garland that hangs 2 in above the opening clear of the fire? IRC R1001.11
+// exception 4 and NFPA 211, as quoted: nothing within 6 in of the opening. By hand: two swags 8 in deep reach
 // within 10 - 8 = 2 in of an opening 10 in below the shelf.
 func ExampleMantel_Clearances_question() {
 	m := mantel.Mantel{

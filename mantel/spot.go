@@ -9,7 +9,7 @@ import (
 
 // A Spot is where one thing goes along the shelf. Spots are equal if == says so.
 type Spot struct {
-	// Item is what it is, by the name that [Rules.Needs] has for it: mantel
+	// Item is what it is, by the name that Rules.Needs has for it: mantel
 	// picks, mantel ornaments, mantel ribbon or bells.
 	Item string `json:"item"`
 
@@ -18,7 +18,7 @@ type Spot struct {
 
 	// Layer counts from the garland out and in the order of the work: the picks of
 	// layer 2 begin over the end of layer 1, like shingles, and are tied in after it; see
-	// [LookRules]. Ornaments are a layer over the top picks, ribbon and bells one more.
+	// LookRules. Ornaments are a layer over the top picks, ribbon and bells one more.
 	Layer int `json:"layer"`
 }
 

@@ -58,7 +58,8 @@
 //
 // [Rules.Read] measures every pair of a palette in five views: by daylight, by
 // warm-white tree lights, and as each of the three kinds of dichromat sees it by
-// daylight; see [View.Lab] for the models. A star marks what reads as one color:
+// daylight: protan is red-blind, deutan green-blind, tritan blue-blind; see [View.Lab]
+// for the models. A star marks what reads as one color:
 //
 //	pair                  daylight   warm light   protan   deutan   tritan     wheel
 //	crimson, forestgreen      73.8         70.2     24.1      3.0*    53.2   triadic

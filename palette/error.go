@@ -22,7 +22,7 @@ type Error struct {
 	Field string // the parameter or field, "swatches"
 	Value string // the value given, in its text form, "crimson and indianred, 9.71 apart"
 	Want  string // what is accepted, "at least 10 apart"
-	Err   error  // what is wrong: [ErrRange] or another of this package's
+	Err   error  // what is wrong: ErrRange or another of this package's
 }
 
 // Error returns one line such as

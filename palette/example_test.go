@@ -541,6 +541,31 @@ func ExampleRules_Read() {
 	// forestgreen #1d751d
 }
 
+// Two colors too near for a palette, in every view. By CIEDE2000: crimson and indianred
+// are 9.71 apart by daylight, as the package documentation has it.
+func ExampleRules_Read_near() {
+	usual := palette.CommonPractice()
+	_, err := usual.ParsePalette("crimson,indianred")
+	fmt.Println(err)
+
+	lax := usual
+	lax.Apart = 0
+	p, err := lax.ParsePalette("crimson,indianred")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	reading, err := usual.Read(p)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Printf("%.2f\n", reading.Pairs[0].Difference)
+	// Output:
+	// palette.Rules.ParsePalette: swatches "crimson and indianred, 9.71 apart": taken for one color: want at least 10 apart
+	// [9.71 9.26 10.89 7.25 9.79]
+}
+
 // By the model of Brettel, Viénot and Mollon 1997.
 func ExampleReading_Holds() {
 	rules := palette.CommonPractice()

@@ -20,7 +20,7 @@ type Piece struct {
 	Name string `json:"name"`
 
 	Color  Color  `json:"color"`  // how it looks by daylight
-	Finish Finish `json:"finish"` // only carried along, see [Finish]
+	Finish Finish `json:"finish"` // only carried along
 
 	// Count is how many alike there are, 0 to 1,000,000. Zero counts as one.
 	Count int `json:"count"`

@@ -6,9 +6,9 @@ import (
 	"example.com/fircone/palette"
 )
 
-// Do these four colors hold together, for everybody? By CIEDE2000 and, for color
-// vision deficiencies, Brettel, Viénot and Mollon (1997). About one man in twelve
-// cannot tell some reds from greens.
+// Do crimson, forestgreen, gold and ivory hold together, for everybody? By CIEDE2000
+// and, for color vision deficiencies, Brettel, Viénot and Mollon (1997). About one man
+// in twelve cannot tell some reds from greens.
 func ExampleRules_Read_question() {
 	rules := palette.CommonPractice()
 	p, _ := rules.ParsePalette("crimson,forestgreen,gold:metal,ivory")
@@ -31,8 +31,8 @@ func ExampleRules_Read_question() {
 	// crimson and forestgreen are one color to some; make it forestgreen=#1d751d
 }
 
-// Which of last year's ornaments fit the palette? By CIEDE2000: within 10 of a
-// color they pass for it.
+// Which of last year's pieces, red #d81840 and turquoise, go with crimson,
+// forestgreen, gold and ivory? By CIEDE2000: within 10 of a color they pass for it.
 func ExampleRules_Sort_question() {
 	rules := palette.CommonPractice()
 	p, _ := rules.ParsePalette("crimson,forestgreen,gold:metal,ivory")

@@ -57,6 +57,10 @@ type Mend struct {
 // and the lighter color first where two are equal, and says how far apart in lightness
 // the two are then and now, to the viewer for whom they are closest now.
 //
+// Two colors nearer than Apart make no palette, and the error of [Rules.Palette] says
+// how near. To see them in every view, parse them with Apart 0 and read with the usual
+// rules, or use [View.Lab] and [Difference].
+//
 // It returns an [Error] wrapping [ErrRange] if p has no swatches or more than r
 // allows, or a rule is out of its range.
 //
@@ -203,8 +207,12 @@ func (r Reading) Holds(v View) (bool, error) {
 
 // String returns a table of the differences, one pair a line, cut to a tenth, a star
 // behind those that do not hold, and then a few lines for each pair that does not hold
-// somewhere: for whom, and what mends it.
+// somewhere: for whom, and what mends it. The zero Reading, which comes with an error,
+// is "nothing was read".
 func (r Reading) String() string {
+	if r.Palette.n == 0 {
+		return "nothing was read\n"
+	}
 	if len(r.Pairs) == 0 {
 		return r.Palette.String() + ": one color, nothing to tell apart\n"
 	}
@@ -249,6 +257,9 @@ func (p Pair) advice(apart float64) string {
 			who = append(who, v.String()+" viewers")
 			redGreen = redGreen || v != Tritan
 		}
+	}
+	if len(who) == len(p.Holds) {
+		who, redGreen = []string{"everybody, in every view"}, false
 	}
 	text := fmt.Sprintf("%s and %s: one color, under %s, to %s", p.A.Name, p.B.Name, formatFloat(apart), strings.Join(who, " and "))
 	if redGreen {

@@ -240,8 +240,7 @@ func TestNoMend(t *testing.T) {
 	if err != nil || reading.Pairs[0].Mend != (Mend{}) {
 		t.Fatalf("%+v, %v", reading.Pairs, err)
 	}
-	const want = "* crimson and forestgreen: one color, under 100, to everybody in daylight and everybody in warm light and " +
-		"protan viewers and deutan viewers and tritan viewers\n  (about one man in twelve has some red-green deficiency);\n" +
+	const want = "* crimson and forestgreen: one color, under 100, to everybody, in every view;\n" +
 		"  no lighter or darker color of either parts them by lightness\n"
 	if !strings.HasSuffix(reading.String(), "\n"+want) {
 		t.Errorf("reading\n%s", reading)
@@ -273,6 +272,14 @@ func TestMendTies(t *testing.T) {
 	}
 }
 
+// What comes with an error does not read as if all were well.
+func TestNothingRead(t *testing.T) {
+	reading, err := CommonPractice().Read(Palette{})
+	if got := reading.String(); got != "nothing was read\n" || err == nil {
+		t.Errorf("%q, %v", got, err)
+	}
+}
+
 func TestAdvice(t *testing.T) {
 	a, b := Swatch{Name: "a"}, Swatch{Name: "b"}
 	for _, test := range []struct {
@@ -282,6 +289,11 @@ func TestAdvice(t *testing.T) {
 		{
 			Pair{A: a, B: b, Holds: [...]bool{true, true, true, true, false}},
 			"a and b: one color, under 10, to tritan viewers;\n  no lighter or darker color of either parts them by lightness",
+		},
+		{
+			Pair{A: a, B: b, Holds: [...]bool{true, false, false, false, false}},
+			"a and b: one color, under 10, to everybody in warm light and protan viewers and deutan viewers and tritan viewers\n" +
+				"  (about one man in twelve has some red-green deficiency);\n  no lighter or darker color of either parts them by lightness",
 		},
 		{
 			Pair{A: a, B: b, Holds: [...]bool{true, false, true, true, true}, Mend: Mend{

@@ -165,7 +165,7 @@ type Totals struct {
 	Pieces int `json:"pieces"`
 
 	// Shares are the weights of the swatches, each 1 to 1,000,000, as many as there are
-	// swatches. Nil is [DefaultShares].
+	// swatches. Nil is DefaultShares.
 	Shares []int `json:"shares"`
 }
 

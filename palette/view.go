@@ -6,16 +6,17 @@ import (
 	"example.com/fircone/internal/elem"
 )
 
-// A View is who looks at a palette and by what light. The zero value is Daylight.
+// A View is who looks at a palette and by what light. The zero value is Daylight. For
+// those who are red-weak or green-weak and not blind to it, see [View.Lab].
 type View uint8
 
 // The views in which a palette is read.
 const (
 	Daylight  View = iota // usual color vision, by daylight (D65)
 	WarmLight             // usual color vision, by warm-white tree lights (illuminant A)
-	Protan                // by daylight, without the long-wave cones: red-green deficiency
-	Deutan                // by daylight, without the middle-wave cones: red-green deficiency
-	Tritan                // by daylight, without the short-wave cones: blue-yellow deficiency
+	Protan                // red-blind, the strong form of red-weak: by daylight, without the long-wave cones
+	Deutan                // green-blind, the strong form of green-weak: by daylight, without the middle-wave cones
+	Tritan                // blue-blind: by daylight, without the short-wave cones
 )
 
 var viewNames = [...]string{"daylight", "warm light", "protan", "deutan", "tritan"}

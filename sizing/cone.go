@@ -168,10 +168,7 @@ func (c Cone) Spacing(length units.Length) (units.Length, error) {
 	if err := c.check(fn); err != nil {
 		return 0, err
 	}
-	if least, most := c.spiralLength(MaxSpacing, 1), c.spiralLength(MinSpacing, 1); length < least || length > most {
-		return 0, rangeError(fn, "length", length.String(), least.String()+" to "+most.String())
-	}
-	return min(max(c.spacing(length, 1), MinSpacing), MaxSpacing), nil
+	return c.spacingOf(fn, "length", length, 1)
 }
 
 // The rest is for cones that check has passed.
@@ -230,6 +227,14 @@ func newSpiral(x1, x2, over float64) spiral {
 // excess returns what the length is more than area over spacing:
 // a/2·(u₂² - u₁² + excess) is the length.
 func (x spiral) excess() float64 { return x.part + x.arsinh }
+
+// spacingOf is spacing for a length that some spacing comes to.
+func (c Cone) spacingOf(fn, field string, length units.Length, turn float64) (units.Length, error) {
+	if least, most := c.spiralLength(MaxSpacing, turn), c.spiralLength(MinSpacing, turn); length < least || length > most {
+		return 0, rangeError(fn, field, length.String(), least.String()+" to "+most.String())
+	}
+	return min(max(c.spacing(length, turn), MinSpacing), MaxSpacing), nil
+}
 
 // spacing solves spiralLength(p) = length, rounded up. Where p is over MaxSpacing,
 // or length not over the slope, what it returns is over MaxSpacing too.

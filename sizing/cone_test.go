@@ -75,9 +75,12 @@ func bigDepths(c Cone) (f1, f2 *big.Float) {
 
 // bigSpiral is (c/2)·[U√(1+U²) + arsinh U] between the edges, with N = S/p turns
 // on the whole cone, U = 2πNR/S at the base and c = S²/(2πNR).
-func bigSpiral(c Cone, p *big.Float) *big.Float {
+func bigSpiral(c Cone, p *big.Float) *big.Float { return bigWound(c, p, bigOf(1)) }
+
+// bigWound is bigSpiral to and fro on that part of the way round.
+func bigWound(c Cone, p, turn *big.Float) *big.Float {
 	s := bigSlant(c)
-	n := bigQuo(s, p)
+	n := bigMul(bigQuo(s, p), turn)
 	m := bigMul(bigMul(bigPi, n), bigLength(c.BaseDiameter)) // 2πNR
 	f := func(part *big.Float) *big.Float {
 		if part.Sign() == 0 {
@@ -604,6 +607,13 @@ func FuzzSpacing(f *testing.F) {
 		}
 		if l, err := c.SpiralLength(p); err != nil || l > units.Length(length) {
 			t.Errorf("%+v: %d nm apart takes %d of %d nm, %v", c, p, l, length, err)
+		}
+		if c.BareBase != 0 || c.Height < MinHeight {
+			return
+		}
+		tree := Tree{Height: c.Height, Base: c.BaseDiameter, BareTip: c.BareTip}
+		if q, err := tree.Spacing(units.Length(length)); err != nil || q != p {
+			t.Errorf("%+v: %d nm apart, %v; the cone says %d", tree, q, err, p)
 		}
 	})
 }

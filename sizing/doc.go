@@ -17,8 +17,8 @@
 //	garland or ribbon   9 ft for each foot          exact height
 //	lights              100 for each foot           exact height, rounded up
 //
-// A count of kinds goes by whole feet; a supply goes by the exact height and is
-// never short. Garland, ribbon and picks are alternatives, since two together look
+// Ornament types, and how many of each, go by whole feet; a supply goes by the exact
+// height and is never short. Garland, ribbon and picks are alternatives, since two together look
 // overfull: choose one as the [Accent]. Whoever asks for [Both] gets the full garland
 // and the full picks. The figures are fields of [Rules] that a shop with other habits
 // changes.
@@ -39,14 +39,15 @@
 //
 // The garland to match is rounded up to a foot. From 6 to 8 ft either column will
 // do, and the rule is the habit: for 7½ ft get 67 ft 6 in, or 73 ft if the tree is to
-// match a 7 ft one. Beyond that, go by the match. Neither is as sure as its digits:
+// match a 7 ft one. Above or below that, go by the match. Neither is as sure as its digits:
 // the rule is a habit, and what is by shape goes with the width, see For engineers.
 // So measure the width where it matters.
 //
 // # Chart by shape
 //
 // What it takes to match the same 7 ft tree where the rules do not suit. The width is
-// the usual one; get as many types as by rule, and fewer of each.
+// the usual one, to the nearest inch, and garland is rounded up to a foot; get as many
+// types as by rule, and fewer of each.
 //
 //	against a wall  width       ornaments  garland  picks  lights
 //	6 ft            3 ft 11 in  24         32 ft    11     343
@@ -85,7 +86,7 @@
 //
 // # How far apart the garland in hand comes
 //
-// On a full tree seen from every side, by [Cone.Spacing]; on the reference tree wraps
+// On a full tree seen from every side, to the nearest inch; on the reference tree wraps
 // are 10 in apart:
 //
 //	garland    25 ft   50 ft   75 ft  100 ft  150 ft
@@ -96,13 +97,16 @@
 //	12 ft      91 in   39 in   25 in   19 in   12 in
 //	15 ft     162 in   63 in   40 in   30 in   20 in
 //
+// Against a wall two thirds of a garland come about as close as all of it does here, in
+// a corner half of it. [Tree.Spacing] says it for any garland on any tree.
+//
 // # When the rules fail
 //
 // Surface grows as the square of height; the rules for garland, picks and lights
-// grow as the height itself. They suit a full tree of 6 to 8 ft, and on a taller
-// one everything but the ornaments thins out. They do not know width: a slim or a
-// pencil tree, or one in a corner or against a wall, gets too much. For those,
-// size by shape: take the look that you like from a tree that the rules suit, or
+// grow as the height itself. They suit a full tree of 6 to 8 ft: on a taller one
+// everything but the ornaments thins out, on a smaller one it crowds. They do not know
+// width: a slim or a pencil tree, or one in a corner or against a wall, gets too much.
+// For those, size by shape: take the look that you like from a tree that the rules suit, or
 // say it in so many words, and apply it:
 //
 //	look := sizing.CommonLook()
@@ -146,8 +150,8 @@
 // side, its top 10 in bare for a star of 1 ft, under a 14 ft ceiling. By rule it
 // takes 81 ft of garland, which comes 13 in apart. To match the 7 ft tree that
 // everyone likes, its wraps 10 in apart, it takes 103 ft; and the 1148 lights go on
-// twelve strings of 100, 57.6 W, in four runs if the label lets three be joined. The
-// star is set on from a 6 ft stepladder, with 4 ft to spare above it.
+// twelve strings of 100, of 4.8 W each, 57.6 W, in four runs if the label lets three be
+// joined. The star is set on from a 6 ft stepladder, with 4 ft to spare above it.
 //
 // The waiting room has a tree of 4 ft 6 in in the corner. By rule it takes 40 ft 6 in
 // of garland, which would come 3 1/4 in apart on the half that is seen; 14 ft 2 in
@@ -187,7 +191,8 @@
 // or common practice, for which there is no published source.
 //
 //   - Rules of thumb: common practice; lights, ribbon, topper, skirt, tapers and
-//     exposures from memory. All are defaults that a caller can change.
+//     exposures from memory. The fields of [Rules] are defaults, and a width or an arc
+//     that was measured goes before a taper or an exposure.
 //   - Taper grades: Ontario R.R.O. 1990, Reg. 377 (read); U.S. Standards for Grades
 //     of Christmas Trees, 1989 (memory).
 //   - Ceiling: Clemson Cooperative Extension, Selecting a Christmas Tree (read).

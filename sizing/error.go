@@ -17,7 +17,7 @@ type Error struct {
 	Field string // the parameter or field, "height"
 	Value string // the value given, in its text form, "6 in"
 	Want  string // what is accepted, "1 ft to 100 ft"
-	Err   error  // what is wrong: [ErrRange] or [ErrName]
+	Err   error  // what is wrong: ErrRange or ErrName
 }
 
 // Error returns one line such as

@@ -86,13 +86,9 @@ func Example_chartOfSpacings() {
 	fmt.Println()
 	for _, text := range []string{"6 ft", "7 ft", "7½ ft", "9 ft", "12 ft", "15 ft"} {
 		fmt.Printf("%-8s", text)
-		cone, err := sizing.Tree{Height: units.MustParseLength(text)}.Cone()
-		if err != nil {
-			fmt.Println(err)
-			return
-		}
+		tree := sizing.Tree{Height: units.MustParseLength(text)}
 		for _, garland := range lengths {
-			spacing, err := cone.Spacing(garland)
+			spacing, err := tree.Spacing(garland)
 			if err != nil {
 				fmt.Println(err)
 				return

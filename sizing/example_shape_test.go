@@ -143,6 +143,16 @@ func ExampleCone_Spacing() {
 	// Output: 10.16 in <nil>
 }
 
+// Geometry, for the tree in the corner of the waiting room. By hand: half of a cone
+// 54 in high and 35.1 in wide is 1565 sq in, and 1565 over 240 in is 6.5 in; the slant
+// of the wraps adds a little.
+func ExampleTree_Spacing() {
+	tree := sizing.Tree{Height: 4*units.Foot + 6*units.Inch, Exposure: sizing.InCorner}
+	spacing, err := tree.Spacing(20 * units.Foot)
+	fmt.Println(spacing.Format(units.InInches, units.Inch/4), err)
+	// Output: 6 3/4 in <nil>
+}
+
 // Ontario R.R.O. 1990, Reg. 377, for 40 %; USDA AMS 1989, from memory, for 90 %.
 func ExampleCone_Grade() {
 	for _, base := range []units.Length{3 * units.Foot, 6 * units.Foot, 10 * units.Foot} {
@@ -318,13 +328,19 @@ func ExampleMixOf() {
 	// Output: 10 of 4 in, 15 of 3 in, 24 of 2 in <nil>
 }
 
-// By hand: 10 · 12.57 + 15 · 7.07 + 24 · 3.14 sq in is 2.13 sq ft, of 52.6.
+// By hand: 10 · 12.57 + 15 · 7.07 + 24 · 3.14 sq in is 2.13 sq ft, of 52.6; and
+// 16 · 23.76 + 24 · 12.57 + 41 · 4.91 sq in is 6.13 sq ft, of 86.96.
 func ExampleMix_Cover() {
-	mix, _ := sizing.MixOf(7*units.Foot, 49)
-	area, _ := sizing.Tree{Height: 7 * units.Foot}.DressedArea()
-	cover, err := mix.Cover(area)
-	fmt.Printf("%.1f %% %v\n", 100*cover, err)
-	// Output: 4.1 % <nil>
+	for feet := units.Length(7); feet <= 9; feet += 2 {
+		tree := sizing.Tree{Height: feet * units.Foot}
+		mix, _ := sizing.MixOf(tree.Height, int(feet*feet))
+		area, _ := tree.DressedArea()
+		cover, err := mix.Cover(area)
+		fmt.Printf("%v: %.1f %% %v\n", tree.Height, 100*cover, err)
+	}
+	// Output:
+	// 7 ft: 4.1 % <nil>
+	// 9 ft: 7.1 % <nil>
 }
 
 func ExampleMix_String() {

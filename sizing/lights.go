@@ -136,6 +136,10 @@ const (
 	cautionUse  = "switch lights off when leaving and when going to bed"
 )
 
+// unchecked is the text of a result that came with an error, where any other would
+// read as safe.
+const unchecked = "nothing was checked"
+
 // Load returns what the strings and the rest of a circuit draw from it, against
 // the limit for a load that is on for 3 h or more, as lights on a tree are:
 //
@@ -180,8 +184,12 @@ func (s Strings) Load(c Circuit) (Load, error) {
 }
 
 // String returns one line such as "44.1 W of 1440 W, 0.368 A of 12 A: within the
-// limit; follow the labels ...".
+// limit; follow the labels ...". A Load without a limit, which comes with an error, is
+// "nothing was checked".
 func (l Load) String() string {
+	if l.Limit == 0 {
+		return unchecked
+	}
 	verdict := "within the limit"
 	if l.Over {
 		verdict = "OVER THE LIMIT"
@@ -193,7 +201,7 @@ func (l Load) String() string {
 func amperes(milli int64) string { return decimal.New(milli, -3).String() + " A" }
 
 // A Season is how long lights are on, and what that costs. Numbers have up to 16
-// decimal places, which is what [decimal.Decimal.Div] gives, and zeros after those.
+// decimal places (as [decimal.Decimal.Div] gives); further zeros do no harm.
 // The package of decimals is github.com/shopspring/decimal. Nothing is assumed: a
 // field left out is zero, and so is the cost. The usual season is
 //

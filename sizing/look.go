@@ -36,8 +36,8 @@ const (
 
 // CommonLook returns the look of the reference tree: one 7 ft tall, full, seen
 // from every side and dressed by [CommonPractice]. In round figures its wraps
-// are 10 in apart, and there are 0.93 ornaments, 0.40 picks and 13 lights to the
-// square foot.
+// are 10 in apart (10.16 in), and there are 0.93 ornaments, 0.40 picks and 13 lights to
+// the square foot.
 //
 // Source: common practice; the geometry is computed.
 func CommonLook() Look {
@@ -146,6 +146,27 @@ func (t Tree) surface(fn string) (surface, error) {
 func (t Tree) DressedArea() (units.Area, error) {
 	s, err := t.surface("Tree.DressedArea")
 	return s.area, err
+}
+
+// Spacing returns how far apart along the slope the wraps come of a garland of this
+// length on what is dressed of t, from the lowest branches to the bare tip: the
+// inverse of the garland of [Look.Amounts], before that is rounded. Where only part
+// of the way round is dressed the garland goes to and fro across it; all round the
+// result is that of [Cone.Spacing] for the shape of t.
+//
+// It is rounded up to a nanometer, so that the garland suffices. Where the wraps
+// together make a whole round it is less than 1.01 nm over the exact spacing; where
+// they do not, it is one of many that come to this length, within 1 nm.
+//
+// Its errors are those of [Tree.DressedArea], and one wrapping [ErrRange] if garland
+// is a length that no spacing from 1/4 in to 100 ft comes to.
+func (t Tree) Spacing(garland units.Length) (units.Length, error) {
+	const fn = "Tree.Spacing"
+	s, err := t.surface(fn)
+	if err != nil {
+		return 0, err
+	}
+	return s.cone.spacingOf(fn, "garland", garland, s.turn())
 }
 
 // turn returns what part of the way round is dressed.

@@ -72,13 +72,14 @@ func ExampleRules_Compare_question() {
 
 // I have 50 ft of garland for a 7 ft tree: how far apart do the wraps come?
 // By hand: the side of a cone 84 in high and 54.6 in wide is 7576 sq in, and
-// 7576 over 600 in is 12.6 in; the slant of the wraps adds a little.
-func ExampleCone_Spacing_question() {
+// 7576 over 600 in is 12.6 in, half of it 6.3 in; the slant of the wraps adds a little.
+func ExampleTree_Spacing_question() {
 	tree := sizing.Tree{Height: 7 * units.Foot}
-	cone, _ := tree.Cone()
-	spacing, _ := cone.Spacing(50 * units.Foot)
-	fmt.Println(spacing.Format(units.InInches, units.Inch/4), "apart")
-	// Output: 13 in apart
+	around, _ := tree.Spacing(50 * units.Foot)
+	tree.Exposure = sizing.InCorner
+	corner, _ := tree.Spacing(50 * units.Foot)
+	fmt.Println(around.Format(units.InInches, units.Inch/4), "apart, in a corner", corner.Format(units.InInches, units.Inch/4))
+	// Output: 13 in apart, in a corner 6 1/2 in
 }
 
 // Which sizes of ball for a 9 ft tree with 81 of them, and how many of each?
@@ -97,7 +98,8 @@ func ExampleRoom_Fit_question() {
 	// Output: false for a 9 ft tree; the tallest is 8 ft
 }
 
-// May 40 strings of old lights, 40 W each, share a 15 A circuit?
+// May 40 strings of old lights, 40 W each, share a 15 A circuit of
+// 120 V?
 // NEC 210.19(A)(1) and 210.20(A), as quoted: 80 % of 15 A · 120 V is 1440 W.
 func ExampleStrings_Load_question() {
 	strings := sizing.Strings{
@@ -112,8 +114,8 @@ func ExampleStrings_Load_question() {
 	// 1600 W on a circuit for 1440 W
 }
 
-// What do 175 W of lights cost to run for a season at 0.119 a kilowatt-hour?
-// US DOE and ENERGY STAR, as quoted: 12 hours on each of 40 days, 9.996.
+// What do 175 W of lights cost to run for a season of 40 days, 12 h a day, at 0.119 a
+// kilowatt-hour? US DOE and ENERGY STAR, as quoted: 9.996.
 func ExampleStrings_Use_question() {
 	strings := sizing.Strings{
 		Each:  sizing.LightString{Lamps: 25, Length: 25 * units.Foot, Power: 175 * units.Watt},

@@ -56,11 +56,11 @@ type Room struct {
 	// topper and for setting it on. Zero is the usual 1 ft.
 	Clearance units.Length `json:"clearance"`
 
-	// Topper is how high the topper stands above the tip, up to 10 ft. [Topper] says
-	// what is usual. What it hides of the branches is [Tree.BareTip].
+	// Topper is how high the topper stands above the tip, up to 10 ft. The function
+	// of that name says what is usual. What it hides of the branches is Tree.BareTip.
 	Topper units.Length `json:"topper"`
 
-	// Stand is by how much the stand lifts the tree, if [Tree.Height] was measured
+	// Stand is by how much the stand lifts the tree, if Tree.Height was measured
 	// from the foot of the trunk and not from the floor: up to 5 ft. Zero is for a
 	// tree that was measured as it stands.
 	Stand units.Length `json:"stand"`
@@ -133,11 +133,15 @@ func (r Room) top(fn string, t Tree) (units.Length, error) {
 	return r.Stand + t.Height + r.Topper, checkHeight(fn, t.Height)
 }
 
-// String returns one line such as "fits: 1 ft to spare, 9 ft is the tallest", or
-// "does not fit: only 11 in to spare", or "does not fit: 3 in past the ceiling".
-// Each length is rounded to a quarter inch on the safe side: what is to spare and
-// the tallest down, what is past the ceiling up.
+// String returns one line such as "fits: 1 ft to spare, 9 ft is the tallest; keep tip
+// and topper clear ...", or "does not fit: only 11 in to spare, ...", or "does not fit:
+// 3 in past the ceiling, ...". Each length is rounded to a quarter inch on the safe
+// side: what is to spare and the tallest down, what is past the ceiling up. The zero
+// Fit, which comes with an error, is "nothing was checked".
 func (f Fit) String() string {
+	if f == (Fit{}) {
+		return unchecked
+	}
 	// A multiple of a quarter inch prints exactly.
 	const quarter = units.Inch / 4
 	down := func(l units.Length) string { return (l / quarter * quarter).Format(units.InFeetInches, quarter) }
@@ -231,9 +235,12 @@ func ladder(height units.Length) Ladder {
 	return Ladder{Lift: true, Caution: "work at this height is for trained people with a platform or scaffold: ask a licensed firm"}
 }
 
-// String returns one line such as "6 ft stepladder; set it open and locked ...".
+// String returns one line such as "6 ft stepladder; set it open and locked ...". The
+// zero Ladder, which comes with an error, is "nothing was checked".
 func (l Ladder) String() string {
 	switch {
+	case l == Ladder{}:
+		return unchecked
 	case l.Lift:
 		return "no stepladder reaches; " + l.Caution
 	case l.Size == 0:

@@ -342,3 +342,18 @@ func TestLadder(t *testing.T) {
 		}
 	}
 }
+
+// What comes with an error does not read as if it were safe, nor does a fit that is none.
+func TestUncheckedText(t *testing.T) {
+	load, err1 := Strings{}.Load(Circuit{})
+	fit, err2 := Room{}.Fit(Tree{})
+	ladder, err3 := Room{}.Ladder(Tree{})
+	for _, text := range []string{load.String(), fit.String(), ladder.String()} {
+		if text != "nothing was checked" || err1 == nil || err2 == nil || err3 == nil {
+			t.Errorf("%q with the errors %v, %v, %v", text, err1, err2, err3)
+		}
+	}
+	if text := (Load{Power: units.Watt}).String(); text != "nothing was checked" {
+		t.Errorf("a load without a limit: %q", text)
+	}
+}

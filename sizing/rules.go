@@ -14,15 +14,15 @@ const (
 )
 
 // Rules are the rules of thumb for a tree: so much for each foot of its height.
-// They know nothing of its width or of how much of it is seen; for a slim tree,
-// a tree in a corner or one over 10 ft, size by shape instead, see [Look].
+// They know nothing of its width or of how much of it is seen; for a slim tree, a
+// tree in a corner or one outside 6 to 8 ft, size by shape instead, see [Look].
 //
 // [CommonPractice] returns the usual ones. A shop with habits of its own changes
 // a field; a field of zero asks for none. The methods check the field they use.
 //
-// Rounding is one policy. A count of kinds (ornament types, how many of each)
-// goes by whole feet, and a part foot adds none: 7 ft 6 in counts as 7. A supply
-// (picks, garland, ribbon, lights) goes by the exact height and rounds up.
+// Rounding is one policy. Ornament types, and how many of each, go by whole feet, and
+// a part foot adds none: 7 ft 6 in counts as 7. A supply (picks, garland, ribbon,
+// lights) goes by the exact height and rounds up.
 type Rules struct {
 	// TypesPerFoot is the ornament types for each whole foot, 0 to 100.
 	TypesPerFoot int `json:"typesPerFoot"`

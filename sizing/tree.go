@@ -12,12 +12,12 @@ import (
 // Trees are equal if == says so.
 type Tree struct {
 	// Height is from the floor to the tip as the tree stands, 1 ft to 100 ft. For a
-	// tree that was measured before it was set up, see [Room.Stand].
+	// tree that was measured before it was set up, see Room.Stand.
 	Height units.Length `json:"height"`
 
 	// Base is the widest diameter across the branches, as measured, from an
 	// eighth of the height above the handle to one and a half times that.
-	// Zero takes the default of Taper, a part of Height, see [Taper.Base].
+	// Zero takes the default of Taper, a part of Height, see Taper.Base.
 	Base units.Length `json:"base"`
 
 	// Taper is the class of shape, used where Base is zero.
@@ -25,13 +25,13 @@ type Tree struct {
 
 	// BareTip is the height at the top that is left undressed, for a topper. At
 	// least 1 in below it is dressed. How far the topper stands above the tip is
-	// another measure, see [Room.Topper].
+	// another measure, see Room.Topper.
 	BareTip units.Length `json:"bareTip"`
 
 	// Handle is the bare height from the floor to the lowest branches, up to half
-	// of Height. Zero is for branches that reach the floor. Grading rules for cut trees have it at least 6 in, and at most
-	// 1 1/2 in for each foot of height (Ontario R.R.O. 1990, Reg. 377, revoked
-	// 2009); a stand takes up most of it.
+	// of Height. Zero is for branches that reach the floor. Grading rules for cut
+	// trees have it at least 6 in, and at most 1 1/2 in for each foot of height
+	// (Ontario R.R.O. 1990, Reg. 377, revoked 2009); a stand takes up most of it.
 	Handle units.Length `json:"handle"`
 
 	// Exposure is how much of the way round is seen and dressed.

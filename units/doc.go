@@ -86,9 +86,9 @@
 //	"7. ft"        not understood
 //	"1/0 ft"       not understood
 //	"9999999999 m" out of range
-//	"77777777777777" too long
+//	"7777...7777"  too long
 //
-// Inches need their mark: 7'6 is refused, since it may be 7.6 ft or a slip, and 7'6" is read.
+// The last one is of 65 digits. Inches need their mark: 7'6 is refused, since it may be 7.6 ft or a slip, and 7'6" is read.
 //
 // # Printing
 //

@@ -11,9 +11,9 @@ import (
 	"testing"
 )
 
-// The front page leads from questions to functions, with the answers. Under each
-// function stands an example whose comment begins with that question, and whose
-// output has the numbers of the answer in their order.
+// The front page leads from questions to functions, with the answers. Under one of the
+// functions of each line stands an example whose comment begins with that question, and
+// whose output has the numbers of the answer in their order.
 func TestQuestions(t *testing.T) {
 	front, err := os.ReadFile("../../doc.go")
 	if err != nil {
@@ -24,7 +24,7 @@ func TestQuestions(t *testing.T) {
 		"shopping": "sizing/shopping", "placement": "sizing/placement",
 	}
 	numbers := regexp.MustCompile(`\d+/\d+|[\d.]*\d|#\w+`)
-	lines := regexp.MustCompile(`(?m)^//   - (.*\?) (.*)\. \[(\w+)\.([\w.]+)\]$`).FindAllStringSubmatch(string(front), -1)
+	lines := regexp.MustCompile(`(?m)^//   - (.*\?) (.*) \((\[.*\])\)\.$`).FindAllStringSubmatch(string(front), -1)
 	if len(lines) < 20 {
 		t.Fatalf("%d questions, want 20 or more", len(lines))
 	}
@@ -54,8 +54,15 @@ func TestQuestions(t *testing.T) {
 		}
 	}
 	for _, line := range lines {
-		question, answer, of := line[1], line[2], line[3]+"."+line[4]
-		if comment, ok := examples[of]; !ok || !strings.HasPrefix(comment, question) {
+		question, answer := line[1], line[2]
+		functions := strings.FieldsFunc(line[3], func(r rune) bool { return strings.ContainsRune("[], ", r) })
+		of := functions[0]
+		for _, f := range functions {
+			if strings.HasPrefix(examples[f], question) {
+				of = f
+			}
+		}
+		if comment := examples[of]; !strings.HasPrefix(comment, question) {
 			t.Errorf("%q leads to %s, whose example says %q", question, of, comment)
 		}
 		left := numbers.FindAllString(outputs[of], -1)

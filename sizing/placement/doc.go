@@ -82,7 +82,7 @@
 // # Garland and lights
 //
 // [Layout.Wind] gives the line of a garland wound from the bare tip down at the
-// spacing that [sizing.Rules.Look] or [sizing.Cone.Spacing] has found, draped from
+// spacing that [sizing.Rules.Look] or [sizing.Tree.Spacing] has found, draped from
 // tip to tip or not; with the distance from lamp to lamp as its step it gives the
 // lamps of a string of lights. Where part is dressed it goes to and fro.
 //

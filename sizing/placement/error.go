@@ -21,7 +21,7 @@ type Error struct {
 	Field string // the parameter or field, "Piece.Size"
 	Value string // the value given, in its text form
 	Want  string // what is accepted, "0 ft to 10 ft"
-	Err   error  // what is wrong: [ErrRange], [ErrSyntax] or [ErrFit]
+	Err   error  // what is wrong: ErrRange, ErrSyntax or ErrFit
 }
 
 // Error returns one line such as

@@ -9,7 +9,7 @@ import (
 	"example.com/fircone/units"
 )
 
-// Where does each of twelve balls go on a 4 ft 6 in tree in a corner?
+// Where do 4 balls of 3 in and 8 of 2 in go on a 4 ft 6 in tree in a corner?
 // Common practice: large ones low and deep, none where nobody looks. By hand: the
 // half that is seen is from 9 by way of 6 to 3 o'clock.
 func ExampleLayout_Places_question() {

@@ -13,7 +13,7 @@ import (
 // bare tip down to the lowest branches. Windings are equal if == says so.
 type Winding struct {
 	// Spacing is how far its turns are apart along the slope, 1/4 in to 100 ft,
-	// as in [sizing.Cone.SpiralLength] and [sizing.Look].
+	// as in sizing.Cone.SpiralLength and sizing.Look.
 	Spacing units.Length `json:"spacing"`
 
 	// Drape is how it hangs from tip to tip; the zero value follows the surface.

@@ -12,7 +12,7 @@ import (
 
 // A Purchase is what to buy of one item, and why.
 type Purchase struct {
-	Item    string          `json:"item"`           // what it is, as in [Need]
+	Item    string          `json:"item"`           // what it is, as in Need
 	Needs   []Need          `json:"needs"`          // what was asked for: the share of each room
 	Owned   Quantity        `json:"owned,omitzero"` // what there is already, strands joined
 	Buys    []Buy           `json:"buys,omitempty"` // in the order of the offers; none if what is owned will do

@@ -103,7 +103,7 @@ func (l List) text(width int) string {
 	return w.String()
 }
 
-// String returns the purchase as a [List] of it alone has it, without the total.
+// String returns the lines that a [List] of this one purchase has, without the total.
 func (p Purchase) String() string {
 	w := &writer{width: phoneWidth}
 	p.text(w)
@@ -220,7 +220,7 @@ func (w *writer) row(indent int, left, right string) {
 //	surplus  what will be left over
 //	offer    what the shelf calls the pack
 //	pack     what one pack holds
-//	price    of one pack, money as in [List.String]
+//	price    of one pack, money as in List.String
 //	packs    how many to buy
 //	cost     of these packs; the column adds up to the total
 //

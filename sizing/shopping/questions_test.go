@@ -9,7 +9,7 @@ import (
 	"example.com/fircone/sizing/shopping"
 )
 
-// Which boxes do I buy for 49 balls, in boxes of 6, 12 and 24?
+// Which boxes do I buy for 49 balls, in boxes of 6 at 5.00, 12 at 9.00 and 24 at 16.00?
 // By hand: two of 24 are one short, and another box of 6 makes it 54 for 37.00;
 // four of 12 and one of 6 are 41.00, and three of 24 are 48.00.
 func ExampleShop_Cheapest_question() {
@@ -33,9 +33,8 @@ func ExampleShop_Cheapest_question() {
 	// 37 and 5 left over
 }
 
-// How full a tree does a budget of 30.00 make, and what if it is too small?
-// By hand: 5 to 9 of each of two types, at 2.00 and 3.00 apiece. The fewest cost
-// 25.00; one more of each makes it 30.00.
+// How full a tree does a budget of 30.00 make, of stars at 2.00 and bells at 3.00, 5 to
+// 9 of each? By hand: the fewest cost 25.00; one more of each makes it 30.00.
 func ExampleShop_Fullest_question() {
 	offer := func(item, price string) shopping.Offer {
 		return shopping.Offer{

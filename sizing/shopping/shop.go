@@ -40,22 +40,22 @@ type Shop struct {
 	Offers  []Offer                 `json:"offers,omitempty"`  // what can be bought
 	Owned   []Owned                 `json:"owned,omitempty"`   // what there is already
 	Overlap map[string]units.Length `json:"overlap,omitempty"` // by item: what each join of two strands loses; none if not named
-	Budget  decimal.Decimal         `json:"budget,omitzero"`   // for [Shop.Fullest], to which zero is no money; the other methods leave it alone
+	Budget  decimal.Decimal         `json:"budget,omitzero"`   // for Shop.Fullest, to which zero is no money; the other methods leave it alone
 }
 
 // An Offer is one kind of pack that can be bought.
 type Offer struct {
-	Item  string          `json:"item"`           // what it is, as in [Need]
+	Item  string          `json:"item"`           // what it is, as in Need
 	Name  string          `json:"name"`           // what the shelf calls it, "box of 12"; no two offers of an item share one
 	Pack  Quantity        `json:"pack"`           // what one pack holds: pieces, one strand or roll, or several of one length
-	Price decimal.Decimal `json:"price"`          // of one pack: 0 to 1,000,000, at most four decimal places; the zero value is no price: 0 is decimal.NewFromInt(0)
+	Price decimal.Decimal `json:"price"`          // of one pack: 0 to 1,000,000, at most four decimal places; a price left out is refused: write decimal.NewFromInt(0) for what is free
 	Shelf Shelf           `json:"shelf,omitzero"` // how many packs are left
 }
 
 // An Owned is something there is already: pieces, a strand or roll of one
 // length, or several of one length. An item may have several entries.
 type Owned struct {
-	Item     string   `json:"item"`     // what it is, as in [Need]
+	Item     string   `json:"item"`     // what it is, as in Need
 	Quantity Quantity `json:"quantity"` // how much of it
 }
 

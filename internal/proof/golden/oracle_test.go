@@ -80,6 +80,17 @@ var oracles = map[string]oracle{
 		want := simpson(func(x float64) float64 { return math.Sqrt(1 + k*k*x*x) }, from, to)
 		return within(float64(out.(units.Length)), want, 2+1e-9*want)
 	},
+	"sizing.Tree.Spacing": func(in []any, out any) string {
+		// The garland wound so far apart is as long as the one given.
+		tree, spacing := in[0].(sizing.Tree), float64(out.(units.Length))
+		c, _ := tree.Cone()
+		degrees, _ := tree.Exposure.Degrees()
+		h, r := float64(c.Height), float64(c.BaseDiameter)/2
+		s := math.Sqrt(h*h + r*r)
+		k := 2 * math.Pi * r / s / spacing * degrees / 360
+		length := simpson(func(x float64) float64 { return math.Sqrt(1 + k*k*x*x) }, s*float64(c.BareTip)/h, s)
+		return within(float64(in[1].(units.Length)), length, 2+1e-9*length+length/spacing)
+	},
 	"mantel.Swag.Length": func(in []any, out any) string {
 		s := in[0].(mantel.Swag)
 		span, sag := float64(s.Span), float64(s.Sag)

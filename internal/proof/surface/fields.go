@@ -53,6 +53,7 @@ var fields = map[string][]any{
 	"sizing.Cone.BareTip":         lengths("0 ft", "6 in", "4 in"),
 	"sizing.Cone.BareBase":        lengths("0 ft", "3 in", "5 in"),
 	"sizing.Cone.Spacing.length":  lengths("81 ft", "63 ft", "30 m", "200 ft", "12 ft", "8 ft 6 in", "500 ft"),
+	"sizing.Tree.Spacing.garland": lengths("81 ft", "63 ft", "30 m", "200 ft", "12 ft", "27 ft", "500 ft"),
 	"sizing.Room.Ceiling":         lengths("12 ft", "10 ft", "9 ft", "8 ft", "3 m", "40 ft"),
 	"sizing.Room.Clearance":       lengths("0 ft", "6 in", "2 ft"),
 	"sizing.Room.Topper":          lengths("10 in", "0 ft", "1 ft"),

@@ -187,6 +187,7 @@ var Funcs = []Func{
 	{"sizing.Tree.Cone", []string{"t"}, true, sizing.Tree.Cone},
 	{"sizing.Tree.DressedArea", []string{"t"}, true, sizing.Tree.DressedArea},
 	{"sizing.Tree.Skirt", []string{"t"}, true, sizing.Tree.Skirt},
+	{"sizing.Tree.Spacing", []string{"t", "garland"}, true, sizing.Tree.Spacing},
 	{"sizing.Use.String", []string{"u"}, true, sizing.Use.String},
 	{"placement.Angle.Clock", []string{"a"}, true, placement.Angle.Clock},
 	{"placement.Angle.Degrees", []string{"a"}, true, placement.Angle.Degrees},

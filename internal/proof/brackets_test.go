@@ -1,0 +1,43 @@
+package proof
+
+import (
+	"go/ast"
+	"regexp"
+	"strings"
+	"testing"
+)
+
+// A doc link, [Name], is one only in a doc comment and outside of what is set apart there.
+// Elsewhere, as beside a field, go doc prints the brackets.
+func TestDocLinksStandWhereTheyWork(t *testing.T) {
+	link := regexp.MustCompile(`\[[A-Z]\w*(\.\w+)*\]|\[[a-z]+\.[A-Z]\w*(\.\w+)*\]`)
+	m := load(t)
+	seen := 0
+	for _, p := range m.Shipped() {
+		for _, f := range p.Files {
+			docs := map[*ast.CommentGroup]bool{f.Doc: true}
+			for _, d := range f.Decls {
+				switch d := d.(type) {
+				case *ast.FuncDecl:
+					docs[d.Doc] = true
+				case *ast.GenDecl:
+					docs[d.Doc] = true
+				}
+			}
+			for _, group := range f.Comments {
+				for _, c := range group.List {
+					seen++
+					if docs[group] && !strings.HasPrefix(c.Text, "//\t") {
+						continue
+					}
+					if l := link.FindString(c.Text); l != "" {
+						t.Errorf("%s: %s is no link here: write it without brackets", m.At(c.Pos()), l)
+					}
+				}
+			}
+		}
+	}
+	if seen < 1000 {
+		t.Errorf("%d lines of comments", seen)
+	}
+}
