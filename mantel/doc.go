@@ -60,8 +60,8 @@
 // ends fall. A low shelf is another case: a foot at each end is too much where the
 // hearth is near, and no drop may pass it.
 //
-// The swags of a 64 in mantel, two of them and 8 in deep, take 6 ft 2 in of garland. What
-// falls at the ends comes on top:
+// The swags of a 64 in mantel, two of them and 8 in deep, take 6 ft 2 in of garland,
+// rounded up to an inch as all of these. What falls at the ends comes on top:
 //
 //	shelf      swags   4 in deep   6 in deep   8 in deep  12 in deep
 //	4 ft           1   4 ft 1 in   4 ft 2 in   4 ft 4 in   4 ft 8 in

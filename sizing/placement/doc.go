@@ -13,14 +13,14 @@
 //
 // A [Layout] is a tree and the way it faces; a [Piece] is something to hang, and
 // how often. [Layout.Places] gives the places one by one, [Layout.AppendPlaces] as
-// a slice. On the 9 ft tree in the ticket hall of the station hang nine types, seven
-// of each large one, nine of each middling and eleven of each small one:
+// a slice. On the 9 ft tree in the ticket hall of the station hang 81 pieces of nine
+// types, as many of each size as [sizing.MixOf] has:
 //
 //	81 pieces by size, how many and how high on average:
-//	4 in: 21, 3 ft 1/2 in up, 8 1/2 in deep
-//	3 in: 27, 3 ft 4 1/2 in up, 4 in deep
-//	2 in: 33, 3 ft 6 1/2 in up, 0 ft deep
-//	nearest two: 8.1 in apart
+//	5 1/2 in: 16, 2 ft 3 1/2 in up, 8 1/2 in deep
+//	4 in: 24, 2 ft 8 in up, 4 in deep
+//	2 1/2 in: 41, 3 ft 1 1/2 in up, 0 ft deep
+//	nearest two: 8.5 in apart
 //
 // # From colors and sizes to pieces
 //
@@ -92,19 +92,19 @@
 // with 6 toward the viewer, and in each what is deepest first. With levels of 3 ft,
 // the ticket hall:
 //
-//	level 1, 0 ft to 3 ft, at 6 o'clock: 10 pieces
-//	level 1, 0 ft to 3 ft, at 9 o'clock: 9 pieces
-//	level 1, 0 ft to 3 ft, at 12 o'clock: 10 pieces
-//	level 1, 0 ft to 3 ft, at 3 o'clock: 12 pieces
+//	level 1, 0 ft to 3 ft, at 6 o'clock: 11 pieces
+//	level 1, 0 ft to 3 ft, at 9 o'clock: 12 pieces
+//	level 1, 0 ft to 3 ft, at 12 o'clock: 12 pieces
+//	level 1, 0 ft to 3 ft, at 3 o'clock: 10 pieces
 //	level 2, 3 ft to 6 ft, at 6 o'clock: 6 pieces
-//	level 2, 3 ft to 6 ft, at 9 o'clock: 9 pieces
-//	level 2, 3 ft to 6 ft, at 12 o'clock: 9 pieces
+//	level 2, 3 ft to 6 ft, at 9 o'clock: 8 pieces
+//	level 2, 3 ft to 6 ft, at 12 o'clock: 6 pieces
 //	level 2, 3 ft to 6 ft, at 3 o'clock: 7 pieces
-//	level 3, 6 ft to 9 ft, at 6 o'clock: 3 pieces; use a ladder
-//	level 3, 6 ft to 9 ft, at 9 o'clock: 3 pieces; use a ladder
-//	level 3, 6 ft to 9 ft, at 12 o'clock: 2 pieces; use a ladder
-//	level 3, 6 ft to 9 ft, at 3 o'clock: 1 piece; use a ladder
-//	first, a lantern 1 ft 1/2 in up at 7 o'clock, 11 1/2 in deep
+//	level 3, 6 ft to 9 ft, at 6 o'clock: 2 pieces; use a ladder
+//	level 3, 6 ft to 9 ft, at 9 o'clock: 2 pieces; use a ladder
+//	level 3, 6 ft to 9 ft, at 12 o'clock: 3 pieces; use a ladder
+//	level 3, 6 ft to 9 ft, at 3 o'clock: 2 pieces; use a ladder
+//	first, a lantern 1 ft 4 in up at 7 o'clock, 10 in deep
 //
 // # When it fails, and what to use instead
 //

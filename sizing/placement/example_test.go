@@ -12,26 +12,27 @@ import (
 	"example.com/fircone/units"
 )
 
-// ticketHall is the tree in the ticket hall of the station: 9 ft, its lowest
-// branches 9 in up, the top 9 in left for the star, and what hangs on it.
+// ticketHall is the tree in the ticket hall of the station, 9 ft, its top 10 in left for
+// the star, and what hangs on it: of nine types 16 pieces of 5½ in, 24 of 4 in and 41
+// of 2½ in, as sizing.MixOf has it.
 func ticketHall() (placement.Layout, []placement.Piece) {
-	layout := placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot, Handle: 9 * units.Inch, BareTip: 9 * units.Inch}}
+	layout := placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot, BareTip: 10 * units.Inch}}
+	const large, medium, small = 11 * units.Inch / 2, 4 * units.Inch, 5 * units.Inch / 2
 	return layout, []placement.Piece{
-		{Type: "globe", Size: 4 * units.Inch, Swatch: "red", Count: 7},
-		{Type: "lantern", Size: 4 * units.Inch, Swatch: "cream", Count: 7},
-		{Type: "drum", Size: 4 * units.Inch, Swatch: "brass", Count: 7},
-		{Type: "bell", Size: 3 * units.Inch, Swatch: "blue", Count: 9},
-		{Type: "locomotive", Size: 3 * units.Inch, Swatch: "red", Count: 9},
-		{Type: "pine cone", Size: 3 * units.Inch, Swatch: "cream", Count: 9},
-		{Type: "star", Size: 2 * units.Inch, Swatch: "brass", Count: 11},
-		{Type: "whistle", Size: 2 * units.Inch, Swatch: "blue", Count: 11},
-		{Type: "snowflake", Size: 2 * units.Inch, Swatch: "red", Count: 11},
+		{Type: "globe", Size: large, Swatch: "red", Count: 8},
+		{Type: "lantern", Size: large, Swatch: "cream", Count: 8},
+		{Type: "drum", Size: medium, Swatch: "brass", Count: 8},
+		{Type: "bell", Size: medium, Swatch: "blue", Count: 8},
+		{Type: "locomotive", Size: medium, Swatch: "red", Count: 8},
+		{Type: "pine cone", Size: small, Swatch: "cream", Count: 10},
+		{Type: "star", Size: small, Swatch: "brass", Count: 10},
+		{Type: "whistle", Size: small, Swatch: "blue", Count: 10},
+		{Type: "snowflake", Size: small, Swatch: "red", Count: 11},
 	}
 }
 
-// Common practice: a type for each foot, large ones at the low end of 7 to 11 of
-// each. By hand: 3·7 + 3·9 + 3·11 = 81 pieces, and the largest, set back a third of
-// the way, are the only ones that deep.
+// Common practice: a type for each foot, 7 to 11 of each. By hand: 5·8 + 3·10 + 11 = 81
+// pieces, and small ones at the top.
 func ExampleLayout_Places() {
 	layout, pieces := ticketHall()
 	places, err := layout.Places(pieces)
@@ -48,14 +49,14 @@ func ExampleLayout_Places() {
 	}
 	fmt.Println(n, "places")
 	// Output:
-	// star 7 ft 11 1/2 in up at 9 o'clock
-	// whistle 7 ft 4 1/2 in up at 5 o'clock
-	// snowflake 7 ft 4 1/2 in up at 1 o'clock
+	// snowflake 7 ft 11 in up at 12 o'clock
+	// pine cone 7 ft 3 1/2 in up at 5 o'clock
+	// star 6 ft 11 1/2 in up at 1 o'clock
 	// 81 places
 }
 
-// Common practice: large ones lower and deeper. By hand: 3·7, 3·9 and 3·11 pieces,
-// and a surface of 79.8 sq ft for 81, in which a hexagonal pattern has 12.8 in
+// Common practice: large ones lower and deeper. By hand: 2·8, 3·8 and 3·10 + 11 pieces,
+// and a surface of 86.2 sq ft for 81, in which a hexagonal pattern has 13.3 in
 // from each to the next; what is set back comes nearer.
 func Example_ticketHall() {
 	layout, pieces := ticketHall()
@@ -65,7 +66,7 @@ func Example_ticketHall() {
 		return
 	}
 	fmt.Println(len(places), "pieces by size, how many and how high on average:")
-	for size := 4 * units.Inch; size >= 2*units.Inch; size -= units.Inch {
+	for _, size := range []units.Length{11 * units.Inch / 2, 4 * units.Inch, 5 * units.Inch / 2} {
 		var n int
 		var height, depth units.Length
 		for _, p := range places {
@@ -88,10 +89,10 @@ func Example_ticketHall() {
 	fmt.Printf("nearest two: %.1f in apart\n", least)
 	// Output:
 	// 81 pieces by size, how many and how high on average:
-	// 4 in: 21, 3 ft 1/2 in up, 8 1/2 in deep
-	// 3 in: 27, 3 ft 4 1/2 in up, 4 in deep
-	// 2 in: 33, 3 ft 6 1/2 in up, 0 ft deep
-	// nearest two: 8.1 in apart
+	// 5 1/2 in: 16, 2 ft 3 1/2 in up, 8 1/2 in deep
+	// 4 in: 24, 2 ft 8 in up, 4 in deep
+	// 2 1/2 in: 41, 3 ft 1 1/2 in up, 0 ft deep
+	// nearest two: 8.5 in apart
 }
 
 // From a palette and the sizes of ball to pieces: a type has one color and one size,
@@ -197,8 +198,7 @@ func ExampleLayout_Spiral() {
 }
 
 // The garland that package sizing measures, as a line: OpenStax, Calculus Volume 3,
-// section 3.3, for its length. By hand: from the bare tip 8 ft 3 in up to the
-// lowest branches at 9 in.
+// section 3.3, for its length. By hand: from the bare tip 8 ft 2 in up to the floor.
 func ExampleLayout_Wind() {
 	layout, _ := ticketHall()
 	w := placement.Winding{Spacing: units.Foot, Step: 10 * units.Foot}
@@ -211,20 +211,21 @@ func ExampleLayout_Wind() {
 		fmt.Println(p.Z.Format(units.InFeetInches, units.Inch), "up")
 	}
 	// Output:
-	// 8 ft 3 in up
-	// 6 ft up
-	// 4 ft 10 in up
-	// 3 ft 11 in up
-	// 3 ft 2 in up
-	// 2 ft 6 in up
-	// 1 ft 10 in up
-	// 1 ft 4 in up
-	// 9 in up
-	// 9 in up
+	// 8 ft 2 in up
+	// 5 ft 11 in up
+	// 4 ft 8 in up
+	// 3 ft 8 in up
+	// 2 ft 11 in up
+	// 2 ft 2 in up
+	// 1 ft 6 in up
+	// 11 in up
+	// 4 in up
+	// 0 ft up
 }
 
-// Common practice. By hand: all 81 pieces are in one section or another, and what is
-// over 6 ft is on levels 4 (6 to 8 ft) and 5.
+// Common practice. By hand: all 81 pieces are in one section or another, and of the
+// surface 1/9 is on the top level, less what is bare, 3/9 on the next and 5/9 on the
+// lowest: 8, 27 and 45 of them.
 func ExampleOrder_Sections() {
 	layout, pieces := ticketHall()
 	places, err := layout.AppendPlaces(nil, pieces)
@@ -242,19 +243,19 @@ func ExampleOrder_Sections() {
 	}
 	fmt.Println("first, a", pieces[sections[0].Places[0].Piece].Type, sections[0].Places[0])
 	// Output:
-	// level 1, 0 ft to 3 ft, at 6 o'clock: 10 pieces
-	// level 1, 0 ft to 3 ft, at 9 o'clock: 9 pieces
-	// level 1, 0 ft to 3 ft, at 12 o'clock: 10 pieces
-	// level 1, 0 ft to 3 ft, at 3 o'clock: 12 pieces
+	// level 1, 0 ft to 3 ft, at 6 o'clock: 11 pieces
+	// level 1, 0 ft to 3 ft, at 9 o'clock: 12 pieces
+	// level 1, 0 ft to 3 ft, at 12 o'clock: 12 pieces
+	// level 1, 0 ft to 3 ft, at 3 o'clock: 10 pieces
 	// level 2, 3 ft to 6 ft, at 6 o'clock: 6 pieces
-	// level 2, 3 ft to 6 ft, at 9 o'clock: 9 pieces
-	// level 2, 3 ft to 6 ft, at 12 o'clock: 9 pieces
+	// level 2, 3 ft to 6 ft, at 9 o'clock: 8 pieces
+	// level 2, 3 ft to 6 ft, at 12 o'clock: 6 pieces
 	// level 2, 3 ft to 6 ft, at 3 o'clock: 7 pieces
-	// level 3, 6 ft to 9 ft, at 6 o'clock: 3 pieces; use a ladder
-	// level 3, 6 ft to 9 ft, at 9 o'clock: 3 pieces; use a ladder
-	// level 3, 6 ft to 9 ft, at 12 o'clock: 2 pieces; use a ladder
-	// level 3, 6 ft to 9 ft, at 3 o'clock: 1 piece; use a ladder
-	// first, a lantern 1 ft 1/2 in up at 7 o'clock, 11 1/2 in deep
+	// level 3, 6 ft to 9 ft, at 6 o'clock: 2 pieces; use a ladder
+	// level 3, 6 ft to 9 ft, at 9 o'clock: 2 pieces; use a ladder
+	// level 3, 6 ft to 9 ft, at 12 o'clock: 3 pieces; use a ladder
+	// level 3, 6 ft to 9 ft, at 3 o'clock: 2 pieces; use a ladder
+	// first, a lantern 1 ft 4 in up at 7 o'clock, 10 in deep
 }
 
 // The clock as decorators use it. By hand: 6 is toward the viewer, and 90° to the
