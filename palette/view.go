@@ -6,8 +6,8 @@ import (
 	"example.com/fircone/internal/elem"
 )
 
-// A View is who looks at a palette and by what light. The zero value is Daylight. For
-// those who are red-weak or green-weak and not blind to it, see [View.Lab].
+// A View is who looks at a palette and by what light. The zero value is Daylight.
+// Red-weak and green-weak are the mild forms of Protan and Deutan; see [View.Lab].
 type View uint8
 
 // The views in which a palette is read.

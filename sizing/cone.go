@@ -154,7 +154,8 @@ func (c Cone) Turns(spacing units.Length) (float64, error) {
 
 // Spacing returns how far apart along the slope the wraps are of a garland of
 // this length that goes from one bare band to the other: the inverse of
-// [Cone.SpiralLength], rounded up to a nanometer, so that the length suffices.
+// [Cone.SpiralLength], rounded up to a nanometer, so that the length suffices. For a
+// tree of which only part is seen, see [Tree.Spacing].
 //
 // Where the garland goes round at least once, the result is less than 1.01 nm
 // over the exact spacing. Where it does not, a spacing changes the length by

@@ -16,7 +16,7 @@
 // # Worked example
 //
 // The station needs picks: 27 for the 9 ft tree in the ticket hall and 14 for the
-// 4 ft 6 in tree in the waiting room (3 for each foot), and 8 for the 64 in mantel
+// 4 ft 6 in tree in the waiting room (by rule, 3 for each foot), and 8 for the 64 in mantel
 // in the tea room (one each 8 in). All are called picks, since they are of one kind:
 // what has one name is bought together. A box of 6 costs 5.00, of 12 costs 9.00, of 24
 // costs 16.00. Bought for each room by itself they cost 21.00, 14.00 and 9.00: 44.00.
