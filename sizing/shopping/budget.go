@@ -258,7 +258,7 @@ func (f *filling) fill() []int {
 		// The fewest of them that have to stay there.
 		for {
 			slots = append(slots, levels[at])
-			if cost, _ := f.assign(slots, levels[at+1:]); cost <= f.budget || len(slots) == len(f.items) {
+			if cost, _ := f.assign(slots, levels[at+1:]); cost <= f.budget {
 				break
 			}
 		}

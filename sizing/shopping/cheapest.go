@@ -402,7 +402,7 @@ func (c *checker) cover(item string, need int64, packs []pack) (counts []int64, 
 	kinds, packs := usable(packs)
 	short = need
 	for _, p := range packs {
-		short = max(0, short-p.size*min(p.limit, (need-1)/p.size+1))
+		short = max(0, short-p.size*min(p.limit, need/p.size+1))
 	}
 	if short > 0 {
 		return nil, short, nil

@@ -2,7 +2,6 @@ package shopping
 
 import (
 	"cmp"
-	"math"
 	"slices"
 )
 
@@ -148,8 +147,9 @@ func reduce(need int64, packs []pack) (least []int64) {
 // i more than best(i, t - size): a pass over all t for a pack without limit.
 // A pack with a limit is split into lots of 1, 2, 4, ... packs and a last one of
 // the rest, each taken whole or not at all, a pass for each lot. Between equals
-// the one with more packs of i is taken, which makes the counts the
-// lexicographically largest of all that are best.
+// the pack or lot is taken, which makes the counts the lexicographically largest
+// of all that are best: nothing as good has more packs of i without the lot, since
+// it could give up as many of them for the lot, and the others are made of earlier lots.
 //
 // Only one row of values is kept. Each pass leaves one bit for each t, "taken",
 // from which the counts are read back; where the bits of all passes would take
@@ -168,31 +168,23 @@ type pass struct {
 	kind  int
 	lot   int64
 	again bool
-	first bool // of its kind
 }
 
 // A weight is what a choice of packs comes to.
-type weight struct {
-	cost, bulk int64
-	packs      int32
-	kind       int32 // packs of the kind of the pass
-}
+type weight struct{ cost, bulk, packs int64 }
 
 // never is the cost of what cannot be covered. It can be added to.
 const never = 1 << 62
 
-// atMost reports whether w is to be taken rather than v: it is less, or equal and
-// has no fewer packs of the present kind.
+// atMost reports whether w is no more than v.
 func (w *weight) atMost(v *weight) bool {
 	switch {
 	case w.cost != v.cost:
 		return w.cost < v.cost
 	case w.bulk != v.bulk:
 		return w.bulk < v.bulk
-	case w.packs != v.packs:
-		return w.packs < v.packs
 	}
-	return w.kind >= v.kind
+	return w.packs <= v.packs
 }
 
 // newCover readies a cover of need, at least 1. It takes the steps it needs off
@@ -203,21 +195,20 @@ func newCover(need int64, packs []pack, work *int64) (*cover, bool) {
 	if need <= maxDense {
 		c.top = int(need)
 	} else {
-		c.amounts = remainders(need, c.packs, work)
-		if c.top = len(c.amounts) - 1; c.top < 0 {
+		if c.amounts = remainders(need, c.packs, work); c.amounts == nil {
 			return nil, false
 		}
+		c.top = len(c.amounts) - 1
 	}
 	for kind := len(c.packs) - 1; kind >= 0; kind-- {
-		p, first := c.packs[kind], true
+		p := c.packs[kind]
 		if p.limit == (need-1)/p.size+1 {
-			c.passes = append(c.passes, pass{kind: kind, lot: 1, again: true, first: true})
+			c.passes = append(c.passes, pass{kind: kind, lot: 1, again: true})
 			continue
 		}
 		for lot, rest := int64(1), p.limit; rest > 0; lot *= 2 {
 			lot = min(lot, rest)
-			c.passes = append(c.passes, pass{kind: kind, lot: lot, first: first})
-			first = false
+			c.passes = append(c.passes, pass{kind: kind, lot: lot})
 			rest -= lot
 		}
 	}
@@ -281,16 +272,12 @@ func (c *cover) run(best []weight, passes []pass, from int) [][]uint64 {
 		}
 		one := c.packs[p.kind]
 		size := p.lot * one.size
-		lot := weight{p.lot * one.cost, p.lot * one.bulk, int32(p.lot), int32(p.lot)}
+		lot := weight{p.lot * one.cost, p.lot * one.bulk, p.lot}
 		// Single packs are taken again from what the pass has already done, lots
 		// from what it has not.
 		t, step := len(best)-1, -1
 		if p.again {
 			t, step = 1, 1
-		} else if p.first {
-			for t := range best {
-				best[t].kind = 0
-			}
 		}
 		j := c.below(t, size)
 		for ; 0 < t && t < len(best); t += step {
@@ -304,18 +291,12 @@ func (c *cover) run(best []weight, passes []pass, from int) [][]uint64 {
 					j--
 				}
 			}
-			if best[j].cost+lot.cost > best[t].cost {
+			cost := best[j].cost + lot.cost
+			if cost > best[t].cost {
 				continue
 			}
-			w := best[j]
-			w.cost += lot.cost
-			w.bulk += lot.bulk
-			w.packs += lot.packs
-			w.kind += lot.kind
-			if p.again {
-				w.kind = math.MaxInt32 // more than without this kind
-			}
-			if w.cost < never && w.atMost(&best[t]) {
+			w := weight{cost, best[j].bulk + lot.bulk, best[j].packs + lot.packs}
+			if w.atMost(&best[t]) {
 				best[t] = w
 				if mark != nil {
 					mark[t/64] |= 1 << (t % 64)
@@ -345,7 +326,7 @@ func (c *cover) counts(work *int64) ([]int64, bool) {
 		marks := c.run(best[:t+1], c.passes[:hi], from)
 		for k := len(marks) - 1; k >= 0; k-- {
 			p := c.passes[from+k]
-			for t > 0 && marks[k][t/64]>>(t%64)&1 == 1 {
+			for marks[k][t/64]>>(t%64)&1 == 1 { // never for t = 0
 				counts[p.kind] += p.lot
 				t = c.below(t, p.lot*c.packs[p.kind].size)
 				if !p.again {

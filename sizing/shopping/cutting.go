@@ -100,12 +100,8 @@ func newCutter(lengths, demand []int64, rolls []roll) (*cutter, bool) {
 	// The weight of a pack is cost, bulk and 1 as digits of one number, if the
 	// sums of all three fit; else the cost alone.
 	perBulk := pieces + 1
-	c.unit = perBulk
-	fits := func(unit int64) bool {
-		most := float64(float64(unit)*float64(maxCost+1)) + float64(float64(perBulk)*float64(maxBulk))
-		return 16*float64(pieces)*most <= maxWeighing
-	}
-	if float64(perBulk)*float64(pieces)*float64(maxBulk) < maxWeighing && fits(perBulk*(pieces*maxBulk+1)) {
+	bulk := float64(float64(pieces)*float64(maxBulk)) + 1
+	if 16*float64(pieces)*float64(perBulk)*bulk*float64(maxCost+2) <= maxWeighing {
 		c.unit = perBulk * (pieces*maxBulk + 1)
 	} else {
 		c.unit, perBulk = 1, 0
@@ -307,14 +303,13 @@ func (s *packing) fill(guided bool) bool {
 	fits := true
 	for k, n := range s.left {
 		room -= n * s.lengths[k]
-		if pieces += n; n > 0 {
-			// Rolls hold so many pieces that are no shorter than this one.
-			holds := int64(0)
-			for _, t := range s.stacks {
-				holds += t.bins * (t.length / s.lengths[k])
-			}
-			fits = fits && pieces <= holds
+		pieces += n
+		// Rolls hold so many pieces that are no shorter than this one.
+		holds := int64(0)
+		for _, t := range s.stacks {
+			holds += t.bins * (t.length / s.lengths[k])
 		}
+		fits = fits && pieces <= holds
 	}
 	if pieces == 0 {
 		return true
@@ -431,7 +426,7 @@ func (s *packing) each(i int, waste int64, visit func(take []int64) bool) bool {
 
 // key names the state of the search.
 func (s *packing) key() string {
-	b := make([]byte, 0, 3*len(s.stacks)+2*len(s.left))
+	b := make([]byte, 0, 64)
 	for _, t := range s.stacks {
 		b = append(b, byte(t.bins), byte(t.bins>>8), byte(t.bins>>16))
 	}

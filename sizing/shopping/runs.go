@@ -1,6 +1,7 @@
 package shopping
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -163,7 +164,7 @@ func (c *checker) part(item string, runs []units.Length, packs []pack, stock ite
 				st := stock.offers[j].Pack.strand()
 				p.strands = append(p.strands, strand{st.n * n, st.length - stock.overlap})
 			}
-			slices.SortFunc(p.strands, func(a, b strand) int { return int(b.length - a.length) })
+			slices.SortFunc(p.strands, func(a, b strand) int { return cmp.Compare(b.length, a.length) })
 			if g := p.groups(); g > 0 {
 				best.counts, best.key, best.groups = slices.Clone(counts), key, g
 			}
