@@ -174,6 +174,14 @@ func TestTreeSpacingRefuses(t *testing.T) {
 			t.Errorf("%v of garland: %v, %v; want %v", l, p, err, want)
 		}
 	}
+	// On a narrow arc many spacings come to one length, and the longest garland, rounded, to less than the least.
+	for i := range units.Length(50) {
+		narrow := Tree{Height: ft + i, Taper: Pencil, BareTip: 11 * in, Exposure: minArc}
+		s, _ := narrow.surface("")
+		if p, err := narrow.Spacing(s.cone.spiralLength(MinSpacing, s.turn())); err != nil || p < MinSpacing {
+			t.Errorf("%+v: %d nm apart, %v", narrow, p, err)
+		}
+	}
 	// The upper end goes by the part that is dressed.
 	if _, err := corner.Spacing(most * 2); err == nil {
 		t.Error("a corner takes as much as the whole tree")
