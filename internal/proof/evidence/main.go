@@ -47,7 +47,7 @@ var rows = []row{
 	{"nothing breaks it: each parameter at its extremes", "no panic, 1 s, 64 MB a call", "go test -count=1 -v -run NothingBreaks ./internal/proof/hostile", `(\d+ functions, \d+ calls; .*)`, false},
 	{"safe from many goroutines, under the race detector", "same results, no race", "go test -count=1 -race -v ./internal/proof/shared", `(\d+ functions, \d+ calls from each of \d+ goroutines)`, false},
 	{"statements that the packages' own tests run", "all but those listed", ".ci/run coverage", `(\d+ statements, \d+ of them exceptions.*)`, false},
-	{"mutants that the packages' own tests kill", "95 % in each package", "go run ./internal/proof/mutants", `(?m)^(.* killed, .*)$`, true},
+	{"mutants that the packages' own tests kill", "95 % in each package", "go run ./internal/proof/mutants -table", `(?m)^(.* killed, .*)$`, false},
 	{"inputs tried by fuzzing", "100,000,000", "go run ./internal/proof/campaign -total", `in all +(\d+)`, false},
 	{"a garland's length on a cone, against math/big", "1 nm", "go test -count=1 -v -run Spiral ./sizing", `worst: (.* nm)`, false},
 	{"elementary functions, against math/big", "stated in internal/elem", "go test -count=1 -v ./internal/elem", `(worst of \d+: [\d.]+ ulp)`, false},

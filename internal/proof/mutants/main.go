@@ -4,7 +4,8 @@
 //	go run ./internal/proof/mutants               all packages that ship, or that those import
 //	go run ./internal/proof/mutants PACKAGE...    these, such as units or sizing/shopping
 //	go run ./internal/proof/mutants FILE...       only what is broken in these files
-//	go run ./internal/proof/mutants -every 4      one mutant in 4, others with each commit: what .ci/run does
+//	go run ./internal/proof/mutants -every 8      one mutant in 8, others with each commit: what .ci/run does
+//	go run ./internal/proof/mutants -table        what came of the last run of each package, from .ci/mutants.tsv
 //
 // What to break, and how, and which of it the tests reach at all, is what gremlins finds, pinned in .ci/tools.mod:
 // + for -, < for <=, == for != and the like. Gremlins itself builds the tests anew for each mutant, which takes
@@ -26,6 +27,7 @@ import (
 	"bytes"
 	"cmp"
 	"context"
+	"crypto/sha256"
 	"encoding/json"
 	"flag"
 	"fmt"
@@ -45,6 +47,7 @@ import (
 const (
 	bar       = 95.0 // percent of the reached mutants that the tests must kill
 	survivors = ".ci/survivors"
+	record    = ".ci/mutants.tsv"
 	module    = "example.com/fircone/"
 	variable  = "FIRCONE_MUTANT" // the switch
 )
@@ -76,7 +79,15 @@ func main() {
 	verbose := flag.Bool("v", false, "show each mutant that lives, listed or not, and those that time out")
 	workers := flag.Int("workers", runtime.NumCPU(), "how many mutants to try at a time")
 	every := flag.Int("every", 1, "try one mutant in so many")
+	table := flag.Bool("table", false, "print the record")
 	flag.Parse()
+	if *table {
+		if err := tell(); err != nil {
+			fmt.Fprintln(os.Stderr, "mutants:", err)
+			os.Exit(1)
+		}
+		return
+	}
 	if err := run(*verbose, *workers, *every, flag.Args()); err != nil {
 		fmt.Fprintln(os.Stderr, "mutants:", err)
 		os.Exit(1)
@@ -149,12 +160,108 @@ func run(verbose bool, workers, every int, args []string) error {
 		percent := 100 * float64(dead) / float64(max(total, 1))
 		fmt.Printf("%-18s %4d killed, %2d of them by time, %3d lived, %3d not reached: %.1f %% killed, in %.0f s\n",
 			pkg, dead, count[timeout], count[lived], count[unreached], percent, time.Since(began).Seconds())
+		if files[pkg] == nil && every == 1 {
+			if err := keep(pkg, dead, count[lived], count[unreached]); err != nil {
+				return err
+			}
+		}
 		if percent < bar && files[pkg] == nil && every == 1 {
 			bad = append(bad, fmt.Sprintf("%s: %.1f %% killed, want %.0f %%", pkg, percent, bar))
 		}
 	}
 	if len(bad) > 0 {
 		return fmt.Errorf("%d faults\n%s", len(bad), strings.Join(bad, "\n"))
+	}
+	return nil
+}
+
+// A row is what came of a full run of a package, and what it holds for.
+type row struct {
+	pkg                      string
+	killed, lived, unreached int
+	date, digest             string
+}
+
+// digest returns a digest of a package and its tests.
+func digest(pkg string) (string, error) {
+	files, err := filepath.Glob(filepath.Join(pkg, "*.go"))
+	if err != nil {
+		return "", err
+	}
+	h := sha256.New()
+	for _, f := range files {
+		text, err := os.ReadFile(f)
+		if err != nil {
+			return "", err
+		}
+		fmt.Fprintf(h, "%s %d\n%s", filepath.Base(f), len(text), text)
+	}
+	return fmt.Sprintf("%x", h.Sum(nil))[:16], nil
+}
+
+func rows() (map[string]row, error) {
+	all := map[string]row{}
+	text, err := os.ReadFile(record)
+	if os.IsNotExist(err) {
+		return all, nil
+	}
+	for l := range strings.Lines(string(text)) {
+		if strings.HasPrefix(l, "#") {
+			continue
+		}
+		var r row
+		if _, err := fmt.Sscanf(l, "%s\t%d\t%d\t%d\t%s\t%s", &r.pkg, &r.killed, &r.lived, &r.unreached, &r.date, &r.digest); err != nil {
+			return nil, fmt.Errorf("%s: %q: %w", record, l, err)
+		}
+		all[r.pkg] = r
+	}
+	return all, err
+}
+
+// keep writes the row of a package into the record.
+func keep(pkg string, killed, lived, unreached int) error {
+	all, err := rows()
+	if err != nil {
+		return err
+	}
+	sum, err := digest(pkg)
+	if err != nil {
+		return err
+	}
+	all[pkg] = row{pkg, killed, lived, unreached, time.Now().UTC().Format(time.DateOnly), sum}
+	out := "# package\tkilled\tlived\tnot reached\tdate\tdigest of the package and its tests; written by internal/proof/mutants\n"
+	for _, pkg := range slices.Sorted(maps.Keys(all)) {
+		r := all[pkg]
+		out += fmt.Sprintf("%s\t%d\t%d\t%d\t%s\t%s\n", r.pkg, r.killed, r.lived, r.unreached, r.date, r.digest)
+	}
+	return os.WriteFile(record, []byte(out), 0o644)
+}
+
+// tell prints the record.
+func tell() error {
+	all, err := rows()
+	if err != nil {
+		return err
+	}
+	pkgs, err := packages()
+	if err != nil {
+		return err
+	}
+	for _, pkg := range pkgs {
+		r, ok := all[pkg]
+		if !ok {
+			return fmt.Errorf("%s has nothing of %s", record, pkg)
+		}
+		sum, err := digest(pkg)
+		if err != nil {
+			return err
+		}
+		state := "as it is now"
+		if sum != r.digest {
+			state = "changed since"
+		}
+		fmt.Printf("%s: %d killed, %d lived, each with its reason, of %d: %.1f %%, on %s, %s\n",
+			pkg, r.killed, r.lived, r.killed+r.lived, 100*float64(r.killed)/float64(r.killed+r.lived), r.date, state)
 	}
 	return nil
 }

@@ -1,0 +1,121 @@
+package placement_test
+
+import (
+	"errors"
+	"fmt"
+	"hash/fnv"
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/placement"
+	"example.com/fircone/units"
+)
+
+// A job that was laid out in November must come out the same in December, on any machine. So these are
+// digests of many layouts: slim and wide trees, part of the way round and all of it, few pieces and
+// many, of one kind and of many, from loose to so crowded that some do not fit. That a layout is a
+// good one is for the other tests; here one nanometer anywhere changes a digest.
+func TestSameLayouts(t *testing.T) {
+	for _, group := range []struct {
+		name  string
+		seed  uint64
+		trees int
+		most  int // pieces of a kind
+		kinds int
+		size  units.Length // of the largest
+		want  uint64
+	}{
+		{name: "loose, of many kinds", seed: 1, trees: 60, most: 9, kinds: 7, size: 3 * units.Inch, want: 0x640d8553ccdc9e60},
+		{name: "few of each", seed: 2, trees: 200, most: 3, kinds: 6, size: 3 * units.Inch, want: 0x009e97bc879b402e},
+		{name: "two kinds", seed: 3, trees: 80, most: 30, kinds: 2, size: 4 * units.Inch, want: 0x244241fd70cf3c5f},
+		{name: "crowded", seed: 4, trees: 60, most: 12, kinds: 5, size: 12 * units.Inch, want: 0xddec4ded428ecadc},
+		{name: "so large that some do not fit", seed: 5, trees: 150, most: 4, kinds: 4, size: 36 * units.Inch, want: 0x338c2bfdf1e3c1e1},
+		{name: "points", seed: 6, trees: 60, most: 25, kinds: 3, size: 0, want: 0xc28acfd0263bdcb2},
+	} {
+		t.Run(group.name, func(t *testing.T) {
+			r := rand.New(rand.NewPCG(group.seed, 0))
+			h := fnv.New64a()
+			refused := 0
+			for range group.trees {
+				l := anyLayout(r)
+				var pieces []placement.Piece
+				for i := range 1 + r.IntN(group.kinds) {
+					p := placement.Piece{Type: fmt.Sprint(i), Count: r.IntN(group.most + 1)}
+					if group.size > 0 {
+						p.Size = units.Length(1 + r.Int64N(int64(group.size)))
+					}
+					if i > 0 {
+						p.Swatch = fmt.Sprint(i % 3)
+					}
+					pieces = append(pieces, p)
+				}
+				places, err := l.AppendPlaces(nil, pieces)
+				if errors.Is(err, placement.ErrFit) {
+					refused++
+				} else if err != nil {
+					t.Fatal(err)
+				}
+				for _, p := range places {
+					fmt.Fprintln(h, p.Piece, int64(p.Height), int32(p.Azimuth), int64(p.Depth), int64(p.At.X), int64(p.At.Y), int64(p.At.Z))
+				}
+				fmt.Fprintln(h, err)
+			}
+			if got := h.Sum64(); got != group.want {
+				t.Errorf("digest %#016x, want %#016x; %d of %d do not fit", got, group.want, refused, group.trees)
+			}
+		})
+	}
+}
+
+func anyLayout(r *rand.Rand) placement.Layout {
+	height := units.Length(36+r.IntN(120)) * units.Inch
+	return placement.Layout{
+		Tree: sizing.Tree{
+			Height:   height,
+			Base:     height * units.Length(25+r.IntN(60)) / 100,
+			BareTip:  height * units.Length(r.IntN(20)) / 100,
+			Exposure: []sizing.Exposure{sizing.AllRound, sizing.AgainstWall, sizing.InCorner, 60_000}[r.IntN(4)],
+		},
+		Facing: placement.Angle(r.IntN(360_000)),
+		Mirror: r.IntN(2) == 0,
+	}
+}
+
+// The same for garlands, straight and draped.
+func TestSameWindings(t *testing.T) {
+	r := rand.New(rand.NewPCG(7, 0))
+	h := fnv.New64a()
+	points := 0
+	for range 60 {
+		w := placement.Winding{
+			Spacing: units.Length(4+r.IntN(20)) * units.Inch,
+			Step:    units.Length(2+r.IntN(10)) * units.Inch,
+		}
+		if r.IntN(2) == 0 {
+			w.Drape = sizing.Drape{Span: units.Length(6+r.IntN(20)) * units.Inch, Sag: units.Length(r.IntN(6)) * units.Inch}
+		}
+		for _, p := range wind(t, anyLayout(r), w) {
+			fmt.Fprintln(h, int64(p.X), int64(p.Y), int64(p.Z))
+			points++
+		}
+	}
+	if got := h.Sum64(); got != 0x240b2c56dc4c2065 || points < 1000 {
+		t.Errorf("digest %#016x of %d points, want %#016x", got, points, uint64(0x240b2c56dc4c2065))
+	}
+}
+
+// A text of 64 bytes is read, space and all, and a longer one is not, and is shown cut.
+func TestLongAngles(t *testing.T) {
+	pad := func(n int) string { return strings.Repeat(" ", n-len("37.5°")) + "37.5°" }
+	if a, err := placement.ParseAngle(pad(64)); err != nil || a != 37_500 {
+		t.Errorf("%v, %v", a, err)
+	}
+	if _, err := placement.ParseAngle(pad(65)); !errors.Is(err, placement.ErrSyntax) || !strings.Contains(err.Error(), `37.5..."`) {
+		t.Errorf("65 bytes: %v", err)
+	}
+	if _, err := placement.ParseAngle(strings.Repeat("x", 64)); err == nil || strings.Contains(err.Error(), "...") {
+		t.Errorf("a refused text of 64 bytes is cut: %v", err)
+	}
+}
