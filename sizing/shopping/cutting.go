@@ -186,7 +186,7 @@ func (c *cutter) split(b branch) (split int, decided bool) {
 	far := 1e-6
 	for i, x := range b.packs {
 		packs[i] = max(b.lo[i], min(b.hi[i], int64(math.Ceil(x-1e-6))))
-		if d := math.Abs(x - math.Round(x)); b.lo[i] < b.hi[i] && d > far {
+		if d := math.Abs(x - math.Round(x)); d > far { // a number of packs without a choice is whole
 			split, far = i, d
 		}
 	}

@@ -130,7 +130,10 @@ func TestSurplusBesideWholePieces(t *testing.T) {
 	}
 	pieces := Need{Item: "ribbon", Quantity: Quantity{Pieces: 2, Length: 6 * units.Inch}}
 	for _, tt := range []struct{ running, packs, surplus units.Length }{
-		{0, 2, 8}, {1, 2, 5}, {5, 2, 1}, {6, 2, 0},
+		{0, 2, 8},
+		{1, 2, 5},
+		{5, 2, 1},
+		{6, 2, 0},
 		{7, 3, 7}, // a third roll makes it 8 in more
 	} {
 		needs := []Need{pieces}
@@ -217,17 +220,22 @@ func TestWeightOfRolls(t *testing.T) {
 			t.Errorf("at most %d of roll %d, want %d", c.rolls[i].limit, i, want)
 		}
 	}
-	// With one piece 16·1·(1+1)·(1·1+1)·(cost+2) ≤ 2^60 up to a cost of 2^54 - 2.
-	for _, tt := range []struct{ cost, unit, weight, scale int64 }{
-		{1<<54 - 2, 4, 4*(1<<54-2) + 2 + 1, 1}, // 16·weight·2 is over 2^60
-		{1<<54 + 4, 1, 1<<54 + 4, 2},
-		{1 << 55, 1, 1 << 55, 2}, // 16·weight·2 = 2^60
-		{1<<55 + 8, 1, 1<<55 + 8, 1},
+	// With one piece 16·1·(1+1)·(1·1+1)·(cost+2) ≤ 2^60 up to a cost of 2^54 - 2. With
+	// 1000 pieces and bulks of 1 and 100 it is 16·1000·1001·(1000·100+1)·(cost+2),
+	// which is 2^60 at 719847 or so. The other roll has a cost of 1.
+	for _, tt := range []struct{ pieces, bulk, cost, unit, weight, scale int64 }{
+		{1, 1, 1<<54 - 2, 4, 4*(1<<54-2) + 2 + 1, 1}, // 16·weight·2 is over 2^60
+		{1, 1, 1<<54 + 4, 1, 1<<54 + 4, 2},
+		{1, 1, 1 << 55, 1, 1 << 55, 2}, // 16·weight·2 = 2^60
+		{1, 1, 1<<55 + 8, 1, 1<<55 + 8, 1},
+		{1000, 100, 719_800, 1001 * 100_001, 719_800*1001*100_001 + 100*1001 + 1, 1},
+		{1000, 100, 719_900, 1, 719_900, 1 << 20}, // 16·1000·719900·2^20·2 is under 2^60
+		{1000, 100, 1 << 31, 1, 1 << 31, 1 << 15}, // 16·1000·2^31·2^15 is, and twice that is not
 	} {
-		rolls = []roll{{length: 10, strands: 1, bulk: 10, cost: tt.cost, limit: 1}, {length: 10, strands: 1, bulk: 10, cost: 1, limit: 1}}
-		c, ok := newCutter([]int64{8}, []int64{1}, rolls)
+		rolls = []roll{{length: 10, strands: tt.bulk, bulk: 10 * tt.bulk, cost: 2 * tt.cost, limit: 1}, {length: 10, strands: 1, bulk: 10, cost: 2, limit: 1}}
+		c, ok := newCutter([]int64{8}, []int64{tt.pieces}, rolls)
 		if !ok || c.unit != tt.unit || c.weight[0] != tt.weight || c.scale != tt.scale {
-			t.Errorf("cost %d: unit %d, weight %d, scale %d", tt.cost, c.unit, c.weight[0], c.scale)
+			t.Errorf("%+v: got unit %d, weight %d, scale %d", tt, c.unit, c.weight[0], c.scale)
 		}
 	}
 }

@@ -278,7 +278,8 @@ func TestLargeCuttingWork(t *testing.T) {
 	c.check(t)
 }
 
-// Any number of steps gives a bound that holds, and an answer no better than the best.
+// Any number of steps gives a bound that holds, and an answer no better than the
+// best; here those about a point on the way.
 func TestCuttingAtEveryEffort(t *testing.T) {
 	r := rand.New(rand.NewPCG(6, 1))
 	c := newCount()
@@ -299,7 +300,26 @@ func TestCuttingAtEveryEffort(t *testing.T) {
 	c.check(t)
 }
 
-// So does every patience.
+// And here all, of problems that take few.
+func TestCuttingAtEachEffort(t *testing.T) {
+	r := rand.New(rand.NewPCG(15, 1))
+	c := newCount()
+	for range 30 {
+		lengths, demand, rolls := someRolls(r, 2, 2, 9, 2)
+		solver, _ := cuttingWork(c, lengths, demand, rolls, nil)
+		if steps := maxWork - solver.effort; steps < 1000 {
+			for effort := range steps {
+				hasty, bound := cuttingWork(c, lengths, demand, rolls, func(c *cutter) { c.effort = effort })
+				if bound > solver.best || hasty.best < solver.best || hasty.short && !solver.short {
+					t.Fatalf("%v of %v from %+v with %d: between %d and %d, not %d", demand, lengths, rolls, effort, bound, hasty.best, solver.best)
+				}
+			}
+		}
+	}
+	c.check(t)
+}
+
+// So does any patience.
 func TestCuttingAtEveryPatience(t *testing.T) {
 	r := rand.New(rand.NewPCG(7, 1))
 	c := newCount()
@@ -601,4 +621,5 @@ var counted = map[string]string{
 	"TestListWork":               "937925 be53050e1671c094",
 	"TestFullestWork":            "3476 e1989c755427eb66",
 	"TestMatchWork":              "1132 7521a96086a19b53",
+	"TestCuttingAtEachEffort":    "3988375 b9419ced91d73d8c",
 }
