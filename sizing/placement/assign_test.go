@@ -1,6 +1,9 @@
 package placement
 
 import (
+	"cmp"
+	"fmt"
+	"hash/fnv"
 	"math"
 	"slices"
 	"testing"
@@ -221,11 +224,19 @@ func TestClear(t *testing.T) {
 	if a.clear(kinds) {
 		t.Error("two touch at the tips")
 	}
+
+	// Two that are just as far apart as they are large, on either side of the trunk, do not overlap.
+	a.spots, a.who, a.depth = []spot{{0.6, 0}, {0.6, math.Pi}}, []int32{0, 0}, []float64{0, 0}
+	kinds[0].radius = float64(0.6 * f.sin)
+	if !a.clear(kinds) {
+		t.Error("two that meet are taken to overlap")
+	}
 }
 
 // Four types of equal number are the hardest: these stay uneven from the first
 // order, down to 0.486, and find a way from another one.
 func TestAssignBeginsAnew(t *testing.T) {
+	h := fnv.New64a()
 	for _, n := range []int{240, 320} {
 		for _, ratio := range []float64{.45, .9} {
 			f := shape(ratio, .05, 1)
@@ -236,6 +247,45 @@ func TestAssignBeginsAnew(t *testing.T) {
 			if !ok || types < 0.5 || colors < 0.5 {
 				t.Errorf("base %v, n %v: types %.3f, colors %.3f", ratio, n, types, colors)
 			}
+			fmt.Fprintln(h, who)
+		}
+	}
+	// The same way out in every release, see TestSameLayouts.
+	if got := h.Sum64(); got != 0x99b282dfa1f6789d {
+		t.Errorf("digest %#016x", got)
+	}
+}
+
+// Two of a class of five are uneven where they are next to each other, whichever class it is; of four
+// nothing is asked.
+func TestEvenReport(t *testing.T) {
+	f := shape(0.65, 0, 1)
+	spots := f.even(20, 0)
+	for count, want := range map[int]bool{4: true, 5: false} {
+		kinds := []kind{{class: [2]int32{0, -1}, count: count}}
+		for i := range int32(20 - count) { // all others are one of their kind
+			kinds = append(kinds, kind{class: [2]int32{i + 1, -1}, count: 1})
+		}
+		a := newAssignment(f, spots, kinds, 0)
+		// The first class goes next to each other from the first spot on, the others follow.
+		next := int32(1)
+		byDistance := make([]int, len(spots))
+		for i := range byDistance {
+			byDistance[i] = i
+		}
+		slices.SortFunc(byDistance, func(i, j int) int {
+			return cmp.Compare(dist2(f.at(spots[0]), f.at(spots[i])), dist2(f.at(spots[0]), f.at(spots[j])))
+		})
+		for i, spot := range byDistance {
+			if a.who[spot] = 0; i >= count {
+				a.who[spot], next = next, next+1
+			}
+		}
+		if !a.fit() {
+			t.Fatal("points do not fit")
+		}
+		if got := a.even(); got != want {
+			t.Errorf("%d next to each other: even is %v", count, got)
 		}
 	}
 }

@@ -231,6 +231,16 @@ func TestGrid(t *testing.T) {
 	}
 }
 
+// The seam at the back, half a turn to the left or right, belongs to the first column and to the last.
+func TestGridSeam(t *testing.T) {
+	g := newGrid(shape(0.65, 0, 1), 0.05)
+	row := g.row(spot{0.9, 0})
+	columns := int(g.first[row+1] - g.first[row])
+	if left, right := g.column(row, spot{0.9, -math.Pi}), g.column(row, spot{0.9, math.Pi}); columns < 5 || left != 0 || right != columns-1 {
+		t.Errorf("columns %d and %d of %d", left, right, columns)
+	}
+}
+
 // Everything stays on the surface, and clear of its edges by the margin.
 func TestMargin(t *testing.T) {
 	for _, f := range []surface{shape(0.25, 0, 1), shape(0.65, 0.1, 1), shape(1.2, 0, 0.25), shape(0.65, 0.99, 1)} {
