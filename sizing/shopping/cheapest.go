@@ -46,8 +46,9 @@ type Cut struct {
 //
 // Pieces add up. Each need for a running length is a run of its own. Strands for it
 // are joined end to end, and each join loses the overlap of the item; a strand may
-// be cut to serve several runs, and runs are not joined to each other. So n strands
-// of lengths L with c cuts come, for k runs together, to
+// be cut to serve several runs, and runs are not joined to each other. A strand that
+// is owned and no longer than the overlap cannot be joined, and is left out of every
+// run. So n strands of lengths L with c cuts come, for k runs together, to
 //
 //	ΣL - (n+c-k)·overlap
 //

@@ -171,6 +171,10 @@ func TestRunsOfOneStrandEach(t *testing.T) {
 		// One that is as short as the overlap makes no line longer.
 		s.Owned = []Owned{{Item: "garland", Quantity: Quantity{Length: 3 * units.Inch}}}
 	}
+	// Nor does it serve a run as short as itself.
+	if p, err := s.Cheapest(need(3)); err != nil || p.Buys[0].Packs != 1 || p.Surplus.Length != 2*units.Inch {
+		t.Errorf("%v, %v", p, err)
+	}
 	// Fewer packs at one cost and length.
 	s = Shop{Offers: s.Offers, Overlap: s.Overlap}
 	s.Offers = append(s.Offers, Offer{Item: "garland", Name: "two", Pack: Quantity{Pieces: 2, Length: 5 * units.Inch}, Price: decimal.NewFromInt(2)})
