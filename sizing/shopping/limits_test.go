@@ -291,6 +291,21 @@ func TestReduceOfLargeProducts(t *testing.T) {
 	}
 }
 
+// By hand: 20 packs of up to 2047 each take 11 passes each, 220 in all. Of a million
+// amounts and 0 the marks of 209 passes are kept, and the 11 before are run again.
+func TestPassesThatRunAgain(t *testing.T) {
+	packs := slices.Repeat([]pack{{size: 1, cost: 1, bulk: 1, limit: 2047}}, 20)
+	work := int64(maxWork)
+	c, ok := newCover(maxDense, packs, &work)
+	if !ok || len(c.passes) != 220 || work != maxWork {
+		t.Fatalf("%t, %d passes", ok, len(c.passes))
+	}
+	work = 0 // too little: nothing is done
+	if _, ok := c.counts(&work); ok || work != -(220+11)*1_000_001 {
+		t.Errorf("%t, %d steps", ok, -work)
+	}
+}
+
 // The amounts that a sparse cover has room for, with 0.
 func TestMostAmounts(t *testing.T) {
 	for limit, want := range map[int64]int{maxSparse - 1: maxSparse + 1, maxSparse: 0} {
