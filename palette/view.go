@@ -2,8 +2,6 @@ package palette
 
 import (
 	"strconv"
-
-	"example.com/fircone/internal/elem"
 )
 
 // A View is who looks at a palette and by what light. The zero value is Daylight.
@@ -100,36 +98,12 @@ func (v View) lab(c Color) Lab {
 	return c.Lab()
 }
 
-// cat16 takes XYZ to the sharpened cone responses of CAT16.
-//
-// Source: Li et al. 2017, as View.Lab names it.
-var cat16 = matrix{
-	{0.401288, 0.650173, -0.051461},
-	{-0.250268, 1.204414, 0.045854},
-	{-0.002079, 0.048952, 0.953127},
-}
-
-// warmLight takes linear sRGB by daylight to X/Xw, Y, Z/Zw under illuminant A.
-// The whites are D65 as above and A by its chromaticity, x = 0.44757, y = 0.40745.
-//
-// Source: CIE 15 (illuminant A).
-var warmLight = func() matrix {
-	d65 := vector{whiteX, 1, whiteZ}
-	a := vector{0.44757 / 0.40745, 1, (1 - 0.44757 - 0.40745) / 0.40745}
-	degree := float64(0.9 * (1 - elem.Exp(-(4.0+42)/92)/3.6))
-	seen := vonKries(cat16, d65, a, 1-degree).times(fromRGB)
-	return matrix{seen[0].scale(1 / whiteX), seen[1], seen[2].scale(1 / whiteZ)}
-}()
-
-// vonKries returns the matrix on XYZ that scales each response under the sharpening
-// matrix m by the ratio of the whites, to over from, in the part that degree says.
-func vonKries(m matrix, from, to vector, degree float64) matrix {
-	w, x := m.apply(from), m.apply(to)
-	var scaled matrix
-	for i := range m {
-		scaled[i] = m[i].scale(float64(degree*(x[i]/w[i])) + 1 - degree)
-	}
-	return m.inverse().times(scaled)
+// warmLight takes linear sRGB by daylight to X/Xw, Y, Z/Zw under illuminant A. The
+// tests derive it anew, from the sources that View.Lab names.
+var warmLight = matrix{
+	{0.4508971089586433, 0.41649283311319135, 0.1717956587642016},
+	{0.2139472447201428, 0.7127815529999831, 0.07327120227987384},
+	{0.013350345955055536, 0.08653664615639445, 0.7306951193854131},
 }
 
 // A dichromat is blind to one direction of linear sRGB, the line of confusion.
@@ -154,66 +128,31 @@ func (d *dichromat) see(v vector) vector {
 	return v
 }
 
-// juddVos takes linear sRGB to the XYZ of Judd as Vos amended it, in which the cones
-// are given.
-//
-// Source: F. Viénot, H. Brettel and J. D. Mollon, "Digital video colourmaps for checking
-// the legibility of displays by dichromats", Color Research and Application 24(4),
-// 1999, 243-252, for the primaries of ITU-R BT.709, which are those of sRGB.
-var juddVos = matrix{
-	{0.409568, 0.355041, 0.179167},
-	{0.213389, 0.706743, 0.079868},
-	{0.0186297, 0.114620, 0.912367},
-}
-
-// toCones takes that XYZ to the long-, middle- and short-wave cones.
-//
-// Source: V. C. Smith and J. Pokorny, Vision Research 15, 1975, 161-171, as quoted
-// by Viénot, Brettel and Mollon 1999.
-var toCones = matrix{
-	{0.15514, 0.54312, -0.03286},
-	{-0.15514, 0.45684, 0.03286},
-	{0, 0, 0.01608},
-}
-
-// The lights that a dichromat sees as everybody does, in that XYZ.
-//
-// Source: J. J. Vos, "Colorimetric and photometric properties of a 2° fundamental
-// observer", Color Research and Application 3, 1978, 125-128, as quoted in libDaltonLens.
-var (
-	nm475 = vector{0.13287, 0.11284, 0.94220}
-	nm485 = vector{0.05699, 0.16987, 0.58640}
-	nm575 = vector{0.84394, 0.91558, 0.00197}
-	nm660 = vector{0.16161, 0.06100, 0.00001}
-)
-
+// The dichromats without long-, middle- and short-wave cones, who see white and two lights as everybody does. The
+// tests derive them anew, from the sources that View.Lab names.
 var dichromats = [...]dichromat{
-	newDichromat(0, nm475, nm575),
-	newDichromat(1, nm475, nm575),
-	newDichromat(2, nm485, nm660),
-}
-
-// newDichromat returns the dichromat without the given cones, who sees white and the
-// two lights as everybody does.
-func newDichromat(cone int, light1, light2 vector) dichromat {
-	cones := toCones.times(juddVos)
-	rows := cones.transpose() // of linear sRGB: toRGB(f)·rgb is f·(cones of rgb)
-	toRGB := func(f vector) vector { return rows.apply(f) }
-	white := cones.apply(vector{1, 1, 1})
-
-	// Along the line of confusion the two other cones do not change.
-	d := dichromat{confusion: cones[(cone+1)%3].cross(cones[(cone+2)%3])}
-	var axis vector
-	axis[cone] = 1
-	half := white.cross(axis)
-	d.half = toRGB(half)
-	lights := [2]vector{toCones.apply(light1), toCones.apply(light2)}
-	if half.dot(lights[0]) < 0 {
-		lights[0], lights[1] = lights[1], lights[0]
-	}
-	for i, light := range lights {
-		plane := toRGB(white.cross(light)) // the plane through black, white and the light
-		d.correction[i] = plane.scale(-1 / plane.dot(d.confusion))
-	}
-	return d
+	{
+		confusion: vector{0.003912653825934231, -0.000495387900837075, -1.7657593695367537e-05},
+		half:      vector{0.0004777303071417076, 0.003930311419629599, -0.004408041726771306},
+		correction: [2]vector{
+			{-217.29412892881982, 305.5414351371594, -88.24730620833988},
+			{-218.34290350463394, 296.91311361282084, -78.57021010818677},
+		},
+	},
+	{
+		confusion: vector{-0.006308262011055852, 0.002611162563498744, -0.0001992295033038885},
+		half:      vector{-0.0028103920668026325, -0.006109032507751964, 0.008919424574554595},
+		correction: [2]vector{
+			{100.69745135583987, -136.93320614060372, 36.235754784763785},
+			{99.39588569808772, -139.7624579763547, 40.36657227826712},
+		},
+	},
+	{
+		confusion: vector{0.005641989934091136, -0.005491859729755547, 0.03352274792083001},
+		half:      vector{0.039014607650585564, -0.027880757986738863, -0.01113384966384668},
+		correction: [2]vector{
+			{2.263858618955981, 24.013618543069825, -26.27747716202581},
+			{-11.205044287987246, 33.638813948302406, -22.43376966031516},
+		},
+	},
 }
