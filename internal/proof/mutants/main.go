@@ -4,7 +4,7 @@
 //	go run ./internal/proof/mutants               all packages that ship, or that those import
 //	go run ./internal/proof/mutants PACKAGE...    these, such as units or sizing/shopping
 //	go run ./internal/proof/mutants FILE...       only what is broken in these files
-//	go run ./internal/proof/mutants -every 8      one mutant in 8, others with each commit: what .ci/run does
+//	go run ./internal/proof/mutants -every 16     one mutant in 16, others with each commit: what .ci/run does
 //	go run ./internal/proof/mutants -table        what came of the last run of each package, from .ci/mutants.tsv
 //
 // What to break, and how, and which of it the tests reach at all, is what gremlins finds, pinned in .ci/tools.mod:
