@@ -72,7 +72,7 @@ func shareOut(p palette.Palette, n shopping.Need, types int, each sizing.Band) (
 		if counts[i] == 0 {
 			continue
 		}
-		o := open{Need: n, least: counts[i], most: counts[i]}
+		o := open{Need: n, least: counts[i], most: counts[i], ornaments: true}
 		o.Item = ornaments(row.Swatch)
 		o.Quantity.Pieces = counts[i]
 		o.Basis = "a share of " + strconv.Itoa(row.Share) + " % of " + n.Quantity.String()

@@ -55,7 +55,9 @@ func Make(r Request) (Plan, error) {
 		if p.Basket, err = fill(shop, needs); err != nil {
 			return Plan{}, refuse(err, "stock")
 		}
-		p.settle()
+		if err := p.settle(); err != nil {
+			return Plan{}, refuse(err, "stock")
+		}
 	}
 	for _, t := range p.Trees {
 		p.Needs = append(p.Needs, t.Needs()...)
@@ -68,8 +70,9 @@ func Make(r Request) (Plan, error) {
 }
 
 // settle writes what the basket chose of each open need into the trees and mantels.
-// A purchase has one need for each of theirs, in their order.
-func (p *Plan) settle() {
+// A purchase has one need for each of theirs, in their order. As many ornaments as that makes
+// are parted into sizes anew.
+func (p *Plan) settle() error {
 	chosen := map[string][]shopping.Need{} // by item, those still to come
 	for _, buy := range p.Basket.List.Purchases {
 		chosen[buy.Item] = buy.Needs
@@ -81,12 +84,24 @@ func (p *Plan) settle() {
 			}
 		}
 	}
-	for _, t := range p.Trees {
+	for i := range p.Trees {
+		t := &p.Trees[i]
 		in(t.needs)
+		ornaments := 0
+		for _, n := range t.needs {
+			if n.ornaments {
+				ornaments += n.Quantity.Pieces
+			}
+		}
+		var err error
+		if t.Sizes, err = sizing.MixOf(t.Height, ornaments); err != nil {
+			return err
+		}
 	}
 	for _, m := range p.Mantels {
 		in(m.needs)
 	}
+	return nil
 }
 
 func needsOf(list []open) []shopping.Need {
@@ -101,6 +116,7 @@ func needsOf(list []open) []shopping.Need {
 type open struct {
 	shopping.Need
 	least, most int
+	ornaments   bool   // of a tree or a mantel, of one color or all
 	brief       string // of what, "3 types, 7 to 11 of each"
 }
 
@@ -110,8 +126,8 @@ func opened(needs []shopping.Need, room, ornaments string, types int, each sizin
 	var list []open
 	for _, n := range needs {
 		n.Room = room
-		o := open{Need: n, least: n.Quantity.Pieces, most: n.Quantity.Pieces}
-		if n.Item == ornaments {
+		o := open{Need: n, least: n.Quantity.Pieces, most: n.Quantity.Pieces, ornaments: n.Item == ornaments}
+		if o.ornaments {
 			if types > 0 {
 				o.least, o.most = types*each.Min, types*each.Max
 				o.brief = plural(types, "type") + ", " + each.String() + " of each"

@@ -170,20 +170,14 @@ func pieces(t job.TreePlan, colors palette.Palette) ([]placement.Piece, error) {
 	}
 	// How many there are of each color goes by the types, and a budget may have
 	// changed it.
-	total = 0
 	for i := range list {
 		for _, n := range t.Needs() {
 			if n.Item == strings.TrimSpace(list[i].name+" ornaments") {
 				list[i].pieces = n.Quantity.Pieces
 			}
 		}
-		total += list[i].pieces
 	}
-	mix, err := sizing.MixOf(t.Height, total)
-	if err != nil {
-		return nil, err
-	}
-	sizes := []sizing.Size{mix.Large, mix.Medium, mix.Small}
+	sizes := []sizing.Size{t.Sizes.Large, t.Sizes.Medium, t.Sizes.Small}
 	var pieces []placement.Piece
 	for _, c := range list {
 		for i := range c.types {
