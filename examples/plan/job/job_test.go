@@ -101,6 +101,26 @@ func TestBasketAddsUp(t *testing.T) {
 }
 
 // A budget that does not do is refused, and the refusal says what would.
+// The balls of all sizes are as many as the ornaments of all colors, also where a budget
+// makes them more than the rule has.
+func TestSizesAreOfWhatIsBought(t *testing.T) {
+	p, err := job.Make(job.Station())
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, tree := range p.Trees {
+		want := 0
+		for _, n := range tree.Needs() {
+			if strings.HasSuffix(n.Item, "ornaments") {
+				want += n.Quantity.Pieces
+			}
+		}
+		if got := tree.Sizes.Large.Count + tree.Sizes.Medium.Count + tree.Sizes.Small.Count; got != want {
+			t.Errorf("%v: balls of all sizes are %d, ornaments %d", tree.Height, got, want)
+		}
+	}
+}
+
 func TestBudgetTooSmall(t *testing.T) {
 	r := job.Station()
 	r.Stock.Budget = decimal.NewFromInt(20)
