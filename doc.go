@@ -99,7 +99,7 @@
 // Every package has one type Error and wraps sentinels of its own; what a package
 // hands on from another one stays that one's. To tell a form which field is wrong:
 //
-//	var e *sizing.Error
+//	var e *units.Error
 //	if errors.As(err, &e) {
 //		fmt.Println(e.Field, e.Value, "want", e.Want)
 //	}

@@ -257,9 +257,9 @@ func ExampleError_Error() {
 // A program can tell what is wrong, and with which field.
 func ExampleError_Unwrap() {
 	_, err := teaRoom.Garland(mantel.Hanging{Left: 5 * units.Foot})
-	var refused *mantel.Error
+	var refused *units.Error
 	if errors.As(err, &refused) {
-		fmt.Println(refused.Field, refused.Value, errors.Is(err, mantel.ErrFit))
+		fmt.Println(refused.Field, refused.Value, errors.Is(err, units.ErrFit))
 	}
 	// Output: Left 5 ft true
 }

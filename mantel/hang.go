@@ -86,8 +86,8 @@ func (p Point) String() string { return show(p.Along) + " along, " + show(p.Belo
 // rounded to the nearest nanometer. It answers which garland wanted drops and
 // swags take; [Mantel.FindDrops] and [Mantel.FindSag] answer the reverse.
 //
-// It returns an [Error] wrapping [ErrRange] if a field of m or h is out of its
-// range, and one wrapping [ErrFit] if two do not go together: an opening wider
+// It returns an [units.Error] wrapping [units.ErrRange] if a field of m or h is out of its
+// range, and one wrapping [units.ErrFit] if two do not go together: an opening wider
 // than the shelf, a sag or a drop past the hearth, swags under an inch wide, a
 // sag without swags.
 //
@@ -129,7 +129,7 @@ func (m Mantel) GarlandNeed(h Hanging) (shopping.Need, error) {
 // nanometer falls at the right. [Mantel.Garland] of the result is garland to the
 // nanometer.
 //
-// The errors are those of [Mantel.Garland], and one wrapping [ErrFit] if garland
+// The errors are those of [Mantel.Garland], and one wrapping [units.ErrFit] if garland
 // is too short to reach along the shelf.
 //
 // Source: the extra on both sides, or on one, is common practice.
@@ -174,8 +174,8 @@ func (m Mantel) FindDrops(garland units.Length, look Look, h Hanging) (Hanging, 
 // The sag is rounded to the nearest nanometer, so that [Mantel.Garland] of the
 // result is garland to a nanometer for each swag, and one more.
 //
-// The errors are those of [Mantel.Garland], one wrapping [ErrRange] if h has no
-// swags, and one wrapping [ErrFit] if garland is too short to reach along the
+// The errors are those of [Mantel.Garland], one wrapping [units.ErrRange] if h has no
+// swags, and one wrapping [units.ErrFit] if garland is too short to reach along the
 // shelf or leaves over 150 ft for each swag.
 //
 // Source: as for [Swag].
@@ -218,7 +218,7 @@ func (m Mantel) Hooks(h Hanging) ([]units.Length, error) {
 // Below returns how far below the top of the shelf the garland is, at a distance
 // from the left end of the shelf: 0 along a shelf without swags. It is rounded to
 // the nearest nanometer. The errors are those of [Mantel.Garland], and one
-// wrapping [ErrRange] if along is not from 0 to the length of the shelf.
+// wrapping [units.ErrRange] if along is not from 0 to the length of the shelf.
 //
 // Source: as for [Swag].
 func (m Mantel) Below(h Hanging, along units.Length) (units.Length, error) {
@@ -241,7 +241,7 @@ func (m Mantel) Below(h Hanging, along units.Length) (units.Length, error) {
 // the longer slice. Each swag is given as that many straight pieces of equal
 // width, 1 to 1000; pieces is not used where there are no swags. A drop of zero
 // adds no point beyond the end of the shelf.
-// The errors are those of [Mantel.Garland], and one wrapping [ErrRange] if pieces
+// The errors are those of [Mantel.Garland], and one wrapping [units.ErrRange] if pieces
 // is out of its range. With an error it returns dst as it was.
 //
 // Source: as for [Swag].

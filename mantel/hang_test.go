@@ -5,11 +5,11 @@ import (
 	"slices"
 	"testing"
 
-	"pgregory.net/rapid"
-
 	"example.com/fircone/mantel"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
 )
 
 var tearoom = mantel.Mantel{
@@ -96,11 +96,11 @@ func TestGarlandNeed(t *testing.T) {
 
 func TestHangingErrors(t *testing.T) {
 	const fn = "Mantel.Garland"
-	rangeOf := func(field, want string) *mantel.Error {
-		return &mantel.Error{Func: fn, Field: field, Want: want, Err: mantel.ErrRange}
+	rangeOf := func(field, want string) *units.Error {
+		return &units.Error{Func: fn, Field: field, Want: want, Err: units.ErrRange}
 	}
-	fitOf := func(field, want string) *mantel.Error {
-		return &mantel.Error{Func: fn, Field: field, Want: want, Err: mantel.ErrFit}
+	fitOf := func(field, want string) *units.Error {
+		return &units.Error{Func: fn, Field: field, Want: want, Err: units.ErrFit}
 	}
 	m := tearoom
 	open := mantel.Opening{Width: in, Height: in, Below: in}
@@ -111,7 +111,7 @@ func TestHangingErrors(t *testing.T) {
 	for i, test := range []struct {
 		m    mantel.Mantel
 		h    mantel.Hanging
-		want *mantel.Error
+		want *units.Error
 	}{
 		{mantel.Mantel{Length: ft}, none, nil},
 		{mantel.Mantel{Length: ft - 1}, none, rangeOf("Length", "1 ft to 50 ft")},
@@ -158,8 +158,8 @@ func TestHangingErrors(t *testing.T) {
 		{m, mantel.Hanging{Thickness: 3 * ft}, nil},
 		{m, mantel.Hanging{Thickness: -1}, rangeOf("Thickness", "0 ft to 3 ft")},
 		{m, mantel.Hanging{Thickness: 3*ft + 1}, rangeOf("Thickness", "0 ft to 3 ft")},
-		{m, mantel.Hanging{Look: 2}, &mantel.Error{Func: fn, Field: "look", Want: "traditional or asymmetrical", Err: mantel.ErrName}},
-		{m, mantel.Hanging{Heavy: 2}, &mantel.Error{Func: fn, Field: "side", Want: "left or right", Err: mantel.ErrName}},
+		{m, mantel.Hanging{Look: 2}, &units.Error{Func: fn, Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
+		{m, mantel.Hanging{Heavy: 2}, &units.Error{Func: fn, Field: "side", Want: "left or right", Err: units.ErrName}},
 	} {
 		got, err := test.m.Garland(test.h)
 		checkError(t, i, err, test.want)
@@ -244,7 +244,7 @@ func TestEveryMethodChecks(t *testing.T) {
 		},
 	} {
 		got, zero, err := call()
-		checkError(t, fn, err, &mantel.Error{Func: fn, Field: "Length", Want: "1 ft to 50 ft", Err: mantel.ErrRange})
+		checkError(t, fn, err, &units.Error{Func: fn, Field: "Length", Want: "1 ft to 50 ft", Err: units.ErrRange})
 		if got != zero {
 			t.Errorf("%s: %v with an error", fn, got)
 		}
@@ -252,8 +252,8 @@ func TestEveryMethodChecks(t *testing.T) {
 }
 
 func TestFindErrors(t *testing.T) {
-	fitOf := func(fn, field, want string) *mantel.Error {
-		return &mantel.Error{Func: fn, Field: field, Want: want, Err: mantel.ErrFit}
+	fitOf := func(fn, field, want string) *units.Error {
+		return &units.Error{Func: fn, Field: field, Want: want, Err: units.ErrFit}
 	}
 	drops := func(g units.Length, look mantel.Look, h mantel.Hanging) error {
 		got, err := tearoom.FindDrops(g, look, h)
@@ -274,7 +274,7 @@ func TestFindErrors(t *testing.T) {
 	long := mantel.Mantel{Length: 5 * ft}
 	for i, test := range []struct {
 		err  error
-		want *mantel.Error
+		want *units.Error
 	}{
 		{drops(64*in, trad, mantel.Hanging{}), nil},
 		{drops(64*in-1, trad, mantel.Hanging{}), fitOf(D, "garland", "at least 5 ft 4 in to reach along the shelf")},
@@ -283,17 +283,17 @@ func TestFindErrors(t *testing.T) {
 		{drops(64*in+9*ft+2, trad, mantel.Hanging{}), fitOf(D, "Left", "at most 4 ft 6 in, from the shelf to the hearth")},
 		{drops(64*in+54*in, asym, mantel.Hanging{Heavy: mantel.Right}), nil},
 		{drops(64*in+54*in+1, asym, mantel.Hanging{Heavy: mantel.Right}), fitOf(D, "Right", "at most 4 ft 6 in, from the shelf to the hearth")},
-		{drops(7*ft, 2, mantel.Hanging{}), &mantel.Error{Func: D, Field: "look", Want: "traditional or asymmetrical", Err: mantel.ErrName}},
+		{drops(7*ft, 2, mantel.Hanging{}), &units.Error{Func: D, Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
 		{drops(9*ft, asym, mantel.Hanging{Right: 5 * ft}), fitOf(D, "Right", "at most 4 ft 6 in, from the shelf to the hearth")},
 		{drops(-1<<63, asym, mantel.Hanging{Right: ft}), fitOf(D, "garland", "at least 6 ft 4 in to reach along the shelf")},
-		{drops(1<<63-1, asym, mantel.Hanging{}), &mantel.Error{Func: D, Field: "Left", Want: "0 ft to 50 ft", Err: mantel.ErrRange}},
+		{drops(1<<63-1, asym, mantel.Hanging{}), &units.Error{Func: D, Field: "Left", Want: "0 ft to 50 ft", Err: units.ErrRange}},
 
-		{sag(long, 6*ft, mantel.Hanging{}), &mantel.Error{Func: S, Field: "Swags", Want: "1 to 100", Err: mantel.ErrRange}},
-		{sag(long, 6*ft, mantel.Hanging{Swags: 101}), &mantel.Error{Func: S, Field: "Swags", Want: "1 to 100", Err: mantel.ErrRange}},
+		{sag(long, 6*ft, mantel.Hanging{}), &units.Error{Func: S, Field: "Swags", Want: "1 to 100", Err: units.ErrRange}},
+		{sag(long, 6*ft, mantel.Hanging{Swags: 101}), &units.Error{Func: S, Field: "Swags", Want: "1 to 100", Err: units.ErrRange}},
 		{sag(long, 7*ft, mantel.Hanging{Swags: 1, Left: ft, Right: ft}), nil},
 		{sag(long, 7*ft-1, mantel.Hanging{Swags: 1, Left: ft, Right: ft}), fitOf(S, "garland", "at least 7 ft to reach along the shelf")},
 		{sag(long, 203*ft, mantel.Hanging{Swags: 2, Left: 2 * ft, Right: ft}), nil},
-		{sag(long, 303*ft, mantel.Hanging{Swags: 2, Left: 2 * ft, Right: ft}), &mantel.Error{Func: S, Field: "Sag", Want: "0 ft to 50 ft", Err: mantel.ErrRange}},
+		{sag(long, 303*ft, mantel.Hanging{Swags: 2, Left: 2 * ft, Right: ft}), &units.Error{Func: S, Field: "Sag", Want: "0 ft to 50 ft", Err: units.ErrRange}},
 		{sag(long, 303*ft+1, mantel.Hanging{Swags: 2, Left: 2 * ft, Right: ft}), fitOf(S, "garland", "at most 303 ft, 150 ft for each swag")},
 		{sag(tearoom, 20*ft, mantel.Hanging{Swags: 1}), fitOf(S, "Sag", "at most 4 ft 6 in, from the shelf to the hearth")},
 	} {
@@ -335,7 +335,7 @@ func TestBelowAlongTheShelf(t *testing.T) {
 	}
 	for _, along := range []units.Length{-1, 64*in + 1} {
 		_, err := tearoom.Below(h, along)
-		checkError(t, along, err, &mantel.Error{Func: "Mantel.Below", Field: "along", Want: "0 ft to the length of the shelf, 5 ft 4 in", Err: mantel.ErrRange})
+		checkError(t, along, err, &units.Error{Func: "mantel.Mantel.Below", Field: "along", Want: "0 ft to the length of the shelf, 5 ft 4 in", Err: units.ErrRange})
 	}
 }
 
@@ -372,7 +372,7 @@ func TestAppendPath(t *testing.T) {
 	}
 	for _, pieces := range []int{0, 1001} {
 		got, err := tearoom.AppendPath(prefix, mantel.Hanging{}, pieces)
-		checkError(t, pieces, err, &mantel.Error{Func: "Mantel.AppendPath", Field: "pieces", Want: "1 to 1000", Err: mantel.ErrRange})
+		checkError(t, pieces, err, &units.Error{Func: "mantel.Mantel.AppendPath", Field: "pieces", Want: "1 to 1000", Err: units.ErrRange})
 		if !slices.Equal(got, prefix) {
 			t.Errorf("%v with an error", got)
 		}

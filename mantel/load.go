@@ -51,7 +51,7 @@ type Hook struct {
 //
 //	working load = Rating/Factor
 //
-// rounded down to the nanogram. It returns an [Error] wrapping [ErrRange] if a
+// rounded down to the nanogram. It returns an [units.Error] wrapping [units.ErrRange] if a
 // field of k is out of its range.
 //
 // Source: the factor, as for [DefaultFactor].
@@ -77,7 +77,7 @@ func (k Hook) workingLoad(fn string) (units.Mass, error) {
 //	spacing = working load/perFoot, in feet
 //
 // rounded down to the nanometer. For swags, which also pull sideways, and for the
-// drops at the ends see [Mantel.Loads]. It returns an [Error] wrapping [ErrRange]
+// drops at the ends see [Mantel.Loads]. It returns an [units.Error] wrapping [units.ErrRange]
 // if a field of k is out of its range or perFoot is not from 1 g to 20 lb.
 //
 // Source: statics.
@@ -190,7 +190,7 @@ func (l Loads) Need() shopping.Need {
 // A hook above its working load is reported as overloaded; nothing is changed to
 // make it fit.
 //
-// The errors are those of [Mantel.Garland], and one wrapping [ErrRange] if perFoot
+// The errors are those of [Mantel.Garland], and one wrapping [units.ErrRange] if perFoot
 // is not from 1 g to 20 lb, a field of k is out of its range, or the swags are drawn
 // flatter than a hundredth of their span.
 //

@@ -6,11 +6,11 @@ import (
 	"strings"
 	"testing"
 
-	"pgregory.net/rapid"
-
 	"example.com/fircone/mantel"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
 )
 
 const (
@@ -159,14 +159,14 @@ func TestOverloaded(t *testing.T) {
 }
 
 func TestWorkingLoad(t *testing.T) {
-	rangeOf := func(fn, field, want string) *mantel.Error {
-		return &mantel.Error{Func: fn, Field: field, Want: want, Err: mantel.ErrRange}
+	rangeOf := func(fn, field, want string) *units.Error {
+		return &units.Error{Func: fn, Field: field, Want: want, Err: units.ErrRange}
 	}
 	const wantRating = "1 oz to 1000 lb"
 	for i, test := range []struct {
 		hook mantel.Hook
 		want units.Mass
-		err  *mantel.Error
+		err  *units.Error
 	}{
 		{mantel.Hook{Rating: 5 * lb}, lb, nil},
 		{mantel.Hook{Rating: 5 * lb, Factor: 5}, lb, nil},
@@ -204,26 +204,26 @@ func TestSpacing(t *testing.T) {
 	}
 	for _, perFoot := range []units.Mass{0, units.Gram - 1, 20*lb + 1, -lb} {
 		got, err := hook.Spacing(perFoot)
-		checkError(t, perFoot, err, &mantel.Error{Func: "Hook.Spacing", Field: "perFoot", Want: "1 g to 20 lb", Err: mantel.ErrRange})
+		checkError(t, perFoot, err, &units.Error{Func: "mantel.Hook.Spacing", Field: "perFoot", Want: "1 g to 20 lb", Err: units.ErrRange})
 		if got != 0 {
 			t.Errorf("%v with an error", got)
 		}
 	}
 	_, err := mantel.Hook{}.Spacing(lb)
-	checkError(t, "no rating", err, &mantel.Error{Func: "Hook.Spacing", Field: "Rating", Want: "1 oz to 1000 lb", Err: mantel.ErrRange})
+	checkError(t, "no rating", err, &units.Error{Func: "mantel.Hook.Spacing", Field: "Rating", Want: "1 oz to 1000 lb", Err: units.ErrRange})
 }
 
 func TestLoadsErrors(t *testing.T) {
 	m, hook := mantel.Mantel{Length: 100 * in}, mantel.Hook{Rating: lb}
-	rangeOf := func(field, want string) *mantel.Error {
-		return &mantel.Error{Func: "Mantel.Loads", Field: field, Want: want, Err: mantel.ErrRange}
+	rangeOf := func(field, want string) *units.Error {
+		return &units.Error{Func: "mantel.Mantel.Loads", Field: field, Want: want, Err: units.ErrRange}
 	}
 	const taut = "a hundredth of the span or more, 1/2 in: a taut garland pulls without limit"
 	for i, test := range []struct {
 		h       mantel.Hanging
 		perFoot units.Mass
 		hook    mantel.Hook
-		want    *mantel.Error
+		want    *units.Error
 	}{
 		{mantel.Hanging{}, units.Gram, hook, nil},
 		{mantel.Hanging{}, 20 * lb, hook, nil},

@@ -3,6 +3,8 @@ package mantel
 import (
 	"strconv"
 	"strings"
+
+	"example.com/fircone/units"
 )
 
 // A Look is the way a mantel is dressed. The zero value is [Traditional].
@@ -36,7 +38,7 @@ const maxText = 64
 // ParseLook returns the look of a name: traditional, which symmetric and
 // symmetrical name too, or asymmetrical, which asymmetric names too. Upper case
 // is read as lower case, and space around the name is passed over. Any other
-// text is an [Error] wrapping [ErrName].
+// text is an [units.Error] wrapping [units.ErrName].
 func ParseLook(s string) (Look, error) {
 	switch fold(s) {
 	case "traditional", "symmetric", "symmetrical":
@@ -60,7 +62,7 @@ func (l Look) String() string {
 }
 
 // MarshalText returns the text of [Look.String]. A value that is no look is an
-// [Error] wrapping [ErrName].
+// [units.Error] wrapping [units.ErrName].
 func (l Look) MarshalText() ([]byte, error) {
 	if err := l.check("Look.MarshalText"); err != nil {
 		return nil, err
@@ -86,7 +88,7 @@ func (l Look) check(fn string) error {
 
 // ParseSide returns the side of a name, left or right. Upper case is read as
 // lower case, and space around the name is passed over. Any other text is an
-// [Error] wrapping [ErrName].
+// [units.Error] wrapping [units.ErrName].
 func ParseSide(s string) (Side, error) {
 	switch fold(s) {
 	case "left":
@@ -110,7 +112,7 @@ func (s Side) String() string {
 }
 
 // MarshalText returns the text of [Side.String]. A value that is no side is an
-// [Error] wrapping [ErrName].
+// [units.Error] wrapping [units.ErrName].
 func (s Side) MarshalText() ([]byte, error) {
 	if err := s.check("Side.MarshalText"); err != nil {
 		return nil, err
@@ -135,7 +137,7 @@ func (s Side) check(fn string) error {
 }
 
 func nameError(fn, field, value, want string) error {
-	return &Error{Func: fn, Field: field, Value: value, Want: want, Err: ErrName}
+	return &units.Error{Func: "mantel." + fn, Field: field, Value: value, Want: want, Err: units.ErrName}
 }
 
 // fold returns s in lower case without space around it, or nothing if s is too

@@ -6,13 +6,14 @@ import (
 	"testing"
 
 	"example.com/fircone/mantel"
+	"example.com/fircone/units"
 )
 
 func TestParseLook(t *testing.T) {
 	for _, test := range []struct {
 		text string
 		want mantel.Look
-		err  *mantel.Error
+		err  *units.Error
 	}{
 		{"traditional", mantel.Traditional, nil},
 		{"symmetric", mantel.Traditional, nil},
@@ -37,15 +38,15 @@ func TestParseLook(t *testing.T) {
 }
 
 var (
-	errLook = &mantel.Error{Func: "ParseLook", Field: "look", Want: "traditional or asymmetrical", Err: mantel.ErrName}
-	errSide = &mantel.Error{Func: "ParseSide", Field: "side", Want: "left or right", Err: mantel.ErrName}
+	errLook = &units.Error{Func: "mantel.ParseLook", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}
+	errSide = &units.Error{Func: "mantel.ParseSide", Field: "side", Want: "left or right", Err: units.ErrName}
 )
 
 func TestParseSide(t *testing.T) {
 	for _, test := range []struct {
 		text string
 		want mantel.Side
-		err  *mantel.Error
+		err  *units.Error
 	}{
 		{"left", mantel.Left, nil},
 		{" RIGHT ", mantel.Right, nil},
@@ -112,12 +113,12 @@ func TestNamesAsText(t *testing.T) {
 		t.Error(got)
 	}
 	text, err := mantel.Look(2).MarshalText()
-	checkError(t, "look", err, &mantel.Error{Func: "Look.MarshalText", Field: "look", Want: "traditional or asymmetrical", Err: mantel.ErrName})
+	checkError(t, "look", err, &units.Error{Func: "mantel.Look.MarshalText", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName})
 	if text != nil {
 		t.Errorf("text %q with an error", text)
 	}
 	text, err = mantel.Side(2).MarshalText()
-	checkError(t, "side", err, &mantel.Error{Func: "Side.MarshalText", Field: "side", Want: "left or right", Err: mantel.ErrName})
+	checkError(t, "side", err, &units.Error{Func: "mantel.Side.MarshalText", Field: "side", Want: "left or right", Err: units.ErrName})
 	if text != nil {
 		t.Errorf("text %q with an error", text)
 	}

@@ -48,8 +48,8 @@ const (
 //		}
 //	}
 //
-// It looks only at the length of m, and returns an [Error] wrapping [ErrRange]
-// if that or a field of r is out of its range, and one wrapping [ErrName] if
+// It looks only at the length of m, and returns an [units.Error] wrapping [units.ErrRange]
+// if that or a field of r is out of its range, and one wrapping [units.ErrName] if
 // look is no look.
 func (r Rules) Needs(m Mantel, look Look) ([]shopping.Need, error) {
 	const fn = "Rules.Needs"

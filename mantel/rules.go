@@ -1,8 +1,6 @@
 package mantel
 
-import (
-	"example.com/fircone/units"
-)
+import "example.com/fircone/units"
 
 // Rules are the rules of thumb for a mantel, one set for each look.
 //
@@ -84,8 +82,8 @@ func CommonPractice() Rules {
 // Half of the extra falls at each end of a traditional mantel, all of it at the
 // heavy end of an asymmetrical one; see [Mantel.FindDrops]. The sum is exact.
 // The rule leaves nothing for swags; for those see [Mantel.Garland].
-// It returns an [Error] wrapping [ErrRange] if length is not from 1 ft to 50 ft
-// or Extra is out of its range, and one wrapping [ErrName] if look is no look.
+// It returns an [units.Error] wrapping [units.ErrRange] if length is not from 1 ft to 50 ft
+// or Extra is out of its range, and one wrapping [units.ErrName] if look is no look.
 //
 // Source: common practice.
 func (r Rules) BaseGarland(length units.Length, look Look) (units.Length, error) {
@@ -105,9 +103,9 @@ func (r Rules) BaseGarland(length units.Length, look Look) (units.Length, error)
 //
 //	picks = length / PickSpacing
 //
-// by the exact length, rounded up. It returns an [Error] wrapping [ErrRange] if
+// by the exact length, rounded up. It returns an [units.Error] wrapping [units.ErrRange] if
 // length is not from 1 ft to 50 ft or PickSpacing is out of its range, and one
-// wrapping [ErrName] if look is no look.
+// wrapping [units.ErrName] if look is no look.
 //
 // Source: common practice.
 func (r Rules) Picks(length units.Length, look Look) (int, error) {
@@ -127,8 +125,8 @@ func (r Rules) Picks(length units.Length, look Look) (int, error) {
 //
 // With one layer, as a traditional mantel has, that is every pick. Without picks
 // there are none. It returns an
-// [Error] wrapping [ErrRange] if length is not from 1 ft to 50 ft or a field is
-// out of its range, and one wrapping [ErrName] if look is no look.
+// [units.Error] wrapping [units.ErrRange] if length is not from 1 ft to 50 ft or a field is
+// out of its range, and one wrapping [units.ErrName] if look is no look.
 //
 // Source: a starting figure of our own.
 func (r Rules) Ornaments(length units.Length, look Look) (int, error) {
@@ -146,8 +144,8 @@ func (r Rules) Ornaments(length units.Length, look Look) (int, error) {
 
 // Ribbon returns how long the one piece of ribbon is that a look takes, 0 if it
 // takes none. A bow takes all of it, tails included; a fall that is hung by its
-// middle hangs half of it down. It returns an [Error] wrapping [ErrRange] if the
-// field Ribbon is out of its range, and one wrapping [ErrName] if look is no look.
+// middle hangs half of it down. It returns an [units.Error] wrapping [units.ErrRange] if the
+// field Ribbon is out of its range, and one wrapping [units.ErrName] if look is no look.
 //
 // Source: common practice.
 func (r Rules) Ribbon(look Look) (units.Length, error) {
@@ -162,9 +160,9 @@ func (r Rules) Ribbon(look Look) (units.Length, error) {
 	return rules.Ribbon, nil
 }
 
-// Bells returns how many bells hang with the ribbon. It returns an [Error]
-// wrapping [ErrRange] if the field Bells is out of its range, and one wrapping
-// [ErrName] if look is no look.
+// Bells returns how many bells hang with the ribbon. It returns an [units.Error]
+// wrapping [units.ErrRange] if the field Bells is out of its range, and one wrapping
+// [units.ErrName] if look is no look.
 //
 // Source: bells with the ribbon, common practice; how many, a starting figure of
 // our own.

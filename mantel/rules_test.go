@@ -2,15 +2,16 @@ package mantel_test
 
 import (
 	"errors"
+	"strings"
 	"testing"
-
-	"github.com/google/go-cmp/cmp"
-	"github.com/shopspring/decimal"
-	"pgregory.net/rapid"
 
 	"example.com/fircone/mantel"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/shopspring/decimal"
+	"pgregory.net/rapid"
 )
 
 const (
@@ -129,46 +130,46 @@ func TestRulesErrors(t *testing.T) {
 		change func(*mantel.LookRules)
 		length units.Length
 		look   mantel.Look
-		want   *mantel.Error // nil if the call must succeed
+		want   *units.Error // nil if the call must succeed
 	}{
 		{garland, same, ft, 0, nil},
 		{garland, same, 50 * ft, 0, nil},
-		{garland, same, ft - 1, 0, &mantel.Error{Func: "Rules.BaseGarland", Field: "length", Want: "1 ft to 50 ft", Err: mantel.ErrRange}},
-		{garland, same, 50*ft + 1, 0, &mantel.Error{Func: "Rules.BaseGarland", Field: "length", Want: "1 ft to 50 ft", Err: mantel.ErrRange}},
-		{garland, same, -5 * ft, 0, &mantel.Error{Func: "Rules.BaseGarland", Field: "length", Want: "1 ft to 50 ft", Err: mantel.ErrRange}},
-		{garland, same, good, 2, &mantel.Error{Func: "Rules.BaseGarland", Field: "look", Want: "traditional or asymmetrical", Err: mantel.ErrName}},
+		{garland, same, ft - 1, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
+		{garland, same, 50*ft + 1, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
+		{garland, same, -5 * ft, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
+		{garland, same, good, 2, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
 		{garland, func(l *mantel.LookRules) { l.Extra = 0 }, good, 0, nil},
 		{garland, func(l *mantel.LookRules) { l.Extra = 50 * ft }, good, 0, nil},
-		{garland, func(l *mantel.LookRules) { l.Extra = -1 }, good, 0, &mantel.Error{Func: "Rules.BaseGarland", Field: "Extra", Want: "0 ft to 50 ft", Err: mantel.ErrRange}},
-		{garland, func(l *mantel.LookRules) { l.Extra = 50*ft + 1 }, good, 0, &mantel.Error{Func: "Rules.BaseGarland", Field: "Extra", Want: "0 ft to 50 ft", Err: mantel.ErrRange}},
-		{picks, same, ft - 1, 0, &mantel.Error{Func: "Rules.Picks", Field: "length", Want: "1 ft to 50 ft", Err: mantel.ErrRange}},
+		{garland, func(l *mantel.LookRules) { l.Extra = -1 }, good, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "Extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{garland, func(l *mantel.LookRules) { l.Extra = 50*ft + 1 }, good, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "Extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{picks, same, ft - 1, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
 		{picks, func(l *mantel.LookRules) { l.PickSpacing = in / 2 }, good, 0, nil},
 		{picks, func(l *mantel.LookRules) { l.PickSpacing = 50 * ft }, good, 0, nil},
-		{picks, func(l *mantel.LookRules) { l.PickSpacing = in/2 - 1 }, good, 0, &mantel.Error{Func: "Rules.Picks", Field: "PickSpacing", Want: "1/2 in to 50 ft, or 0", Err: mantel.ErrRange}},
-		{picks, func(l *mantel.LookRules) { l.PickSpacing = 50*ft + 1 }, good, 0, &mantel.Error{Func: "Rules.Picks", Field: "PickSpacing", Want: "1/2 in to 50 ft, or 0", Err: mantel.ErrRange}},
-		{ornaments, same, good, 9, &mantel.Error{Func: "Rules.Ornaments", Field: "look", Want: "traditional or asymmetrical", Err: mantel.ErrName}},
-		{ornaments, func(l *mantel.LookRules) { l.PickSpacing = -1 }, good, 0, &mantel.Error{Func: "Rules.Ornaments", Field: "PickSpacing", Want: "1/2 in to 50 ft, or 0", Err: mantel.ErrRange}},
+		{picks, func(l *mantel.LookRules) { l.PickSpacing = in/2 - 1 }, good, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "PickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
+		{picks, func(l *mantel.LookRules) { l.PickSpacing = 50*ft + 1 }, good, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "PickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
+		{ornaments, same, good, 9, &units.Error{Func: "mantel.Rules.Ornaments", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
+		{ornaments, func(l *mantel.LookRules) { l.PickSpacing = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "PickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
 		{ornaments, func(l *mantel.LookRules) { l.Layers = 10 }, good, 0, nil},
-		{ornaments, func(l *mantel.LookRules) { l.Layers = -1 }, good, 0, &mantel.Error{Func: "Rules.Ornaments", Field: "Layers", Want: "0 to 10", Err: mantel.ErrRange}},
-		{ornaments, func(l *mantel.LookRules) { l.Layers = 11 }, good, 0, &mantel.Error{Func: "Rules.Ornaments", Field: "Layers", Want: "0 to 10", Err: mantel.ErrRange}},
+		{ornaments, func(l *mantel.LookRules) { l.Layers = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "Layers", Want: "0 to 10", Err: units.ErrRange}},
+		{ornaments, func(l *mantel.LookRules) { l.Layers = 11 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "Layers", Want: "0 to 10", Err: units.ErrRange}},
 		{ornaments, func(l *mantel.LookRules) { l.OrnamentsPerGap = 10 }, good, 0, nil},
-		{ornaments, func(l *mantel.LookRules) { l.OrnamentsPerGap = -1 }, good, 0, &mantel.Error{Func: "Rules.Ornaments", Field: "OrnamentsPerGap", Want: "0 to 10", Err: mantel.ErrRange}},
-		{ornaments, func(l *mantel.LookRules) { l.OrnamentsPerGap = 11 }, good, 0, &mantel.Error{Func: "Rules.Ornaments", Field: "OrnamentsPerGap", Want: "0 to 10", Err: mantel.ErrRange}},
-		{ribbon, same, 0, 2, &mantel.Error{Func: "Rules.Ribbon", Field: "look", Want: "traditional or asymmetrical", Err: mantel.ErrName}},
+		{ornaments, func(l *mantel.LookRules) { l.OrnamentsPerGap = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "OrnamentsPerGap", Want: "0 to 10", Err: units.ErrRange}},
+		{ornaments, func(l *mantel.LookRules) { l.OrnamentsPerGap = 11 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "OrnamentsPerGap", Want: "0 to 10", Err: units.ErrRange}},
+		{ribbon, same, 0, 2, &units.Error{Func: "mantel.Rules.Ribbon", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
 		{ribbon, func(l *mantel.LookRules) { l.Ribbon = 50 * ft }, 0, 0, nil},
-		{ribbon, func(l *mantel.LookRules) { l.Ribbon = 50*ft + 1 }, 0, 1, &mantel.Error{Func: "Rules.Ribbon", Field: "Ribbon", Want: "0 ft to 50 ft", Err: mantel.ErrRange}},
-		{ribbon, func(l *mantel.LookRules) { l.Ribbon = -1 }, 0, 1, &mantel.Error{Func: "Rules.Ribbon", Field: "Ribbon", Want: "0 ft to 50 ft", Err: mantel.ErrRange}},
-		{bells, same, 0, 2, &mantel.Error{Func: "Rules.Bells", Field: "look", Want: "traditional or asymmetrical", Err: mantel.ErrName}},
+		{ribbon, func(l *mantel.LookRules) { l.Ribbon = 50*ft + 1 }, 0, 1, &units.Error{Func: "mantel.Rules.Ribbon", Field: "Ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{ribbon, func(l *mantel.LookRules) { l.Ribbon = -1 }, 0, 1, &units.Error{Func: "mantel.Rules.Ribbon", Field: "Ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{bells, same, 0, 2, &units.Error{Func: "mantel.Rules.Bells", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
 		{bells, func(l *mantel.LookRules) { l.Bells = 100 }, 0, 1, nil},
-		{bells, func(l *mantel.LookRules) { l.Bells = 101 }, 0, 1, &mantel.Error{Func: "Rules.Bells", Field: "Bells", Want: "0 to 100", Err: mantel.ErrRange}},
-		{bells, func(l *mantel.LookRules) { l.Bells = -1 }, 0, 1, &mantel.Error{Func: "Rules.Bells", Field: "Bells", Want: "0 to 100", Err: mantel.ErrRange}},
-		{needs, same, ft - 1, 0, &mantel.Error{Func: "Rules.Needs", Field: "length", Want: "1 ft to 50 ft", Err: mantel.ErrRange}},
-		{needs, same, good, 2, &mantel.Error{Func: "Rules.Needs", Field: "look", Want: "traditional or asymmetrical", Err: mantel.ErrName}},
-		{needs, func(l *mantel.LookRules) { l.Extra = -1 }, good, 0, &mantel.Error{Func: "Rules.BaseGarland", Field: "Extra", Want: "0 ft to 50 ft", Err: mantel.ErrRange}},
-		{needs, func(l *mantel.LookRules) { l.PickSpacing = -1 }, good, 0, &mantel.Error{Func: "Rules.Picks", Field: "PickSpacing", Want: "1/2 in to 50 ft, or 0", Err: mantel.ErrRange}},
-		{needs, func(l *mantel.LookRules) { l.Layers = -1 }, good, 0, &mantel.Error{Func: "Rules.Ornaments", Field: "Layers", Want: "0 to 10", Err: mantel.ErrRange}},
-		{needs, func(l *mantel.LookRules) { l.Ribbon = -1 }, good, 0, &mantel.Error{Func: "Rules.Ribbon", Field: "Ribbon", Want: "0 ft to 50 ft", Err: mantel.ErrRange}},
-		{needs, func(l *mantel.LookRules) { l.Bells = -1 }, good, 0, &mantel.Error{Func: "Rules.Bells", Field: "Bells", Want: "0 to 100", Err: mantel.ErrRange}},
+		{bells, func(l *mantel.LookRules) { l.Bells = 101 }, 0, 1, &units.Error{Func: "mantel.Rules.Bells", Field: "Bells", Want: "0 to 100", Err: units.ErrRange}},
+		{bells, func(l *mantel.LookRules) { l.Bells = -1 }, 0, 1, &units.Error{Func: "mantel.Rules.Bells", Field: "Bells", Want: "0 to 100", Err: units.ErrRange}},
+		{needs, same, ft - 1, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
+		{needs, same, good, 2, &units.Error{Func: "mantel.Rules.Needs", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
+		{needs, func(l *mantel.LookRules) { l.Extra = -1 }, good, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "Extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{needs, func(l *mantel.LookRules) { l.PickSpacing = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "PickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
+		{needs, func(l *mantel.LookRules) { l.Layers = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "Layers", Want: "0 to 10", Err: units.ErrRange}},
+		{needs, func(l *mantel.LookRules) { l.Ribbon = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ribbon", Field: "Ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{needs, func(l *mantel.LookRules) { l.Bells = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Bells", Field: "Bells", Want: "0 to 100", Err: units.ErrRange}},
 	}
 	for i, test := range tests {
 		checkError(t, i, test.call(custom(test.change), test.length, test.look), test.want)
@@ -176,7 +177,7 @@ func TestRulesErrors(t *testing.T) {
 }
 
 // checkError checks that err is want, its Value aside, or nil if want is nil.
-func checkError(t *testing.T, row any, err error, want *mantel.Error) {
+func checkError(t *testing.T, row any, err error, want *units.Error) {
 	t.Helper()
 	if want == nil {
 		if err != nil {
@@ -184,7 +185,7 @@ func checkError(t *testing.T, row any, err error, want *mantel.Error) {
 		}
 		return
 	}
-	var got *mantel.Error
+	var got *units.Error
 	if !errors.As(err, &got) || !errors.Is(err, want.Err) {
 		t.Errorf("row %v: %v, want %v", row, err, want)
 		return
@@ -192,15 +193,16 @@ func checkError(t *testing.T, row any, err error, want *mantel.Error) {
 	if got.Value == "" {
 		t.Errorf("row %v: %v names no value", row, err)
 	}
-	cleared := *got
+	cleared, wanted := *got, *want
 	cleared.Value = ""
-	if cleared != *want {
-		t.Errorf("row %v: got %+v, want %+v", row, cleared, *want)
+	wanted.Func = "mantel." + strings.TrimPrefix(want.Func, "mantel.")
+	if cleared != wanted {
+		t.Errorf("row %v: got %+v, want %+v", row, cleared, wanted)
 	}
 }
 
 func TestErrorText(t *testing.T) {
-	err := &mantel.Error{Func: "Rules.Picks", Field: "length", Value: "6 in", Want: "1 ft to 50 ft", Err: mantel.ErrRange}
+	err := &units.Error{Func: "mantel.Rules.Picks", Field: "length", Value: "6 in", Want: "1 ft to 50 ft", Err: units.ErrRange}
 	const want = `mantel.Rules.Picks: length "6 in": out of range: want 1 ft to 50 ft`
 	if err.Error() != want {
 		t.Errorf("got %s, want %s", err, want)

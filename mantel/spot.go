@@ -49,8 +49,8 @@ func (s Spot) String() string {
 // mirror image of its places, to the nanometer. It looks only at the length of m.
 // heavy is not used for a traditional mantel.
 //
-// It returns an [Error] wrapping [ErrRange] if the length of m or a field of r is
-// out of its range, and one wrapping [ErrName] if look or heavy is no look or side.
+// It returns an [units.Error] wrapping [units.ErrRange] if the length of m or a field of r is
+// out of its range, and one wrapping [units.ErrName] if look or heavy is no look or side.
 //
 // Source: the spacings and the heavy side, common practice; what is left at which
 // end and how the layers divide the shelf, a choice of our own.

@@ -33,7 +33,7 @@ func (s Step) String() string {
 // left out, and items of other names are passed over. Every item of
 // those needs is in some step.
 //
-// It returns an [Error] wrapping [ErrName] if look is no look.
+// It returns an [units.Error] wrapping [units.ErrName] if look is no look.
 //
 // Source: common practice.
 func Steps(look Look, needs []shopping.Need) ([]Step, error) {

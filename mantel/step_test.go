@@ -5,11 +5,11 @@ import (
 	"strings"
 	"testing"
 
-	"pgregory.net/rapid"
-
 	"example.com/fircone/mantel"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
 )
 
 func itemsOf(needs []shopping.Need) (items []string) {
@@ -72,7 +72,7 @@ func TestSteps(t *testing.T) {
 		}
 	}
 	got, err := mantel.Steps(2, nil)
-	checkError(t, "look", err, &mantel.Error{Func: "Steps", Field: "look", Want: "traditional or asymmetrical", Err: mantel.ErrName})
+	checkError(t, "look", err, &units.Error{Func: "mantel.Steps", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName})
 	if got != nil {
 		t.Errorf("%v with an error", got)
 	}

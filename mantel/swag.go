@@ -43,8 +43,8 @@ type Swag struct {
 // of steps from a close start, so that it takes as long for a flat swag as for a
 // deep one, and cannot wander.
 //
-// It returns an [Error] wrapping [ErrRange] if span is not from 1 in to 50 ft,
-// length is over 150 ft or the sag over 50 ft, and one wrapping [ErrFit] if length
+// It returns an [units.Error] wrapping [units.ErrRange] if span is not from 1 in to 50 ft,
+// length is over 150 ft or the sag over 50 ft, and one wrapping [units.ErrFit] if length
 // is less than span.
 //
 // Source: as for [Swag].
@@ -68,7 +68,7 @@ func SwagOf(span, length units.Length) (Swag, error) {
 
 // Length returns the garland that the swag takes, from hook to hook: less than a
 // nanometer from the exact length, and rounded to the nearest. It is never less
-// than the span. It returns an [Error] wrapping [ErrRange] if a field of s is
+// than the span. It returns an [units.Error] wrapping [units.ErrRange] if a field of s is
 // out of its range.
 //
 // Source: as for [Swag].
@@ -86,7 +86,7 @@ func (s Swag) Length() (units.Length, error) {
 //
 // which is 0 at the hooks and the sag half way. It is less than a nanometer from
 // the exact depth of a swag with this sag, and rounded to the nearest. It returns
-// an [Error] wrapping [ErrRange] if a field of s is out of its range, or at is
+// an [units.Error] wrapping [units.ErrRange] if a field of s is out of its range, or at is
 // not from 0 to the span.
 //
 // Source: as for [Swag], by the addition theorems.

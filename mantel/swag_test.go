@@ -5,10 +5,10 @@ import (
 	"math/big"
 	"testing"
 
-	"pgregory.net/rapid"
-
 	"example.com/fircone/mantel"
 	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
 )
 
 const (
@@ -191,8 +191,8 @@ func TestSwagErrors(t *testing.T) {
 		}
 		return err
 	}
-	rangeOf := func(fn, field, want string) *mantel.Error {
-		return &mantel.Error{Func: fn, Field: field, Want: want, Err: mantel.ErrRange}
+	rangeOf := func(fn, field, want string) *units.Error {
+		return &units.Error{Func: fn, Field: field, Want: want, Err: units.ErrRange}
 	}
 	// The longest garland over 50 ft; 2 nm more sags a nanometer more.
 	deepest, err := mantel.Swag{Span: 50 * ft, Sag: 50 * ft}.Length()
@@ -202,7 +202,7 @@ func TestSwagErrors(t *testing.T) {
 	const wantLength = "the span to 150 ft, with a sag of at most 50 ft"
 	for i, test := range []struct {
 		err  error
-		want *mantel.Error
+		want *units.Error
 	}{
 		{length(mantel.Swag{Span: in - 1}), rangeOf("Swag.Length", "Span", "1 in to 50 ft")},
 		{length(mantel.Swag{Span: 50*ft + 1}), rangeOf("Swag.Length", "Span", "1 in to 50 ft")},
@@ -216,7 +216,7 @@ func TestSwagErrors(t *testing.T) {
 		{of(50*ft, 150*ft), rangeOf("SwagOf", "length", wantLength)},
 		{of(50*ft, 150*ft+1), rangeOf("SwagOf", "length", wantLength)},
 		{of(ft, 1<<63-1), rangeOf("SwagOf", "length", wantLength)},
-		{of(ft, ft-1), &mantel.Error{Func: "SwagOf", Field: "length", Want: "at least the span, 1 ft", Err: mantel.ErrFit}},
+		{of(ft, ft-1), &units.Error{Func: "mantel.SwagOf", Field: "length", Want: "at least the span, 1 ft", Err: units.ErrFit}},
 		{of(in, 100*ft), nil},
 		{of(50*ft, deepest), nil},
 		{of(50*ft, deepest+2), rangeOf("SwagOf", "length", wantLength)},

@@ -21,7 +21,7 @@ const maxBest = 4
 // shares go to the colors that are there. Each is called by the CSS name of its color,
 // or by its #rrggbb where it has none, and has the finish of the first piece of it.
 //
-// The box has 1 to 200 entries; it returns an [Error] wrapping [ErrRange] for any
+// The box has 1 to 200 entries; it returns an [units.Error] wrapping [units.ErrRange] for any
 // other, for a Count out of its range, or a rule out of its range.
 //
 // It searches by branch and bound: colors are tried in the order of the box, and a

@@ -3,6 +3,8 @@ package palette
 import (
 	"sort"
 	"strings"
+
+	"example.com/fircone/units"
 )
 
 // maxColorText is the longest color, finish or other word that is read, in bytes.
@@ -25,7 +27,7 @@ type Color struct {
 //
 // A name is written in one word: forestgreen, not forest green. Space around the text
 // is passed over; other notations and texts over 64 bytes are refused.
-// It returns an [Error] wrapping [ErrSyntax], or [ErrName] for an unknown name.
+// It returns an [units.Error] wrapping [units.ErrSyntax], or [units.ErrName] for an unknown name.
 // ParseColor(c.String()) is c.
 //
 // Source: CSS Color Module Level 4, sections 5.2 (hexadecimal) and 6.1 (the 148 names).
@@ -35,13 +37,13 @@ func parseColor(fn, text string) (Color, error) {
 	const want = "#rrggbb, #rgb or a CSS color name"
 	given := text
 	if text = strings.TrimSpace(text); len(given) > maxColorText || text == "" {
-		return Color{}, &Error{Func: fn, Field: "color", Value: clip(given), Want: want + " of 1 to 64 bytes", Err: ErrSyntax}
+		return Color{}, &units.Error{Func: "palette." + fn, Field: "color", Value: clip(given), Want: want + " of 1 to 64 bytes", Err: units.ErrSyntax}
 	}
 	if text[0] != '#' {
 		name := strings.ToLower(text)
 		i := sort.Search(len(cssColors), func(i int) bool { return cssColors[i].name >= name })
 		if i == len(cssColors) || cssColors[i].name != name {
-			return Color{}, &Error{Func: fn, Field: "color", Value: given, Want: want, Err: ErrName}
+			return Color{}, &units.Error{Func: "palette." + fn, Field: "color", Value: given, Want: want, Err: units.ErrName}
 		}
 		return cssColors[i].color, nil
 	}
@@ -61,7 +63,7 @@ func parseColor(fn, text string) (Color, error) {
 	case 6:
 		return Color{digits[0]<<4 | digits[1], digits[2]<<4 | digits[3], digits[4]<<4 | digits[5]}, nil
 	}
-	return Color{}, &Error{Func: fn, Field: "color", Value: given, Want: want, Err: ErrSyntax}
+	return Color{}, &units.Error{Func: "palette." + fn, Field: "color", Value: given, Want: want, Err: units.ErrSyntax}
 }
 
 func hexDigit(c byte) (d uint8, ok bool) {

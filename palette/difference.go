@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"example.com/fircone/internal/elem"
+	"example.com/fircone/units"
 )
 
 // Difference returns how unlike c and d look side by side by daylight, by CIEDE2000
@@ -37,7 +38,7 @@ func (c Color) Difference(d Color) float64 {
 //	T  = 1 - 0.17·cos(h - 30°) + 0.24·cos 2h + 0.32·cos(3h + 6°) - 0.20·cos(4h - 63°)
 //	RT = -2·√(C⁷/(C⁷ + 25⁷))·sin(60°·exp(-((h - 275°)/25°)²)), a turn for blues
 //
-// It returns an [Error] wrapping [ErrRange] if an L is not from 0 to 200 or an A or
+// It returns an [units.Error] wrapping [units.ErrRange] if an L is not from 0 to 200 or an A or
 // B not from -500 to 500.
 //
 // Accuracy: all 34 published pairs within 1e-4, the two whose hues are exactly
@@ -53,13 +54,13 @@ func Difference(x, y Lab) (float64, error) {
 	for i, l := range [2]Lab{x, y} {
 		name := [2]string{"x", "y"}[i]
 		if !(0 <= l.L && l.L <= 200) {
-			return 0, &Error{Func: "Difference", Field: name + ".L", Value: formatFloat(l.L), Want: "0 to 200", Err: ErrRange}
+			return 0, &units.Error{Func: "palette.Difference", Field: name + ".L", Value: formatFloat(l.L), Want: "0 to 200", Err: units.ErrRange}
 		}
 		if !(math.Abs(l.A) <= 500) {
-			return 0, &Error{Func: "Difference", Field: name + ".A", Value: formatFloat(l.A), Want: "-500 to 500", Err: ErrRange}
+			return 0, &units.Error{Func: "palette.Difference", Field: name + ".A", Value: formatFloat(l.A), Want: "-500 to 500", Err: units.ErrRange}
 		}
 		if !(math.Abs(l.B) <= 500) {
-			return 0, &Error{Func: "Difference", Field: name + ".B", Value: formatFloat(l.B), Want: "-500 to 500", Err: ErrRange}
+			return 0, &units.Error{Func: "palette.Difference", Field: name + ".B", Value: formatFloat(l.B), Want: "-500 to 500", Err: units.ErrRange}
 		}
 	}
 	return difference(pointOf(x), pointOf(y), anyFar), nil

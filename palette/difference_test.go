@@ -7,6 +7,8 @@ import (
 	"math"
 	"testing"
 
+	"example.com/fircone/units"
+
 	"github.com/lucasb-eyer/go-colorful"
 	"pgregory.net/rapid"
 )
@@ -291,7 +293,7 @@ func TestDifferenceRange(t *testing.T) {
 		{ok, Lab{0, 0, -501}, `y.B "-501": out of range: want -500 to 500`},
 	} {
 		got, err := Difference(test.x, test.y)
-		checkError(t, err, ErrRange, "palette.Difference: "+test.want)
+		checkError(t, err, units.ErrRange, "palette.Difference: "+test.want)
 		if got != 0 {
 			t.Errorf("%v beside an error", got)
 		}

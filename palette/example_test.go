@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"example.com/fircone/palette"
+	"example.com/fircone/units"
 )
 
 // The ticket hall's tree, 9 ft: nine types of ornament, nine of each.
@@ -445,7 +446,7 @@ func ExampleRules_Palette() {
 	}
 	_, err := rules.Palette(swatch("crimson"), swatch("gold"), swatch("indianred"))
 	fmt.Println(err)
-	fmt.Println(errors.Is(err, palette.ErrAlike))
+	fmt.Println(errors.Is(err, units.ErrFit))
 	_, err = rules.Palette(swatch("crimson"), swatch("gold"), swatch("silver"), swatch("ivory"), swatch("navy"))
 	fmt.Println(err)
 
@@ -453,7 +454,7 @@ func ExampleRules_Palette() {
 	p, err := rules.Palette(swatch("crimson"), swatch("gold"), swatch("indianred"))
 	fmt.Println(p, err)
 	// Output:
-	// palette.Rules.Palette: swatches "crimson and indianred, 9.71 apart": taken for one color: want at least 10 apart
+	// palette.Rules.Palette: swatches "crimson and indianred, 9.71 apart": does not fit: want at least 10 apart
 	// true
 	// palette.Rules.Palette: swatches "crimson, gold, silver, ivory, navy": out of range: want 1 to 4 of them, not 5
 	// crimson,gold,indianred <nil>
@@ -562,7 +563,7 @@ func ExampleRules_Read_near() {
 	}
 	fmt.Printf("%.2f\n", reading.Pairs[0].Difference)
 	// Output:
-	// palette.Rules.ParsePalette: swatches "crimson and indianred, 9.71 apart": taken for one color: want at least 10 apart
+	// palette.Rules.ParsePalette: swatches "crimson and indianred, 9.71 apart": does not fit: want at least 10 apart
 	// [9.71 9.26 10.89 7.25 9.79]
 }
 
@@ -919,13 +920,13 @@ func ExampleSuggestion_String() {
 func ExampleError() {
 	_, err := palette.ParseColor("burgundy")
 	fmt.Println(err)
-	fmt.Println(errors.Is(err, palette.ErrName), errors.Is(err, palette.ErrRange))
-	var e *palette.Error
+	fmt.Println(errors.Is(err, units.ErrName), errors.Is(err, units.ErrRange))
+	var e *units.Error
 	if errors.As(err, &e) {
 		fmt.Println(e.Func, e.Field, e.Value)
 	}
 	// Output:
 	// palette.ParseColor: color "burgundy": unknown name: want #rrggbb, #rgb or a CSS color name
 	// true false
-	// ParseColor color burgundy
+	// palette.ParseColor color burgundy
 }

@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"example.com/fircone/units"
 )
 
 // A Finish is how the surface of a piece takes the light. It is for the record and
@@ -24,8 +26,8 @@ const (
 var finishNames = [...]string{"matte", "shiny", "glittered", "clear", "metal"}
 
 // ParseFinish reads matte, shiny, glittered, clear or metal. Upper case is read as
-// lower case, and space around the word is passed over. It returns an [Error] wrapping
-// [ErrName] for anything else.
+// lower case, and space around the word is passed over. It returns an [units.Error] wrapping
+// [units.ErrName] for anything else.
 func ParseFinish(text string) (Finish, error) { return parseFinish("ParseFinish", text) }
 
 func parseFinish(fn, text string) (Finish, error) {
@@ -42,7 +44,7 @@ func parseWord(fn, field, text string, words []string) (int, error) {
 	}
 	last := len(words) - 1
 	want := strings.Join(words[:last], ", ") + " or " + words[last]
-	return 0, &Error{Func: fn, Field: field, Value: clip(text), Want: want, Err: ErrName}
+	return 0, &units.Error{Func: "palette." + fn, Field: field, Value: clip(text), Want: want, Err: units.ErrName}
 }
 
 // String returns the name of f: matte, shiny, glittered, clear or metal.
@@ -53,7 +55,7 @@ func (f Finish) String() string {
 	return "Finish(" + strconv.Itoa(int(f)) + ")"
 }
 
-// MarshalText returns f.String(), or an [Error] wrapping [ErrRange] if f is not one
+// MarshalText returns f.String(), or an [units.Error] wrapping [units.ErrRange] if f is not one
 // of the finishes above.
 func (f Finish) MarshalText() ([]byte, error) {
 	if int(f) >= len(finishNames) {

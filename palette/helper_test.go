@@ -7,6 +7,8 @@ import (
 	"strconv"
 	"testing"
 
+	"example.com/fircone/units"
+
 	"pgregory.net/rapid"
 )
 
@@ -44,10 +46,10 @@ func number(t testing.TB, text string) float64 {
 	return v
 }
 
-// checkError fails the test unless err is an *Error with this text and sentinel.
+// checkError fails the test unless err is an *units.Error with this text and sentinel.
 func checkError(t *testing.T, err error, sentinel error, text string) {
 	t.Helper()
-	var e *Error
+	var e *units.Error
 	if !errors.As(err, &e) || !errors.Is(err, sentinel) || err.Error() != text {
 		t.Errorf("error\n got %v\nwant %s (%v)", err, text, sentinel)
 	}

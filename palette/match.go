@@ -5,6 +5,8 @@ import (
 	"math"
 	"strconv"
 	"strings"
+
+	"example.com/fircone/units"
 )
 
 // The most that a box may hold.
@@ -49,7 +51,7 @@ func (m Match) String() string {
 
 // Match returns the swatch of p that color c is nearest to by daylight, the earlier
 // one where two are equally near, and whether c fits: whether its difference is at
-// most r.Fit. It returns an [Error] wrapping [ErrRange] if p has no swatches or more
+// most r.Fit. It returns an [units.Error] wrapping [units.ErrRange] if p has no swatches or more
 // than r allows, or a rule is out of its range.
 func (r Rules) Match(p Palette, c Color) (Match, error) {
 	if err := r.checkPalette("Rules.Match", p); err != nil {
@@ -88,7 +90,7 @@ type Sorting struct {
 }
 
 // Sort matches every piece of the box to the palette; see [Rules.Match]. The only
-// allocation is that of the result. It returns an [Error] wrapping [ErrRange] if the
+// allocation is that of the result. It returns an [units.Error] wrapping [units.ErrRange] if the
 // box has over 1,000,000 entries or 1,000,000,000 pieces in all, a piece a Count out of its range, p no swatches or
 // more than r allows, or a rule is out of its range.
 func (r Rules) Sort(p Palette, box []Piece) (Sorting, error) {
@@ -127,7 +129,7 @@ func checkBox(fn string, box []Piece, limit int) error {
 			return rangeError(fn, fmt.Sprintf("box[%d].Count", i), box[i].Count, fmt.Sprint("0 to ", maxAlike))
 		}
 		if total += int64(box[i].count()); total > maxPieces {
-			return &Error{Func: fn, Field: "pieces in the box", Value: fmt.Sprint(total), Want: fmt.Sprint("at most ", maxPieces, " in all"), Err: ErrRange}
+			return &units.Error{Func: "palette." + fn, Field: "pieces in the box", Value: fmt.Sprint(total), Want: fmt.Sprint("at most ", maxPieces, " in all"), Err: units.ErrRange}
 		}
 	}
 	return nil

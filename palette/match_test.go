@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/units"
+
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -57,14 +59,14 @@ func TestMatch(t *testing.T) {
 	}
 
 	got, err := r.Match(Palette{}, c)
-	checkError(t, err, ErrRange, `palette.Rules.Match: palette "": out of range: want 1 to 4 swatches, not 0`)
+	checkError(t, err, units.ErrRange, `palette.Rules.Match: palette "": out of range: want 1 to 4 swatches, not 0`)
 	if got != (Match{}) {
 		t.Errorf("%+v beside an error", got)
 	}
 	_, err = (Rules{3, 10, 10}).Match(p, c)
-	checkError(t, err, ErrRange, `palette.Rules.Match: palette "crimson,forestgreen,gold:metal,ivory": out of range: want 1 to 3 swatches, not 4`)
+	checkError(t, err, units.ErrRange, `palette.Rules.Match: palette "crimson,forestgreen,gold:metal,ivory": out of range: want 1 to 3 swatches, not 4`)
 	_, err = (Rules{0, 10, 10}).Match(p, c)
-	checkError(t, err, ErrRange, `palette.Rules.Match: Rules.Limit "0": out of range: want 1 to 6`)
+	checkError(t, err, units.ErrRange, `palette.Rules.Match: Rules.Limit "0": out of range: want 1 to 6`)
 }
 
 // Between two swatches equally near, the earlier: matching is stable. Greys above
@@ -154,7 +156,7 @@ func TestSort(t *testing.T) {
 		{r, p, make([]Piece, 1_000_001), `pieces in the box "1000001": out of range: want at most 1000000`},
 	} {
 		got, err := test.r.Sort(test.p, test.box)
-		checkError(t, err, ErrRange, "palette.Rules.Sort: "+test.want)
+		checkError(t, err, units.ErrRange, "palette.Rules.Sort: "+test.want)
 		if !cmp.Equal(got, Sorting{}, cmp.AllowUnexported(Palette{})) {
 			t.Errorf("%+v beside an error", got)
 		}
@@ -167,7 +169,7 @@ func TestSort(t *testing.T) {
 		t.Errorf("a thousand million: %d, %v", got.Left, err)
 	}
 	_, err = r.Sort(p, full)
-	checkError(t, err, ErrRange, `palette.Rules.Sort: pieces in the box "1001000000": out of range: want at most 1000000000 in all`)
+	checkError(t, err, units.ErrRange, `palette.Rules.Sort: pieces in the box "1001000000": out of range: want at most 1000000000 in all`)
 }
 
 // Ten times the pieces make no more allocations.
@@ -348,7 +350,7 @@ func TestBest(t *testing.T) {
 		{Rules{}, box, `Rules.Limit "0": out of range: want 1 to 6`},
 	} {
 		got, err := test.r.Best(test.box)
-		checkError(t, err, ErrRange, "palette.Rules.Best: "+test.want)
+		checkError(t, err, units.ErrRange, "palette.Rules.Best: "+test.want)
 		if !cmp.Equal(got, Sorting{}, cmp.AllowUnexported(Palette{})) {
 			t.Errorf("%+v beside an error", got)
 		}

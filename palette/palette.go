@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"example.com/fircone/units"
 )
 
 // MaxSwatches is the most swatches that a [Palette] has room for, whatever the rules.
@@ -52,10 +54,10 @@ func (r Rules) check(fn string) error {
 		return rangeError(fn, "Rules.Limit", r.Limit, fmt.Sprint("1 to ", MaxSwatches))
 	}
 	if !(0 <= r.Apart && r.Apart <= 100) {
-		return &Error{Func: fn, Field: "Rules.Apart", Value: formatFloat(r.Apart), Want: "0 to 100", Err: ErrRange}
+		return &units.Error{Func: "palette." + fn, Field: "Rules.Apart", Value: formatFloat(r.Apart), Want: "0 to 100", Err: units.ErrRange}
 	}
 	if !(0 <= r.Fit && r.Fit <= 100) {
-		return &Error{Func: fn, Field: "Rules.Fit", Value: formatFloat(r.Fit), Want: "0 to 100", Err: ErrRange}
+		return &units.Error{Func: "palette." + fn, Field: "Rules.Fit", Value: formatFloat(r.Fit), Want: "0 to 100", Err: units.ErrRange}
 	}
 	return nil
 }
@@ -67,9 +69,9 @@ func (r Rules) checkPalette(fn string, p Palette) error {
 		return err
 	}
 	if p.n < 1 || p.n > r.Limit {
-		return &Error{
-			Func: fn, Field: "palette", Value: clip(p.String()),
-			Want: fmt.Sprintf("1 to %d swatches, not %d", r.Limit, p.n), Err: ErrRange,
+		return &units.Error{
+			Func: "palette." + fn, Field: "palette", Value: clip(p.String()),
+			Want: fmt.Sprintf("1 to %d swatches, not %d", r.Limit, p.n), Err: units.ErrRange,
 		}
 	}
 	return nil
@@ -79,13 +81,13 @@ func (r Rules) checkPalette(fn string, p Palette) error {
 func (r Rules) apart(d float64) bool { return d >= r.Apart && d > 0 }
 
 // Palette returns the palette of the given swatches, the leading color first. It
-// returns an [Error] wrapping
+// returns an [units.Error] wrapping
 //
-//   - [ErrRange] for no swatch or more than r.Limit, a finish that is none, or a rule
+//   - [units.ErrRange] for no swatch or more than r.Limit, a finish that is none, or a rule
 //     out of its range,
-//   - [ErrSyntax] for a name that [Swatch] does not allow,
-//   - [ErrDuplicate] for two swatches of one name, upper and lower case being one,
-//   - [ErrAlike] for two swatches that by daylight are less than r.Apart apart; it
+//   - [units.ErrSyntax] for a name that [Swatch] does not allow,
+//   - [units.ErrDuplicate] for two swatches of one name, upper and lower case being one,
+//   - [units.ErrFit] for two swatches that by daylight are less than r.Apart apart; it
 //     names them and the difference, cut to two decimals.
 //
 // The first thing wrong is reported, in the order of the swatches.
@@ -102,9 +104,9 @@ func (r Rules) palette(fn string, swatches []Swatch) (Palette, error) {
 		for _, s := range swatches {
 			names = append(names, s.Name)
 		}
-		return Palette{}, &Error{
-			Func: fn, Field: "swatches", Value: clip(strings.Join(names, ", ")),
-			Want: fmt.Sprintf("1 to %d of them, not %d", r.Limit, n), Err: ErrRange,
+		return Palette{}, &units.Error{
+			Func: "palette." + fn, Field: "swatches", Value: clip(strings.Join(names, ", ")),
+			Want: fmt.Sprintf("1 to %d of them, not %d", r.Limit, n), Err: units.ErrRange,
 		}
 	}
 	var p Palette
@@ -114,12 +116,12 @@ func (r Rules) palette(fn string, swatches []Swatch) (Palette, error) {
 		}
 		for _, t := range p.swatch[:p.n] {
 			if strings.EqualFold(s.Name, t.Name) {
-				return Palette{}, &Error{Func: fn, Field: "swatches", Value: t.Name + " and " + s.Name, Want: "a name of its own for each", Err: ErrDuplicate}
+				return Palette{}, &units.Error{Func: "palette." + fn, Field: "swatches", Value: t.Name + " and " + s.Name, Want: "a name of its own for each", Err: units.ErrDuplicate}
 			}
 			if d := t.Color.Difference(s.Color); !r.apart(d) {
-				return Palette{}, &Error{
-					Func: fn, Field: "swatches", Value: t.Name + " and " + s.Name + ", " + cut(d, 2) + " apart",
-					Want: "at least " + formatFloat(r.Apart) + " apart", Err: ErrAlike,
+				return Palette{}, &units.Error{
+					Func: "palette." + fn, Field: "swatches", Value: t.Name + " and " + s.Name + ", " + cut(d, 2) + " apart",
+					Want: "at least " + formatFloat(r.Apart) + " apart", Err: units.ErrFit,
 				}
 			}
 		}
@@ -134,7 +136,7 @@ func (r Rules) palette(fn string, swatches []Swatch) (Palette, error) {
 //
 //	crimson,forestgreen,gold:metal,ivory
 //
-// At most 1024 bytes are read. It returns an [Error] as [ParseSwatch] and
+// At most 1024 bytes are read. It returns an [units.Error] as [ParseSwatch] and
 // [Rules.Palette] do. For every palette p that r allows, r.ParsePalette(p.String()) is p.
 func (r Rules) ParsePalette(text string) (Palette, error) {
 	return r.parsePalette("Rules.ParsePalette", text)
@@ -142,7 +144,7 @@ func (r Rules) ParsePalette(text string) (Palette, error) {
 
 func (r Rules) parsePalette(fn, text string) (Palette, error) {
 	if len(text) > maxPaletteText {
-		return Palette{}, &Error{Func: fn, Field: "palette", Value: clip(text), Want: "at most 1024 bytes", Err: ErrSyntax}
+		return Palette{}, &units.Error{Func: "palette." + fn, Field: "palette", Value: clip(text), Want: "at most 1024 bytes", Err: units.ErrSyntax}
 	}
 	var swatches []Swatch
 	for part := range strings.SplitSeq(text, ",") {

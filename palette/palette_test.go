@@ -9,6 +9,8 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/units"
+
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -34,16 +36,16 @@ func TestFinish(t *testing.T) {
 		t.Errorf("Finish(5).String() = %q", got)
 	}
 	_, err := Finish(5).MarshalText()
-	checkError(t, err, ErrRange, `palette.Finish.MarshalText: finish "5": out of range: want Matte to Metal`)
+	checkError(t, err, units.ErrRange, `palette.Finish.MarshalText: finish "5": out of range: want Matte to Metal`)
 	for _, text := range []string{"", "met al", " mettal", strings.Repeat(" ", 60) + "metal", strings.Repeat("m", 70)} {
 		got, err := ParseFinish(text)
-		checkError(t, err, ErrName, `palette.ParseFinish: finish "`+clip(text)+`": unknown name: want matte, shiny, glittered, clear or metal`)
+		checkError(t, err, units.ErrName, `palette.ParseFinish: finish "`+clip(text)+`": unknown name: want matte, shiny, glittered, clear or metal`)
 		if got != 0 {
 			t.Errorf("%v beside an error", got)
 		}
 	}
 	f := Clear
-	checkError(t, f.UnmarshalText([]byte("x")), ErrName, `palette.Finish.UnmarshalText: finish "x": unknown name: want matte, shiny, glittered, clear or metal`)
+	checkError(t, f.UnmarshalText([]byte("x")), units.ErrName, `palette.Finish.UnmarshalText: finish "x": unknown name: want matte, shiny, glittered, clear or metal`)
 	if f != Clear {
 		t.Errorf("a failed UnmarshalText left %v", f)
 	}
@@ -89,18 +91,18 @@ func TestParseSwatch(t *testing.T) {
 		err  error
 		want string
 	}{
-		{long, ErrSyntax, `swatch "` + strings.Repeat("é", 32) + `…": not understood: want [name=]color[:finish] of at most 128 bytes`},
-		{"a" + long, ErrSyntax, `swatch "a` + strings.Repeat("é", 31) + `…": not understood: want [name=]color[:finish] of at most 128 bytes`},
-		{"", ErrSyntax, `color "": not understood: ` + color + ` of 1 to 64 bytes`},
-		{"x=", ErrSyntax, `color "": not understood: ` + color + ` of 1 to 64 bytes`},
-		{"x=y=gold", ErrName, `color "y=gold": unknown name: ` + color},
-		{"gold:", ErrName, `finish "": unknown name: want matte, shiny, glittered, clear or metal`},
-		{"gold:metal:metal", ErrName, `finish "metal:metal": unknown name: want matte, shiny, glittered, clear or metal`},
-		{"=gold", ErrSyntax, `name "": not understood: ` + name},
-		{"a,b=gold", ErrSyntax, `name "a,b": not understood: ` + name},
-		{"a\tb=gold", ErrSyntax, `name "a\tb": not understood: ` + name},
-		{"a\xffb=gold", ErrSyntax, `name "a\xffb": not understood: ` + name},
-		{strings.Repeat("n", 41) + "=gold", ErrSyntax, `name "` + strings.Repeat("n", 41) + `": not understood: ` + name},
+		{long, units.ErrSyntax, `swatch "` + strings.Repeat("é", 32) + `…": not understood: want [name=]color[:finish] of at most 128 bytes`},
+		{"a" + long, units.ErrSyntax, `swatch "a` + strings.Repeat("é", 31) + `…": not understood: want [name=]color[:finish] of at most 128 bytes`},
+		{"", units.ErrSyntax, `color "": not understood: ` + color + ` of 1 to 64 bytes`},
+		{"x=", units.ErrSyntax, `color "": not understood: ` + color + ` of 1 to 64 bytes`},
+		{"x=y=gold", units.ErrName, `color "y=gold": unknown name: ` + color},
+		{"gold:", units.ErrName, `finish "": unknown name: want matte, shiny, glittered, clear or metal`},
+		{"gold:metal:metal", units.ErrName, `finish "metal:metal": unknown name: want matte, shiny, glittered, clear or metal`},
+		{"=gold", units.ErrSyntax, `name "": not understood: ` + name},
+		{"a,b=gold", units.ErrSyntax, `name "a,b": not understood: ` + name},
+		{"a\tb=gold", units.ErrSyntax, `name "a\tb": not understood: ` + name},
+		{"a\xffb=gold", units.ErrSyntax, `name "a\xffb": not understood: ` + name},
+		{strings.Repeat("n", 41) + "=gold", units.ErrSyntax, `name "` + strings.Repeat("n", 41) + `": not understood: ` + name},
 	} {
 		got, err := ParseSwatch(test.text)
 		checkError(t, err, test.err, "palette.ParseSwatch: "+test.want)
@@ -148,7 +150,7 @@ func TestPalette(t *testing.T) {
 	} else {
 		text, _ := q.MarshalText()
 		var back Palette
-		checkError(t, back.UnmarshalText(text), ErrRange, `palette.Palette.UnmarshalText: swatches "black, white, red, lime, blue": out of range: want 1 to 4 of them, not 5`)
+		checkError(t, back.UnmarshalText(text), units.ErrRange, `palette.Palette.UnmarshalText: swatches "black, white, red, lime, blue": out of range: want 1 to 4 of them, not 5`)
 		if again, err := five.ParsePalette(string(text)); err != nil || again != q {
 			t.Errorf("%s reads by the house rules as %v, %v", text, again, err)
 		}
@@ -171,24 +173,24 @@ func TestPalette(t *testing.T) {
 		want     string
 		reason   string
 	}{
-		{r, nil, ErrRange, `swatches "": out of range: want 1 to 4 of them, not 0`, "none"},
-		{r, six[:5], ErrRange, `swatches "black, white, red, lime, blue": out of range: want 1 to 4 of them, not 5`, "five, metals or not"},
-		{one, six[:2], ErrRange, `swatches "black, white": out of range: want 1 to 1 of them, not 2`, "a house that allows one"},
-		{r, []Swatch{{"", Color{}, 0}}, ErrSyntax, `name "": not understood: want 1 to 40 bytes of printable text without , : = and spaces at the ends`, "no name"},
-		{r, []Swatch{{" x", Color{}, 0}}, ErrSyntax, `name " x": not understood: want 1 to 40 bytes of printable text without , : = and spaces at the ends`, "a space before"},
-		{r, []Swatch{{"x", Color{}, 5}}, ErrRange, `finish "5": out of range: want Matte to Metal`, "no such finish"},
-		{r, []Swatch{{"Ruby", Color{255, 0, 0}, 0}, {"pine", Color{0, 99, 0}, 0}, {"RUBY", Color{0, 0, 255}, 0}}, ErrDuplicate, `swatches "Ruby and RUBY": named twice: want a name of its own for each`, "one name in two spellings"},
+		{r, nil, units.ErrRange, `swatches "": out of range: want 1 to 4 of them, not 0`, "none"},
+		{r, six[:5], units.ErrRange, `swatches "black, white, red, lime, blue": out of range: want 1 to 4 of them, not 5`, "five, metals or not"},
+		{one, six[:2], units.ErrRange, `swatches "black, white": out of range: want 1 to 1 of them, not 2`, "a house that allows one"},
+		{r, []Swatch{{"", Color{}, 0}}, units.ErrSyntax, `name "": not understood: want 1 to 40 bytes of printable text without , : = and spaces at the ends`, "no name"},
+		{r, []Swatch{{" x", Color{}, 0}}, units.ErrSyntax, `name " x": not understood: want 1 to 40 bytes of printable text without , : = and spaces at the ends`, "a space before"},
+		{r, []Swatch{{"x", Color{}, 5}}, units.ErrRange, `finish "5": out of range: want Matte to Metal`, "no such finish"},
+		{r, []Swatch{{"Ruby", Color{255, 0, 0}, 0}, {"pine", Color{0, 99, 0}, 0}, {"RUBY", Color{0, 0, 255}, 0}}, units.ErrDuplicate, `swatches "Ruby and RUBY": duplicate: want a name of its own for each`, "one name in two spellings"},
 		// By the paper's formula in slow form: 9.7135.
-		{r, swatches("gold", "crimson", "indianred"), ErrAlike, `swatches "crimson and indianred, 9.71 apart": taken for one color: want at least 10 apart`, "two that the eye takes for one"},
-		{r, []Swatch{{"a", Color{1, 2, 3}, Matte}, {"b", Color{1, 2, 3}, Metal}}, ErrAlike, `swatches "a and b, 0.00 apart": taken for one color: want at least 10 apart`, "a finish is no color of its own"},
-		{Rules{2, 0, 0}, []Swatch{{"a", Color{1, 2, 3}, Matte}, {"b", Color{1, 2, 3}, Metal}}, ErrAlike, `swatches "a and b, 0.00 apart": taken for one color: want at least 0 apart`, "equal colors, even at 0"},
-		{Rules{0, 10, 10}, six[:1], ErrRange, `Rules.Limit "0": out of range: want 1 to 6`, "no limit"},
-		{Rules{7, 10, 10}, six[:1], ErrRange, `Rules.Limit "7": out of range: want 1 to 6`, "a limit over the room"},
-		{Rules{4, -1, 10}, six[:1], ErrRange, `Rules.Apart "-1": out of range: want 0 to 100`, "a negative threshold"},
-		{Rules{4, 101, 10}, six[:1], ErrRange, `Rules.Apart "101": out of range: want 0 to 100`, "a threshold over black to white"},
-		{Rules{4, math.NaN(), 10}, six[:1], ErrRange, `Rules.Apart "NaN": out of range: want 0 to 100`, "no number"},
-		{Rules{4, 10, -0.5}, six[:1], ErrRange, `Rules.Fit "-0.5": out of range: want 0 to 100`, "a negative tolerance"},
-		{Rules{4, 10, math.Inf(1)}, six[:1], ErrRange, `Rules.Fit "+Inf": out of range: want 0 to 100`, "no number"},
+		{r, swatches("gold", "crimson", "indianred"), units.ErrFit, `swatches "crimson and indianred, 9.71 apart": does not fit: want at least 10 apart`, "two that the eye takes for one"},
+		{r, []Swatch{{"a", Color{1, 2, 3}, Matte}, {"b", Color{1, 2, 3}, Metal}}, units.ErrFit, `swatches "a and b, 0.00 apart": does not fit: want at least 10 apart`, "a finish is no color of its own"},
+		{Rules{2, 0, 0}, []Swatch{{"a", Color{1, 2, 3}, Matte}, {"b", Color{1, 2, 3}, Metal}}, units.ErrFit, `swatches "a and b, 0.00 apart": does not fit: want at least 0 apart`, "equal colors, even at 0"},
+		{Rules{0, 10, 10}, six[:1], units.ErrRange, `Rules.Limit "0": out of range: want 1 to 6`, "no limit"},
+		{Rules{7, 10, 10}, six[:1], units.ErrRange, `Rules.Limit "7": out of range: want 1 to 6`, "a limit over the room"},
+		{Rules{4, -1, 10}, six[:1], units.ErrRange, `Rules.Apart "-1": out of range: want 0 to 100`, "a negative threshold"},
+		{Rules{4, 101, 10}, six[:1], units.ErrRange, `Rules.Apart "101": out of range: want 0 to 100`, "a threshold over black to white"},
+		{Rules{4, math.NaN(), 10}, six[:1], units.ErrRange, `Rules.Apart "NaN": out of range: want 0 to 100`, "no number"},
+		{Rules{4, 10, -0.5}, six[:1], units.ErrRange, `Rules.Fit "-0.5": out of range: want 0 to 100`, "a negative tolerance"},
+		{Rules{4, 10, math.Inf(1)}, six[:1], units.ErrRange, `Rules.Fit "+Inf": out of range: want 0 to 100`, "no number"},
 	} {
 		got, err := test.rules.Palette(test.swatches...)
 		checkError(t, err, test.err, "palette.Rules.Palette: "+test.want)
@@ -220,11 +222,11 @@ func TestParsePalette(t *testing.T) {
 		err  error
 		want string
 	}{
-		{"", ErrSyntax, `color "": not understood: want #rrggbb, #rgb or a CSS color name of 1 to 64 bytes`},
-		{"crimson,", ErrSyntax, `color "": not understood: want #rrggbb, #rgb or a CSS color name of 1 to 64 bytes`},
-		{"crimson;gold", ErrName, `color "crimson;gold": unknown name: want #rrggbb, #rgb or a CSS color name`},
-		{"red,lime,blue,white,black", ErrRange, `swatches "red, lime, blue, white, black": out of range: want 1 to 4 of them, not 5`},
-		{strings.Repeat(" ", 1025), ErrSyntax, `palette "` + strings.Repeat(" ", 64) + `…": not understood: want at most 1024 bytes`},
+		{"", units.ErrSyntax, `color "": not understood: want #rrggbb, #rgb or a CSS color name of 1 to 64 bytes`},
+		{"crimson,", units.ErrSyntax, `color "": not understood: want #rrggbb, #rgb or a CSS color name of 1 to 64 bytes`},
+		{"crimson;gold", units.ErrName, `color "crimson;gold": unknown name: want #rrggbb, #rgb or a CSS color name`},
+		{"red,lime,blue,white,black", units.ErrRange, `swatches "red, lime, blue, white, black": out of range: want 1 to 4 of them, not 5`},
+		{strings.Repeat(" ", 1025), units.ErrSyntax, `palette "` + strings.Repeat(" ", 64) + `…": not understood: want at most 1024 bytes`},
 	} {
 		got, err := r.ParsePalette(test.text)
 		checkError(t, err, test.err, "palette.Rules.ParsePalette: "+test.want)
@@ -308,7 +310,7 @@ func TestPaletteText(t *testing.T) {
 	if err := flags.Parse([]string{"-colors", "crimson,gold:metal"}); err != nil || p != mustPalette(t, "crimson,gold:metal") {
 		t.Errorf("flag gives %v, %v", p, err)
 	}
-	checkError(t, p.UnmarshalText([]byte("x")), ErrName, `palette.Palette.UnmarshalText: color "x": unknown name: want #rrggbb, #rgb or a CSS color name`)
+	checkError(t, p.UnmarshalText([]byte("x")), units.ErrName, `palette.Palette.UnmarshalText: color "x": unknown name: want #rrggbb, #rgb or a CSS color name`)
 	if p != mustPalette(t, "crimson,gold:metal") {
 		t.Errorf("a failed UnmarshalText left %v", p)
 	}
@@ -469,9 +471,9 @@ func TestRelation(t *testing.T) {
 		t.Errorf("Relation(7).String() = %q", got)
 	}
 	_, err := Relation(7).MarshalText()
-	checkError(t, err, ErrRange, `palette.Relation.MarshalText: relation "7": out of range: want Neutral to Complementary`)
+	checkError(t, err, units.ErrRange, `palette.Relation.MarshalText: relation "7": out of range: want Neutral to Complementary`)
 	r := Square
-	checkError(t, r.UnmarshalText([]byte("round")), ErrName, `palette.Relation.UnmarshalText: relation "round": unknown name: want neutral, monochromatic, analogous, square, triadic, split complementary or complementary`)
+	checkError(t, r.UnmarshalText([]byte("round")), units.ErrName, `palette.Relation.UnmarshalText: relation "round": unknown name: want neutral, monochromatic, analogous, square, triadic, split complementary or complementary`)
 	if r != Square {
 		t.Errorf("a failed UnmarshalText left %v", r)
 	}

@@ -61,7 +61,7 @@ type Mend struct {
 // how near. To see them in every view, parse them with Apart 0 and read with the usual
 // rules, or use [View.Lab] and [Difference].
 //
-// It returns an [Error] wrapping [ErrRange] if p has no swatches or more than r
+// It returns an [units.Error] wrapping [units.ErrRange] if p has no swatches or more than r
 // allows, or a rule is out of its range.
 //
 // Sources: see [Difference] and [View.Lab]; one man in twelve: J. Birch, "Worldwide
@@ -191,8 +191,8 @@ func (r Rules) loses(seen []sight, k, other int, sees *sight) bool {
 	return false
 }
 
-// Holds says whether every pair holds apart in view v. It returns an [Error] wrapping
-// [ErrRange] if v is not one of the views.
+// Holds says whether every pair holds apart in view v. It returns an [units.Error] wrapping
+// [units.ErrRange] if v is not one of the views.
 func (r Reading) Holds(v View) (bool, error) {
 	if v > Tritan {
 		return false, rangeError("Reading.Holds", "view", int(v), "Daylight to Tritan")

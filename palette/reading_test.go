@@ -5,6 +5,8 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/units"
+
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -49,13 +51,13 @@ func TestRead(t *testing.T) {
 		}
 	}
 	holds, err := got.Holds(5)
-	checkError(t, err, ErrRange, `palette.Reading.Holds: view "5": out of range: want Daylight to Tritan`)
+	checkError(t, err, units.ErrRange, `palette.Reading.Holds: view "5": out of range: want Daylight to Tritan`)
 	if holds {
 		t.Error("holds beside an error")
 	}
 
 	none, err := r.Read(Palette{})
-	checkError(t, err, ErrRange, `palette.Rules.Read: palette "": out of range: want 1 to 4 swatches, not 0`)
+	checkError(t, err, units.ErrRange, `palette.Rules.Read: palette "": out of range: want 1 to 4 swatches, not 0`)
 	if !cmp.Equal(none, Reading{}, cmp.AllowUnexported(Palette{})) {
 		t.Errorf("%+v beside an error", none)
 	}
@@ -473,7 +475,7 @@ func TestSuggestRange(t *testing.T) {
 		{Rules{4, -2, 0}, mustPalette(t, "red"), `Rules.Apart "-2": out of range: want 0 to 100`},
 	} {
 		got, err := test.r.Suggest(test.p)
-		checkError(t, err, ErrRange, "palette.Rules.Suggest: "+test.want)
+		checkError(t, err, units.ErrRange, "palette.Rules.Suggest: "+test.want)
 		if got != nil {
 			t.Errorf("%v beside an error", got)
 		}

@@ -78,7 +78,7 @@ func (r Relation) String() string {
 	return "Relation(" + strconv.Itoa(int(r)) + ")"
 }
 
-// MarshalText returns r.String(), or an [Error] wrapping [ErrRange] if r is not one
+// MarshalText returns r.String(), or an [units.Error] wrapping [units.ErrRange] if r is not one
 // of the relations above.
 func (r Relation) MarshalText() ([]byte, error) {
 	if int(r) >= len(relationNames) {
@@ -88,8 +88,8 @@ func (r Relation) MarshalText() ([]byte, error) {
 }
 
 // UnmarshalText reads the word for a relation, as [Relation.String] has it, with upper case
-// and space around it as [ParseFinish] has them. It returns an [Error] wrapping
-// [ErrName] for anything else, and leaves r as it was.
+// and space around it as [ParseFinish] has them. It returns an [units.Error] wrapping
+// [units.ErrName] for anything else, and leaves r as it was.
 func (r *Relation) UnmarshalText(text []byte) error {
 	i, err := parseWord("Relation.UnmarshalText", "relation", string(text), relationNames[:])
 	if err != nil {

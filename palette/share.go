@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+
+	"example.com/fircone/units"
 )
 
 // The limits of what is shared out.
@@ -31,7 +33,7 @@ const (
 //
 // Total is 0 to 1,000,000,000, the shares are 1 to 1000 numbers from 0 that add up to
 // 1 to 1,000,000,000, and least is 0 to total / number of shares; otherwise the
-// result is an [Error] wrapping [ErrRange].
+// result is an [units.Error] wrapping [units.ErrRange].
 //
 // A known paradox of this method, and no mistake here: as the total rises a count can
 // fall. Ten over shares of 6, 6 and 2 go 4, 4, 2, and eleven go 5, 5, 1.
@@ -69,7 +71,7 @@ func checkShares(fn string, shares []int) error {
 		sum += int64(s)
 	}
 	if sum < 1 || sum > maxTotal {
-		return &Error{Func: fn, Field: "sum of the shares", Value: strconv.FormatInt(sum, 10), Want: fmt.Sprint("1 to ", maxTotal), Err: ErrRange}
+		return &units.Error{Func: "palette." + fn, Field: "sum of the shares", Value: strconv.FormatInt(sum, 10), Want: fmt.Sprint("1 to ", maxTotal), Err: units.ErrRange}
 	}
 	return nil
 }
@@ -137,7 +139,7 @@ func apportion(total int, shares, counts []int) {
 //	4    40  30  20  10
 //
 // For more there is no usual rule, and for less than one nothing to share: the result
-// is an [Error] wrapping [ErrRange].
+// is an [units.Error] wrapping [units.ErrRange].
 //
 // Source: 60/30/10 and 40/30/20/10 are common practice, from memory; 60/40 was chosen here.
 func DefaultShares(n int) ([]int, error) {
@@ -200,12 +202,12 @@ type Row struct {
 // The types of the rows add up to t.Types and the pieces to t.Pieces. Each count is
 // within one of its quota, unless the least that a color gets forbids it.
 //
-// It returns an [Error] wrapping [ErrRange] if p has no swatches, a total or share is
+// It returns an [units.Error] wrapping [units.ErrRange] if p has no swatches, a total or share is
 // out of its range, or p has over four swatches and t no shares.
 func (p Palette) Share(t Totals) (Sharing, error) {
 	const fn = "Palette.Share"
 	if p.n == 0 {
-		return Sharing{}, &Error{Func: fn, Field: "palette", Value: "", Want: "at least one swatch", Err: ErrRange}
+		return Sharing{}, &units.Error{Func: "palette." + fn, Field: "palette", Value: "", Want: "at least one swatch", Err: units.ErrRange}
 	}
 	shares := t.Shares
 	if shares == nil {

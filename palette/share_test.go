@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/units"
+
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
@@ -89,7 +91,7 @@ func TestApportion(t *testing.T) {
 		{5, []int{1, 1}, 3, `least "3": out of range: want 0 to 2, for 2 shares of 5`},
 	} {
 		got, err := Apportion(test.total, test.shares, test.least)
-		checkError(t, err, ErrRange, "palette.Apportion: "+test.want)
+		checkError(t, err, units.ErrRange, "palette.Apportion: "+test.want)
 		if got != nil {
 			t.Errorf("%v beside an error", got)
 		}
@@ -230,7 +232,7 @@ func TestDefaultShares(t *testing.T) {
 	}
 	for n, text := range map[int]string{0: "0", 5: "5", -1: "-1"} {
 		_, err := DefaultShares(n)
-		checkError(t, err, ErrRange, `palette.DefaultShares: n "`+text+`": out of range: want 1 to 4; give the shares for more`)
+		checkError(t, err, units.ErrRange, `palette.DefaultShares: n "`+text+`": out of range: want 1 to 4; give the shares for more`)
 	}
 }
 
@@ -327,7 +329,7 @@ func TestShare(t *testing.T) {
 		{two, Totals{0, -1, nil}, `Totals.Pieces "-1": out of range: want the 0 types to 1000000`},
 	} {
 		got, err := test.p.Share(test.totals)
-		checkError(t, err, ErrRange, "palette.Palette.Share: "+test.want)
+		checkError(t, err, units.ErrRange, "palette.Palette.Share: "+test.want)
 		if !cmp.Equal(got, Sharing{}) {
 			t.Errorf("%+v beside an error", got)
 		}

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"example.com/fircone/units"
 )
 
 // A Suggestion is one more swatch for a palette.
@@ -40,7 +42,7 @@ const (
 // It is a measure of clearness and not of taste: the relation is given so that a
 // designer can choose by it.
 //
-// It returns an [Error] wrapping [ErrRange] if p has no swatches or as many as r
+// It returns an [units.Error] wrapping [units.ErrRange] if p has no swatches or as many as r
 // allows, or a rule is out of its range.
 func (r Rules) Suggest(p Palette) ([]Suggestion, error) {
 	const fn = "Rules.Suggest"
@@ -48,9 +50,9 @@ func (r Rules) Suggest(p Palette) ([]Suggestion, error) {
 		return nil, err
 	}
 	if p.n == r.Limit {
-		return nil, &Error{
-			Func: fn, Field: "palette", Value: clip(p.String()),
-			Want: fmt.Sprintf("under %d swatches, to have room for one more", r.Limit), Err: ErrRange,
+		return nil, &units.Error{
+			Func: "palette." + fn, Field: "palette", Value: clip(p.String()),
+			Want: fmt.Sprintf("under %d swatches, to have room for one more", r.Limit), Err: units.ErrRange,
 		}
 	}
 

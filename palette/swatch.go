@@ -4,6 +4,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"example.com/fircone/units"
 )
 
 // The longest texts that are read, in bytes.
@@ -36,13 +38,13 @@ type Swatch struct {
 //	barn red=#7c0a02:shiny      barn red, shiny
 //
 // Spaces around each part are dropped, and at most 128 bytes are read. It returns
-// an [Error] wrapping [ErrSyntax], or [ErrName] for an unknown color or
+// an [units.Error] wrapping [units.ErrSyntax], or [units.ErrName] for an unknown color or
 // finish. ParseSwatch(s.String()) is s for every swatch that a palette takes.
 func ParseSwatch(text string) (Swatch, error) { return parseSwatch("ParseSwatch", text) }
 
 func parseSwatch(fn, text string) (Swatch, error) {
 	if len(text) > maxSwatchText {
-		return Swatch{}, &Error{Func: fn, Field: "swatch", Value: clip(text), Want: "[name=]color[:finish] of at most 128 bytes", Err: ErrSyntax}
+		return Swatch{}, &units.Error{Func: "palette." + fn, Field: "swatch", Value: clip(text), Want: "[name=]color[:finish] of at most 128 bytes", Err: units.ErrSyntax}
 	}
 	rest, finish, hasFinish := strings.Cut(text, ":")
 	name, color, hasName := strings.Cut(rest, "=")
@@ -75,9 +77,9 @@ func (s Swatch) check(fn string) error {
 		ok = ok && unicode.IsPrint(r)
 	}
 	if !ok {
-		return &Error{
-			Func: fn, Field: "name", Value: clip(s.Name),
-			Want: "1 to 40 bytes of printable text without , : = and spaces at the ends", Err: ErrSyntax,
+		return &units.Error{
+			Func: "palette." + fn, Field: "name", Value: clip(s.Name),
+			Want: "1 to 40 bytes of printable text without , : = and spaces at the ends", Err: units.ErrSyntax,
 		}
 	}
 	if int(s.Finish) >= len(finishNames) {

@@ -1,8 +1,6 @@
 package palette
 
-import (
-	"strconv"
-)
+import "strconv"
 
 // A View is who looks at a palette and by what light. The zero value is Daylight.
 // Red-weak and green-weak are the mild forms of Protan and Deutan; see [View.Lab].
@@ -27,7 +25,7 @@ func (v View) String() string {
 	return "View(" + strconv.Itoa(int(v)) + ")"
 }
 
-// MarshalText returns v.String(), or an [Error] wrapping [ErrRange] if v is not one
+// MarshalText returns v.String(), or an [units.Error] wrapping [units.ErrRange] if v is not one
 // of the views above.
 func (v View) MarshalText() ([]byte, error) {
 	if int(v) >= len(viewNames) {
@@ -37,8 +35,8 @@ func (v View) MarshalText() ([]byte, error) {
 }
 
 // UnmarshalText reads the name of a view, daylight, warm light, protan, deutan or tritan,
-// with upper case and space around it as [ParseFinish] has them. It returns an [Error]
-// wrapping [ErrName] for anything else, and leaves v as it was.
+// with upper case and space around it as [ParseFinish] has them. It returns an [units.Error]
+// wrapping [units.ErrName] for anything else, and leaves v as it was.
 func (v *View) UnmarshalText(text []byte) error {
 	i, err := parseWord("View.UnmarshalText", "view", string(text), viewNames[:])
 	if err != nil {
@@ -49,7 +47,7 @@ func (v *View) UnmarshalText(text []byte) error {
 }
 
 // Lab returns the daylight color that looks to usual eyes as c looks in view v. It
-// returns an [Error] wrapping [ErrRange] if v is not one of the views above.
+// returns an [units.Error] wrapping [units.ErrRange] if v is not one of the views above.
 //
 // Daylight is c.Lab().
 //

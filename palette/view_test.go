@@ -5,6 +5,8 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/units"
+
 	"github.com/lucasb-eyer/go-colorful"
 	"pgregory.net/rapid"
 )
@@ -295,7 +297,7 @@ func TestViewLab(t *testing.T) {
 		t.Errorf("by daylight %s is %v, want %v", c, got, c.Lab())
 	}
 	got, err := View(5).Lab(c)
-	checkError(t, err, ErrRange, `palette.View.Lab: view "5": out of range: want Daylight to Tritan`)
+	checkError(t, err, units.ErrRange, `palette.View.Lab: view "5": out of range: want Daylight to Tritan`)
 	if got != (Lab{}) {
 		t.Errorf("%v beside an error", got)
 	}
@@ -316,9 +318,9 @@ func TestViewText(t *testing.T) {
 		t.Errorf("View(5).String() = %q", got)
 	}
 	_, err := View(5).MarshalText()
-	checkError(t, err, ErrRange, `palette.View.MarshalText: view "5": out of range: want Daylight to Tritan`)
+	checkError(t, err, units.ErrRange, `palette.View.MarshalText: view "5": out of range: want Daylight to Tritan`)
 	v := Deutan
-	checkError(t, v.UnmarshalText([]byte("dusk")), ErrName, `palette.View.UnmarshalText: view "dusk": unknown name: want daylight, warm light, protan, deutan or tritan`)
+	checkError(t, v.UnmarshalText([]byte("dusk")), units.ErrName, `palette.View.UnmarshalText: view "dusk": unknown name: want daylight, warm light, protan, deutan or tritan`)
 	if v != Deutan {
 		t.Errorf("a failed UnmarshalText left %v", v)
 	}

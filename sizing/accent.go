@@ -17,7 +17,7 @@ const (
 var accentNames = [...]string{Garland: "garland", Picks: "picks", Ribbon: "ribbon", Both: "both"}
 
 // ParseAccent returns the accent of a name: garland, picks, ribbon or both.
-// Upper case is read as lower case. Any other text is an [Error] wrapping [ErrName].
+// Upper case is read as lower case. Any other text is an [units.Error] wrapping [units.ErrName].
 func ParseAccent(s string) (Accent, error) {
 	i, err := parseName("ParseAccent", "accent", s, accentNames[:])
 	return Accent(i), err
@@ -27,7 +27,7 @@ func ParseAccent(s string) (Accent, error) {
 func (a Accent) String() string { return nameOf("Accent", int(a), accentNames[:]) }
 
 // MarshalText returns the name that [ParseAccent] reads. A value that is none of
-// the accents is an [Error] wrapping [ErrName].
+// the accents is an [units.Error] wrapping [units.ErrName].
 func (a Accent) MarshalText() ([]byte, error) {
 	return marshalName("Accent.MarshalText", "accent", int(a), a.String(), accentNames[:])
 }

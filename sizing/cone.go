@@ -14,7 +14,7 @@ import (
 // any height to any height is that of a Cone with both bands set, and the parts
 // of a tree add up to the whole.
 //
-// The methods return an [Error] wrapping [ErrRange] if a field is out of its
+// The methods return an [units.Error] wrapping [units.ErrRange] if a field is out of its
 // range. Cones are equal if == says so.
 type Cone struct {
 	// Height is from the base to the tip, 6 in to 100 ft.
@@ -162,7 +162,7 @@ func (c Cone) Turns(spacing units.Length) (float64, error) {
 // less than a nanometer in the end, and the result is one of many that come to
 // this length, within 1 nm.
 //
-// It returns an [Error] wrapping [ErrRange] if length is one that no spacing
+// It returns an [units.Error] wrapping [units.ErrRange] if length is one that no spacing
 // from 1/4 in to 100 ft comes to.
 func (c Cone) Spacing(length units.Length) (units.Length, error) {
 	const fn = "Cone.Spacing"
@@ -293,7 +293,7 @@ const (
 var gradeNames = [...]string{Candlestick: "candlestick", Normal: "normal", Flared: "flared"}
 
 // ParseTaperGrade returns the grade of a name: candlestick, normal or flared. Upper
-// case is read as lower case. Any other text is an [Error] wrapping [ErrName].
+// case is read as lower case. Any other text is an [units.Error] wrapping [units.ErrName].
 func ParseTaperGrade(s string) (TaperGrade, error) {
 	i, err := parseName("ParseTaperGrade", "grade", s, gradeNames[:])
 	return TaperGrade(i), err
@@ -303,7 +303,7 @@ func ParseTaperGrade(s string) (TaperGrade, error) {
 func (g TaperGrade) String() string { return nameOf("TaperGrade", int(g), gradeNames[:]) }
 
 // MarshalText returns the name that [ParseTaperGrade] reads. A value that is none of
-// the grades is an [Error] wrapping [ErrName].
+// the grades is an [units.Error] wrapping [units.ErrName].
 func (g TaperGrade) MarshalText() ([]byte, error) {
 	return marshalName("TaperGrade.MarshalText", "grade", int(g), g.String(), gradeNames[:])
 }
@@ -354,7 +354,7 @@ type Drape struct {
 //	sinh x / x   where   (cosh x - 1)/(2x) = Sag/Span
 //
 // 1 where it does not sag, and 2.372 at the most, within 2 parts in 10¹⁵. It
-// returns an [Error] wrapping [ErrRange] if a field is out of its range.
+// returns an [units.Error] wrapping [units.ErrRange] if a field is out of its range.
 //
 // Source: OpenStax, Calculus Volume 2, section 2.9, Calculus of the Hyperbolic
 // Functions.
@@ -388,14 +388,14 @@ func (d Drape) stretch(fn string) (float64, error) {
 
 // Length returns how much garland a straight run takes when it is draped, up to
 // 500 km: run times [Drape.Stretch], rounded to the nearest nanometer.
-// It returns an [Error] wrapping [ErrRange] if run or a field is out of its range.
+// It returns an [units.Error] wrapping [units.ErrRange] if run or a field is out of its range.
 func (d Drape) Length(run units.Length) (units.Length, error) {
 	return d.apply("Drape.Length", "run", run, false)
 }
 
 // Run returns how far a garland reaches when it is draped: length divided by
 // [Drape.Stretch], rounded to the nearest nanometer.
-// It returns an [Error] wrapping [ErrRange] if length or a field is out of its range.
+// It returns an [units.Error] wrapping [units.ErrRange] if length or a field is out of its range.
 func (d Drape) Run(length units.Length) (units.Length, error) {
 	return d.apply("Drape.Run", "length", length, true)
 }

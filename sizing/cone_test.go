@@ -7,9 +7,9 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"pgregory.net/rapid"
-
 	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
 )
 
 // The slow, readable reference: the textbook formula in 400 binary digits.
@@ -411,11 +411,11 @@ func TestGrade(t *testing.T) {
 	}
 }
 
-// refused fails unless err is an [*Error] wrapping want that names fn and field.
+// refused fails unless err is an [*units.Error] wrapping want that names fn and field.
 func refused(t *testing.T, err, want error, fn, field string) {
 	t.Helper()
-	var e *Error
-	if !errors.As(err, &e) || !errors.Is(err, want) || e.Func != fn || e.Field != field || e.Want == "" || e.Value == "" && field != "taper" {
+	var e *units.Error
+	if !errors.As(err, &e) || !errors.Is(err, want) || e.Func != "sizing."+fn || e.Field != field || e.Want == "" || e.Value == "" && field != "taper" {
 		t.Errorf("error %v; want %v of %s in %s", err, want, field, fn)
 	}
 }
@@ -454,7 +454,7 @@ func TestConeErrors(t *testing.T) {
 			{"BareBase", Cone{Height: 8 * ft, BaseDiameter: 4 * ft, BareBase: math.MinInt64}},
 		} {
 			got, zero, err := call(row.c)
-			refused(t, err, ErrRange, "Cone."+name, row.field)
+			refused(t, err, units.ErrRange, "Cone."+name, row.field)
 			if got != zero {
 				t.Errorf("%s: %v with an error", name, got)
 			}
@@ -477,9 +477,9 @@ func TestConeErrors(t *testing.T) {
 	}
 	for _, p := range []units.Length{MinSpacing - 1, MaxSpacing + 1, 0, -1, math.MaxInt64} {
 		l, err := good.SpiralLength(p)
-		refused(t, err, ErrRange, "Cone.SpiralLength", "spacing")
+		refused(t, err, units.ErrRange, "Cone.SpiralLength", "spacing")
 		n, err := good.Turns(p)
-		refused(t, err, ErrRange, "Cone.Turns", "spacing")
+		refused(t, err, units.ErrRange, "Cone.Turns", "spacing")
 		if l != 0 || n != 0 {
 			t.Errorf("at %v: %v, %v turns", p, l, n)
 		}
@@ -491,7 +491,7 @@ func TestConeErrors(t *testing.T) {
 	}
 	for _, l := range []units.Length{least - 1, most + 1, 0, -1, math.MaxInt64} {
 		p, err := good.Spacing(l)
-		refused(t, err, ErrRange, "Cone.Spacing", "length")
+		refused(t, err, units.ErrRange, "Cone.Spacing", "length")
 		if p != 0 {
 			t.Errorf("%v of garland: %v apart", l, p)
 		}
@@ -597,7 +597,7 @@ func FuzzSpacing(f *testing.F) {
 		c := Cone{units.Length(height), units.Length(base), units.Length(tip), units.Length(foot)}
 		p, err := c.Spacing(units.Length(length))
 		if err != nil {
-			if p != 0 || !errors.Is(err, ErrRange) {
+			if p != 0 || !errors.Is(err, units.ErrRange) {
 				t.Errorf("%v, %v", p, err)
 			}
 			return
@@ -664,20 +664,20 @@ func TestDrape(t *testing.T) {
 		{"Sag", Drape{10 * in, 10*in + 1}},
 	} {
 		k, err := row.d.Stretch()
-		refused(t, err, ErrRange, "Drape.Stretch", row.field)
+		refused(t, err, units.ErrRange, "Drape.Stretch", row.field)
 		l, err := row.d.Length(ft)
-		refused(t, err, ErrRange, "Drape.Length", row.field)
+		refused(t, err, units.ErrRange, "Drape.Length", row.field)
 		r, err := row.d.Run(ft)
-		refused(t, err, ErrRange, "Drape.Run", row.field)
+		refused(t, err, units.ErrRange, "Drape.Run", row.field)
 		if k != 0 || l != 0 || r != 0 {
 			t.Errorf("%+v: %v, %v, %v", row.d, k, l, r)
 		}
 	}
 	for _, l := range []units.Length{-1, 500_000*units.Meter + 1} {
 		_, err := d.Length(l)
-		refused(t, err, ErrRange, "Drape.Length", "run")
+		refused(t, err, units.ErrRange, "Drape.Length", "run")
 		_, err = d.Run(l)
-		refused(t, err, ErrRange, "Drape.Run", "length")
+		refused(t, err, units.ErrRange, "Drape.Run", "length")
 	}
 	if _, err := (Drape{10 * ft, 10 * ft}).Stretch(); err != nil {
 		t.Error(err)

@@ -103,9 +103,9 @@ func ExampleRules_Needs() {
 // A height that is no tree's is refused with a sentence to mend it by.
 func ExampleError() {
 	_, err := sizing.CommonPractice().Garland(6 * units.Inch)
-	var e *sizing.Error
+	var e *units.Error
 	fmt.Println(err)
-	fmt.Println(errors.As(err, &e), e.Field, errors.Is(err, sizing.ErrRange))
+	fmt.Println(errors.As(err, &e), e.Field, errors.Is(err, units.ErrRange))
 	// Output:
 	// sizing.Rules.Garland: height "6 in": out of range: want 1 ft to 100 ft
 	// true height true

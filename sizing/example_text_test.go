@@ -110,13 +110,13 @@ func ExampleBand_String() {
 }
 
 func ExampleError_Error() {
-	err := &sizing.Error{Func: "Rules.Picks", Field: "height", Value: "6 in", Want: "1 ft to 100 ft", Err: sizing.ErrRange}
+	err := &units.Error{Func: "sizing.Rules.Picks", Field: "height", Value: "6 in", Want: "1 ft to 100 ft", Err: units.ErrRange}
 	fmt.Println(err.Error())
 	// Output: sizing.Rules.Picks: height "6 in": out of range: want 1 ft to 100 ft
 }
 
 func ExampleError_Unwrap() {
 	_, err := sizing.CommonPractice().Picks(6 * units.Inch)
-	fmt.Println(errors.Is(err, sizing.ErrRange), errors.Is(err, sizing.ErrName))
+	fmt.Println(errors.Is(err, units.ErrRange), errors.Is(err, units.ErrName))
 	// Output: true false
 }

@@ -3,9 +3,9 @@ package sizing
 import (
 	"strconv"
 
-	"github.com/shopspring/decimal"
-
 	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
 )
 
 // A LightString is what the label on a string of lights says. Incandescent and
@@ -59,7 +59,7 @@ func (s Strings) check(fn string) error {
 
 // ForLamps returns the strings that have so many lamps between them, 0 to
 // 1,000,000, rounded up: what [Rules.Lights] or [Look.Amounts] asks for. It
-// returns an [Error] wrapping [ErrRange] if lamps or a field of s is out of its
+// returns an [units.Error] wrapping [units.ErrRange] if lamps or a field of s is out of its
 // range.
 func (s LightString) ForLamps(lamps int) (Strings, error) {
 	const fn = "LightString.ForLamps"
@@ -74,7 +74,7 @@ func (s LightString) ForLamps(lamps int) (Strings, error) {
 
 // ForLength returns the strings that reach along so much, 0 to 25,400 m, end to
 // end and rounded up: what [Cone.SpiralLength] comes to at the spacing that the
-// lights are wound. It returns an [Error] wrapping [ErrRange] if length or a
+// lights are wound. It returns an [units.Error] wrapping [units.ErrRange] if length or a
 // field of s is out of its range.
 func (s LightString) ForLength(length units.Length) (Strings, error) {
 	const fn = "LightString.ForLength"
@@ -92,7 +92,7 @@ func (s LightString) ForLength(length units.Length) (Strings, error) {
 //
 //	runs = Count / EndToEnd
 //
-// rounded up. It returns an [Error] wrapping [ErrRange] if a field is out of its
+// rounded up. It returns an [units.Error] wrapping [units.ErrRange] if a field is out of its
 // range. The label also limits what may be plugged into the last string; lights
 // of different makes or kinds are not joined.
 func (s Strings) Runs() (int, error) {
@@ -152,7 +152,7 @@ const unchecked = "nothing was checked"
 // but the power is looked at: a string's wire and fuse limit how many are joined,
 // see [Strings.Runs].
 //
-// It returns an [Error] wrapping [ErrRange] if a field is out of its range.
+// It returns an [units.Error] wrapping [units.ErrRange] if a field is out of its range.
 //
 // Source: National Electrical Code (NFPA 70), articles 100, 210.19(A)(1) and
 // 210.20(A), as quoted; numbers move between editions. Local code decides.
@@ -224,7 +224,7 @@ type Use struct {
 //
 //	energy = Count · Power of each · HoursPerDay · Days      cost = energy · PerKWh
 //
-// It returns an [Error] wrapping [ErrRange] if a field is out of its range.
+// It returns an [units.Error] wrapping [units.ErrRange] if a field is out of its range.
 //
 // Source: arithmetic; ENERGY STAR reckons a season as 12 h a day for 40 days.
 // That seasonal lights are for 90 days at most: UL 588, scope, and NEC 590, as

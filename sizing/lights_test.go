@@ -5,10 +5,10 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/units"
+
 	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
-
-	"example.com/fircone/units"
 )
 
 var label = LightString{Lamps: 100, Length: 25 * ft, Power: 4800 * units.Milliwatt, EndToEnd: 8}
@@ -136,8 +136,8 @@ func TestUse(t *testing.T) {
 		{"PerKWh", "0.00000000000000001", Season{PerKWh: decimal.New(1, -17)}},
 	} {
 		got, err := Strings{label, 1}.Use(row.s)
-		refused(t, err, ErrRange, "Strings.Use", row.field)
-		if e, ok := err.(*Error); !ok || e.Value != row.value || !got.Energy.IsZero() || got.Caution != "" {
+		refused(t, err, units.ErrRange, "Strings.Use", row.field)
+		if e, ok := err.(*units.Error); !ok || e.Value != row.value || !got.Energy.IsZero() || got.Caution != "" {
 			t.Errorf("%s %s: %v, %v", row.field, row.value, got, err)
 		}
 	}
@@ -202,15 +202,15 @@ func TestLightErrors(t *testing.T) {
 		s := label
 		row.change(&s)
 		a, err := s.ForLamps(1)
-		refused(t, err, ErrRange, "LightString.ForLamps", row.field)
+		refused(t, err, units.ErrRange, "LightString.ForLamps", row.field)
 		b, err := s.ForLength(1)
-		refused(t, err, ErrRange, "LightString.ForLength", row.field)
+		refused(t, err, units.ErrRange, "LightString.ForLength", row.field)
 		runs, err := Strings{s, 1}.Runs()
-		refused(t, err, ErrRange, "Strings.Runs", "Each."+row.field)
+		refused(t, err, units.ErrRange, "Strings.Runs", "Each."+row.field)
 		load, err := Strings{s, 1}.Load(Circuit{120, 15, 0})
-		refused(t, err, ErrRange, "Strings.Load", "Each."+row.field)
+		refused(t, err, units.ErrRange, "Strings.Load", "Each."+row.field)
 		use, err := Strings{s, 1}.Use(Season{})
-		refused(t, err, ErrRange, "Strings.Use", "Each."+row.field)
+		refused(t, err, units.ErrRange, "Strings.Use", "Each."+row.field)
 		if a != (Strings{}) || b != (Strings{}) || runs != 0 || load != (Load{}) || use.Caution != "" {
 			t.Errorf("%+v: a result with an error", s)
 		}
@@ -222,17 +222,17 @@ func TestLightErrors(t *testing.T) {
 	}
 	for _, n := range []int{-1, 1_000_001} {
 		_, err := label.ForLamps(n)
-		refused(t, err, ErrRange, "LightString.ForLamps", "lamps")
+		refused(t, err, units.ErrRange, "LightString.ForLamps", "lamps")
 		_, err = Strings{label, n}.Runs()
-		refused(t, err, ErrRange, "Strings.Runs", "Count")
+		refused(t, err, units.ErrRange, "Strings.Runs", "Count")
 		_, err = Strings{label, n}.Load(Circuit{120, 15, 0})
-		refused(t, err, ErrRange, "Strings.Load", "Count")
+		refused(t, err, units.ErrRange, "Strings.Load", "Count")
 		_, err = Strings{label, n}.Use(Season{})
-		refused(t, err, ErrRange, "Strings.Use", "Count")
+		refused(t, err, units.ErrRange, "Strings.Use", "Count")
 	}
 	for _, l := range []units.Length{-1, 1_000_000*in + 1, math.MaxInt64} {
 		_, err := label.ForLength(l)
-		refused(t, err, ErrRange, "LightString.ForLength", "length")
+		refused(t, err, units.ErrRange, "LightString.ForLength", "length")
 	}
 	for _, row := range []struct {
 		field string
@@ -246,7 +246,7 @@ func TestLightErrors(t *testing.T) {
 		{"Other", Circuit{120, 15, 100*units.Kilowatt + 1}},
 	} {
 		load, err := Strings{label, 1}.Load(row.c)
-		refused(t, err, ErrRange, "Strings.Load", row.field)
+		refused(t, err, units.ErrRange, "Strings.Load", row.field)
 		if load != (Load{}) {
 			t.Errorf("%+v with an error", load)
 		}

@@ -42,7 +42,7 @@ func TestErrorsTellTheLimits(t *testing.T) {
 			"4 ft at least, for this stand, topper and clearance",
 		},
 	} {
-		var e *Error
+		var e *units.Error
 		if !errors.As(test.err, &e) || e.Want != test.want {
 			t.Errorf("%s: %v, want %q", test.what, test.err, test.want)
 		}
@@ -64,7 +64,7 @@ func TestLongTexts(t *testing.T) {
 	if a, err := ParseAccent(pad("picks", maxText)); err != nil || a != Picks {
 		t.Errorf("%v, %v", a, err)
 	}
-	if _, err := ParseAccent(pad("picks", maxText+1)); !errors.Is(err, ErrName) || !strings.Contains(err.Error(), `picks..."`) && !strings.Contains(err.Error(), `pick..."`) {
+	if _, err := ParseAccent(pad("picks", maxText+1)); !errors.Is(err, units.ErrName) || !strings.Contains(err.Error(), `picks..."`) && !strings.Contains(err.Error(), `pick..."`) {
 		t.Errorf("one byte too many: %v", err)
 	}
 	if e, err := ParseExposure(pad("200 degrees", maxText)); err != nil || e != 200*degree {

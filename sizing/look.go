@@ -158,7 +158,7 @@ func (t Tree) DressedArea() (units.Area, error) {
 // together make a whole round it is less than 1.01 nm over the exact spacing; where
 // they do not, it is one of many that come to this length, within 1 nm.
 //
-// Its errors are those of [Tree.DressedArea], and one wrapping [ErrRange] if garland
+// Its errors are those of [Tree.DressedArea], and one wrapping [units.ErrRange] if garland
 // is a length that no spacing from 1/4 in to 100 ft comes to.
 func (t Tree) Spacing(garland units.Length) (units.Length, error) {
 	const fn = "Tree.Spacing"
@@ -249,7 +249,7 @@ func (s surface) look(a Amounts) Look {
 // time; that is [Cone.SpiralLength] with the dressed part of a turn in place of the
 // whole one, π·d·degrees/360 for π·d. It follows the branch tips; for one that sags
 // between them see [Drape.Length]. Its errors are those of
-// [Tree.DressedArea], and one wrapping [ErrRange] if a field of l is out of its
+// [Tree.DressedArea], and one wrapping [units.ErrRange] if a field of l is out of its
 // range.
 func (l Look) Amounts(t Tree) (Amounts, error) {
 	const fn = "Look.Amounts"
@@ -301,11 +301,11 @@ func (l Look) amounts(fn string, s surface) (a Amounts, err error) {
 // ornaments, the accent, and lights, in that order and by the names that
 // [Rules.Needs] has for them. A field of zero adds no need. The room is left empty for
 // the caller to fill. Its errors are those of
-// [Look.Amounts], and one wrapping [ErrName] if a is none of the accents.
+// [Look.Amounts], and one wrapping [units.ErrName] if a is none of the accents.
 func (l Look) Needs(t Tree, a Accent) ([]shopping.Need, error) {
 	const fn = "Look.Needs"
 	if int(a) >= len(accentNames) {
-		return nil, &Error{Func: fn, Field: "accent", Value: a.String(), Want: listOf(accentNames[:]), Err: ErrName}
+		return nil, &units.Error{Func: "sizing." + fn, Field: "accent", Value: a.String(), Want: listOf(accentNames[:]), Err: units.ErrName}
 	}
 	s, err := t.surface(fn)
 	if err != nil {

@@ -6,11 +6,11 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
-	"pgregory.net/rapid"
-
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
+
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
 )
 
 func TestTreeCone(t *testing.T) {
@@ -37,18 +37,18 @@ func TestTreeCone(t *testing.T) {
 		want  error
 		t     Tree
 	}{
-		{"height", ErrRange, Tree{}},
-		{"height", ErrRange, Tree{Height: 1*ft - 1}},
-		{"height", ErrRange, Tree{Height: 100*ft + 1}},
-		{"taper", ErrName, Tree{Height: 7 * ft, Taper: Pencil + 1}},
-		{"Handle", ErrRange, Tree{Height: 7 * ft, Handle: -1}},
-		{"Handle", ErrRange, Tree{Height: 7 * ft, Handle: 42*in + 1}},
-		{"Base", ErrRange, Tree{Height: 8 * ft, Base: 1*ft - 1}},
-		{"Base", ErrRange, Tree{Height: 8 * ft, Base: 12*ft + 1}},
-		{"Base", ErrRange, Tree{Height: 8 * ft, Base: -1}},
-		{"Base", ErrRange, Tree{Height: 10 * ft, Handle: 2 * ft, Base: 12*ft + 1}},
-		{"BareTip", ErrRange, Tree{Height: 7 * ft, BareTip: -1}},
-		{"BareTip", ErrRange, Tree{Height: 7 * ft, BareTip: 83*in + 1}},
+		{"height", units.ErrRange, Tree{}},
+		{"height", units.ErrRange, Tree{Height: 1*ft - 1}},
+		{"height", units.ErrRange, Tree{Height: 100*ft + 1}},
+		{"taper", units.ErrName, Tree{Height: 7 * ft, Taper: Pencil + 1}},
+		{"Handle", units.ErrRange, Tree{Height: 7 * ft, Handle: -1}},
+		{"Handle", units.ErrRange, Tree{Height: 7 * ft, Handle: 42*in + 1}},
+		{"Base", units.ErrRange, Tree{Height: 8 * ft, Base: 1*ft - 1}},
+		{"Base", units.ErrRange, Tree{Height: 8 * ft, Base: 12*ft + 1}},
+		{"Base", units.ErrRange, Tree{Height: 8 * ft, Base: -1}},
+		{"Base", units.ErrRange, Tree{Height: 10 * ft, Handle: 2 * ft, Base: 12*ft + 1}},
+		{"BareTip", units.ErrRange, Tree{Height: 7 * ft, BareTip: -1}},
+		{"BareTip", units.ErrRange, Tree{Height: 7 * ft, BareTip: 83*in + 1}},
 	} {
 		c, err := row.t.Cone()
 		refused(t, err, row.want, "Tree.Cone", row.field)
@@ -73,10 +73,10 @@ func TestTreeCone(t *testing.T) {
 		t.Errorf("base of a full 7 ft tree: %v, %v", base, err)
 	}
 	_, err = Full.Base(0)
-	refused(t, err, ErrRange, "Taper.Base", "height")
+	refused(t, err, units.ErrRange, "Taper.Base", "height")
 	_, err = Taper(3).Base(7 * ft)
-	refused(t, err, ErrName, "Taper.Base", "taper")
-	if _, err := (Tree{Height: 7 * ft, Exposure: 7}).DressedArea(); !errors.Is(err, ErrRange) {
+	refused(t, err, units.ErrName, "Taper.Base", "taper")
+	if _, err := (Tree{Height: 7 * ft, Exposure: 7}).DressedArea(); !errors.Is(err, units.ErrRange) {
 		t.Errorf("no exposure: %v", err)
 	}
 }
@@ -177,11 +177,11 @@ func TestLookAmounts(t *testing.T) {
 		{"Ornament", Look{Ornament: 1, Pick: 1, Light: 1, Garland: 1, Ribbon: 2}},
 	} {
 		a, err := row.l.Amounts(Tree{Height: 9 * ft})
-		refused(t, err, ErrRange, "Look.Amounts", row.field)
+		refused(t, err, units.ErrRange, "Look.Amounts", row.field)
 		needs, err := row.l.Needs(Tree{Height: 9 * ft}, Garland)
-		refused(t, err, ErrRange, "Look.Needs", row.field)
+		refused(t, err, units.ErrRange, "Look.Needs", row.field)
 		c, err := CommonPractice().Compare(row.l, Tree{Height: 9 * ft})
-		refused(t, err, ErrRange, "Rules.Compare", row.field)
+		refused(t, err, units.ErrRange, "Rules.Compare", row.field)
 		if a != (Amounts{}) || needs != nil || c != (Comparison{}) {
 			t.Errorf("%+v: a result with an error", row.l)
 		}
@@ -208,7 +208,7 @@ func TestRulesLookErrors(t *testing.T) {
 		r := CommonPractice()
 		row.change(&r)
 		a, err := r.Amounts(tree)
-		var e *Error
+		var e *units.Error
 		if !errors.As(err, &e) || e.Field != row.field || a != (Amounts{}) {
 			t.Errorf("%s: %v, %v", row.field, a, err)
 		}
@@ -221,7 +221,7 @@ func TestRulesLookErrors(t *testing.T) {
 			t.Errorf("%s: %v, %v", row.field, c, err)
 		}
 	}
-	if _, err := CommonPractice().Look(Tree{Height: 9 * ft, Exposure: 5}); !errors.Is(err, ErrRange) {
+	if _, err := CommonPractice().Look(Tree{Height: 9 * ft, Exposure: 5}); !errors.Is(err, units.ErrRange) {
 		t.Error(err)
 	}
 }
@@ -414,7 +414,7 @@ func TestLookNeeds(t *testing.T) {
 		t.Errorf("a bare look asks for %v, %v", none, err)
 	}
 	got, err := CommonLook().Needs(Tree{Height: 9 * ft}, Both+1)
-	refused(t, err, ErrName, "Look.Needs", "accent")
+	refused(t, err, units.ErrName, "Look.Needs", "accent")
 	if got != nil {
 		t.Errorf("%v with an error", got)
 	}

@@ -3,6 +3,8 @@ package sizing
 import (
 	"strconv"
 	"strings"
+
+	"example.com/fircone/units"
 )
 
 // maxText is the longest text that a parser of this package looks at, in bytes.
@@ -25,7 +27,7 @@ func parseName(fn, field, s string, names []string) (int, error) {
 			return i, nil
 		}
 	}
-	return 0, &Error{Func: fn, Field: field, Value: clip(s), Want: listOf(names), Err: ErrName}
+	return 0, &units.Error{Func: "sizing." + fn, Field: field, Value: clip(s), Want: listOf(names), Err: units.ErrName}
 }
 
 // nameOf returns names[i], or a text like Accent(9) if there is none.
@@ -38,7 +40,7 @@ func nameOf(typ string, i int, names []string) string {
 
 func marshalName(fn, field string, i int, text string, names []string) ([]byte, error) {
 	if i < 0 || i >= len(names) {
-		return nil, &Error{Func: fn, Field: field, Value: text, Want: listOf(names), Err: ErrName}
+		return nil, &units.Error{Func: "sizing." + fn, Field: field, Value: text, Want: listOf(names), Err: units.ErrName}
 	}
 	return []byte(text), nil
 }

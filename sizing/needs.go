@@ -23,12 +23,12 @@ const commonPractice = "common practice"
 // A rule whose field is zero adds no need. The room is left empty for the caller to
 // fill.
 //
-// It looks only at the height of t, and returns an [Error] wrapping [ErrRange]
-// if that or a field of r is out of its range, and one wrapping [ErrName] if a
+// It looks only at the height of t, and returns an [units.Error] wrapping [units.ErrRange]
+// if that or a field of r is out of its range, and one wrapping [units.ErrName] if a
 // is none of the accents.
 func (r Rules) Needs(t Tree, a Accent) ([]shopping.Need, error) {
 	if int(a) >= len(accentNames) {
-		return nil, &Error{Func: "Rules.Needs", Field: "accent", Value: a.String(), Want: listOf(accentNames[:]), Err: ErrName}
+		return nil, &units.Error{Func: "sizing.Rules.Needs", Field: "accent", Value: a.String(), Want: listOf(accentNames[:]), Err: units.ErrName}
 	}
 	types, err := r.Types(t.Height)
 	if err != nil {

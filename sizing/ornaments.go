@@ -40,7 +40,7 @@ type Size struct {
 // as the height does.
 //
 // Large ones sit deep in the branches and low on the tree, small ones near the
-// tips and the top. It returns an [Error] wrapping [ErrRange] if the height is not from
+// tips and the top. It returns an [units.Error] wrapping [units.ErrRange] if the height is not from
 // 1 ft to 100 ft or the count is out of its range.
 //
 // Source: common practice that there are two or three sizes, more of the small
@@ -85,7 +85,7 @@ func MixOf(height units.Length, count int) (Mix, error) {
 //
 // within 4 parts in 10¹⁵. As many ornaments as by rule, of the sizes of [MixOf], cover
 // about 4 % of a full 7 ft tree and 7 % of a 9 ft one; branches show through the rest.
-// It returns an [Error] wrapping [ErrRange] if the surface is not positive,
+// It returns an [units.Error] wrapping [units.ErrRange] if the surface is not positive,
 // a count is not from 0 to 1,000,000, or the diameter of one that counts is not
 // from 1/4 in to 3 ft.
 func (m Mix) Cover(surface units.Area) (float64, error) {

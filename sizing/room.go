@@ -23,7 +23,7 @@ const aboveTopper = 2 * units.Inch
 
 // Topper returns how high above the tip of a tree of this height a topper may
 // stand, see [Room.Topper]: a tenth to an eighth of the height, rounded to the nearest
-// nanometer. It returns an [Error] wrapping [ErrRange] if the height is not from 1 ft to
+// nanometer. It returns an [units.Error] wrapping [units.ErrRange] if the height is not from 1 ft to
 // 100 ft.
 //
 // Source: common practice, from memory.
@@ -83,7 +83,7 @@ type Fit struct {
 // fingers that set it on; a topper that needs more than the clearance takes its own
 // height and those 2 in. A tree that is too tall is reported as it is.
 //
-// It returns an [Error] wrapping [ErrRange] if a field of r or the height of t is
+// It returns an [units.Error] wrapping [units.ErrRange] if a field of r or the height of t is
 // out of its range, or if what is left under the ceiling is less than 1 ft.
 //
 // Source: a tree at least 1 ft shorter than the ceiling, Clemson Cooperative
@@ -186,7 +186,7 @@ var stepladders = [...]units.Length{4, 6, 8, 10, 12, 14, 16}
 // lifted over the tip and needs more, and a stand lifts the tree: see
 // [Room.Ladder].
 //
-// It returns an [Error] wrapping [ErrRange] if the height is not from 1 ft to
+// It returns an [units.Error] wrapping [units.ErrRange] if the height is not from 1 ft to
 // 100 ft.
 //
 // Source: the reach is what makers print on stepladders, from memory; the label on
@@ -206,7 +206,7 @@ func LadderFor(height units.Length) (Ladder, error) {
 // A topper is held lower than its top, but it has to be lifted over the tip and
 // set straight without stretching. It does not look at Ceiling and Clearance.
 //
-// It returns an [Error] wrapping [ErrRange] if Topper, Stand or the height of t is
+// It returns an [units.Error] wrapping [units.ErrRange] if Topper, Stand or the height of t is
 // out of its range.
 //
 // Source: as for [LadderFor]; that it goes by the top of the topper is a choice of

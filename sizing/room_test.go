@@ -5,9 +5,9 @@ import (
 	"strings"
 	"testing"
 
-	"pgregory.net/rapid"
-
 	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
 )
 
 func TestMix(t *testing.T) {
@@ -44,7 +44,7 @@ func TestMix(t *testing.T) {
 		count  int
 	}{{"height", 1*ft - 1, 1}, {"height", 100*ft + 1, 1}, {"count", 7 * ft, -1}, {"count", 7 * ft, 1_000_001}} {
 		got, err := MixOf(row.height, row.count)
-		refused(t, err, ErrRange, "MixOf", row.field)
+		refused(t, err, units.ErrRange, "MixOf", row.field)
 		if got != (Mix{}) {
 			t.Errorf("%+v with an error", got)
 		}
@@ -108,7 +108,7 @@ func TestCover(t *testing.T) {
 		{"Small.Diameter", Mix{Small: Size{-in, 1}}, 1},
 	} {
 		got, err := row.m.Cover(row.area)
-		refused(t, err, ErrRange, "Mix.Cover", row.field)
+		refused(t, err, units.ErrRange, "Mix.Cover", row.field)
 		if got != 0 {
 			t.Errorf("%v with an error", got)
 		}
@@ -144,7 +144,7 @@ func TestTopperAndSkirt(t *testing.T) {
 		}
 	}
 	got, err := Topper(0)
-	refused(t, err, ErrRange, "Topper", "height")
+	refused(t, err, units.ErrRange, "Topper", "height")
 	if got != (Span{}) {
 		t.Error(got)
 	}
@@ -210,7 +210,7 @@ func TestFit(t *testing.T) {
 		{"Ceiling", Room{Ceiling: 3 * ft, Clearance: 2*ft + 1}, tree},
 	} {
 		got, err := row.r.Fit(row.t)
-		refused(t, err, ErrRange, "Room.Fit", row.field)
+		refused(t, err, units.ErrRange, "Room.Fit", row.field)
 		if got != (Fit{}) {
 			t.Errorf("%+v with an error", got)
 		}
@@ -300,7 +300,7 @@ func TestLadder(t *testing.T) {
 		}
 	}
 	got, err := LadderFor(100*ft + 1)
-	refused(t, err, ErrRange, "LadderFor", "height")
+	refused(t, err, units.ErrRange, "LadderFor", "height")
 	if got != (Ladder{}) {
 		t.Error(got)
 	}
@@ -336,7 +336,7 @@ func TestLadder(t *testing.T) {
 		{"Stand", Room{Stand: 5*ft + 1}, Tree{Height: 9 * ft}},
 	} {
 		got, err := row.r.Ladder(row.t)
-		refused(t, err, ErrRange, "Room.Ladder", row.field)
+		refused(t, err, units.ErrRange, "Room.Ladder", row.field)
 		if got != (Ladder{}) {
 			t.Errorf("%+v with an error", got)
 		}

@@ -71,7 +71,7 @@ func CommonPractice() Rules {
 //
 //	types = TypesPerFoot · whole feet of height
 //
-// A part foot adds none. It returns an [Error] wrapping [ErrRange] if the height
+// A part foot adds none. It returns an [units.Error] wrapping [units.ErrRange] if the height
 // is not from 1 ft to 100 ft, or TypesPerFoot is out of its range.
 //
 // Source: common practice.
@@ -90,8 +90,8 @@ func (r Rules) Types(height units.Length) (int, error) {
 //	whole feet of height - EachSpread   to   whole feet of height + EachSpread
 //
 // and never fewer than one. Large or costly ornaments go by the low end, small
-// ones by the high end. A part foot adds none. It returns an [Error] wrapping
-// [ErrRange] if the height is not from 1 ft to 100 ft, or EachSpread is out of
+// ones by the high end. A part foot adds none. It returns an [units.Error] wrapping
+// [units.ErrRange] if the height is not from 1 ft to 100 ft, or EachSpread is out of
 // its range.
 //
 // Source: common practice.
@@ -127,7 +127,7 @@ func (r Rules) Ornaments(height units.Length) (Band, error) {
 //
 //	picks = PicksPerFoot · height in feet
 //
-// by the exact height, rounded up. It returns an [Error] wrapping [ErrRange] if
+// by the exact height, rounded up. It returns an [units.Error] wrapping [units.ErrRange] if
 // the height is not from 1 ft to 100 ft, or PicksPerFoot is out of its range.
 //
 // Source: common practice.
@@ -139,7 +139,7 @@ func (r Rules) Picks(height units.Length) (int, error) {
 //
 //	lights = LightsPerFoot · height in feet
 //
-// by the exact height, rounded up. It returns an [Error] wrapping [ErrRange] if
+// by the exact height, rounded up. It returns an [units.Error] wrapping [units.ErrRange] if
 // the height is not from 1 ft to 100 ft, or LightsPerFoot is out of its range.
 // For strings, runs and the load on a circuit, see [Strings].
 //
@@ -152,8 +152,8 @@ func (r Rules) Lights(height units.Length) (int, error) {
 //
 //	length = GarlandPerFoot · height in feet
 //
-// by the exact height, rounded up to a nanometer. It returns an [Error] wrapping
-// [ErrRange] if the height is not from 1 ft to 100 ft, or GarlandPerFoot is out
+// by the exact height, rounded up to a nanometer. It returns an [units.Error] wrapping
+// [units.ErrRange] if the height is not from 1 ft to 100 ft, or GarlandPerFoot is out
 // of its range. Where a printed chart and the rule disagree, the rule decides.
 //
 // Source: common practice.
@@ -166,8 +166,8 @@ func (r Rules) Garland(height units.Length) (units.Length, error) {
 //
 //	length = RibbonPerFoot · height in feet
 //
-// by the exact height, rounded up to a nanometer. It returns an [Error] wrapping
-// [ErrRange] if the height is not from 1 ft to 100 ft, or RibbonPerFoot is out of
+// by the exact height, rounded up to a nanometer. It returns an [units.Error] wrapping
+// [units.ErrRange] if the height is not from 1 ft to 100 ft, or RibbonPerFoot is out of
 // its range.
 //
 // Source: common practice; that it is the same length as for garland, from memory.
@@ -187,8 +187,8 @@ type Strands struct {
 //	count = Total / Each
 //
 // rounded up, with nothing lost where two are joined; for that, and for strands
-// of several lengths and prices, see package shopping. It returns an [Error]
-// wrapping [ErrRange] if a field is out of its range.
+// of several lengths and prices, see package shopping. It returns an [units.Error]
+// wrapping [units.ErrRange] if a field is out of its range.
 func (s Strands) Count() (int, error) {
 	const maxTotal, maxEach = 100_000 * units.Meter, 1000 * units.Foot
 	if s.Total < 0 || s.Total > maxTotal {
@@ -245,5 +245,5 @@ func checkCount(fn, field string, n, most int) error {
 }
 
 func rangeError(fn, field, value, want string) error {
-	return &Error{Func: fn, Field: field, Value: value, Want: want, Err: ErrRange}
+	return &units.Error{Func: "sizing." + fn, Field: field, Value: value, Want: want, Err: units.ErrRange}
 }

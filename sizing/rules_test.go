@@ -7,11 +7,11 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
-	"pgregory.net/rapid"
-
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
+
+	"github.com/google/go-cmp/cmp"
+	"pgregory.net/rapid"
 )
 
 const (
@@ -133,8 +133,8 @@ func TestRuleErrors(t *testing.T) {
 	refused := func(m method, r Rules, h units.Length, field string) {
 		t.Helper()
 		got, err := m.call(r, h)
-		var e *Error
-		if !errors.As(err, &e) || !errors.Is(err, ErrRange) || e.Func != "Rules."+m.name || e.Field != field {
+		var e *units.Error
+		if !errors.As(err, &e) || !errors.Is(err, units.ErrRange) || e.Func != "sizing.Rules."+m.name || e.Field != field {
 			t.Errorf("Rules.%s(%v): error %v; want one naming %s", m.name, h, err, field)
 		}
 		if got != m.zero {
@@ -160,7 +160,7 @@ func TestRuleErrors(t *testing.T) {
 		r     Rules
 		field string
 	}{{with(func(r *Rules) { r.TypesPerFoot = -1 }), "TypesPerFoot"}, {with(func(r *Rules) { r.EachSpread = -1 }), "EachSpread"}} {
-		var e *Error
+		var e *units.Error
 		if got, err := row.r.Ornaments(7 * ft); !errors.As(err, &e) || e.Field != row.field || got != (Band{}) {
 			t.Errorf("Ornaments: %v, %v; want an error naming %s", got, err, row.field)
 		}
@@ -176,8 +176,8 @@ func TestRuleErrors(t *testing.T) {
 		{Strands{ft, 1000*ft + 1}, "Each"},
 		{Strands{ft, -ft}, "Each"},
 	} {
-		var e *Error
-		if got, err := row.s.Count(); !errors.As(err, &e) || !errors.Is(err, ErrRange) || e.Field != row.field || got != 0 {
+		var e *units.Error
+		if got, err := row.s.Count(); !errors.As(err, &e) || !errors.Is(err, units.ErrRange) || e.Field != row.field || got != 0 {
 			t.Errorf("%+v.Count() = %d, %v; want an error naming %s", row.s, got, err, row.field)
 		}
 	}
@@ -298,7 +298,7 @@ func TestNeeds(t *testing.T) {
 	} {
 		r, tree, a := CommonPractice(), Tree{Height: 9 * ft}, Both
 		change(&r, &tree, &a)
-		var e *Error
+		var e *units.Error
 		if got, err := r.Needs(tree, a); !errors.As(err, &e) || e.Field != field || got != nil {
 			t.Errorf("Needs with a wrong %s: %v, %v", field, got, err)
 		}
@@ -366,8 +366,8 @@ func TestNames(t *testing.T) {
 	long := strings.Repeat("é", 40)
 	for _, text := range []string{"", "garlands", "picks and garland", "\x00", long, strings.Repeat("g", 1<<20), "garland" + strings.Repeat(" ", 64)} {
 		for _, err := range []error{accent.UnmarshalText([]byte(text)), taper.UnmarshalText([]byte(text)), grade.UnmarshalText([]byte(text)), exposure.UnmarshalText([]byte(text))} {
-			var e *Error
-			if !errors.As(err, &e) || !errors.Is(err, ErrName) || len(e.Value) > maxText+3 || len(text) > maxText != strings.HasSuffix(e.Value, "...") {
+			var e *units.Error
+			if !errors.As(err, &e) || !errors.Is(err, units.ErrName) || len(e.Value) > maxText+3 || len(text) > maxText != strings.HasSuffix(e.Value, "...") {
 				t.Errorf("%.20q read: %v", text, err)
 			}
 		}
@@ -375,7 +375,7 @@ func TestNames(t *testing.T) {
 	if accent != Picks || taper != Slim || grade != Flared || exposure != InCorner {
 		t.Error("a failed read changed the value")
 	}
-	if e, ok := accent.UnmarshalText([]byte(long)).(*Error); !ok || e.Value != strings.Repeat("é", 32)+"..." || e.Want != "garland, picks, ribbon or both" {
+	if e, ok := accent.UnmarshalText([]byte(long)).(*units.Error); !ok || e.Value != strings.Repeat("é", 32)+"..." || e.Want != "garland, picks, ribbon or both" {
 		t.Errorf("refused text is shown as %q, want list %q", e.Value, e.Want)
 	}
 	for _, marshal := range []func() ([]byte, error){Accent(4).MarshalText, Taper(3).MarshalText, TaperGrade(3).MarshalText, Exposure(4).MarshalText, Exposure(-1).MarshalText} {
@@ -421,21 +421,21 @@ func TestExposure(t *testing.T) {
 		text string
 		want error
 	}{
-		{"0 deg", ErrRange},
-		{"0.999 deg", ErrRange},
-		{"360.001 deg", ErrRange},
-		{"99999999999999999999 deg", ErrRange},
-		{"200", ErrName},
-		{"-200 deg", ErrName},
-		{"deg", ErrName},
-		{".5 deg", ErrName},
-		{"5. deg", ErrName},
-		{"5.0000 deg", ErrName},
-		{"5.5.5 deg", ErrName},
-		{"2:0 deg", ErrName},
-		{"2/0 deg", ErrName},
-		{"1e2 deg", ErrName},
-		{"NaN deg", ErrName},
+		{"0 deg", units.ErrRange},
+		{"0.999 deg", units.ErrRange},
+		{"360.001 deg", units.ErrRange},
+		{"99999999999999999999 deg", units.ErrRange},
+		{"200", units.ErrName},
+		{"-200 deg", units.ErrName},
+		{"deg", units.ErrName},
+		{".5 deg", units.ErrName},
+		{"5. deg", units.ErrName},
+		{"5.0000 deg", units.ErrName},
+		{"5.5.5 deg", units.ErrName},
+		{"2:0 deg", units.ErrName},
+		{"2/0 deg", units.ErrName},
+		{"1e2 deg", units.ErrName},
+		{"NaN deg", units.ErrName},
 	} {
 		if e, err := ParseExposure(row.text); e != 0 || !errors.Is(err, row.want) {
 			t.Errorf("%q: %v, %v; want %v", row.text, e, err, row.want)
@@ -450,12 +450,12 @@ func TestExposure(t *testing.T) {
 		}
 	}
 	for _, degrees := range []float64{math.NaN(), math.Inf(1), math.Inf(-1), 0, -1, 0.9999, 360.0001} {
-		if e, err := ArcDegrees(degrees); e != 0 || !errors.Is(err, ErrRange) {
+		if e, err := ArcDegrees(degrees); e != 0 || !errors.Is(err, units.ErrRange) {
 			t.Errorf("ArcDegrees(%v) = %d, %v", degrees, e, err)
 		}
 	}
 	for _, e := range []Exposure{-1, 4, 999, 360_001, math.MinInt32, math.MaxInt32} {
-		if degrees, err := e.Degrees(); degrees != 0 || !errors.Is(err, ErrRange) {
+		if degrees, err := e.Degrees(); degrees != 0 || !errors.Is(err, units.ErrRange) {
 			t.Errorf("Exposure(%d).Degrees() = %v, %v", e, degrees, err)
 		}
 	}
@@ -486,7 +486,7 @@ func FuzzParseTaperGrade(f *testing.F) {
 	f.Fuzz(func(t *testing.T, s string) {
 		g, err := ParseTaperGrade(s)
 		if err != nil {
-			if g != 0 || !errors.Is(err, ErrName) {
+			if g != 0 || !errors.Is(err, units.ErrName) {
 				t.Errorf("%q: %v with %v", s, g, err)
 			}
 			return

@@ -5,9 +5,9 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"pgregory.net/rapid"
-
 	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
 )
 
 // anyTree draws a tree from the whole allowed range, its corners included often.
@@ -143,7 +143,7 @@ func TestTreeSpacingIsThatOfTheRulesLook(t *testing.T) {
 		case look.Garland != 0 && got == look.Garland && err == nil:
 			same++
 		case look.Garland == 0 && err != nil:
-			refused(t, err, ErrRange, "Tree.Spacing", "garland")
+			refused(t, err, units.ErrRange, "Tree.Spacing", "garland")
 		case look.Garland == 0 && (got == MinSpacing || got == MaxSpacing): // within its rounding of the end
 		default:
 			t.Errorf("%+v: %v apart, %v; the look has %v", tree, got, err, look.Garland)
@@ -163,8 +163,8 @@ func TestTreeSpacingRefuses(t *testing.T) {
 	least, most := s.cone.spiralLength(MaxSpacing, 0.5), s.cone.spiralLength(MinSpacing, 0.5)
 	for _, l := range []units.Length{math.MinInt64, -1, 0, least - 1, most + 1, math.MaxInt64} {
 		p, err := corner.Spacing(l)
-		refused(t, err, ErrRange, "Tree.Spacing", "garland")
-		if want := least.String() + " to " + most.String(); p != 0 || err.(*Error).Want != want {
+		refused(t, err, units.ErrRange, "Tree.Spacing", "garland")
+		if want := least.String() + " to " + most.String(); p != 0 || err.(*units.Error).Want != want {
 			t.Errorf("%v of garland: %v, %v; want %s", l, p, err, want)
 		}
 	}
@@ -191,12 +191,12 @@ func TestTreeSpacingRefuses(t *testing.T) {
 		want  error
 		t     Tree
 	}{
-		{"height", ErrRange, Tree{}},
-		{"taper", ErrName, Tree{Height: 7 * ft, Taper: Pencil + 1}},
-		{"Handle", ErrRange, Tree{Height: 7 * ft, Handle: -1}},
-		{"Base", ErrRange, Tree{Height: 8 * ft, Base: 1*ft - 1}},
-		{"BareTip", ErrRange, Tree{Height: 7 * ft, BareTip: 83*in + 1}},
-		{"exposure", ErrRange, Tree{Height: 7 * ft, Exposure: 7}},
+		{"height", units.ErrRange, Tree{}},
+		{"taper", units.ErrName, Tree{Height: 7 * ft, Taper: Pencil + 1}},
+		{"Handle", units.ErrRange, Tree{Height: 7 * ft, Handle: -1}},
+		{"Base", units.ErrRange, Tree{Height: 8 * ft, Base: 1*ft - 1}},
+		{"BareTip", units.ErrRange, Tree{Height: 7 * ft, BareTip: 83*in + 1}},
+		{"exposure", units.ErrRange, Tree{Height: 7 * ft, Exposure: 7}},
 	} {
 		p, err := row.t.Spacing(50 * ft)
 		refused(t, err, row.want, "Tree.Spacing", row.field)

@@ -51,7 +51,7 @@ const (
 var taperNames = [...]string{Full: "full", Slim: "slim", Pencil: "pencil"}
 
 // ParseTaper returns the class of taper of a name: full, slim or pencil. Upper
-// case is read as lower case. Any other text is an [Error] wrapping [ErrName].
+// case is read as lower case. Any other text is an [units.Error] wrapping [units.ErrName].
 func ParseTaper(s string) (Taper, error) {
 	i, err := parseName("ParseTaper", "taper", s, taperNames[:])
 	return Taper(i), err
@@ -61,7 +61,7 @@ func ParseTaper(s string) (Taper, error) {
 func (t Taper) String() string { return nameOf("Taper", int(t), taperNames[:]) }
 
 // MarshalText returns the name that [ParseTaper] reads. A value that is none of
-// the classes is an [Error] wrapping [ErrName].
+// the classes is an [units.Error] wrapping [units.ErrName].
 func (t Taper) MarshalText() ([]byte, error) {
 	return marshalName("Taper.MarshalText", "taper", int(t), t.String(), taperNames[:])
 }
@@ -80,9 +80,9 @@ func (t *Taper) UnmarshalText(text []byte) error {
 // tree. The height is the whole one, [Tree.Height], handle included; the result is
 // rounded to the nearest nanometer. They are defaults in the middle of
 // what is sold under these names (60 to 70, 40 to 50 and 25 to 33 %), no
-// standard: measure the tree where it matters. It returns an [Error] wrapping
-// [ErrRange] if the height is not from 1 ft to 100 ft, and one wrapping
-// [ErrName] if t is none of the classes.
+// standard: measure the tree where it matters. It returns an [units.Error] wrapping
+// [units.ErrRange] if the height is not from 1 ft to 100 ft, and one wrapping
+// [units.ErrName] if t is none of the classes.
 //
 // Source: common practice, from memory.
 func (t Taper) Base(height units.Length) (units.Length, error) { return t.base("Taper.Base", height) }
@@ -95,7 +95,7 @@ func (t Taper) base(fn string, height units.Length) (units.Length, error) {
 		return 0, err
 	}
 	if int(t) >= len(taperNames) {
-		return 0, &Error{Func: fn, Field: "taper", Value: t.String(), Want: listOf(taperNames[:]), Err: ErrName}
+		return 0, &units.Error{Func: "sizing." + fn, Field: "taper", Value: t.String(), Want: listOf(taperNames[:]), Err: units.ErrName}
 	}
 	return (height*taperPercent[t] + 50) / 100, nil
 }
@@ -104,8 +104,8 @@ func (t Taper) base(fn string, height units.Length) (units.Length, error) {
 // wide as Base or the default of Taper, with the tip left bare. It does not tell
 // how much of the way round is dressed.
 //
-// It returns an [Error] wrapping [ErrRange] if a length of t is out of its range,
-// and one wrapping [ErrName] if Taper is none of the classes.
+// It returns an [units.Error] wrapping [units.ErrRange] if a length of t is out of its range,
+// and one wrapping [units.ErrName] if Taper is none of the classes.
 func (t Tree) Cone() (Cone, error) { return t.cone("Tree.Cone") }
 
 func (t Tree) cone(fn string) (Cone, error) {
@@ -155,7 +155,7 @@ const wantArc = "1 to 360 degrees"
 
 // ArcDegrees returns the exposure of a tree of which so many degrees are seen,
 // 1 to 360, rounded to the nearest thousandth of a degree. Anything else, NaN
-// included, is an [Error] wrapping [ErrRange].
+// included, is an [units.Error] wrapping [units.ErrRange].
 func ArcDegrees(degrees float64) (Exposure, error) {
 	if !(degrees >= 1 && degrees <= 360) {
 		return 0, rangeError("ArcDegrees", "degrees", strconv.FormatFloat(degrees, 'g', -1, 64), wantArc)
@@ -165,7 +165,7 @@ func ArcDegrees(degrees float64) (Exposure, error) {
 
 // Degrees returns how many degrees of the way round are dressed, to a thousandth:
 // 360, 240, 180 and 180 for the named exposures. A value that is no exposure is
-// an [Error] wrapping [ErrRange].
+// an [units.Error] wrapping [units.ErrRange].
 func (e Exposure) Degrees() (float64, error) {
 	arc, err := e.arc("Exposure.Degrees")
 	return float64(arc) / float64(degree), err
@@ -191,9 +191,9 @@ func (e Exposure) arc(fn string) (Exposure, error) {
 
 // ParseExposure returns the exposure of a text: all round, wall, corner or half,
 // or an arc such as "200 degrees", "200 deg" or "200°", with up to three decimal
-// places. Upper case is read as lower case. An unknown name is an [Error]
-// wrapping [ErrName], an arc that is not from 1 to 360 degrees one wrapping
-// [ErrRange].
+// places. Upper case is read as lower case. An unknown name is an [units.Error]
+// wrapping [units.ErrName], an arc that is not from 1 to 360 degrees one wrapping
+// [units.ErrRange].
 func ParseExposure(s string) (Exposure, error) {
 	i, err := parseName("ParseExposure", "exposure", s, exposureNames[:])
 	if err == nil {
@@ -202,9 +202,9 @@ func ParseExposure(s string) (Exposure, error) {
 	e, isArc := parseArc(s)
 	switch {
 	case !isArc:
-		return 0, &Error{
-			Func: "ParseExposure", Field: "exposure", Value: clip(s),
-			Want: listOf(exposureNames[:]) + ", or an arc such as 200 degrees", Err: ErrName,
+		return 0, &units.Error{
+			Func: "sizing.ParseExposure", Field: "exposure", Value: clip(s),
+			Want: listOf(exposureNames[:]) + ", or an arc such as 200 degrees", Err: units.ErrName,
 		}
 	case e < minArc || e > maxArc:
 		return 0, rangeError("ParseExposure", "exposure", s, wantArc)
@@ -256,7 +256,7 @@ func (e Exposure) String() string {
 }
 
 // MarshalText returns the text that [ParseExposure] reads. A value that is no
-// exposure is an [Error] wrapping [ErrRange].
+// exposure is an [units.Error] wrapping [units.ErrRange].
 func (e Exposure) MarshalText() ([]byte, error) {
 	if _, err := e.Degrees(); err != nil {
 		return nil, rangeError("Exposure.MarshalText", "exposure", e.String(), listOf(exposureNames[:])+", or "+wantArc)

@@ -46,7 +46,7 @@ func AreaOf(width, height Length) (Area, error) {
 
 func areaOfError(width, height Length) error {
 	return &Error{
-		Func: "AreaOf", Field: "width and height", Value: width.String() + " by " + height.String(),
+		Func: "units.AreaOf", Field: "width and height", Value: width.String() + " by " + height.String(),
 		Want: "an area from " + kindArea.limits(), Err: ErrRange,
 	}
 }

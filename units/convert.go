@@ -27,7 +27,7 @@ func FromFloat[Q Quantity](v float64, unit Q) (Q, error) {
 	p := math.Round(v * float64(unit))
 	if !(p >= -1<<63 && p < 1<<63) { // NaN too
 		return 0, &Error{
-			Func: "FromFloat", Field: "value", Value: strconv.FormatFloat(v, 'g', -1, 64),
+			Func: "units.FromFloat", Field: "value", Value: strconv.FormatFloat(v, 'g', -1, 64),
 			Want: k.limits() + " in that unit", Err: ErrRange,
 		}
 	}
@@ -59,7 +59,7 @@ func FromDecimal[Q Quantity](d decimal.Decimal, unit Q) (Q, error) {
 		text = d.String()
 	}
 	return 0, &Error{
-		Func: "FromDecimal", Field: "value", Value: clip(text),
+		Func: "units.FromDecimal", Field: "value", Value: clip(text),
 		Want: k.limits() + " in that unit", Err: ErrRange,
 	}
 }
@@ -94,7 +94,7 @@ func (k kind) decimal(v, unit int64, places int) (decimal.Decimal, error) {
 	}
 	if places < 0 || places > maxPlaces {
 		return decimal.Decimal{}, &Error{
-			Func: fn, Field: "places", Value: strconv.Itoa(places),
+			Func: "units." + fn, Field: "places", Value: strconv.Itoa(places),
 			Want: "0 to " + strconv.Itoa(maxPlaces), Err: ErrRange,
 		}
 	}
@@ -102,5 +102,5 @@ func (k kind) decimal(v, unit int64, places int) (decimal.Decimal, error) {
 }
 
 func (k kind) unitError(fn string) error {
-	return &Error{Func: fn, Field: "unit", Value: k.string(0), Want: "a unit that is not 0", Err: ErrRange}
+	return &Error{Func: "units." + fn, Field: "unit", Value: k.string(0), Want: "a unit that is not 0", Err: ErrRange}
 }

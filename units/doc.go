@@ -70,7 +70,8 @@
 //	3¼ pounds        3 lb 4 oz
 //	1.5 kW           1500 W
 //
-// These are refused, and the error wraps one of the variables below, such as [ErrNoUnit]:
+// These are refused, with an error that wraps [ErrSyntax], [ErrName] for an unknown unit, or
+// [ErrRange], and whose text begins with the reason:
 //
 //	""             empty
 //	"7"            no unit

@@ -6,59 +6,57 @@ import (
 	"strings"
 )
 
-// The reasons an [Error] can wrap, for [errors.Is].
+// The reasons an [Error] wraps, for [errors.Is]. Every package of fircone uses
+// these and no others.
 var (
-	// ErrEmpty reports a text with nothing in it but space.
-	ErrEmpty = errors.New("empty")
+	// ErrRange reports a number outside its range: one that does not fit its type,
+	// NaN or an infinity, a step that is not positive.
+	ErrRange = errors.New("out of range")
 
-	// ErrTooLong reports a text of more than 64 bytes.
-	ErrTooLong = errors.New("too long")
-
-	// ErrSyntax reports a text that does not follow the grammar in a way no other error names.
+	// ErrSyntax reports text that does not follow its grammar.
 	ErrSyntax = errors.New("not understood")
 
-	// ErrNoUnit reports a number with no unit after it.
-	ErrNoUnit = errors.New("no unit")
+	// ErrName reports a word, or a value of an enumerated type, that names nothing
+	// known here.
+	ErrName = errors.New("unknown name")
 
-	// ErrUnknownUnit reports a unit that is not one of the quantity's units.
-	ErrUnknownUnit = errors.New("unknown unit")
+	// ErrDuplicate reports a second one of something that may be there once.
+	ErrDuplicate = errors.New("duplicate")
 
-	// ErrSign reports a second sign, or a sign anywhere but in front.
-	ErrSign = errors.New("misplaced sign")
+	// ErrFit reports a value that does not go with another one, such as a garland
+	// shorter than its shelf.
+	ErrFit = errors.New("does not fit")
 
-	// ErrComma reports a comma, which some readers take for a decimal point and others for a mark between thousands.
-	ErrComma = errors.New("comma")
+	// ErrShort reports shelves that cannot cover a need.
+	ErrShort = errors.New("not enough to buy")
 
-	// ErrExponent reports a number such as 1e3.
-	ErrExponent = errors.New("exponent")
+	// ErrBudget reports a budget that even the fewest pieces exceed.
+	ErrBudget = errors.New("over budget")
 
-	// ErrOrder reports units that do not fall in size, as in 6 in 7 ft.
-	ErrOrder = errors.New("units out of order")
-
-	// ErrCarry reports a part that makes a whole one of the unit before it, as in 7 ft 14 in.
-	ErrCarry = errors.New("part too large")
-
-	// ErrRange reports a value outside what is accepted: one that does not fit its type,
-	// NaN or an infinity, a step that is not positive, a unit of zero.
-	ErrRange = errors.New("out of range")
+	// ErrLimit reports a problem past the stated bounds of a search.
+	ErrLimit = errors.New("too large to solve")
 )
 
-// An Error says which argument of which function was refused, and what is accepted instead.
-// Every error of this package is an *Error.
+// An Error says which value a function refused, and what it accepts instead. Every
+// error of fircone that is about an argument is an *Error.
+//
+// Field is the name of a plain argument, "height". For a value inside an argument
+// it is a JSON Pointer (RFC 6901) that begins with the argument's name, as in
+// "/tree/base" and "/offers/3/price"; for one inside the receiver of a method the
+// pointer begins there, as in "/picksPerFoot". Names are those of the JSON form.
 type Error struct {
-	Func  string // function or method, without the package: "ParseLength", "Length.Round"
-	Field string // parameter: "text"
-	Value string // the value given, in its text form; a text over 64 bytes is cut there
-	Want  string // what is accepted
-	Err   error  // the reason: ErrNoUnit, ErrRange, ...
+	Func  string // package and function or method: "units.ParseLength", "sizing.Rules.Picks"
+	Field string // which value: "text", "/tree/base"
+	Value string // the value in its text form, cut if it is long
+	Want  string // what is accepted: "1 ft to 100 ft"
+	Err   error  // the reason: ErrRange, ErrSyntax, ...
 }
 
 // Error returns one line such as
 //
-//	units.ParseLength: text "7": no unit: want a number and a unit, such as 7 ft 6 in
+//	sizing.Rules.Picks: height "6 in": out of range: want 1 ft to 100 ft
 func (e *Error) Error() string {
 	var b strings.Builder
-	b.WriteString("units.")
 	b.WriteString(e.Func)
 	b.WriteString(": ")
 	b.WriteString(e.Field)

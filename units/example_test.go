@@ -14,6 +14,7 @@ import (
 	"strings"
 
 	"example.com/fircone/units"
+
 	"github.com/shopspring/decimal"
 )
 
@@ -327,7 +328,7 @@ func ExampleError() {
 		fmt.Println("want", e.Want)
 	}
 	// Output:
-	// ParseLength was given "nine feet" as text
+	// units.ParseLength was given "nine feet" as text
 	// want a number and a unit, such as 7 ft 6 in
 }
 
@@ -342,7 +343,7 @@ func ExampleError_Error() {
 func ExampleError_Unwrap() {
 	// By the grammar in the package documentation.
 	_, err := units.ParseLength("9")
-	fmt.Println(errors.Is(err, units.ErrNoUnit), errors.Is(err, units.ErrRange))
+	fmt.Println(errors.Is(err, units.ErrSyntax), errors.Is(err, units.ErrRange))
 	// Output:
 	// true false
 }

@@ -31,25 +31,47 @@ const (
 	faultRange
 )
 
+// A reason is a kind of ErrSyntax, or of another exported error, in words of its own.
+type reason struct {
+	text string
+	kind error
+}
+
+func (r *reason) Error() string { return r.text }
+func (r *reason) Unwrap() error { return r.kind }
+
+// The reasons for which a text is refused.
+var (
+	errEmpty       = &reason{"empty", ErrSyntax}
+	errTooLong     = &reason{"too long", ErrSyntax}
+	errNoUnit      = &reason{"no unit", ErrSyntax}
+	errUnknownUnit = &reason{"unknown unit", ErrName}
+	errSign        = &reason{"misplaced sign", ErrSyntax}
+	errComma       = &reason{"comma", ErrSyntax}
+	errExponent    = &reason{"exponent", ErrSyntax}
+	errOrder       = &reason{"units out of order", ErrSyntax}
+	errCarry       = &reason{"part too large", ErrSyntax}
+)
+
 // faults gives each fault its error and what to write instead: with no text, a number and a unit of the kind.
 var faults = [...]struct {
 	err  error
 	want string
 }{
-	faultEmpty:       {ErrEmpty, ""},
-	faultTooLong:     {ErrTooLong, "at most 64 bytes"},
+	faultEmpty:       {errEmpty, ""},
+	faultTooLong:     {errTooLong, "at most 64 bytes"},
 	faultNumber:      {ErrSyntax, ""},
 	faultPoint:       {ErrSyntax, "a digit after the decimal point"},
 	faultPeriod:      {ErrSyntax, "a space after the period of an abbreviation"},
 	faultDenominator: {ErrSyntax, "a number from 1 up under the fraction"},
 	faultMiddle:      {ErrSyntax, "decimals or a fraction in the last part only"},
-	faultNoUnit:      {ErrNoUnit, ""},
-	faultUnknownUnit: {ErrUnknownUnit, ""},
-	faultSign:        {ErrSign, "at most one sign, in front"},
-	faultComma:       {ErrComma, "a decimal point, and nothing between thousands or parts"},
-	faultExponent:    {ErrExponent, "the number written out"},
-	faultOrder:       {ErrOrder, "each unit smaller than the one before it"},
-	faultCarry:       {ErrCarry, "each part smaller than one of what stands before it"},
+	faultNoUnit:      {errNoUnit, ""},
+	faultUnknownUnit: {errUnknownUnit, ""},
+	faultSign:        {errSign, "at most one sign, in front"},
+	faultComma:       {errComma, "a decimal point, and nothing between thousands or parts"},
+	faultExponent:    {errExponent, "the number written out"},
+	faultOrder:       {errOrder, "each unit smaller than the one before it"},
+	faultCarry:       {errCarry, "each part smaller than one of what stands before it"},
 	faultRange:       {ErrRange, ""},
 }
 
@@ -577,7 +599,7 @@ func parseError(k kind, f fault, s string) error {
 			want += ` or 7'6"` // the mark for inches is often left out
 		}
 	}
-	return &Error{Func: "Parse" + kinds[k].name, Field: "text", Value: strings.Clone(clip(s)), Want: want, Err: faults[f].err}
+	return &Error{Func: "units.Parse" + kinds[k].name, Field: "text", Value: strings.Clone(clip(s)), Want: want, Err: faults[f].err}
 }
 
 // clip cuts a text that is too long to show in an error.

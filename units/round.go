@@ -31,7 +31,7 @@ func (k kind) round(w way, v, step int64) (int64, error) {
 }
 
 func (k kind) roundError(w way, field string, v int64, want string) error {
-	return &Error{Func: kinds[k].name + "." + string(w), Field: field, Value: k.string(v), Want: want, Err: ErrRange}
+	return &Error{Func: "units." + kinds[k].name + "." + string(w), Field: field, Value: k.string(v), Want: want, Err: ErrRange}
 }
 
 // nearest returns the multiple of step nearest to mag, of two as near the larger.

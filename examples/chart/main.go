@@ -149,7 +149,7 @@ func (s *strandLength) Set(v string) error {
 	}
 	// The library knows which lengths it takes.
 	if _, err := (sizing.Strands{Total: units.Foot, Each: l}).Count(); err != nil {
-		var refused *sizing.Error
+		var refused *units.Error
 		if errors.As(err, &refused) {
 			return refuse("strand", v, refused.Want)
 		}

@@ -247,7 +247,7 @@ func TestSameOptimum(t *testing.T) {
 			purchase, err := p.shop.Cheapest(p.needs...)
 			want, ok := glpsol(t, dir, p.program(-1))
 			if !ok {
-				if !errors.Is(err, shopping.ErrShort) {
+				if !errors.Is(err, units.ErrShort) {
 					t.Fatalf("%s %d: got %v, %v; there is no way\n%s", kind.name, n, purchase, err, p.program(-1))
 				}
 				short++

@@ -4,6 +4,8 @@ import (
 	"math"
 	"strconv"
 	"strings"
+
+	"example.com/fircone/units"
 )
 
 // An Angle is a turn about the trunk in thousandths of a degree. As an azimuth
@@ -26,15 +28,15 @@ func (a Angle) Degrees() float64 { return float64(a) / float64(Degree) }
 
 // ParseAngle returns the angle of a text: "37.5°", "37.5 degrees" or "37.5 deg", with a
 // sign or none and up to three decimal places. Upper case is read as lower case. A
-// text that is no such angle, a number without its unit included, is an [Error] wrapping
-// [ErrSyntax]; one past what an Angle holds, about two million degrees either way, is one
-// wrapping [ErrRange].
+// text that is no such angle, a number without its unit included, is an [units.Error] wrapping
+// [units.ErrSyntax]; one past what an Angle holds, about two million degrees either way, is one
+// wrapping [units.ErrRange].
 func ParseAngle(s string) (Angle, error) {
 	const fn = "ParseAngle"
 	n, ok := parseDegrees(s)
 	switch {
 	case !ok:
-		return 0, &Error{Func: fn, Field: "angle", Value: clip(s), Want: "degrees, such as 37.5°", Err: ErrSyntax}
+		return 0, &units.Error{Func: "placement." + fn, Field: "angle", Value: clip(s), Want: "degrees, such as 37.5°", Err: units.ErrSyntax}
 	case n < math.MinInt32 || n > math.MaxInt32:
 		return 0, rangeError(fn, "angle", s, Angle(math.MinInt32).String()+" to "+Angle(math.MaxInt32).String())
 	}

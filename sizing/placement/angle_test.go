@@ -8,9 +8,10 @@ import (
 	"strings"
 	"testing"
 
-	"pgregory.net/rapid"
-
 	"example.com/fircone/sizing/placement"
+	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
 )
 
 func TestParseAngle(t *testing.T) {
@@ -43,29 +44,29 @@ func TestParseAngle(t *testing.T) {
 		want   error
 		reason string
 	}{
-		{"", placement.ErrSyntax, "nothing"},
-		{"37.5", placement.ErrSyntax, "no unit, so it may be a clock or a radian"},
-		{"deg", placement.ErrSyntax, "no number"},
-		{".5°", placement.ErrSyntax, "no digit before the point"},
-		{"5.°", placement.ErrSyntax, "no digit after it"},
-		{"5.0000°", placement.ErrSyntax, "four places"},
-		{"5.5.5°", placement.ErrSyntax, "two points"},
-		{"1e2°", placement.ErrSyntax, "an exponent"},
-		{"--5°", placement.ErrSyntax, "two signs"},
-		{"+-5°", placement.ErrSyntax, "two signs"},
-		{"- 5°", placement.ErrSyntax, "a sign by itself"},
-		{"1:5°", placement.ErrSyntax, "next to the digits"},
-		{"1/5°", placement.ErrSyntax, "next to the digits"},
-		{"5 °C", placement.ErrSyntax, "another unit"},
-		{"NaN°", placement.ErrSyntax, "no number"},
-		{strings.Repeat("0", 63) + "°", placement.ErrSyntax, "too long"},
-		{"2147483.648°", placement.ErrRange, "past the most"},
-		{"-2147483.649°", placement.ErrRange, "past the most to the left"},
-		{strings.Repeat("9", 60) + "°", placement.ErrRange, "far past"},
+		{"", units.ErrSyntax, "nothing"},
+		{"37.5", units.ErrSyntax, "no unit, so it may be a clock or a radian"},
+		{"deg", units.ErrSyntax, "no number"},
+		{".5°", units.ErrSyntax, "no digit before the point"},
+		{"5.°", units.ErrSyntax, "no digit after it"},
+		{"5.0000°", units.ErrSyntax, "four places"},
+		{"5.5.5°", units.ErrSyntax, "two points"},
+		{"1e2°", units.ErrSyntax, "an exponent"},
+		{"--5°", units.ErrSyntax, "two signs"},
+		{"+-5°", units.ErrSyntax, "two signs"},
+		{"- 5°", units.ErrSyntax, "a sign by itself"},
+		{"1:5°", units.ErrSyntax, "next to the digits"},
+		{"1/5°", units.ErrSyntax, "next to the digits"},
+		{"5 °C", units.ErrSyntax, "another unit"},
+		{"NaN°", units.ErrSyntax, "no number"},
+		{strings.Repeat("0", 63) + "°", units.ErrSyntax, "too long"},
+		{"2147483.648°", units.ErrRange, "past the most"},
+		{"-2147483.649°", units.ErrRange, "past the most to the left"},
+		{strings.Repeat("9", 60) + "°", units.ErrRange, "far past"},
 	} {
 		got, err := placement.ParseAngle(row.text)
-		var e *placement.Error
-		if got != 0 || !errors.Is(err, row.want) || !errors.As(err, &e) || e.Func != "ParseAngle" || e.Field != "angle" || len(e.Value) > 67 {
+		var e *units.Error
+		if got != 0 || !errors.Is(err, row.want) || !errors.As(err, &e) || e.Func != "placement.ParseAngle" || e.Field != "angle" || len(e.Value) > 67 {
 			t.Errorf("%q, %s: %d, %v, want %v", row.text, row.reason, got, err, row.want)
 		}
 	}

@@ -46,9 +46,9 @@ func (l Layout) arrange(fn string, pieces []Piece) (arrangement, error) {
 			over = middle
 		}
 	}
-	return arrangement{}, &Error{
-		Func: fn, Field: "pieces", Value: strconv.Itoa(total),
-		Want: "at most " + strconv.Itoa(fit) + " in these proportions", Err: ErrFit,
+	return arrangement{}, &units.Error{
+		Func: "placement." + fn, Field: "pieces", Value: strconv.Itoa(total),
+		Want: "at most " + strconv.Itoa(fit) + " in these proportions", Err: units.ErrFit,
 	}
 }
 

@@ -333,6 +333,6 @@ func ExampleError_Error() {
 func ExampleError_Unwrap() {
 	layout := placement.Layout{Tree: sizing.Tree{Height: 6 * units.Foot}, Facing: 400 * placement.Degree}
 	_, err := layout.Spiral(10)
-	fmt.Println(errors.Is(err, placement.ErrRange), errors.Is(err, placement.ErrFit))
+	fmt.Println(errors.Is(err, units.ErrRange), errors.Is(err, units.ErrFit))
 	// Output: true false
 }

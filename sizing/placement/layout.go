@@ -162,7 +162,7 @@ func (s stand) place(piece int, p spot, depth float64) Place {
 // least 0.72 of it; golden-angle placing has 0.88 and 0.70. [Layout.Places] is
 // better, and takes memory and some hundred times as long.
 //
-// It returns an [Error] wrapping [ErrRange] if n or Facing is out of range, and
+// It returns an [units.Error] wrapping [units.ErrRange] if n or Facing is out of range, and
 // the errors of [sizing.Tree.Cone] and [sizing.Exposure.Degrees].
 //
 // Source: equal shares as in H. Vogel, Mathematical Biosciences 44 (1979)
@@ -207,8 +207,8 @@ func (l Layout) Spiral(n int) (iter.Seq[Place], error) {
 // memory proportional to the number of pieces. The places are found at once, and
 // handed out one by one with no more memory.
 //
-// It returns an [Error] wrapping [ErrFit] if there is no room for all, which says
-// for how many there is; one wrapping [ErrRange] if a Size, a Count or Facing is
+// It returns an [units.Error] wrapping [units.ErrFit] if there is no room for all, which says
+// for how many there is; one wrapping [units.ErrRange] if a Size, a Count or Facing is
 // out of its range or there are more than 100,000 pieces; and the errors of
 // [sizing.Tree.Cone] and [sizing.Exposure.Degrees].
 //

@@ -8,11 +8,11 @@ import (
 	"strings"
 	"testing"
 
-	"pgregory.net/rapid"
-
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/placement"
 	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
 )
 
 // hall is a tree with all that a layout looks at.
@@ -75,7 +75,7 @@ func TestPlaces(t *testing.T) {
 			})
 		}
 		got, err := l.AppendPlaces(nil, pieces)
-		if errors.Is(err, placement.ErrFit) {
+		if errors.Is(err, units.ErrFit) {
 			t.Skip(err)
 		}
 		if err != nil {
@@ -285,8 +285,8 @@ func TestNoRoom(t *testing.T) {
 	for _, sizes := range [][2]units.Length{{4 * units.Inch, 4 * units.Inch}, {5 * units.Inch, 2 * units.Inch}} {
 		pieces := []placement.Piece{{Type: "a", Size: sizes[0], Count: 250}, {Type: "b", Size: sizes[1], Count: 250}}
 		got, err := tree.AppendPlaces(make([]placement.Place, 2, 9), pieces)
-		var e *placement.Error
-		if len(got) != 2 || cap(got) != 9 || !errors.As(err, &e) || !errors.Is(err, placement.ErrFit) || e.Field != "pieces" || e.Value != "500" {
+		var e *units.Error
+		if len(got) != 2 || cap(got) != 9 || !errors.As(err, &e) || !errors.Is(err, units.ErrFit) || e.Field != "pieces" || e.Value != "500" {
 			t.Fatalf("%v, %v", len(got), err)
 		}
 		var fit int
@@ -319,7 +319,7 @@ func TestBand(t *testing.T) {
 		}
 	}
 	pieces[0].Size = 6*units.Inch + 2
-	if _, err := l.Places(pieces); !errors.Is(err, placement.ErrFit) {
+	if _, err := l.Places(pieces); !errors.Is(err, units.ErrFit) {
 		t.Error(err)
 	}
 }
@@ -346,14 +346,14 @@ func TestLayoutErrors(t *testing.T) {
 		if seq != nil || err == nil || !strings.HasPrefix(err.Error(), tc.want) {
 			t.Errorf("%s: %v, want %s", tc.reason, err, tc.want)
 		}
-		if strings.HasPrefix(tc.want, "placement") && !errors.Is(err, placement.ErrRange) {
+		if strings.HasPrefix(tc.want, "placement") && !errors.Is(err, units.ErrRange) {
 			t.Errorf("%s: not ErrRange", tc.reason)
 		}
 	}
 	l := hall
 	l.Facing = 360_000
 	for _, n := range []int{-1, placement.MaxSpiral + 1} {
-		if seq, err := l.Spiral(n); seq != nil || !errors.Is(err, placement.ErrRange) {
+		if seq, err := l.Spiral(n); seq != nil || !errors.Is(err, units.ErrRange) {
 			t.Errorf("Spiral(%d): %v", n, err)
 		}
 	}

@@ -56,7 +56,7 @@ const (
 //
 // The sections share a copy of places, sorted; places stays as it is.
 //
-// It returns an [Error] wrapping [ErrRange] if a field of o is out of its range,
+// It returns an [units.Error] wrapping [units.ErrRange] if a field of o is out of its range,
 // or a place is not from the floor to 100 ft above it.
 //
 // Source: common practice.

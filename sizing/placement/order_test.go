@@ -5,10 +5,10 @@ import (
 	"slices"
 	"testing"
 
-	"pgregory.net/rapid"
-
 	"example.com/fircone/sizing/placement"
 	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
 )
 
 // Every place is in one section, between its heights and on its face; sections
@@ -145,7 +145,7 @@ func TestUsualOrder(t *testing.T) {
 		{Reach: -1},
 		{Reach: 100*units.Foot + 1},
 	} {
-		if got, err := o.Sections(nil); got != nil || !errors.Is(err, placement.ErrRange) {
+		if got, err := o.Sections(nil); got != nil || !errors.Is(err, units.ErrRange) {
 			t.Errorf("%+v: %v", o, err)
 		}
 	}
@@ -155,7 +155,7 @@ func TestUsualOrder(t *testing.T) {
 		}
 	}
 	for _, h := range []units.Length{-1, 100*units.Foot + 1} {
-		if got, err := (placement.Order{}).Sections([]placement.Place{at(h, 0)}); got != nil || !errors.Is(err, placement.ErrRange) {
+		if got, err := (placement.Order{}).Sections([]placement.Place{at(h, 0)}); got != nil || !errors.Is(err, units.ErrRange) {
 			t.Errorf("%v: %v", h, err)
 		}
 	}

@@ -52,7 +52,7 @@ func TestSameLayouts(t *testing.T) {
 					pieces = append(pieces, p)
 				}
 				places, err := l.AppendPlaces(nil, pieces)
-				if errors.Is(err, placement.ErrFit) {
+				if errors.Is(err, units.ErrFit) {
 					refused++
 				} else if err != nil {
 					t.Fatal(err)
@@ -112,7 +112,7 @@ func TestLongAngles(t *testing.T) {
 	if a, err := placement.ParseAngle(pad(64)); err != nil || a != 37_500 {
 		t.Errorf("%v, %v", a, err)
 	}
-	if _, err := placement.ParseAngle(pad(65)); !errors.Is(err, placement.ErrSyntax) || !strings.Contains(err.Error(), `37.5..."`) {
+	if _, err := placement.ParseAngle(pad(65)); !errors.Is(err, units.ErrSyntax) || !strings.Contains(err.Error(), `37.5..."`) {
 		t.Errorf("65 bytes: %v", err)
 	}
 	if _, err := placement.ParseAngle(strings.Repeat("x", 64)); err == nil || strings.Contains(err.Error(), "...") {

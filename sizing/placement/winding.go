@@ -43,7 +43,7 @@ const (
 // α between the trunk and the slope. A draped garland hangs below that line as a
 // catenary in each span, and is longer by [sizing.Drape.Stretch].
 //
-// It returns an [Error] wrapping [ErrRange] if Spacing, Step or Facing is out of
+// It returns an [units.Error] wrapping [units.ErrRange] if Spacing, Step or Facing is out of
 // its range; and the errors of [sizing.Tree.Cone], [sizing.Exposure.Degrees] and
 // [sizing.Drape.Stretch].
 func (l Layout) Wind(w Winding) (iter.Seq[Point], error) {

@@ -80,18 +80,18 @@ func TestThousandsOfOffers(t *testing.T) {
 		t.Error(err)
 	}
 	_, err := shop.Cheapest(balls(1_000_000))
-	if !errors.Is(err, shopping.ErrSize) {
+	if !errors.Is(err, units.ErrLimit) {
 		t.Errorf("got %v, want ErrSize", err)
 	}
 	want := `shopping.Shop.Cheapest: offers of "balls" "5000": too large to solve: want fewer offers, a smaller need, or sizes with a larger common measure`
 	if err == nil || err.Error() != want {
 		t.Errorf("got %v, want %s", err, want)
 	}
-	if _, err := oneRate(250, -1).Cheapest(balls(1_000_000)); !errors.Is(err, shopping.ErrSize) {
+	if _, err := oneRate(250, -1).Cheapest(balls(1_000_000)); !errors.Is(err, units.ErrLimit) {
 		t.Errorf("got %v, want ErrSize", err)
 	}
 	_, err = shop.Fullest([]shopping.Choice{{Need: balls(0), Most: 1_000_000}})
-	if !errors.Is(err, shopping.ErrSize) {
+	if !errors.Is(err, units.ErrLimit) {
 		t.Errorf("got %v, want ErrSize", err)
 	}
 }
@@ -126,14 +126,14 @@ func TestNoCommonMeasure(t *testing.T) {
 	for i := range shop.Offers {
 		shop.Offers[i].Price = cents(0) // all are equally good
 	}
-	if _, err := shop.Cheapest(garland(1_000_000 * units.Meter)); !errors.Is(err, shopping.ErrSize) {
+	if _, err := shop.Cheapest(garland(1_000_000 * units.Meter)); !errors.Is(err, units.ErrLimit) {
 		t.Errorf("got %v, want ErrSize", err)
 	}
 	// The shortest strand there is, and the longest need.
 	shop.Offers = []shopping.Offer{strand("speck", 1, 0), strand("a", 2_000_000_011, 0)}
 	shop.Offers[0].Price = decimal.New(1, -4)
 	shop.Offers[1].Price = decimal.New(2_000_000_011, -4)
-	if _, err := shop.Cheapest(garland(999_983 * units.Meter)); !errors.Is(err, shopping.ErrSize) {
+	if _, err := shop.Cheapest(garland(999_983 * units.Meter)); !errors.Is(err, units.ErrLimit) {
 		t.Errorf("got %v, want ErrSize", err)
 	}
 }
@@ -148,7 +148,7 @@ func TestManyRolls(t *testing.T) {
 		})
 	}
 	needs := []shopping.Need{{Item: "ribbon", Quantity: ofLength(1_000_000, units.Inch)}}
-	if _, err := shop.Cheapest(needs...); !errors.Is(err, shopping.ErrSize) {
+	if _, err := shop.Cheapest(needs...); !errors.Is(err, units.ErrLimit) {
 		t.Errorf("got %v, want ErrSize", err)
 	}
 	// More pieces than one search for a packing takes, beside a running length.
@@ -160,7 +160,7 @@ func TestManyRolls(t *testing.T) {
 	// The length of all is one more cover.
 	needs[0].Quantity.Pieces = 1
 	needs[1].Quantity.Length = 500_000 * units.Inch
-	if _, err := shop.Cheapest(needs...); !errors.Is(err, shopping.ErrSize) {
+	if _, err := shop.Cheapest(needs...); !errors.Is(err, units.ErrLimit) {
 		t.Errorf("got %v, want ErrSize", err)
 	}
 }
@@ -175,7 +175,7 @@ func TestOverlapWithoutMeasure(t *testing.T) {
 		{Item: "ribbon", Quantity: ofLength(1, units.Yard)},
 		{Item: "ribbon", Quantity: ofLength(0, 20_000*units.Yard)},
 	}
-	if _, err := shop.Cheapest(needs...); !errors.Is(err, shopping.ErrSize) {
+	if _, err := shop.Cheapest(needs...); !errors.Is(err, units.ErrLimit) {
 		t.Errorf("got %v, want ErrSize", err)
 	}
 }
@@ -208,14 +208,14 @@ func TestManyCuts(t *testing.T) {
 			return all
 		}(),
 	} {
-		if _, err := shop.Cheapest(needs...); !errors.Is(err, shopping.ErrSize) {
+		if _, err := shop.Cheapest(needs...); !errors.Is(err, units.ErrLimit) {
 			t.Errorf("%s: got %v, want ErrSize", reason, err)
 		}
 	}
 	for i := range 63 {
 		shop.Offers = append(shop.Offers, shopping.Offer{Item: "ribbon", Name: strconv.Itoa(i), Pack: ofLength(0, units.Length(i+80)*units.Inch), Price: cents(500)})
 	}
-	if _, err := shop.Cheapest(need(1, units.Foot), need(1, units.Yard)); !errors.Is(err, shopping.ErrSize) {
+	if _, err := shop.Cheapest(need(1, units.Foot), need(1, units.Yard)); !errors.Is(err, units.ErrLimit) {
 		t.Errorf("got %v, want ErrSize", err)
 	}
 	// One length is the same problem as packs, and has their bounds.

@@ -5,6 +5,8 @@ import (
 	"slices"
 	"sort"
 	"strconv"
+
+	"example.com/fircone/units"
 )
 
 // A Choice is a need whose number of pieces is open: at least the pieces of
@@ -54,7 +56,7 @@ const (
 //
 // An item that is open may appear only once, at most 100 are open, and their
 // counts, from fewest to most, are at most 1,000,000 together.
-// If even the fewest cost more than the budget, the error wraps [ErrBudget] and
+// If even the fewest cost more than the budget, the error wraps [units.ErrBudget] and
 // says what budget would do; so it does for a budget of zero, unless what is owned will
 // do or the offers are free. The other errors are those of [Shop.Cheapest].
 //
@@ -88,7 +90,7 @@ func (s Shop) Fullest(choices []Choice) (List, error) {
 		least += fewest
 	}
 	if least > budget {
-		return List{}, c.fail(ErrBudget, "budget", money(s.Budget), "at least "+money(amount(least))+" for the fewest")
+		return List{}, c.fail(units.ErrBudget, "budget", money(s.Budget), "at least "+money(amount(least))+" for the fewest")
 	}
 	f.budget = budget - spent
 	counts := f.fill()
@@ -109,7 +111,7 @@ func (s Shop) Filled(choices []Choice, percent int) (List, error) {
 		return List{}, err
 	}
 	if percent < 0 || percent > 100 {
-		return List{}, c.fail(ErrRange, "percent", strconv.Itoa(percent), "0 to 100")
+		return List{}, c.fail(units.ErrRange, "percent", strconv.Itoa(percent), "0 to 100")
 	}
 	counts := make([]int, len(open))
 	for k, i := range open {
@@ -144,20 +146,20 @@ func (s Shop) choices(c *checker, choices []Choice) (open []int, fixed []Need, e
 		field := "choice " + strconv.Itoa(i+1) + " of " + strconv.Quote(choice.Need.Item)
 		switch {
 		case q.Length != 0:
-			return nil, nil, c.fail(ErrKind, field+": quantity", q.String(), "pieces, or 0 for the most")
+			return nil, nil, c.fail(units.ErrFit, field+": quantity", q.String(), "pieces, or 0 for the most")
 		case choice.Most < q.Pieces || choice.Most > maxPieces:
-			return nil, nil, c.fail(ErrRange, field+": most", strconv.Itoa(choice.Most), "0, or "+q.String()+" to "+strconv.Itoa(maxPieces))
+			return nil, nil, c.fail(units.ErrRange, field+": most", strconv.Itoa(choice.Most), "0, or "+q.String()+" to "+strconv.Itoa(maxPieces))
 		case items[choice.Need.Item] > 1:
-			return nil, nil, c.fail(ErrDuplicate, field+": item", choice.Need.Item, "one choice of an item that is open")
+			return nil, nil, c.fail(units.ErrDuplicate, field+": item", choice.Need.Item, "one choice of an item that is open")
 		}
 		open = append(open, i)
 		counts += int64(choice.Most - q.Pieces)
 	}
 	if len(open) > maxOpen {
-		return nil, nil, c.fail(ErrSize, "number of open choices", strconv.Itoa(len(open)), "at most "+strconv.Itoa(maxOpen))
+		return nil, nil, c.fail(units.ErrLimit, "number of open choices", strconv.Itoa(len(open)), "at most "+strconv.Itoa(maxOpen))
 	}
 	if counts > maxSpan {
-		return nil, nil, c.fail(ErrSize, "counts of the open choices", strconv.FormatInt(counts, 10), "at most "+strconv.Itoa(maxSpan))
+		return nil, nil, c.fail(units.ErrLimit, "counts of the open choices", strconv.FormatInt(counts, 10), "at most "+strconv.Itoa(maxSpan))
 	}
 	return open, fixed, nil
 }

@@ -7,6 +7,8 @@ import (
 	"strconv"
 	"testing"
 
+	"example.com/fircone/units"
+
 	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
 )
@@ -95,14 +97,14 @@ func TestFullestIsLeximin(t *testing.T) {
 		got, err := s.Fullest(choices)
 		switch {
 		case short:
-			if !errors.Is(err, ErrShort) {
-				t.Fatalf("got %v, want ErrShort", err)
+			if !errors.Is(err, units.ErrShort) {
+				t.Fatalf("got %v, want units.ErrShort", err)
 			}
 			return
 		case best == nil:
-			var e *Error
-			if !errors.As(err, &e) || e.Err != ErrBudget || e.Want != "at least "+money(least)+" for the fewest" {
-				t.Fatalf("got %v, want ErrBudget and %v", err, least)
+			var e *units.Error
+			if !errors.As(err, &e) || e.Err != units.ErrBudget || e.Want != "at least "+money(least)+" for the fewest" {
+				t.Fatalf("got %v, want units.ErrBudget and %v", err, least)
 			}
 			return
 		case err != nil:
@@ -142,7 +144,7 @@ func TestBasisOfChoice(t *testing.T) {
 	if err != nil || l.Purchases[0].Needs[0].Quantity.Pieces != 8 {
 		t.Errorf("got %v, %v, want no more than are left", l.Purchases, err)
 	}
-	if _, err := s.Fullest(choice("reel")); !errors.Is(err, ErrKind) {
-		t.Errorf("got %v, want ErrKind", err)
+	if _, err := s.Fullest(choice("reel")); !errors.Is(err, units.ErrFit) {
+		t.Errorf("got %v, want units.ErrFit", err)
 	}
 }

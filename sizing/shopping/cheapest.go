@@ -77,11 +77,11 @@ type Cut struct {
 // and a running length whose strands overlap, there may be a way where the error
 // says that the shelves are not enough.
 //
-// It returns an [Error] that names the offer or need and its field: wrapping
-// [ErrShort] if there is not enough to buy, saying how far it goes (of several runs:
-// joined to one line); [ErrKind] if an item is needed in pieces and offered and owned
-// by length only, or the reverse; [ErrSize] if the problem is past the bounds in the
-// package documentation; and [ErrRange], [ErrText] or [ErrDuplicate] for a field that
+// It returns an [units.Error] that names the offer or need and its field: wrapping
+// [units.ErrShort] if there is not enough to buy, saying how far it goes (of several runs:
+// joined to one line); [units.ErrFit] if an item is needed in pieces and offered and owned
+// by length only, or the reverse; [units.ErrLimit] if the problem is past the bounds in the
+// package documentation; and [units.ErrRange], [units.ErrSyntax] or [units.ErrDuplicate] for a field that
 // is wrong in itself.
 func (s Shop) Cheapest(needs ...Need) (Purchase, error) {
 	c := newChecker("Shop.Cheapest")
@@ -92,11 +92,11 @@ func (s Shop) Cheapest(needs ...Need) (Purchase, error) {
 		return Purchase{}, err
 	}
 	if len(needs) == 0 {
-		return Purchase{}, c.fail(ErrRange, "number of needs", "0", "at least 1")
+		return Purchase{}, c.fail(units.ErrRange, "number of needs", "0", "at least 1")
 	}
 	for _, n := range needs {
 		if n.Item != needs[0].Item {
-			return Purchase{}, c.fail(ErrKind, "need of item", n.Item, "all of one item, "+strconv.Quote(needs[0].Item))
+			return Purchase{}, c.fail(units.ErrFit, "need of item", n.Item, "all of one item, "+strconv.Quote(needs[0].Item))
 		}
 	}
 	return s.cheapest(c, needs)
@@ -105,7 +105,7 @@ func (s Shop) Cheapest(needs ...Need) (Purchase, error) {
 // needs checks each of needs by itself.
 func (c *checker) needs(needs []Need) error {
 	if len(needs) > maxEntries {
-		return c.fail(ErrRange, "number of needs", strconv.Itoa(len(needs)), "at most "+strconv.Itoa(maxEntries))
+		return c.fail(units.ErrRange, "number of needs", strconv.Itoa(len(needs)), "at most "+strconv.Itoa(maxEntries))
 	}
 	for i, n := range needs {
 		field := "need " + strconv.Itoa(i+1)
@@ -114,7 +114,7 @@ func (c *checker) needs(needs []Need) error {
 		}
 		field += " of " + strconv.Quote(n.Item)
 		if !plain(n.Room) {
-			return c.fail(ErrText, field+": room", n.Room, "at most "+strconv.Itoa(maxName)+" bytes of text in one line")
+			return c.fail(units.ErrSyntax, field+": room", n.Room, "at most "+strconv.Itoa(maxName)+" bytes of text in one line")
 		}
 		if err := c.quantity(field+": quantity", n.Quantity, maxLength); err != nil {
 			return err
@@ -187,13 +187,13 @@ func (c *checker) demand(needs []Need) (demand, error) {
 	field := "needs of " + strconv.Quote(needs[0].Item) + " in all"
 	switch {
 	case d.pieces > maxPieces:
-		return demand{}, c.fail(ErrRange, field, strconv.FormatInt(d.pieces, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+		return demand{}, c.fail(units.ErrRange, field, strconv.FormatInt(d.pieces, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
 	case whole > maxPieces:
-		return demand{}, c.fail(ErrRange, field, strconv.FormatInt(whole, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+		return demand{}, c.fail(units.ErrRange, field, strconv.FormatInt(whole, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
 	case lengths > maxLength:
-		return demand{}, c.fail(ErrRange, field, lengths.String(), "0 to "+maxLength.String())
+		return demand{}, c.fail(units.ErrRange, field, lengths.String(), "0 to "+maxLength.String())
 	case d.pieces > 0 && lengths > 0:
-		return demand{}, c.fail(ErrKind, field, lengths.String()+" and "+strconv.FormatInt(d.pieces, 10)+" pieces", "either pieces or lengths")
+		return demand{}, c.fail(units.ErrFit, field, lengths.String()+" and "+strconv.FormatInt(d.pieces, 10)+" pieces", "either pieces or lengths")
 	}
 	for l, n := range wholes {
 		d.wholes = append(d.wholes, Quantity{Pieces: int(n), Length: l})
@@ -220,7 +220,7 @@ func (s Shop) stock(c *checker, item string, d demand) (itemStock, error) {
 		case (o.Pack.Length == 0) == (d.pieces > 0):
 			stock.offers = append(stock.offers, o)
 		case other == nil:
-			other = c.fail(ErrKind, "offer "+strconv.Quote(o.Name)+": pack", o.Pack.String(), want)
+			other = c.fail(units.ErrFit, "offer "+strconv.Quote(o.Name)+": pack", o.Pack.String(), want)
 		}
 	}
 	pieces := int64(0)
@@ -229,11 +229,11 @@ func (s Shop) stock(c *checker, item string, d demand) (itemStock, error) {
 		case o.Item != item || o.Quantity == (Quantity{}):
 		case (o.Quantity.Length == 0) == (d.pieces > 0):
 			if pieces += int64(o.Quantity.Pieces); pieces > maxOwned {
-				return itemStock{}, c.fail(ErrRange, "owned "+strconv.Quote(item)+" in all", strconv.FormatInt(pieces, 10), "at most "+strconv.Itoa(maxOwned)+" pieces")
+				return itemStock{}, c.fail(units.ErrRange, "owned "+strconv.Quote(item)+" in all", strconv.FormatInt(pieces, 10), "at most "+strconv.Itoa(maxOwned)+" pieces")
 			}
 			stock.owned = append(stock.owned, o.Quantity)
 		case other == nil:
-			other = c.fail(ErrKind, "owned "+strconv.Quote(item)+": quantity", o.Quantity.String(), want)
+			other = c.fail(units.ErrFit, "owned "+strconv.Quote(item)+": quantity", o.Quantity.String(), want)
 		}
 	}
 	if len(stock.offers) == 0 && len(stock.owned) == 0 && other != nil {
@@ -446,12 +446,12 @@ func usable(packs []pack) (kinds []int, some []pack) {
 
 // size makes the error for a cover that is too large.
 func (c *checker) size(item string, offers int) error {
-	return c.fail(ErrSize, "offers of "+strconv.Quote(item), strconv.Itoa(offers), "fewer offers, a smaller need, or sizes with a larger common measure")
+	return c.fail(units.ErrLimit, "offers of "+strconv.Quote(item), strconv.Itoa(offers), "fewer offers, a smaller need, or sizes with a larger common measure")
 }
 
 // short makes the error for a need that the shelves do not cover.
 func (c *checker) short(item, need, reach, missing string) error {
-	return c.fail(ErrShort, "needs of "+strconv.Quote(item), need, "at most "+reach+": "+missing+" short")
+	return c.fail(units.ErrShort, "needs of "+strconv.Quote(item), need, "at most "+reach+": "+missing+" short")
 }
 
 // buy fills in the packs bought and what they cost.

@@ -327,7 +327,7 @@ func TestStrands(t *testing.T) {
 		p, err := s.Cheapest(shopping.Need{Item: "garland", Quantity: shopping.Quantity{Length: need}})
 		if best == nil {
 			want := "at most " + reach.String() + ": " + (need - reach).String() + " short"
-			if e, ok := err.(*shopping.Error); !ok || e.Err != shopping.ErrShort || e.Want != want {
+			if e, ok := err.(*units.Error); !ok || e.Err != units.ErrShort || e.Want != want {
 				t.Fatalf("got %v, want %s", err, want)
 			}
 			return

@@ -80,7 +80,7 @@ func (c *checker) cutting(item string, wholes []Quantity, stock itemStock, rolls
 	field, value := "needs of "+strconv.Quote(item), strconv.Itoa(total)+" whole pieces of "+strconv.Itoa(len(lengths))+" lengths"
 	solver, ok := newCutter(lengths, demand, some)
 	if !ok {
-		return cutting{}, c.fail(ErrSize, field, value, "at most "+strconv.Itoa(maxCutPieces)+" pieces of "+strconv.Itoa(maxCutKinds)+" lengths from "+strconv.Itoa(maxCutKinds)+" kinds of rolls")
+		return cutting{}, c.fail(units.ErrLimit, field, value, "at most "+strconv.Itoa(maxCutPieces)+" pieces of "+strconv.Itoa(maxCutKinds)+" lengths from "+strconv.Itoa(maxCutKinds)+" kinds of rolls")
 	}
 	share := c.work / c.items
 	solver.effort = share
@@ -94,7 +94,7 @@ func (c *checker) cutting(item string, wholes []Quantity, stock itemStock, rolls
 	case solver.short:
 		return cutting{}, c.short(item, strconv.Itoa(total)+" whole pieces", strconv.Itoa(most), strconv.Itoa(total-most))
 	case solver.packs == nil:
-		return cutting{}, c.fail(ErrSize, field, value, "fewer pieces, or fewer items in one list")
+		return cutting{}, c.fail(units.ErrLimit, field, value, "fewer pieces, or fewer items in one list")
 	}
 	cut := cutting{packs: make([]int64, len(stock.offers)), patterns: solver.patterns, bound: bound / solver.unit * solver.measure}
 	for i, n := range solver.packs {

@@ -118,7 +118,7 @@ func TestWholePieces(t *testing.T) {
 		p, err := s.Cheapest(shopping.Need{Item: "ribbon", Quantity: need})
 		if best == nil {
 			want := "at most " + strconv.Itoa(reach) + ": " + strconv.Itoa(need.Pieces-reach) + " short"
-			if e, ok := err.(*shopping.Error); !ok || e.Err != shopping.ErrShort || e.Want != want {
+			if e, ok := err.(*units.Error); !ok || e.Err != units.ErrShort || e.Want != want {
 				t.Fatalf("got %v, want %s", err, want)
 			}
 			return

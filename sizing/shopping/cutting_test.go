@@ -413,11 +413,11 @@ func TestWorkIsShared(t *testing.T) {
 	if err != nil || all <= 0 {
 		t.Fatalf("%d, %v", all, err)
 	}
-	if few, err := spent(200, 1); !errors.Is(err, ErrSize) || few < 200 {
-		t.Errorf("%d, %v, want ErrSize", few, err)
+	if few, err := spent(200, 1); !errors.Is(err, units.ErrLimit) || few < 200 {
+		t.Errorf("%d, %v, want units.ErrLimit", few, err)
 	}
-	if few, err := spent(2000, 10); !errors.Is(err, ErrSize) || few < 200 || few > 2000 {
-		t.Errorf("%d of ten, %v, want ErrSize", few, err)
+	if few, err := spent(2000, 10); !errors.Is(err, units.ErrLimit) || few < 200 || few > 2000 {
+		t.Errorf("%d of ten, %v, want units.ErrLimit", few, err)
 	}
 
 	balls := Shop{Offers: []Offer{
@@ -425,7 +425,7 @@ func TestWorkIsShared(t *testing.T) {
 		{Item: "balls", Name: "5", Pack: Quantity{Pieces: 5}, Price: decimal.New(5, 0)},
 	}}
 	c := &checker{method: "Shop.List", work: 3000, items: 2}
-	for _, want := range []error{nil, ErrSize} {
+	for _, want := range []error{nil, units.ErrLimit} {
 		if _, err := balls.cheapest(c, []Need{{Item: "balls", Quantity: Quantity{Pieces: 999}}}); !errors.Is(err, want) {
 			t.Errorf("got %v, want %v", err, want)
 		}
@@ -454,8 +454,8 @@ func TestUndecidedRuns(t *testing.T) {
 		needs[i].Quantity.Length = 5 * units.Foot
 	}
 	c = &checker{method: "Shop.List", work: 1000, items: 100}
-	if _, err := shop.cheapest(c, needs[:4]); !errors.Is(err, ErrSize) {
-		t.Errorf("got %v, want ErrSize", err)
+	if _, err := shop.cheapest(c, needs[:4]); !errors.Is(err, units.ErrLimit) {
+		t.Errorf("got %v, want units.ErrLimit", err)
 	}
 	c = &checker{method: "Shop.List", work: 100_000, items: 100}
 	if p, err := shop.cheapest(c, needs[:4]); err != nil || p.Buys[0].Packs != 4 {

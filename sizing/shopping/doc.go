@@ -87,10 +87,10 @@
 //	basis and source of a need              any text: they are handed on as they are
 //	offers, owned entries, needs            5,000 of each
 //
-// What is beyond them is an error wrapping [ErrRange] or [ErrText]. The time and
+// What is beyond them is an error wrapping [units.ErrRange] or [units.ErrSyntax]. The time and
 // room that the search takes are bounded too: 250,000,000 steps for all items of
 // one call together, which took at most 2 s of one core of a 2-core machine under
-// other load, and 55 MB. A problem that takes more is an error wrapping [ErrSize]:
+// other load, and 55 MB. A problem that takes more is an error wrapping [units.ErrLimit]:
 //
 //	packs      takes a step for each amount up to the need, counted in the largest
 //	           measure that divides all packs smaller than it, and each offer (a

@@ -5,10 +5,10 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"github.com/shopspring/decimal"
-
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
 )
 
 // Of strands at one price, those that leave less are taken, whichever is offered
@@ -61,7 +61,7 @@ func TestRunsTogetherOrApart(t *testing.T) {
 			needs, apart = append(needs, n), apart.Add(p.Cost)
 		}
 		p, err := shop.Cheapest(needs...)
-		if errors.Is(err, shopping.ErrSize) {
+		if errors.Is(err, units.ErrLimit) {
 			continue
 		}
 		if err != nil || p.Cost.GreaterThan(apart) || p.Bound.GreaterThan(p.Cost) {

@@ -214,7 +214,7 @@ func ExampleShop_List_shelf() {
 	shop.Offers[0].Shelf = shopping.Left(3)
 	_, err := shop.List(station())
 	fmt.Println(err)
-	fmt.Println(errors.Is(err, shopping.ErrShort))
+	fmt.Println(errors.Is(err, units.ErrShort))
 	// Output:
 	// shopping.Shop.List: needs of "picks" "49": not enough to buy: want at most 36: 13 short
 	// true
@@ -356,7 +356,7 @@ func ExampleParseQuantity() {
 	// 27
 	// 81 ft
 	// 4 of 4 ft 6 in
-	// shopping.ParseQuantity: text "27 of": bad text: want a number of pieces, a length, or both as in "4 of 54 in"
+	// shopping.ParseQuantity: text "27 of": not understood: want a number of pieces, a length, or both as in "4 of 54 in"
 }
 
 func ExampleQuantity_String() {
@@ -543,7 +543,7 @@ func ExampleError_Error() {
 
 func ExampleError_Unwrap() {
 	_, err := shopping.Shop{}.Cheapest(station()...)
-	fmt.Println(errors.Is(err, shopping.ErrShort))
+	fmt.Println(errors.Is(err, units.ErrShort))
 	// Output:
 	// true
 }

@@ -32,7 +32,7 @@ func TestLastThatIsTaken(t *testing.T) {
 		t.Error(err)
 	}
 	s.Overlap["ribbon"] = -1
-	if err := c.shop(s); !errors.Is(err, ErrRange) {
+	if err := c.shop(s); !errors.Is(err, units.ErrRange) {
 		t.Errorf("got %v", err)
 	}
 	for _, d := range []decimal.Decimal{
@@ -56,7 +56,7 @@ func TestLastThatIsTaken(t *testing.T) {
 		t.Error(err)
 	}
 	long[1].Quantity.Length++
-	if _, err := c.demand(long); !errors.Is(err, ErrRange) {
+	if _, err := c.demand(long); !errors.Is(err, units.ErrRange) {
 		t.Errorf("got %v", err)
 	}
 	choices := []Choice{
@@ -67,7 +67,7 @@ func TestLastThatIsTaken(t *testing.T) {
 		t.Errorf("got %v, %v, %v", open, fixed, err)
 	}
 	choices[1].Most++
-	if _, _, err := s.choicesOnly(choices); !errors.Is(err, ErrSize) {
+	if _, _, err := s.choicesOnly(choices); !errors.Is(err, units.ErrLimit) {
 		t.Errorf("got %v", err)
 	}
 }

@@ -39,11 +39,11 @@ const maxQuantityText = 80
 // pieces ("27"), a length in any form that [units.ParseLength] reads ("81 ft"),
 // or whole pieces, a number and a length with " of " between them ("4 of 54 in").
 // The number of pieces is written in digits alone.
-// A text of more than 80 bytes, or of another form, is an [Error] wrapping
-// [ErrText]; bounds are checked where the quantity is used.
+// A text of more than 80 bytes, or of another form, is an [units.Error] wrapping
+// [units.ErrSyntax]; bounds are checked where the quantity is used.
 func ParseQuantity(s string) (Quantity, error) {
 	bad := func(want string) (Quantity, error) {
-		return Quantity{}, &Error{Func: "ParseQuantity", Field: "text", Value: clip(s), Want: want, Err: ErrText}
+		return Quantity{}, &units.Error{Func: "shopping.ParseQuantity", Field: "text", Value: clip(s), Want: want, Err: units.ErrSyntax}
 	}
 	if len(s) > maxQuantityText {
 		return bad("at most " + strconv.Itoa(maxQuantityText) + " bytes")
@@ -117,10 +117,10 @@ func (q *Quantity) UnmarshalJSON(data []byte) error {
 	}
 	if strings.HasPrefix(text, `"`) {
 		if json.Unmarshal(data, &text) != nil {
-			return &Error{Func: "Quantity.UnmarshalJSON", Field: "quantity", Value: clip(text), Want: "a text in JSON", Err: ErrText}
+			return &units.Error{Func: "shopping.Quantity.UnmarshalJSON", Field: "quantity", Value: clip(text), Want: "a text in JSON", Err: units.ErrSyntax}
 		}
 	} else if _, ok := parseDigits(text); !ok {
-		return &Error{Func: "Quantity.UnmarshalJSON", Field: "quantity", Value: clip(text), Want: "a whole number of at most 9 digits, or a text", Err: ErrText}
+		return &units.Error{Func: "shopping.Quantity.UnmarshalJSON", Field: "quantity", Value: clip(text), Want: "a whole number of at most 9 digits, or a text", Err: units.ErrSyntax}
 	}
 	parsed, err := ParseQuantity(text)
 	if err != nil {

@@ -69,7 +69,7 @@ func TestQuantityText(t *testing.T) {
 func TestBadQuantityText(t *testing.T) {
 	const forms = `a number of pieces, a length, or both as in "4 of 54 in"`
 	long := strings.Repeat("7", 81)
-	for text, want := range map[string]*shopping.Error{
+	for text, want := range map[string]*units.Error{
 		"":                 {Want: forms},
 		" ":                {Want: forms},
 		"-3":               {Want: forms},
@@ -91,20 +91,20 @@ func TestBadQuantityText(t *testing.T) {
 		if want.Value == "" {
 			want.Value = text
 		}
-		want.Func, want.Field = "ParseQuantity", "text"
+		want.Func, want.Field = "shopping.ParseQuantity", "text"
 		_, err := shopping.ParseQuantity(text)
-		checkError(t, text, err, shopping.ErrText, want)
+		checkError(t, text, err, units.ErrSyntax, want)
 		q := ofLength(1, 2)
 		data, _ := json.Marshal(text)
-		checkError(t, text, q.UnmarshalJSON(data), shopping.ErrText, want)
+		checkError(t, text, q.UnmarshalJSON(data), units.ErrSyntax, want)
 		if q != ofLength(1, 2) {
 			t.Errorf("%q: changed to %v", text, q)
 		}
 	}
 	for _, text := range []string{"-1", "1.5", "1e3", "true", "{}", "[1]", "1234567890"} {
 		var q shopping.Quantity
-		checkError(t, text, json.Unmarshal([]byte(text), &q), shopping.ErrText, &shopping.Error{
-			Func: "Quantity.UnmarshalJSON", Field: "quantity", Value: text, Want: "a whole number of at most 9 digits, or a text",
+		checkError(t, text, json.Unmarshal([]byte(text), &q), units.ErrSyntax, &units.Error{
+			Func: "shopping.Quantity.UnmarshalJSON", Field: "quantity", Value: text, Want: "a whole number of at most 9 digits, or a text",
 		})
 	}
 	var q shopping.Quantity

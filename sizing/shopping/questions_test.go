@@ -4,9 +4,10 @@ import (
 	"errors"
 	"fmt"
 
-	"github.com/shopspring/decimal"
-
 	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
 )
 
 // Which boxes do I buy for 49 balls, in boxes of 6 at 5.00, 12 at 9.00 and 24 at 16.00?
@@ -57,7 +58,7 @@ func ExampleShop_Fullest_question() {
 
 	shop.Budget = decimal.RequireFromString("20.00")
 	_, err := shop.Fullest(choices)
-	fmt.Println(errors.Is(err, shopping.ErrBudget), err)
+	fmt.Println(errors.Is(err, units.ErrBudget), err)
 	// Output:
 	// 6 stars
 	// 6 bells

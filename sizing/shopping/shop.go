@@ -94,7 +94,7 @@ func (s *Shelf) UnmarshalJSON(data []byte) error {
 	}
 	n, ok := parseDigits(string(data))
 	if !ok {
-		return &Error{Func: "Shelf.UnmarshalJSON", Field: "shelf", Value: clip(string(data)), Want: "a whole number of at most 9 digits, or null", Err: ErrText}
+		return &units.Error{Func: "shopping.Shelf.UnmarshalJSON", Field: "shelf", Value: clip(string(data)), Want: "a whole number of at most 9 digits, or null", Err: units.ErrSyntax}
 	}
 	*s = Left(n)
 	return nil
@@ -125,16 +125,16 @@ type checker struct {
 func newChecker(method string) *checker { return &checker{method: method, work: maxWork, items: 1} }
 
 func (c *checker) fail(err error, field, value, want string) error {
-	return &Error{Func: c.method, Field: field, Value: clip(value), Want: want, Err: err}
+	return &units.Error{Func: "shopping." + c.method, Field: field, Value: clip(value), Want: want, Err: err}
 }
 
 // shop checks all of s.
 func (c *checker) shop(s Shop) error {
 	if len(s.Offers) > maxEntries {
-		return c.fail(ErrRange, "number of offers", strconv.Itoa(len(s.Offers)), "at most "+strconv.Itoa(maxEntries))
+		return c.fail(units.ErrRange, "number of offers", strconv.Itoa(len(s.Offers)), "at most "+strconv.Itoa(maxEntries))
 	}
 	if len(s.Owned) > maxEntries {
-		return c.fail(ErrRange, "number of owned entries", strconv.Itoa(len(s.Owned)), "at most "+strconv.Itoa(maxEntries))
+		return c.fail(units.ErrRange, "number of owned entries", strconv.Itoa(len(s.Owned)), "at most "+strconv.Itoa(maxEntries))
 	}
 	seen := make(map[[2]string]bool, len(s.Offers))
 	for i, o := range s.Offers {
@@ -147,26 +147,26 @@ func (c *checker) shop(s Shop) error {
 			return err
 		}
 		if seen[[2]string{o.Item, o.Name}] {
-			return c.fail(ErrDuplicate, field+": name", o.Name, "one offer of that name for "+strconv.Quote(o.Item))
+			return c.fail(units.ErrDuplicate, field+": name", o.Name, "one offer of that name for "+strconv.Quote(o.Item))
 		}
 		seen[[2]string{o.Item, o.Name}] = true
 		if err := c.quantity(field+": pack", o.Pack, maxStrand); err != nil {
 			return err
 		}
 		if o.Pack == (Quantity{}) {
-			return c.fail(ErrRange, field+": pack", o.Pack.String(), "at least 1 piece or a length")
+			return c.fail(units.ErrRange, field+": pack", o.Pack.String(), "at least 1 piece or a length")
 		}
 		if o.Pack.Length > 0 && o.Pack.Length <= s.Overlap[o.Item] {
-			return c.fail(ErrRange, field+": pack", o.Pack.String(), "strands longer than the overlap of "+s.Overlap[o.Item].String())
+			return c.fail(units.ErrRange, field+": pack", o.Pack.String(), "strands longer than the overlap of "+s.Overlap[o.Item].String())
 		}
 		if o.Price == (decimal.Decimal{}) {
-			return c.fail(ErrRange, field+": price", "none", "a price, written out even if it is 0")
+			return c.fail(units.ErrRange, field+": price", "none", "a price, written out even if it is 0")
 		}
 		if _, err := c.money(field+": price", o.Price, maxPrice); err != nil {
 			return err
 		}
 		if !o.Shelf.Known && o.Shelf.Packs != 0 || o.Shelf.Packs < 0 || o.Shelf.Packs > 999_999_999 {
-			return c.fail(ErrRange, field+": shelf", strconv.Itoa(o.Shelf.Packs), "0 to 999999999, or 0 if it is not known")
+			return c.fail(units.ErrRange, field+": shelf", strconv.Itoa(o.Shelf.Packs), "0 to 999999999, or 0 if it is not known")
 		}
 	}
 	for i, o := range s.Owned {
@@ -180,7 +180,7 @@ func (c *checker) shop(s Shop) error {
 	}
 	for _, item := range slices.Sorted(maps.Keys(s.Overlap)) {
 		if l := s.Overlap[item]; l < 0 || l > maxStrand {
-			return c.fail(ErrRange, "overlap of "+strconv.Quote(clip(item)), l.String(), "0 to "+maxStrand.String())
+			return c.fail(units.ErrRange, "overlap of "+strconv.Quote(clip(item)), l.String(), "0 to "+maxStrand.String())
 		}
 	}
 	return nil
@@ -189,7 +189,7 @@ func (c *checker) shop(s Shop) error {
 // name checks the name of an item or an offer.
 func (c *checker) name(field, name string) error {
 	if name == "" || !plain(name) {
-		return c.fail(ErrText, field, name, "1 to "+strconv.Itoa(maxName)+" bytes of text in one line")
+		return c.fail(units.ErrSyntax, field, name, "1 to "+strconv.Itoa(maxName)+" bytes of text in one line")
 	}
 	return nil
 }
@@ -203,13 +203,13 @@ func plain(s string) bool {
 func (c *checker) quantity(field string, q Quantity, most units.Length) error {
 	switch {
 	case q.Pieces < 0 || q.Pieces > maxPieces:
-		return c.fail(ErrRange, field, q.String(), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+		return c.fail(units.ErrRange, field, q.String(), "0 to "+strconv.Itoa(maxPieces)+" pieces")
 	case q.Pieces == 0 && (q.Length < 0 || q.Length > most):
-		return c.fail(ErrRange, field, q.String(), "0 to "+most.String())
+		return c.fail(units.ErrRange, field, q.String(), "0 to "+most.String())
 	case q.Pieces > 0 && (q.Length < 0 || q.Length > maxStrand):
-		return c.fail(ErrRange, field, q.String(), "pieces of 0 to "+maxStrand.String()+" each")
+		return c.fail(units.ErrRange, field, q.String(), "pieces of 0 to "+maxStrand.String()+" each")
 	case q.Pieces > 0 && q.Length > most/units.Length(q.Pieces):
-		return c.fail(ErrRange, field, q.String(), "at most "+most.String()+" in all")
+		return c.fail(units.ErrRange, field, q.String(), "at most "+most.String()+" in all")
 	}
 	return nil
 }
@@ -221,10 +221,10 @@ func (c *checker) money(field string, d decimal.Decimal, most int64) (int64, err
 	e := int(d.Exponent())
 	digits := d.NumDigits()
 	if e < -64 || e > 64 || digits > 64 {
-		return 0, c.fail(ErrRange, field, "a number of "+strconv.Itoa(digits)+" digits times 10^"+strconv.Itoa(e), want)
+		return 0, c.fail(units.ErrRange, field, "a number of "+strconv.Itoa(digits)+" digits times 10^"+strconv.Itoa(e), want)
 	}
 	if d.Sign() < 0 || d.GreaterThan(decimal.NewFromInt(most)) || !d.Equal(d.Truncate(places)) {
-		return 0, c.fail(ErrRange, field, d.String(), want)
+		return 0, c.fail(units.ErrRange, field, d.String(), want)
 	}
 	return d.Shift(places).IntPart(), nil
 }

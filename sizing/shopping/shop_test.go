@@ -59,44 +59,44 @@ func TestBadShop(t *testing.T) {
 		value  string
 		want   string
 	}{
-		{"no name", with(func(o *shopping.Offer) { o.Name = "" }), shopping.ErrText, "offer 1: name", "", names},
-		{"long name", with(func(o *shopping.Offer) { o.Name = many }), shopping.ErrText, "offer 1: name", many, names},
-		{"two lines", with(func(o *shopping.Offer) { o.Name = "a\nb" }), shopping.ErrText, "offer 1: name", "a\nb", names},
-		{"not text", with(func(o *shopping.Offer) { o.Name = "\xff" }), shopping.ErrText, "offer 1: name", "\xff", names},
-		{"no item", with(func(o *shopping.Offer) { o.Item = "" }), shopping.ErrText, `offer "box of 12": item`, "", names},
-		{"the same name twice", shopping.Shop{Offers: []shopping.Offer{offer(), offer()}}, shopping.ErrDuplicate, `offer "box of 12": name`, "box of 12", `one offer of that name for "picks"`},
-		{"empty pack", pack(shopping.Quantity{}), shopping.ErrRange, `offer "box of 12": pack`, "0", "at least 1 piece or a length"},
-		{"negative pack", pack(shopping.Quantity{Pieces: -1}), shopping.ErrRange, `offer "box of 12": pack`, "-1", "0 to 1000000 pieces"},
-		{"huge pack", pack(shopping.Quantity{Pieces: 1_000_001}), shopping.ErrRange, `offer "box of 12": pack`, "1000001", "0 to 1000000 pieces"},
-		{"negative strand", pack(ofLength(0, -units.Foot)), shopping.ErrRange, `offer "box of 12": pack`, "-1 ft", "0 to 1000 m"},
-		{"long strand", pack(ofLength(0, 1000*units.Meter+1)), shopping.ErrRange, `offer "box of 12": pack`, (1000*units.Meter + 1).String(), "0 to 1000 m"},
-		{"negative strands", pack(ofLength(2, -units.Foot)), shopping.ErrRange, `offer "box of 12": pack`, "2 of -1 ft", "pieces of 0 to 1000 m each"},
-		{"long strands", pack(ofLength(2, 1000*units.Meter+1)), shopping.ErrRange, `offer "box of 12": pack`, "2 of " + (1000*units.Meter + 1).String(), "pieces of 0 to 1000 m each"},
-		{"long pack", pack(ofLength(2, 501*units.Meter)), shopping.ErrRange, `offer "box of 12": pack`, "2 of 501 m", "at most 1000 m in all"},
-		{"negative price", price(cents(-1)), shopping.ErrRange, `offer "box of 12": price`, "-0.01", money},
-		{"price over a million", price(decimal.RequireFromString("1000000.01")), shopping.ErrRange, `offer "box of 12": price`, "1000000.01", money},
-		{"five places", price(decimal.New(12345, -5)), shopping.ErrRange, `offer "box of 12": price`, "0.12345", money},
-		{"absurd exponent", price(decimal.New(1, -1_000_000)), shopping.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^-1000000", money},
-		{"least exponent", price(decimal.New(1, math.MinInt32)), shopping.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^-2147483648", money},
-		{"greatest exponent", price(decimal.New(1, math.MaxInt32)), shopping.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^2147483647", money},
-		{"nothing, with an absurd exponent", price(decimal.New(0, 65)), shopping.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^65", money},
-		{"nothing, with as absurd an exponent below", price(decimal.New(0, -65)), shopping.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^-65", money},
-		{"many digits", price(decimal.NewFromBigInt(new(big.Int).Exp(big.NewInt(10), big.NewInt(64), nil), -64)), shopping.ErrRange, `offer "box of 12": price`, "a number of 65 digits times 10^-64", money},
-		{"negative shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(-1) }), shopping.ErrRange, `offer "box of 12": shelf`, "-1", "0 to 999999999, or 0 if it is not known"},
-		{"huge shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(1_000_000_000) }), shopping.ErrRange, `offer "box of 12": shelf`, "1000000000", "0 to 999999999, or 0 if it is not known"},
-		{"a number that is not known", with(func(o *shopping.Offer) { o.Shelf.Packs = 3 }), shopping.ErrRange, `offer "box of 12": shelf`, "3", "0 to 999999999, or 0 if it is not known"},
-		{"owned by nobody", owned("", shopping.Quantity{Pieces: 1}), shopping.ErrText, "owned 1: item", "", names},
-		{"negative stock", owned("picks", shopping.Quantity{Pieces: -5}), shopping.ErrRange, "owned 1: quantity", "-5", "0 to 1000000 pieces"},
-		{"long stock", owned("garland", ofLength(1001, 1000*units.Meter)), shopping.ErrRange, "owned 1: quantity", "1001 of 1000 m", "at most 1000000 m in all"},
-		{"negative overlap", shopping.Shop{Overlap: map[string]units.Length{"garland": -1}}, shopping.ErrRange, `overlap of "garland"`, "-0.000001 mm", "0 to 1000 m"},
-		{"long overlap", shopping.Shop{Overlap: map[string]units.Length{"garland": 1001 * units.Meter, "ribbon": -1}}, shopping.ErrRange, `overlap of "garland"`, "1001 m", "0 to 1000 m"},
+		{"no name", with(func(o *shopping.Offer) { o.Name = "" }), units.ErrSyntax, "offer 1: name", "", names},
+		{"long name", with(func(o *shopping.Offer) { o.Name = many }), units.ErrSyntax, "offer 1: name", many, names},
+		{"two lines", with(func(o *shopping.Offer) { o.Name = "a\nb" }), units.ErrSyntax, "offer 1: name", "a\nb", names},
+		{"not text", with(func(o *shopping.Offer) { o.Name = "\xff" }), units.ErrSyntax, "offer 1: name", "\xff", names},
+		{"no item", with(func(o *shopping.Offer) { o.Item = "" }), units.ErrSyntax, `offer "box of 12": item`, "", names},
+		{"the same name twice", shopping.Shop{Offers: []shopping.Offer{offer(), offer()}}, units.ErrDuplicate, `offer "box of 12": name`, "box of 12", `one offer of that name for "picks"`},
+		{"empty pack", pack(shopping.Quantity{}), units.ErrRange, `offer "box of 12": pack`, "0", "at least 1 piece or a length"},
+		{"negative pack", pack(shopping.Quantity{Pieces: -1}), units.ErrRange, `offer "box of 12": pack`, "-1", "0 to 1000000 pieces"},
+		{"huge pack", pack(shopping.Quantity{Pieces: 1_000_001}), units.ErrRange, `offer "box of 12": pack`, "1000001", "0 to 1000000 pieces"},
+		{"negative strand", pack(ofLength(0, -units.Foot)), units.ErrRange, `offer "box of 12": pack`, "-1 ft", "0 to 1000 m"},
+		{"long strand", pack(ofLength(0, 1000*units.Meter+1)), units.ErrRange, `offer "box of 12": pack`, (1000*units.Meter + 1).String(), "0 to 1000 m"},
+		{"negative strands", pack(ofLength(2, -units.Foot)), units.ErrRange, `offer "box of 12": pack`, "2 of -1 ft", "pieces of 0 to 1000 m each"},
+		{"long strands", pack(ofLength(2, 1000*units.Meter+1)), units.ErrRange, `offer "box of 12": pack`, "2 of " + (1000*units.Meter + 1).String(), "pieces of 0 to 1000 m each"},
+		{"long pack", pack(ofLength(2, 501*units.Meter)), units.ErrRange, `offer "box of 12": pack`, "2 of 501 m", "at most 1000 m in all"},
+		{"negative price", price(cents(-1)), units.ErrRange, `offer "box of 12": price`, "-0.01", money},
+		{"price over a million", price(decimal.RequireFromString("1000000.01")), units.ErrRange, `offer "box of 12": price`, "1000000.01", money},
+		{"five places", price(decimal.New(12345, -5)), units.ErrRange, `offer "box of 12": price`, "0.12345", money},
+		{"absurd exponent", price(decimal.New(1, -1_000_000)), units.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^-1000000", money},
+		{"least exponent", price(decimal.New(1, math.MinInt32)), units.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^-2147483648", money},
+		{"greatest exponent", price(decimal.New(1, math.MaxInt32)), units.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^2147483647", money},
+		{"nothing, with an absurd exponent", price(decimal.New(0, 65)), units.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^65", money},
+		{"nothing, with as absurd an exponent below", price(decimal.New(0, -65)), units.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^-65", money},
+		{"many digits", price(decimal.NewFromBigInt(new(big.Int).Exp(big.NewInt(10), big.NewInt(64), nil), -64)), units.ErrRange, `offer "box of 12": price`, "a number of 65 digits times 10^-64", money},
+		{"negative shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(-1) }), units.ErrRange, `offer "box of 12": shelf`, "-1", "0 to 999999999, or 0 if it is not known"},
+		{"huge shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(1_000_000_000) }), units.ErrRange, `offer "box of 12": shelf`, "1000000000", "0 to 999999999, or 0 if it is not known"},
+		{"a number that is not known", with(func(o *shopping.Offer) { o.Shelf.Packs = 3 }), units.ErrRange, `offer "box of 12": shelf`, "3", "0 to 999999999, or 0 if it is not known"},
+		{"owned by nobody", owned("", shopping.Quantity{Pieces: 1}), units.ErrSyntax, "owned 1: item", "", names},
+		{"negative stock", owned("picks", shopping.Quantity{Pieces: -5}), units.ErrRange, "owned 1: quantity", "-5", "0 to 1000000 pieces"},
+		{"long stock", owned("garland", ofLength(1001, 1000*units.Meter)), units.ErrRange, "owned 1: quantity", "1001 of 1000 m", "at most 1000000 m in all"},
+		{"negative overlap", shopping.Shop{Overlap: map[string]units.Length{"garland": -1}}, units.ErrRange, `overlap of "garland"`, "-0.000001 mm", "0 to 1000 m"},
+		{"long overlap", shopping.Shop{Overlap: map[string]units.Length{"garland": 1001 * units.Meter, "ribbon": -1}}, units.ErrRange, `overlap of "garland"`, "1001 m", "0 to 1000 m"},
 		{
 			"a strand that is all overlap",
 			shopping.Shop{Offers: []shopping.Offer{{Item: "garland", Name: "short", Pack: ofLength(0, 2*units.Inch)}}, Overlap: map[string]units.Length{"garland": 2 * units.Inch}},
-			shopping.ErrRange, `offer "short": pack`, "2 in", "strands longer than the overlap of 2 in",
+			units.ErrRange, `offer "short": pack`, "2 in", "strands longer than the overlap of 2 in",
 		},
-		{"too many offers", shopping.Shop{Offers: make([]shopping.Offer, 5001)}, shopping.ErrRange, "number of offers", "5001", "at most 5000"},
-		{"too much owned", shopping.Shop{Owned: make([]shopping.Owned, 5001)}, shopping.ErrRange, "number of owned entries", "5001", "at most 5000"},
+		{"too many offers", shopping.Shop{Offers: make([]shopping.Offer, 5001)}, units.ErrRange, "number of offers", "5001", "at most 5000"},
+		{"too much owned", shopping.Shop{Owned: make([]shopping.Owned, 5001)}, units.ErrRange, "number of owned entries", "5001", "at most 5000"},
 	} {
 		for name, call := range map[string]func() error{
 			"Shop.Cheapest": func() error { _, err := tt.shop.Cheapest(picks(1)); return err },
@@ -104,26 +104,27 @@ func TestBadShop(t *testing.T) {
 			"Shop.Fullest":  func() error { _, err := tt.shop.Fullest([]shopping.Choice{{Need: picks(1)}}); return err },
 			"Shop.Filled":   func() error { _, err := tt.shop.Filled([]shopping.Choice{{Need: picks(1)}}, 50); return err },
 		} {
-			want := &shopping.Error{Func: name, Field: tt.field, Value: tt.value, Want: tt.want}
+			want := &units.Error{Func: name, Field: tt.field, Value: tt.value, Want: tt.want}
 			checkError(t, tt.reason, call(), tt.err, want)
 		}
 	}
 }
 
 // checkError checks that err is want with sentinel in it.
-func checkError(t *testing.T, reason string, err, sentinel error, want *shopping.Error) {
+func checkError(t *testing.T, reason string, err, sentinel error, want *units.Error) {
 	t.Helper()
-	var got *shopping.Error
+	var got *units.Error
 	if !errors.As(err, &got) || !errors.Is(err, sentinel) {
 		t.Errorf("%s: got %v, want %v", reason, err, sentinel)
 		return
 	}
+	want.Func = "shopping." + strings.TrimPrefix(want.Func, "shopping.")
 	plain := *got
 	plain.Err = nil
 	if diff := cmp.Diff(want, &plain); diff != "" {
 		t.Errorf("%s: -want +got\n%s", reason, diff)
 	}
-	if text := "shopping." + want.Func + ": " + want.Field + " " + strconv.Quote(want.Value) + ": " + sentinel.Error() + ": want " + want.Want; err.Error() != text {
+	if text := want.Func + ": " + want.Field + " " + strconv.Quote(want.Value) + ": " + sentinel.Error() + ": want " + want.Want; err.Error() != text {
 		t.Errorf("%s: got %q\nwant %q", reason, err, text)
 	}
 }
@@ -185,31 +186,31 @@ func TestBadNeeds(t *testing.T) {
 		value  string
 		want   string
 	}{
-		{"no item", []shopping.Need{need("", shopping.Quantity{Pieces: 1})}, shopping.ErrText, "need 1: item", "", "1 to 64 bytes of text in one line"},
-		{"long room", []shopping.Need{picks(1), {Item: "picks", Room: strings.Repeat("x", 65)}}, shopping.ErrText, `need 2 of "picks": room`, strings.Repeat("x", 65), "at most 64 bytes of text in one line"},
-		{"negative", []shopping.Need{picks(-1)}, shopping.ErrRange, `need 1 of "picks": quantity`, "-1", "0 to 1000000 pieces"},
-		{"over a million", []shopping.Need{picks(1_000_001)}, shopping.ErrRange, `need 1 of "picks": quantity`, "1000001", "0 to 1000000 pieces"},
-		{"over a million together", []shopping.Need{picks(1_000_000), picks(1)}, shopping.ErrRange, `needs of "picks" in all`, "1000001", "0 to 1000000 pieces"},
-		{"over a million whole pieces", []shopping.Need{need("lace", ofLength(1_000_000, units.Inch)), need("lace", ofLength(1, units.Inch))}, shopping.ErrRange, `needs of "lace" in all`, "1000001", "0 to 1000000 pieces"},
-		{"over a thousand kilometers", []shopping.Need{garland(1_000_000 * units.Meter), garland(1)}, shopping.ErrRange, `needs of "garland" in all`, (1_000_000*units.Meter + 1).String(), "0 to 1000000 m"},
-		{"pieces and lengths", []shopping.Need{picks(2), need("picks", ofLength(0, units.Yard))}, shopping.ErrKind, `needs of "picks" in all`, "3 ft and 2 pieces", "either pieces or lengths"},
-		{"a length of what comes in pieces", []shopping.Need{need("picks", ofLength(0, units.Yard))}, shopping.ErrKind, `offer "box of 12": pack`, "12", "lengths, as it is needed"},
-		{"pieces of what comes by length", []shopping.Need{need("garland", shopping.Quantity{Pieces: 1})}, shopping.ErrKind, `offer "6 ft strand": pack`, "6 ft", "pieces, as it is needed"},
-		{"owned pieces", []shopping.Need{need("bows", ofLength(1, units.Yard))}, shopping.ErrKind, `owned "bows": quantity`, "3", "lengths, as it is needed"},
-		{"owned length", []shopping.Need{need("lace", shopping.Quantity{Pieces: 1})}, shopping.ErrKind, `owned "lace": quantity`, "3 ft", "pieces, as it is needed"},
-		{"not to be had", []shopping.Need{need("bells", shopping.Quantity{Pieces: 5})}, shopping.ErrShort, `needs of "bells"`, "5", "at most 0: 5 short"},
-		{"the shelf is empty too soon", []shopping.Need{garland(13 * units.Foot)}, shopping.ErrShort, `needs of "garland"`, "13 ft", "at most 12 ft: 1 ft short"},
-		{"no length at all", []shopping.Need{need("tinsel", ofLength(0, units.Foot))}, shopping.ErrShort, `needs of "tinsel"`, "1 ft", "at most 0 ft: 1 ft short"},
-		{"longer than any roll", []shopping.Need{need("garland", ofLength(2, 7*units.Foot))}, shopping.ErrShort, `needs of "garland"`, "2 of 7 ft", "at most 0: 2 short"},
-		{"all longer than any roll", []shopping.Need{need("garland", ofLength(2, 7*units.Foot)), need("garland", ofLength(1, 8*units.Foot))}, shopping.ErrShort, `needs of "garland"`, "3 whole pieces", "at most 0: 3 short"},
-		{"one of two is longer", []shopping.Need{need("garland", ofLength(2, 2*units.Foot)), need("garland", ofLength(1, 8*units.Foot))}, shopping.ErrShort, `needs of "garland"`, "3 whole pieces", "at most 2: 1 short"},
-		{"pieces fit, and the rest is too short", []shopping.Need{need("garland", ofLength(2, 4*units.Foot)), garland(5 * units.Foot)}, shopping.ErrShort, `needs of "garland"`, "13 ft", "at most 12 ft: 1 ft short"},
+		{"no item", []shopping.Need{need("", shopping.Quantity{Pieces: 1})}, units.ErrSyntax, "need 1: item", "", "1 to 64 bytes of text in one line"},
+		{"long room", []shopping.Need{picks(1), {Item: "picks", Room: strings.Repeat("x", 65)}}, units.ErrSyntax, `need 2 of "picks": room`, strings.Repeat("x", 65), "at most 64 bytes of text in one line"},
+		{"negative", []shopping.Need{picks(-1)}, units.ErrRange, `need 1 of "picks": quantity`, "-1", "0 to 1000000 pieces"},
+		{"over a million", []shopping.Need{picks(1_000_001)}, units.ErrRange, `need 1 of "picks": quantity`, "1000001", "0 to 1000000 pieces"},
+		{"over a million together", []shopping.Need{picks(1_000_000), picks(1)}, units.ErrRange, `needs of "picks" in all`, "1000001", "0 to 1000000 pieces"},
+		{"over a million whole pieces", []shopping.Need{need("lace", ofLength(1_000_000, units.Inch)), need("lace", ofLength(1, units.Inch))}, units.ErrRange, `needs of "lace" in all`, "1000001", "0 to 1000000 pieces"},
+		{"over a thousand kilometers", []shopping.Need{garland(1_000_000 * units.Meter), garland(1)}, units.ErrRange, `needs of "garland" in all`, (1_000_000*units.Meter + 1).String(), "0 to 1000000 m"},
+		{"pieces and lengths", []shopping.Need{picks(2), need("picks", ofLength(0, units.Yard))}, units.ErrFit, `needs of "picks" in all`, "3 ft and 2 pieces", "either pieces or lengths"},
+		{"a length of what comes in pieces", []shopping.Need{need("picks", ofLength(0, units.Yard))}, units.ErrFit, `offer "box of 12": pack`, "12", "lengths, as it is needed"},
+		{"pieces of what comes by length", []shopping.Need{need("garland", shopping.Quantity{Pieces: 1})}, units.ErrFit, `offer "6 ft strand": pack`, "6 ft", "pieces, as it is needed"},
+		{"owned pieces", []shopping.Need{need("bows", ofLength(1, units.Yard))}, units.ErrFit, `owned "bows": quantity`, "3", "lengths, as it is needed"},
+		{"owned length", []shopping.Need{need("lace", shopping.Quantity{Pieces: 1})}, units.ErrFit, `owned "lace": quantity`, "3 ft", "pieces, as it is needed"},
+		{"not to be had", []shopping.Need{need("bells", shopping.Quantity{Pieces: 5})}, units.ErrShort, `needs of "bells"`, "5", "at most 0: 5 short"},
+		{"the shelf is empty too soon", []shopping.Need{garland(13 * units.Foot)}, units.ErrShort, `needs of "garland"`, "13 ft", "at most 12 ft: 1 ft short"},
+		{"no length at all", []shopping.Need{need("tinsel", ofLength(0, units.Foot))}, units.ErrShort, `needs of "tinsel"`, "1 ft", "at most 0 ft: 1 ft short"},
+		{"longer than any roll", []shopping.Need{need("garland", ofLength(2, 7*units.Foot))}, units.ErrShort, `needs of "garland"`, "2 of 7 ft", "at most 0: 2 short"},
+		{"all longer than any roll", []shopping.Need{need("garland", ofLength(2, 7*units.Foot)), need("garland", ofLength(1, 8*units.Foot))}, units.ErrShort, `needs of "garland"`, "3 whole pieces", "at most 0: 3 short"},
+		{"one of two is longer", []shopping.Need{need("garland", ofLength(2, 2*units.Foot)), need("garland", ofLength(1, 8*units.Foot))}, units.ErrShort, `needs of "garland"`, "3 whole pieces", "at most 2: 1 short"},
+		{"pieces fit, and the rest is too short", []shopping.Need{need("garland", ofLength(2, 4*units.Foot)), garland(5 * units.Foot)}, units.ErrShort, `needs of "garland"`, "13 ft", "at most 12 ft: 1 ft short"},
 	} {
 		for name, call := range map[string]func() error{
 			"Shop.Cheapest": func() error { _, err := shop.Cheapest(tt.needs...); return err },
 			"Shop.List":     func() error { _, err := shop.List(tt.needs); return err },
 		} {
-			want := &shopping.Error{Func: name, Field: tt.field, Value: tt.value, Want: tt.want}
+			want := &units.Error{Func: name, Field: tt.field, Value: tt.value, Want: tt.want}
 			checkError(t, tt.reason, call(), tt.err, want)
 		}
 	}
@@ -219,7 +220,7 @@ func TestBadNeeds(t *testing.T) {
 		Overlap: map[string]units.Length{"ribbon": 2 * units.Inch},
 	}
 	_, err := tight.Cheapest(need("ribbon", ofLength(1, 6*units.Inch)), need("ribbon", ofLength(0, 13*units.Inch)))
-	checkError(t, "the join", err, shopping.ErrShort, &shopping.Error{Func: "Shop.Cheapest", Field: `needs of "ribbon"`, Value: "1 ft 1 in beside whole pieces", Want: "at most 1 ft: 1 in short"})
+	checkError(t, "the join", err, units.ErrShort, &units.Error{Func: "shopping.Shop.Cheapest", Field: `needs of "ribbon"`, Value: "1 ft 1 in beside whole pieces", Want: "at most 1 ft: 1 in short"})
 	if _, err = tight.Cheapest(need("ribbon", ofLength(1, 6*units.Inch)), need("ribbon", ofLength(0, 12*units.Inch))); err != nil {
 		t.Error(err)
 	}
@@ -228,17 +229,17 @@ func TestBadNeeds(t *testing.T) {
 		hoard.Owned[i] = shopping.Owned{Item: "picks", Quantity: shopping.Quantity{Pieces: 1_000_000}}
 	}
 	_, err = hoard.Cheapest(picks(1))
-	checkError(t, "a hoard", err, shopping.ErrRange, &shopping.Error{Func: "Shop.Cheapest", Field: `owned "picks" in all`, Value: "1001000000", Want: "at most 1000000000 pieces"})
+	checkError(t, "a hoard", err, units.ErrRange, &units.Error{Func: "shopping.Shop.Cheapest", Field: `owned "picks" in all`, Value: "1001000000", Want: "at most 1000000000 pieces"})
 	hoard.Owned = hoard.Owned[1:]
 	if p, err := hoard.Cheapest(picks(1)); err != nil || p.Surplus.Pieces != 999_999_999 {
 		t.Errorf("got %v, %v", p, err)
 	}
 	_, err = shop.Cheapest()
-	checkError(t, "no needs", err, shopping.ErrRange, &shopping.Error{Func: "Shop.Cheapest", Field: "number of needs", Value: "0", Want: "at least 1"})
+	checkError(t, "no needs", err, units.ErrRange, &units.Error{Func: "shopping.Shop.Cheapest", Field: "number of needs", Value: "0", Want: "at least 1"})
 	_, err = shop.Cheapest(picks(1), garland(1))
-	checkError(t, "two items", err, shopping.ErrKind, &shopping.Error{Func: "Shop.Cheapest", Field: "need of item", Value: "garland", Want: `all of one item, "picks"`})
+	checkError(t, "two items", err, units.ErrFit, &units.Error{Func: "shopping.Shop.Cheapest", Field: "need of item", Value: "garland", Want: `all of one item, "picks"`})
 	_, err = shop.List(make([]shopping.Need, 5001))
-	checkError(t, "too many needs", err, shopping.ErrRange, &shopping.Error{Func: "Shop.List", Field: "number of needs", Value: "5001", Want: "at most 5000"})
+	checkError(t, "too many needs", err, units.ErrRange, &units.Error{Func: "shopping.Shop.List", Field: "number of needs", Value: "5001", Want: "at most 5000"})
 }
 
 func TestBadChoices(t *testing.T) {
@@ -251,19 +252,19 @@ func TestBadChoices(t *testing.T) {
 		value   string
 		want    string
 	}{
-		{"a length", []shopping.Choice{{Need: garland(units.Foot), Most: 3}}, shopping.ErrKind, `choice 1 of "garland": quantity`, "1 ft", "pieces, or 0 for the most"},
-		{"most below fewest", []shopping.Choice{{Need: picks(5), Most: 4}}, shopping.ErrRange, `choice 1 of "picks": most`, "4", "0, or 5 to 1000000"},
-		{"negative most", []shopping.Choice{{Need: picks(5), Most: -1}}, shopping.ErrRange, `choice 1 of "picks": most`, "-1", "0, or 5 to 1000000"},
-		{"most over a million", []shopping.Choice{{Need: picks(999_999), Most: 1_000_001}}, shopping.ErrRange, `choice 1 of "picks": most`, "1000001", "0, or 999999 to 1000000"},
-		{"an open item twice", []shopping.Choice{{Need: picks(5)}, {Need: picks(5), Most: 6}}, shopping.ErrDuplicate, `choice 2 of "picks": item`, "picks", "one choice of an item that is open"},
-		{"no item", []shopping.Choice{{Most: 5}}, shopping.ErrText, "need 1: item", "", "1 to 64 bytes of text in one line"},
-		{"not offered", []shopping.Choice{{Need: shopping.Need{Item: "bells", Quantity: shopping.Quantity{Pieces: 2}}, Most: 3}}, shopping.ErrShort, `needs of "bells"`, "2", "at most 0: 2 short"},
-		{"not offered, and not open", []shopping.Choice{{Need: garland(units.Foot)}}, shopping.ErrShort, `needs of "garland"`, "1 ft", "at most 0 ft: 1 ft short"},
+		{"a length", []shopping.Choice{{Need: garland(units.Foot), Most: 3}}, units.ErrFit, `choice 1 of "garland": quantity`, "1 ft", "pieces, or 0 for the most"},
+		{"most below fewest", []shopping.Choice{{Need: picks(5), Most: 4}}, units.ErrRange, `choice 1 of "picks": most`, "4", "0, or 5 to 1000000"},
+		{"negative most", []shopping.Choice{{Need: picks(5), Most: -1}}, units.ErrRange, `choice 1 of "picks": most`, "-1", "0, or 5 to 1000000"},
+		{"most over a million", []shopping.Choice{{Need: picks(999_999), Most: 1_000_001}}, units.ErrRange, `choice 1 of "picks": most`, "1000001", "0, or 999999 to 1000000"},
+		{"an open item twice", []shopping.Choice{{Need: picks(5)}, {Need: picks(5), Most: 6}}, units.ErrDuplicate, `choice 2 of "picks": item`, "picks", "one choice of an item that is open"},
+		{"no item", []shopping.Choice{{Most: 5}}, units.ErrSyntax, "need 1: item", "", "1 to 64 bytes of text in one line"},
+		{"not offered", []shopping.Choice{{Need: shopping.Need{Item: "bells", Quantity: shopping.Quantity{Pieces: 2}}, Most: 3}}, units.ErrShort, `needs of "bells"`, "2", "at most 0: 2 short"},
+		{"not offered, and not open", []shopping.Choice{{Need: garland(units.Foot)}}, units.ErrShort, `needs of "garland"`, "1 ft", "at most 0 ft: 1 ft short"},
 	} {
 		_, err := shop.Fullest(tt.choices)
-		checkError(t, tt.reason, err, tt.err, &shopping.Error{Func: "Shop.Fullest", Field: tt.field, Value: tt.value, Want: tt.want})
+		checkError(t, tt.reason, err, tt.err, &units.Error{Func: "shopping.Shop.Fullest", Field: tt.field, Value: tt.value, Want: tt.want})
 		_, err = shop.Filled(tt.choices, 0)
-		checkError(t, tt.reason, err, tt.err, &shopping.Error{Func: "Shop.Filled", Field: tt.field, Value: tt.value, Want: tt.want})
+		checkError(t, tt.reason, err, tt.err, &units.Error{Func: "shopping.Shop.Filled", Field: tt.field, Value: tt.value, Want: tt.want})
 	}
 
 	budget := func(d decimal.Decimal) error {
@@ -272,10 +273,10 @@ func TestBadChoices(t *testing.T) {
 		return err
 	}
 	const money = "0 to 1000000000 with at most 4 decimal places"
-	checkError(t, "below zero", budget(cents(-1)), shopping.ErrRange, &shopping.Error{Func: "Shop.Fullest", Field: "budget", Value: "-0.01", Want: money})
-	checkError(t, "absurd", budget(decimal.New(1, -1_000_000)), shopping.ErrRange, &shopping.Error{Func: "Shop.Fullest", Field: "budget", Value: "a number of 1 digits times 10^-1000000", Want: money})
-	checkError(t, "over a billion", budget(decimal.New(100_000_000_001, -2)), shopping.ErrRange, &shopping.Error{Func: "Shop.Fullest", Field: "budget", Value: "1000000000.01", Want: money})
-	checkError(t, "a cent short", budget(cents(1799)), shopping.ErrBudget, &shopping.Error{Func: "Shop.Fullest", Field: "budget", Value: "17.99", Want: "at least 18.00 for the fewest"})
+	checkError(t, "below zero", budget(cents(-1)), units.ErrRange, &units.Error{Func: "shopping.Shop.Fullest", Field: "budget", Value: "-0.01", Want: money})
+	checkError(t, "absurd", budget(decimal.New(1, -1_000_000)), units.ErrRange, &units.Error{Func: "shopping.Shop.Fullest", Field: "budget", Value: "a number of 1 digits times 10^-1000000", Want: money})
+	checkError(t, "over a billion", budget(decimal.New(100_000_000_001, -2)), units.ErrRange, &units.Error{Func: "shopping.Shop.Fullest", Field: "budget", Value: "1000000000.01", Want: money})
+	checkError(t, "a cent short", budget(cents(1799)), units.ErrBudget, &units.Error{Func: "shopping.Shop.Fullest", Field: "budget", Value: "17.99", Want: "at least 18.00 for the fewest"})
 	if err := budget(cents(1800)); err != nil {
 		t.Error(err)
 	}
@@ -284,7 +285,7 @@ func TestBadChoices(t *testing.T) {
 	}
 	for _, percent := range []int{-1, 101} {
 		_, err := shop.Filled(nil, percent)
-		checkError(t, "percent", err, shopping.ErrRange, &shopping.Error{Func: "Shop.Filled", Field: "percent", Value: strconv.Itoa(percent), Want: "0 to 100"})
+		checkError(t, "percent", err, units.ErrRange, &units.Error{Func: "shopping.Shop.Filled", Field: "percent", Value: strconv.Itoa(percent), Want: "0 to 100"})
 	}
 
 	many := make([]shopping.Choice, 101)
@@ -292,12 +293,12 @@ func TestBadChoices(t *testing.T) {
 		many[i] = shopping.Choice{Need: shopping.Need{Item: strconv.Itoa(i)}, Most: 1}
 	}
 	_, err := shop.Filled(many, 100)
-	checkError(t, "101 open", err, shopping.ErrSize, &shopping.Error{Func: "Shop.Filled", Field: "number of open choices", Value: "101", Want: "at most 100"})
+	checkError(t, "101 open", err, units.ErrLimit, &units.Error{Func: "shopping.Shop.Filled", Field: "number of open choices", Value: "101", Want: "at most 100"})
 	if _, err = shop.Filled(many[:100], 0); err != nil {
 		t.Error(err)
 	}
 	_, err = shop.Filled([]shopping.Choice{{Need: picks(0), Most: 1_000_000}, {Need: balls(0), Most: 1}}, 0)
-	checkError(t, "too many counts", err, shopping.ErrSize, &shopping.Error{Func: "Shop.Filled", Field: "counts of the open choices", Value: "1000001", Want: "at most 1000000"})
+	checkError(t, "too many counts", err, units.ErrLimit, &units.Error{Func: "shopping.Shop.Filled", Field: "counts of the open choices", Value: "1000001", Want: "at most 1000000"})
 }
 
 func TestShelfText(t *testing.T) {
@@ -316,7 +317,7 @@ func TestShelfText(t *testing.T) {
 	for _, text := range []string{"-1", "1.5", "1e3", `"3"`, "1234567890"} {
 		s := shopping.Left(99)
 		err := json.Unmarshal([]byte(text), &s)
-		checkError(t, text, err, shopping.ErrText, &shopping.Error{Func: "Shelf.UnmarshalJSON", Field: "shelf", Value: text, Want: "a whole number of at most 9 digits, or null"})
+		checkError(t, text, err, units.ErrSyntax, &units.Error{Func: "shopping.Shelf.UnmarshalJSON", Field: "shelf", Value: text, Want: "a whole number of at most 9 digits, or null"})
 		if s != shopping.Left(99) {
 			t.Errorf("%s: changed to %v", text, s)
 		}
@@ -334,9 +335,9 @@ func TestNoPrice(t *testing.T) {
 		_, err := s.Cheapest(picks(1))
 		return err
 	}
-	want := &shopping.Error{Func: "Shop.Cheapest", Field: `offer "box of 12": price`, Value: "none", Want: "a price, written out even if it is 0"}
-	checkError(t, "left out", read(``), shopping.ErrRange, want)
-	checkError(t, "null", read(`,"price":null`), shopping.ErrRange, want)
+	want := &units.Error{Func: "shopping.Shop.Cheapest", Field: `offer "box of 12": price`, Value: "none", Want: "a price, written out even if it is 0"}
+	checkError(t, "left out", read(``), units.ErrRange, want)
+	checkError(t, "null", read(`,"price":null`), units.ErrRange, want)
 	for _, price := range []string{`0`, `"0"`, `"0.00"`} {
 		if err := read(`,"price":` + price); err != nil {
 			t.Errorf("%s: %v", price, err)

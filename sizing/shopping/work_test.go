@@ -420,7 +420,7 @@ func someRuns(r *rand.Rand) (Shop, []Need) {
 func purchaseWork(c *count, s Shop, needs []Need, work, items int64) (Purchase, error) {
 	check := &checker{method: "Shop.List", work: work, items: items}
 	p, err := s.cheapest(check, needs)
-	c.add(work-check.work, price(p.Cost), price(p.Bound), int64(p.Surplus.Length), bit(errors.Is(err, ErrShort)), bit(errors.Is(err, ErrSize)))
+	c.add(work-check.work, price(p.Cost), price(p.Bound), int64(p.Surplus.Length), bit(errors.Is(err, units.ErrShort)), bit(errors.Is(err, units.ErrLimit)))
 	for _, b := range p.Buys {
 		c.add(int64(b.Packs), price(b.Offer.Price))
 	}
@@ -517,7 +517,7 @@ func TestListWork(t *testing.T) {
 		for _, work := range []int64{maxWork, 9000, 3000, 1000} {
 			check := &checker{method: "Shop.List", work: work, items: 1}
 			l, err := all.list(check, needs)
-			c.add(work-check.work, price(l.Total), bit(errors.Is(err, ErrSize)))
+			c.add(work-check.work, price(l.Total), bit(errors.Is(err, units.ErrLimit)))
 			for _, p := range l.Purchases {
 				c.add(0, price(p.Cost), price(p.Bound))
 			}

@@ -3,10 +3,11 @@ package job
 import (
 	"errors"
 
-	"github.com/shopspring/decimal"
-
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
 )
 
 // A Basket is what to buy.
@@ -42,9 +43,9 @@ func fill(shop shopping.Shop, needs []open) (*Basket, error) {
 		for i, n := range group {
 			plain[i] = n.Need
 		}
-		var short *shopping.Error
+		var short *units.Error
 		_, err := shop.Cheapest(plain...)
-		if errors.Is(err, shopping.ErrShort) && errors.As(err, &short) {
+		if errors.Is(err, units.ErrShort) && errors.As(err, &short) {
 			b.Missing = append(b.Missing, Missing{plain, short.Want})
 			continue
 		}

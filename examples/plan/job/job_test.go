@@ -6,14 +6,14 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
-	"github.com/shopspring/decimal"
-
 	"example.com/fircone/examples/plan/job"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/shopspring/decimal"
 )
 
 // The station in plain sizes: the figures are common practice, worked by hand.
@@ -126,7 +126,7 @@ func TestBudgetTooSmall(t *testing.T) {
 	r.Stock.Budget = decimal.NewFromInt(20)
 	_, err := job.Make(r)
 	var refusal *job.Refusal
-	if !errors.As(err, &refusal) || !errors.Is(err, shopping.ErrBudget) || refusal.Path[0] != "stock" || !strings.Contains(refusal.Want, "at least") {
+	if !errors.As(err, &refusal) || !errors.Is(err, units.ErrBudget) || refusal.Path[0] != "stock" || !strings.Contains(refusal.Want, "at least") {
 		t.Fatalf("%v", err)
 	}
 	least := strings.Fields(refusal.Want)[2]

@@ -4,10 +4,7 @@ import (
 	"errors"
 	"strings"
 
-	"example.com/fircone/mantel"
-	"example.com/fircone/palette"
-	"example.com/fircone/sizing"
-	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
 )
 
 // A Refusal says which value of a request cannot be planned.
@@ -34,28 +31,15 @@ var fields = map[string]string{
 // refuse turns an error of the library into a Refusal at a place in the request.
 func refuse(err error, path ...string) error {
 	r := &Refusal{Err: err}
-	var (
-		tree    *sizing.Error
-		shelf   *mantel.Error
-		buying  *shopping.Error
-		color   *palette.Error
-		field   string
-		private bool // the field is of the library's argument and not of the request
-	)
-	switch {
-	case errors.As(err, &tree):
-		field, r.Value, r.Want = tree.Field, tree.Value, tree.Want
-		if strings.HasPrefix(tree.Func, "LightString.") {
-			path = append(path[:len(path):len(path)], "string")
-		}
-	case errors.As(err, &shelf):
-		field, r.Value, r.Want = shelf.Field, shelf.Value, shelf.Want
-	case errors.As(err, &buying):
-		field, r.Value, r.Want, private = buying.Field, buying.Value, buying.Want, true
-	case errors.As(err, &color):
-		field, r.Value, r.Want, private = color.Field, color.Value, color.Want, true
-	default:
+	var e *units.Error
+	if !errors.As(err, &e) {
 		return err
+	}
+	field := e.Field
+	r.Value, r.Want = e.Value, e.Want
+	private := strings.HasPrefix(e.Func, "shopping.") || strings.HasPrefix(e.Func, "palette.") // the field is of the library's argument and not of the request
+	if strings.HasPrefix(e.Func, "sizing.LightString.") {
+		path = append(path[:len(path):len(path)], "string")
 	}
 	r.Path = path
 	if private {

@@ -13,10 +13,6 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"example.com/fircone/mantel"
-	"example.com/fircone/palette"
-	"example.com/fircone/sizing"
-	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -327,10 +323,10 @@ func example(p encoding.TextUnmarshaler) string {
 func wanted(err error, otherwise string) string {
 	var (
 		length *units.Error
-		tree   *sizing.Error
-		shelf  *mantel.Error
-		color  *palette.Error
-		buying *shopping.Error
+		tree   *units.Error
+		shelf  *units.Error
+		color  *units.Error
+		buying *units.Error
 	)
 	switch {
 	case errors.As(err, &length):

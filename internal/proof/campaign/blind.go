@@ -112,14 +112,14 @@ var blindTargets = []blindTarget{
 	parser[units.Area, *units.Error]("units.ParseArea", units.ParseArea, stringer),
 	parser[units.Mass, *units.Error]("units.ParseMass", units.ParseMass, stringer),
 	parser[units.Power, *units.Error]("units.ParsePower", units.ParsePower, stringer),
-	parser[palette.Color, *palette.Error]("palette.ParseColor", palette.ParseColor, stringer),
-	parser[palette.Swatch, *palette.Error]("palette.ParseSwatch", palette.ParseSwatch, stringer),
-	parser[palette.Palette, *palette.Error]("palette.Rules.ParsePalette", palette.CommonPractice().ParsePalette, stringer),
-	parser[sizing.Exposure, *sizing.Error]("sizing.ParseExposure", sizing.ParseExposure, stringer),
-	parser[sizing.Accent, *sizing.Error]("sizing.ParseAccent", sizing.ParseAccent, stringer),
-	parser[sizing.Taper, *sizing.Error]("sizing.ParseTaper", sizing.ParseTaper, stringer),
-	parser[mantel.Look, *mantel.Error]("mantel.ParseLook", mantel.ParseLook, stringer),
-	parser[shopping.Quantity, *shopping.Error]("shopping.ParseQuantity", shopping.ParseQuantity, stringer),
+	parser[palette.Color, *units.Error]("palette.ParseColor", palette.ParseColor, stringer),
+	parser[palette.Swatch, *units.Error]("palette.ParseSwatch", palette.ParseSwatch, stringer),
+	parser[palette.Palette, *units.Error]("palette.Rules.ParsePalette", palette.CommonPractice().ParsePalette, stringer),
+	parser[sizing.Exposure, *units.Error]("sizing.ParseExposure", sizing.ParseExposure, stringer),
+	parser[sizing.Accent, *units.Error]("sizing.ParseAccent", sizing.ParseAccent, stringer),
+	parser[sizing.Taper, *units.Error]("sizing.ParseTaper", sizing.ParseTaper, stringer),
+	parser[mantel.Look, *units.Error]("mantel.ParseLook", mantel.ParseLook, stringer),
+	parser[shopping.Quantity, *units.Error]("shopping.ParseQuantity", shopping.ParseQuantity, stringer),
 	{"units.Length.Round, Ceil, Floor", func(r *random, _ []byte) string {
 		l, step := units.Length(r.number()), units.Length(r.number())
 		down, err1 := l.Floor(step)
