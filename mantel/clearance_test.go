@@ -6,10 +6,10 @@ import (
 	"strings"
 	"testing"
 
-	"pgregory.net/rapid"
-
 	"example.com/fircone/mantel"
 	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
 )
 
 // irc and nfpa keep the violations of one source.
@@ -192,7 +192,7 @@ func TestFallWhereSpotsHasIt(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			at, _ := alongs(spots, "mantel ribbon")
+			at, _ := alongs(spots, "ribbon, mantel")
 			want := max(0, 14*in-at[0], at[0]-50*in) // how far it is beside the opening
 			got, err := m.Clearances(mantel.Hanging{Look: look, Heavy: heavy, Fall: 27 * in})
 			if err != nil || got.Places[1].Place != "ribbon" || got.Places[1].FromOpening != want {

@@ -48,7 +48,7 @@
 //
 // also needs
 //
-//	mantel ribbon: 1 of 4 ft 6 in; one bow or fall in the middle
+//	ribbon, mantel: 1 of 4 ft 6 in; one bow or fall in the middle
 //	bells: 2; hung with the ribbon
 //
 // # When the rule fails, and what to use instead

@@ -7,6 +7,7 @@ import (
 	"math"
 
 	"example.com/fircone/mantel"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -148,12 +149,12 @@ func Example_ribbon() {
 		return
 	}
 	for _, n := range needs {
-		if n.Item == "mantel ribbon" || n.Item == "bells" {
+		if n.Item == (shopping.Item{Kind: shopping.Ribbon, Type: "mantel"}) || n.Item == (shopping.Item{Kind: shopping.Bell}) {
 			fmt.Printf("%s: %v; %s\n", n.Item, n.Quantity, n.Basis)
 		}
 	}
 	// Output:
-	// mantel ribbon: 1 of 4 ft 6 in; one bow or fall in the middle
+	// ribbon, mantel: 1 of 4 ft 6 in; one bow or fall in the middle
 	// bells: 2; hung with the ribbon
 }
 
@@ -333,9 +334,9 @@ func ExampleRules_Needs() {
 	}
 	// Output:
 	// base garland: 9 ft 4 in; shelf of 5 ft 4 in and 4 ft more (common practice)
-	// mantel picks: 22; 1 for each 3 in of 5 ft 4 in (common practice)
-	// mantel ornaments: 7; 1 in each of 7 gaps between picks of the top layer (a starting figure of our own)
-	// mantel ribbon: 1 of 4 ft 6 in; one bow or fall at the heavy side (common practice)
+	// picks, mantel: 22; 1 for each 3 in of 5 ft 4 in (common practice)
+	// ornaments, mantel: 7; 1 in each of 7 gaps between picks of the top layer (a starting figure of our own)
+	// ribbon, mantel: 1 of 4 ft 6 in; one bow or fall at the heavy side (common practice)
 	// bells: 3; hung with the ribbon (a starting figure of our own)
 	// wire ties: 30; 1 for each of 22 picks and 7 ornaments, 1 for the ribbon (a starting figure of our own)
 }
@@ -352,9 +353,9 @@ func ExampleRules_Spots() {
 		fmt.Println(s)
 	}
 	// Output:
-	// mantel picks at 2 in, layer 1
-	// mantel picks at 10 in, layer 1
-	// mantel ornaments at 6 in, layer 2
+	// picks, mantel at 2 in, layer 1
+	// picks, mantel at 10 in, layer 1
+	// ornaments, mantel at 6 in, layer 2
 }
 
 // Common practice: picks 3 in apart, from the heavy end on; here that is the right one.
@@ -368,8 +369,8 @@ func ExampleSpot_String() {
 	fmt.Println(spots[0])
 	fmt.Println(spots[3])
 	// Output:
-	// mantel picks at 3 in, layer 1
-	// mantel picks at 1 ft, layer 3
+	// picks, mantel at 3 in, layer 1
+	// picks, mantel at 1 ft, layer 3
 }
 
 // A textbook exercise: a wire of 51 ft over a span of 50 ft sags 4.360 ft.
@@ -569,7 +570,7 @@ func ExampleLoads_Need() {
 	}
 	need := loads.Need()
 	fmt.Printf("%s: %v; %s\n", need.Item, need.Quantity, need.Basis)
-	// Output: mantel hooks: 3; 1 at each of 2 places, up to 1 lb on a working load of 8 oz, and more at 1 where one is overloaded
+	// Output: hooks: 3; 1 at each of 2 places, up to 1 lb on a working load of 8 oz, and more at 1 where one is overloaded
 }
 
 // By hand: a pound hangs at the right.
@@ -683,9 +684,9 @@ func ExampleSteps() {
 	}
 	// Output:
 	// 1. Lay the garland on a table and fluff it: spread every tip, first one side and then the other. ["base garland"]
-	// 2. Sort the picks into pairs, and wire the stems of each pair together. ["mantel picks" "wire ties"]
-	// 3. Mark the places along the garland and tie the picks in while it lies flat. Start with the two beside the middle and work outwards, left and right in turn. ["mantel picks" "wire ties"]
-	// 4. Wire the ornaments into the gaps between the picks. ["mantel ornaments" "wire ties"]
+	// 2. Sort the picks into pairs, and wire the stems of each pair together. ["picks, mantel" "wire ties"]
+	// 3. Mark the places along the garland and tie the picks in while it lies flat. Start with the two beside the middle and work outwards, left and right in turn. ["picks, mantel" "wire ties"]
+	// 4. Wire the ornaments into the gaps between the picks. ["ornaments, mantel" "wire ties"]
 	// 5. Hang the garland from the middle outwards, and let both ends fall alike. ["base garland"]
 	// 6. Step back and measure: drops and swags, and what is between them and the opening and the hearth. []
 }
@@ -703,5 +704,5 @@ func ExampleStep_String() {
 		return
 	}
 	fmt.Println(steps[3])
-	// Output: Wire the ornaments into the gaps between the picks. (mantel ornaments, wire ties) Mind: breakable ones stay out of reach of children and pets.
+	// Output: Wire the ornaments into the gaps between the picks. (ornaments, mantel; wire ties) Mind: breakable ones stay out of reach of children and pets.
 }

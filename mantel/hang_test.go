@@ -76,15 +76,15 @@ func TestGarlandNeed(t *testing.T) {
 		want shopping.Need
 	}{
 		{mantel.Hanging{Left: ft, Right: 2 * ft}, shopping.Need{
-			Item: "base garland", Quantity: shopping.Quantity{Length: 100 * in},
+			Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: shopping.Quantity{Length: 100 * in},
 			Basis: "5 ft 4 in along the shelf, 1 ft falling at the left, 2 ft at the right", Source: "measured",
 		}},
 		{mantel.Hanging{Left: ft + 1, Right: 2 * ft}, shopping.Need{ // a nanometer over the inch
-			Item: "base garland", Quantity: shopping.Quantity{Length: 101 * in},
+			Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: shopping.Quantity{Length: 101 * in},
 			Basis: "5 ft 4 in along the shelf, 1 ft falling at the left, 2 ft at the right", Source: "measured",
 		}},
 		{mantel.Hanging{Swags: 2, Left: ft}, shopping.Need{
-			Item: "base garland", Quantity: shopping.Quantity{Length: 76 * in},
+			Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: shopping.Quantity{Length: 76 * in},
 			Basis: "5 ft 4 in in 2 swags 0 ft deep, 1 ft falling at the left, 0 ft at the right", Source: "length of a catenary",
 		}},
 	} {

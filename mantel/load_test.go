@@ -144,11 +144,11 @@ func TestOverloaded(t *testing.T) {
 		want  shopping.Need
 	}{
 		{at, shopping.Need{
-			Item: "mantel hooks", Quantity: shopping.Quantity{Pieces: 2}, Source: source,
+			Item: shopping.Item{Kind: shopping.Hook}, Quantity: shopping.Quantity{Pieces: 2}, Source: source,
 			Basis: "1 at each of 2 places, up to 1 lb on a working load of 1 lb",
 		}},
 		{two, shopping.Need{
-			Item: "mantel hooks", Quantity: shopping.Quantity{Pieces: 3}, Source: source,
+			Item: shopping.Item{Kind: shopping.Hook}, Quantity: shopping.Quantity{Pieces: 3}, Source: source,
 			Basis: "1 at each of 2 places, up to 2 lb on a working load of 1 lb, and more at 1 where one is overloaded",
 		}},
 	} {

@@ -8,14 +8,14 @@ import (
 )
 
 // What a mantel takes, by the names that needs, spots and steps share.
-const (
-	itemGarland   = "base garland"
-	itemPicks     = "mantel picks"
-	itemOrnaments = "mantel ornaments"
-	itemRibbon    = "mantel ribbon"
-	itemBells     = "bells"
-	itemTies      = "wire ties"
-	itemHooks     = "mantel hooks"
+var (
+	itemGarland   = shopping.Item{Kind: shopping.BaseGarland}
+	itemPicks     = shopping.Item{Kind: shopping.Pick, Type: "mantel"}
+	itemOrnaments = shopping.Item{Kind: shopping.Ornament, Type: "mantel"}
+	itemRibbon    = shopping.Item{Kind: shopping.Ribbon, Type: "mantel"}
+	itemBells     = shopping.Item{Kind: shopping.Bell}
+	itemTies      = shopping.Item{Kind: shopping.Tie}
+	itemHooks     = shopping.Item{Kind: shopping.Hook}
 )
 
 // The sources of what is not from a published standard.
@@ -27,24 +27,24 @@ const (
 // Needs returns what a mantel takes by rule, each with its basis and source, in
 // this order:
 //
-//	base garland      a running length
-//	mantel picks      pieces
-//	mantel ornaments  pieces
-//	mantel ribbon     one whole piece
-//	bells             pieces
-//	wire ties         pieces: one for each pick and ornament, and one for the ribbon
+//	base garland       a running length
+//	picks, mantel      pieces
+//	ornaments, mantel  pieces
+//	ribbon, mantel     one whole piece
+//	bells              pieces
+//	wire ties          pieces: one for each pick and ornament, and one for the ribbon
 //
 // A rule whose field is zero adds no need. The room is left empty for the caller
 // to fill. Hooks depend on how the garland hangs; see [Loads.Need].
 //
 // Package shopping adds up the needs of one item, over the rooms too. Picks, ornaments and
-// ribbon of a mantel have names of their own, since they are often of another kind than
-// those of the tree. Where they are the same, give them one Item, before the needs are
-// added up and after [Steps] has looked at them, which knows them by these names:
+// ribbon of a mantel are of a type of their own, since they are often not those of the
+// tree. Where they are the same, take the type away, before the needs are added up and
+// after [Steps] has looked at them:
 //
 //	for i, n := range needs {
-//		if n.Item == "mantel picks" {
-//			needs[i].Item = "picks"
+//		if n.Item.Type == "mantel" {
+//			needs[i].Item.Type = ""
 //		}
 //	}
 //
@@ -79,7 +79,7 @@ func (r Rules) Needs(m Mantel, look Look) ([]shopping.Need, error) {
 	}
 
 	needs := make([]shopping.Need, 0, 6)
-	add := func(item string, q shopping.Quantity, basis, source string) {
+	add := func(item shopping.Item, q shopping.Quantity, basis, source string) {
 		needs = append(needs, shopping.Need{Item: item, Quantity: q, Basis: basis, Source: source})
 	}
 	add(itemGarland, shopping.Quantity{Length: garland},

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/fircone/mantel"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -24,7 +25,7 @@ func ExampleRules_Spots_question() {
 	rules := mantel.CommonPractice()
 	spots, _ := rules.Spots(mantel.Mantel{Length: 64 * units.Inch}, mantel.Traditional, mantel.Left)
 	for _, s := range spots {
-		if s.Item == "mantel picks" {
+		if s.Item == (shopping.Item{Kind: shopping.Pick, Type: "mantel"}) {
 			fmt.Print(s.Along.Format(units.InInches, units.Inch/4), " ")
 		}
 	}

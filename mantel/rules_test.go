@@ -223,32 +223,32 @@ func TestNeeds(t *testing.T) {
 		want   needs
 	}{
 		{"traditional", mantel.CommonPractice(), mantel.Traditional, needs{
-			{Item: "base garland", Quantity: length(7 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(2*ft) + " more", Source: "common practice"},
-			{Item: "mantel picks", Quantity: piece(8), Basis: "1 for each " + text(8*in) + " of " + text(5*ft), Source: "common practice"},
-			{Item: "mantel ornaments", Quantity: piece(7), Basis: "1 in each of 7 gaps between picks", Source: own},
-			{Item: "wire ties", Quantity: piece(15), Basis: "1 for each of 8 picks and 7 ornaments", Source: own},
+			{Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: length(7 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(2*ft) + " more", Source: "common practice"},
+			{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}, Quantity: piece(8), Basis: "1 for each " + text(8*in) + " of " + text(5*ft), Source: "common practice"},
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: "mantel"}, Quantity: piece(7), Basis: "1 in each of 7 gaps between picks", Source: own},
+			{Item: shopping.Item{Kind: shopping.Tie}, Quantity: piece(15), Basis: "1 for each of 8 picks and 7 ornaments", Source: own},
 		}},
 		{"asymmetrical", mantel.CommonPractice(), mantel.Asymmetrical, needs{
-			{Item: "base garland", Quantity: length(9 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(4*ft) + " more", Source: "common practice"},
-			{Item: "mantel picks", Quantity: piece(20), Basis: "1 for each " + text(3*in) + " of " + text(5*ft), Source: "common practice"},
-			{Item: "mantel ornaments", Quantity: piece(6), Basis: "1 in each of 6 gaps between picks of the top layer", Source: own},
-			{Item: "mantel ribbon", Quantity: shopping.Quantity{Pieces: 1, Length: 54 * in}, Basis: "one bow or fall at the heavy side", Source: "common practice"},
-			{Item: "bells", Quantity: piece(3), Basis: "hung with the ribbon", Source: own},
-			{Item: "wire ties", Quantity: piece(27), Basis: "1 for each of 20 picks and 6 ornaments, 1 for the ribbon", Source: own},
+			{Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: length(9 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(4*ft) + " more", Source: "common practice"},
+			{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}, Quantity: piece(20), Basis: "1 for each " + text(3*in) + " of " + text(5*ft), Source: "common practice"},
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: "mantel"}, Quantity: piece(6), Basis: "1 in each of 6 gaps between picks of the top layer", Source: own},
+			{Item: shopping.Item{Kind: shopping.Ribbon, Type: "mantel"}, Quantity: shopping.Quantity{Pieces: 1, Length: 54 * in}, Basis: "one bow or fall at the heavy side", Source: "common practice"},
+			{Item: shopping.Item{Kind: shopping.Bell}, Quantity: piece(3), Basis: "hung with the ribbon", Source: own},
+			{Item: shopping.Item{Kind: shopping.Tie}, Quantity: piece(27), Basis: "1 for each of 20 picks and 6 ornaments, 1 for the ribbon", Source: own},
 		}},
 		{"asymmetrical in one layer, two in each gap", mantel.Rules{Asymmetrical: mantel.LookRules{PickSpacing: 20 * in, Layers: 1, OrnamentsPerGap: 2}}, mantel.Asymmetrical, needs{
-			{Item: "base garland", Quantity: length(5 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(0) + " more", Source: "common practice"},
-			{Item: "mantel picks", Quantity: piece(3), Basis: "1 for each " + text(20*in) + " of " + text(5*ft), Source: "common practice"},
-			{Item: "mantel ornaments", Quantity: piece(4), Basis: "2 in each of 2 gaps between picks", Source: own},
-			{Item: "wire ties", Quantity: piece(7), Basis: "1 for each of 3 picks and 4 ornaments", Source: own},
+			{Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: length(5 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(0) + " more", Source: "common practice"},
+			{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}, Quantity: piece(3), Basis: "1 for each " + text(20*in) + " of " + text(5*ft), Source: "common practice"},
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: "mantel"}, Quantity: piece(4), Basis: "2 in each of 2 gaps between picks", Source: own},
+			{Item: shopping.Item{Kind: shopping.Tie}, Quantity: piece(7), Basis: "1 for each of 3 picks and 4 ornaments", Source: own},
 		}},
 		{"nothing but garland", mantel.Rules{}, mantel.Traditional, needs{
-			{Item: "base garland", Quantity: length(5 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(0) + " more", Source: "common practice"},
+			{Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: length(5 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(0) + " more", Source: "common practice"},
 		}},
 		{"garland and one bow", mantel.Rules{Traditional: mantel.LookRules{Ribbon: ft}}, mantel.Traditional, needs{
-			{Item: "base garland", Quantity: length(5 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(0) + " more", Source: "common practice"},
-			{Item: "mantel ribbon", Quantity: shopping.Quantity{Pieces: 1, Length: ft}, Basis: "one bow or fall in the middle", Source: "common practice"},
-			{Item: "wire ties", Quantity: piece(1), Basis: "1 for each of 0 picks and 0 ornaments, 1 for the ribbon", Source: own},
+			{Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: length(5 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(0) + " more", Source: "common practice"},
+			{Item: shopping.Item{Kind: shopping.Ribbon, Type: "mantel"}, Quantity: shopping.Quantity{Pieces: 1, Length: ft}, Basis: "one bow or fall in the middle", Source: "common practice"},
+			{Item: shopping.Item{Kind: shopping.Tie}, Quantity: piece(1), Basis: "1 for each of 0 picks and 0 ornaments, 1 for the ribbon", Source: own},
 		}},
 	} {
 		got, err := test.rules.Needs(mantel.Mantel{Length: 5 * ft}, test.look)
@@ -305,14 +305,14 @@ func TestCostIsMonotone(t *testing.T) {
 	pieces := func(n int) shopping.Quantity { return shopping.Quantity{Pieces: n} }
 	length := func(l units.Length) shopping.Quantity { return shopping.Quantity{Length: l} }
 	shop := shopping.Shop{Offers: []shopping.Offer{
-		{Item: "base garland", Name: "6 ft", Pack: length(6 * ft), Price: price("14.00")},
-		{Item: "base garland", Name: "9 ft", Pack: length(9 * ft), Price: price("19.00")},
-		{Item: "mantel picks", Name: "box of 6", Pack: pieces(6), Price: price("5.00")},
-		{Item: "mantel picks", Name: "box of 24", Pack: pieces(24), Price: price("16.00")},
-		{Item: "mantel ornaments", Name: "box of 9", Pack: pieces(9), Price: price("11.00")},
-		{Item: "mantel ribbon", Name: "5 yd", Pack: length(15 * ft), Price: price("8.00")},
-		{Item: "bells", Name: "set of 3", Pack: pieces(3), Price: price("4.50")},
-		{Item: "wire ties", Name: "pack of 25", Pack: pieces(25), Price: price("3.00")},
+		{Item: shopping.Item{Kind: shopping.BaseGarland}, Name: "6 ft", Pack: length(6 * ft), Price: price("14.00")},
+		{Item: shopping.Item{Kind: shopping.BaseGarland}, Name: "9 ft", Pack: length(9 * ft), Price: price("19.00")},
+		{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}, Name: "box of 6", Pack: pieces(6), Price: price("5.00")},
+		{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}, Name: "box of 24", Pack: pieces(24), Price: price("16.00")},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "mantel"}, Name: "box of 9", Pack: pieces(9), Price: price("11.00")},
+		{Item: shopping.Item{Kind: shopping.Ribbon, Type: "mantel"}, Name: "5 yd", Pack: length(15 * ft), Price: price("8.00")},
+		{Item: shopping.Item{Kind: shopping.Bell}, Name: "set of 3", Pack: pieces(3), Price: price("4.50")},
+		{Item: shopping.Item{Kind: shopping.Tie}, Name: "pack of 25", Pack: pieces(25), Price: price("3.00")},
 	}}
 	rapid.Check(t, func(t *rapid.T) {
 		look := looks().Draw(t, "look")

@@ -4,14 +4,15 @@ import (
 	"slices"
 	"strconv"
 
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
 // A Spot is where one thing goes along the shelf. Spots are equal if == says so.
 type Spot struct {
-	// Item is what it is, by the name that Rules.Needs has for it: mantel
-	// picks, mantel ornaments, mantel ribbon or bells.
-	Item string `json:"item"`
+	// Item is what it is, as Rules.Needs has it: mantel
+	// picks, ornaments, mantel, ribbon, mantel or bells.
+	Item shopping.Item `json:"item"`
 
 	// Along is the distance from the left end of the shelf.
 	Along units.Length `json:"along"`
@@ -22,9 +23,9 @@ type Spot struct {
 	Layer int `json:"layer"`
 }
 
-// String returns a text such as "mantel picks at 1 ft 3 in, layer 2".
+// String returns a text such as "picks, mantel at 1 ft 3 in, layer 2".
 func (s Spot) String() string {
-	return s.Item + " at " + show(s.Along) + ", layer " + strconv.Itoa(s.Layer)
+	return s.Item.String() + " at " + show(s.Along) + ", layer " + strconv.Itoa(s.Layer)
 }
 
 // Spots returns where everything goes along the shelf: first the picks, then the

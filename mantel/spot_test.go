@@ -5,14 +5,23 @@ import (
 	"testing"
 
 	"example.com/fircone/mantel"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
 	"pgregory.net/rapid"
 )
 
+// The items of a mantel.
+var (
+	picks     = shopping.Item{Kind: shopping.Pick, Type: "mantel"}
+	ornaments = shopping.Item{Kind: shopping.Ornament, Type: "mantel"}
+	ribbon    = shopping.Item{Kind: shopping.Ribbon, Type: "mantel"}
+	bells     = shopping.Item{Kind: shopping.Bell}
+)
+
 func alongs(spots []mantel.Spot, item string) (along []units.Length, layers []int) {
 	for _, s := range spots {
-		if s.Item == item {
+		if s.Item.String() == item {
 			along = append(along, s.Along)
 			layers = append(layers, s.Layer)
 		}
@@ -110,15 +119,15 @@ func TestSpots(t *testing.T) {
 		if err != nil {
 			t.Errorf("%s: %v", test.reason, err)
 		}
-		picks, layers := alongs(spots, "mantel picks")
+		picks, layers := alongs(spots, "picks, mantel")
 		if !slices.Equal(picks, test.picks) || !slices.Equal(layers, test.layers) {
 			t.Errorf("%s: picks at %v in layers %v, want %v in %v", test.reason, picks, layers, test.picks, test.layers)
 		}
-		ornaments, _ := alongs(spots, "mantel ornaments")
+		ornaments, _ := alongs(spots, "ornaments, mantel")
 		if !slices.Equal(ornaments, test.ornaments) {
 			t.Errorf("%s: ornaments at %v, want %v", test.reason, ornaments, test.ornaments)
 		}
-		if ribbon, _ := alongs(spots, "mantel ribbon"); !slices.Equal(ribbon, test.ribbon) {
+		if ribbon, _ := alongs(spots, "ribbon, mantel"); !slices.Equal(ribbon, test.ribbon) {
 			t.Errorf("%s: ribbon at %v, want %v", test.reason, ribbon, test.ribbon)
 		}
 	}
@@ -128,15 +137,15 @@ func TestSpots(t *testing.T) {
 func TestSpotsInOrder(t *testing.T) {
 	got, err := mantel.CommonPractice().Spots(mantel.Mantel{Length: ft}, mantel.Asymmetrical, mantel.Right)
 	want := []mantel.Spot{
-		{"mantel picks", 3 * in, 1},
-		{"mantel picks", 6 * in, 2},
-		{"mantel picks", 9 * in, 3},
-		{"mantel picks", 12 * in, 3},
-		{"mantel ornaments", 21 * in / 2, 4},
-		{"mantel ribbon", 12 * in, 5},
-		{"bells", 12 * in, 5},
-		{"bells", 12 * in, 5},
-		{"bells", 12 * in, 5},
+		{picks, 3 * in, 1},
+		{picks, 6 * in, 2},
+		{picks, 9 * in, 3},
+		{picks, 12 * in, 3},
+		{ornaments, 21 * in / 2, 4},
+		{ribbon, 12 * in, 5},
+		{bells, 12 * in, 5},
+		{bells, 12 * in, 5},
+		{bells, 12 * in, 5},
 	}
 	if err != nil || !slices.Equal(got, want) {
 		t.Errorf("got %v, %v, want %v", got, err, want)
@@ -145,16 +154,16 @@ func TestSpotsInOrder(t *testing.T) {
 	r.Traditional.Ribbon, r.Traditional.Bells = ft, 1
 	got, err = r.Spots(mantel.Mantel{Length: ft}, mantel.Traditional, mantel.Right)
 	want = []mantel.Spot{
-		{"mantel picks", 2 * in, 1},
-		{"mantel picks", 10 * in, 1},
-		{"mantel ornaments", 6 * in, 2},
-		{"mantel ribbon", 6 * in, 3},
-		{"bells", 6 * in, 3},
+		{picks, 2 * in, 1},
+		{picks, 10 * in, 1},
+		{ornaments, 6 * in, 2},
+		{ribbon, 6 * in, 3},
+		{bells, 6 * in, 3},
 	}
 	if err != nil || !slices.Equal(got, want) {
 		t.Errorf("got %v, %v, want %v", got, err, want)
 	}
-	if got, want := want[0].String(), "mantel picks at 2 in, layer 1"; got != want {
+	if got, want := want[0].String(), "picks, mantel at 2 in, layer 1"; got != want {
 		t.Errorf("got %s, want %s", got, want)
 	}
 }
@@ -203,7 +212,7 @@ func TestSpotsProperties(t *testing.T) {
 			t.Fatal("the heavy side changed a traditional mantel")
 		}
 		// The mirror image of a look has the mirror image of its places.
-		for _, item := range []string{"mantel picks", "mantel ornaments", "mantel ribbon", "bells"} {
+		for _, item := range []string{"picks, mantel", "ornaments, mantel", "ribbon, mantel", "bells"} {
 			a, la := alongs(left, item)
 			b, lb := alongs(right, item)
 			slices.Reverse(b)
@@ -222,11 +231,11 @@ func TestSpotsProperties(t *testing.T) {
 			}
 		}
 		// As many as the rules say, on the shelf, a spacing apart.
-		picks, layers := alongs(left, "mantel picks")
+		picks, layers := alongs(left, "picks, mantel")
 		if n, _ := r.Picks(m.Length, look); len(picks) != n {
 			t.Fatalf("%d picks, want %d", len(picks), n)
 		}
-		ornaments, _ := alongs(left, "mantel ornaments")
+		ornaments, _ := alongs(left, "ornaments, mantel")
 		if n, _ := r.Ornaments(m.Length, look); len(ornaments) != n {
 			t.Fatalf("%d ornaments, want %d", len(ornaments), n)
 		}

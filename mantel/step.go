@@ -9,16 +9,20 @@ import (
 
 // A Step is one piece of work in dressing a mantel.
 type Step struct {
-	Do    string   `json:"do"`    // what to do, in a sentence or two
-	Items []string `json:"items"` // what it takes, by the names in the needs it was made for
-	Mind  string   `json:"mind"`  // what can go wrong or hurt; may be empty
+	Do    string          `json:"do"`    // what to do, in a sentence or two
+	Items []shopping.Item `json:"items"` // what it takes of the needs it was made for
+	Mind  string          `json:"mind"`  // what can go wrong or hurt; may be empty
 }
 
 // String returns a text such as "Fluff the base garland ... (base garland)".
 func (s Step) String() string {
 	text := s.Do
 	if len(s.Items) > 0 {
-		text += " (" + strings.Join(s.Items, ", ") + ")"
+		names := make([]string, len(s.Items))
+		for i, item := range s.Items {
+			names[i] = item.String()
+		}
+		text += " (" + strings.Join(names, "; ") + ")"
 	}
 	if s.Mind != "" {
 		text += " Mind: " + s.Mind + "."
@@ -42,8 +46,8 @@ func Steps(look Look, needs []shopping.Need) ([]Step, error) {
 	}
 	var steps []Step
 	// add adds a step if it takes nothing, or something that is there to be tied.
-	add := func(do, mind string, items ...string) {
-		var there []string
+	add := func(do, mind string, items ...shopping.Item) {
+		var there []shopping.Item
 		for _, item := range items {
 			if slices.ContainsFunc(needs, func(n shopping.Need) bool { return n.Item == item }) {
 				there = append(there, item)

@@ -12,15 +12,32 @@ import (
 	"pgregory.net/rapid"
 )
 
+// parsed returns the item of a text.
+func parsed(text string) shopping.Item {
+	item, err := shopping.ParseItem(text)
+	if err != nil {
+		panic(err)
+	}
+	return item
+}
+
+// texts returns the texts of items.
+func texts(items []shopping.Item) (list []string) {
+	for _, item := range items {
+		list = append(list, item.String())
+	}
+	return list
+}
+
 func itemsOf(needs []shopping.Need) (items []string) {
 	for _, n := range needs {
-		items = append(items, n.Item)
+		items = append(items, n.Item.String())
 	}
 	return items
 }
 
 func TestSteps(t *testing.T) {
-	all := []string{"base garland", "mantel picks", "mantel ornaments", "mantel ribbon", "bells", "wire ties", "mantel hooks"}
+	all := []string{"base garland", "picks, mantel", "ornaments, mantel", "ribbon, mantel", "bells", "wire ties", "hooks"}
 	// Each step by a word of what it does and what it takes.
 	type step struct{ word, items string }
 	for _, test := range []struct {
@@ -31,19 +48,19 @@ func TestSteps(t *testing.T) {
 	}{
 		{"everything", mantel.Asymmetrical, all, []step{
 			{"fluff", "base garland"},
-			{"pairs", "mantel picks, wire ties"},
-			{"light end; each pick lies over", "mantel picks, wire ties"},
-			{"gaps", "mantel ornaments, wire ties"},
-			{"hooks", "mantel hooks"},
+			{"pairs", "picks, mantel; wire ties"},
+			{"light end; each pick lies over", "picks, mantel; wire ties"},
+			{"gaps", "ornaments, mantel; wire ties"},
+			{"hooks", "hooks"},
 			{"from the light end on", "base garland"},
-			{"at the heavy end", "mantel ribbon, bells, wire ties"},
+			{"at the heavy end", "ribbon, mantel; bells; wire ties"},
 			{"measure", ""},
 		}},
-		{"no ribbon, bells or hooks", mantel.Traditional, []string{"base garland", "mantel picks", "mantel ornaments", "wire ties"}, []step{
+		{"no ribbon, bells or hooks", mantel.Traditional, []string{"base garland", "picks, mantel", "ornaments, mantel", "wire ties"}, []step{
 			{"fluff", "base garland"},
-			{"pairs", "mantel picks, wire ties"},
-			{"outwards, left and right in turn", "mantel picks, wire ties"},
-			{"gaps", "mantel ornaments, wire ties"},
+			{"pairs", "picks, mantel; wire ties"},
+			{"outwards, left and right in turn", "picks, mantel; wire ties"},
+			{"gaps", "ornaments, mantel; wire ties"},
 			{"both ends fall alike", "base garland"},
 			{"measure", ""},
 		}},
@@ -58,7 +75,7 @@ func TestSteps(t *testing.T) {
 	} {
 		var needs []shopping.Need
 		for _, item := range test.items {
-			needs = append(needs, shopping.Need{Item: item})
+			needs = append(needs, shopping.Need{Item: parsed(item)})
 		}
 		got, err := mantel.Steps(test.look, needs)
 		if err != nil || len(got) != len(test.want) {
@@ -66,7 +83,7 @@ func TestSteps(t *testing.T) {
 			continue
 		}
 		for i, want := range test.want {
-			if !strings.Contains(got[i].Do, want.word) || strings.Join(got[i].Items, ", ") != want.items {
+			if !strings.Contains(got[i].Do, want.word) || strings.Join(texts(got[i].Items), "; ") != want.items {
 				t.Errorf("%s: step %d is %v, want %v", test.reason, i+1, got[i], want)
 			}
 		}
@@ -81,9 +98,9 @@ func TestSteps(t *testing.T) {
 func TestStepText(t *testing.T) {
 	for want, s := range map[string]mantel.Step{
 		"Hang it.":                                       {Do: "Hang it."},
-		"Hang it. (base garland, bells)":                 {Do: "Hang it.", Items: []string{"base garland", "bells"}},
+		"Hang it. (base garland; bells)":                 {Do: "Hang it.", Items: []shopping.Item{{Kind: shopping.BaseGarland}, {Kind: shopping.Bell}}},
 		"Hang it. Mind: it is heavy.":                    {Do: "Hang it.", Mind: "it is heavy"},
-		"Hang it. (base garland) Mind: it is not light.": {Do: "Hang it.", Items: []string{"base garland"}, Mind: "it is not light"},
+		"Hang it. (base garland) Mind: it is not light.": {Do: "Hang it.", Items: []shopping.Item{{Kind: shopping.BaseGarland}}, Mind: "it is not light"},
 	} {
 		if got := s.String(); got != want {
 			t.Errorf("got %s, want %s", got, want)
@@ -117,7 +134,7 @@ func TestStepsUseTheNeeds(t *testing.T) {
 		}
 		var used []string
 		for _, s := range steps {
-			used = append(used, s.Items...)
+			used = append(used, texts(s.Items)...)
 		}
 		items := itemsOf(needs)
 		for _, item := range items {
@@ -136,10 +153,10 @@ func TestStepsUseTheNeeds(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, n := range needs {
-			if slices.Contains([]string{"base garland", "wire ties", "mantel hooks"}, n.Item) {
+			if slices.Contains([]string{"base garland", "wire ties", "hooks"}, n.Item.String()) {
 				continue
 			}
-			if along, _ := alongs(spots, n.Item); len(along) != n.Quantity.Pieces {
+			if along, _ := alongs(spots, n.Item.String()); len(along) != n.Quantity.Pieces {
 				t.Fatalf("%d spots for %v", len(along), n)
 			}
 		}

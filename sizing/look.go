@@ -317,25 +317,25 @@ func (l Look) Needs(t Tree, a Accent) ([]shopping.Need, error) {
 	}
 	over := " over " + squareFeet(s.area)
 	needs := make([]shopping.Need, 0, 4)
-	add := func(item string, q shopping.Quantity, basis string) {
+	add := func(kind shopping.Kind, q shopping.Quantity, basis string) {
 		if q != (shopping.Quantity{}) {
-			needs = append(needs, shopping.Need{Item: item, Quantity: q, Basis: basis + over, Source: bySurface})
+			needs = append(needs, shopping.Need{Item: shopping.Item{Kind: kind}, Quantity: q, Basis: basis + over, Source: bySurface})
 		}
 	}
-	pieces := func(item string, n int, each units.Area) {
-		add(item, shopping.Quantity{Pieces: n}, toSquareFoot(each)+" to the square foot")
+	pieces := func(kind shopping.Kind, n int, each units.Area) {
+		add(kind, shopping.Quantity{Pieces: n}, toSquareFoot(each)+" to the square foot")
 	}
-	pieces("ornaments", amounts.Ornaments, l.Ornament)
+	pieces(shopping.Ornament, amounts.Ornaments, l.Ornament)
 	if a == Garland || a == Both {
-		add("garland", shopping.Quantity{Length: amounts.Garland}, "wraps "+inches(l.Garland)+" apart")
+		add(shopping.Garland, shopping.Quantity{Length: amounts.Garland}, "wraps "+inches(l.Garland)+" apart")
 	}
 	if a == Ribbon {
-		add("ribbon", shopping.Quantity{Length: amounts.Ribbon}, "wraps "+inches(l.Ribbon)+" apart")
+		add(shopping.Ribbon, shopping.Quantity{Length: amounts.Ribbon}, "wraps "+inches(l.Ribbon)+" apart")
 	}
 	if a == Picks || a == Both {
-		pieces("picks", amounts.Picks, l.Pick)
+		pieces(shopping.Pick, amounts.Picks, l.Pick)
 	}
-	pieces("lights", amounts.Lights, l.Light)
+	pieces(shopping.Light, amounts.Lights, l.Light)
 	return needs, nil
 }
 

@@ -393,12 +393,12 @@ func TestLookProperties(t *testing.T) {
 func TestLookNeeds(t *testing.T) {
 	const source = "geometry; common practice for the look"
 	over := " over 87 sq ft"
-	ornaments := shopping.Need{Item: "ornaments", Quantity: shopping.Quantity{Pieces: 81}, Basis: "0.93 to the square foot" + over, Source: source}
-	garland := shopping.Need{Item: "garland", Quantity: shopping.Quantity{Length: 103*ft + 8*in}, Basis: "wraps 10 in apart" + over, Source: source}
+	ornaments := shopping.Need{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: 81}, Basis: "0.93 to the square foot" + over, Source: source}
+	garland := shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: 103*ft + 8*in}, Basis: "wraps 10 in apart" + over, Source: source}
 	ribbon := garland
-	ribbon.Item = "ribbon"
-	picks := shopping.Need{Item: "picks", Quantity: shopping.Quantity{Pieces: 35}, Basis: "0.40 to the square foot" + over, Source: source}
-	lights := shopping.Need{Item: "lights", Quantity: shopping.Quantity{Pieces: 1158}, Basis: "13 to the square foot" + over, Source: source}
+	ribbon.Item = shopping.Item{Kind: shopping.Ribbon}
+	picks := shopping.Need{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 35}, Basis: "0.40 to the square foot" + over, Source: source}
+	lights := shopping.Need{Item: shopping.Item{Kind: shopping.Light}, Quantity: shopping.Quantity{Pieces: 1158}, Basis: "13 to the square foot" + over, Source: source}
 	for a, want := range map[Accent][]shopping.Need{
 		Garland: {ornaments, garland, lights},
 		Picks:   {ornaments, picks, lights},

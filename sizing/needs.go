@@ -39,9 +39,9 @@ func (r Rules) Needs(t Tree, a Accent) ([]shopping.Need, error) {
 		return nil, err
 	}
 	needs := make([]shopping.Need, 0, 4)
-	add := func(item string, q shopping.Quantity, basis string) {
+	add := func(kind shopping.Kind, q shopping.Quantity, basis string) {
 		if q != (shopping.Quantity{}) {
-			needs = append(needs, shopping.Need{Item: item, Quantity: q, Basis: basis, Source: commonPractice})
+			needs = append(needs, shopping.Need{Item: shopping.Item{Kind: kind}, Quantity: q, Basis: basis, Source: commonPractice})
 		}
 	}
 	kinds := " types"
@@ -49,7 +49,7 @@ func (r Rules) Needs(t Tree, a Accent) ([]shopping.Need, error) {
 		kinds = " type"
 	}
 	ofEach := wholeFeet(t.Height)
-	add("ornaments", shopping.Quantity{Pieces: types * ofEach},
+	add(shopping.Ornament, shopping.Quantity{Pieces: types * ofEach},
 		strconv.Itoa(types)+kinds+", "+strconv.Itoa(r.TypesPerFoot)+" for each whole foot of "+t.Height.String()+
 			"; "+strconv.Itoa(ofEach)+" of each, and "+each.String()+" will do")
 
@@ -58,27 +58,27 @@ func (r Rules) Needs(t Tree, a Accent) ([]shopping.Need, error) {
 		if err != nil {
 			return nil, err
 		}
-		add("garland", shopping.Quantity{Length: length}, basisPerFoot(r.GarlandPerFoot.String(), t.Height))
+		add(shopping.Garland, shopping.Quantity{Length: length}, basisPerFoot(r.GarlandPerFoot.String(), t.Height))
 	}
 	if a == Ribbon {
 		length, err := r.Ribbon(t.Height)
 		if err != nil {
 			return nil, err
 		}
-		add("ribbon", shopping.Quantity{Length: length}, basisPerFoot(r.RibbonPerFoot.String(), t.Height))
+		add(shopping.Ribbon, shopping.Quantity{Length: length}, basisPerFoot(r.RibbonPerFoot.String(), t.Height))
 	}
 	if a == Picks || a == Both {
 		n, err := r.Picks(t.Height)
 		if err != nil {
 			return nil, err
 		}
-		add("picks", shopping.Quantity{Pieces: n}, basisPerFoot(strconv.Itoa(r.PicksPerFoot), t.Height))
+		add(shopping.Pick, shopping.Quantity{Pieces: n}, basisPerFoot(strconv.Itoa(r.PicksPerFoot), t.Height))
 	}
 	n, err := r.Lights(t.Height)
 	if err != nil {
 		return nil, err
 	}
-	add("lights", shopping.Quantity{Pieces: n}, basisPerFoot(strconv.Itoa(r.LightsPerFoot), t.Height))
+	add(shopping.Light, shopping.Quantity{Pieces: n}, basisPerFoot(strconv.Itoa(r.LightsPerFoot), t.Height))
 	return needs, nil
 }
 

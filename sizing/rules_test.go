@@ -260,11 +260,11 @@ func TestStrandsProperty(t *testing.T) {
 
 func TestNeeds(t *testing.T) {
 	const common = "common practice"
-	ornaments := shopping.Need{Item: "ornaments", Quantity: shopping.Quantity{Pieces: 81}, Basis: "9 types, 1 for each whole foot of 9 ft; 9 of each, and 7 to 11 will do", Source: common}
-	garland := shopping.Need{Item: "garland", Quantity: shopping.Quantity{Length: 81 * ft}, Basis: "9 ft for each foot of 9 ft", Source: common}
-	ribbon := shopping.Need{Item: "ribbon", Quantity: shopping.Quantity{Length: 81 * ft}, Basis: "9 ft for each foot of 9 ft", Source: common}
-	picks := shopping.Need{Item: "picks", Quantity: shopping.Quantity{Pieces: 27}, Basis: "3 for each foot of 9 ft", Source: common}
-	lights := shopping.Need{Item: "lights", Quantity: shopping.Quantity{Pieces: 900}, Basis: "100 for each foot of 9 ft", Source: common}
+	ornaments := shopping.Need{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: 81}, Basis: "9 types, 1 for each whole foot of 9 ft; 9 of each, and 7 to 11 will do", Source: common}
+	garland := shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: 81 * ft}, Basis: "9 ft for each foot of 9 ft", Source: common}
+	ribbon := shopping.Need{Item: shopping.Item{Kind: shopping.Ribbon}, Quantity: shopping.Quantity{Length: 81 * ft}, Basis: "9 ft for each foot of 9 ft", Source: common}
+	picks := shopping.Need{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 27}, Basis: "3 for each foot of 9 ft", Source: common}
+	lights := shopping.Need{Item: shopping.Item{Kind: shopping.Light}, Quantity: shopping.Quantity{Pieces: 900}, Basis: "100 for each foot of 9 ft", Source: common}
 	for a, want := range map[Accent][]shopping.Need{
 		Garland: {ornaments, garland, lights},
 		Picks:   {ornaments, picks, lights},

@@ -16,7 +16,7 @@ func manyOffers(n, left int) shopping.Shop {
 	for i := range n {
 		size := 7 + 4*i + i%3
 		o := shopping.Offer{
-			Item: "balls", Name: strconv.Itoa(i), Pack: shopping.Quantity{Pieces: size},
+			Item: shopping.Item{Kind: shopping.Ornament}, Name: strconv.Itoa(i), Pack: shopping.Quantity{Pieces: size},
 			Price: cents(int64(50*size - size*size%97 + 99)),
 		}
 		if left >= 0 {
@@ -81,7 +81,7 @@ func BenchmarkOneRate(b *testing.B) {
 func BenchmarkCuts(b *testing.B) {
 	var shop shopping.Shop
 	for i, yards := range []units.Length{3, 5, 10, 25} {
-		shop.Offers = append(shop.Offers, shopping.Offer{Item: "ribbon", Name: strconv.Itoa(i), Pack: ofLength(0, yards*units.Yard), Price: cents(int64(yards*75 + 120))})
+		shop.Offers = append(shop.Offers, shopping.Offer{Item: shopping.Item{Kind: shopping.Ribbon}, Name: strconv.Itoa(i), Pack: ofLength(0, yards*units.Yard), Price: cents(int64(yards*75 + 120))})
 	}
 	for _, pieces := range []int{8, 16, 32, 60, 120, 480} {
 		var needs []shopping.Need
@@ -90,7 +90,7 @@ func BenchmarkCuts(b *testing.B) {
 			if k < pieces%8 {
 				n++
 			}
-			needs = append(needs, shopping.Need{Item: "ribbon", Quantity: ofLength(n, units.Length(9+6*k)*units.Inch)})
+			needs = append(needs, shopping.Need{Item: shopping.Item{Kind: shopping.Ribbon}, Quantity: ofLength(n, units.Length(9+6*k)*units.Inch)})
 		}
 		b.Run(fmt.Sprintf("pieces=%d", pieces), func(b *testing.B) {
 			b.ReportAllocs()
@@ -111,13 +111,13 @@ func BenchmarkCuts(b *testing.B) {
 func BenchmarkFullest(b *testing.B) {
 	for _, n := range []int{5, 12, 30, 100} {
 		var shop shopping.Shop
-		var choices []shopping.Choice
+		var choices []shopping.Need
 		for i := range n {
-			item := strconv.Itoa(i)
+			item := shopping.Item{Kind: shopping.Ornament, Type: strconv.Itoa(i)}
 			for _, size := range []int{1, 4, 6} {
 				shop.Offers = append(shop.Offers, shopping.Offer{Item: item, Name: strconv.Itoa(size), Pack: shopping.Quantity{Pieces: size}, Price: cents(int64(100*size + 37*i%250))})
 			}
-			choices = append(choices, shopping.Choice{Need: shopping.Need{Item: item, Quantity: shopping.Quantity{Pieces: 10}}, Most: 14})
+			choices = append(choices, shopping.Need{Item: item, Quantity: shopping.Quantity{Pieces: 10}, Most: 14})
 		}
 		least, err := shop.Filled(choices, 0)
 		if err != nil {

@@ -40,8 +40,8 @@ func TestMemory(t *testing.T) {
 // that 999 and 1000 do not make is 999·1000 - 999 - 1000 = 997001 (Sylvester).
 func TestCoprimePacks(t *testing.T) {
 	shop := shopping.Shop{Offers: []shopping.Offer{
-		{Item: "balls", Name: "999", Pack: shopping.Quantity{Pieces: 999}, Price: cents(999)},
-		{Item: "balls", Name: "1000", Pack: shopping.Quantity{Pieces: 1000}, Price: cents(1000)},
+		{Item: shopping.Item{Kind: shopping.Ornament}, Name: "999", Pack: shopping.Quantity{Pieces: 999}, Price: cents(999)},
+		{Item: shopping.Item{Kind: shopping.Ornament}, Name: "1000", Pack: shopping.Quantity{Pieces: 1000}, Price: cents(1000)},
 	}}
 	for need, surplus := range map[int]int{997_001: 1, 997_002: 0, 1: 998, 1001: 997} {
 		p, err := shop.Cheapest(balls(need))
@@ -54,8 +54,8 @@ func TestCoprimePacks(t *testing.T) {
 // One pack that holds far more than is needed is no more work than a small one.
 func TestHugePack(t *testing.T) {
 	shop := shopping.Shop{Offers: []shopping.Offer{
-		{Item: "balls", Name: "crate", Pack: shopping.Quantity{Pieces: 1_000_000}, Price: cents(1000)},
-		{Item: "balls", Name: "box", Pack: shopping.Quantity{Pieces: 7}, Price: cents(100)},
+		{Item: shopping.Item{Kind: shopping.Ornament}, Name: "crate", Pack: shopping.Quantity{Pieces: 1_000_000}, Price: cents(1000)},
+		{Item: shopping.Item{Kind: shopping.Ornament}, Name: "box", Pack: shopping.Quantity{Pieces: 7}, Price: cents(100)},
 	}}
 	for need, want := range map[int][]int{69: {0, 10}, 70: {0, 10}, 71: {1, 0}, 999_999: {1, 0}} {
 		p, err := shop.Cheapest(balls(need))
@@ -81,25 +81,25 @@ func TestThousandsOfOffers(t *testing.T) {
 	}
 	_, err := shop.Cheapest(balls(1_000_000))
 	if !errors.Is(err, units.ErrLimit) {
-		t.Errorf("got %v, want ErrSize", err)
+		t.Errorf("got %v, want ErrLimit", err)
 	}
-	want := `shopping.Shop.Cheapest: offers of "balls" "5000": too large to solve: want fewer offers, a smaller need, or sizes with a larger common measure`
+	want := `shopping.Shop.Cheapest: /offers "5000 of ornaments": too large to solve: want fewer offers, a smaller need, or sizes with a larger common measure`
 	if err == nil || err.Error() != want {
 		t.Errorf("got %v, want %s", err, want)
 	}
 	if _, err := oneRate(250, -1).Cheapest(balls(1_000_000)); !errors.Is(err, units.ErrLimit) {
-		t.Errorf("got %v, want ErrSize", err)
+		t.Errorf("got %v, want ErrLimit", err)
 	}
-	_, err = shop.Fullest([]shopping.Choice{{Need: balls(0), Most: 1_000_000}})
+	_, err = shop.Fullest([]shopping.Need{open(balls(0), 1_000_000)})
 	if !errors.Is(err, units.ErrLimit) {
-		t.Errorf("got %v, want ErrSize", err)
+		t.Errorf("got %v, want ErrLimit", err)
 	}
 }
 
 // Strands whose lengths have no common measure but a nanometer.
 func TestNoCommonMeasure(t *testing.T) {
 	strand := func(name string, l units.Length, price int64) shopping.Offer {
-		return shopping.Offer{Item: "garland", Name: name, Pack: ofLength(0, l), Price: cents(price)}
+		return shopping.Offer{Item: shopping.Item{Kind: shopping.Garland}, Name: name, Pack: ofLength(0, l), Price: cents(price)}
 	}
 	shop := shopping.Shop{Offers: []shopping.Offer{
 		strand("a", 1_828_800_001, 750),
@@ -127,14 +127,14 @@ func TestNoCommonMeasure(t *testing.T) {
 		shop.Offers[i].Price = cents(0) // all are equally good
 	}
 	if _, err := shop.Cheapest(garland(1_000_000 * units.Meter)); !errors.Is(err, units.ErrLimit) {
-		t.Errorf("got %v, want ErrSize", err)
+		t.Errorf("got %v, want ErrLimit", err)
 	}
 	// The shortest strand there is, and the longest need.
 	shop.Offers = []shopping.Offer{strand("speck", 1, 0), strand("a", 2_000_000_011, 0)}
 	shop.Offers[0].Price = decimal.New(1, -4)
 	shop.Offers[1].Price = decimal.New(2_000_000_011, -4)
 	if _, err := shop.Cheapest(garland(999_983 * units.Meter)); !errors.Is(err, units.ErrLimit) {
-		t.Errorf("got %v, want ErrSize", err)
+		t.Errorf("got %v, want ErrLimit", err)
 	}
 }
 
@@ -143,17 +143,17 @@ func TestManyRolls(t *testing.T) {
 	var shop shopping.Shop
 	for i := range 4000 {
 		shop.Offers = append(shop.Offers, shopping.Offer{
-			Item: "ribbon", Name: strconv.Itoa(i), Pack: ofLength(0, units.Length(i+1)*units.Inch),
+			Item: shopping.Item{Kind: shopping.Ribbon}, Name: strconv.Itoa(i), Pack: ofLength(0, units.Length(i+1)*units.Inch),
 			Price: cents(int64(i + 1)), Shelf: shopping.Left(3),
 		})
 	}
-	needs := []shopping.Need{{Item: "ribbon", Quantity: ofLength(1_000_000, units.Inch)}}
+	needs := []shopping.Need{{Item: shopping.Item{Kind: shopping.Ribbon}, Quantity: ofLength(1_000_000, units.Inch)}}
 	if _, err := shop.Cheapest(needs...); !errors.Is(err, units.ErrLimit) {
-		t.Errorf("got %v, want ErrSize", err)
+		t.Errorf("got %v, want ErrLimit", err)
 	}
 	// More pieces than one search for a packing takes, beside a running length.
 	needs[0].Quantity.Pieces = 10_001
-	needs = append(needs, shopping.Need{Item: "ribbon", Quantity: ofLength(0, units.Inch)})
+	needs = append(needs, shopping.Need{Item: shopping.Item{Kind: shopping.Ribbon}, Quantity: ofLength(0, units.Inch)})
 	if p, err := shop.Cheapest(needs...); err != nil || p.Bound.GreaterThan(p.Cost) {
 		t.Errorf("between %v and %v, %v", p.Bound, p.Cost, err)
 	}
@@ -161,22 +161,22 @@ func TestManyRolls(t *testing.T) {
 	needs[0].Quantity.Pieces = 1
 	needs[1].Quantity.Length = 500_000 * units.Inch
 	if _, err := shop.Cheapest(needs...); !errors.Is(err, units.ErrLimit) {
-		t.Errorf("got %v, want ErrSize", err)
+		t.Errorf("got %v, want ErrLimit", err)
 	}
 }
 
 // An overlap can take away the common measure.
 func TestOverlapWithoutMeasure(t *testing.T) {
-	shop := shopping.Shop{Overlap: map[string]units.Length{"ribbon": 300*units.Millimeter + 7}}
+	shop := shopping.Shop{Overlap: map[shopping.Item]units.Length{{Kind: shopping.Ribbon}: 300*units.Millimeter + 7}}
 	for i := range 40 {
-		shop.Offers = append(shop.Offers, shopping.Offer{Item: "ribbon", Name: strconv.Itoa(i), Pack: ofLength(0, units.Length(i+1)*units.Yard), Price: cents(0)})
+		shop.Offers = append(shop.Offers, shopping.Offer{Item: shopping.Item{Kind: shopping.Ribbon}, Name: strconv.Itoa(i), Pack: ofLength(0, units.Length(i+1)*units.Yard), Price: cents(0)})
 	}
 	needs := []shopping.Need{
-		{Item: "ribbon", Quantity: ofLength(1, units.Yard)},
-		{Item: "ribbon", Quantity: ofLength(0, 20_000*units.Yard)},
+		{Item: shopping.Item{Kind: shopping.Ribbon}, Quantity: ofLength(1, units.Yard)},
+		{Item: shopping.Item{Kind: shopping.Ribbon}, Quantity: ofLength(0, 20_000*units.Yard)},
 	}
 	if _, err := shop.Cheapest(needs...); !errors.Is(err, units.ErrLimit) {
-		t.Errorf("got %v, want ErrSize", err)
+		t.Errorf("got %v, want ErrLimit", err)
 	}
 }
 
@@ -184,11 +184,11 @@ func TestOverlapWithoutMeasure(t *testing.T) {
 // valid, and the bound is below it.
 func TestManyCuts(t *testing.T) {
 	shop := shopping.Shop{Offers: []shopping.Offer{
-		{Item: "ribbon", Name: "10 yd", Pack: ofLength(0, 10*units.Yard), Price: cents(799)},
-		{Item: "ribbon", Name: "7 m", Pack: ofLength(0, 7*units.Meter), Price: cents(612)},
+		{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "10 yd", Pack: ofLength(0, 10*units.Yard), Price: cents(799)},
+		{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "7 m", Pack: ofLength(0, 7*units.Meter), Price: cents(612)},
 	}}
 	need := func(n int, l units.Length) shopping.Need {
-		return shopping.Need{Item: "ribbon", Quantity: ofLength(n, l)}
+		return shopping.Need{Item: shopping.Item{Kind: shopping.Ribbon}, Quantity: ofLength(n, l)}
 	}
 	var needs []shopping.Need
 	for k := range 20 {
@@ -209,14 +209,14 @@ func TestManyCuts(t *testing.T) {
 		}(),
 	} {
 		if _, err := shop.Cheapest(needs...); !errors.Is(err, units.ErrLimit) {
-			t.Errorf("%s: got %v, want ErrSize", reason, err)
+			t.Errorf("%s: got %v, want ErrLimit", reason, err)
 		}
 	}
 	for i := range 63 {
-		shop.Offers = append(shop.Offers, shopping.Offer{Item: "ribbon", Name: strconv.Itoa(i), Pack: ofLength(0, units.Length(i+80)*units.Inch), Price: cents(500)})
+		shop.Offers = append(shop.Offers, shopping.Offer{Item: shopping.Item{Kind: shopping.Ribbon}, Name: strconv.Itoa(i), Pack: ofLength(0, units.Length(i+80)*units.Inch), Price: cents(500)})
 	}
 	if _, err := shop.Cheapest(need(1, units.Foot), need(1, units.Yard)); !errors.Is(err, units.ErrLimit) {
-		t.Errorf("got %v, want ErrSize", err)
+		t.Errorf("got %v, want ErrLimit", err)
 	}
 	// One length is the same problem as packs, and has their bounds.
 	shop.Offers = shop.Offers[:2]

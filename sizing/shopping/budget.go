@@ -9,33 +9,26 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Choice is a need whose number of pieces is open: at least the pieces of
-// Need, at most Most. With Most 0 it is the need as it stands, which may be a length.
-type Choice struct {
-	Need Need `json:"need"`
-	Most int  `json:"most,omitempty"`
-}
-
-// String returns "balls, 5 to 9", or "garland, 81 ft" if nothing is open.
-func (c Choice) String() string {
-	if !c.open() {
-		return c.Need.Item + ", " + c.Need.Quantity.String()
+// String returns "picks, 27", or "ornaments, 5 to 9" if the number is open.
+func (n Need) String() string {
+	if !n.open() {
+		return n.Item.String() + ", " + n.Quantity.String()
 	}
-	return c.Need.Item + ", " + c.span()
+	return n.Item.String() + ", " + n.span()
 }
 
 // span returns "5 to 9".
-func (c Choice) span() string {
-	return strconv.Itoa(c.Need.Quantity.Pieces) + " to " + strconv.Itoa(c.Most)
+func (n Need) span() string {
+	return strconv.Itoa(n.Quantity.Pieces) + " to " + strconv.Itoa(n.Most)
 }
 
-// open reports whether c leaves anything to choose.
-func (c Choice) open() bool { return c.Most != 0 && c.Most != c.Need.Quantity.Pieces }
+// open reports whether n leaves anything to choose.
+func (n Need) open() bool { return n.Most != 0 && n.Most != n.Quantity.Pieces }
 
 // Bounds of the search for the fullest tree.
 const (
-	maxOpen = 100       // open choices
-	maxSpan = 1_000_000 // counts of all open choices together
+	maxOpen = 100       // open needs
+	maxSpan = 1_000_000 // counts of all open needs together
 )
 
 // Fullest returns the list that makes the fullest tree for s.Budget, evenly. With
@@ -64,13 +57,13 @@ const (
 // Welfare, 1970 (from memory). Which items are at each level is an assignment
 // problem: H. W. Kuhn, The Hungarian method, Naval Research Logistics Quarterly
 // 2 (1955) 83-97 (from memory).
-func (s Shop) Fullest(choices []Choice) (List, error) {
+func (s Shop) Fullest(needs []Need) (List, error) {
 	c := newChecker("Shop.Fullest")
-	open, fixed, err := s.choices(c, choices)
+	open, fixed, err := s.choices(c, needs)
 	if err != nil {
 		return List{}, err
 	}
-	budget, err := c.money("budget", s.Budget, maxBudget)
+	budget, err := c.money("/budget", s.Budget, maxBudget)
 	if err != nil {
 		return List{}, err
 	}
@@ -82,7 +75,7 @@ func (s Shop) Fullest(choices []Choice) (List, error) {
 	f := filling{}
 	least := spent
 	for _, i := range open {
-		steps, fewest, err := s.steps(c, choices[i])
+		steps, fewest, err := s.steps(c, needs[i])
 		if err != nil {
 			return List{}, err
 		}
@@ -90,11 +83,11 @@ func (s Shop) Fullest(choices []Choice) (List, error) {
 		least += fewest
 	}
 	if least > budget {
-		return List{}, c.fail(units.ErrBudget, "budget", money(s.Budget), "at least "+money(amount(least))+" for the fewest")
+		return List{}, c.fail(units.ErrBudget, "/budget", money(s.Budget), "at least "+money(amount(least))+" for the fewest")
 	}
 	f.budget = budget - spent
 	counts := f.fill()
-	return s.chosen(c, choices, open, counts)
+	return s.chosen(c, needs, open, counts)
 }
 
 // Filled returns the list of the least cost that makes every open item at least
@@ -102,11 +95,11 @@ func (s Shop) Fullest(choices []Choice) (List, error) {
 //
 //	fewest + ⌈percent/100 · (most - fewest)⌉
 //
-// pieces, with 0 ≤ percent ≤ 100. It leaves s.Budget alone. Fullness, the choices
+// pieces, with 0 ≤ percent ≤ 100. It leaves s.Budget alone. Fullness, the needs
 // and the errors are as for [Shop.Fullest].
-func (s Shop) Filled(choices []Choice, percent int) (List, error) {
+func (s Shop) Filled(needs []Need, percent int) (List, error) {
 	c := newChecker("Shop.Filled")
-	open, _, err := s.choices(c, choices)
+	open, _, err := s.choices(c, needs)
 	if err != nil {
 		return List{}, err
 	}
@@ -115,70 +108,64 @@ func (s Shop) Filled(choices []Choice, percent int) (List, error) {
 	}
 	counts := make([]int, len(open))
 	for k, i := range open {
-		fewest := choices[i].Need.Quantity.Pieces
-		counts[k] = fewest + (percent*(choices[i].Most-fewest)+99)/100
+		fewest := needs[i].Quantity.Pieces
+		counts[k] = fewest + (percent*(needs[i].Most-fewest)+99)/100
 	}
-	return s.chosen(c, choices, open, counts)
+	return s.chosen(c, needs, open, counts)
 }
 
-// choices checks s and choices. It returns the indices of the open ones, and the
+// needs checks s and needs. It returns the indices of the open ones, and the
 // needs of the others.
-func (s Shop) choices(c *checker, choices []Choice) (open []int, fixed []Need, err error) {
+func (s Shop) choices(c *checker, needs []Need) (open []int, fixed []Need, err error) {
 	if err := c.shop(s); err != nil {
 		return nil, nil, err
 	}
-	needs := make([]Need, len(choices))
-	items := make(map[string]int)
-	for i, choice := range choices {
-		needs[i] = choice.Need
-		items[choice.Need.Item]++
+	items := make(map[Item]int)
+	for _, need := range needs {
+		items[need.Item]++
 	}
 	if err := c.needs(needs); err != nil {
 		return nil, nil, err
 	}
 	counts := int64(0)
-	for i, choice := range choices {
-		if !choice.open() {
-			fixed = append(fixed, choice.Need)
+	for i, need := range needs {
+		if !need.open() {
+			fixed = append(fixed, need)
 			continue
 		}
-		q := choice.Need.Quantity
-		field := "choice " + strconv.Itoa(i+1) + " of " + strconv.Quote(choice.Need.Item)
+		q := need.Quantity
 		switch {
 		case q.Length != 0:
-			return nil, nil, c.fail(units.ErrFit, field+": quantity", q.String(), "pieces, or 0 for the most")
-		case choice.Most < q.Pieces || choice.Most > maxPieces:
-			return nil, nil, c.fail(units.ErrRange, field+": most", strconv.Itoa(choice.Most), "0, or "+q.String()+" to "+strconv.Itoa(maxPieces))
-		case items[choice.Need.Item] > 1:
-			return nil, nil, c.fail(units.ErrDuplicate, field+": item", choice.Need.Item, "one choice of an item that is open")
+			return nil, nil, c.fail(units.ErrFit, at("needs", i, "quantity"), q.String(), "pieces, or 0 for the most")
+		case need.Most < q.Pieces || need.Most > maxPieces:
+			return nil, nil, c.fail(units.ErrRange, at("needs", i, "most"), strconv.Itoa(need.Most), "0, or "+q.String()+" to "+strconv.Itoa(maxPieces))
+		case items[need.Item] > 1:
+			return nil, nil, c.fail(units.ErrDuplicate, at("needs", i, "item"), need.Item.String(), "one need of an item that is open")
 		}
 		open = append(open, i)
-		counts += int64(choice.Most - q.Pieces)
+		counts += int64(need.Most - q.Pieces)
 	}
 	if len(open) > maxOpen {
-		return nil, nil, c.fail(units.ErrLimit, "number of open choices", strconv.Itoa(len(open)), "at most "+strconv.Itoa(maxOpen))
+		return nil, nil, c.fail(units.ErrLimit, "needs", strconv.Itoa(len(open)), "at most "+strconv.Itoa(maxOpen)+" of them open")
 	}
 	if counts > maxSpan {
-		return nil, nil, c.fail(units.ErrLimit, "counts of the open choices", strconv.FormatInt(counts, 10), "at most "+strconv.Itoa(maxSpan))
+		return nil, nil, c.fail(units.ErrLimit, "needs", strconv.FormatInt(counts, 10), "at most "+strconv.Itoa(maxSpan)+" pieces open in all")
 	}
 	return open, fixed, nil
 }
 
-// chosen returns the list for choices with the counts of the open ones.
-func (s Shop) chosen(c *checker, choices []Choice, open, counts []int) (List, error) {
-	needs := make([]Need, len(choices))
-	for i, choice := range choices {
-		needs[i] = choice.Need
-	}
+// chosen returns the list for needs with the counts of the open ones.
+func (s Shop) chosen(c *checker, needs []Need, open, counts []int) (List, error) {
+	chosen := slices.Clone(needs)
 	for k, i := range open {
-		needs[i].Quantity.Pieces = counts[k]
-		basis := strconv.Itoa(counts[k]) + " of " + choices[i].span()
-		if needs[i].Basis != "" {
-			basis = needs[i].Basis + "; " + basis
+		chosen[i].Quantity.Pieces = counts[k]
+		basis := strconv.Itoa(counts[k]) + " of " + needs[i].span()
+		if chosen[i].Basis != "" {
+			basis = chosen[i].Basis + "; " + basis
 		}
-		needs[i].Basis = basis
+		chosen[i].Basis, chosen[i].Most = basis, 0
 	}
-	return s.list(c, needs)
+	return s.list(c, chosen)
 }
 
 // A step is a count of an item worth choosing: one more would cost more.
@@ -193,11 +180,11 @@ type level struct{ of, all int64 }
 
 func (a level) compare(b level) int { return cmp.Compare(a.of*b.all, b.of*a.all) }
 
-// steps returns the counts worth choosing of an open choice, fewest first, and
+// steps returns the counts worth choosing of an open need, fewest first, and
 // what the fewest cost.
-func (s Shop) steps(c *checker, choice Choice) (steps []step, fewest int64, err error) {
-	item, least := choice.Need.Item, choice.Need.Quantity.Pieces
-	stock, err := s.stock(c, item, demand{pieces: int64(choice.Most)})
+func (s Shop) steps(c *checker, need Need) (steps []step, fewest int64, err error) {
+	item, least := need.Item, need.Quantity.Pieces
+	stock, err := s.stock(c, item, demand{pieces: int64(need.Most)})
 	if err != nil {
 		return nil, 0, err
 	}
@@ -207,11 +194,11 @@ func (s Shop) steps(c *checker, choice Choice) (steps []step, fewest int64, err 
 		return nil, 0, err
 	}
 	owned, packs := stock.packs()
-	costs, err := c.costs(item, int64(choice.Most)-owned, packs)
+	costs, err := c.costs(item, int64(need.Most)-owned, packs)
 	if err != nil {
 		return nil, 0, err
 	}
-	for n := least; n <= choice.Most; n++ {
+	for n := least; n <= need.Most; n++ {
 		cost := costs(int64(n) - owned)
 		if cost == never {
 			break
@@ -219,7 +206,7 @@ func (s Shop) steps(c *checker, choice Choice) (steps []step, fewest int64, err 
 		if k := len(steps); k > 0 && steps[k-1].cost == cost {
 			steps = steps[:k-1]
 		}
-		steps = append(steps, step{count: n, level: level{int64(n - least), int64(choice.Most - least)}, cost: cost})
+		steps = append(steps, step{count: n, level: level{int64(n - least), int64(need.Most - least)}, cost: cost})
 	}
 	return steps, price(p.Cost), nil
 }

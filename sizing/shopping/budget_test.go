@@ -18,9 +18,9 @@ import (
 func TestFullestIsLeximin(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		var s Shop
-		var choices []Choice
+		var choices []Need
 		for i := range rapid.IntRange(1, 4).Draw(t, "items") {
-			item := "item " + strconv.Itoa(i)
+			item := Item{Kind: Ornament, Type: "type " + strconv.Itoa(i)}
 			for j := range rapid.IntRange(1, 2).Draw(t, "offers") {
 				o := Offer{
 					Item: item, Name: strconv.Itoa(j),
@@ -35,8 +35,8 @@ func TestFullestIsLeximin(t *testing.T) {
 			if rapid.Bool().Draw(t, "owned") {
 				s.Owned = append(s.Owned, Owned{Item: item, Quantity: Quantity{Pieces: rapid.IntRange(0, 3).Draw(t, "owns")}})
 			}
-			c := Choice{Need: Need{Item: item, Quantity: Quantity{Pieces: rapid.IntRange(0, 5).Draw(t, "fewest")}}}
-			c.Most = c.Need.Quantity.Pieces + rapid.IntRange(0, 6).Draw(t, "span")
+			c := Need{Item: item, Quantity: Quantity{Pieces: rapid.IntRange(0, 5).Draw(t, "fewest")}}
+			c.Most = c.Quantity.Pieces + rapid.IntRange(0, 6).Draw(t, "span")
 			choices = append(choices, c)
 		}
 		s.Budget = decimal.New(rapid.Int64Range(0, 120).Draw(t, "budget"), -1)
@@ -58,14 +58,14 @@ func TestFullestIsLeximin(t *testing.T) {
 		var best *outcome
 		least := decimal.NewFromInt(0)
 		short := false
-		cost := func(c Choice, n int) (decimal.Decimal, bool) {
-			need := c.Need
-			need.Quantity.Pieces = n
+		cost := func(c Need, n int) (decimal.Decimal, bool) {
+			need := c
+			need.Quantity.Pieces, need.Most = n, 0
 			p, err := s.Cheapest(need)
 			return p.Cost, err == nil
 		}
 		for _, c := range choices {
-			d, ok := cost(c, c.Need.Quantity.Pieces)
+			d, ok := cost(c, c.Quantity.Pieces)
 			least, short = least.Add(d), short || !ok
 		}
 		var walk func(i int, o outcome)
@@ -78,7 +78,7 @@ func TestFullestIsLeximin(t *testing.T) {
 				return
 			}
 			c := choices[i]
-			fewest := c.Need.Quantity.Pieces
+			fewest := c.Quantity.Pieces
 			for n := fewest; n <= max(fewest, c.Most); n++ {
 				d, ok := cost(c, n)
 				d = d.Add(o.cost)
@@ -113,7 +113,7 @@ func TestFullestIsLeximin(t *testing.T) {
 		var levels []*big.Rat
 		for i, p := range got.Purchases {
 			c := choices[i]
-			fewest := c.Need.Quantity.Pieces
+			fewest := c.Quantity.Pieces
 			level := big.NewRat(1, 1)
 			if c.Most > fewest {
 				level = big.NewRat(int64(p.Needs[0].Quantity.Pieces-fewest), int64(c.Most-fewest))
@@ -127,24 +127,24 @@ func TestFullestIsLeximin(t *testing.T) {
 	})
 }
 
-func TestBasisOfChoice(t *testing.T) {
+func TestBasisOfOpenNeed(t *testing.T) {
 	s := Shop{Offers: []Offer{
-		{Item: "bells", Name: "bell", Pack: Quantity{Pieces: 1}, Price: decimal.NewFromInt(0)},
-		{Item: "reel", Name: "reel", Pack: Quantity{Length: 1}, Price: decimal.NewFromInt(0)},
+		{Item: Item{Kind: Bell}, Name: "bell", Pack: Quantity{Pieces: 1}, Price: decimal.NewFromInt(0)},
+		{Item: Item{Kind: Ribbon, Type: "reel"}, Name: "reel", Pack: Quantity{Length: 1}, Price: decimal.NewFromInt(0)},
 	}}
-	choice := func(item string) []Choice {
-		return []Choice{{Need: Need{Item: item, Quantity: Quantity{Pieces: 5}, Basis: "7 ft less 2"}, Most: 9}}
+	choice := func(item Item) []Need {
+		return []Need{{Item: item, Quantity: Quantity{Pieces: 5}, Most: 9, Basis: "7 ft less 2"}}
 	}
-	l, err := s.Fullest(choice("bells"))
+	l, err := s.Fullest(choice(Item{Kind: Bell}))
 	if err != nil || l.Purchases[0].Needs[0].Basis != "7 ft less 2; 9 of 5 to 9" {
 		t.Errorf("got %v, %v", l.Purchases, err)
 	}
 	s.Offers[0].Shelf = Left(8)
-	l, err = s.Fullest(choice("bells"))
+	l, err = s.Fullest(choice(Item{Kind: Bell}))
 	if err != nil || l.Purchases[0].Needs[0].Quantity.Pieces != 8 {
 		t.Errorf("got %v, %v, want no more than are left", l.Purchases, err)
 	}
-	if _, err := s.Fullest(choice("reel")); !errors.Is(err, units.ErrFit) {
+	if _, err := s.Fullest(choice(Item{Kind: Ribbon, Type: "reel"})); !errors.Is(err, units.ErrFit) {
 		t.Errorf("got %v, want units.ErrFit", err)
 	}
 }

@@ -12,7 +12,7 @@ import (
 
 // A Purchase is what to buy of one item, and why.
 type Purchase struct {
-	Item    string          `json:"item"`           // what it is, as in Need
+	Item    Item            `json:"item"`           // what it is, as in Need
 	Needs   []Need          `json:"needs"`          // what was asked for: the share of each room
 	Owned   Quantity        `json:"owned,omitzero"` // what there is already, strands joined
 	Buys    []Buy           `json:"buys,omitempty"` // in the order of the offers; none if what is owned will do
@@ -92,11 +92,11 @@ func (s Shop) Cheapest(needs ...Need) (Purchase, error) {
 		return Purchase{}, err
 	}
 	if len(needs) == 0 {
-		return Purchase{}, c.fail(units.ErrRange, "number of needs", "0", "at least 1")
+		return Purchase{}, c.fail(units.ErrRange, "needs", "none", "at least 1")
 	}
-	for _, n := range needs {
+	for i, n := range needs {
 		if n.Item != needs[0].Item {
-			return Purchase{}, c.fail(units.ErrFit, "need of item", n.Item, "all of one item, "+strconv.Quote(needs[0].Item))
+			return Purchase{}, c.fail(units.ErrFit, at("needs", i, "item"), n.Item.String(), "all of one item, "+strconv.Quote(needs[0].Item.String()))
 		}
 	}
 	return s.cheapest(c, needs)
@@ -105,18 +105,16 @@ func (s Shop) Cheapest(needs ...Need) (Purchase, error) {
 // needs checks each of needs by itself.
 func (c *checker) needs(needs []Need) error {
 	if len(needs) > maxEntries {
-		return c.fail(units.ErrRange, "number of needs", strconv.Itoa(len(needs)), "at most "+strconv.Itoa(maxEntries))
+		return c.fail(units.ErrRange, "needs", strconv.Itoa(len(needs)), "at most "+strconv.Itoa(maxEntries)+" of them")
 	}
 	for i, n := range needs {
-		field := "need " + strconv.Itoa(i+1)
-		if err := c.name(field+": item", n.Item); err != nil {
+		if err := n.Item.check(c.method, at("needs", i, "item")); err != nil {
 			return err
 		}
-		field += " of " + strconv.Quote(n.Item)
 		if !plain(n.Room) {
-			return c.fail(units.ErrSyntax, field+": room", n.Room, "at most "+strconv.Itoa(maxName)+" bytes of text in one line")
+			return c.fail(units.ErrSyntax, at("needs", i, "room"), n.Room, "at most "+strconv.Itoa(maxName)+" bytes of text in one line")
 		}
-		if err := c.quantity(field+": quantity", n.Quantity, maxLength); err != nil {
+		if err := c.quantity(at("needs", i, "quantity"), n.Quantity, maxLength); err != nil {
 			return err
 		}
 	}
@@ -184,16 +182,17 @@ func (c *checker) demand(needs []Need) (demand, error) {
 			lengths += units.Length(q.Pieces) * q.Length
 		}
 	}
-	field := "needs of " + strconv.Quote(needs[0].Item) + " in all"
+	const field = "needs"
+	all := needs[0].Item.String() + " in all: "
 	switch {
 	case d.pieces > maxPieces:
-		return demand{}, c.fail(units.ErrRange, field, strconv.FormatInt(d.pieces, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+		return demand{}, c.fail(units.ErrRange, field, all+strconv.FormatInt(d.pieces, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
 	case whole > maxPieces:
-		return demand{}, c.fail(units.ErrRange, field, strconv.FormatInt(whole, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+		return demand{}, c.fail(units.ErrRange, field, all+strconv.FormatInt(whole, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
 	case lengths > maxLength:
-		return demand{}, c.fail(units.ErrRange, field, lengths.String(), "0 to "+maxLength.String())
+		return demand{}, c.fail(units.ErrRange, field, all+lengths.String(), "0 to "+maxLength.String())
 	case d.pieces > 0 && lengths > 0:
-		return demand{}, c.fail(units.ErrFit, field, lengths.String()+" and "+strconv.FormatInt(d.pieces, 10)+" pieces", "either pieces or lengths")
+		return demand{}, c.fail(units.ErrFit, field, all+lengths.String()+" and "+strconv.FormatInt(d.pieces, 10)+" pieces", "either pieces or lengths")
 	}
 	for l, n := range wholes {
 		d.wholes = append(d.wholes, Quantity{Pieces: int(n), Length: l})
@@ -204,7 +203,7 @@ func (c *checker) demand(needs []Need) (demand, error) {
 
 // stock returns what s has of item of the kind that d asks for. It is an error if
 // there is something of the other kind only.
-func (s Shop) stock(c *checker, item string, d demand) (itemStock, error) {
+func (s Shop) stock(c *checker, item Item, d demand) (itemStock, error) {
 	stock := itemStock{overlap: s.Overlap[item]}
 	if d.pieces == 0 && d.running == 0 && d.wholes == nil {
 		return stock, nil
@@ -214,26 +213,26 @@ func (s Shop) stock(c *checker, item string, d demand) (itemStock, error) {
 		want = "lengths, as it is needed"
 	}
 	var other error // of the first that is of the other kind
-	for _, o := range s.Offers {
+	for i, o := range s.Offers {
 		switch {
 		case o.Item != item:
 		case (o.Pack.Length == 0) == (d.pieces > 0):
 			stock.offers = append(stock.offers, o)
 		case other == nil:
-			other = c.fail(units.ErrFit, "offer "+strconv.Quote(o.Name)+": pack", o.Pack.String(), want)
+			other = c.fail(units.ErrFit, at("offers", i, "pack"), o.Pack.String(), want)
 		}
 	}
 	pieces := int64(0)
-	for _, o := range s.Owned {
+	for i, o := range s.Owned {
 		switch {
 		case o.Item != item || o.Quantity == (Quantity{}):
 		case (o.Quantity.Length == 0) == (d.pieces > 0):
 			if pieces += int64(o.Quantity.Pieces); pieces > maxOwned {
-				return itemStock{}, c.fail(units.ErrRange, "owned "+strconv.Quote(item)+" in all", strconv.FormatInt(pieces, 10), "at most "+strconv.Itoa(maxOwned)+" pieces")
+				return itemStock{}, c.fail(units.ErrRange, "/owned", item.String()+" in all: "+strconv.FormatInt(pieces, 10), "at most "+strconv.Itoa(maxOwned)+" pieces")
 			}
 			stock.owned = append(stock.owned, o.Quantity)
 		case other == nil:
-			other = c.fail(units.ErrFit, "owned "+strconv.Quote(item)+": quantity", o.Quantity.String(), want)
+			other = c.fail(units.ErrFit, at("owned", i, "quantity"), o.Quantity.String(), want)
 		}
 	}
 	if len(stock.offers) == 0 && len(stock.owned) == 0 && other != nil {
@@ -366,7 +365,7 @@ func weigh(counts []int64, packs []pack) (key [3]int64) {
 // strands returns how many packs of each offer to join to a strand of length
 // have, which may be 0, to make need, or how much is missing if all the packs
 // there are will not do.
-func (c *checker) strands(item string, need, have units.Length, stock itemStock) (counts []int64, short units.Length, err error) {
+func (c *checker) strands(item Item, need, have units.Length, stock itemStock) (counts []int64, short units.Length, err error) {
 	missing := int64(need - have)
 	if have == 0 {
 		// The first strand joins nothing; and any one strand is longer than the overlap.
@@ -395,7 +394,7 @@ func joined(strands []strand, overlap units.Length) units.Length {
 
 // cover returns how many of each of packs cover need at the least cost, or how
 // much is missing if all of them do not. It takes nothing if need is not positive.
-func (c *checker) cover(item string, need int64, packs []pack) (counts []int64, short int64, err error) {
+func (c *checker) cover(item Item, need int64, packs []pack) (counts []int64, short int64, err error) {
 	counts = make([]int64, len(packs))
 	if need <= 0 {
 		return counts, 0, nil
@@ -420,7 +419,7 @@ func (c *checker) cover(item string, need int64, packs []pack) (counts []int64, 
 
 // costs returns a function for the least cost of covering n, for n up to need;
 // it is never if the packs do not reach.
-func (c *checker) costs(item string, need int64, packs []pack) (func(n int64) int64, error) {
+func (c *checker) costs(item Item, need int64, packs []pack) (func(n int64) int64, error) {
 	_, packs = usable(packs)
 	cover, ok := newCover(max(1, need), packs, &c.work)
 	if !ok {
@@ -445,13 +444,13 @@ func usable(packs []pack) (kinds []int, some []pack) {
 }
 
 // size makes the error for a cover that is too large.
-func (c *checker) size(item string, offers int) error {
-	return c.fail(units.ErrLimit, "offers of "+strconv.Quote(item), strconv.Itoa(offers), "fewer offers, a smaller need, or sizes with a larger common measure")
+func (c *checker) size(item Item, offers int) error {
+	return c.fail(units.ErrLimit, "/offers", strconv.Itoa(offers)+" of "+item.String(), "fewer offers, a smaller need, or sizes with a larger common measure")
 }
 
 // short makes the error for a need that the shelves do not cover.
-func (c *checker) short(item, need, reach, missing string) error {
-	return c.fail(units.ErrShort, "needs of "+strconv.Quote(item), need, "at most "+reach+": "+missing+" short")
+func (c *checker) short(item Item, need, reach, missing string) error {
+	return c.fail(units.ErrShort, "needs", item.String()+": "+need, "at most "+reach+": "+missing+" short")
 }
 
 // buy fills in the packs bought and what they cost.

@@ -66,9 +66,9 @@ func TestPublished(t *testing.T) {
 			if !priced {
 				cost = int64(n) * 100 // by the piece, so that the fewest pieces over cost least
 			}
-			s.Offers = append(s.Offers, shopping.Offer{Item: "balls", Name: f, Pack: shopping.Quantity{Pieces: n}, Price: cents(cost)})
+			s.Offers = append(s.Offers, shopping.Offer{Item: shopping.Item{Kind: shopping.Ornament}, Name: f, Pack: shopping.Quantity{Pieces: n}, Price: cents(cost)})
 		}
-		p, err := s.Cheapest(shopping.Need{Item: "balls", Quantity: shopping.Quantity{Pieces: need}})
+		p, err := s.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: need}})
 		if err != nil {
 			t.Fatal(row, err)
 		}
@@ -105,12 +105,12 @@ func TestPublished(t *testing.T) {
 // make is 43 (J. Burkardt, CHANGE_MAKING test set, problem 7).
 func TestUnreachableCount(t *testing.T) {
 	s := shopping.Shop{Offers: []shopping.Offer{
-		{Item: "bells", Name: "6", Pack: shopping.Quantity{Pieces: 6}, Price: cents(600)},
-		{Item: "bells", Name: "9", Pack: shopping.Quantity{Pieces: 9}, Price: cents(900)},
-		{Item: "bells", Name: "20", Pack: shopping.Quantity{Pieces: 20}, Price: cents(2000)},
+		{Item: shopping.Item{Kind: shopping.Bell}, Name: "6", Pack: shopping.Quantity{Pieces: 6}, Price: cents(600)},
+		{Item: shopping.Item{Kind: shopping.Bell}, Name: "9", Pack: shopping.Quantity{Pieces: 9}, Price: cents(900)},
+		{Item: shopping.Item{Kind: shopping.Bell}, Name: "20", Pack: shopping.Quantity{Pieces: 20}, Price: cents(2000)},
 	}}
 	for need := 1; need <= 60; need++ {
-		p, err := s.Cheapest(shopping.Need{Item: "bells", Quantity: shopping.Quantity{Pieces: need}})
+		p, err := s.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Bell}, Quantity: shopping.Quantity{Pieces: need}})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -126,7 +126,7 @@ func drawShop(t *rapid.T) shopping.Shop {
 	var s shopping.Shop
 	for i := range rapid.IntRange(1, 5).Draw(t, "offers") {
 		o := shopping.Offer{
-			Item: "balls", Name: strconv.Itoa(i),
+			Item: shopping.Item{Kind: shopping.Ornament}, Name: strconv.Itoa(i),
 			Pack:  shopping.Quantity{Pieces: rapid.IntRange(1, 40).Draw(t, "pack")},
 			Price: cents(rapid.Int64Range(0, 3000).Draw(t, "price")),
 		}
@@ -135,15 +135,21 @@ func drawShop(t *rapid.T) shopping.Shop {
 		}
 		s.Offers = append(s.Offers, o)
 	}
-	s.Offers = append(s.Offers, shopping.Offer{Item: "balls", Name: "singles", Pack: shopping.Quantity{Pieces: 1}, Price: cents(250)})
+	s.Offers = append(s.Offers, shopping.Offer{Item: shopping.Item{Kind: shopping.Ornament}, Name: "singles", Pack: shopping.Quantity{Pieces: 1}, Price: cents(250)})
 	if rapid.Bool().Draw(t, "owned") {
-		s.Owned = []shopping.Owned{{Item: "balls", Quantity: shopping.Quantity{Pieces: rapid.IntRange(0, 50).Draw(t, "owns")}}}
+		s.Owned = []shopping.Owned{{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: rapid.IntRange(0, 50).Draw(t, "owns")}}}
 	}
 	return s
 }
 
+// open returns n with a number of pieces that is open up to most.
+func open(n shopping.Need, most int) shopping.Need {
+	n.Most = most
+	return n
+}
+
 func balls(n int) shopping.Need {
-	return shopping.Need{Item: "balls", Quantity: shopping.Quantity{Pieces: n}}
+	return shopping.Need{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: n}}
 }
 
 func TestProperties(t *testing.T) {
@@ -182,12 +188,12 @@ func TestProperties(t *testing.T) {
 			t.Fatal("more costs less")
 		}
 		more := s
-		more.Offers = append(slices.Clone(s.Offers), shopping.Offer{Item: "balls", Name: "new", Pack: shopping.Quantity{Pieces: rapid.IntRange(1, 99).Draw(t, "new")}, Price: cents(rapid.Int64Range(0, 5000).Draw(t, "its price"))})
+		more.Offers = append(slices.Clone(s.Offers), shopping.Offer{Item: shopping.Item{Kind: shopping.Ornament}, Name: "new", Pack: shopping.Quantity{Pieces: rapid.IntRange(1, 99).Draw(t, "new")}, Price: cents(rapid.Int64Range(0, 5000).Draw(t, "its price"))})
 		if cost(more, balls(n)).GreaterThan(base) {
 			t.Fatal("an offer more, and it costs more")
 		}
 		more = s
-		more.Owned = append(slices.Clone(s.Owned), shopping.Owned{Item: "balls", Quantity: shopping.Quantity{Pieces: m}})
+		more.Owned = append(slices.Clone(s.Owned), shopping.Owned{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: m}})
 		if cost(more, balls(n)).GreaterThan(base) {
 			t.Fatal("more owned, and it costs more")
 		}
@@ -222,12 +228,14 @@ func TestProperties(t *testing.T) {
 // What is offered or owned of the other kind changes nothing, as long as there is
 // something of the kind that is needed.
 func TestOtherKind(t *testing.T) {
-	need := func(q shopping.Quantity) shopping.Need { return shopping.Need{Item: "bells", Quantity: q} }
-	pieces := shopping.Offer{Item: "bells", Name: "box", Pack: shopping.Quantity{Pieces: 12}, Price: cents(300)}
-	lengths := shopping.Offer{Item: "bells", Name: "string", Pack: ofLength(0, units.Yard), Price: cents(200)}
+	need := func(q shopping.Quantity) shopping.Need {
+		return shopping.Need{Item: shopping.Item{Kind: shopping.Bell}, Quantity: q}
+	}
+	pieces := shopping.Offer{Item: shopping.Item{Kind: shopping.Bell}, Name: "box", Pack: shopping.Quantity{Pieces: 12}, Price: cents(300)}
+	lengths := shopping.Offer{Item: shopping.Item{Kind: shopping.Bell}, Name: "string", Pack: ofLength(0, units.Yard), Price: cents(200)}
 	both := shopping.Shop{
 		Offers: []shopping.Offer{pieces, lengths},
-		Owned:  []shopping.Owned{{Item: "bells", Quantity: shopping.Quantity{Pieces: 5}}, {Item: "bells", Quantity: ofLength(2, units.Foot)}},
+		Owned:  []shopping.Owned{{Item: shopping.Item{Kind: shopping.Bell}, Quantity: shopping.Quantity{Pieces: 5}}, {Item: shopping.Item{Kind: shopping.Bell}, Quantity: ofLength(2, units.Foot)}},
 	}
 	for _, tt := range []struct {
 		alone shopping.Shop
@@ -254,10 +262,10 @@ func TestStrands(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		overlap := units.Length(rapid.IntRange(0, 3).Draw(t, "overlap")) * units.Inch
 		need := units.Length(rapid.IntRange(1, 60).Draw(t, "need")) * units.Inch
-		s := shopping.Shop{Overlap: map[string]units.Length{"garland": overlap}}
+		s := shopping.Shop{Overlap: map[shopping.Item]units.Length{{Kind: shopping.Garland}: overlap}}
 		for i := range rapid.IntRange(0, 3).Draw(t, "offers") {
 			o := shopping.Offer{
-				Item: "garland", Name: strconv.Itoa(i),
+				Item: shopping.Item{Kind: shopping.Garland}, Name: strconv.Itoa(i),
 				Pack:  shopping.Quantity{Length: units.Length(rapid.IntRange(4, 30).Draw(t, "length")) * units.Inch},
 				Price: cents(rapid.Int64Range(0, 9).Draw(t, "price")),
 			}
@@ -270,7 +278,7 @@ func TestStrands(t *testing.T) {
 			s.Offers = append(s.Offers, o)
 		}
 		for range rapid.IntRange(0, 2).Draw(t, "owned") {
-			s.Owned = append(s.Owned, shopping.Owned{Item: "garland", Quantity: shopping.Quantity{
+			s.Owned = append(s.Owned, shopping.Owned{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{
 				Pieces: rapid.IntRange(0, 2).Draw(t, "owns"), Length: units.Length(rapid.IntRange(1, 20).Draw(t, "of")) * units.Inch,
 			}})
 		}
@@ -293,7 +301,7 @@ func TestStrands(t *testing.T) {
 		for _, o := range s.Owned {
 			add(o.Quantity, 1)
 		}
-		if p, err := s.Cheapest(shopping.Need{Item: "garland", Quantity: shopping.Quantity{Length: need}}); err == nil && p.Owned.Length != join() {
+		if p, err := s.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: need}}); err == nil && p.Owned.Length != join() {
 			t.Fatalf("owned %v, want %v", p.Owned, join())
 		}
 		var best []int
@@ -324,7 +332,7 @@ func TestStrands(t *testing.T) {
 			strands = before
 		}
 		walk(0, 0, 0)
-		p, err := s.Cheapest(shopping.Need{Item: "garland", Quantity: shopping.Quantity{Length: need}})
+		p, err := s.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: need}})
 		if best == nil {
 			want := "at most " + reach.String() + ": " + (need - reach).String() + " short"
 			if e, ok := err.(*units.Error); !ok || e.Err != units.ErrShort || e.Want != want {

@@ -55,7 +55,7 @@ func (p *Purchase) cut(c *checker, d demand, stock itemStock) error {
 }
 
 // cutting finds the cheapest way to have the whole pieces.
-func (c *checker) cutting(item string, wholes []Quantity, stock itemStock, rolls []roll) (cutting, error) {
+func (c *checker) cutting(item Item, wholes []Quantity, stock itemStock, rolls []roll) (cutting, error) {
 	if len(wholes) == 1 {
 		return c.cutOne(item, wholes[0], stock, rolls)
 	}
@@ -77,7 +77,7 @@ func (c *checker) cutting(item string, wholes []Quantity, stock itemStock, rolls
 	if len(some) == 0 {
 		return cutting{}, c.short(item, strconv.Itoa(total)+" whole pieces", "0", strconv.Itoa(total))
 	}
-	field, value := "needs of "+strconv.Quote(item), strconv.Itoa(total)+" whole pieces of "+strconv.Itoa(len(lengths))+" lengths"
+	field, value := "needs", item.String()+": "+strconv.Itoa(total)+" whole pieces of "+strconv.Itoa(len(lengths))+" lengths"
 	solver, ok := newCutter(lengths, demand, some)
 	if !ok {
 		return cutting{}, c.fail(units.ErrLimit, field, value, "at most "+strconv.Itoa(maxCutPieces)+" pieces of "+strconv.Itoa(maxCutKinds)+" lengths from "+strconv.Itoa(maxCutKinds)+" kinds of rolls")
@@ -109,7 +109,7 @@ func (c *checker) cutting(item string, wholes []Quantity, stock itemStock, rolls
 }
 
 // cutOne is cutting for pieces of one length: a roll holds so many, as a pack does.
-func (c *checker) cutOne(item string, whole Quantity, stock itemStock, rolls []roll) (cutting, error) {
+func (c *checker) cutOne(item Item, whole Quantity, stock itemStock, rolls []roll) (cutting, error) {
 	need := int64(whole.Pieces)
 	var packs []pack
 	for _, r := range rolls {
@@ -155,7 +155,7 @@ func (c *checker) cutOne(item string, whole Quantity, stock itemStock, rolls []r
 // The least packs that hold both by length alone are a bound; if the pieces can be
 // cut from them and what is left joined, they are the answer. Otherwise packs are
 // added to those of cut, the best for the pieces.
-func (c *checker) cutAndJoin(item string, d demand, stock itemStock, rolls []roll, cut cutting) (cutting, error) {
+func (c *checker) cutAndJoin(item Item, d demand, stock itemStock, rolls []roll, cut cutting) (cutting, error) {
 	missing := int64(d.running)
 	for _, q := range d.wholes {
 		missing += int64(q.Pieces) * int64(q.Length)

@@ -16,7 +16,7 @@ func drawRolls(t *rapid.T, longest int) shopping.Shop {
 	var s shopping.Shop
 	for i := range rapid.IntRange(1, 3).Draw(t, "offers") {
 		o := shopping.Offer{
-			Item: "ribbon", Name: strconv.Itoa(i),
+			Item: shopping.Item{Kind: shopping.Ribbon}, Name: strconv.Itoa(i),
 			Pack:  shopping.Quantity{Length: units.Length(rapid.IntRange(4, longest).Draw(t, "length")) * units.Inch},
 			Price: cents(rapid.Int64Range(0, 9).Draw(t, "price")),
 		}
@@ -29,7 +29,7 @@ func drawRolls(t *rapid.T, longest int) shopping.Shop {
 		s.Offers = append(s.Offers, o)
 	}
 	for range rapid.IntRange(0, 2).Draw(t, "owned") {
-		s.Owned = append(s.Owned, shopping.Owned{Item: "ribbon", Quantity: shopping.Quantity{
+		s.Owned = append(s.Owned, shopping.Owned{Item: shopping.Item{Kind: shopping.Ribbon}, Quantity: shopping.Quantity{
 			Pieces: rapid.IntRange(0, 2).Draw(t, "owns"), Length: units.Length(rapid.IntRange(1, longest).Draw(t, "of")) * units.Inch,
 		}})
 	}
@@ -115,7 +115,7 @@ func TestWholePieces(t *testing.T) {
 			}
 		}
 		walk(0, owned, [3]int64{})
-		p, err := s.Cheapest(shopping.Need{Item: "ribbon", Quantity: need})
+		p, err := s.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Ribbon}, Quantity: need})
 		if best == nil {
 			want := "at most " + strconv.Itoa(reach) + ": " + strconv.Itoa(need.Pieces-reach) + " short"
 			if e, ok := err.(*units.Error); !ok || e.Err != units.ErrShort || e.Want != want {
@@ -139,13 +139,13 @@ func TestPiecesAndLength(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := drawRolls(t, 20)
 		overlap := units.Length(rapid.SampledFrom([]int{0, 0, 1, 3}).Draw(t, "overlap")) * units.Inch
-		s.Overlap = map[string]units.Length{"ribbon": overlap}
+		s.Overlap = map[shopping.Item]units.Length{{Kind: shopping.Ribbon}: overlap}
 		running := units.Length(rapid.IntRange(1, 30).Draw(t, "running")) * units.Inch
-		needs := []shopping.Need{{Item: "ribbon", Room: "ticket hall", Quantity: shopping.Quantity{Length: running}}}
+		needs := []shopping.Need{{Item: shopping.Item{Kind: shopping.Ribbon}, Room: "ticket hall", Quantity: shopping.Quantity{Length: running}}}
 		var pieces []units.Length
 		for i := range rapid.IntRange(1, 2).Draw(t, "lengths") {
 			q := shopping.Quantity{Pieces: rapid.IntRange(1, 2).Draw(t, "pieces"), Length: units.Length(5+6*i) * units.Inch}
-			needs = append(needs, shopping.Need{Item: "ribbon", Quantity: q})
+			needs = append(needs, shopping.Need{Item: shopping.Item{Kind: shopping.Ribbon}, Quantity: q})
 			for range q.Pieces {
 				pieces = append(pieces, q.Length)
 			}

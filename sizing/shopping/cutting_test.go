@@ -399,10 +399,10 @@ func TestFullKnapsack(t *testing.T) {
 // The items of a list share the work of one call. What is left over goes on to the
 // next, and where too little is left for any answer the error says so.
 func TestWorkIsShared(t *testing.T) {
-	shop := Shop{Offers: []Offer{{Item: "ribbon", Name: "10 yd", Pack: Quantity{Length: 10 * units.Yard}, Price: decimal.New(799, -2)}}}
+	shop := Shop{Offers: []Offer{{Item: Item{Kind: Ribbon}, Name: "10 yd", Pack: Quantity{Length: 10 * units.Yard}, Price: decimal.New(799, -2)}}}
 	needs := []Need{
-		{Item: "ribbon", Quantity: Quantity{Pieces: 40, Length: 54 * units.Inch}},
-		{Item: "ribbon", Quantity: Quantity{Pieces: 30, Length: 41 * units.Inch}},
+		{Item: Item{Kind: Ribbon}, Quantity: Quantity{Pieces: 40, Length: 54 * units.Inch}},
+		{Item: Item{Kind: Ribbon}, Quantity: Quantity{Pieces: 30, Length: 41 * units.Inch}},
 	}
 	spent := func(work, items int64) (int64, error) {
 		c := &checker{method: "Shop.List", work: work, items: items}
@@ -421,12 +421,12 @@ func TestWorkIsShared(t *testing.T) {
 	}
 
 	balls := Shop{Offers: []Offer{
-		{Item: "balls", Name: "7", Pack: Quantity{Pieces: 7}, Price: decimal.New(7, 0)},
-		{Item: "balls", Name: "5", Pack: Quantity{Pieces: 5}, Price: decimal.New(5, 0)},
+		{Item: Item{Kind: Ornament}, Name: "7", Pack: Quantity{Pieces: 7}, Price: decimal.New(7, 0)},
+		{Item: Item{Kind: Ornament}, Name: "5", Pack: Quantity{Pieces: 5}, Price: decimal.New(5, 0)},
 	}}
 	c := &checker{method: "Shop.List", work: 3000, items: 2}
 	for _, want := range []error{nil, units.ErrLimit} {
-		if _, err := balls.cheapest(c, []Need{{Item: "balls", Quantity: Quantity{Pieces: 999}}}); !errors.Is(err, want) {
+		if _, err := balls.cheapest(c, []Need{{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: 999}}}); !errors.Is(err, want) {
 			t.Errorf("got %v, want %v", err, want)
 		}
 	}
@@ -435,13 +435,13 @@ func TestWorkIsShared(t *testing.T) {
 // Many rooms end the search for runs, and the bound tells; where no way at all is
 // found, the error says that it ended.
 func TestUndecidedRuns(t *testing.T) {
-	shop := Shop{Overlap: map[string]units.Length{"garland": 2 * units.Inch}}
+	shop := Shop{Overlap: map[Item]units.Length{{Kind: Garland}: 2 * units.Inch}}
 	for i, feet := range []int64{5, 7, 11} {
-		shop.Offers = append(shop.Offers, Offer{Item: "garland", Name: strconv.Itoa(i), Pack: Quantity{Length: units.Length(feet) * units.Foot}, Price: decimal.New(feet, 0)})
+		shop.Offers = append(shop.Offers, Offer{Item: Item{Kind: Garland}, Name: strconv.Itoa(i), Pack: Quantity{Length: units.Length(feet) * units.Foot}, Price: decimal.New(feet, 0)})
 	}
 	var needs []Need
 	for i := range 40 {
-		needs = append(needs, Need{Item: "garland", Quantity: Quantity{Length: units.Length(40+7*i) * units.Inch}})
+		needs = append(needs, Need{Item: Item{Kind: Garland}, Quantity: Quantity{Length: units.Length(40+7*i) * units.Inch}})
 	}
 	c := &checker{method: "Shop.List", work: 1_000_000, items: 1}
 	p, err := shop.cheapest(c, needs)

@@ -18,14 +18,14 @@ import (
 // 2 ft 4 in that are left of it, 2 in of which are over.
 func TestRunsOfEqualCost(t *testing.T) {
 	offer := func(name string, length units.Length) shopping.Offer {
-		return shopping.Offer{Item: "garland", Name: name, Pack: shopping.Quantity{Length: length}, Price: decimal.RequireFromString("5.00")}
+		return shopping.Offer{Item: shopping.Item{Kind: shopping.Garland}, Name: name, Pack: shopping.Quantity{Length: length}, Price: decimal.RequireFromString("5.00")}
 	}
 	need := func(room string) shopping.Need {
-		return shopping.Need{Item: "garland", Room: room, Quantity: shopping.Quantity{Length: 6 * units.Foot}}
+		return shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Room: room, Quantity: shopping.Quantity{Length: 6 * units.Foot}}
 	}
 	short, long := offer("short", 4*units.Foot), offer("long", 54*units.Inch)
 	for _, offers := range [][]shopping.Offer{{short, long}, {long, short}} {
-		shop := shopping.Shop{Offers: offers, Overlap: map[string]units.Length{"garland": 2 * units.Inch}}
+		shop := shopping.Shop{Offers: offers, Overlap: map[shopping.Item]units.Length{{Kind: shopping.Garland}: 2 * units.Inch}}
 		p, err := shop.Cheapest(need("ticket hall"), need("waiting room"))
 		if err != nil || p.Cost.String() != "15" || p.Surplus.Length != 2*units.Inch {
 			t.Errorf("%v first: %v, %v", offers[0].Name, p, err)
@@ -43,17 +43,17 @@ func TestRunsOfEqualCost(t *testing.T) {
 func TestRunsTogetherOrApart(t *testing.T) {
 	r := rand.New(rand.NewPCG(1, 2))
 	for range 300 {
-		shop := shopping.Shop{Overlap: map[string]units.Length{"garland": units.Length(r.IntN(4)) * units.Inch}}
+		shop := shopping.Shop{Overlap: map[shopping.Item]units.Length{{Kind: shopping.Garland}: units.Length(r.IntN(4)) * units.Inch}}
 		for _, name := range []string{"a", "b", "c"} {
 			shop.Offers = append(shop.Offers, shopping.Offer{
-				Item: "garland", Name: name, Price: decimal.NewFromInt(int64(3 + r.IntN(4))),
+				Item: shopping.Item{Kind: shopping.Garland}, Name: name, Price: decimal.NewFromInt(int64(3 + r.IntN(4))),
 				Pack: shopping.Quantity{Length: units.Length(24+r.IntN(48)) * units.Inch},
 			})
 		}
 		var needs []shopping.Need
 		apart := decimal.Decimal{}
 		for range 2 + r.IntN(2) {
-			n := shopping.Need{Item: "garland", Quantity: shopping.Quantity{Length: units.Length(24+r.IntN(96)) * units.Inch}}
+			n := shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: units.Length(24+r.IntN(96)) * units.Inch}}
 			p, err := shop.Cheapest(n)
 			if err != nil {
 				t.Fatal(err)

@@ -14,9 +14,9 @@ import (
 // boxes are the picks of the station's shop, in three sizes of box.
 func boxes() []shopping.Offer {
 	return []shopping.Offer{
-		{Item: "picks", Name: "box of 6", Pack: shopping.Quantity{Pieces: 6}, Price: decimal.RequireFromString("5.00")},
-		{Item: "picks", Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: decimal.RequireFromString("9.00")},
-		{Item: "picks", Name: "box of 24", Pack: shopping.Quantity{Pieces: 24}, Price: decimal.RequireFromString("16.00")},
+		{Item: shopping.Item{Kind: shopping.Pick}, Name: "box of 6", Pack: shopping.Quantity{Pieces: 6}, Price: decimal.RequireFromString("5.00")},
+		{Item: shopping.Item{Kind: shopping.Pick}, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: decimal.RequireFromString("9.00")},
+		{Item: shopping.Item{Kind: shopping.Pick}, Name: "box of 24", Pack: shopping.Quantity{Pieces: 24}, Price: decimal.RequireFromString("16.00")},
 	}
 }
 
@@ -24,9 +24,9 @@ func boxes() []shopping.Offer {
 // 9 ft tree and of a 4 ft 6 in tree, and one each 8 in of a 64 in mantel.
 func station() []shopping.Need {
 	return []shopping.Need{
-		{Item: "picks", Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 27}},
-		{Item: "picks", Room: "waiting room", Quantity: shopping.Quantity{Pieces: 14}},
-		{Item: "picks", Room: "tea room", Quantity: shopping.Quantity{Pieces: 8}},
+		{Item: shopping.Item{Kind: shopping.Pick}, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 27}},
+		{Item: shopping.Item{Kind: shopping.Pick}, Room: "waiting room", Quantity: shopping.Quantity{Pieces: 14}},
+		{Item: shopping.Item{Kind: shopping.Pick}, Room: "tea room", Quantity: shopping.Quantity{Pieces: 8}},
 	}
 }
 
@@ -86,11 +86,11 @@ func Example_obviousWays() {
 		var shop shopping.Shop
 		for i, n := range row.packs {
 			shop.Offers = append(shop.Offers, shopping.Offer{
-				Item: "balls", Name: fmt.Sprint(n),
+				Item: shopping.Item{Kind: shopping.Ornament}, Name: fmt.Sprint(n),
 				Pack: shopping.Quantity{Pieces: n}, Price: decimal.RequireFromString(row.price[i]),
 			})
 		}
-		p, err := shop.Cheapest(shopping.Need{Item: "balls", Quantity: shopping.Quantity{Pieces: row.need}})
+		p, err := shop.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: row.need}})
 		if err != nil {
 			fmt.Println(err)
 			return
@@ -112,11 +112,11 @@ func Example_obviousWays() {
 // 9 + 9 + 20 + 6 for 22.00.
 func ExampleShop_Cheapest() {
 	shop := shopping.Shop{Offers: []shopping.Offer{
-		{Item: "balls", Name: "box of 9", Pack: shopping.Quantity{Pieces: 9}, Price: decimal.RequireFromString("4.50")},
-		{Item: "balls", Name: "tub of 20", Pack: shopping.Quantity{Pieces: 20}, Price: decimal.RequireFromString("10.00")},
-		{Item: "balls", Name: "box of 6", Pack: shopping.Quantity{Pieces: 6}, Price: decimal.RequireFromString("3.00")},
+		{Item: shopping.Item{Kind: shopping.Ornament}, Name: "box of 9", Pack: shopping.Quantity{Pieces: 9}, Price: decimal.RequireFromString("4.50")},
+		{Item: shopping.Item{Kind: shopping.Ornament}, Name: "tub of 20", Pack: shopping.Quantity{Pieces: 20}, Price: decimal.RequireFromString("10.00")},
+		{Item: shopping.Item{Kind: shopping.Ornament}, Name: "box of 6", Pack: shopping.Quantity{Pieces: 6}, Price: decimal.RequireFromString("3.00")},
 	}}
-	p, err := shop.Cheapest(shopping.Need{Item: "balls", Quantity: shopping.Quantity{Pieces: 43}})
+	p, err := shop.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: 43}})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -138,12 +138,12 @@ func ExampleShop_Cheapest() {
 func ExampleShop_Cheapest_strands() {
 	shop := shopping.Shop{
 		Offers: []shopping.Offer{
-			{Item: "garland", Name: "6 ft strand", Pack: shopping.Quantity{Length: 6 * units.Foot}, Price: decimal.RequireFromString("7.50")},
-			{Item: "garland", Name: "9 ft strand", Pack: shopping.Quantity{Length: 9 * units.Foot}, Price: decimal.RequireFromString("10.50")},
+			{Item: shopping.Item{Kind: shopping.Garland}, Name: "6 ft strand", Pack: shopping.Quantity{Length: 6 * units.Foot}, Price: decimal.RequireFromString("7.50")},
+			{Item: shopping.Item{Kind: shopping.Garland}, Name: "9 ft strand", Pack: shopping.Quantity{Length: 9 * units.Foot}, Price: decimal.RequireFromString("10.50")},
 		},
-		Overlap: map[string]units.Length{"garland": 2 * units.Inch},
+		Overlap: map[shopping.Item]units.Length{{Kind: shopping.Garland}: 2 * units.Inch},
 	}
-	p, err := shop.Cheapest(shopping.Need{Item: "garland", Room: "ticket hall", Quantity: shopping.Quantity{Length: 81 * units.Foot}})
+	p, err := shop.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Room: "ticket hall", Quantity: shopping.Quantity{Length: 81 * units.Foot}})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -161,12 +161,12 @@ func ExampleShop_Cheapest_strands() {
 // of 5 yd; a 10 yd (4 and 5 pieces, 351 in) and a 5 yd roll cost 12.30, three of 5 yd 13.20, two of 10 yd 15.80.
 func ExampleShop_Cheapest_wholePieces() {
 	shop := shopping.Shop{Offers: []shopping.Offer{
-		{Item: "ribbon", Name: "5 yd roll", Pack: shopping.Quantity{Length: 5 * units.Yard}, Price: decimal.RequireFromString("4.40")},
-		{Item: "ribbon", Name: "10 yd roll", Pack: shopping.Quantity{Length: 10 * units.Yard}, Price: decimal.RequireFromString("7.90")},
+		{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "5 yd roll", Pack: shopping.Quantity{Length: 5 * units.Yard}, Price: decimal.RequireFromString("4.40")},
+		{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "10 yd roll", Pack: shopping.Quantity{Length: 10 * units.Yard}, Price: decimal.RequireFromString("7.90")},
 	}}
 	p, err := shop.Cheapest(
-		shopping.Need{Item: "ribbon", Room: "tea room", Quantity: shopping.Quantity{Pieces: 4, Length: 54 * units.Inch}},
-		shopping.Need{Item: "ribbon", Room: "waiting room", Quantity: shopping.Quantity{Pieces: 6, Length: 27 * units.Inch}},
+		shopping.Need{Item: shopping.Item{Kind: shopping.Ribbon}, Room: "tea room", Quantity: shopping.Quantity{Pieces: 4, Length: 54 * units.Inch}},
+		shopping.Need{Item: shopping.Item{Kind: shopping.Ribbon}, Room: "waiting room", Quantity: shopping.Quantity{Pieces: 6, Length: 27 * units.Inch}},
 	)
 	if err != nil {
 		fmt.Println(err)
@@ -187,7 +187,7 @@ func ExampleShop_Cheapest_wholePieces() {
 func ExampleShop_List() {
 	shop := shopping.Shop{
 		Offers: boxes(),
-		Owned:  []shopping.Owned{{Item: "picks", Quantity: shopping.Quantity{Pieces: 5}}},
+		Owned:  []shopping.Owned{{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 5}}},
 	}
 	list, err := shop.List(station())
 	if err != nil {
@@ -216,24 +216,24 @@ func ExampleShop_List_shelf() {
 	fmt.Println(err)
 	fmt.Println(errors.Is(err, units.ErrShort))
 	// Output:
-	// shopping.Shop.List: needs of "picks" "49": not enough to buy: want at most 36: 13 short
+	// shopping.Shop.List: needs "picks: 49": not enough to buy: want at most 36: 13 short
 	// true
 }
 
 // choices are three types of ornament for a 9 ft tree, 7 to 11 of each.
-func choices() (shopping.Shop, []shopping.Choice) {
+func choices() (shopping.Shop, []shopping.Need) {
 	price := decimal.RequireFromString
 	shop := shopping.Shop{
 		Offers: []shopping.Offer{
-			{Item: "glass balls", Name: "box of 6", Pack: shopping.Quantity{Pieces: 6}, Price: price("9.00")},
-			{Item: "bells", Name: "card of 4", Pack: shopping.Quantity{Pieces: 4}, Price: price("5.00")},
-			{Item: "stars", Name: "star", Pack: shopping.Quantity{Pieces: 1}, Price: price("2.25")},
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: "glass"}, Name: "box of 6", Pack: shopping.Quantity{Pieces: 6}, Price: price("9.00")},
+			{Item: shopping.Item{Kind: shopping.Bell}, Name: "card of 4", Pack: shopping.Quantity{Pieces: 4}, Price: price("5.00")},
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: "star"}, Name: "star", Pack: shopping.Quantity{Pieces: 1}, Price: price("2.25")},
 		},
 		Budget: price("52.00"),
 	}
-	var choices []shopping.Choice
-	for _, item := range []string{"glass balls", "bells", "stars"} {
-		choices = append(choices, shopping.Choice{Need: shopping.Need{Item: item, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 7}}, Most: 11})
+	var choices []shopping.Need
+	for _, item := range []shopping.Item{{Kind: shopping.Ornament, Type: "glass"}, {Kind: shopping.Bell}, {Kind: shopping.Ornament, Type: "star"}} {
+		choices = append(choices, shopping.Need{Item: item, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 7}, Most: 11})
 	}
 	return shop, choices
 }
@@ -259,21 +259,21 @@ func ExampleShop_Fullest() {
 	_, err = shop.Fullest(choices)
 	fmt.Println(err)
 	// Output:
-	// glass balls 11 of 7 to 11 for 18.00
+	// ornaments, glass 11 of 7 to 11 for 18.00
 	// bells 11 of 7 to 11 for 15.00
-	// stars 8 of 7 to 11 for 18.00
+	// ornaments, star 8 of 7 to 11 for 18.00
 	// total 51.00
-	// shopping.Shop.Fullest: budget "40.00": over budget: want at least 43.75 for the fewest
+	// shopping.Shop.Fullest: /budget "40.00": over budget: want at least 43.75 for the fewest
 }
 
 // A budget that is left out is no money. By hand: with 5 bells owned the fewest, 5, need
 // no money and the most, 9, are past it; with 4 owned a fifth costs 3.00.
 func ExampleShop_Fullest_noMoney() {
 	shop := shopping.Shop{
-		Offers: []shopping.Offer{{Item: "bells", Name: "one", Pack: shopping.Quantity{Pieces: 1}, Price: decimal.RequireFromString("3.00")}},
-		Owned:  []shopping.Owned{{Item: "bells", Quantity: shopping.Quantity{Pieces: 5}}},
+		Offers: []shopping.Offer{{Item: shopping.Item{Kind: shopping.Bell}, Name: "one", Pack: shopping.Quantity{Pieces: 1}, Price: decimal.RequireFromString("3.00")}},
+		Owned:  []shopping.Owned{{Item: shopping.Item{Kind: shopping.Bell}, Quantity: shopping.Quantity{Pieces: 5}}},
 	}
-	bells := []shopping.Choice{{Need: shopping.Need{Item: "bells", Quantity: shopping.Quantity{Pieces: 5}}, Most: 9}}
+	bells := []shopping.Need{{Item: shopping.Item{Kind: shopping.Bell}, Quantity: shopping.Quantity{Pieces: 5}, Most: 9}}
 	list, err := shop.Fullest(bells)
 	if err != nil {
 		fmt.Println(err)
@@ -286,7 +286,7 @@ func ExampleShop_Fullest_noMoney() {
 	fmt.Println(err)
 	// Output:
 	// 5 of 5 to 9 for 0
-	// shopping.Shop.Fullest: budget "0.00": over budget: want at least 3.00 for the fewest
+	// shopping.Shop.Fullest: /budget "0.00": over budget: want at least 3.00 for the fewest
 }
 
 // By hand: half full is 7 + 4/2 = 9 of each: two boxes, three cards and nine stars,
@@ -303,13 +303,114 @@ func ExampleShop_Filled() {
 	// half full for 53.25
 }
 
-func ExampleChoice_String() {
+func ExampleNeed_String() {
 	_, choices := choices()
 	fmt.Println(choices[0])
-	fmt.Println(shopping.Choice{Need: shopping.Need{Item: "garland", Quantity: shopping.Quantity{Length: 81 * units.Foot}}})
+	fmt.Println(shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: 81 * units.Foot}})
 	// Output:
-	// glass balls, 7 to 11
+	// ornaments, glass, 7 to 11
 	// garland, 81 ft
+}
+
+func ExampleKind_String() {
+	fmt.Println(shopping.Ornament, "and", shopping.BaseGarland)
+	// Output:
+	// ornaments and base garland
+}
+
+func ExampleKind_Count() {
+	fmt.Println(shopping.Pick.Count(1))
+	fmt.Println(shopping.Pick.Count(27))
+	// Output:
+	// 1 pick
+	// 27 picks
+}
+
+func ExampleKind_Running() {
+	fmt.Println(shopping.Garland.Running(), shopping.Ornament.Running())
+	// Output:
+	// true false
+}
+
+func ExampleParseKind() {
+	k, err := shopping.ParseKind("Wire ties")
+	fmt.Println(k == shopping.Tie, err)
+	_, err = shopping.ParseKind("tinsel")
+	fmt.Println(errors.Is(err, units.ErrName))
+	// Output:
+	// true <nil>
+	// true
+}
+
+func ExampleKind_MarshalText() {
+	data, err := json.Marshal(map[shopping.Kind]int{shopping.Pick: 27})
+	fmt.Println(string(data), err)
+	// Output:
+	// {"picks":27} <nil>
+}
+
+func ExampleKind_UnmarshalText() {
+	var k shopping.Kind
+	err := json.Unmarshal([]byte(`"garland"`), &k)
+	fmt.Println(k, k == shopping.Garland, err)
+	// Output:
+	// garland true <nil>
+}
+
+func ExampleByKind_MarshalJSON() {
+	var table shopping.ByKind[int]
+	table[shopping.Ornament] = 49
+	table[shopping.Pick] = 27
+	data, err := json.Marshal(table)
+	fmt.Println(string(data), err)
+	// Output:
+	// {"ornaments":49,"picks":27} <nil>
+}
+
+func ExampleByKind_UnmarshalJSON() {
+	var table shopping.ByKind[units.Length]
+	err := json.Unmarshal([]byte(`{"garland": "81 ft", "base garland": "10 ft"}`), &table)
+	fmt.Println(table[shopping.Garland], table[shopping.Ribbon], err)
+	// Output:
+	// 81 ft 0 ft <nil>
+}
+
+func ExampleItem_String() {
+	fmt.Println(shopping.Item{Kind: shopping.Pick})
+	fmt.Println(shopping.Item{Kind: shopping.Ornament, Type: "star", Color: "crimson", Size: 3 * units.Inch})
+	// Output:
+	// picks
+	// crimson ornaments, star, 3 in
+}
+
+func ExampleParseItem() {
+	for _, text := range []string{"Crimson ornaments, star, 3 in", "dark green base garland", "picks, a, b"} {
+		i, err := shopping.ParseItem(text)
+		if err != nil {
+			fmt.Println(err)
+			continue
+		}
+		fmt.Printf("%v: type %q, color %q, size %v\n", i.Kind, i.Type, i.Color, i.Size)
+	}
+	// Output:
+	// ornaments: type "star", color "Crimson", size 3 in
+	// base garland: type "", color "dark green", size 0 ft
+	// shopping.ParseItem: text "a, b": not understood: want at most 64 bytes of text in one line, without commas and without spaces at its ends
+}
+
+func ExampleItem_MarshalText() {
+	data, err := json.Marshal(shopping.Item{Kind: shopping.Ribbon, Color: "ivory", Size: 5 * units.Inch / 2})
+	fmt.Println(string(data), err)
+	// Output:
+	// "ivory ribbon, 2 1/2 in" <nil>
+}
+
+func ExampleItem_UnmarshalText() {
+	var i shopping.Item
+	err := json.Unmarshal([]byte(`"picks, berries"`), &i)
+	fmt.Println(i.Kind, "of", i.Type, err)
+	// Output:
+	// picks of berries <nil>
 }
 
 func ExampleLeft() {
@@ -403,7 +504,7 @@ func ExampleShop() {
 		fmt.Println(err)
 		return
 	}
-	p, err := shop.Cheapest(shopping.Need{Item: "picks", Room: "tea room", Quantity: shopping.Quantity{Pieces: 8}})
+	p, err := shop.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Pick}, Room: "tea room", Quantity: shopping.Quantity{Pieces: 8}})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -532,16 +633,16 @@ func ExampleCut_String() {
 	// cut 2 x 10 yd roll into 6 of 4 ft 6 in, 3 ft left of each
 }
 
-func ExampleError_Error() {
+func Example_badPrice() {
 	shop := shopping.Shop{Offers: boxes()}
 	shop.Offers[1].Price = decimal.RequireFromString("-9.00")
 	_, err := shop.List(nil)
 	fmt.Println(err)
 	// Output:
-	// shopping.Shop.List: offer "box of 12": price "-9": out of range: want 0 to 1000000 with at most 4 decimal places
+	// shopping.Shop.List: /offers/1/price "-9": out of range: want 0 to 1000000 with at most 4 decimal places
 }
 
-func ExampleError_Unwrap() {
+func Example_notOffered() {
 	_, err := shopping.Shop{}.Cheapest(station()...)
 	fmt.Println(errors.Is(err, units.ErrShort))
 	// Output:

@@ -16,22 +16,22 @@ import (
 func TestLastThatIsTaken(t *testing.T) {
 	var s Shop
 	for i := range maxEntries {
-		s.Offers = append(s.Offers, Offer{Item: "bells", Name: strconv.Itoa(i), Pack: Quantity{Pieces: 1}, Price: decimal.NewFromInt(1)})
-		s.Owned = append(s.Owned, Owned{Item: "picks"})
+		s.Offers = append(s.Offers, Offer{Item: Item{Kind: Bell}, Name: strconv.Itoa(i), Pack: Quantity{Pieces: 1}, Price: decimal.NewFromInt(1)})
+		s.Owned = append(s.Owned, Owned{Item: Item{Kind: Pick}})
 	}
-	s.Overlap = map[string]units.Length{"garland": maxStrand, "ribbon": 0}
+	s.Overlap = map[Item]units.Length{{Kind: Garland}: maxStrand, {Kind: Ribbon}: 0}
 	c := newChecker("Shop.List")
 	if err := c.shop(s); err != nil {
 		t.Error(err)
 	}
 	needs := make([]Need, maxEntries)
 	for i := range needs {
-		needs[i].Item = "bells"
+		needs[i].Item = Item{Kind: Bell}
 	}
 	if err := c.needs(needs); err != nil {
 		t.Error(err)
 	}
-	s.Overlap["ribbon"] = -1
+	s.Overlap[Item{Kind: Ribbon}] = -1
 	if err := c.shop(s); !errors.Is(err, units.ErrRange) {
 		t.Errorf("got %v", err)
 	}
@@ -51,7 +51,7 @@ func TestLastThatIsTaken(t *testing.T) {
 			t.Errorf("%d digits, exponent %d", d.NumDigits(), d.Exponent())
 		}
 	}
-	long := []Need{{Item: "lace", Quantity: Quantity{Pieces: 999, Length: maxStrand}}, {Item: "lace", Quantity: Quantity{Pieces: 2, Length: maxStrand / 2}}}
+	long := []Need{{Item: Item{Kind: Ribbon, Type: "lace"}, Quantity: Quantity{Pieces: 999, Length: maxStrand}}, {Item: Item{Kind: Ribbon, Type: "lace"}, Quantity: Quantity{Pieces: 2, Length: maxStrand / 2}}}
 	if _, err := c.demand(long); err != nil {
 		t.Error(err)
 	}
@@ -59,9 +59,9 @@ func TestLastThatIsTaken(t *testing.T) {
 	if _, err := c.demand(long); !errors.Is(err, units.ErrRange) {
 		t.Errorf("got %v", err)
 	}
-	choices := []Choice{
-		{Need: Need{Item: "a", Quantity: Quantity{Pieces: 500_000}}, Most: 1_000_000},
-		{Need: Need{Item: "b", Quantity: Quantity{Pieces: 100_000}}, Most: 600_000},
+	choices := []Need{
+		{Item: Item{Kind: Ornament, Type: "a"}, Quantity: Quantity{Pieces: 500_000}, Most: 1_000_000},
+		{Item: Item{Kind: Ornament, Type: "b"}, Quantity: Quantity{Pieces: 100_000}, Most: 600_000},
 	}
 	if open, fixed, err := s.choicesOnly(choices); err != nil || len(open) != 2 || fixed != nil {
 		t.Errorf("got %v, %v, %v", open, fixed, err)
@@ -73,7 +73,7 @@ func TestLastThatIsTaken(t *testing.T) {
 }
 
 // choicesOnly is choices for a shop of nothing.
-func (Shop) choicesOnly(choices []Choice) (open []int, fixed []Need, err error) {
+func (Shop) choicesOnly(choices []Need) (open []int, fixed []Need, err error) {
 	return Shop{}.choices(newChecker("Shop.Fullest"), choices)
 }
 
@@ -102,10 +102,10 @@ func TestFullLines(t *testing.T) {
 // By hand: of two items of one piece each at 1, a budget of 1 buys one.
 func TestFullestToTheLastCent(t *testing.T) {
 	var s Shop
-	var choices []Choice
-	for _, item := range []string{"balls", "bells"} {
-		s.Offers = append(s.Offers, Offer{Item: item, Name: item, Pack: Quantity{Pieces: 1}, Price: decimal.NewFromInt(1)})
-		choices = append(choices, Choice{Need: Need{Item: item}, Most: 1})
+	var choices []Need
+	for _, item := range []Item{{Kind: Ornament}, {Kind: Bell}} {
+		s.Offers = append(s.Offers, Offer{Item: item, Name: item.String(), Pack: Quantity{Pieces: 1}, Price: decimal.NewFromInt(1)})
+		choices = append(choices, Need{Item: item, Most: 1})
 	}
 	for budget := range int64(3) {
 		s.Budget = decimal.NewFromInt(budget)
@@ -114,7 +114,7 @@ func TestFullestToTheLastCent(t *testing.T) {
 		}
 	}
 	for percent, want := range map[int]int{0: 3, 1: 4, 50: 5, 51: 6, 100: 7} {
-		l, err := s.Filled([]Choice{{Need: Need{Item: "balls", Quantity: Quantity{Pieces: 3}}, Most: 7}}, percent)
+		l, err := s.Filled([]Need{{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: 3}, Most: 7}}, percent)
 		if err != nil || l.Purchases[0].Needs[0].Quantity.Pieces != want {
 			t.Errorf("%d %%: %v, %v, want %d", percent, l, err, want)
 		}
@@ -125,10 +125,10 @@ func TestFullestToTheLastCent(t *testing.T) {
 // each, which are 6 in when joined with 2 in of overlap.
 func TestSurplusBesideWholePieces(t *testing.T) {
 	s := Shop{
-		Offers:  []Offer{{Item: "ribbon", Name: "roll", Pack: Quantity{Length: 10 * units.Inch}, Price: decimal.NewFromInt(1)}},
-		Overlap: map[string]units.Length{"ribbon": 2 * units.Inch},
+		Offers:  []Offer{{Item: Item{Kind: Ribbon}, Name: "roll", Pack: Quantity{Length: 10 * units.Inch}, Price: decimal.NewFromInt(1)}},
+		Overlap: map[Item]units.Length{{Kind: Ribbon}: 2 * units.Inch},
 	}
-	pieces := Need{Item: "ribbon", Quantity: Quantity{Pieces: 2, Length: 6 * units.Inch}}
+	pieces := Need{Item: Item{Kind: Ribbon}, Quantity: Quantity{Pieces: 2, Length: 6 * units.Inch}}
 	for _, tt := range []struct{ running, packs, surplus units.Length }{
 		{0, 2, 8},
 		{1, 2, 5},
@@ -138,7 +138,7 @@ func TestSurplusBesideWholePieces(t *testing.T) {
 	} {
 		needs := []Need{pieces}
 		if tt.running > 0 {
-			needs = append(needs, Need{Item: "ribbon", Quantity: Quantity{Length: tt.running * units.Inch}})
+			needs = append(needs, Need{Item: Item{Kind: Ribbon}, Quantity: Quantity{Length: tt.running * units.Inch}})
 		}
 		p, err := s.Cheapest(needs...)
 		if err != nil || p.Buys[0].Packs != int(tt.packs) || p.Surplus.Length != tt.surplus*units.Inch {
@@ -146,7 +146,7 @@ func TestSurplusBesideWholePieces(t *testing.T) {
 		}
 	}
 	// A roll that is not needed is not cut.
-	s.Owned = []Owned{{Item: "ribbon", Quantity: Quantity{Pieces: 3, Length: 6 * units.Inch}}}
+	s.Owned = []Owned{{Item: Item{Kind: Ribbon}, Quantity: Quantity{Pieces: 3, Length: 6 * units.Inch}}}
 	p, err := s.Cheapest(pieces)
 	if err != nil || len(p.Cuts) != 1 || p.Cuts[0].Rolls != 2 || p.Surplus.Length != 6*units.Inch {
 		t.Errorf("%v, %v", p, err)
@@ -157,11 +157,11 @@ func TestSurplusBesideWholePieces(t *testing.T) {
 // a strand of 5 in is used up by a run of 5 in, and a run of 3 in takes another.
 func TestRunsOfOneStrandEach(t *testing.T) {
 	s := Shop{
-		Offers:  []Offer{{Item: "garland", Name: "strand", Pack: Quantity{Length: 5 * units.Inch}, Price: decimal.NewFromInt(1)}},
-		Overlap: map[string]units.Length{"garland": 3 * units.Inch},
+		Offers:  []Offer{{Item: Item{Kind: Garland}, Name: "strand", Pack: Quantity{Length: 5 * units.Inch}, Price: decimal.NewFromInt(1)}},
+		Overlap: map[Item]units.Length{{Kind: Garland}: 3 * units.Inch},
 	}
 	need := func(inches units.Length) Need {
-		return Need{Item: "garland", Quantity: Quantity{Length: inches * units.Inch}}
+		return Need{Item: Item{Kind: Garland}, Quantity: Quantity{Length: inches * units.Inch}}
 	}
 	for range 2 {
 		p, err := s.Cheapest(need(5), need(3))
@@ -169,7 +169,7 @@ func TestRunsOfOneStrandEach(t *testing.T) {
 			t.Errorf("%v, %v", p, err)
 		}
 		// One that is as short as the overlap makes no line longer.
-		s.Owned = []Owned{{Item: "garland", Quantity: Quantity{Length: 3 * units.Inch}}}
+		s.Owned = []Owned{{Item: Item{Kind: Garland}, Quantity: Quantity{Length: 3 * units.Inch}}}
 	}
 	// Nor does it serve a run as short as itself.
 	if p, err := s.Cheapest(need(3)); err != nil || p.Buys[0].Packs != 1 || p.Surplus.Length != 2*units.Inch {
@@ -177,7 +177,7 @@ func TestRunsOfOneStrandEach(t *testing.T) {
 	}
 	// Fewer packs at one cost and length.
 	s = Shop{Offers: s.Offers, Overlap: s.Overlap}
-	s.Offers = append(s.Offers, Offer{Item: "garland", Name: "two", Pack: Quantity{Pieces: 2, Length: 5 * units.Inch}, Price: decimal.NewFromInt(2)})
+	s.Offers = append(s.Offers, Offer{Item: Item{Kind: Garland}, Name: "two", Pack: Quantity{Pieces: 2, Length: 5 * units.Inch}, Price: decimal.NewFromInt(2)})
 	if p, err := s.Cheapest(need(5), need(5)); err != nil || len(p.Buys) != 1 || p.Buys[0].Packs != 1 || p.Buys[0].Offer.Name != "two" {
 		t.Errorf("%v, %v", p, err)
 	}

@@ -55,7 +55,7 @@ func (s Shop) list(c *checker, needs []Need) (List, error) {
 // byItem returns needs in groups of one item, in the order in which the items come first.
 func byItem(needs []Need) [][]Need {
 	var groups [][]Need
-	index := make(map[string]int)
+	index := make(map[Item]int)
 	for _, n := range needs {
 		i, ok := index[n.Item]
 		if !ok {
@@ -112,7 +112,7 @@ func (p Purchase) String() string {
 
 // text writes p to w.
 func (p Purchase) text(w *writer) {
-	w.row(0, "[ ] "+p.Item, "")
+	w.row(0, "[ ] "+p.Item.String(), "")
 	for _, n := range p.Needs {
 		room := n.Room
 		if room == "" {
@@ -244,7 +244,7 @@ func (l List) CSV() string {
 		for i, n := range p.Needs {
 			needs[i] = strings.TrimLeft(n.Room+" "+n.Quantity.String(), " ")
 		}
-		item := []string{p.Item, strings.Join(needs, "; "), p.Owned.String(), p.Surplus.String()}
+		item := []string{p.Item.String(), strings.Join(needs, "; "), p.Owned.String(), p.Surplus.String()}
 		for _, b := range p.Buys {
 			write(append(item[:4:4], b.Offer.Name, b.Offer.Pack.String(), money(b.Offer.Price), strconv.Itoa(b.Packs), money(b.Cost))...)
 		}

@@ -22,27 +22,27 @@ func bigShop() (shopping.Shop, []shopping.Need) {
 	long := strings.Repeat("½", 16) + strings.Repeat("x", 32)
 	shop := shopping.Shop{
 		Offers: []shopping.Offer{
-			{Item: "picks", Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: cents(899)},
-			{Item: "picks", Name: `loose, "as they come"`, Pack: shopping.Quantity{Pieces: 1}, Price: decimal.New(8125, -4)},
-			{Item: "garland", Name: "strand of fir with cones and red berries", Pack: ofLength(0, 6*units.Foot), Price: cents(123456)},
-			{Item: "ribbon", Name: "roll", Pack: ofLength(2, 10*units.Yard), Price: cents(790)},
-			{Item: long, Name: long, Pack: shopping.Quantity{Pieces: 1}, Price: cents(1)},
+			{Item: shopping.Item{Kind: shopping.Pick}, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: cents(899)},
+			{Item: shopping.Item{Kind: shopping.Pick}, Name: `loose, "as they come"`, Pack: shopping.Quantity{Pieces: 1}, Price: decimal.New(8125, -4)},
+			{Item: shopping.Item{Kind: shopping.Garland}, Name: "strand of fir with cones and red berries", Pack: ofLength(0, 6*units.Foot), Price: cents(123456)},
+			{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "roll", Pack: ofLength(2, 10*units.Yard), Price: cents(790)},
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: long}, Name: long, Pack: shopping.Quantity{Pieces: 1}, Price: cents(1)},
 		},
 		Owned: []shopping.Owned{
-			{Item: "ribbon", Quantity: ofLength(3, 2*units.Yard)},
-			{Item: "bells", Quantity: shopping.Quantity{Pieces: 20}},
-			{Item: "garland", Quantity: ofLength(0, 7*units.Foot)},
+			{Item: shopping.Item{Kind: shopping.Ribbon}, Quantity: ofLength(3, 2*units.Yard)},
+			{Item: shopping.Item{Kind: shopping.Bell}, Quantity: shopping.Quantity{Pieces: 20}},
+			{Item: shopping.Item{Kind: shopping.Garland}, Quantity: ofLength(0, 7*units.Foot)},
 		},
-		Overlap: map[string]units.Length{"garland": units.Inch},
+		Overlap: map[shopping.Item]units.Length{{Kind: shopping.Garland}: units.Inch},
 	}
 	needs := []shopping.Need{
-		{Item: "picks", Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 27}, Basis: "3 for each foot of 9 ft", Source: "common practice"},
-		{Item: "bells", Quantity: shopping.Quantity{Pieces: 20}},
-		{Item: "garland", Room: "ticket hall", Quantity: ofLength(0, 81*units.Foot+1)},
-		{Item: "picks", Room: "waiting room", Quantity: shopping.Quantity{Pieces: 14}},
-		{Item: "ribbon", Room: "tea room", Quantity: ofLength(5, 54*units.Inch)},
-		{Item: "ribbon", Room: "ticket hall", Quantity: ofLength(0, 9*units.Foot)},
-		{Item: long, Room: long, Quantity: shopping.Quantity{Pieces: 1_000_000}},
+		{Item: shopping.Item{Kind: shopping.Pick}, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 27}, Basis: "3 for each foot of 9 ft", Source: "common practice"},
+		{Item: shopping.Item{Kind: shopping.Bell}, Quantity: shopping.Quantity{Pieces: 20}},
+		{Item: shopping.Item{Kind: shopping.Garland}, Room: "ticket hall", Quantity: ofLength(0, 81*units.Foot+1)},
+		{Item: shopping.Item{Kind: shopping.Pick}, Room: "waiting room", Quantity: shopping.Quantity{Pieces: 14}},
+		{Item: shopping.Item{Kind: shopping.Ribbon}, Room: "tea room", Quantity: ofLength(5, 54*units.Inch)},
+		{Item: shopping.Item{Kind: shopping.Ribbon}, Room: "ticket hall", Quantity: ofLength(0, 9*units.Foot)},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: long}, Room: long, Quantity: shopping.Quantity{Pieces: 1_000_000}},
 	}
 	return shop, needs
 }
@@ -57,7 +57,7 @@ func TestListAddsUp(t *testing.T) {
 	var shares []shopping.Need
 	total := decimal.Zero
 	for _, p := range list.Purchases {
-		items = append(items, p.Item)
+		items = append(items, p.Item.String())
 		shares = append(shares, p.Needs...)
 		for _, b := range p.Buys {
 			total = total.Add(b.Offer.Price.Mul(decimal.NewFromInt(int64(b.Packs))))
@@ -67,7 +67,7 @@ func TestListAddsUp(t *testing.T) {
 			t.Errorf("%s: %v, -alone +together\n%s", p.Item, err, diff)
 		}
 	}
-	if want := []string{"picks", "bells", "garland", "ribbon", needs[6].Item}; !slices.Equal(items, want) {
+	if want := []string{"picks", "bells", "garland", "ribbon", needs[6].Item.String()}; !slices.Equal(items, want) {
 		t.Errorf("items %q, want %q", items, want)
 	}
 	if want := []shopping.Need{needs[0], needs[3], needs[1], needs[2], needs[4], needs[5], needs[6]}; !slices.Equal(shares, want) {
@@ -117,15 +117,15 @@ func TestListAddsUp(t *testing.T) {
 func TestNoFormulaInCSV(t *testing.T) {
 	for _, sign := range []string{"=", "+", "-", "@"} {
 		p := shopping.Purchase{
-			Item:  sign + "picks",
-			Needs: []shopping.Need{{Item: sign + "picks", Room: sign + "hall", Quantity: shopping.Quantity{Pieces: 2}}},
+			Item:  shopping.Item{Kind: shopping.Pick, Color: sign + "red"},
+			Needs: []shopping.Need{{Item: shopping.Item{Kind: shopping.Pick, Color: sign + "red"}, Room: sign + "hall", Quantity: shopping.Quantity{Pieces: 2}}},
 			Buys:  []shopping.Buy{{Offer: shopping.Offer{Name: sign + "box", Pack: shopping.Quantity{Pieces: 2}}, Packs: 1}},
 		}
 		records, err := csv.NewReader(strings.NewReader(shopping.List{Purchases: []shopping.Purchase{p}}.CSV())).ReadAll()
 		if err != nil {
 			t.Fatal(err)
 		}
-		want := []string{"'" + sign + "picks", "'" + sign + "hall 2", "0", "0", "'" + sign + "box", "2", "0.00", "1", "0.00"}
+		want := []string{"'" + sign + "red picks", "'" + sign + "hall 2", "0", "0", "'" + sign + "box", "2", "0.00", "1", "0.00"}
 		if !slices.Equal(records[1], want) {
 			t.Errorf("got %q, want %q", records[1], want)
 		}
@@ -185,7 +185,7 @@ func TestListText(t *testing.T) {
 // A list that is not proved the cheapest says so.
 func TestListTextOfBound(t *testing.T) {
 	p := shopping.Purchase{
-		Item:  "garland",
+		Item:  shopping.Item{Kind: shopping.Garland},
 		Cost:  cents(200),
 		Bound: cents(100),
 		Cuts:  []shopping.Cut{{Roll: units.Yard, Rolls: 1, Pieces: []shopping.Quantity{ofLength(1, units.Yard)}}},
@@ -204,17 +204,17 @@ func TestMergingRoomsNeverCostsMore(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		shop, _ := bigShop()
 		shop.Owned = nil // it cannot be used in every room
-		items := []string{"picks", "garland", "ribbon"}
+		kinds := []shopping.Kind{shopping.Pick, shopping.Garland, shopping.Ribbon}
 		var all []shopping.Need
 		apart := decimal.Zero
 		for range 3 {
 			var room []shopping.Need
 			for range rapid.IntRange(0, 3).Draw(t, "needs") {
-				n := shopping.Need{Item: rapid.SampledFrom(items).Draw(t, "item")}
-				switch n.Item {
-				case "picks":
+				n := shopping.Need{Item: shopping.Item{Kind: rapid.SampledFrom(kinds).Draw(t, "kind")}}
+				switch n.Item.Kind {
+				case shopping.Pick:
 					n.Quantity.Pieces = rapid.IntRange(0, 30).Draw(t, "pieces")
-				case "garland":
+				case shopping.Garland:
 					n.Quantity.Length = units.Length(rapid.IntRange(0, 999).Draw(t, "in")) * units.Inch
 				default:
 					n.Quantity = ofLength(rapid.IntRange(1, 9).Draw(t, "bows"), 54*units.Inch)

@@ -12,9 +12,10 @@ import (
 // It says nothing of packs or prices. Basis and Source are for people: they are
 // handed on as they are, whatever their length.
 type Need struct {
-	Item     string   `json:"item"`             // what it is, "picks"
+	Item     Item     `json:"item"`             // what it is
 	Room     string   `json:"room,omitempty"`   // where it goes, "ticket hall"; may be empty
-	Quantity Quantity `json:"quantity"`         // how much
+	Quantity Quantity `json:"quantity"`         // how much, or the fewest pieces if Most is more
+	Most     int      `json:"most,omitempty"`   // the most pieces that will do; 0 leaves nothing open. Only Shop.Fullest and Shop.Filled choose
 	Basis    string   `json:"basis,omitempty"`  // the formula with this job's figures, "3 for each foot of 9 ft"
 	Source   string   `json:"source,omitempty"` // where the formula comes from, "common practice"
 }

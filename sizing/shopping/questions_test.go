@@ -16,14 +16,14 @@ import (
 func ExampleShop_Cheapest_question() {
 	offer := func(name string, pieces int, price string) shopping.Offer {
 		return shopping.Offer{
-			Item: "balls", Name: name,
+			Item: shopping.Item{Kind: shopping.Ornament}, Name: name,
 			Pack: shopping.Quantity{Pieces: pieces}, Price: decimal.RequireFromString(price),
 		}
 	}
 	shop := shopping.Shop{Offers: []shopping.Offer{
 		offer("box of 6", 6, "5.00"), offer("box of 12", 12, "9.00"), offer("box of 24", 24, "16.00"),
 	}}
-	p, _ := shop.Cheapest(shopping.Need{Item: "balls", Quantity: shopping.Quantity{Pieces: 49}})
+	p, _ := shop.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: 49}})
 	for _, b := range p.Buys {
 		fmt.Println(b.Packs, b.Offer.Name)
 	}
@@ -37,30 +37,32 @@ func ExampleShop_Cheapest_question() {
 // How full a tree does a budget of 30.00 make, of stars at 2.00 and bells at 3.00, 5 to
 // 9 of each? By hand: the fewest cost 25.00; one more of each makes it 30.00.
 func ExampleShop_Fullest_question() {
-	offer := func(item, price string) shopping.Offer {
+	offer := func(item shopping.Item, price string) shopping.Offer {
 		return shopping.Offer{
 			Item: item, Name: "single",
 			Pack: shopping.Quantity{Pieces: 1}, Price: decimal.RequireFromString(price),
 		}
 	}
-	choice := func(item string) shopping.Choice {
-		return shopping.Choice{Need: shopping.Need{Item: item, Quantity: shopping.Quantity{Pieces: 5}}, Most: 9}
+	choice := func(item shopping.Item) shopping.Need {
+		return shopping.Need{Item: item, Quantity: shopping.Quantity{Pieces: 5}, Most: 9}
 	}
+	stars := shopping.Item{Kind: shopping.Ornament, Type: "star"}
+	bells := shopping.Item{Kind: shopping.Bell}
 	shop := shopping.Shop{
-		Offers: []shopping.Offer{offer("stars", "2.00"), offer("bells", "3.00")},
+		Offers: []shopping.Offer{offer(stars, "2.00"), offer(bells, "3.00")},
 		Budget: decimal.RequireFromString("30.00"),
 	}
-	choices := []shopping.Choice{choice("stars"), choice("bells")}
-	list, _ := shop.Fullest(choices)
+	needs := []shopping.Need{choice(stars), choice(bells)}
+	list, _ := shop.Fullest(needs)
 	for _, p := range list.Purchases {
 		fmt.Println(p.Needs[0].Quantity, p.Item)
 	}
 
 	shop.Budget = decimal.RequireFromString("20.00")
-	_, err := shop.Fullest(choices)
+	_, err := shop.Fullest(needs)
 	fmt.Println(errors.Is(err, units.ErrBudget), err)
 	// Output:
-	// 6 stars
+	// 6 ornaments, star
 	// 6 bells
-	// true shopping.Shop.Fullest: budget "20.00": over budget: want at least 25.00 for the fewest
+	// true shopping.Shop.Fullest: /budget "20.00": over budget: want at least 25.00 for the fewest
 }

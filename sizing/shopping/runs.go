@@ -104,7 +104,7 @@ type joining struct {
 // their own for some of the runs cost less. It tries, in the order that
 // [Shop.Cheapest] documents, all packs that fall short of one line by less than the
 // joins that can be saved.
-func (c *checker) part(item string, runs []units.Length, packs []pack, stock itemStock, best joining) (joining, error) {
+func (c *checker) part(item Item, runs []units.Length, packs []pack, stock itemStock, best joining) (joining, error) {
 	runs = slices.Clone(runs)
 	slices.Sort(runs)
 	slices.Reverse(runs)

@@ -1,6 +1,7 @@
 package shopping
 
 import (
+	"cmp"
 	"maps"
 	"slices"
 	"strconv"
@@ -37,15 +38,15 @@ import (
 // The methods check the whole Shop and change nothing in it. It holds at most
 // 5,000 offers and 5,000 owned entries.
 type Shop struct {
-	Offers  []Offer                 `json:"offers,omitempty"`  // what can be bought
-	Owned   []Owned                 `json:"owned,omitempty"`   // what there is already
-	Overlap map[string]units.Length `json:"overlap,omitempty"` // by item: what each join of two strands loses; none if not named
-	Budget  decimal.Decimal         `json:"budget,omitzero"`   // for Shop.Fullest, to which zero is no money; the other methods leave it alone
+	Offers  []Offer               `json:"offers,omitempty"`  // what can be bought
+	Owned   []Owned               `json:"owned,omitempty"`   // what there is already
+	Overlap map[Item]units.Length `json:"overlap,omitempty"` // by item: what each join of two strands loses; none if not named
+	Budget  decimal.Decimal       `json:"budget,omitzero"`   // for Shop.Fullest, to which zero is no money; the other methods leave it alone
 }
 
 // An Offer is one kind of pack that can be bought.
 type Offer struct {
-	Item  string          `json:"item"`           // what it is, as in Need
+	Item  Item            `json:"item"`           // what it is, as in Need
 	Name  string          `json:"name"`           // what the shelf calls it, "box of 12"; no two offers of an item share one
 	Pack  Quantity        `json:"pack"`           // what one pack holds: pieces, one strand or roll, or several of one length
 	Price decimal.Decimal `json:"price"`          // of one pack: 0 to 1,000,000, at most four decimal places; a price left out is refused: write decimal.NewFromInt(0) for what is free
@@ -55,7 +56,7 @@ type Offer struct {
 // An Owned is something there is already: pieces, a strand or roll of one
 // length, or several of one length. An item may have several entries.
 type Owned struct {
-	Item     string   `json:"item"`     // what it is, as in Need
+	Item     Item     `json:"item"`     // what it is, as in Need
 	Quantity Quantity `json:"quantity"` // how much of it
 }
 
@@ -131,62 +132,77 @@ func (c *checker) fail(err error, field, value, want string) error {
 // shop checks all of s.
 func (c *checker) shop(s Shop) error {
 	if len(s.Offers) > maxEntries {
-		return c.fail(units.ErrRange, "number of offers", strconv.Itoa(len(s.Offers)), "at most "+strconv.Itoa(maxEntries))
+		return c.fail(units.ErrRange, "/offers", strconv.Itoa(len(s.Offers)), "at most "+strconv.Itoa(maxEntries)+" of them")
 	}
 	if len(s.Owned) > maxEntries {
-		return c.fail(units.ErrRange, "number of owned entries", strconv.Itoa(len(s.Owned)), "at most "+strconv.Itoa(maxEntries))
+		return c.fail(units.ErrRange, "/owned", strconv.Itoa(len(s.Owned)), "at most "+strconv.Itoa(maxEntries)+" entries")
 	}
-	seen := make(map[[2]string]bool, len(s.Offers))
+	type label struct {
+		item Item
+		name string
+	}
+	seen := make(map[label]bool, len(s.Offers))
 	for i, o := range s.Offers {
-		field := "offer " + strconv.Itoa(i+1)
-		if err := c.name(field+": name", o.Name); err != nil {
+		if err := c.name(at("offers", i, "name"), o.Name); err != nil {
 			return err
 		}
-		field = "offer " + strconv.Quote(o.Name)
-		if err := c.name(field+": item", o.Item); err != nil {
+		if err := o.Item.check(c.method, at("offers", i, "item")); err != nil {
 			return err
 		}
-		if seen[[2]string{o.Item, o.Name}] {
-			return c.fail(units.ErrDuplicate, field+": name", o.Name, "one offer of that name for "+strconv.Quote(o.Item))
+		if seen[label{o.Item, o.Name}] {
+			return c.fail(units.ErrDuplicate, at("offers", i, "name"), o.Name, "one offer of that name for "+strconv.Quote(o.Item.String()))
 		}
-		seen[[2]string{o.Item, o.Name}] = true
-		if err := c.quantity(field+": pack", o.Pack, maxStrand); err != nil {
+		seen[label{o.Item, o.Name}] = true
+		if err := c.quantity(at("offers", i, "pack"), o.Pack, maxStrand); err != nil {
 			return err
 		}
 		if o.Pack == (Quantity{}) {
-			return c.fail(units.ErrRange, field+": pack", o.Pack.String(), "at least 1 piece or a length")
+			return c.fail(units.ErrRange, at("offers", i, "pack"), o.Pack.String(), "at least 1 piece or a length")
 		}
 		if o.Pack.Length > 0 && o.Pack.Length <= s.Overlap[o.Item] {
-			return c.fail(units.ErrRange, field+": pack", o.Pack.String(), "strands longer than the overlap of "+s.Overlap[o.Item].String())
+			return c.fail(units.ErrRange, at("offers", i, "pack"), o.Pack.String(), "strands longer than the overlap of "+s.Overlap[o.Item].String())
 		}
 		if o.Price == (decimal.Decimal{}) {
-			return c.fail(units.ErrRange, field+": price", "none", "a price, written out even if it is 0")
+			return c.fail(units.ErrRange, at("offers", i, "price"), "none", "a price, written out even if it is 0")
 		}
-		if _, err := c.money(field+": price", o.Price, maxPrice); err != nil {
+		if _, err := c.money(at("offers", i, "price"), o.Price, maxPrice); err != nil {
 			return err
 		}
 		if !o.Shelf.Known && o.Shelf.Packs != 0 || o.Shelf.Packs < 0 || o.Shelf.Packs > 999_999_999 {
-			return c.fail(units.ErrRange, field+": shelf", strconv.Itoa(o.Shelf.Packs), "0 to 999999999, or 0 if it is not known")
+			return c.fail(units.ErrRange, at("offers", i, "shelf"), strconv.Itoa(o.Shelf.Packs), "0 to 999999999, or 0 if it is not known")
 		}
 	}
 	for i, o := range s.Owned {
-		field := "owned " + strconv.Itoa(i+1)
-		if err := c.name(field+": item", o.Item); err != nil {
+		if err := o.Item.check(c.method, at("owned", i, "item")); err != nil {
 			return err
 		}
-		if err := c.quantity(field+": quantity", o.Quantity, maxLength); err != nil {
+		if err := c.quantity(at("owned", i, "quantity"), o.Quantity, maxLength); err != nil {
 			return err
 		}
 	}
-	for _, item := range slices.Sorted(maps.Keys(s.Overlap)) {
+	for _, item := range slices.SortedFunc(maps.Keys(s.Overlap), func(a, b Item) int { return cmp.Compare(a.String(), b.String()) }) {
+		field := "/overlap/" + pointerToken(item.String())
+		if err := item.check(c.method, field); err != nil {
+			return err
+		}
 		if l := s.Overlap[item]; l < 0 || l > maxStrand {
-			return c.fail(units.ErrRange, "overlap of "+strconv.Quote(clip(item)), l.String(), "0 to "+maxStrand.String())
+			return c.fail(units.ErrRange, field, l.String(), "0 to "+maxStrand.String())
 		}
 	}
 	return nil
 }
 
-// name checks the name of an item or an offer.
+// at returns the JSON Pointer to a field of an entry of a list.
+func at(list string, i int, field string) string {
+	return "/" + list + "/" + strconv.Itoa(i) + "/" + field
+}
+
+// pointerToken returns s as one token of a JSON Pointer (RFC 6901, section 3).
+func pointerToken(s string) string {
+	return strings.ReplaceAll(strings.ReplaceAll(s, "~", "~0"), "/", "~1")
+}
+
+// name checks the name of an offer.
 func (c *checker) name(field, name string) error {
 	if name == "" || !plain(name) {
 		return c.fail(units.ErrSyntax, field, name, "1 to "+strconv.Itoa(maxName)+" bytes of text in one line")

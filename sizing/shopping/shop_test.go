@@ -18,15 +18,15 @@ import (
 
 // offer returns a good offer of picks, for a test to spoil.
 func offer() shopping.Offer {
-	return shopping.Offer{Item: "picks", Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: cents(900)}
+	return shopping.Offer{Item: shopping.Item{Kind: shopping.Pick}, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: cents(900)}
 }
 
 func picks(n int) shopping.Need {
-	return shopping.Need{Item: "picks", Quantity: shopping.Quantity{Pieces: n}}
+	return shopping.Need{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: n}}
 }
 
 func garland(l units.Length) shopping.Need {
-	return shopping.Need{Item: "garland", Quantity: shopping.Quantity{Length: l}}
+	return shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: l}}
 }
 
 func ofLength(n int, l units.Length) shopping.Quantity {
@@ -40,6 +40,9 @@ func with(change func(*shopping.Offer)) shopping.Shop {
 	return shopping.Shop{Offers: []shopping.Offer{o}}
 }
 
+// kindNames are the names that an item of no kind is told.
+const kindNames = "ornaments, garland, ribbon, picks, lights, toppers, skirts, base garland, bells, stockings, wire ties or hooks"
+
 func TestBadShop(t *testing.T) {
 	const names = "1 to 64 bytes of text in one line"
 	const money = "0 to 1000000 with at most 4 decimal places"
@@ -48,7 +51,7 @@ func TestBadShop(t *testing.T) {
 		return with(func(o *shopping.Offer) { o.Price = d })
 	}
 	pack := func(q shopping.Quantity) shopping.Shop { return with(func(o *shopping.Offer) { o.Pack = q }) }
-	owned := func(item string, q shopping.Quantity) shopping.Shop {
+	owned := func(item shopping.Item, q shopping.Quantity) shopping.Shop {
 		return shopping.Shop{Owned: []shopping.Owned{{Item: item, Quantity: q}}}
 	}
 	for _, tt := range []struct {
@@ -59,50 +62,50 @@ func TestBadShop(t *testing.T) {
 		value  string
 		want   string
 	}{
-		{"no name", with(func(o *shopping.Offer) { o.Name = "" }), units.ErrSyntax, "offer 1: name", "", names},
-		{"long name", with(func(o *shopping.Offer) { o.Name = many }), units.ErrSyntax, "offer 1: name", many, names},
-		{"two lines", with(func(o *shopping.Offer) { o.Name = "a\nb" }), units.ErrSyntax, "offer 1: name", "a\nb", names},
-		{"not text", with(func(o *shopping.Offer) { o.Name = "\xff" }), units.ErrSyntax, "offer 1: name", "\xff", names},
-		{"no item", with(func(o *shopping.Offer) { o.Item = "" }), units.ErrSyntax, `offer "box of 12": item`, "", names},
-		{"the same name twice", shopping.Shop{Offers: []shopping.Offer{offer(), offer()}}, units.ErrDuplicate, `offer "box of 12": name`, "box of 12", `one offer of that name for "picks"`},
-		{"empty pack", pack(shopping.Quantity{}), units.ErrRange, `offer "box of 12": pack`, "0", "at least 1 piece or a length"},
-		{"negative pack", pack(shopping.Quantity{Pieces: -1}), units.ErrRange, `offer "box of 12": pack`, "-1", "0 to 1000000 pieces"},
-		{"huge pack", pack(shopping.Quantity{Pieces: 1_000_001}), units.ErrRange, `offer "box of 12": pack`, "1000001", "0 to 1000000 pieces"},
-		{"negative strand", pack(ofLength(0, -units.Foot)), units.ErrRange, `offer "box of 12": pack`, "-1 ft", "0 to 1000 m"},
-		{"long strand", pack(ofLength(0, 1000*units.Meter+1)), units.ErrRange, `offer "box of 12": pack`, (1000*units.Meter + 1).String(), "0 to 1000 m"},
-		{"negative strands", pack(ofLength(2, -units.Foot)), units.ErrRange, `offer "box of 12": pack`, "2 of -1 ft", "pieces of 0 to 1000 m each"},
-		{"long strands", pack(ofLength(2, 1000*units.Meter+1)), units.ErrRange, `offer "box of 12": pack`, "2 of " + (1000*units.Meter + 1).String(), "pieces of 0 to 1000 m each"},
-		{"long pack", pack(ofLength(2, 501*units.Meter)), units.ErrRange, `offer "box of 12": pack`, "2 of 501 m", "at most 1000 m in all"},
-		{"negative price", price(cents(-1)), units.ErrRange, `offer "box of 12": price`, "-0.01", money},
-		{"price over a million", price(decimal.RequireFromString("1000000.01")), units.ErrRange, `offer "box of 12": price`, "1000000.01", money},
-		{"five places", price(decimal.New(12345, -5)), units.ErrRange, `offer "box of 12": price`, "0.12345", money},
-		{"absurd exponent", price(decimal.New(1, -1_000_000)), units.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^-1000000", money},
-		{"least exponent", price(decimal.New(1, math.MinInt32)), units.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^-2147483648", money},
-		{"greatest exponent", price(decimal.New(1, math.MaxInt32)), units.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^2147483647", money},
-		{"nothing, with an absurd exponent", price(decimal.New(0, 65)), units.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^65", money},
-		{"nothing, with as absurd an exponent below", price(decimal.New(0, -65)), units.ErrRange, `offer "box of 12": price`, "a number of 1 digits times 10^-65", money},
-		{"many digits", price(decimal.NewFromBigInt(new(big.Int).Exp(big.NewInt(10), big.NewInt(64), nil), -64)), units.ErrRange, `offer "box of 12": price`, "a number of 65 digits times 10^-64", money},
-		{"negative shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(-1) }), units.ErrRange, `offer "box of 12": shelf`, "-1", "0 to 999999999, or 0 if it is not known"},
-		{"huge shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(1_000_000_000) }), units.ErrRange, `offer "box of 12": shelf`, "1000000000", "0 to 999999999, or 0 if it is not known"},
-		{"a number that is not known", with(func(o *shopping.Offer) { o.Shelf.Packs = 3 }), units.ErrRange, `offer "box of 12": shelf`, "3", "0 to 999999999, or 0 if it is not known"},
-		{"owned by nobody", owned("", shopping.Quantity{Pieces: 1}), units.ErrSyntax, "owned 1: item", "", names},
-		{"negative stock", owned("picks", shopping.Quantity{Pieces: -5}), units.ErrRange, "owned 1: quantity", "-5", "0 to 1000000 pieces"},
-		{"long stock", owned("garland", ofLength(1001, 1000*units.Meter)), units.ErrRange, "owned 1: quantity", "1001 of 1000 m", "at most 1000000 m in all"},
-		{"negative overlap", shopping.Shop{Overlap: map[string]units.Length{"garland": -1}}, units.ErrRange, `overlap of "garland"`, "-0.000001 mm", "0 to 1000 m"},
-		{"long overlap", shopping.Shop{Overlap: map[string]units.Length{"garland": 1001 * units.Meter, "ribbon": -1}}, units.ErrRange, `overlap of "garland"`, "1001 m", "0 to 1000 m"},
+		{"no name", with(func(o *shopping.Offer) { o.Name = "" }), units.ErrSyntax, "/offers/0/name", "", names},
+		{"long name", with(func(o *shopping.Offer) { o.Name = many }), units.ErrSyntax, "/offers/0/name", many, names},
+		{"two lines", with(func(o *shopping.Offer) { o.Name = "a\nb" }), units.ErrSyntax, "/offers/0/name", "a\nb", names},
+		{"not text", with(func(o *shopping.Offer) { o.Name = "\xff" }), units.ErrSyntax, "/offers/0/name", "\xff", names},
+		{"no item", with(func(o *shopping.Offer) { o.Item = shopping.Item{} }), units.ErrName, "/offers/0/item", "Kind(0)", kindNames},
+		{"the same name twice", shopping.Shop{Offers: []shopping.Offer{offer(), offer()}}, units.ErrDuplicate, "/offers/1/name", "box of 12", `one offer of that name for "picks"`},
+		{"empty pack", pack(shopping.Quantity{}), units.ErrRange, "/offers/0/pack", "0", "at least 1 piece or a length"},
+		{"negative pack", pack(shopping.Quantity{Pieces: -1}), units.ErrRange, "/offers/0/pack", "-1", "0 to 1000000 pieces"},
+		{"huge pack", pack(shopping.Quantity{Pieces: 1_000_001}), units.ErrRange, "/offers/0/pack", "1000001", "0 to 1000000 pieces"},
+		{"negative strand", pack(ofLength(0, -units.Foot)), units.ErrRange, "/offers/0/pack", "-1 ft", "0 to 1000 m"},
+		{"long strand", pack(ofLength(0, 1000*units.Meter+1)), units.ErrRange, "/offers/0/pack", (1000*units.Meter + 1).String(), "0 to 1000 m"},
+		{"negative strands", pack(ofLength(2, -units.Foot)), units.ErrRange, "/offers/0/pack", "2 of -1 ft", "pieces of 0 to 1000 m each"},
+		{"long strands", pack(ofLength(2, 1000*units.Meter+1)), units.ErrRange, "/offers/0/pack", "2 of " + (1000*units.Meter + 1).String(), "pieces of 0 to 1000 m each"},
+		{"long pack", pack(ofLength(2, 501*units.Meter)), units.ErrRange, "/offers/0/pack", "2 of 501 m", "at most 1000 m in all"},
+		{"negative price", price(cents(-1)), units.ErrRange, "/offers/0/price", "-0.01", money},
+		{"price over a million", price(decimal.RequireFromString("1000000.01")), units.ErrRange, "/offers/0/price", "1000000.01", money},
+		{"five places", price(decimal.New(12345, -5)), units.ErrRange, "/offers/0/price", "0.12345", money},
+		{"absurd exponent", price(decimal.New(1, -1_000_000)), units.ErrRange, "/offers/0/price", "a number of 1 digits times 10^-1000000", money},
+		{"least exponent", price(decimal.New(1, math.MinInt32)), units.ErrRange, "/offers/0/price", "a number of 1 digits times 10^-2147483648", money},
+		{"greatest exponent", price(decimal.New(1, math.MaxInt32)), units.ErrRange, "/offers/0/price", "a number of 1 digits times 10^2147483647", money},
+		{"nothing, with an absurd exponent", price(decimal.New(0, 65)), units.ErrRange, "/offers/0/price", "a number of 1 digits times 10^65", money},
+		{"nothing, with as absurd an exponent below", price(decimal.New(0, -65)), units.ErrRange, "/offers/0/price", "a number of 1 digits times 10^-65", money},
+		{"many digits", price(decimal.NewFromBigInt(new(big.Int).Exp(big.NewInt(10), big.NewInt(64), nil), -64)), units.ErrRange, "/offers/0/price", "a number of 65 digits times 10^-64", money},
+		{"negative shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(-1) }), units.ErrRange, "/offers/0/shelf", "-1", "0 to 999999999, or 0 if it is not known"},
+		{"huge shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(1_000_000_000) }), units.ErrRange, "/offers/0/shelf", "1000000000", "0 to 999999999, or 0 if it is not known"},
+		{"a number that is not known", with(func(o *shopping.Offer) { o.Shelf.Packs = 3 }), units.ErrRange, "/offers/0/shelf", "3", "0 to 999999999, or 0 if it is not known"},
+		{"owned by nobody", owned(shopping.Item{}, shopping.Quantity{Pieces: 1}), units.ErrName, "/owned/0/item", "Kind(0)", kindNames},
+		{"negative stock", owned(shopping.Item{Kind: shopping.Pick}, shopping.Quantity{Pieces: -5}), units.ErrRange, "/owned/0/quantity", "-5", "0 to 1000000 pieces"},
+		{"long stock", owned(shopping.Item{Kind: shopping.Garland}, ofLength(1001, 1000*units.Meter)), units.ErrRange, "/owned/0/quantity", "1001 of 1000 m", "at most 1000000 m in all"},
+		{"negative overlap", shopping.Shop{Overlap: map[shopping.Item]units.Length{{Kind: shopping.Garland}: -1}}, units.ErrRange, "/overlap/garland", "-0.000001 mm", "0 to 1000 m"},
+		{"long overlap", shopping.Shop{Overlap: map[shopping.Item]units.Length{{Kind: shopping.Garland}: 1001 * units.Meter, {Kind: shopping.Ribbon}: -1}}, units.ErrRange, "/overlap/garland", "1001 m", "0 to 1000 m"},
 		{
 			"a strand that is all overlap",
-			shopping.Shop{Offers: []shopping.Offer{{Item: "garland", Name: "short", Pack: ofLength(0, 2*units.Inch)}}, Overlap: map[string]units.Length{"garland": 2 * units.Inch}},
-			units.ErrRange, `offer "short": pack`, "2 in", "strands longer than the overlap of 2 in",
+			shopping.Shop{Offers: []shopping.Offer{{Item: shopping.Item{Kind: shopping.Garland}, Name: "short", Pack: ofLength(0, 2*units.Inch)}}, Overlap: map[shopping.Item]units.Length{{Kind: shopping.Garland}: 2 * units.Inch}},
+			units.ErrRange, "/offers/0/pack", "2 in", "strands longer than the overlap of 2 in",
 		},
-		{"too many offers", shopping.Shop{Offers: make([]shopping.Offer, 5001)}, units.ErrRange, "number of offers", "5001", "at most 5000"},
-		{"too much owned", shopping.Shop{Owned: make([]shopping.Owned, 5001)}, units.ErrRange, "number of owned entries", "5001", "at most 5000"},
+		{"too many offers", shopping.Shop{Offers: make([]shopping.Offer, 5001)}, units.ErrRange, "/offers", "5001", "at most 5000 of them"},
+		{"too much owned", shopping.Shop{Owned: make([]shopping.Owned, 5001)}, units.ErrRange, "/owned", "5001", "at most 5000 entries"},
 	} {
 		for name, call := range map[string]func() error{
 			"Shop.Cheapest": func() error { _, err := tt.shop.Cheapest(picks(1)); return err },
 			"Shop.List":     func() error { _, err := tt.shop.List([]shopping.Need{picks(1)}); return err },
-			"Shop.Fullest":  func() error { _, err := tt.shop.Fullest([]shopping.Choice{{Need: picks(1)}}); return err },
-			"Shop.Filled":   func() error { _, err := tt.shop.Filled([]shopping.Choice{{Need: picks(1)}}, 50); return err },
+			"Shop.Fullest":  func() error { _, err := tt.shop.Fullest([]shopping.Need{picks(1)}); return err },
+			"Shop.Filled":   func() error { _, err := tt.shop.Filled([]shopping.Need{picks(1)}, 50); return err },
 		} {
 			want := &units.Error{Func: name, Field: tt.field, Value: tt.value, Want: tt.want}
 			checkError(t, tt.reason, call(), tt.err, want)
@@ -147,15 +150,15 @@ func TestGoodBounds(t *testing.T) {
 		{"more left than any need takes", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(999_999_999) }), picks(25), "27"},
 		{"nothing needed of what is not offered", shopping.Shop{}, picks(0), "0"},
 		{"a length of nothing", with(func(*shopping.Offer) {}), garland(0), "0"},
-		{"owned to the last piece", shopping.Shop{Owned: []shopping.Owned{{Item: "picks", Quantity: shopping.Quantity{Pieces: 7}}}}, picks(7), "0"},
+		{"owned to the last piece", shopping.Shop{Owned: []shopping.Owned{{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 7}}}}, picks(7), "0"},
 		{
 			"the longest strands",
-			shopping.Shop{Offers: []shopping.Offer{{Item: "garland", Name: "reel", Pack: ofLength(2, 500*units.Meter), Price: cents(1)}}},
+			shopping.Shop{Offers: []shopping.Offer{{Item: shopping.Item{Kind: shopping.Garland}, Name: "reel", Pack: ofLength(2, 500*units.Meter), Price: cents(1)}}},
 			garland(1_000_000 * units.Meter), "10",
 		},
 		{
 			"a millionth of a millimeter short",
-			shopping.Shop{Offers: []shopping.Offer{{Item: "garland", Name: "6 ft", Pack: ofLength(0, 6*units.Foot), Price: cents(100)}}},
+			shopping.Shop{Offers: []shopping.Offer{{Item: shopping.Item{Kind: shopping.Garland}, Name: "6 ft", Pack: ofLength(0, 6*units.Foot), Price: cents(100)}}},
 			garland(12*units.Foot + 1), "3",
 		},
 	} {
@@ -170,14 +173,16 @@ func TestBadNeeds(t *testing.T) {
 	shop := shopping.Shop{
 		Offers: []shopping.Offer{
 			offer(),
-			{Item: "garland", Name: "6 ft strand", Pack: ofLength(0, 6*units.Foot), Price: cents(750), Shelf: shopping.Left(2)},
+			{Item: shopping.Item{Kind: shopping.Garland}, Name: "6 ft strand", Pack: ofLength(0, 6*units.Foot), Price: cents(750), Shelf: shopping.Left(2)},
 		},
 		Owned: []shopping.Owned{
-			{Item: "bows", Quantity: shopping.Quantity{Pieces: 3}},
-			{Item: "lace", Quantity: ofLength(0, units.Yard)},
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: "bow"}, Quantity: shopping.Quantity{Pieces: 3}},
+			{Item: shopping.Item{Kind: shopping.Ribbon, Type: "lace"}, Quantity: ofLength(0, units.Yard)},
 		},
 	}
-	need := func(item string, q shopping.Quantity) shopping.Need { return shopping.Need{Item: item, Quantity: q} }
+	need := func(item shopping.Item, q shopping.Quantity) shopping.Need {
+		return shopping.Need{Item: item, Quantity: q}
+	}
 	for _, tt := range []struct {
 		reason string
 		needs  []shopping.Need
@@ -186,25 +191,25 @@ func TestBadNeeds(t *testing.T) {
 		value  string
 		want   string
 	}{
-		{"no item", []shopping.Need{need("", shopping.Quantity{Pieces: 1})}, units.ErrSyntax, "need 1: item", "", "1 to 64 bytes of text in one line"},
-		{"long room", []shopping.Need{picks(1), {Item: "picks", Room: strings.Repeat("x", 65)}}, units.ErrSyntax, `need 2 of "picks": room`, strings.Repeat("x", 65), "at most 64 bytes of text in one line"},
-		{"negative", []shopping.Need{picks(-1)}, units.ErrRange, `need 1 of "picks": quantity`, "-1", "0 to 1000000 pieces"},
-		{"over a million", []shopping.Need{picks(1_000_001)}, units.ErrRange, `need 1 of "picks": quantity`, "1000001", "0 to 1000000 pieces"},
-		{"over a million together", []shopping.Need{picks(1_000_000), picks(1)}, units.ErrRange, `needs of "picks" in all`, "1000001", "0 to 1000000 pieces"},
-		{"over a million whole pieces", []shopping.Need{need("lace", ofLength(1_000_000, units.Inch)), need("lace", ofLength(1, units.Inch))}, units.ErrRange, `needs of "lace" in all`, "1000001", "0 to 1000000 pieces"},
-		{"over a thousand kilometers", []shopping.Need{garland(1_000_000 * units.Meter), garland(1)}, units.ErrRange, `needs of "garland" in all`, (1_000_000*units.Meter + 1).String(), "0 to 1000000 m"},
-		{"pieces and lengths", []shopping.Need{picks(2), need("picks", ofLength(0, units.Yard))}, units.ErrFit, `needs of "picks" in all`, "3 ft and 2 pieces", "either pieces or lengths"},
-		{"a length of what comes in pieces", []shopping.Need{need("picks", ofLength(0, units.Yard))}, units.ErrFit, `offer "box of 12": pack`, "12", "lengths, as it is needed"},
-		{"pieces of what comes by length", []shopping.Need{need("garland", shopping.Quantity{Pieces: 1})}, units.ErrFit, `offer "6 ft strand": pack`, "6 ft", "pieces, as it is needed"},
-		{"owned pieces", []shopping.Need{need("bows", ofLength(1, units.Yard))}, units.ErrFit, `owned "bows": quantity`, "3", "lengths, as it is needed"},
-		{"owned length", []shopping.Need{need("lace", shopping.Quantity{Pieces: 1})}, units.ErrFit, `owned "lace": quantity`, "3 ft", "pieces, as it is needed"},
-		{"not to be had", []shopping.Need{need("bells", shopping.Quantity{Pieces: 5})}, units.ErrShort, `needs of "bells"`, "5", "at most 0: 5 short"},
-		{"the shelf is empty too soon", []shopping.Need{garland(13 * units.Foot)}, units.ErrShort, `needs of "garland"`, "13 ft", "at most 12 ft: 1 ft short"},
-		{"no length at all", []shopping.Need{need("tinsel", ofLength(0, units.Foot))}, units.ErrShort, `needs of "tinsel"`, "1 ft", "at most 0 ft: 1 ft short"},
-		{"longer than any roll", []shopping.Need{need("garland", ofLength(2, 7*units.Foot))}, units.ErrShort, `needs of "garland"`, "2 of 7 ft", "at most 0: 2 short"},
-		{"all longer than any roll", []shopping.Need{need("garland", ofLength(2, 7*units.Foot)), need("garland", ofLength(1, 8*units.Foot))}, units.ErrShort, `needs of "garland"`, "3 whole pieces", "at most 0: 3 short"},
-		{"one of two is longer", []shopping.Need{need("garland", ofLength(2, 2*units.Foot)), need("garland", ofLength(1, 8*units.Foot))}, units.ErrShort, `needs of "garland"`, "3 whole pieces", "at most 2: 1 short"},
-		{"pieces fit, and the rest is too short", []shopping.Need{need("garland", ofLength(2, 4*units.Foot)), garland(5 * units.Foot)}, units.ErrShort, `needs of "garland"`, "13 ft", "at most 12 ft: 1 ft short"},
+		{"no item", []shopping.Need{need(shopping.Item{}, shopping.Quantity{Pieces: 1})}, units.ErrName, "/needs/0/item", "Kind(0)", kindNames},
+		{"long room", []shopping.Need{picks(1), {Item: shopping.Item{Kind: shopping.Pick}, Room: strings.Repeat("x", 65)}}, units.ErrSyntax, "/needs/1/room", strings.Repeat("x", 65), "at most 64 bytes of text in one line"},
+		{"negative", []shopping.Need{picks(-1)}, units.ErrRange, "/needs/0/quantity", "-1", "0 to 1000000 pieces"},
+		{"over a million", []shopping.Need{picks(1_000_001)}, units.ErrRange, "/needs/0/quantity", "1000001", "0 to 1000000 pieces"},
+		{"over a million together", []shopping.Need{picks(1_000_000), picks(1)}, units.ErrRange, "needs", "picks in all: " + "1000001", "0 to 1000000 pieces"},
+		{"over a million whole pieces", []shopping.Need{need(shopping.Item{Kind: shopping.Ribbon, Type: "lace"}, ofLength(1_000_000, units.Inch)), need(shopping.Item{Kind: shopping.Ribbon, Type: "lace"}, ofLength(1, units.Inch))}, units.ErrRange, "needs", "ribbon, lace in all: " + "1000001", "0 to 1000000 pieces"},
+		{"over a thousand kilometers", []shopping.Need{garland(1_000_000 * units.Meter), garland(1)}, units.ErrRange, "needs", "garland in all: " + (1_000_000*units.Meter + 1).String(), "0 to 1000000 m"},
+		{"pieces and lengths", []shopping.Need{picks(2), need(shopping.Item{Kind: shopping.Pick}, ofLength(0, units.Yard))}, units.ErrFit, "needs", "picks in all: 3 ft and 2 pieces", "either pieces or lengths"},
+		{"a length of what comes in pieces", []shopping.Need{need(shopping.Item{Kind: shopping.Pick}, ofLength(0, units.Yard))}, units.ErrFit, "/offers/0/pack", "12", "lengths, as it is needed"},
+		{"pieces of what comes by length", []shopping.Need{need(shopping.Item{Kind: shopping.Garland}, shopping.Quantity{Pieces: 1})}, units.ErrFit, "/offers/1/pack", "6 ft", "pieces, as it is needed"},
+		{"owned pieces", []shopping.Need{need(shopping.Item{Kind: shopping.Ornament, Type: "bow"}, ofLength(1, units.Yard))}, units.ErrFit, "/owned/0/quantity", "3", "lengths, as it is needed"},
+		{"owned length", []shopping.Need{need(shopping.Item{Kind: shopping.Ribbon, Type: "lace"}, shopping.Quantity{Pieces: 1})}, units.ErrFit, "/owned/1/quantity", "3 ft", "pieces, as it is needed"},
+		{"not to be had", []shopping.Need{need(shopping.Item{Kind: shopping.Bell}, shopping.Quantity{Pieces: 5})}, units.ErrShort, "needs", "bells: 5", "at most 0: 5 short"},
+		{"the shelf is empty too soon", []shopping.Need{garland(13 * units.Foot)}, units.ErrShort, "needs", "garland: 13 ft", "at most 12 ft: 1 ft short"},
+		{"no length at all", []shopping.Need{need(shopping.Item{Kind: shopping.Garland, Type: "tinsel"}, ofLength(0, units.Foot))}, units.ErrShort, "needs", "garland, tinsel: 1 ft", "at most 0 ft: 1 ft short"},
+		{"longer than any roll", []shopping.Need{need(shopping.Item{Kind: shopping.Garland}, ofLength(2, 7*units.Foot))}, units.ErrShort, "needs", "garland: 2 of 7 ft", "at most 0: 2 short"},
+		{"all longer than any roll", []shopping.Need{need(shopping.Item{Kind: shopping.Garland}, ofLength(2, 7*units.Foot)), need(shopping.Item{Kind: shopping.Garland}, ofLength(1, 8*units.Foot))}, units.ErrShort, "needs", "garland: 3 whole pieces", "at most 0: 3 short"},
+		{"one of two is longer", []shopping.Need{need(shopping.Item{Kind: shopping.Garland}, ofLength(2, 2*units.Foot)), need(shopping.Item{Kind: shopping.Garland}, ofLength(1, 8*units.Foot))}, units.ErrShort, "needs", "garland: 3 whole pieces", "at most 2: 1 short"},
+		{"pieces fit, and the rest is too short", []shopping.Need{need(shopping.Item{Kind: shopping.Garland}, ofLength(2, 4*units.Foot)), garland(5 * units.Foot)}, units.ErrShort, "needs", "garland: 13 ft", "at most 12 ft: 1 ft short"},
 	} {
 		for name, call := range map[string]func() error{
 			"Shop.Cheapest": func() error { _, err := shop.Cheapest(tt.needs...); return err },
@@ -216,50 +221,50 @@ func TestBadNeeds(t *testing.T) {
 	}
 	// Length enough for both, but not with what the join loses: 4 + 10 - 2 in.
 	tight := shopping.Shop{
-		Offers:  []shopping.Offer{{Item: "ribbon", Name: "roll", Pack: ofLength(0, 10*units.Inch), Price: cents(0), Shelf: shopping.Left(2)}},
-		Overlap: map[string]units.Length{"ribbon": 2 * units.Inch},
+		Offers:  []shopping.Offer{{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "roll", Pack: ofLength(0, 10*units.Inch), Price: cents(0), Shelf: shopping.Left(2)}},
+		Overlap: map[shopping.Item]units.Length{{Kind: shopping.Ribbon}: 2 * units.Inch},
 	}
-	_, err := tight.Cheapest(need("ribbon", ofLength(1, 6*units.Inch)), need("ribbon", ofLength(0, 13*units.Inch)))
-	checkError(t, "the join", err, units.ErrShort, &units.Error{Func: "shopping.Shop.Cheapest", Field: `needs of "ribbon"`, Value: "1 ft 1 in beside whole pieces", Want: "at most 1 ft: 1 in short"})
-	if _, err = tight.Cheapest(need("ribbon", ofLength(1, 6*units.Inch)), need("ribbon", ofLength(0, 12*units.Inch))); err != nil {
+	_, err := tight.Cheapest(need(shopping.Item{Kind: shopping.Ribbon}, ofLength(1, 6*units.Inch)), need(shopping.Item{Kind: shopping.Ribbon}, ofLength(0, 13*units.Inch)))
+	checkError(t, "the join", err, units.ErrShort, &units.Error{Func: "shopping.Shop.Cheapest", Field: "needs", Value: "ribbon: 1 ft 1 in beside whole pieces", Want: "at most 1 ft: 1 in short"})
+	if _, err = tight.Cheapest(need(shopping.Item{Kind: shopping.Ribbon}, ofLength(1, 6*units.Inch)), need(shopping.Item{Kind: shopping.Ribbon}, ofLength(0, 12*units.Inch))); err != nil {
 		t.Error(err)
 	}
 	hoard := shopping.Shop{Owned: make([]shopping.Owned, 1001)}
 	for i := range hoard.Owned {
-		hoard.Owned[i] = shopping.Owned{Item: "picks", Quantity: shopping.Quantity{Pieces: 1_000_000}}
+		hoard.Owned[i] = shopping.Owned{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 1_000_000}}
 	}
 	_, err = hoard.Cheapest(picks(1))
-	checkError(t, "a hoard", err, units.ErrRange, &units.Error{Func: "shopping.Shop.Cheapest", Field: `owned "picks" in all`, Value: "1001000000", Want: "at most 1000000000 pieces"})
+	checkError(t, "a hoard", err, units.ErrRange, &units.Error{Func: "shopping.Shop.Cheapest", Field: "/owned", Value: "picks in all: 1001000000", Want: "at most 1000000000 pieces"})
 	hoard.Owned = hoard.Owned[1:]
 	if p, err := hoard.Cheapest(picks(1)); err != nil || p.Surplus.Pieces != 999_999_999 {
 		t.Errorf("got %v, %v", p, err)
 	}
 	_, err = shop.Cheapest()
-	checkError(t, "no needs", err, units.ErrRange, &units.Error{Func: "shopping.Shop.Cheapest", Field: "number of needs", Value: "0", Want: "at least 1"})
+	checkError(t, "no needs", err, units.ErrRange, &units.Error{Func: "shopping.Shop.Cheapest", Field: "needs", Value: "none", Want: "at least 1"})
 	_, err = shop.Cheapest(picks(1), garland(1))
-	checkError(t, "two items", err, units.ErrFit, &units.Error{Func: "shopping.Shop.Cheapest", Field: "need of item", Value: "garland", Want: `all of one item, "picks"`})
+	checkError(t, "two items", err, units.ErrFit, &units.Error{Func: "shopping.Shop.Cheapest", Field: "/needs/1/item", Value: "garland", Want: `all of one item, "picks"`})
 	_, err = shop.List(make([]shopping.Need, 5001))
-	checkError(t, "too many needs", err, units.ErrRange, &units.Error{Func: "shopping.Shop.List", Field: "number of needs", Value: "5001", Want: "at most 5000"})
+	checkError(t, "too many needs", err, units.ErrRange, &units.Error{Func: "shopping.Shop.List", Field: "needs", Value: "5001", Want: "at most 5000 of them"})
 }
 
-func TestBadChoices(t *testing.T) {
+func TestBadOpenNeeds(t *testing.T) {
 	shop := shopping.Shop{Offers: []shopping.Offer{offer()}, Budget: cents(1000)}
 	for _, tt := range []struct {
 		reason  string
-		choices []shopping.Choice
+		choices []shopping.Need
 		err     error
 		field   string
 		value   string
 		want    string
 	}{
-		{"a length", []shopping.Choice{{Need: garland(units.Foot), Most: 3}}, units.ErrFit, `choice 1 of "garland": quantity`, "1 ft", "pieces, or 0 for the most"},
-		{"most below fewest", []shopping.Choice{{Need: picks(5), Most: 4}}, units.ErrRange, `choice 1 of "picks": most`, "4", "0, or 5 to 1000000"},
-		{"negative most", []shopping.Choice{{Need: picks(5), Most: -1}}, units.ErrRange, `choice 1 of "picks": most`, "-1", "0, or 5 to 1000000"},
-		{"most over a million", []shopping.Choice{{Need: picks(999_999), Most: 1_000_001}}, units.ErrRange, `choice 1 of "picks": most`, "1000001", "0, or 999999 to 1000000"},
-		{"an open item twice", []shopping.Choice{{Need: picks(5)}, {Need: picks(5), Most: 6}}, units.ErrDuplicate, `choice 2 of "picks": item`, "picks", "one choice of an item that is open"},
-		{"no item", []shopping.Choice{{Most: 5}}, units.ErrSyntax, "need 1: item", "", "1 to 64 bytes of text in one line"},
-		{"not offered", []shopping.Choice{{Need: shopping.Need{Item: "bells", Quantity: shopping.Quantity{Pieces: 2}}, Most: 3}}, units.ErrShort, `needs of "bells"`, "2", "at most 0: 2 short"},
-		{"not offered, and not open", []shopping.Choice{{Need: garland(units.Foot)}}, units.ErrShort, `needs of "garland"`, "1 ft", "at most 0 ft: 1 ft short"},
+		{"a length", []shopping.Need{open(garland(units.Foot), 3)}, units.ErrFit, "/needs/0/quantity", "1 ft", "pieces, or 0 for the most"},
+		{"most below fewest", []shopping.Need{open(picks(5), 4)}, units.ErrRange, "/needs/0/most", "4", "0, or 5 to 1000000"},
+		{"negative most", []shopping.Need{open(picks(5), -1)}, units.ErrRange, "/needs/0/most", "-1", "0, or 5 to 1000000"},
+		{"most over a million", []shopping.Need{open(picks(999_999), 1_000_001)}, units.ErrRange, "/needs/0/most", "1000001", "0, or 999999 to 1000000"},
+		{"an open item twice", []shopping.Need{picks(5), open(picks(5), 6)}, units.ErrDuplicate, "/needs/1/item", "picks", "one need of an item that is open"},
+		{"no item", []shopping.Need{{Most: 5}}, units.ErrName, "/needs/0/item", "Kind(0)", kindNames},
+		{"not offered", []shopping.Need{{Item: shopping.Item{Kind: shopping.Bell}, Quantity: shopping.Quantity{Pieces: 2}, Most: 3}}, units.ErrShort, "needs", "bells: 2", "at most 0: 2 short"},
+		{"not offered, and not open", []shopping.Need{garland(units.Foot)}, units.ErrShort, "needs", "garland: 1 ft", "at most 0 ft: 1 ft short"},
 	} {
 		_, err := shop.Fullest(tt.choices)
 		checkError(t, tt.reason, err, tt.err, &units.Error{Func: "shopping.Shop.Fullest", Field: tt.field, Value: tt.value, Want: tt.want})
@@ -269,14 +274,14 @@ func TestBadChoices(t *testing.T) {
 
 	budget := func(d decimal.Decimal) error {
 		shop.Budget = d
-		_, err := shop.Fullest([]shopping.Choice{{Need: picks(13), Most: 30}})
+		_, err := shop.Fullest([]shopping.Need{open(picks(13), 30)})
 		return err
 	}
 	const money = "0 to 1000000000 with at most 4 decimal places"
-	checkError(t, "below zero", budget(cents(-1)), units.ErrRange, &units.Error{Func: "shopping.Shop.Fullest", Field: "budget", Value: "-0.01", Want: money})
-	checkError(t, "absurd", budget(decimal.New(1, -1_000_000)), units.ErrRange, &units.Error{Func: "shopping.Shop.Fullest", Field: "budget", Value: "a number of 1 digits times 10^-1000000", Want: money})
-	checkError(t, "over a billion", budget(decimal.New(100_000_000_001, -2)), units.ErrRange, &units.Error{Func: "shopping.Shop.Fullest", Field: "budget", Value: "1000000000.01", Want: money})
-	checkError(t, "a cent short", budget(cents(1799)), units.ErrBudget, &units.Error{Func: "shopping.Shop.Fullest", Field: "budget", Value: "17.99", Want: "at least 18.00 for the fewest"})
+	checkError(t, "below zero", budget(cents(-1)), units.ErrRange, &units.Error{Func: "shopping.Shop.Fullest", Field: "/budget", Value: "-0.01", Want: money})
+	checkError(t, "absurd", budget(decimal.New(1, -1_000_000)), units.ErrRange, &units.Error{Func: "shopping.Shop.Fullest", Field: "/budget", Value: "a number of 1 digits times 10^-1000000", Want: money})
+	checkError(t, "over a billion", budget(decimal.New(100_000_000_001, -2)), units.ErrRange, &units.Error{Func: "shopping.Shop.Fullest", Field: "/budget", Value: "1000000000.01", Want: money})
+	checkError(t, "a cent short", budget(cents(1799)), units.ErrBudget, &units.Error{Func: "shopping.Shop.Fullest", Field: "/budget", Value: "17.99", Want: "at least 18.00 for the fewest"})
 	if err := budget(cents(1800)); err != nil {
 		t.Error(err)
 	}
@@ -288,17 +293,17 @@ func TestBadChoices(t *testing.T) {
 		checkError(t, "percent", err, units.ErrRange, &units.Error{Func: "shopping.Shop.Filled", Field: "percent", Value: strconv.Itoa(percent), Want: "0 to 100"})
 	}
 
-	many := make([]shopping.Choice, 101)
+	many := make([]shopping.Need, 101)
 	for i := range many {
-		many[i] = shopping.Choice{Need: shopping.Need{Item: strconv.Itoa(i)}, Most: 1}
+		many[i] = shopping.Need{Item: shopping.Item{Kind: shopping.Ornament, Type: strconv.Itoa(i)}, Most: 1}
 	}
 	_, err := shop.Filled(many, 100)
-	checkError(t, "101 open", err, units.ErrLimit, &units.Error{Func: "shopping.Shop.Filled", Field: "number of open choices", Value: "101", Want: "at most 100"})
+	checkError(t, "101 open", err, units.ErrLimit, &units.Error{Func: "shopping.Shop.Filled", Field: "needs", Value: "101", Want: "at most 100 of them open"})
 	if _, err = shop.Filled(many[:100], 0); err != nil {
 		t.Error(err)
 	}
-	_, err = shop.Filled([]shopping.Choice{{Need: picks(0), Most: 1_000_000}, {Need: balls(0), Most: 1}}, 0)
-	checkError(t, "too many counts", err, units.ErrLimit, &units.Error{Func: "shopping.Shop.Filled", Field: "counts of the open choices", Value: "1000001", Want: "at most 1000000"})
+	_, err = shop.Filled([]shopping.Need{open(picks(0), 1_000_000), open(balls(0), 1)}, 0)
+	checkError(t, "too many counts", err, units.ErrLimit, &units.Error{Func: "shopping.Shop.Filled", Field: "needs", Value: "1000001", Want: "at most 1000000 pieces open in all"})
 }
 
 func TestShelfText(t *testing.T) {
@@ -335,7 +340,7 @@ func TestNoPrice(t *testing.T) {
 		_, err := s.Cheapest(picks(1))
 		return err
 	}
-	want := &units.Error{Func: "shopping.Shop.Cheapest", Field: `offer "box of 12": price`, Value: "none", Want: "a price, written out even if it is 0"}
+	want := &units.Error{Func: "shopping.Shop.Cheapest", Field: "/offers/0/price", Value: "none", Want: "a price, written out even if it is 0"}
 	checkError(t, "left out", read(``), units.ErrRange, want)
 	checkError(t, "null", read(`,"price":null`), units.ErrRange, want)
 	for _, price := range []string{`0`, `"0"`, `"0.00"`} {
@@ -359,12 +364,12 @@ func TestShopJSON(t *testing.T) {
 		`"overlap":{"garland":"2 in"},"budget":"120"}`
 	want := shopping.Shop{
 		Offers: []shopping.Offer{
-			{Item: "picks", Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: cents(900), Shelf: shopping.Left(3)},
-			{Item: "garland", Name: "6 ft strand", Pack: ofLength(0, 6*units.Foot), Price: cents(750)},
-			{Item: "ribbon", Name: "2 rolls", Pack: ofLength(2, 5*units.Yard), Price: cents(880), Shelf: shopping.Left(0)},
+			{Item: shopping.Item{Kind: shopping.Pick}, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: cents(900), Shelf: shopping.Left(3)},
+			{Item: shopping.Item{Kind: shopping.Garland}, Name: "6 ft strand", Pack: ofLength(0, 6*units.Foot), Price: cents(750)},
+			{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "2 rolls", Pack: ofLength(2, 5*units.Yard), Price: cents(880), Shelf: shopping.Left(0)},
 		},
-		Owned:   []shopping.Owned{{Item: "picks", Quantity: shopping.Quantity{Pieces: 5}}},
-		Overlap: map[string]units.Length{"garland": 2 * units.Inch},
+		Owned:   []shopping.Owned{{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 5}}},
+		Overlap: map[shopping.Item]units.Length{{Kind: shopping.Garland}: 2 * units.Inch},
 		Budget:  cents(12000),
 	}
 	var got shopping.Shop

@@ -388,11 +388,11 @@ func TestPackingWork(t *testing.T) {
 
 // someRuns returns a shop of strands that overlap, and needs for several runs.
 func someRuns(r *rand.Rand) (Shop, []Need) {
-	s := Shop{Overlap: map[string]units.Length{"garland": units.Length(r.IntN(5)) * units.Inch}}
+	s := Shop{Overlap: map[Item]units.Length{{Kind: Garland}: units.Length(r.IntN(5)) * units.Inch}}
 	way := r.IntN(3)
 	for i := range 1 + r.IntN(3) {
 		inches := 6 + r.Int64N(30)
-		o := Offer{Item: "garland", Name: strconv.Itoa(i), Pack: Quantity{Pieces: r.IntN(3), Length: units.Length(inches) * units.Inch}}
+		o := Offer{Item: Item{Kind: Garland}, Name: strconv.Itoa(i), Pack: Quantity{Pieces: r.IntN(3), Length: units.Length(inches) * units.Inch}}
 		switch way {
 		case 0:
 			o.Price = decimal.NewFromInt(r.Int64N(9))
@@ -407,11 +407,11 @@ func someRuns(r *rand.Rand) (Shop, []Need) {
 		s.Offers = append(s.Offers, o)
 	}
 	for range r.IntN(3) {
-		s.Owned = append(s.Owned, Owned{Item: "garland", Quantity: Quantity{Pieces: r.IntN(3), Length: units.Length(1+r.IntN(20)) * units.Inch}})
+		s.Owned = append(s.Owned, Owned{Item: Item{Kind: Garland}, Quantity: Quantity{Pieces: r.IntN(3), Length: units.Length(1+r.IntN(20)) * units.Inch}})
 	}
 	var needs []Need
 	for range 1 + r.IntN(4) {
-		needs = append(needs, Need{Item: "garland", Quantity: Quantity{Length: units.Length(3+r.IntN(60)) * units.Inch}})
+		needs = append(needs, Need{Item: Item{Kind: Garland}, Quantity: Quantity{Length: units.Length(3+r.IntN(60)) * units.Inch}})
 	}
 	return s, needs
 }
@@ -469,12 +469,12 @@ func TestPiecesAndLengthWork(t *testing.T) {
 	c := newCount()
 	for range 80 {
 		s, needs := someRuns(r)
-		s.Overlap["garland"] *= units.Length(r.IntN(2))
+		s.Overlap[Item{Kind: Garland}] *= units.Length(r.IntN(2))
 		if r.IntN(4) == 0 {
 			needs = nil
 		}
 		for range 1 + r.IntN(3) {
-			needs = append(needs, Need{Item: "garland", Quantity: Quantity{Pieces: 1 + r.IntN(4), Length: units.Length(3+r.IntN(8)) * units.Inch}})
+			needs = append(needs, Need{Item: Item{Kind: Garland}, Quantity: Quantity{Pieces: 1 + r.IntN(4), Length: units.Length(3+r.IntN(8)) * units.Inch}})
 		}
 		p, err := purchaseWork(c, s, needs, maxWork, 1)
 		if err == nil && p.Bound.GreaterThan(p.Cost) {
@@ -501,7 +501,7 @@ func TestListWork(t *testing.T) {
 		var needs []Need
 		for i := range 3 {
 			s, some := someRuns(r)
-			item := strconv.Itoa(i)
+			item := Item{Kind: Garland, Type: strconv.Itoa(i)}
 			for _, o := range s.Offers {
 				o.Item, o.Shelf = item, Shelf{}
 				all.Offers = append(all.Offers, o)
@@ -533,11 +533,11 @@ func TestFullestWork(t *testing.T) {
 	for range 60 {
 		var f filling
 		for range 1 + r.IntN(6) {
-			choice := Choice{Need: Need{Item: "balls", Quantity: Quantity{Pieces: r.IntN(6)}}}
-			choice.Most = choice.Need.Quantity.Pieces + 1 + r.IntN(9)
-			s := Shop{Owned: []Owned{{Item: "balls", Quantity: Quantity{Pieces: r.IntN(5)}}}}
+			choice := Need{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: r.IntN(6)}}
+			choice.Most = choice.Quantity.Pieces + 1 + r.IntN(9)
+			s := Shop{Owned: []Owned{{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: r.IntN(5)}}}}
 			for i, p := range somePacks(r, 1+r.IntN(3), 4) {
-				s.Offers = append(s.Offers, Offer{Item: "balls", Name: strconv.Itoa(i), Pack: Quantity{Pieces: int(p.size)}, Price: decimal.NewFromInt(p.cost)})
+				s.Offers = append(s.Offers, Offer{Item: Item{Kind: Ornament}, Name: strconv.Itoa(i), Pack: Quantity{Pieces: int(p.size)}, Price: decimal.NewFromInt(p.cost)})
 			}
 			check := newChecker("Shop.Fullest")
 			steps, least, err := s.steps(check, choice)

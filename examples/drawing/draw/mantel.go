@@ -6,6 +6,7 @@ import (
 
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -50,9 +51,9 @@ func (m Mantel) Front() (string, error) {
 		return point{left + p.Along.Inches()*scale, top + p.Below.Inches()*scale}
 	}
 
-	counts := map[string]int{}
+	counts := map[shopping.Kind]int{}
 	for _, s := range spots {
-		counts[s.Item]++
+		counts[s.Item.Kind]++
 	}
 	notes := []string{
 		fmt.Sprintf("Look %s; %s.", m.Look, m.Hanging),
@@ -122,14 +123,14 @@ func (m Mantel) Front() (string, error) {
 		}
 		p := at(mantel.Point{Along: s.Along, Below: below})
 		color := colors[i%len(colors)]
-		switch s.Item {
-		case "mantel picks":
+		switch s.Item.Kind {
+		case shopping.Pick:
 			p.y -= float64(s.Layer-1) * 1.5 * scale // over those below
 			sprig(c, p, 4*scale, color)
-		case "mantel ornaments":
+		case shopping.Ornament:
 			p.y += 2 * scale
 			c.circle(p, max(1.5*scale, 4), `fill="`+color+`" stroke="`+ink+`" stroke-width="0.9"`)
-		case "bells":
+		case shopping.Bell:
 			bell(c, point{p.x, p.y + 3*scale}, 2*scale)
 		default: // ribbon
 			bow(c, p, 6*scale, max(m.Hanging.Fall.Inches(), 9)*scale, colors[0])
@@ -155,8 +156,8 @@ func (m Mantel) Front() (string, error) {
 	}
 	c.scaleBar(point{margin / 2, hearth + 26}, scale)
 	var items []string
-	for _, item := range []string{"mantel picks", "mantel ornaments"} {
-		items = append(items, fmt.Sprintf("%d %s", counts[item], item[len("mantel "):]))
+	for _, kind := range []shopping.Kind{shopping.Pick, shopping.Ornament} {
+		items = append(items, fmt.Sprintf("%d %s", counts[kind], kind))
 	}
 	c.text(point{width - margin/2, hearth + 26}, `text-anchor="end"`, items[0]+", "+items[1])
 	c.raw(`<g id="notes" font-size="11.5">`, "\n")

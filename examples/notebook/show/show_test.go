@@ -16,15 +16,15 @@ import (
 
 func ExampleTable() {
 	needs := []shopping.Need{
-		{Item: "picks", Quantity: shopping.Quantity{Pieces: 27}, Basis: "3 for each foot of 9 ft"},
-		{Item: "garland & bow", Quantity: shopping.Quantity{Length: 81 * units.Foot}},
+		{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 27}, Basis: "3 for each foot of 9 ft"},
+		{Item: shopping.Item{Kind: shopping.Garland, Type: "pine & cone"}, Quantity: shopping.Quantity{Length: 81 * units.Foot}},
 	}
 	fmt.Println(show.Table(needs, "Item", "Quantity", "Basis"))
 	// Output:
 	// <table>
 	// <tr><th style="text-align:left">item</th><th style="text-align:left">quantity</th><th style="text-align:left">basis</th></tr>
 	// <tr><td style="text-align:left">picks</td><td style="text-align:left">27</td><td style="text-align:left">3 for each foot of 9 ft</td></tr>
-	// <tr><td style="text-align:left">garland &amp; bow</td><td style="text-align:left">81 ft</td><td style="text-align:left"></td></tr>
+	// <tr><td style="text-align:left">garland, pine &amp; cone</td><td style="text-align:left">81 ft</td><td style="text-align:left"></td></tr>
 	// </table>
 }
 

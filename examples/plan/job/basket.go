@@ -27,8 +27,8 @@ type Missing struct {
 // or, where there is a budget, the fullest trees that it buys.
 func fill(shop shopping.Shop, needs []open) (*Basket, error) {
 	b := &Basket{Budget: shop.Budget}
-	var items []string
-	byItem := map[string][]open{}
+	var items []shopping.Item
+	byItem := map[shopping.Item][]open{}
 	for _, n := range needs {
 		if _, seen := byItem[n.Item]; !seen {
 			items = append(items, n.Item)
@@ -36,7 +36,7 @@ func fill(shop shopping.Shop, needs []open) (*Basket, error) {
 		byItem[n.Item] = append(byItem[n.Item], n)
 	}
 	var wanted []shopping.Need
-	var choices []shopping.Choice
+	var open []shopping.Need // with the items that are open put together
 	for _, item := range items {
 		group := byItem[item]
 		plain := make([]shopping.Need, len(group))
@@ -53,14 +53,14 @@ func fill(shop shopping.Shop, needs []open) (*Basket, error) {
 			return nil, err
 		}
 		wanted = append(wanted, plain...)
-		choices = append(choices, choose(group)...)
+		open = append(open, choose(group)...)
 	}
 	var err error
 	if shop.Budget.IsZero() {
 		b.List, err = shop.List(wanted)
 		return b, err
 	}
-	b.List, err = shop.Fullest(choices)
+	b.List, err = shop.Fullest(open)
 	if err != nil {
 		return nil, err
 	}
@@ -73,21 +73,21 @@ func fill(shop shopping.Shop, needs []open) (*Basket, error) {
 	return b, nil
 }
 
-// choose returns the choice that an item leaves: one for all rooms together
-// where it is open, and the needs as they stand where it is not.
-func choose(group []open) []shopping.Choice {
-	all := shopping.Choice{Need: group[0].Need}
-	all.Need.Room, all.Need.Quantity.Pieces = "", 0
-	var fixed []shopping.Choice
+// choose returns the needs of an item: one for all rooms together where it is
+// open, and the needs as they stand where it is not.
+func choose(group []open) []shopping.Need {
+	all := group[0].Need
+	all.Room, all.Quantity.Pieces = "", 0
+	var fixed []shopping.Need
 	for _, n := range group {
-		fixed = append(fixed, shopping.Choice{Need: n.Need})
-		all.Need.Quantity.Pieces += n.least
+		fixed = append(fixed, n.Need)
+		all.Quantity.Pieces += n.least
 		all.Most += n.most
 	}
-	if all.Most == all.Need.Quantity.Pieces {
+	if all.Most == all.Quantity.Pieces {
 		return fixed
 	}
-	return []shopping.Choice{all}
+	return []shopping.Need{all}
 }
 
 // divide shares what was chosen of an open item over the rooms, in proportion to

@@ -43,7 +43,9 @@ func (c *ColorPlan) owned() []shopping.Owned {
 }
 
 // ornaments is the item that the ornaments of a swatch are bought as.
-func ornaments(s palette.Swatch) string { return s.Name + " ornaments" }
+func ornaments(s palette.Swatch) shopping.Item {
+	return shopping.Item{Kind: shopping.Ornament, Color: s.Name}
+}
 
 // shareOut splits a need for ornaments over the colors. On a tree the types are
 // shared by the palette, and every type has as many pieces as the next, so that

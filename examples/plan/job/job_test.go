@@ -52,7 +52,7 @@ func TestColorsAddUp(t *testing.T) {
 	count := func(p job.Plan) map[string]int {
 		rooms := map[string]int{}
 		for _, n := range p.Needs {
-			if strings.HasSuffix(n.Item, "ornaments") {
+			if n.Item.Kind == shopping.Ornament {
 				rooms[n.Room] += n.Quantity.Pieces
 			}
 		}
@@ -111,7 +111,7 @@ func TestSizesAreOfWhatIsBought(t *testing.T) {
 	for _, tree := range p.Trees {
 		want := 0
 		for _, n := range tree.Needs() {
-			if strings.HasSuffix(n.Item, "ornaments") {
+			if n.Item.Kind == shopping.Ornament {
 				want += n.Quantity.Pieces
 			}
 		}
@@ -145,10 +145,10 @@ func TestMissing(t *testing.T) {
 	r := job.Request{Trees: []job.Tree{{Room: "hall", Height: 7 * units.Foot}}}
 	nine := decimal.NewFromInt(9)
 	r.Stock.Offers = []shopping.Offer{
-		{Item: "lights", Name: "string", Pack: shopping.Quantity{Pieces: 100}, Price: nine},
-		{Item: "garland", Name: "strand", Pack: shopping.Quantity{Length: 9 * units.Foot}, Price: nine, Shelf: shopping.Left(3)},
+		{Item: shopping.Item{Kind: shopping.Light}, Name: "string", Pack: shopping.Quantity{Pieces: 100}, Price: nine},
+		{Item: shopping.Item{Kind: shopping.Garland}, Name: "strand", Pack: shopping.Quantity{Length: 9 * units.Foot}, Price: nine, Shelf: shopping.Left(3)},
 	}
-	r.Stock.Owned = []shopping.Owned{{Item: "ornaments", Quantity: shopping.Quantity{Pieces: 30}}}
+	r.Stock.Owned = []shopping.Owned{{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: 30}}}
 	p, err := job.Make(r)
 	if err != nil {
 		t.Fatal(err)
@@ -156,7 +156,7 @@ func TestMissing(t *testing.T) {
 	// By hand: 49 ornaments of which 30 are owned, 63 ft of garland of which 27 ft are left.
 	got := map[string]string{}
 	for _, m := range p.Basket.Missing {
-		got[m.Needs[0].Item] = m.Why
+		got[m.Needs[0].Item.String()] = m.Why
 	}
 	if len(got) != 2 || !strings.Contains(got["ornaments"], "19 short") || !strings.Contains(got["garland"], "36 ft short") {
 		t.Errorf("missing: %v", got)
@@ -237,7 +237,7 @@ func TestRefusals(t *testing.T) {
 		"mantels/0/swags":         func(r *job.Request) { r.Mantels[0].Swags = -1 },
 		"mantels/0/hookRating":    func(r *job.Request) { r.Mantels[0].Hooks = -1 },
 		"mantels/0/garlandWeight": func(r *job.Request) { r.Mantels[0].Weight = -1 },
-		"stock":                   func(r *job.Request) { r.Stock.Offers[0].Price = decimal.NewFromInt(-1) },
+		"stock/offers/0/price":    func(r *job.Request) { r.Stock.Offers[0].Price = decimal.NewFromInt(-1) },
 	} {
 		r := job.Station()
 		change(&r)

@@ -85,9 +85,9 @@ type (
 		Right units.Length `json:"right"`
 	}
 	spotJSON struct {
-		Item  string       `json:"item"`
-		Along units.Length `json:"along"`
-		Layer int          `json:"layer"`
+		Item  shopping.Item `json:"item"`
+		Along units.Length  `json:"along"`
+		Layer int           `json:"layer"`
 	}
 	loadJSON struct {
 		Weight  units.Mass `json:"weight"`
@@ -110,9 +110,9 @@ type (
 		Edition  string       `json:"edition"`
 	}
 	stepJSON struct {
-		Do    string   `json:"do"`
-		Items []string `json:"items"`
-		Mind  string   `json:"mind,omitempty"`
+		Do    string          `json:"do"`
+		Items []shopping.Item `json:"items"`
+		Mind  string          `json:"mind,omitempty"`
 	}
 	colorsJSON struct {
 		Palette palette.Palette `json:"palette"`

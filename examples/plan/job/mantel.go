@@ -94,6 +94,6 @@ func planMantel(m Mantel, colors palette.Palette) (MantelPlan, error) {
 	if p.Steps, err = mantel.Steps(m.Look, needs); err != nil {
 		return MantelPlan{}, err
 	}
-	p.needs, err = opened(needs, m.Room, "mantel ornaments", 0, sizing.Band{}, colors)
+	p.needs, err = opened(needs, m.Room, 0, sizing.Band{}, colors)
 	return p, err
 }

@@ -73,7 +73,7 @@ func Make(r Request) (Plan, error) {
 // A purchase has one need for each of theirs, in their order. As many ornaments as that makes
 // are parted into sizes anew.
 func (p *Plan) settle() error {
-	chosen := map[string][]shopping.Need{} // by item, those still to come
+	chosen := map[shopping.Item][]shopping.Need{} // by item, those still to come
 	for _, buy := range p.Basket.List.Purchases {
 		chosen[buy.Item] = buy.Needs
 	}
@@ -122,11 +122,11 @@ type open struct {
 
 // opened puts the needs of a room together: ornaments shared out over the
 // colors, if there are any, the rest as they are.
-func opened(needs []shopping.Need, room, ornaments string, types int, each sizing.Band, colors palette.Palette) ([]open, error) {
+func opened(needs []shopping.Need, room string, types int, each sizing.Band, colors palette.Palette) ([]open, error) {
 	var list []open
 	for _, n := range needs {
 		n.Room = room
-		o := open{Need: n, least: n.Quantity.Pieces, most: n.Quantity.Pieces, ornaments: n.Item == ornaments}
+		o := open{Need: n, least: n.Quantity.Pieces, most: n.Quantity.Pieces, ornaments: n.Item.Kind == shopping.Ornament}
 		if o.ornaments {
 			if types > 0 {
 				o.least, o.most = types*each.Min, types*each.Max

@@ -42,6 +42,12 @@ func refuse(err error, path ...string) error {
 		path = append(path[:len(path):len(path)], "string")
 	}
 	r.Path = path
+	if pointer, ok := strings.CutPrefix(field, "/"); ok && private {
+		for token := range strings.SplitSeq(pointer, "/") {
+			r.Path = append(r.Path[:len(r.Path):len(r.Path)], strings.NewReplacer("~1", "/", "~0", "~").Replace(token))
+		}
+		return r
+	}
 	if private {
 		r.Value = field + " " + r.Value
 		return r

@@ -78,7 +78,7 @@ func (s *sheet) needs(needs []open) {
 		if n.Source != commonPractice {
 			text += " (" + n.Source + ")"
 		}
-		s.line(n.Item, labelWidth, text)
+		s.line(n.Item.String(), labelWidth, text)
 	}
 }
 
@@ -128,7 +128,7 @@ func (s *sheet) comparison(t TreePlan) {
 	list, _ := needs(t.Comparison.Tree, t.Accent) // the comparison has taken them
 	other := make([]string, len(list))
 	for i, n := range list {
-		other[i] = n.Item + " " + n.Quantity.String()
+		other[i] = n.Item.String() + " " + n.Quantity.String()
 	}
 	s.line(label, labelWidth, strings.Join(other, ", "))
 	for line := range strings.Lines(t.Comparison.String()) {
@@ -222,7 +222,7 @@ func (s *sheet) basket(b *Basket) {
 	label := "not to be had"
 	for _, m := range b.Missing {
 		for _, n := range m.Needs {
-			s.line(label, labelWidth, n.Quantity.String()+" "+n.Item+", "+n.Room+": "+m.Why)
+			s.line(label, labelWidth, n.Quantity.String()+" "+n.Item.String()+", "+n.Room+": "+m.Why)
 			label = ""
 		}
 	}

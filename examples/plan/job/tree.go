@@ -98,7 +98,7 @@ func planTree(t Tree, colors palette.Palette) (TreePlan, error) {
 	if err != nil {
 		return TreePlan{}, err
 	}
-	p.needs, err = opened(list, t.Room, "ornaments", p.OrnamentTypes, p.OrnamentsPerType, colors)
+	p.needs, err = opened(list, t.Room, p.OrnamentTypes, p.OrnamentsPerType, colors)
 	return p, err
 }
 

@@ -242,11 +242,15 @@ func fill(v reflect.Value, from any, pointer string) error {
 		}
 		out := reflect.MakeMapWithSize(v.Type(), len(o.names))
 		for i, name := range o.names {
+			key := reflect.New(v.Type().Key()).Elem()
+			if err := fill(key, name, pointer); err != nil {
+				return err
+			}
 			item := reflect.New(v.Type().Elem()).Elem()
 			if err := fill(item, o.values[i], pointer+"/"+escape(name)); err != nil {
 				return err
 			}
-			out.SetMapIndex(reflect.ValueOf(name).Convert(v.Type().Key()), item)
+			out.SetMapIndex(key, item)
 		}
 		v.Set(out)
 		return nil

@@ -6,7 +6,6 @@ import (
 	"net/url"
 	"slices"
 	"strconv"
-	"strings"
 
 	"example.com/fircone/examples/drawing/draw"
 	"example.com/fircone/examples/plan/job"
@@ -14,6 +13,7 @@ import (
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/placement"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -172,7 +172,7 @@ func pieces(t job.TreePlan, colors palette.Palette) ([]placement.Piece, error) {
 	// changed it.
 	for i := range list {
 		for _, n := range t.Needs() {
-			if n.Item == strings.TrimSpace(list[i].name+" ornaments") {
+			if n.Item == (shopping.Item{Kind: shopping.Ornament, Color: list[i].name}) {
 				list[i].pieces = n.Quantity.Pieces
 			}
 		}

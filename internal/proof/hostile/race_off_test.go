@@ -1,5 +1,0 @@
-//go:build !race
-
-package hostile
-
-const raced = false // the race detector does not watch

@@ -1,5 +1,0 @@
-//go:build race
-
-package hostile
-
-const raced = true // the race detector watches

@@ -1,0 +1,166 @@
+package shopping
+
+import (
+	"encoding/json"
+	"strconv"
+	"strings"
+
+	"example.com/fircone/units"
+)
+
+// A Kind is what sort of thing an item is. The zero value is no kind, and is
+// refused wherever an item is used.
+type Kind uint8
+
+// The kinds. Each has one row in the table below, which is all that a new kind
+// needs here.
+const (
+	_           Kind = iota
+	Ornament         // balls, stars, birds: whatever hangs from a branch
+	Garland          // wound around a tree
+	Ribbon           // wound around a tree, or tied into bows and falls
+	Pick             // stems of berries, leaves or flowers pushed in among the branches
+	Light            // miniature lamps, counted one by one
+	Topper           // on the tip
+	Skirt            // around the foot of the tree
+	BaseGarland      // along a mantel, a banister or a door
+	Bell             // hung with a bow
+	Stocking         // below a mantel
+	Tie              // wire ties
+	Hook             // holds a garland or a stocking
+	numKinds
+)
+
+// kinds are the kinds' names, for several and for one, and whether they are
+// measured by length. An ordinary name takes no number: "garland".
+var kinds = [numKinds]struct {
+	many, one string
+	running   bool
+}{
+	Ornament:    {many: "ornaments", one: "ornament"},
+	Garland:     {many: "garland", running: true},
+	Ribbon:      {many: "ribbon", running: true},
+	Pick:        {many: "picks", one: "pick"},
+	Light:       {many: "lights", one: "light"},
+	Topper:      {many: "toppers", one: "topper"},
+	Skirt:       {many: "skirts", one: "skirt"},
+	BaseGarland: {many: "base garland", running: true},
+	Bell:        {many: "bells", one: "bell"},
+	Stocking:    {many: "stockings", one: "stocking"},
+	Tie:         {many: "wire ties", one: "wire tie"},
+	Hook:        {many: "hooks", one: "hook"},
+}
+
+func (k Kind) known() bool { return 0 < k && k < numKinds }
+
+// Running reports whether k is measured by length, as garland and ribbon are.
+// Everything else is counted.
+func (k Kind) Running() bool { return k.known() && kinds[k].running }
+
+// String returns the name of k as a list has it: "ornaments", "garland". A value
+// that is no kind reads Kind(99).
+func (k Kind) String() string {
+	if !k.known() {
+		return "Kind(" + strconv.Itoa(int(k)) + ")"
+	}
+	return kinds[k].many
+}
+
+// Count returns a number of pieces of k, "1 pick" or "27 picks".
+func (k Kind) Count(n int) string {
+	if n == 1 && k.known() && kinds[k].one != "" {
+		return "1 " + kinds[k].one
+	}
+	return strconv.Itoa(n) + " " + k.String()
+}
+
+// ParseKind returns the kind of a name that [Kind.String] returns, in upper or lower
+// case. Any other text is an error wrapping [units.ErrName] that lists the names.
+func ParseKind(s string) (Kind, error) {
+	if len(s) <= maxName {
+		for k := Kind(1); k < numKinds; k++ {
+			if strings.EqualFold(strings.TrimSpace(s), kinds[k].many) {
+				return k, nil
+			}
+		}
+	}
+	return 0, kindError("ParseKind", "kind", s)
+}
+
+func kindError(fn, field, value string) error {
+	return &units.Error{Func: "shopping." + fn, Field: field, Value: clip(value), Want: kindNames(), Err: units.ErrName}
+}
+
+// kindNames returns "ornaments, garland, ... or hooks".
+func kindNames() string {
+	var b strings.Builder
+	for k := Kind(1); k < numKinds; k++ {
+		switch k {
+		case 1:
+		case numKinds - 1:
+			b.WriteString(" or ")
+		default:
+			b.WriteString(", ")
+		}
+		b.WriteString(kinds[k].many)
+	}
+	return b.String()
+}
+
+// MarshalText returns [Kind.String]. A value that is no kind is an error wrapping
+// [units.ErrName].
+func (k Kind) MarshalText() ([]byte, error) {
+	if !k.known() {
+		return nil, kindError("Kind.MarshalText", "kind", k.String())
+	}
+	return []byte(kinds[k].many), nil
+}
+
+// UnmarshalText sets k to what [ParseKind] returns for text. On an error k is
+// left as it was.
+func (k *Kind) UnmarshalText(text []byte) error {
+	v, err := ParseKind(string(text))
+	if err == nil {
+		*k = v
+	}
+	return err
+}
+
+// A ByKind has one value for each kind, at its index: table[Pick]. In JSON it is
+// an object whose members are named by [Kind.String], without those that are zero.
+type ByKind[T comparable] [numKinds]T
+
+// MarshalJSON returns an object such as {"ornaments":49,"garland":"63 ft"}.
+func (table ByKind[T]) MarshalJSON() ([]byte, error) {
+	var zero T
+	out := []byte{'{'}
+	for k := Kind(1); k < numKinds; k++ {
+		if table[k] == zero {
+			continue
+		}
+		value, err := json.Marshal(table[k])
+		if err != nil {
+			return nil, err
+		}
+		if len(out) > 1 {
+			out = append(out, ',')
+		}
+		out = strconv.AppendQuote(out, kinds[k].many)
+		out = append(append(out, ':'), value...)
+	}
+	return append(out, '}'), nil
+}
+
+// UnmarshalJSON reads what [ByKind.MarshalJSON] writes. A kind that is not in the
+// object becomes zero. An unknown kind is an error wrapping [units.ErrName].
+func (table *ByKind[T]) UnmarshalJSON(data []byte) error {
+	var byKind map[Kind]T
+	if err := json.Unmarshal(data, &byKind); err != nil {
+		return err
+	}
+	*table = ByKind[T]{}
+	for k, v := range byKind {
+		table[k] = v
+	}
+	return nil
+}

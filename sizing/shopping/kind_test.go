@@ -1,0 +1,116 @@
+package shopping_test
+
+import (
+	"encoding/json"
+	"errors"
+	"strings"
+	"testing"
+
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
+)
+
+// all are all kinds, which end where String has no name.
+func all() []shopping.Kind {
+	var kinds []shopping.Kind
+	for k := shopping.Kind(1); !strings.HasPrefix(k.String(), "Kind("); k++ {
+		kinds = append(kinds, k)
+	}
+	return kinds
+}
+
+// Each kind has a name of its own that reads back, in upper case too, as a kind and
+// as an item of nothing but the kind; and one piece of what is counted has its own name.
+func TestKinds(t *testing.T) {
+	kinds := all()
+	if len(kinds) < 12 {
+		t.Fatalf("%d kinds", len(kinds))
+	}
+	for _, k := range kinds {
+		for _, text := range []string{k.String(), strings.ToUpper(k.String()), " " + k.String() + " "} {
+			if got, err := shopping.ParseKind(text); err != nil || got != k {
+				t.Errorf("%q: got %v, %v", text, got, err)
+			}
+			if got, err := shopping.ParseItem(text); err != nil || got != (shopping.Item{Kind: k}) {
+				t.Errorf("%q: got item %v, %v", text, got, err)
+			}
+		}
+		one, several := k.Count(1), k.Count(2)
+		if several != "2 "+k.String() || (one == "1 "+k.String()) != k.Running() {
+			t.Errorf("%v: %s, %s", k, one, several)
+		}
+	}
+	for _, k := range []shopping.Kind{0, kinds[len(kinds)-1] + 1, 255} {
+		if _, err := k.MarshalText(); !errors.Is(err, units.ErrName) || k.Running() || k.Count(1) != "1 "+k.String() {
+			t.Errorf("%v: %v", k, err)
+		}
+	}
+}
+
+func TestBadKind(t *testing.T) {
+	for _, text := range []string{"", "ornament", "Kind(1)", "base  garland", "garlands", strings.Repeat("x", 65)} {
+		_, err := shopping.ParseKind(text)
+		checkError(t, text, err, units.ErrName, &units.Error{Func: "shopping.ParseKind", Field: "kind", Value: text, Want: kindNames})
+		k := shopping.Bell
+		if err := k.UnmarshalText([]byte(text)); !errors.Is(err, units.ErrName) || k != shopping.Bell {
+			t.Errorf("%q: %v, changed to %v", text, err, k)
+		}
+	}
+}
+
+// A table reads back as it was, whatever is in it.
+func TestByKindJSON(t *testing.T) {
+	kinds := all()
+	rapid.Check(t, func(t *rapid.T) {
+		var table shopping.ByKind[units.Length]
+		for _, k := range kinds {
+			if rapid.Bool().Draw(t, "used") {
+				table[k] = units.Length(rapid.Int64Range(-9, 9).Draw(t, "inches")) * units.Inch
+			}
+		}
+		data, err := json.Marshal(table)
+		if err != nil {
+			t.Fatal(err)
+		}
+		back := shopping.ByKind[units.Length]{shopping.Hook: units.Foot} // what was there goes
+		if err := json.Unmarshal(data, &back); err != nil || back != table {
+			t.Fatalf("%s: got %v, %v", data, back, err)
+		}
+	})
+	table := shopping.ByKind[int]{shopping.Pick: 7}
+	for text, sentinel := range map[string]error{`{"garlands":1}`: units.ErrName, `{"picks":"x"}`: nil, `[1]`: nil} {
+		err := json.Unmarshal([]byte(text), &table)
+		if err == nil || sentinel != nil && !errors.Is(err, sentinel) || table != (shopping.ByKind[int]{shopping.Pick: 7}) {
+			t.Errorf("%s: %v, %v", text, err, table)
+		}
+	}
+	if _, err := json.Marshal(shopping.ByKind[shopping.Kind]{shopping.Pick: 200}); err == nil {
+		t.Error("a value that does not marshal is written")
+	}
+}
+
+// What is read is written as one of the names, which reads as the same kind.
+func FuzzParseKind(f *testing.F) {
+	for _, k := range all() {
+		f.Add(k.String())
+	}
+	f.Add("WIRE TIES ")
+	f.Add("ornament")
+	f.Fuzz(func(t *testing.T, text string) {
+		k, err := shopping.ParseKind(text)
+		if err != nil {
+			if k != 0 || !errors.Is(err, units.ErrName) {
+				t.Fatalf("%v with %v", k, err)
+			}
+			return
+		}
+		if !strings.EqualFold(strings.TrimSpace(text), k.String()) {
+			t.Fatalf("%q read as %v", text, k)
+		}
+		if again, err := shopping.ParseKind(k.String()); err != nil || again != k {
+			t.Fatalf("%v read back as %v, %v", k, again, err)
+		}
+	})
+}
