@@ -13,11 +13,6 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"example.com/fircone/mantel"
-	"example.com/fircone/palette"
-	"example.com/fircone/sizing"
-	"example.com/fircone/sizing/placement"
-	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -107,10 +102,7 @@ func refusal(err error) string {
 		err  error
 		word string
 	}{
-		{units.ErrRange, "range"}, {palette.ErrRange, "range"}, {sizing.ErrRange, "range"},
-		{shopping.ErrRange, "range"}, {placement.ErrRange, "range"}, {mantel.ErrRange, "range"},
-		{placement.ErrFit, "fit"}, {mantel.ErrFit, "fit"},
-		{shopping.ErrShort, "short"}, {shopping.ErrBudget, "budget"}, {shopping.ErrSize, "limit"},
+		{units.ErrRange, "range"}, {units.ErrFit, "fit"}, {units.ErrShort, "short"}, {units.ErrBudget, "budget"}, {units.ErrLimit, "limit"},
 	} {
 		if errors.Is(err, s.err) {
 			return s.word

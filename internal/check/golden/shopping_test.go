@@ -11,7 +11,9 @@ import (
 )
 
 // item is what the shelves call the first, the second, ... thing that is bought.
-func item(i int) string { return string(rune('a' + i)) }
+func item(i int) shopping.Item {
+	return shopping.Item{Kind: shopping.Ornament, Type: string(rune('a' + i))}
+}
 
 // A pack is an offer: what it holds, its price, and how many are left, -1 if nobody knows.
 type pack struct {
@@ -58,7 +60,7 @@ func (w wish) String() string {
 
 // shop returns the shelves for all the wishes together, and their needs.
 func shop(wishes ...wish) (s shopping.Shop, needs []shopping.Need) {
-	s.Overlap = map[string]units.Length{}
+	s.Overlap = map[shopping.Item]units.Length{}
 	for i, w := range wishes {
 		for k, q := range w.needs {
 			needs = append(needs, shopping.Need{Item: item(i), Room: fmt.Sprintf("room %d", k+1), Quantity: q})
@@ -235,17 +237,16 @@ func shoppingPage(p *page) {
 			wishes[i], texts[i] = w, w.String()
 		}
 		s, needs := shop(wishes...)
-		choices := make([]shopping.Choice, len(needs))
-		for i, n := range needs {
-			choices[i] = shopping.Choice{Need: n, Most: wishes[i].most}
+		for i := range needs {
+			needs[i].Most = wishes[i].most
 		}
 		if i%2 == 0 {
 			s.Budget = decimal.RequireFromString(cents(1000 + 100*d.upTo(80)))
-			p.add("fullest for %s: %s = %s", dec(s.Budget), strings.Join(texts, "; "), or(listed(wishes))(s.Fullest(choices)))
+			p.add("fullest for %s: %s = %s", dec(s.Budget), strings.Join(texts, "; "), or(listed(wishes))(s.Fullest(needs)))
 			continue
 		}
 		percent := d.upTo(101)
-		p.add("filled to %d: %s = %s", percent, strings.Join(texts, "; "), or(listed(wishes))(s.Filled(choices, percent)))
+		p.add("filled to %d: %s = %s", percent, strings.Join(texts, "; "), or(listed(wishes))(s.Filled(needs, percent)))
 	}
 	for _, text := range []string{"27", "81 ft", "4 of 54 in", "4 of 4 ft 6 in", "0", "1 of 1 nm", "", "27 pieces", "-4", "1e3", "2 x 9 ft", "3 of", "of 3 ft", "7'6\""} {
 		q, err := shopping.ParseQuantity(text)
