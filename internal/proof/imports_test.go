@@ -27,18 +27,25 @@ func load(t *testing.T) *source.Module {
 // arrows says what each package that ships may import of the module's own, besides
 // internal/. It is the picture in the design:
 //
-//	units  <-  shopping  <-  sizing  <-  placement
+//	units  <-  palette
+//	units  <-  shopping  <-  sizing  <-  lights, placement
 //	units  <-  shopping  <-  mantel
-//	palette
+//	all of them  <-  labor  <-  job
 var arrows = map[string][]string{
 	".":                {},
 	"units":            {},
-	"palette":          {},
+	"palette":          {"units"},
 	"sizing/shopping":  {"units"},
 	"sizing":           {"units", "sizing/shopping"},
+	"sizing/lights":    {"units", "sizing/shopping", "sizing"},
 	"sizing/placement": {"units", "sizing/shopping", "sizing"},
 	"mantel":           {"units", "sizing/shopping"},
+	"sizing/labor":     {"units", "palette", "sizing/shopping", "sizing", "sizing/lights", "sizing/placement", "mantel"},
+	"sizing/job":       {"units", "palette", "sizing/shopping", "sizing", "sizing/lights", "sizing/placement", "mantel", "sizing/labor"},
 }
+
+// planned lists packages of the design that may not be there yet.
+var planned = []string{"sizing/lights", "sizing/labor", "sizing/job"}
 
 // standard lists the packages of Go's own that may ship. None does I/O for us, reads a
 // clock, makes random numbers, starts a goroutine or goes round the type system.
@@ -49,7 +56,7 @@ var standard = []string{
 
 // outside lists the modules that may ship, each with the packages that may import it.
 var outside = map[string][]string{
-	"github.com/shopspring/decimal":      {"units", "sizing", "sizing/shopping", "sizing/placement", "mantel", "palette"},
+	"github.com/shopspring/decimal":      {"units", "palette", "sizing/shopping", "sizing", "sizing/lights", "sizing/placement", "mantel", "sizing/labor", "sizing/job"},
 	"github.com/lucasb-eyer/go-colorful": {"palette"},
 }
 
@@ -103,7 +110,7 @@ func TestHouseIsWhole(t *testing.T) {
 		have = append(have, p.Rel())
 	}
 	for rel := range arrows {
-		if !slices.Contains(have, rel) {
+		if !slices.Contains(have, rel) && !slices.Contains(planned, rel) {
 			t.Errorf("the design has a package %s, and there is none", rel)
 		}
 	}
