@@ -6,6 +6,7 @@ import (
 	"sort"
 	"strconv"
 
+	"example.com/fircone/internal/cover"
 	"example.com/fircone/units"
 )
 
@@ -200,7 +201,7 @@ func (s Shop) steps(c *checker, need Need) (steps []step, fewest int64, err erro
 	}
 	for n := least; n <= need.Most; n++ {
 		cost := costs(int64(n) - owned)
-		if cost == never {
+		if cost == cover.Never {
 			break
 		}
 		if k := len(steps); k > 0 && steps[k-1].cost == cost {
@@ -317,12 +318,12 @@ func match(gain [][]int64) []int {
 		least := make([]int64, columns+1)
 		done := make([]bool, columns+1)
 		for j := range least {
-			least[j] = never
+			least[j] = cover.Never
 		}
 		j := 0
 		for row[j] != 0 {
 			done[j] = true
-			delta, next := int64(never), 0
+			delta, next := int64(cover.Never), 0
 			for k := 1; k <= columns; k++ {
 				if done[k] {
 					continue

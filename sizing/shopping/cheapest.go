@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strconv"
 
+	"example.com/fircone/internal/cover"
 	"example.com/fircone/units"
 
 	"github.com/shopspring/decimal"
@@ -277,13 +278,13 @@ func length(strands []strand) units.Length {
 }
 
 // packs returns how many pieces are owned, and the offers as packs of pieces.
-func (stock itemStock) packs() (owned int64, packs []pack) {
+func (stock itemStock) packs() (owned int64, packs []cover.Pack) {
 	for _, q := range stock.owned {
 		owned += int64(q.Pieces)
 	}
 	for _, o := range stock.offers {
 		n := int64(o.Pack.Pieces)
-		packs = append(packs, pack{size: n, bulk: n, cost: price(o.Price), limit: o.Shelf.limit()})
+		packs = append(packs, cover.Pack{Size: n, Bulk: n, Cost: price(o.Price), Limit: o.Shelf.limit()})
 	}
 	return owned, packs
 }
@@ -300,7 +301,7 @@ func (p *Purchase) pack(c *checker, need int64, stock itemStock) error {
 	}
 	surplus := owned - need
 	for i, n := range counts {
-		surplus += n * packs[i].size
+		surplus += n * packs[i].Size
 	}
 	p.Owned.Pieces, p.Surplus.Pieces = int(owned), int(surplus)
 	p.buy(stock.offers, counts)
@@ -342,21 +343,21 @@ func (p *Purchase) join(c *checker, runs []units.Length, stock itemStock) error 
 }
 
 // joinable returns the offers as packs of strands to join.
-func (stock itemStock) joinable() []pack {
-	packs := make([]pack, len(stock.offers))
+func (stock itemStock) joinable() []cover.Pack {
+	packs := make([]cover.Pack, len(stock.offers))
 	for i, o := range stock.offers {
 		st := o.Pack.strand()
 		size := st.n * int64(st.length-stock.overlap)
-		packs[i] = pack{size: size, bulk: size, cost: price(o.Price), limit: o.Shelf.limit()}
+		packs[i] = cover.Pack{Size: size, Bulk: size, Cost: price(o.Price), Limit: o.Shelf.limit()}
 	}
 	return packs
 }
 
 // weigh returns the cost, the bulk and the number of packs.
-func weigh(counts []int64, packs []pack) (key [3]int64) {
+func weigh(counts []int64, packs []cover.Pack) (key [3]int64) {
 	for i, n := range counts {
-		key[0] += n * packs[i].cost
-		key[1] += n * packs[i].bulk
+		key[0] += n * packs[i].Cost
+		key[1] += n * packs[i].Bulk
 		key[2] += n
 	}
 	return key
@@ -394,7 +395,7 @@ func joined(strands []strand, overlap units.Length) units.Length {
 
 // cover returns how many of each of packs cover need at the least cost, or how
 // much is missing if all of them do not. It takes nothing if need is not positive.
-func (c *checker) cover(item Item, need int64, packs []pack) (counts []int64, short int64, err error) {
+func (c *checker) cover(item Item, need int64, packs []cover.Pack) (counts []int64, short int64, err error) {
 	counts = make([]int64, len(packs))
 	if need <= 0 {
 		return counts, 0, nil
@@ -402,12 +403,12 @@ func (c *checker) cover(item Item, need int64, packs []pack) (counts []int64, sh
 	kinds, packs := usable(packs)
 	short = need
 	for _, p := range packs {
-		short = max(0, short-p.size*min(p.limit, need/p.size+1))
+		short = max(0, short-p.Size*min(p.Limit, need/p.Size+1))
 	}
 	if short > 0 {
 		return nil, short, nil
 	}
-	some, ok := coverCounts(need, packs, &c.work)
+	some, ok := cover.Counts(need, packs, &c.work)
 	if !ok {
 		return nil, 0, c.size(item, len(packs))
 	}
@@ -418,24 +419,24 @@ func (c *checker) cover(item Item, need int64, packs []pack) (counts []int64, sh
 }
 
 // costs returns a function for the least cost of covering n, for n up to need;
-// it is never if the packs do not reach.
-func (c *checker) costs(item Item, need int64, packs []pack) (func(n int64) int64, error) {
+// it is cover.Never if the packs do not reach.
+func (c *checker) costs(item Item, need int64, packs []cover.Pack) (func(n int64) int64, error) {
 	_, packs = usable(packs)
-	cover, ok := newCover(max(1, need), packs, &c.work)
+	held, ok := cover.New(max(1, need), packs, &c.work)
 	if !ok {
 		return nil, c.size(item, len(packs))
 	}
-	costs, ok := cover.costs(&c.work)
+	costs, ok := held.Costs(&c.work)
 	if !ok {
 		return nil, c.size(item, len(packs))
 	}
-	return func(n int64) int64 { return costs[(max(0, n)+cover.measure-1)/cover.measure] }, nil
+	return func(n int64) int64 { return costs[(max(0, n)+held.Measure-1)/held.Measure] }, nil
 }
 
 // usable returns the packs that there are any of and that cover anything, with their indices.
-func usable(packs []pack) (kinds []int, some []pack) {
+func usable(packs []cover.Pack) (kinds []int, some []cover.Pack) {
 	for i, p := range packs {
-		if p.size > 0 && p.limit > 0 {
+		if p.Size > 0 && p.Limit > 0 {
 			kinds = append(kinds, i)
 			some = append(some, p)
 		}

@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 
+	"example.com/fircone/internal/cover"
 	"example.com/fircone/units"
 )
 
@@ -104,7 +105,7 @@ type joining struct {
 // their own for some of the runs cost less. It tries, in the order that
 // [Shop.Cheapest] documents, all packs that fall short of one line by less than the
 // joins that can be saved.
-func (c *checker) part(item Item, runs []units.Length, packs []pack, stock itemStock, best joining) (joining, error) {
+func (c *checker) part(item Item, runs []units.Length, packs []cover.Pack, stock itemStock, best joining) (joining, error) {
 	runs = slices.Clone(runs)
 	slices.Sort(runs)
 	slices.Reverse(runs)
@@ -133,8 +134,8 @@ func (c *checker) part(item Item, runs []units.Length, packs []pack, stock itemS
 	rate[len(packs)] = math.Inf(1)
 	for i := len(packs) - 1; i >= 0; i-- {
 		p := packs[i]
-		reach[i] = min(line, reach[i+1]+p.size*min(p.limit, line/p.size+1))
-		rate[i] = min(rate[i+1], float64(p.cost)/float64(p.size))
+		reach[i] = min(line, reach[i+1]+p.Size*min(p.Limit, line/p.Size+1))
+		rate[i] = min(rate[i+1], float64(p.Cost)/float64(p.Size))
 	}
 	share := c.work / c.items
 	work := share
@@ -171,12 +172,12 @@ func (c *checker) part(item Item, runs []units.Length, packs []pack, stock itemS
 			return
 		}
 		p := packs[i]
-		for n := min(p.limit, max(0, line-1-held)/p.size); n >= 0; n-- {
-			if held+n*p.size+reach[i+1] < int64(least) {
+		for n := min(p.Limit, max(0, line-1-held)/p.Size); n >= 0; n-- {
+			if held+n*p.Size+reach[i+1] < int64(least) {
 				break
 			}
 			counts[i] = n
-			walk(i+1, held+n*p.size, [3]int64{key[0] + n*p.cost, key[1] + n*p.bulk, key[2] + n})
+			walk(i+1, held+n*p.Size, [3]int64{key[0] + n*p.Cost, key[1] + n*p.Bulk, key[2] + n})
 		}
 		counts[i] = 0
 	}

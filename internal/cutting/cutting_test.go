@@ -1,23 +1,18 @@
-package shopping
+package cutting
 
 import (
-	"errors"
 	"math"
 	"math/rand/v2"
 	"slices"
-	"strconv"
 	"testing"
 
-	"example.com/fircone/units"
-
-	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
 )
 
 // bruteCut returns the least (cost, bulk, packs) of rolls that hold the pieces,
 // by trying all counts of packs and all ways to lay each piece in each roll. It
 // reports false if there is none.
-func bruteCut(lengths, demand []int64, rolls []roll) (best [3]int64, ok bool) {
+func bruteCut(lengths, demand []int64, rolls []Roll) (best [3]int64, ok bool) {
 	var pieces []int64
 	for k, n := range demand {
 		for range n {
@@ -57,17 +52,17 @@ func bruteCut(lengths, demand []int64, rolls []roll) (best [3]int64, ok bool) {
 			return
 		}
 		r := rolls[i]
-		for n := int64(0); n <= min(r.limit, int64(len(pieces))); n++ {
-			if r.owned {
-				n = r.limit
+		for n := int64(0); n <= min(r.Limit, int64(len(pieces))); n++ {
+			if r.Owned {
+				n = r.Limit
 			}
 			more := slices.Clone(bins)
-			for range n * r.strands {
-				more = append(more, r.length)
+			for range n * r.Strands {
+				more = append(more, r.Length)
 			}
 			next := key
-			if !r.owned {
-				next = [3]int64{key[0] + n*r.cost, key[1] + n*r.bulk, key[2] + n}
+			if !r.Owned {
+				next = [3]int64{key[0] + n*r.Cost, key[1] + n*r.Bulk, key[2] + n}
 			}
 			walk(i+1, more, next)
 		}
@@ -78,7 +73,7 @@ func bruteCut(lengths, demand []int64, rolls []roll) (best [3]int64, ok bool) {
 
 // bruteReach returns how many of the pieces can be cut, any of them, by trying
 // all numbers of each length that are no more than the demand.
-func bruteReach(lengths, demand []int64, rolls []roll) (most int64) {
+func bruteReach(lengths, demand []int64, rolls []Roll) (most int64) {
 	some := make([]int64, len(demand))
 	var walk func(k int, pieces int64)
 	walk = func(k int, pieces int64) {
@@ -100,13 +95,13 @@ func bruteReach(lengths, demand []int64, rolls []roll) (most int64) {
 
 // One roll of 9 holds two of the pieces, the shorter ones.
 func TestReach(t *testing.T) {
-	c, _ := newCutter([]int64{5, 4}, []int64{2, 2}, []roll{{length: 9, strands: 1, bulk: 9, cost: 1, limit: 1}})
-	if c.solve(); c.packs != nil || c.reach() != 2 {
-		t.Errorf("%v, %d pieces", c.packs, c.reach())
+	c, _ := newCutter([]int64{5, 4}, []int64{2, 2}, []Roll{{Length: 9, Strands: 1, Bulk: 9, Cost: 1, Limit: 1}})
+	if c.Solve(); c.Packs != nil || c.Reach() != 2 {
+		t.Errorf("%v, %d pieces", c.Packs, c.Reach())
 	}
 }
 
-func drawCutting(t *rapid.T, kinds, count int, longest int64) (lengths, demand []int64, rolls []roll) {
+func drawCutting(t *rapid.T, kinds, count int, longest int64) (lengths, demand []int64, rolls []Roll) {
 	lengths = rapid.SliceOfNDistinct(rapid.Int64Range(1, longest), 2, kinds, rapid.ID).Draw(t, "lengths")
 	slices.Sort(lengths)
 	slices.Reverse(lengths)
@@ -114,18 +109,18 @@ func drawCutting(t *rapid.T, kinds, count int, longest int64) (lengths, demand [
 		demand = append(demand, rapid.Int64Range(1, int64(count)).Draw(t, "demand"))
 	}
 	for range rapid.IntRange(1, 3).Draw(t, "rolls") {
-		r := roll{
-			length:  rapid.Int64Range(longest/2, 2*longest).Draw(t, "roll"),
-			strands: rapid.Int64Range(1, 2).Draw(t, "strands"),
-			cost:    rapid.Int64Range(0, 9).Draw(t, "cost"),
-			limit:   1 << 50,
+		r := Roll{
+			Length:  rapid.Int64Range(longest/2, 2*longest).Draw(t, "roll"),
+			Strands: rapid.Int64Range(1, 2).Draw(t, "strands"),
+			Cost:    rapid.Int64Range(0, 9).Draw(t, "cost"),
+			Limit:   1 << 50,
 		}
-		r.bulk = r.length * r.strands
+		r.Bulk = r.Length * r.Strands
 		if rapid.Bool().Draw(t, "limited") {
-			r.limit = rapid.Int64Range(1, 3).Draw(t, "limit")
+			r.Limit = rapid.Int64Range(1, 3).Draw(t, "limit")
 		}
 		if rapid.IntRange(0, 4).Draw(t, "owned") == 0 {
-			r.owned, r.limit, r.strands, r.cost, r.bulk = true, rapid.Int64Range(1, 2).Draw(t, "owns"), 1, 0, 0
+			r.Owned, r.Limit, r.Strands, r.Cost, r.Bulk = true, rapid.Int64Range(1, 2).Draw(t, "owns"), 1, 0, 0
 		}
 		rolls = append(rolls, r)
 	}
@@ -137,50 +132,50 @@ func TestCuttingIsBest(t *testing.T) {
 		lengths, demand, rolls := drawCutting(t, 3, 2, 12)
 		want, ok := bruteCut(lengths, demand, rolls)
 		c, _ := newCutter(lengths, demand, rolls)
-		bound := c.solve()
+		bound := c.Solve()
 		if !ok {
-			if c.packs != nil {
-				t.Fatalf("%v, where there is no way", c.packs)
+			if c.Packs != nil {
+				t.Fatalf("%v, where there is no way", c.Packs)
 			}
-			if got, want := c.reach(), bruteReach(lengths, demand, rolls); got != want {
+			if got, want := c.Reach(), bruteReach(lengths, demand, rolls); got != want {
 				t.Fatalf("%v of %v from %+v: got %d pieces, want %d", demand, lengths, rolls, got, want)
 			}
 			return
 		}
 		var got [3]int64
-		for i, n := range c.packs {
-			if r := rolls[i]; !r.owned {
-				got = [3]int64{got[0] + n*r.cost, got[1] + n*r.bulk, got[2] + n}
+		for i, n := range c.Packs {
+			if r := rolls[i]; !r.Owned {
+				got = [3]int64{got[0] + n*r.Cost, got[1] + n*r.Bulk, got[2] + n}
 			}
 		}
-		if got != want || c.best != bound {
-			t.Fatalf("%v of %v from %+v:\n got %v %v, weight %d, bound %d\nwant %v", demand, lengths, rolls, c.packs, got, c.best, bound, want)
+		if got != want || c.Best != bound {
+			t.Fatalf("%v of %v from %+v:\n got %v %v, weight %d, bound %d\nwant %v", demand, lengths, rolls, c.Packs, got, c.Best, bound, want)
 		}
 		checkCutting(t, lengths, demand, rolls, c)
 	})
 }
 
 // checkCutting checks that the patterns are all pieces, fit their rolls, and need no more packs than are bought.
-func checkCutting(t *rapid.T, lengths, demand []int64, rolls []roll, c *cutter) {
+func checkCutting(t *rapid.T, lengths, demand []int64, rolls []Roll, c *Cutter) {
 	cut := make([]int64, len(demand))
 	used := make([]int64, len(rolls))
-	for _, p := range c.patterns {
-		left := rolls[p.roll].length
-		for k, n := range p.take {
-			cut[k] += n * p.rolls
+	for _, p := range c.Patterns {
+		left := rolls[p.Roll].Length
+		for k, n := range p.Take {
+			cut[k] += n * p.Rolls
 			left -= n * lengths[k]
 		}
 		if left < 0 {
 			t.Fatalf("pattern %+v is too long", p)
 		}
-		used[p.roll] += p.rolls
+		used[p.Roll] += p.Rolls
 	}
 	if !slices.Equal(cut, demand) {
 		t.Fatalf("cut %v, want %v", cut, demand)
 	}
 	for i, r := range rolls {
-		if used[i] > c.packs[i]*r.strands || c.packs[i] > r.limit {
-			t.Fatalf("%d rolls and %d packs of %+v", used[i], c.packs[i], r)
+		if used[i] > c.Packs[i]*r.Strands || c.Packs[i] > r.Limit {
+			t.Fatalf("%d rolls and %d packs of %+v", used[i], c.Packs[i], r)
 		}
 	}
 }
@@ -192,8 +187,8 @@ func TestPackingSearches(t *testing.T) {
 		packs := make([]int64, len(rolls))
 		for i := range rolls {
 			packs[i] = rapid.Int64Range(1, 2).Draw(t, "packs")
-			rolls[i].owned, rolls[i].limit = true, packs[i]*rolls[i].strands
-			packs[i], rolls[i].strands = rolls[i].limit, 1
+			rolls[i].Owned, rolls[i].Limit = true, packs[i]*rolls[i].Strands
+			packs[i], rolls[i].Strands = rolls[i].Limit, 1
 		}
 		_, want := bruteCut(lengths, demand, rolls)
 		c, _ := newCutter(lengths, demand, rolls)
@@ -211,7 +206,7 @@ func TestPackingSearches(t *testing.T) {
 // out at the first step: from two rolls of 10 nothing may be wasted of 7 + 6 + 5 + 2,
 // and no pieces come to 10.
 func TestPackingNotEvenInFractions(t *testing.T) {
-	c, _ := newCutter([]int64{7, 6, 5, 2}, []int64{1, 1, 1, 1}, []roll{{length: 10, strands: 1, bulk: 10, cost: 1, limit: 2}})
+	c, _ := newCutter([]int64{7, 6, 5, 2}, []int64{1, 1, 1, 1}, []Roll{{Length: 10, Strands: 1, Bulk: 10, Cost: 1, Limit: 2}})
 	s := c.packing([]int64{2})
 	s.failed = make(map[string]bool)
 	if s.fill(true) || s.steps != 100 {
@@ -231,30 +226,30 @@ func TestCuttingProvesItself(t *testing.T) {
 			lengths[k] *= 3
 			demand[k] = rapid.Int64Range(1, 60/int64(len(lengths))).Draw(t, "demand")
 		}
-		var rolls []roll
+		var rolls []Roll
 		for range rapid.IntRange(1, 6).Draw(t, "rolls") {
 			yards := rapid.Int64Range(2, 25).Draw(t, "yards")
 			cents := yards*rapid.Int64Range(30, 60).Draw(t, "rate") + 99
-			r := roll{length: 36 * yards, strands: 1, bulk: 36 * yards, cost: 100 * cents, limit: 1 << 50}
+			r := Roll{Length: 36 * yards, Strands: 1, Bulk: 36 * yards, Cost: 100 * cents, Limit: 1 << 50}
 			if rapid.Bool().Draw(t, "limited") {
-				r.limit = rapid.Int64Range(1, 20).Draw(t, "limit")
+				r.Limit = rapid.Int64Range(1, 20).Draw(t, "limit")
 			}
 			rolls = append(rolls, r)
 		}
 		c, _ := newCutter(lengths, demand, rolls)
-		bound := c.solve()
-		if c.packs == nil {
+		bound := c.Solve()
+		if c.Packs == nil {
 			return
 		}
 		checkCutting(t, lengths, demand, rolls, c)
-		if bound != c.best {
-			t.Fatalf("%v of %v from %+v: weight %d, bound %d", demand, lengths, rolls, c.best, bound)
+		if bound != c.Best {
+			t.Fatalf("%v of %v from %+v: weight %d, bound %d", demand, lengths, rolls, c.Best, bound)
 		}
 	})
 }
 
 // hard returns 60 pieces of 8 lengths in odd inches and 1 to 8 kinds of rolls.
-func hard(seed uint64) (lengths, demand []int64, rolls []roll) {
+func hard(seed uint64) (lengths, demand []int64, rolls []Roll) {
 	r := rand.New(rand.NewPCG(seed, 0))
 	for len(lengths) < 8 {
 		if l := 9 + r.Int64N(112); !slices.Contains(lengths, l) {
@@ -269,7 +264,7 @@ func hard(seed uint64) (lengths, demand []int64, rolls []roll) {
 	}
 	for range 1 + r.IntN(8) {
 		l := 120 + r.Int64N(781)
-		rolls = append(rolls, roll{length: l, strands: 1, bulk: l, cost: 100 * (l / 36 * (40 + r.Int64N(51))), limit: 1 << 50})
+		rolls = append(rolls, Roll{Length: l, Strands: 1, Bulk: l, Cost: 100 * (l / 36 * (40 + r.Int64N(51))), Limit: 1 << 50})
 	}
 	return lengths, demand, rolls
 }
@@ -282,11 +277,11 @@ func TestHardCuttings(t *testing.T) {
 	for seed := range uint64(tries) {
 		lengths, demand, rolls := hard(seed)
 		c, _ := newCutter(lengths, demand, rolls)
-		bound := c.solve()
-		if c.packs == nil || bound > c.best || float64(bound) < 0.97*float64(c.best) {
-			t.Errorf("seed %d: between %d and %d", seed, bound, c.best)
+		bound := c.Solve()
+		if c.Packs == nil || bound > c.Best || float64(bound) < 0.97*float64(c.Best) {
+			t.Errorf("seed %d: between %d and %d", seed, bound, c.Best)
 		}
-		if bound == c.best {
+		if bound == c.Best {
 			proved++
 		}
 	}
@@ -299,34 +294,34 @@ func TestHardCuttings(t *testing.T) {
 func TestUndecidedCutting(t *testing.T) {
 	lengths, demand, rolls := hard(3)
 	c, _ := newCutter(lengths, demand, rolls)
-	c.solve()
+	c.Solve()
 	for _, patience := range []int{20, 150, 500} {
 		hasty, _ := newCutter(lengths, demand, rolls)
 		hasty.patience = patience
-		if bound := hasty.solve(); bound > c.best || bound <= 0 || hasty.best < c.best {
-			t.Errorf("patience %d: between %d and %d, but %d is the best", patience, bound, hasty.best, c.best)
+		if bound := hasty.Solve(); bound > c.Best || bound <= 0 || hasty.Best < c.Best {
+			t.Errorf("patience %d: between %d and %d, but %d is the best", patience, bound, hasty.Best, c.Best)
 		}
 	}
 	c, _ = newCutter(lengths, demand, rolls)
-	c.effort = 3_000_000
-	if bound := c.solve(); c.packs == nil || bound > c.best || bound <= 0 {
-		t.Errorf("little effort: between %d and %d", bound, c.best)
+	c.Effort = 3_000_000
+	if bound := c.Solve(); c.Packs == nil || bound > c.Best || bound <= 0 {
+		t.Errorf("little effort: between %d and %d", bound, c.Best)
 	}
 	c, _ = newCutter(lengths, demand, rolls)
-	c.effort = -1
-	if c.solve(); c.packs != nil || c.short {
-		t.Errorf("no effort: %v, short %t", c.packs, c.short)
+	c.Effort = -1
+	if c.Solve(); c.Packs != nil || c.Short {
+		t.Errorf("no effort: %v, short %t", c.Packs, c.Short)
 	}
 	// All rolls there are, in a stack that holds them only just.
-	tight := []roll{{length: 100, strands: 1, bulk: 100, cost: 1, limit: 3}}
+	tight := []Roll{{Length: 100, Strands: 1, Bulk: 100, Cost: 1, Limit: 3}}
 	c, _ = newCutter([]int64{47, 33, 20}, []int64{3, 3, 3}, tight)
-	if c.solve(); !slices.Equal(c.packs, []int64{3}) {
-		t.Errorf("got %v", c.packs)
+	if c.Solve(); !slices.Equal(c.Packs, []int64{3}) {
+		t.Errorf("got %v", c.Packs)
 	}
 	c, _ = newCutter([]int64{47, 33, 20}, []int64{3, 3, 3}, tight)
 	c.patience = 0
-	if bound := c.solve(); c.packs != nil || bound > 3*c.unit*2 {
-		t.Errorf("got %v, %d", c.packs, bound)
+	if bound := c.Solve(); c.Packs != nil || bound > 3*c.Unit*2 {
+		t.Errorf("got %v, %d", c.Packs, bound)
 	}
 }
 
@@ -334,15 +329,15 @@ func TestUndecidedCutting(t *testing.T) {
 func TestHeavyCutting(t *testing.T) {
 	lengths := []int64{1_000_000_000_000 - 1, 1_000_000_007}
 	demand := []int64{3, 900}
-	rolls := []roll{{length: 1_000_000_000_000, strands: 1, bulk: 1_000_000_000_000, cost: 9_999_999_999, limit: 1 << 50}, {length: 1_000_000_009, strands: 1, bulk: 1_000_000_009, cost: 9_999_998, limit: 1 << 50}}
+	rolls := []Roll{{Length: 1_000_000_000_000, Strands: 1, Bulk: 1_000_000_000_000, Cost: 9_999_999_999, Limit: 1 << 50}, {Length: 1_000_000_009, Strands: 1, Bulk: 1_000_000_009, Cost: 9_999_998, Limit: 1 << 50}}
 	c, ok := newCutter(lengths, demand, rolls)
-	if !ok || c.unit != 1 {
-		t.Fatalf("unit %d, %t", c.unit, ok)
+	if !ok || c.Unit != 1 {
+		t.Fatalf("unit %d, %t", c.Unit, ok)
 	}
-	bound := c.solve()
+	bound := c.Solve()
 	// Three long rolls, which hold nothing else, and a long roll (999 pieces) or 900 short ones.
-	if want := int64(3*9_999_999_999 + 900*9_999_998); bound*c.measure != want || c.best*c.measure != want {
-		t.Errorf("between %d and %d, want %d", bound*c.measure, c.best*c.measure, want)
+	if want := int64(3*9_999_999_999 + 900*9_999_998); bound*c.Measure != want || c.Best*c.Measure != want {
+		t.Errorf("between %d and %d, want %d", bound*c.Measure, c.Best*c.Measure, want)
 	}
 }
 
@@ -382,7 +377,7 @@ func TestFullKnapsack(t *testing.T) {
 		prices = append(prices, l/1000+r.Int64N(1000))
 	}
 	const long = 40_000_000_000
-	c, _ := newCutter(lengths, demand, []roll{{length: long, strands: 1, bulk: long, cost: 1, limit: 1 << 50}})
+	c, _ := newCutter(lengths, demand, []Roll{{Length: long, Strands: 1, Bulk: long, Cost: 1, Limit: 1 << 50}})
 	k := c.knapsack(prices, demand)
 	if !k.full {
 		t.Fatalf("%d entries are not many", len(k.list))
@@ -396,69 +391,10 @@ func TestFullKnapsack(t *testing.T) {
 	}
 }
 
-// The items of a list share the work of one call. What is left over goes on to the
-// next, and where too little is left for any answer the error says so.
-func TestWorkIsShared(t *testing.T) {
-	shop := Shop{Offers: []Offer{{Item: Item{Kind: Ribbon}, Name: "10 yd", Pack: Quantity{Length: 10 * units.Yard}, Price: decimal.New(799, -2)}}}
-	needs := []Need{
-		{Item: Item{Kind: Ribbon}, Quantity: Quantity{Pieces: 40, Length: 54 * units.Inch}},
-		{Item: Item{Kind: Ribbon}, Quantity: Quantity{Pieces: 30, Length: 41 * units.Inch}},
-	}
-	spent := func(work, items int64) (int64, error) {
-		c := &checker{method: "Shop.List", work: work, items: items}
-		_, err := shop.cheapest(c, needs)
-		return work - c.work, err
-	}
-	all, err := spent(maxWork, 1)
-	if err != nil || all <= 0 {
-		t.Fatalf("%d, %v", all, err)
-	}
-	if few, err := spent(200, 1); !errors.Is(err, units.ErrLimit) || few < 200 {
-		t.Errorf("%d, %v, want units.ErrLimit", few, err)
-	}
-	if few, err := spent(2000, 10); !errors.Is(err, units.ErrLimit) || few < 200 || few > 2000 {
-		t.Errorf("%d of ten, %v, want units.ErrLimit", few, err)
-	}
+// testWork is as many steps as a search has.
+const testWork = 250_000_000
 
-	balls := Shop{Offers: []Offer{
-		{Item: Item{Kind: Ornament}, Name: "7", Pack: Quantity{Pieces: 7}, Price: decimal.New(7, 0)},
-		{Item: Item{Kind: Ornament}, Name: "5", Pack: Quantity{Pieces: 5}, Price: decimal.New(5, 0)},
-	}}
-	c := &checker{method: "Shop.List", work: 3000, items: 2}
-	for _, want := range []error{nil, units.ErrLimit} {
-		if _, err := balls.cheapest(c, []Need{{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: 999}}}); !errors.Is(err, want) {
-			t.Errorf("got %v, want %v", err, want)
-		}
-	}
-}
-
-// Many rooms end the search for runs, and the bound tells; where no way at all is
-// found, the error says that it ended.
-func TestUndecidedRuns(t *testing.T) {
-	shop := Shop{Overlap: map[Item]units.Length{{Kind: Garland}: 2 * units.Inch}}
-	for i, feet := range []int64{5, 7, 11} {
-		shop.Offers = append(shop.Offers, Offer{Item: Item{Kind: Garland}, Name: strconv.Itoa(i), Pack: Quantity{Length: units.Length(feet) * units.Foot}, Price: decimal.New(feet, 0)})
-	}
-	var needs []Need
-	for i := range 40 {
-		needs = append(needs, Need{Item: Item{Kind: Garland}, Quantity: Quantity{Length: units.Length(40+7*i) * units.Inch}})
-	}
-	c := &checker{method: "Shop.List", work: 1_000_000, items: 1}
-	p, err := shop.cheapest(c, needs)
-	if err != nil || !p.Bound.LessThan(p.Cost) || p.Bound.LessThan(p.Cost.Mul(decimal.New(95, -2))) {
-		t.Errorf("between %v and %v, %v", p.Bound, p.Cost, err)
-	}
-	shop.Offers = shop.Offers[:1]
-	shop.Offers[0].Shelf = Left(4)
-	for i := range 4 {
-		needs[i].Quantity.Length = 5 * units.Foot
-	}
-	c = &checker{method: "Shop.List", work: 1000, items: 100}
-	if _, err := shop.cheapest(c, needs[:4]); !errors.Is(err, units.ErrLimit) {
-		t.Errorf("got %v, want units.ErrLimit", err)
-	}
-	c = &checker{method: "Shop.List", work: 100_000, items: 100}
-	if p, err := shop.cheapest(c, needs[:4]); err != nil || p.Buys[0].Packs != 4 {
-		t.Errorf("got %v, %v", p, err)
-	}
+// newCutter is New with as many.
+func newCutter(lengths, demand []int64, rolls []Roll) (*Cutter, bool) {
+	return New(lengths, demand, rolls, testWork)
 }

@@ -1,40 +1,44 @@
-package shopping
+// Package cutting finds the rolls of least cost from which pieces of several lengths
+// can be cut: the cutting-stock problem, by branch and bound over a relaxation.
+package cutting
 
 import (
 	"cmp"
 	"math"
 	"slices"
 	"sort"
+
+	"example.com/fircone/internal/cover"
 )
 
-// A roll is a kind of pack of rolls to cut, as the solver sees it.
-type roll struct {
-	length  int64 // of each roll
-	strands int64 // rolls in a pack
-	cost    int64 // of a pack
-	bulk    int64 // length in a pack, 0 if it is owned
-	limit   int64 // most packs there are
-	owned   bool  // all packs are there, at no cost
+// A Roll is a kind of pack of rolls to cut.
+type Roll struct {
+	Length  int64 // of each roll
+	Strands int64 // rolls in a pack
+	Cost    int64 // of a pack
+	Bulk    int64 // length in a pack, 0 if it is owned
+	Limit   int64 // most packs there are
+	Owned   bool  // all packs are there, at no cost
 }
 
-// A pattern is one way to cut a roll, and how many rolls are cut that way.
-type pattern struct {
-	roll  int     // index of the roll
-	take  []int64 // pieces of each length
-	rolls int64
+// A Pattern is one way to cut a roll, and how many rolls are cut that way.
+type Pattern struct {
+	Roll  int     // index of the roll
+	Take  []int64 // pieces of each length
+	Rolls int64
 }
 
 // Bounds of the search for a cutting.
 const (
-	maxCutPieces = 10_000  // pieces
-	maxCutKinds  = 64      // lengths of pieces; kinds of rolls
+	MaxPieces    = 10_000  // pieces
+	MaxKinds     = 64      // lengths of pieces; kinds of rolls
 	maxPackSteps = 50_000  // ways to cut tried in one search for a packing; a relaxation counts for 100
 	maxKnapsack  = 1 << 14 // entries in the list of a knapsack
 	maxSimplex   = 2_000   // pivots in one relaxation
 	maxWeighing  = 1 << 60 // sums of weights
 )
 
-// A cutter finds the rolls of least weight from which all pieces can be cut.
+// A Cutter finds the rolls of least weight from which all pieces can be cut.
 //
 // It is branch and bound over the number of packs of each kind. The bound is the
 // linear relaxation over all ways to cut a roll (Gilmore and Gomory), whose ways
@@ -47,22 +51,22 @@ const (
 //
 // which holds for any Y ≥ 0 and is computed in integers. Whether given rolls do
 // hold the pieces is decided by a search over ways to cut, roll after roll.
-type cutter struct {
+type Cutter struct {
 	lengths  []int64 // of the pieces, falling
 	demand   []int64
-	rolls    []roll
+	Rolls    []Roll   // as given, with no more of each than can be cut
 	weight   []int64  // of a pack of each roll: cost, then bulk, then packs
-	unit     int64    // the weight of one unit of cost
-	measure  int64    // one unit of cost, in units of 1/10,000
+	Unit     int64    // the weight of one unit of cost
+	Measure  int64    // how much one unit of cost is
 	scale    int64    // of prices Y to weights
-	effort   int64    // steps that are left
+	Effort   int64    // steps that are left
 	patience int      // steps in one search for a packing
 	sack     knapsack // the last one, for its room
 
-	short    bool  // all there is does not hold the pieces
-	best     int64 // weight of the best so far, or more than any
-	packs    []int64
-	patterns []pattern // one for each roll that is cut
+	Short    bool      // all there is does not hold the pieces
+	Best     int64     // weight of the best so far, or more than any
+	Packs    []int64   // how many of each roll, nil if no way was found
+	Patterns []Pattern // one for each roll that is cut
 }
 
 // A branch is a part of the search: packs of each roll in a range.
@@ -72,45 +76,46 @@ type branch struct {
 	packs  []float64 // in the relaxation
 }
 
-// newCutter readies a cutter. It reports false if the problem is too large.
-func newCutter(lengths, demand []int64, rolls []roll) (*cutter, bool) {
-	c := &cutter{lengths: lengths, demand: demand, rolls: slices.Clone(rolls), patience: maxPackSteps, effort: maxWork}
+// New readies a cutter of pieces of lengths, falling, in the numbers of demand, that
+// gives up after so many steps. It reports false if the problem is too large.
+func New(lengths, demand []int64, rolls []Roll, effort int64) (*Cutter, bool) {
+	c := &Cutter{lengths: lengths, demand: demand, Rolls: slices.Clone(rolls), patience: maxPackSteps, Effort: effort}
 	pieces := int64(0)
 	for _, d := range demand {
 		pieces += d
 	}
-	if pieces > maxCutPieces || len(lengths) > maxCutKinds || len(rolls) > maxCutKinds {
+	if pieces > MaxPieces || len(lengths) > MaxKinds || len(rolls) > MaxKinds {
 		return nil, false
 	}
 	var length, maxCost, maxBulk int64
-	for i := range c.rolls {
-		r := &c.rolls[i]
+	for i := range c.Rolls {
+		r := &c.Rolls[i]
 		// More packs than pieces are never cut.
-		r.limit = min(r.limit, (pieces-1)/r.strands+1)
-		if r.owned {
-			r.limit = min(r.limit, pieces)
+		r.Limit = min(r.Limit, (pieces-1)/r.Strands+1)
+		if r.Owned {
+			r.Limit = min(r.Limit, pieces)
 		}
-		c.measure = gcd(c.measure, r.cost)
-		length = gcd(length, r.bulk)
+		c.Measure = cover.GCD(c.Measure, r.Cost)
+		length = cover.GCD(length, r.Bulk)
 	}
-	c.measure, length = max(1, c.measure), max(1, length)
-	for _, r := range c.rolls {
-		maxCost, maxBulk = max(maxCost, r.cost/c.measure), max(maxBulk, r.bulk/length)
+	c.Measure, length = max(1, c.Measure), max(1, length)
+	for _, r := range c.Rolls {
+		maxCost, maxBulk = max(maxCost, r.Cost/c.Measure), max(maxBulk, r.Bulk/length)
 	}
 	// The weight of a pack is cost, bulk and 1 as digits of one number, if the
 	// sums of all three fit; else the cost alone.
 	perBulk := pieces + 1
 	bulk := float64(float64(pieces)*float64(maxBulk)) + 1
 	if 16*float64(pieces)*float64(perBulk)*bulk*float64(maxCost+2) <= maxWeighing {
-		c.unit = perBulk * (pieces*maxBulk + 1)
+		c.Unit = perBulk * (pieces*maxBulk + 1)
 	} else {
-		c.unit, perBulk = 1, 0
+		c.Unit, perBulk = 1, 0
 	}
 	heaviest := int64(1)
-	for _, r := range c.rolls {
+	for _, r := range c.Rolls {
 		w := int64(0)
-		if !r.owned {
-			w = r.cost/c.measure*c.unit + r.bulk/length*perBulk + min(1, perBulk)
+		if !r.Owned {
+			w = r.Cost/c.Measure*c.Unit + r.Bulk/length*perBulk + min(1, perBulk)
 		}
 		c.weight = append(c.weight, w)
 		heaviest = max(heaviest, w)
@@ -119,23 +124,23 @@ func newCutter(lengths, demand []int64, rolls []roll) (*cutter, bool) {
 	for c.scale < 1<<20 && 16*float64(pieces)*float64(heaviest)*float64(2*c.scale) <= maxWeighing {
 		c.scale *= 2
 	}
-	c.best = math.MaxInt64
+	c.Best = math.MaxInt64
 	return c, true
 }
 
-// solve searches for the best cutting, and returns the weight that no cutting is
-// below. It has found none if c.packs is nil; if c.short is set, there is none.
-func (c *cutter) solve() (bound int64) {
-	root := branch{lo: make([]int64, len(c.rolls)), hi: make([]int64, len(c.rolls))}
-	for i, r := range c.rolls {
-		root.hi[i] = r.limit
-		if r.owned {
-			root.lo[i] = r.limit
+// Solve searches for the best cutting, and returns the weight that no cutting is
+// below. It has found none if c.Packs is nil; if c.Short is set, there is none.
+func (c *Cutter) Solve() (bound int64) {
+	root := branch{lo: make([]int64, len(c.Rolls)), hi: make([]int64, len(c.Rolls))}
+	for i, r := range c.Rolls {
+		root.hi[i] = r.Limit
+		if r.Owned {
+			root.lo[i] = r.Limit
 		}
 	}
-	if found, proved := c.try(root.hi); !found && proved {
-		c.short = true
-		return c.best
+	if found, proved := c.Try(root.hi); !found && proved {
+		c.Short = true
+		return c.Best
 	}
 	c.relax(&root)
 	open := []branch{root}
@@ -148,9 +153,9 @@ func (c *cutter) solve() (bound int64) {
 			}
 		}
 		b := open[least]
-		c.effort -= int64(len(open))
-		if b.bound >= c.best || c.effort < 0 {
-			return min(c.best, b.bound, undecided)
+		c.Effort -= int64(len(open))
+		if b.bound >= c.Best || c.Effort < 0 {
+			return min(c.Best, b.bound, undecided)
 		}
 		open = slices.Delete(open, least, least+1)
 		split, proved := c.split(b)
@@ -169,18 +174,18 @@ func (c *cutter) solve() (bound int64) {
 			child.lo[split], child.hi[split] = part[0], part[1]
 			c.relax(&child)
 			child.bound = max(child.bound, b.bound)
-			if child.bound < c.best {
+			if child.bound < c.Best {
 				open = append(open, child)
 			}
 		}
 	}
-	return min(c.best, undecided)
+	return min(c.Best, undecided)
 }
 
 // split tries the packs of b's relaxation, rounded up, and returns the roll to
 // branch on. If there is none, since b has no choice left, it returns -1 and
 // whether the attempt has decided b.
-func (c *cutter) split(b branch) (split int, decided bool) {
+func (c *Cutter) split(b branch) (split int, decided bool) {
 	packs := make([]int64, len(b.packs))
 	split = -1
 	far := 1e-6
@@ -190,7 +195,7 @@ func (c *cutter) split(b branch) (split int, decided bool) {
 			split, far = i, d
 		}
 	}
-	found, proved := c.try(packs)
+	found, proved := c.Try(packs)
 	if split < 0 {
 		for i := range packs {
 			if b.lo[i] < b.hi[i] && (split < 0 || b.hi[i]-b.lo[i] > b.hi[split]-b.lo[split]) {
@@ -201,36 +206,36 @@ func (c *cutter) split(b branch) (split int, decided bool) {
 	return split, found || proved
 }
 
-// try looks for a way to cut all pieces from the given packs, and keeps it if it
+// Try looks for a way to cut all pieces from the given packs, and keeps it if it
 // is the best so far. It reports whether it found one, and if not, whether it is
 // proved that there is none.
-func (c *cutter) try(packs []int64) (found, proved bool) {
+func (c *Cutter) Try(packs []int64) (found, proved bool) {
 	s := c.packing(packs)
 	found, proved = s.search()
 	if !found {
 		return false, proved
 	}
-	used := make([]int64, len(c.rolls))
+	used := make([]int64, len(c.Rolls))
 	for _, p := range s.patterns {
-		used[p.roll] += p.rolls
+		used[p.Roll] += p.Rolls
 	}
 	weight := int64(0)
-	for i, r := range c.rolls {
-		used[i] = (used[i] + r.strands - 1) / r.strands
+	for i, r := range c.Rolls {
+		used[i] = (used[i] + r.Strands - 1) / r.Strands
 		weight += used[i] * c.weight[i]
 	}
-	if weight < c.best {
-		c.best, c.packs, c.patterns = weight, used, s.patterns
+	if weight < c.Best {
+		c.Best, c.Packs, c.Patterns = weight, used, s.patterns
 	}
 	return true, true
 }
 
-// reach returns how many of the pieces can be cut from all rolls there are. Any
+// Reach returns how many of the pieces can be cut from all rolls there are. Any
 // piece can give way to a shorter one, so they are the shortest.
-func (c *cutter) reach() int64 {
-	packs, pieces := make([]int64, len(c.rolls)), int64(0)
-	for i, r := range c.rolls {
-		packs[i] = r.limit
+func (c *Cutter) Reach() int64 {
+	packs, pieces := make([]int64, len(c.Rolls)), int64(0)
+	for i, r := range c.Rolls {
+		packs[i] = r.Limit
 	}
 	for _, n := range c.demand {
 		pieces += n
@@ -249,11 +254,11 @@ func (c *cutter) reach() int64 {
 
 // A packing is a search for a way to cut the pieces from given rolls.
 type packing struct {
-	*cutter
+	*Cutter
 	stacks   []stack
 	left     []int64 // pieces still to cut
 	failed   map[string]bool
-	patterns []pattern
+	patterns []Pattern
 	steps    int // ways to cut tried
 }
 
@@ -265,10 +270,10 @@ type stack struct {
 }
 
 // packing readies a packing into the given packs, longest rolls first.
-func (c *cutter) packing(packs []int64) *packing {
-	s := &packing{cutter: c, left: slices.Clone(c.demand)}
-	for i, r := range c.rolls {
-		s.stacks = append(s.stacks, stack{roll: i, length: r.length, bins: packs[i] * r.strands})
+func (c *Cutter) packing(packs []int64) *packing {
+	s := &packing{Cutter: c, left: slices.Clone(c.demand)}
+	for i, r := range c.Rolls {
+		s.stacks = append(s.stacks, stack{roll: i, length: r.Length, bins: packs[i] * r.Strands})
 	}
 	slices.SortStableFunc(s.stacks, func(a, b stack) int { return cmp.Compare(b.length, a.length) })
 	return s
@@ -291,11 +296,11 @@ func (s *packing) search() (found, proved bool) {
 }
 
 // tired reports whether the search is to be given up.
-func (s *packing) tired() bool { return s.steps > s.patience || s.effort < 0 }
+func (s *packing) tired() bool { return s.steps > s.patience || s.Effort < 0 }
 
 // fill cuts what is left from the rolls there are, and reports whether it could.
 func (s *packing) fill(guided bool) bool {
-	s.effort -= int64(10 * (len(s.stacks) + 1) * len(s.left))
+	s.Effort -= int64(10 * (len(s.stacks) + 1) * len(s.left))
 	var room, pieces int64
 	for _, t := range s.stacks {
 		room += t.bins * t.length
@@ -340,7 +345,7 @@ func (s *packing) fill(guided bool) bool {
 
 // cut cuts a roll of the i-th stack as take says and fills the others.
 func (s *packing) cut(i int, take []int64, guided bool) bool {
-	s.patterns = append(s.patterns, pattern{roll: s.stacks[i].roll, take: slices.Clone(take), rolls: 1})
+	s.patterns = append(s.patterns, Pattern{Roll: s.stacks[i].roll, Take: slices.Clone(take), Rolls: 1})
 	s.stacks[i].bins--
 	for k, n := range take {
 		s.left[k] -= n
@@ -408,7 +413,7 @@ func (s *packing) each(i int, waste int64, visit func(take []int64) bool) bool {
 		}
 		if k == len(take) {
 			s.steps++
-			s.effort -= int64(10 * len(take))
+			s.Effort -= int64(10 * len(take))
 			return free <= waste && free < least && visit(take)
 		}
 		for n := min(s.left[k], free/s.lengths[k]); n >= 0; n-- {
@@ -455,29 +460,29 @@ type source struct {
 }
 
 // relax solves the relaxation of b and fills in its bound and packs.
-func (c *cutter) relax(b *branch) {
+func (c *Cutter) relax(b *branch) {
 	// The packs up to b.lo are bought in any case, those from there to b.hi are not.
 	var sources []source
 	extra := 0 // sources[:extra] are the packs up to b.lo
-	for i, r := range c.rolls {
+	for i, r := range c.Rolls {
 		if b.lo[i] > 0 {
-			sources = append(sources, source{roll: i, limit: float64(b.lo[i] * r.strands)})
+			sources = append(sources, source{roll: i, limit: float64(b.lo[i] * r.Strands)})
 		}
 	}
 	extra = len(sources)
-	for i, r := range c.rolls {
+	for i, r := range c.Rolls {
 		if b.hi[i] > b.lo[i] {
-			sources = append(sources, source{roll: i, limit: float64((b.hi[i] - b.lo[i]) * r.strands), cost: float64(c.weight[i]) / float64(r.strands)})
+			sources = append(sources, source{roll: i, limit: float64((b.hi[i] - b.lo[i]) * r.Strands), cost: float64(c.weight[i]) / float64(r.Strands)})
 		}
 	}
 	prices, basis := c.solveLP(c.demand, sources)
-	b.packs = make([]float64, len(c.rolls))
+	b.packs = make([]float64, len(c.Rolls))
 	for i, lo := range b.lo {
 		b.packs[i] = float64(lo)
 	}
 	for _, col := range basis {
 		if col.take != nil && col.row-len(c.lengths) >= extra {
-			b.packs[col.roll] += col.value / float64(c.rolls[col.roll].strands)
+			b.packs[col.roll] += col.value / float64(c.Rolls[col.roll].Strands)
 		}
 	}
 	b.bound = c.bound(b, prices)
@@ -487,7 +492,7 @@ func (c *cutter) relax(b *branch) {
 // each kind of them within its limit, by the revised simplex method. Pieces that
 // are not cut cost more than any roll. It returns whole prices of the pieces, and
 // the basis.
-func (c *cutter) solveLP(demand []int64, sources []source) (prices []int64, basis []column) {
+func (c *Cutter) solveLP(demand []int64, sources []source) (prices []int64, basis []column) {
 	m := len(c.lengths)
 	rows := m + len(sources)
 	heavy := 8 * float64(slices.Max(c.weight)+1)
@@ -530,13 +535,13 @@ func (c *cutter) solveLP(demand []int64, sources []source) (prices []int64, basi
 		}
 		k := c.knapsack(prices, demand)
 		for i, src := range sources {
-			worth := k.entries[k.at(c.rolls[src.roll].length)].worth
+			worth := k.entries[k.at(c.Rolls[src.roll].Length)].worth
 			if g := float64(worth)/float64(c.scale) + dual[m+i] - src.cost; g > gain {
-				enter, gain = column{row: m + i, roll: src.roll, cost: src.cost, take: k.take(c.rolls[src.roll].length)}, g
+				enter, gain = column{row: m + i, roll: src.roll, cost: src.cost, take: k.take(c.Rolls[src.roll].Length)}, g
 			}
 		}
-		c.effort -= int64(2 * rows * rows)
-		if gain == tolerance || c.effort < 0 {
+		c.Effort -= int64(2 * rows * rows)
+		if gain == tolerance || c.Effort < 0 {
 			break
 		}
 		// The entering column in terms of the basis, and the row that it leaves by.
@@ -575,14 +580,14 @@ func (c *cutter) solveLP(demand []int64, sources []source) (prices []int64, basi
 }
 
 // bound returns the weight below which there is no cutting in b, from any prices.
-func (c *cutter) bound(b *branch, prices []int64) int64 {
+func (c *Cutter) bound(b *branch, prices []int64) int64 {
 	k := c.knapsack(prices, c.demand)
 	var sum bounded
 	for i, d := range c.demand {
 		sum.add(d, prices[i])
 	}
-	for i, r := range c.rolls {
-		reduced := c.scale*c.weight[i] - r.strands*k.most(r.length)
+	for i, r := range c.Rolls {
+		reduced := c.scale*c.weight[i] - r.Strands*k.most(r.Length)
 		if reduced < 0 {
 			sum.add(b.hi[i], reduced)
 		} else {
@@ -614,7 +619,7 @@ func (b *bounded) positive() int64 {
 // A knapsack is what pieces a roll can hold at given prices, for every length of
 // roll: entries of rising length and worth, none of them bettered by a shorter.
 type knapsack struct {
-	*cutter
+	*Cutter
 	prices  []int64
 	entries []entry
 	list    []int32 // indices of entries
@@ -632,12 +637,12 @@ type entry struct {
 
 // knapsack builds the list up to the longest roll, for no more pieces than the demand.
 // It stands until the next one is built.
-func (c *cutter) knapsack(prices, demand []int64) *knapsack {
+func (c *Cutter) knapsack(prices, demand []int64) *knapsack {
 	k := &c.sack
-	*k = knapsack{cutter: c, prices: prices, entries: append(k.entries[:0], entry{}), list: append(k.list[:0], 0), spare: k.spare}
+	*k = knapsack{Cutter: c, prices: prices, entries: append(k.entries[:0], entry{}), list: append(k.list[:0], 0), spare: k.spare}
 	longest := int64(0)
-	for _, r := range c.rolls {
-		longest = max(longest, r.length)
+	for _, r := range c.Rolls {
+		longest = max(longest, r.Length)
 	}
 	for kind, price := range prices {
 		if price == 0 {
@@ -692,7 +697,7 @@ func (k *knapsack) add(kind int32, lot, longest int64) {
 		keep(k.list[next])
 	}
 	k.list, k.spare = list, k.list
-	k.effort -= int64(10 * len(list))
+	k.Effort -= int64(10 * len(list))
 }
 
 // at returns the index of the entry of most worth for a roll of the given length.

@@ -1,4 +1,4 @@
-package shopping
+package cover
 
 import (
 	"slices"
@@ -10,7 +10,7 @@ import (
 // bruteCover is the documented order in its plainest form: every choice of counts
 // is tried, from the most of the first pack down, and only a strictly better one
 // replaces the best so far.
-func bruteCover(need int64, packs []pack) (best []int64) {
+func bruteCover(need int64, packs []Pack) (best []int64) {
 	var bestKey [3]int64
 	counts := make([]int64, len(packs))
 	var walk func(i int, held int64, key [3]int64)
@@ -22,9 +22,9 @@ func bruteCover(need int64, packs []pack) (best []int64) {
 			return
 		}
 		p := packs[i]
-		for n := min(p.limit, (need+p.size-1)/p.size); n >= 0; n-- {
+		for n := min(p.Limit, (need+p.Size-1)/p.Size); n >= 0; n-- {
 			counts[i] = n
-			walk(i+1, held+n*p.size, [3]int64{key[0] + n*p.cost, key[1] + n*p.bulk, key[2] + n})
+			walk(i+1, held+n*p.Size, [3]int64{key[0] + n*p.Cost, key[1] + n*p.Bulk, key[2] + n})
 		}
 		counts[i] = 0
 	}
@@ -32,19 +32,19 @@ func bruteCover(need int64, packs []pack) (best []int64) {
 	return best
 }
 
-func drawPacks(t *rapid.T, maxSize int64) []pack {
-	packs := make([]pack, rapid.IntRange(1, 4).Draw(t, "kinds"))
+func drawPacks(t *rapid.T, maxSize int64) []Pack {
+	packs := make([]Pack, rapid.IntRange(1, 4).Draw(t, "kinds"))
 	for i := range packs {
 		p := &packs[i]
-		p.size = rapid.Int64Range(1, maxSize).Draw(t, "size")
-		p.cost = rapid.Int64Range(0, 8).Draw(t, "cost")
-		p.bulk = p.size
+		p.Size = rapid.Int64Range(1, maxSize).Draw(t, "size")
+		p.Cost = rapid.Int64Range(0, 8).Draw(t, "cost")
+		p.Bulk = p.Size
 		if rapid.Bool().Draw(t, "rolls") {
-			p.bulk += rapid.Int64Range(0, 3).Draw(t, "bulk")
+			p.Bulk += rapid.Int64Range(0, 3).Draw(t, "bulk")
 		}
-		p.limit = 1 << 50
+		p.Limit = 1 << 50
 		if rapid.Bool().Draw(t, "limited") {
-			p.limit = rapid.Int64Range(1, 6).Draw(t, "limit")
+			p.Limit = rapid.Int64Range(1, 6).Draw(t, "limit")
 		}
 	}
 	return packs
@@ -53,29 +53,29 @@ func drawPacks(t *rapid.T, maxSize int64) []pack {
 func TestCoverIsBest(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		packs := drawPacks(t, 12)
-		work := int64(maxWork)
+		work := int64(testWork)
 		need := rapid.Int64Range(1, 40).Draw(t, "need")
 		scale := rapid.SampledFrom([]int64{1, 1, 6, 100_000_007}).Draw(t, "scale")
 		for i := range packs {
-			packs[i].size *= scale
+			packs[i].Size *= scale
 		}
 		need = max(1, need*scale-rapid.Int64Range(0, scale-1).Draw(t, "odd"))
 		want := bruteCover(need, packs)
 		if want == nil {
-			c, _ := newCover(need, packs, &work)
-			if got, _ := c.costs(&work); got[len(got)-1] != never {
+			c, _ := New(need, packs, &work)
+			if got, _ := c.Costs(&work); got[len(got)-1] != Never {
 				t.Fatalf("cost %d of what cannot be covered", got[len(got)-1])
 			}
 			return
 		}
-		c, ok := newCover(need, packs, &work)
+		c, ok := New(need, packs, &work)
 		if !ok {
 			t.Fatal("too large")
 		}
 		if got, _ := c.counts(&work); !slices.Equal(got, want) {
 			t.Fatalf("not reduced, need %d of %+v:\n got %v\nwant %v", need, packs, got, want)
 		}
-		if got, ok := coverCounts(need, packs, &work); !ok || !slices.Equal(got, want) {
+		if got, ok := Counts(need, packs, &work); !ok || !slices.Equal(got, want) {
 			t.Fatalf("need %d of %+v:\n got %v\nwant %v", need, packs, got, want)
 		}
 	})
@@ -83,14 +83,14 @@ func TestCoverIsBest(t *testing.T) {
 
 // Sizes without a common measure, some of them limited, against every choice.
 func TestSparseCover(t *testing.T) {
-	packs := []pack{
-		{size: 3_000_017, cost: 3, bulk: 3_000_017, limit: 3},
-		{size: 2_000_003, cost: 2, bulk: 2_000_003, limit: 1 << 50},
-		{size: 5_000_011, cost: 5, bulk: 5_000_011, limit: 2},
+	packs := []Pack{
+		{Size: 3_000_017, Cost: 3, Bulk: 3_000_017, Limit: 3},
+		{Size: 2_000_003, Cost: 2, Bulk: 2_000_003, Limit: 1 << 50},
+		{Size: 5_000_011, Cost: 5, Bulk: 5_000_011, Limit: 2},
 	}
 	for _, need := range []int64{30_000_000, 17_000_031, 19_000_060} {
-		work := int64(maxWork)
-		c, ok := newCover(need, packs, &work)
+		work := int64(testWork)
+		c, ok := New(need, packs, &work)
 		if !ok || c.amounts == nil {
 			t.Fatal("not sparse")
 		}

@@ -1,16 +1,18 @@
-package shopping
+// Package cover finds the packs of least cost that come to at least a need: the
+// integer covering problem with one constraint, by dynamic programming.
+package cover
 
 import (
 	"cmp"
 	"slices"
 )
 
-// A pack is an offer as the solvers see it, in whole units.
-type pack struct {
-	size  int64 // how much of the need one pack covers, at least 1
-	cost  int64 // price, in units of 1/10,000
-	bulk  int64 // how much one pack holds; the tie after cost
-	limit int64 // most packs there are, at least 1
+// A Pack is a kind of pack, in whole units.
+type Pack struct {
+	Size  int64 // how much of the need one pack covers, at least 1
+	Cost  int64 // of one pack, at least 0
+	Bulk  int64 // how much one pack holds; the tie after cost
+	Limit int64 // most packs there are, at least 1
 }
 
 // Bounds of the search for a cover. With them it takes at most about 55 MB.
@@ -20,20 +22,21 @@ const (
 	maxMarks  = 200 << 20 // marks kept at a time, one bit each
 )
 
-// coverCounts returns how many of each pack cover the need, at least 1, in the
-// order of weight that [Shop.Cheapest] documents. All packs together must cover
-// it. It takes the steps it needs off work, and reports false if the problem is
+// Counts returns how many of each pack cover the need, at least 1, at the least
+// cost; of several ways the one of least bulk, then the fewest packs, then the most
+// of the first pack, of the second, and so on. All packs together must cover
+// the need. It takes the steps it needs off work, and reports false if the problem is
 // too large.
-func coverCounts(need int64, packs []pack, work *int64) (counts []int64, ok bool) {
+func Counts(need int64, packs []Pack, work *int64) (counts []int64, ok bool) {
 	need, packs, _ = measured(need, packs)
 	counts = reduce(need, packs)
 	rest := need
 	var kinds []int
-	var some []pack
+	var some []Pack
 	for i, p := range packs {
-		rest -= counts[i] * p.size
-		if p.limit > counts[i] {
-			p.limit -= counts[i]
+		rest -= counts[i] * p.Size
+		if p.Limit > counts[i] {
+			p.Limit -= counts[i]
 			kinds = append(kinds, i)
 			some = append(some, p)
 		}
@@ -41,7 +44,7 @@ func coverCounts(need int64, packs []pack, work *int64) (counts []int64, ok bool
 	if rest <= 0 {
 		return counts, true
 	}
-	c, ok := newCover(rest, some, work)
+	c, ok := New(rest, some, work)
 	if !ok {
 		return nil, false
 	}
@@ -55,11 +58,11 @@ func coverCounts(need int64, packs []pack, work *int64) (counts []int64, ok bool
 // measured returns need and packs in the largest measure, which divides every
 // pack smaller than the need, with no pack larger than the need and no more of
 // each than cover it. What covers the need stays the same.
-func measured(need int64, packs []pack) (int64, []pack, int64) {
+func measured(need int64, packs []Pack) (int64, []Pack, int64) {
 	measure := int64(0)
 	for _, p := range packs {
-		if p.size < need {
-			measure = gcd(measure, p.size)
+		if p.Size < need {
+			measure = GCD(measure, p.Size)
 		}
 	}
 	if measure == 0 {
@@ -69,8 +72,8 @@ func measured(need int64, packs []pack) (int64, []pack, int64) {
 	need = (need-1)/measure + 1
 	for i := range packs {
 		p := &packs[i]
-		p.size = min((p.size-1)/measure+1, need)
-		p.limit = min(p.limit, (need-1)/p.size+1)
+		p.Size = min((p.Size-1)/measure+1, need)
+		p.Limit = min(p.Limit, (need-1)/p.Size+1)
 	}
 	return need, packs, measure
 }
@@ -89,57 +92,57 @@ func measured(need int64, packs []pack) (int64, []pack, int64) {
 // in which only D depends on the cover. The filling, with its last q or another
 // pack there, is a cover, and no term of a cheapest cover's D is more than the D
 // of that. All is multiplied by the size of q.
-func reduce(need int64, packs []pack) (least []int64) {
+func reduce(need int64, packs []Pack) (least []int64) {
 	least = make([]int64, len(packs))
 	order := make([]int, len(packs))
 	var size, cost int64
 	for i, p := range packs {
 		order[i] = i
-		size, cost = max(size, p.size), max(cost, p.cost)
+		size, cost = max(size, p.Size), max(cost, p.Cost)
 	}
 	if cost > (1<<61)/size {
 		return least // the products below might overflow
 	}
 	slices.SortStableFunc(order, func(a, b int) int {
-		return cmp.Compare(packs[a].cost*packs[b].size, packs[b].cost*packs[a].size)
+		return cmp.Compare(packs[a].Cost*packs[b].Size, packs[b].Cost*packs[a].Size)
 	})
 	rest := need
-	var q pack
+	var q Pack
 	for _, i := range order {
 		q = packs[i]
-		if rest <= q.limit*q.size {
+		if rest <= q.Limit*q.Size {
 			break
 		}
-		rest -= q.limit * q.size
+		rest -= q.Limit * q.Size
 	}
-	last := (rest-1)%q.size + 1 // what the last pack has to hold
-	most := (q.size - last) * q.cost
+	last := (rest-1)%q.Size + 1 // what the last pack has to hold
+	most := (q.Size - last) * q.Cost
 	for _, p := range packs {
-		if p.size >= last && p.cost*q.size > q.cost*p.size {
-			most = min(most, p.cost*q.size-q.cost*last)
+		if p.Size >= last && p.Cost*q.Size > q.Cost*p.Size {
+			most = min(most, p.Cost*q.Size-q.Cost*last)
 		}
 	}
 	total := int64(0)
 	for i := range packs {
 		p := &packs[i]
-		switch r := p.cost*q.size - q.cost*p.size; {
+		switch r := p.Cost*q.Size - q.Cost*p.Size; {
 		case r > 0:
-			p.limit = min(p.limit, most/r)
+			p.Limit = min(p.Limit, most/r)
 		case r < 0:
-			least[i] = max(0, p.limit-most/-r)
+			least[i] = max(0, p.Limit-most/-r)
 		}
-		total += p.limit * p.size
+		total += p.Limit * p.Size
 	}
 	// What all the others at most leave must come from this one.
 	for i, p := range packs {
-		if others := total - p.limit*p.size; others < need {
-			least[i] = max(least[i], (need-others-1)/p.size+1)
+		if others := total - p.Limit*p.Size; others < need {
+			least[i] = max(least[i], (need-others-1)/p.Size+1)
 		}
 	}
 	return least
 }
 
-// A cover is the cheapest way to hold any amount up to a need.
+// A Cover is the cheapest way to hold any amount up to a need.
 //
 // It is dynamic programming over the amount still to cover. With the packs from
 // the i-th on, let best(i, t) be the least (cost, bulk, packs), in that order of
@@ -154,9 +157,9 @@ func reduce(need int64, packs []pack) (least []int64) {
 // Only one row of values is kept. Each pass leaves one bit for each t, "taken",
 // from which the counts are read back; where the bits of all passes would take
 // too much room, the earlier passes are run again for theirs.
-type cover struct {
-	packs   []pack  // in measures
-	measure int64   // one measure
+type Cover struct {
+	packs   []Pack  // in measures
+	Measure int64   // how much one measure is
 	top     int     // the index of the need among the amounts
 	amounts []int64 // all amounts that can be left to cover, from 0 up; if nil they are 0, 1, ..., top
 	passes  []pass
@@ -173,8 +176,8 @@ type pass struct {
 // A weight is what a choice of packs comes to.
 type weight struct{ cost, bulk, packs int64 }
 
-// never is the cost of what cannot be covered. It can be added to.
-const never = 1 << 62
+// Never is the cost of what cannot be covered. It can be added to.
+const Never = 1 << 62
 
 // atMost reports whether w is no more than v.
 func (w *weight) atMost(v *weight) bool {
@@ -187,11 +190,11 @@ func (w *weight) atMost(v *weight) bool {
 	return w.packs <= v.packs
 }
 
-// newCover readies a cover of need, at least 1. It takes the steps it needs off
+// New readies a cover of need, at least 1. It takes the steps it needs off
 // work, and reports false if the problem is too large.
-func newCover(need int64, packs []pack, work *int64) (*cover, bool) {
-	c := &cover{}
-	need, c.packs, c.measure = measured(need, packs)
+func New(need int64, packs []Pack, work *int64) (*Cover, bool) {
+	c := &Cover{}
+	need, c.packs, c.Measure = measured(need, packs)
 	if need <= maxDense {
 		c.top = int(need)
 	} else {
@@ -202,11 +205,11 @@ func newCover(need int64, packs []pack, work *int64) (*cover, bool) {
 	}
 	for kind := len(c.packs) - 1; kind >= 0; kind-- {
 		p := c.packs[kind]
-		if p.limit == (need-1)/p.size+1 {
+		if p.Limit == (need-1)/p.Size+1 {
 			c.passes = append(c.passes, pass{kind: kind, lot: 1, again: true})
 			continue
 		}
-		for lot, rest := int64(1), p.limit; rest > 0; lot *= 2 {
+		for lot, rest := int64(1), p.Limit; rest > 0; lot *= 2 {
 			lot = min(lot, rest)
 			c.passes = append(c.passes, pass{kind: kind, lot: lot})
 			rest -= lot
@@ -217,12 +220,12 @@ func newCover(need int64, packs []pack, work *int64) (*cover, bool) {
 
 // remainders returns 0 and all amounts that can be left of need with the packs
 // taken in order, ascending, or nil if there are too many.
-func remainders(need int64, packs []pack, work *int64) []int64 {
+func remainders(need int64, packs []Pack, work *int64) []int64 {
 	amounts := []int64{need}
 	for _, p := range packs {
 		for _, t := range amounts[:len(amounts):len(amounts)] {
-			for n := int64(1); n <= p.limit && t > p.size; n++ {
-				t -= p.size
+			for n := int64(1); n <= p.Limit && t > p.Size; n++ {
+				t -= p.Size
 				if amounts = append(amounts, t); len(amounts) > 8*maxSparse {
 					return nil
 				}
@@ -242,7 +245,7 @@ func remainders(need int64, packs []pack, work *int64) []int64 {
 
 // below returns the index of what is left of the t-th amount after size is
 // covered: of the least amount that is no less.
-func (c *cover) below(t int, size int64) int {
+func (c *Cover) below(t int, size int64) int {
 	if c.amounts == nil {
 		return int(max(0, int64(t)-size))
 	}
@@ -251,16 +254,16 @@ func (c *cover) below(t int, size int64) int {
 }
 
 // spend takes passes over all amounts off work, and reports whether that was enough.
-func (c *cover) spend(passes int, work *int64) bool {
+func (c *Cover) spend(passes int, work *int64) bool {
 	*work -= int64(passes) * int64(c.top+1)
 	return *work >= 0
 }
 
 // run makes passes over the amounts up to the last of best, which it fills in. It
 // returns the marks of the passes from the given one on.
-func (c *cover) run(best []weight, passes []pass, from int) [][]uint64 {
+func (c *Cover) run(best []weight, passes []pass, from int) [][]uint64 {
 	for t := range best {
-		best[t] = weight{cost: never}
+		best[t] = weight{cost: Never}
 	}
 	best[0] = weight{}
 	marks := make([][]uint64, len(passes)-from)
@@ -271,8 +274,8 @@ func (c *cover) run(best []weight, passes []pass, from int) [][]uint64 {
 			marks[k-from] = mark
 		}
 		one := c.packs[p.kind]
-		size := p.lot * one.size
-		lot := weight{p.lot * one.cost, p.lot * one.bulk, p.lot}
+		size := p.lot * one.Size
+		lot := weight{p.lot * one.Cost, p.lot * one.Bulk, p.lot}
 		// Single packs are taken again from what the pass has already done, lots
 		// from what it has not.
 		t, step := len(best)-1, -1
@@ -309,7 +312,7 @@ func (c *cover) run(best []weight, passes []pass, from int) [][]uint64 {
 
 // counts returns how many packs of each kind to take. All there are must cover
 // the need. It reports false if that takes more than work.
-func (c *cover) counts(work *int64) ([]int64, bool) {
+func (c *Cover) counts(work *int64) ([]int64, bool) {
 	kept := max(1, maxMarks/(c.top+1))
 	passes := 0
 	for hi := len(c.passes); hi > 0; hi -= kept {
@@ -328,7 +331,7 @@ func (c *cover) counts(work *int64) ([]int64, bool) {
 			p := c.passes[from+k]
 			for marks[k][t/64]>>(t%64)&1 == 1 { // never for t = 0
 				counts[p.kind] += p.lot
-				t = c.below(t, p.lot*c.packs[p.kind].size)
+				t = c.below(t, p.lot*c.packs[p.kind].Size)
 				if !p.again {
 					break
 				}
@@ -338,10 +341,10 @@ func (c *cover) counts(work *int64) ([]int64, bool) {
 	return counts, true
 }
 
-// costs returns the least cost of covering 0, 1, ... measures up to the need, never
+// Costs returns the least cost of covering 0, 1, ... measures up to the need, Never
 // where the packs do not reach. The need must be at most maxDense measures. It
 // reports false if that takes more than work.
-func (c *cover) costs(work *int64) ([]int64, bool) {
+func (c *Cover) Costs(work *int64) ([]int64, bool) {
 	if !c.spend(len(c.passes), work) {
 		return nil, false
 	}
@@ -354,8 +357,8 @@ func (c *cover) costs(work *int64) ([]int64, bool) {
 	return costs, true
 }
 
-// gcd returns the greatest common divisor of a and b, neither of them negative.
-func gcd(a, b int64) int64 {
+// GCD returns the greatest common divisor of a and b, neither of them negative.
+func GCD(a, b int64) int64 {
 	for b != 0 {
 		a, b = b, a%b
 	}
