@@ -3,7 +3,7 @@ package sizing_test
 import (
 	"testing"
 
-	"example.com/fircone/internal/proof/charts"
+	"example.com/fircone/internal/charts"
 )
 
 // Every chart in the package documentation is the output of an Example.

@@ -3,7 +3,7 @@ package units
 import (
 	"testing"
 
-	"example.com/fircone/internal/proof/charts"
+	"example.com/fircone/internal/charts"
 )
 
 func TestDocCharts(t *testing.T) {

@@ -1,4 +1,4 @@
-package proof
+package check
 
 import (
 	"go/ast"
@@ -10,7 +10,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.com/fircone/internal/proof/source"
+	"example.com/fircone/internal/check/source"
 )
 
 // Each package that ships has one package comment, in one file.

@@ -3,7 +3,7 @@
 // runs is not on the list, or if the list names one that is run or is not there.
 //
 //	go test -coverprofile=FILE PACKAGES
-//	go run ./internal/proof/covered FILE .ci/uncovered
+//	go run ./internal/check/covered FILE .ci/uncovered
 //
 // An exception is a line of three parts: the file, the first line of the statements as it
 // stands in the source, and why no test can run it:

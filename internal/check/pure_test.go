@@ -1,4 +1,4 @@
-package proof
+package check
 
 import (
 	"go/ast"
@@ -7,7 +7,7 @@ import (
 	"slices"
 	"testing"
 
-	"example.com/fircone/internal/proof/source"
+	"example.com/fircone/internal/check/source"
 )
 
 // No init function, no goroutine, no channel: a call does its work and returns.

@@ -1,4 +1,4 @@
-package proof
+package check
 
 import (
 	"go/ast"
@@ -7,7 +7,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.com/fircone/internal/proof/source"
+	"example.com/fircone/internal/check/source"
 )
 
 // coveredByType lists the methods that an Example of the error shows, however it is called: nobody calls

@@ -1,4 +1,4 @@
-package proof
+package check
 
 import (
 	"go/ast"
@@ -10,7 +10,7 @@ import (
 	"strings"
 	"testing"
 
-	"example.com/fircone/internal/proof/source"
+	"example.com/fircone/internal/check/source"
 )
 
 // texts returns the files of prose that lead a reader into the code, with the Markdown
@@ -128,7 +128,7 @@ func TestTextProgramsRun(t *testing.T) {
 				continue
 			}
 			// Inside the module, where the imports resolve; the underscore hides it from ./... .
-			dir, err := os.MkdirTemp(filepath.Join(m.Root, "internal", "proof"), "_text")
+			dir, err := os.MkdirTemp(filepath.Join(m.Root, "internal"), "_text")
 			if err != nil {
 				t.Fatal(err)
 			}

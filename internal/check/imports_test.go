@@ -1,4 +1,4 @@
-package proof
+package check
 
 import (
 	"slices"
@@ -6,7 +6,7 @@ import (
 	"sync"
 	"testing"
 
-	"example.com/fircone/internal/proof/source"
+	"example.com/fircone/internal/check/source"
 )
 
 var (
@@ -89,7 +89,7 @@ func TestImportsArePure(t *testing.T) {
 			rel, own := strings.CutPrefix(path, source.Path+"/")
 			switch by := outside[path]; {
 			case own:
-				if strings.HasPrefix(rel, "examples/") || strings.HasPrefix(rel, "internal/proof") {
+				if strings.HasPrefix(rel, "examples/") || strings.HasPrefix(rel, "internal/check") {
 					t.Errorf("%s imports %s", p.Rel(), rel)
 				}
 			case strings.Contains(path, "."):

@@ -1,4 +1,4 @@
-// Package source reads this module's own source for the tests that hold it to its
+// Package source reads the library's source for the tests that hold it to its
 // design: the files parsed, the packages type-checked.
 package source
 
@@ -19,7 +19,7 @@ import (
 	"strings"
 )
 
-// Path is the module's import path.
+// Path is the import path of the library.
 const Path = "example.com/fircone"
 
 // A Package is one package of the module: what go list says of it, and its files.
@@ -58,10 +58,10 @@ type Module struct {
 	Packages []*Package // every package of the module, sorted by path
 }
 
-// Load reads the module that the working directory is in. The packages that ship, and
+// Load reads the module of the library, as this one replaces it. The packages that ship, and
 // what they import of the module's own, are parsed and type-checked; the others are only listed.
 func Load() (*Module, error) {
-	root, err := run(".", "go", "list", "-m", "-f", "{{.Dir}}")
+	root, err := run(".", "go", "list", "-m", "-f", "{{.Dir}}", Path)
 	if err != nil {
 		return nil, err
 	}
