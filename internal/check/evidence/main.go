@@ -2,8 +2,8 @@
 // Markdown: each promise with the figure, the bar and the command that gave it. Nothing in
 // it is typed; .ci/evidence runs this.
 //
-//	go run ./internal/proof/evidence            all of it
-//	go run ./internal/proof/evidence -quick     without the other architectures and the speed
+//	.ci/evidence            all of it
+//	.ci/evidence -quick     without the other architectures and the speed
 package main
 
 import (
@@ -26,33 +26,35 @@ type row struct {
 
 // emulated is a command that runs the golden results on another architecture.
 func emulated(arch, qemu string) string {
-	return "GOARCH=" + arch + " CGO_ENABLED=0 go test -count=1 -v -exec qemu-" + qemu + "-static ./internal/proof/golden"
+	return inCheck + "GOARCH=" + arch + " CGO_ENABLED=0 go test -count=1 -v -exec qemu-" + qemu + "-static ./golden"
 }
 
-const golden = `(\d+ functions, \d+ cases)`
+const (
+	inCheck = "cd internal/check && "
+	golden  = `(\d+ lines)`
+)
 
 var rows = []row{
-	{"every exported function gives what is recorded", "20,000 cases", "go test -count=1 -v ./internal/proof/golden", golden, false},
-	{"the same bits: amd64 with fused multiply-add", "equal", "GOAMD64=v3 go test -count=1 -v ./internal/proof/golden", golden, false},
+	{"the numbers are those recorded", "equal", inCheck + "go test -count=1 -v -run Golden ./golden", golden, false},
+	{"the same bits: amd64 with fused multiply-add", "equal", inCheck + "GOAMD64=v3 go test -count=1 -v -run Golden ./golden", golden, false},
 	{"the same bits: arm64", "equal", emulated("arm64", "aarch64"), golden, true},
 	{"the same bits: arm", "equal", emulated("arm", "arm"), golden, true},
 	{"the same bits: riscv64", "equal", emulated("riscv64", "riscv64"), golden, true},
 	{"the same bits: s390x", "equal", emulated("s390x", "s390x"), golden, true},
 	{
 		"the same bits: wasm under node", "equal",
-		"GOOS=js GOARCH=wasm go test -v -exec $(go env GOROOT)/lib/wasm/go_js_wasm_exec ./internal/proof/golden", golden, true,
+		inCheck + "GOOS=js GOARCH=wasm go test -v -exec $(go env GOROOT)/lib/wasm/go_js_wasm_exec ./golden", golden, true,
 	},
-	{"compilers fuse no product into a sum", "none on 4 architectures", "go test -count=1 -v -run FuseNothing ./internal/proof", `--- (PASS: TestCompilersFuseNothing)`, false},
-	{"golden results worked out a second way", "all equal", "go test -count=1 -v -run Oracle ./internal/proof/golden", `(\d+ .*worked out again)`, false},
-	{"nothing breaks it: each parameter at its extremes", "no panic, 1 s, 64 MB a call", "go test -count=1 -v -run NothingBreaks ./internal/proof/hostile", `(\d+ functions, \d+ calls; .*)`, false},
-	{"safe from many goroutines, under the race detector", "same results, no race", "go test -count=1 -race -v ./internal/proof/shared", `(\d+ functions, \d+ calls from each of \d+ goroutines)`, false},
+	{"compilers fuse no product into a sum", "none on 4 architectures", inCheck + "go test -count=1 -v -run FuseNothing .", `--- (PASS: TestCompilersFuseNothing)`, false},
+	{"recorded numbers worked out a second way", "all true", inCheck + "go test -count=1 -v -run Oracle ./golden", `(\d+ of \d+ lines worked out again)`, false},
+	{"nothing breaks it: each field at its extremes", "no panic, no NaN, the field is named", inCheck + "go test -count=1 -v ./hostile", `(\d+ functions, \d+ calls.*)`, false},
 	{"statements that the packages' own tests run", "all but those listed", ".ci/run coverage", `(\d+ statements, \d+ of them exceptions.*)`, false},
-	{"mutants that the packages' own tests kill", "95 % in each package", "go run ./internal/proof/mutants -table", `(?m)^(.* killed, .*)$`, false},
-	{"inputs tried by fuzzing", "100,000,000", "go run ./internal/proof/campaign -total", `in all +(\d+)`, false},
+	{"mutants that the packages' own tests kill", "nine in ten", "cat .ci/mutants.tsv", `(?m)^(\w.*)$`, false},
+	{"exported names", "660, 18 types in sizing", inCheck + "go test -count=1 -v -run ExportedNamesAreFew .", `(\d+ exported identifiers.*)`, false},
 	{"a garland's length on a cone, against math/big", "1 nm", "go test -count=1 -v -run Spiral ./sizing", `worst: (.* nm)`, false},
 	{"elementary functions, against math/big", "stated in internal/elem", "go test -count=1 -v ./internal/elem", `(worst of \d+: [\d.]+ ulp)`, false},
 	{"as fast as it says, beside rivals in the same run", "in the line", "cd internal/bench && go run ./ratios -check", `(?m)^((?:ok|MISSED|MISSING) .*)$`, true},
-	{"an importer of units downloads", "decimal only", "go test -count=1 -v -run UnitsDownloadsLittle ./internal/proof", `--- (PASS: TestUnitsDownloadsLittle)`, false},
+	{"an importer of units downloads", "decimal only", inCheck + "go test -count=1 -v -run UnitsDownloadsLittle .", `--- (PASS: TestUnitsDownloadsLittle)`, false},
 	{"what ships requires", "decimal, go-colorful; go-cmp and rapid for tests", "go mod edit -json", `"Path": "((?:github|pgregory)[^"]*)"`, false},
 	{"size of the library in a browser", "told", ".ci/run wasmsize", `(?m)^(.*wasm.*\d.*)$`, true},
 }
