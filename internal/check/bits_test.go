@@ -3,103 +3,15 @@ package check
 import (
 	"bufio"
 	"fmt"
-	"go/ast"
-	constvalue "go/constant"
-	"go/token"
-	"go/types"
 	"math"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"regexp"
-	"slices"
 	"strconv"
 	"strings"
 	"testing"
 )
-
-// exact lists the functions of package math that give the same bits on every
-// architecture: those that IEEE 754 rounds correctly, and those that only look at or
-// move bits.
-var exact = []string{
-	"Abs", "Ceil", "Copysign", "FMA", "Float64bits", "Float64frombits", "Floor", "Frexp", "Inf", "IsInf", "IsNaN",
-	"Ldexp", "Max", "Min", "Mod", "NaN", "Nextafter", "Round", "RoundToEven", "Signbit", "Sqrt", "Trunc",
-}
-
-// Nothing that ships calls a function of package math whose last digits differ between
-// architectures, uses complex numbers, or float32.
-func TestFloatsAreExact(t *testing.T) {
-	m := load(t)
-	for _, p := range m.Checked() {
-		for id, obj := range p.Info.Uses {
-			f, ok := obj.(*types.Func)
-			if ok && f.Pkg() != nil && f.Pkg().Path() == "math" && !slices.Contains(exact, f.Name()) {
-				t.Errorf("%s: math.%s differs between architectures; see internal/elem", m.At(id.Pos()), f.Name())
-			}
-		}
-		for e, tv := range p.Info.Types {
-			b, ok := tv.Type.Underlying().(*types.Basic)
-			if ok && b.Info()&types.IsComplex != 0 {
-				t.Errorf("%s: complex arithmetic differs between architectures", m.At(e.Pos()))
-			}
-		}
-	}
-}
-
-// Every floating-point product that is a term of a sum is converted, float64(x*y) + z:
-// the language lets a compiler round x*y + z once, and some do.
-func TestProductsAreRounded(t *testing.T) {
-	m := load(t)
-	for _, p := range m.Checked() {
-		// scales reports whether e is a constant power of two, by which a product is exact.
-		scales := func(e ast.Expr) bool {
-			v := p.Info.Types[e].Value
-			if v == nil {
-				return false
-			}
-			f, _ := constvalue.Float64Val(constvalue.ToFloat(v))
-			frac, _ := math.Frexp(math.Abs(f))
-			return frac == 0.5
-		}
-		// product returns the multiplication that e is, before or after a change of sign.
-		var product func(e ast.Expr) *ast.BinaryExpr
-		product = func(e ast.Expr) *ast.BinaryExpr {
-			switch e := ast.Unparen(e).(type) {
-			case *ast.BinaryExpr:
-				if e.Op == token.MUL && isFloat(p.Info.TypeOf(e)) && p.Info.Types[e].Value == nil && !scales(e.X) && !scales(e.Y) {
-					return e
-				}
-			case *ast.UnaryExpr:
-				if e.Op == token.SUB || e.Op == token.ADD {
-					return product(e.X)
-				}
-			}
-			return nil
-		}
-		check := func(terms ...ast.Expr) {
-			for _, e := range terms {
-				if mul := product(e); mul != nil {
-					t.Errorf("%s: write float64(%s): a product in a sum may be fused", m.At(mul.Pos()), types.ExprString(mul))
-				}
-			}
-		}
-		for _, f := range p.Files {
-			ast.Inspect(f, func(n ast.Node) bool {
-				switch n := n.(type) {
-				case *ast.BinaryExpr:
-					if n.Op == token.ADD || n.Op == token.SUB {
-						check(n.X, n.Y)
-					}
-				case *ast.AssignStmt:
-					if n.Tok == token.ADD_ASSIGN || n.Tok == token.SUB_ASSIGN {
-						check(n.Rhs...)
-					}
-				}
-				return true
-			})
-		}
-	}
-}
 
 // The compilers fuse nothing in what ships: their own listings show no fused
 // multiply-add but at a call of math.FMA, and where one factor is a constant power of two,
@@ -149,14 +61,14 @@ func TestCompilersFuseNothing(t *testing.T) {
 				target := operands[len(operands)-1]
 				if !fused.MatchString(f[3]) {
 					delete(constants, target)
-					if v, ok := constant(operands[0]); ok && len(operands) == 2 {
+					if v, ok := fixed(operands[0]); ok && len(operands) == 2 {
 						constants[target] = v
 					}
 					continue
 				}
 				exact := false
 				for _, i := range arch.factors {
-					v, ok := constant(operands[i])
+					v, ok := fixed(operands[i])
 					if !ok {
 						v, ok = constants[operands[i]]
 					}
@@ -185,8 +97,8 @@ func TestCompilersFuseNothing(t *testing.T) {
 	}
 }
 
-// constant reads an operand that is a floating-point constant, in either of the ways that listings write one.
-func constant(operand string) (float64, bool) {
+// fixed reads an operand that is a floating-point constant, in either of the ways that listings write one.
+func fixed(operand string) (float64, bool) {
 	if hex, ok := strings.CutPrefix(operand, "$f64."); ok {
 		bits, err := strconv.ParseUint(strings.TrimSuffix(hex, "(SB)"), 16, 64)
 		return math.Float64frombits(bits), err == nil
@@ -218,9 +130,4 @@ func sourceLine(root, file, line string) (string, error) {
 		}
 	}
 	return "", fmt.Errorf("%s has no line %d", file, want)
-}
-
-func isFloat(t types.Type) bool {
-	b, ok := t.Underlying().(*types.Basic)
-	return ok && b.Info()&types.IsFloat != 0
 }

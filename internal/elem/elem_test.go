@@ -82,10 +82,6 @@ func bigCbrt(x *big.Float) *big.Float {
 	return bigExp(quo(bigLog(x), bigFloat(3)))
 }
 
-func bigPow(x, y float64) *big.Float {
-	return bigExp(mul(bigFloat(y), bigLog(bigFloat(x))))
-}
-
 func bigAtan2(y, x float64) *big.Float {
 	if x == 0 {
 		r := shift(bigPi, -1)
@@ -108,32 +104,23 @@ func bigSin(x, _ float64) *big.Float { s, _ := bigSincos(x); return s }
 func bigCos(x, _ float64) *big.Float { _, c := bigSincos(x); return c }
 
 func sinOf(x float64) float64 { s, _ := Sincos(x); return s }
+func cosOf(x float64) float64 { _, c := Sincos(x); return c }
 
 var bounds = []bound{
 	{"Exp", of1(Exp), big1(bigExp), uniform(-745, 709.78), zero, 0.75},
 	{"Exp near 0", of1(Exp), big1(bigExp), uniform(-1, 1), zero, 0.75},
-	{"Expm1", of1(Expm1), big1(bigExpm1), uniform(-1, 2), zero, 0.9},
-	{"Expm1 wide", of1(Expm1), big1(bigExpm1), uniform(-45, 709), zero, 0.9},
-	{"Expm1 tiny", of1(Expm1), big1(bigExpm1), signed(spread(-60, 0)), zero, 0.9},
 	{"Log", of1(Log), big1(bigLog), spread(-1022, 1023), zero, 0.85},
 	{"Log near 1", of1(Log), big1(bigLog), uniform(0.5, 2), zero, 0.85},
 	{"Log at 1", of1(Log), big1(bigLog), uniform(0.97, 1.03), zero, 0.85},
 	{"Log subnormal", of1(Log), big1(bigLog), spread(-1074, -1022), zero, 0.85},
-	{"Log1p", of1(Log1p), big1(bigLog1p), uniform(-1, 3), zero, 0.95},
-	{"Log1p wide", of1(Log1p), big1(bigLog1p), spread(-60, 1023), zero, 0.95},
-	{"Log1p tiny", of1(Log1p), big1(bigLog1p), signed(spread(-60, 0)), zero, 0.95},
-	{"Pow", Pow, bigPow, uniform(0, 30), uniform(-200, 200), 1},
-	{"Pow wide", Pow, bigPow, spread(-1000, 1000), uniform(-1, 1), 1},
-	{"Pow near 1", Pow, bigPow, uniform(0.99, 1.01), uniform(-60000, 60000), 1},
-	{"Pow of a color", Pow, bigPow, uniform(0, 1), func(*rand.Rand) float64 { return 2.4 }, 1},
 	{"Cbrt", of1(Cbrt), big1(bigCbrt), signed(spread(-1022, 1023)), zero, 0.51},
 	{"Cbrt subnormal", of1(Cbrt), big1(bigCbrt), signed(spread(-1074, -1022)), zero, 0.51},
 	{"Sin", of1(Sin), bigSin, uniform(-7, 7), zero, 0.9},
 	{"Sin mid", of1(Sin), bigSin, signed(spread(-30, 21)), zero, 0.9},
 	{"Sin wide", of1(Sin), bigSin, signed(spread(20, 1023)), zero, 0.9},
-	{"Cos", of1(Cos), bigCos, uniform(-7, 7), zero, 0.9},
-	{"Cos mid", of1(Cos), bigCos, signed(spread(-30, 21)), zero, 0.9},
-	{"Cos wide", of1(Cos), bigCos, signed(spread(20, 1023)), zero, 0.9},
+	{"Cos", of1(cosOf), bigCos, uniform(-7, 7), zero, 0.9},
+	{"Cos mid", of1(cosOf), bigCos, signed(spread(-30, 21)), zero, 0.9},
+	{"Cos wide", of1(cosOf), bigCos, signed(spread(20, 1023)), zero, 0.9},
 	{"Sincos", of1(sinOf), bigSin, signed(spread(-3, 40)), zero, 0.9},
 	{"Atan2", Atan2, bigAtan2, uniform(-2, 2), uniform(-2, 2), 0.6},
 	{"Atan2 wide", Atan2, bigAtan2, signed(spread(-40, 40)), signed(spread(-40, 40)), 0.6},
@@ -197,20 +184,10 @@ func TestSameBits(t *testing.T) {
 var sameBits = map[string]uint64{
 	"Exp":            0x18c5f19c487905cb,
 	"Exp near 0":     0x574d9b833bf114d3,
-	"Expm1":          0x4a4f2963f7dbdad8,
-	"Expm1 wide":     0xfa1b2aa9d0b51b35,
-	"Expm1 tiny":     0xea3d9303119ff636,
 	"Log":            0x7972366574226c58,
 	"Log near 1":     0xacaee82f0a20e08b,
 	"Log at 1":       0x7626b5dca67ab909,
 	"Log subnormal":  0x67f1433c1349c552,
-	"Log1p":          0x20121d146dcce799,
-	"Log1p wide":     0xeeab19c62069d4a6,
-	"Log1p tiny":     0x8bc627679dd5acd1,
-	"Pow":            0xa39effba46d3356b,
-	"Pow wide":       0x72e90eaaab78f3e5,
-	"Pow near 1":     0xa8956f6433363774,
-	"Pow of a color": 0x487dffabac71aa89,
 	"Cbrt":           0xd038ae4b450c9cac,
 	"Cbrt subnormal": 0x4c0ab33c052165ae,
 	"Sin":            0x1a6f1e4055756440,
@@ -263,14 +240,12 @@ func TestSpecialCases(t *testing.T) {
 		more []float64
 	}{
 		{"Exp", Exp, math.Exp, big1(bigExp), []float64{709.782712893384, 709.7827128933841, -745.1332191019411, -745.1332191019412, 710, -746, 1e10, -1e10}},
-		{"Expm1", Expm1, math.Expm1, big1(bigExpm1), []float64{709.782712893384, 709.7827128933841, 710, -36, -38, -41}},
 		{"Log", Log, math.Log, big1(bigLog), nil},
-		{"Log1p", Log1p, math.Log1p, big1(bigLog1p), []float64{-2, -1 + 0x1p-53}},
 		{"Cbrt", Cbrt, math.Cbrt, big1(bigCbrt), []float64{8, -8, 27, 1e-300 * 1e-9}},
 		// The double nearest to a multiple of π/2 (J.-M. Muller, Elementary
 		// Functions), and some that are near the ends of a way to reduce.
 		{"Sin", Sin, math.Sin, bigSin, []float64{0x1.6ac5b262ca1ffp849, math.Pi, math.Pi / 4, 1<<20 - 0x1p-33, 1 << 20, 0x1.921fb54442d18p19}},
-		{"Cos", Cos, math.Cos, bigCos, []float64{0x1.6ac5b262ca1ffp849, math.Pi / 2, math.Pi / 4, 1<<20 - 0x1p-33, 1 << 20, 0x1.921fb54442d18p19}},
+		{"Cos", cosOf, math.Cos, bigCos, []float64{0x1.6ac5b262ca1ffp849, math.Pi / 2, math.Pi / 4, 1<<20 - 0x1p-33, 1 << 20, 0x1.921fb54442d18p19}},
 		{"Sinh", Sinh, math.Sinh, big1(bigSinh), []float64{710.47, 710.4758600739439, 710.48, 711, -711, 1e10}},
 		{"Cosh", Cosh, math.Cosh, big1(bigCosh), []float64{710.47, 710.4758600739439, 710.48, 711, -711, 1e10}},
 		{"Asinh", Asinh, math.Asinh, big1(bigAsinh), nil},
@@ -288,13 +263,6 @@ func TestSpecialCases(t *testing.T) {
 	values = append(values, 2, -2, 3, -3, 0.5, -0.5, 0x1p53, -0x1p53, 0x1p53-1, 1-0x1p-53, 1e300, -1e300, 1e-300, 0x1p65)
 	for _, x := range values {
 		for _, y := range values {
-			check(fmt.Sprintf("Pow(%v, %v)", x, y), Pow(x, y), math.Pow(x, y), func() *big.Float {
-				w := bigPow(math.Abs(x), y)
-				if x < 0 && math.Mod(y, 2) != 0 {
-					w.Neg(w)
-				}
-				return w
-			}, x, y)
 			check(fmt.Sprintf("Atan2(%v, %v)", x, y), Atan2(x, y), math.Atan2(x, y), func() *big.Float { return bigAtan2(x, y) }, x, y)
 		}
 	}
@@ -347,7 +315,6 @@ func TestTables(t *testing.T) {
 		{"ln 2", ln2Hi, ln2Lo, bigLn2},
 		{"pi/2", math.Pi / 2, pio2Lo, shift(bigPi, -1)},
 		{"pi", math.Pi, piLo, bigPi},
-		{"2/3", 2.0 / 3, twoThirdsLo, quo(bigFloat(2), bigFloat(3))},
 	} {
 		off, _ := sub(add(bigFloat(c.hi), bigFloat(c.lo)), c.want).Float64()
 		if !(math.Abs(off) < 0x1p-90) {
@@ -366,8 +333,8 @@ func TestHardArguments(t *testing.T) {
 		t.Fatalf("the cosine of %v is %v", x, w)
 	}
 	for _, k := range []float64{1, -1} {
-		if u := ulps(Cos(k*x), want); !(u < 0.9) {
-			t.Errorf("Cos(%v) = %v, off by %v ulp", k*x, Cos(k*x), u)
+		if u := ulps(cosOf(k*x), want); !(u < 0.9) {
+			t.Errorf("Cos(%v) = %v, off by %v ulp", k*x, cosOf(k*x), u)
 		}
 		if u := ulps(Sin(k*x), bigSin(k*x, 0)); !(u < 0.9) {
 			t.Errorf("Sin(%v) = %v, off by %v ulp", k*x, Sin(k*x), u)
@@ -375,8 +342,8 @@ func TestHardArguments(t *testing.T) {
 	}
 	// Those below 2**20 that come nearest to an odd multiple of π/2, found by trying each: 29 and 204,551 times.
 	for _, x := range []float64{0x1.6c6cbc45dc8dep+05, 0x1.39c6fd67805a7p+18} {
-		if u := ulps(Cos(x), bigCos(x, 0)); !(u < 0.9) {
-			t.Errorf("Cos(%v) = %v, off by %v ulp", x, Cos(x), u)
+		if u := ulps(cosOf(x), bigCos(x, 0)); !(u < 0.9) {
+			t.Errorf("Cos(%v) = %v, off by %v ulp", x, cosOf(x), u)
 		}
 	}
 }

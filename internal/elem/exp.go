@@ -66,29 +66,3 @@ func expTail(r, z float64) float64 {
 	d := c15 + float64(c16*r)
 	return a + float64(z2*(b+float64(z2*(c+float64(z2*d)))))
 }
-
-// Expm1 returns e**x - 1, accurate also where x is near zero.
-// Its error is under 0.9 ulp.
-//
-// Special cases are those of [math.Expm1]: NaN for NaN, +Inf for +Inf and from
-// 709.78 up, -1 for -Inf, ±0 for ±0.
-func Expm1(x float64) float64 {
-	switch {
-	case math.IsNaN(x) || x > maxExp:
-		return x + math.Inf(1)
-	case x < -40: // e**-40 is less than half an ulp of 1
-		return -1
-	case math.Abs(x) < 0x1p-54: // also keeps the sign of zero
-		return x
-	case -0.35 < x && x < 0.5:
-		z := float64(x * x)
-		return x + (float64(z/2) + float64(z*float64(x*expTail(x, z))))
-	}
-	hi, lo, k := expPair(x, 0)
-	if k > 60 { // 1 is less than half an ulp
-		return scale(hi+lo, k)
-	}
-	hi, lo = scale(hi, k), scale(lo, k)
-	s, e := twoSum(hi, -1)
-	return s + (e + lo)
-}

@@ -187,26 +187,6 @@ var logTable = [128]struct{ c, inverse, hi, lo float64 }{
 // logTableBits is 0.6875, where the table begins.
 const logTableBits = 0x3fe6 << 48
 
-// Log1p returns the natural logarithm of 1 plus x, accurate also where x is
-// near zero. Its error is under 0.95 ulp.
-//
-// Special cases are those of [math.Log1p]: NaN for NaN and below -1, -Inf for
-// -1, +Inf for +Inf, ±0 for ±0.
-func Log1p(x float64) float64 {
-	switch {
-	case math.IsNaN(x) || x < -1:
-		return math.NaN()
-	case x == -1:
-		return math.Inf(-1)
-	case x > math.MaxFloat64:
-		return x
-	case math.Abs(x) < 0x1p-54: // also keeps the sign of zero
-		return x
-	}
-	hi, lo := log1pPair(x)
-	return hi + lo
-}
-
 // log1pPair returns the logarithm of 1+x in two parts, for finite x > -1.
 func log1pPair(x float64) (hi, lo float64) {
 	if -0.29 < x && x < 0.41 {

@@ -30,6 +30,12 @@ func twoProd(a, b float64) (p, e float64) {
 	return p, e + float64(al*bl)
 }
 
+// mulPair returns the product of two numbers of two parts each.
+func mulPair(a, al, b, bl float64) (hi, lo float64) {
+	hi, lo = twoProd(a, b)
+	return hi, lo + (float64(a*bl) + float64(al*b))
+}
+
 // split returns the upper 26 bits of a, rounded, and what they leave.
 func split(a float64) (hi, lo float64) {
 	c := float64(a * (1<<27 + 1))
@@ -68,9 +74,8 @@ const (
 	ln2Lo = math.Ln2 - ln2Hi
 )
 
-// What the nearest float64 leaves of π/2, π and 2/3.
+// What the nearest float64 leaves of π/2 and π.
 const (
-	pio2Lo      = math.Pi/2 - 0x1.921fb54442d18p0
-	piLo        = 2 * pio2Lo
-	twoThirdsLo = 2.0/3 - 0x1.5555555555555p-1
+	pio2Lo = math.Pi/2 - 0x1.921fb54442d18p0
+	piLo   = 2 * pio2Lo
 )

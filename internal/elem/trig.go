@@ -29,28 +29,10 @@ func Sin(x float64) float64 {
 	}
 }
 
-// Cos returns the cosine of the radian argument x. Its error is under 0.9 ulp,
+// Sincos returns the sine and the cosine of the radian argument x. The error of each is under 0.9 ulp,
 // whatever the size of x.
 //
-// Special cases are those of [math.Cos]: NaN for ±Inf and NaN.
-func Cos(x float64) float64 {
-	if math.IsNaN(x) || math.IsInf(x, 0) {
-		return math.NaN()
-	}
-	r, rl, q := reduceTrig(x)
-	switch q {
-	case 0:
-		return cosKernel(r, rl)
-	case 1:
-		return -sinKernel(r, rl)
-	case 2:
-		return -cosKernel(r, rl)
-	default:
-		return sinKernel(r, rl)
-	}
-}
-
-// Sincos returns Sin(x) and Cos(x).
+// Special cases are those of [math.Sincos]: NaN for ±Inf and NaN.
 func Sincos(x float64) (sin, cos float64) {
 	switch {
 	case math.IsNaN(x) || math.IsInf(x, 0):

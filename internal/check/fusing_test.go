@@ -1,94 +1,40 @@
-package elem
+package check
 
 import (
-	"bytes"
 	"fmt"
 	"go/ast"
 	"go/constant"
-	"go/importer"
 	"go/parser"
 	"go/token"
 	"go/types"
-	"io"
 	"math"
-	"os"
-	"os/exec"
-	"path/filepath"
-	"runtime"
 	"slices"
-	"strings"
 	"testing"
 )
 
-const module = "example.com/fircone"
-
-// TestSource reads every shipped package and refuses what could give different
-// bits on different machines. See [checker] for the rules.
-func TestSource(t *testing.T) {
-	if runtime.GOOS == "js" || os.Getenv("GOARCH") != "" {
-		t.Skip("needs the go command of this machine; the source is the same everywhere")
-	}
-	// The compiler's own export data tells the types of what is imported.
-	var stderr bytes.Buffer
-	cmd := exec.Command("go", "list", "-e", "-export", "-deps", "-f", "{{.ImportPath}}\t{{.Dir}}\t{{.Export}}",
-		module, module+"/units/...", module+"/palette/...", module+"/sizing/...", module+"/mantel/...", module+"/internal/elem")
-	cmd.Stderr = &stderr
-	out, err := cmd.Output()
-	if err != nil {
-		t.Fatalf("%v: %s", err, stderr.String())
-	}
-	export := map[string]string{}
-	var paths, dirs []string
-	for line := range strings.Lines(string(out)) {
-		f := strings.Split(strings.TrimSuffix(line, "\n"), "\t")
-		export[f[0]] = f[2]
-		if strings.HasPrefix(f[0]+"/", module+"/") {
-			paths, dirs = append(paths, f[0]), append(dirs, f[1])
+// Nothing that ships could give other bits on another machine. See [checker] for the rules.
+func TestSameBitsByTheSource(t *testing.T) {
+	m := load(t)
+	for _, p := range m.Checked() {
+		c := checker{fset: m.Fset, info: p.Info}
+		for _, f := range p.Files {
+			ast.PreorderStack(f, nil, c.node)
 		}
-	}
-	fset := token.NewFileSet()
-	imp := importer.ForCompiler(fset, "gc", func(path string) (io.ReadCloser, error) {
-		return os.Open(export[path])
-	})
-	seen := false
-	for i, path := range paths {
-		names, err := filepath.Glob(filepath.Join(dirs[i], "*.go"))
-		if err != nil {
-			t.Fatal(err)
-		}
-		var files []*ast.File
-		for _, name := range names {
-			if strings.HasSuffix(name, "_test.go") {
-				continue
-			}
-			f, err := parser.ParseFile(fset, name, nil, parser.SkipObjectResolution)
-			if err != nil {
-				t.Fatal(err)
-			}
-			files = append(files, f)
-		}
-		for _, fault := range check(t, fset, imp, path, files) {
+		for _, fault := range c.faults {
 			t.Error(fault)
 		}
-		seen = seen || path == module+"/internal/elem"
-	}
-	if !seen {
-		t.Errorf("go list did not list this package, but %v", paths)
 	}
 }
 
-// check returns the faults in one package.
-func check(t *testing.T, fset *token.FileSet, imp types.Importer, path string, files []*ast.File) []string {
-	t.Helper()
+// faults returns the faults in one file.
+func faults(fset *token.FileSet, imp types.Importer, path string, f *ast.File) []string {
 	info := &types.Info{Types: map[ast.Expr]types.TypeAndValue{}, Uses: map[*ast.Ident]types.Object{}}
 	conf := types.Config{Importer: imp}
-	if _, err := conf.Check(path, fset, files, info); err != nil {
+	if _, err := conf.Check(path, fset, []*ast.File{f}, info); err != nil {
 		return []string{err.Error()}
 	}
 	c := checker{fset: fset, info: info}
-	for _, f := range files {
-		ast.PreorderStack(f, nil, c.node)
-	}
+	ast.PreorderStack(f, nil, c.node)
 	return c.faults
 }
 
@@ -256,7 +202,7 @@ func TestChecker(t *testing.T) {
 		if err != nil {
 			t.Fatalf("%s: %v", tt.body, err)
 		}
-		got := check(t, fset, fakeMath{}, "p", []*ast.File{f})
+		got := faults(fset, fakeMath{}, "p", f)
 		if len(got) != tt.faults {
 			t.Errorf("%s (%s): %d faults, want %d: %q", tt.body, tt.reason, len(got), tt.faults, got)
 		}
