@@ -22,6 +22,7 @@ import (
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/placement"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -87,15 +88,15 @@ func pictures(height units.Length, exposure sizing.Exposure, shelf units.Length)
 
 // kinds are what hangs in the ticket hall, a type for each foot of height.
 var kinds = []placement.Piece{
-	{Type: "globe", Size: 4 * units.Inch},
-	{Type: "lantern", Size: 4 * units.Inch},
-	{Type: "drum", Size: 4 * units.Inch},
-	{Type: "bell", Size: 3 * units.Inch},
-	{Type: "locomotive", Size: 3 * units.Inch},
-	{Type: "pine cone", Size: 3 * units.Inch},
-	{Type: "star", Size: 2 * units.Inch},
-	{Type: "whistle", Size: 2 * units.Inch},
-	{Type: "snowflake", Size: 2 * units.Inch},
+	{Item: shopping.Item{Kind: shopping.Ornament, Type: "globe", Size: 4 * units.Inch}},
+	{Item: shopping.Item{Kind: shopping.Ornament, Type: "lantern", Size: 4 * units.Inch}},
+	{Item: shopping.Item{Kind: shopping.Ornament, Type: "drum", Size: 4 * units.Inch}},
+	{Item: shopping.Item{Kind: shopping.Ornament, Type: "bell", Size: 3 * units.Inch}},
+	{Item: shopping.Item{Kind: shopping.Ornament, Type: "locomotive", Size: 3 * units.Inch}},
+	{Item: shopping.Item{Kind: shopping.Ornament, Type: "pine cone", Size: 3 * units.Inch}},
+	{Item: shopping.Item{Kind: shopping.Ornament, Type: "star", Size: 2 * units.Inch}},
+	{Item: shopping.Item{Kind: shopping.Ornament, Type: "whistle", Size: 2 * units.Inch}},
+	{Item: shopping.Item{Kind: shopping.Ornament, Type: "snowflake", Size: 2 * units.Inch}},
 }
 
 // tree sizes the ticket hall by rule: the large types at the low end of what the
@@ -119,7 +120,7 @@ func tree(height units.Length, exposure sizing.Exposure, colors palette.Palette)
 	var pieces []placement.Piece
 	for i := range types {
 		p := kinds[i%len(kinds)]
-		switch p.Size {
+		switch p.Item.Size {
 		case 4 * units.Inch:
 			p.Count = each.Min
 		case 3 * units.Inch:
@@ -128,9 +129,9 @@ func tree(height units.Length, exposure sizing.Exposure, colors palette.Palette)
 			p.Count = each.Max
 		}
 		if i >= len(kinds) {
-			p.Type += fmt.Sprintf(" %d", i/len(kinds)+1)
+			p.Item.Type += fmt.Sprintf(" %d", i/len(kinds)+1)
 		}
-		p.Swatch = swatches[i%len(swatches)].Name
+		p.Item.Color = swatches[i%len(swatches)].Name
 		pieces = append(pieces, p)
 	}
 	drape := sizing.Drape{Span: 14 * units.Inch, Sag: 2 * units.Inch}

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strconv"
 
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -18,10 +19,6 @@ type arrangement struct {
 	spots []spot
 	who   []int32   // the piece at each spot
 	depth []float64 // of each spot
-}
-
-func (a arrangement) place(i int) Place {
-	return a.stand.place(int(a.who[i]), a.spots[i], a.depth[i])
 }
 
 // arrange finds the places of pieces, or the most of them that fit.
@@ -78,43 +75,52 @@ func share(kinds []kind, n, total int) []kind {
 // kinds returns what is to be known of the pieces, and how many there are.
 func (s stand) kinds(fn string, pieces []Piece) (kinds []kind, total int, err error) {
 	var smallest, largest units.Length
-	var classes [2]map[string]int32
+	var classes [2]map[shopping.Item]int32
 	for l := range classes {
-		classes[l] = make(map[string]int32)
+		classes[l] = make(map[shopping.Item]int32)
 	}
-	class := func(l int, name string) int32 {
-		c, ok := classes[l][name]
+	class := func(l int, what shopping.Item) int32 {
+		c, ok := classes[l][what]
 		if !ok {
 			c = int32(len(classes[l]))
-			classes[l][name] = c
+			classes[l][what] = c
 		}
 		return c
 	}
 	first := true
-	for _, p := range pieces {
-		switch {
-		case p.Size < 0 || p.Size > maxSize:
-			return nil, 0, rangeError(fn, "Piece.Size", p.Size.String(), "0 ft to 10 ft")
-		case p.Count < 0 || p.Count > MaxPieces-total:
-			return nil, 0, rangeError(fn, "Piece.Count", strconv.Itoa(p.Count), "0 or more, "+strconv.Itoa(MaxPieces)+" pieces in all")
+	for i, p := range pieces {
+		at := "/pieces/" + strconv.Itoa(i)
+		if _, err := p.Item.MarshalText(); err != nil {
+			return nil, 0, inside(fn, at+"/item", err)
 		}
-		k := kind{class: [2]int32{class(0, p.Type), -1}, count: p.Count, radius: float64(p.Size) / 2 / s.height}
-		if p.Swatch != "" {
-			k.class[1] = class(1, p.Swatch)
+		size := p.Item.Size
+		switch {
+		case size > maxSize:
+			return nil, 0, rangeError(fn, at+"/item", size.String(), "a size of 0 ft to 10 ft")
+		case p.Count < 0 || p.Count > MaxPieces-total:
+			return nil, 0, rangeError(fn, at+"/count", strconv.Itoa(p.Count), "0 or more, "+strconv.Itoa(MaxPieces)+" pieces in all")
+		}
+		k := kind{
+			class:  [2]int32{class(0, shopping.Item{Kind: p.Item.Kind, Type: p.Item.Type}), -1},
+			count:  p.Count,
+			radius: float64(size) / 2 / s.height,
+		}
+		if p.Item.Color != "" {
+			k.class[1] = class(1, shopping.Item{Color: p.Item.Color})
 		}
 		if p.Count > 0 {
 			if first {
-				smallest, largest, first = p.Size, p.Size, false
+				smallest, largest, first = size, size, false
 			}
-			smallest, largest = min(smallest, p.Size), max(largest, p.Size)
+			smallest, largest = min(smallest, size), max(largest, size)
 		}
 		total += p.Count
 		kinds = append(kinds, k)
 	}
 	if smallest < largest {
 		for i, p := range pieces {
-			kinds[i].rank = float64(2*p.Size-smallest-largest) / float64(largest-smallest)
-			kinds[i].deep = deepest * float64(p.Size-smallest) / float64(largest-smallest)
+			kinds[i].rank = float64(2*p.Item.Size-smallest-largest) / float64(largest-smallest)
+			kinds[i].deep = deepest * float64(p.Item.Size-smallest) / float64(largest-smallest)
 		}
 	}
 	return kinds, total, nil

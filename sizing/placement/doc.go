@@ -11,9 +11,8 @@
 //
 // # The question
 //
-// A [Layout] is a tree and the way it faces; a [Piece] is something to hang, and
-// how often. [Layout.Places] gives the places one by one, [Layout.AppendPlaces] as
-// a slice. On the 9 ft tree in the ticket hall of the station hang 81 pieces of nine
+// A [Layout] is a tree and the way it faces; a [Piece] is so many of one item to
+// hang. [Layout.Places] returns a place for each. On the 9 ft tree in the ticket hall of the station hang 81 pieces of nine
 // types, as many of each size as [sizing.MixOf] has:
 //
 //	81 pieces by size, how many and how high on average:
@@ -52,7 +51,7 @@
 //	method                             mean   worst mean   least   worst least
 //	at random                          0.47         0.42    0.09          0.00
 //	golden angle                       0.88         0.85    0.76          0.70
-//	an even spiral (Layout.Spiral)     0.90         0.85    0.78          0.72
+//	an even spiral                     0.90         0.85    0.78          0.72
 //	Layout.Places                      0.96         0.94    0.93          0.88
 //
 // (Mean and least are averages over the shapes.) Where
@@ -63,8 +62,6 @@
 // [Layout.Places] begins with the even spiral, pushes apart what is too near, and
 // then exchanges pieces until each type and color is even as well. It takes a small
 // fraction of a second for a dressed tree, and time in proportion to the count.
-// [Layout.Spiral] needs no memory and does a million places in a quarter of a
-// second, where all that matters is that they are spread.
 //
 // # Where each size goes
 //

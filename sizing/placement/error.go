@@ -1,6 +1,7 @@
 package placement
 
 import (
+	"errors"
 	"strings"
 
 	"example.com/fircone/units"
@@ -19,4 +20,24 @@ func clip(s string) string {
 
 func rangeError(fn, field, value, want string) error {
 	return &units.Error{Func: "placement." + fn, Field: field, Value: value, Want: want, Err: units.ErrRange}
+}
+
+// inside returns err, which another package has about the value at a pointer, as fn
+// says it.
+func inside(fn, pointer string, err error) error {
+	var e *units.Error
+	if !errors.As(err, &e) {
+		return err
+	}
+	at := *e
+	at.Func = "placement." + fn
+	switch {
+	case strings.HasPrefix(e.Field, "/"):
+		at.Field = pointer + e.Field
+	case strings.HasSuffix(pointer, "/"+e.Field): // a plain value, which is there itself
+		at.Field = pointer
+	default:
+		at.Field = pointer + "/" + strings.ToLower(e.Field[:1]) + e.Field[1:]
+	}
+	return &at
 }

@@ -311,7 +311,7 @@ type method struct {
 var methods = []method{
 	{"random", "at random", random},
 	{"golden", "golden angle", golden},
-	{"spiral", "an even spiral (Layout.Spiral)", plain},
+	{"spiral", "an even spiral", plain},
 	{"even", "Layout.Places", even},
 }
 

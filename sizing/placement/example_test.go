@@ -9,6 +9,7 @@ import (
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/placement"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -19,15 +20,15 @@ func ticketHall() (placement.Layout, []placement.Piece) {
 	layout := placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot, BareTip: 10 * units.Inch}}
 	const large, medium, small = 11 * units.Inch / 2, 4 * units.Inch, 5 * units.Inch / 2
 	return layout, []placement.Piece{
-		{Type: "globe", Size: large, Swatch: "red", Count: 8},
-		{Type: "lantern", Size: large, Swatch: "cream", Count: 8},
-		{Type: "drum", Size: medium, Swatch: "brass", Count: 8},
-		{Type: "bell", Size: medium, Swatch: "blue", Count: 8},
-		{Type: "locomotive", Size: medium, Swatch: "red", Count: 8},
-		{Type: "pine cone", Size: small, Swatch: "cream", Count: 10},
-		{Type: "star", Size: small, Swatch: "brass", Count: 10},
-		{Type: "whistle", Size: small, Swatch: "blue", Count: 10},
-		{Type: "snowflake", Size: small, Swatch: "red", Count: 11},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "globe", Size: large, Color: "red"}, Count: 8},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "lantern", Size: large, Color: "cream"}, Count: 8},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "drum", Size: medium, Color: "brass"}, Count: 8},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "bell", Size: medium, Color: "blue"}, Count: 8},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "locomotive", Size: medium, Color: "red"}, Count: 8},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "pine cone", Size: small, Color: "cream"}, Count: 10},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "star", Size: small, Color: "brass"}, Count: 10},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "whistle", Size: small, Color: "blue"}, Count: 10},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "snowflake", Size: small, Color: "red"}, Count: 11},
 	}
 }
 
@@ -40,14 +41,10 @@ func ExampleLayout_Places() {
 		fmt.Println(err)
 		return
 	}
-	n := 0
-	for p := range places {
-		if n < 3 {
-			fmt.Println(pieces[p.Piece].Type, p)
-		}
-		n++
+	for _, p := range places[:3] {
+		fmt.Println(p.Item.Type, p)
 	}
-	fmt.Println(n, "places")
+	fmt.Println(len(places), "places")
 	// Output:
 	// snowflake 7 ft 11 in up at 12 o'clock
 	// pine cone 7 ft 3 1/2 in up at 5 o'clock
@@ -60,7 +57,7 @@ func ExampleLayout_Places() {
 // from each to the next; what is set back comes nearer.
 func Example_ticketHall() {
 	layout, pieces := ticketHall()
-	places, err := layout.AppendPlaces(nil, pieces)
+	places, err := layout.Places(pieces)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -70,7 +67,7 @@ func Example_ticketHall() {
 		var n int
 		var height, depth units.Length
 		for _, p := range places {
-			if pieces[p.Piece].Size == size {
+			if p.Item.Size == size {
 				n++
 				height += p.Height
 				depth += p.Depth
@@ -124,25 +121,19 @@ func Example_pieces() {
 				}
 			}
 			size.Count -= count
-			pieces = append(pieces, placement.Piece{
-				Type:   fmt.Sprintf("%s ball %d", row.Swatch.Name, i+1),
-				Swatch: row.Swatch.Name,
-				Size:   size.Diameter,
-				Count:  count,
-			})
+			pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: fmt.Sprintf("%s ball %d", row.Swatch.Name, i+1), Color: row.Swatch.Name, Size: size.Diameter}, Count: count})
 		}
 	}
 	for _, p := range pieces {
-		fmt.Printf("%d x %s, %v\n", p.Count, p.Type, p.Size)
+		fmt.Printf("%d x %s, %v\n", p.Count, p.Item.Type, p.Item.Size)
 	}
 
-	places, err := layout.AppendPlaces(nil, pieces)
+	places, err := layout.Places(pieces)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	first := places[0]
-	fmt.Printf("%d places; at the top a %s, %v\n", len(places), pieces[first.Piece].Type, first)
+	fmt.Printf("%d places; at the top a %s, %v\n", len(places), places[0].Item.Type, places[0])
 	// Output:
 	// 7 x crimson ball 1, 2 in
 	// 6 x crimson ball 2, 2 in
@@ -156,9 +147,9 @@ func Example_pieces() {
 
 // By hand: the half tree is seen from 9 by way of 6 to 3 o'clock, and 24 picks are
 // 24 places.
-func ExampleLayout_AppendPlaces() {
+func ExampleLayout_Places_picks() {
 	layout := placement.Layout{Tree: sizing.Tree{Height: 8 * units.Foot, Exposure: sizing.HalfTree}}
-	places, err := layout.AppendPlaces(nil, []placement.Piece{{Type: "pick", Count: 24}})
+	places, err := layout.Places([]placement.Piece{{Item: shopping.Item{Kind: shopping.Pick}, Count: 24}})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -170,31 +161,6 @@ func ExampleLayout_AppendPlaces() {
 	fmt.Println(len(places), "picks, by the clock from 1:", byClock[1:])
 	// Output:
 	// 24 picks, by the clock from 1: [0 0 2 4 5 2 3 4 4 0 0 0]
-}
-
-// H. Vogel, Mathematical Biosciences 44 (1979) 179-189: equal shares of the
-// surface. By hand: on a whole cone the share above a depth of z below the tip of a
-// tree of height h is (z/h)², so that place k of 8 is at z = h·√((k - ½)/8): with
-// h = 8 ft, 2, 3.464, 4.472, 5.292, 6, 6.633, 7.211 and 7.746 ft below the tip.
-func ExampleLayout_Spiral() {
-	layout := placement.Layout{Tree: sizing.Tree{Height: 8 * units.Foot}}
-	places, err := layout.Spiral(8)
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	for p := range places {
-		fmt.Printf("%.3f ft below the tip\n", (layout.Tree.Height - p.Height).Feet())
-	}
-	// Output:
-	// 2.000 ft below the tip
-	// 3.464 ft below the tip
-	// 4.472 ft below the tip
-	// 5.292 ft below the tip
-	// 6.000 ft below the tip
-	// 6.633 ft below the tip
-	// 7.211 ft below the tip
-	// 7.746 ft below the tip
 }
 
 // The garland that package sizing measures, as a line: OpenStax, Calculus Volume 3,
@@ -228,7 +194,7 @@ func ExampleLayout_Wind() {
 // lowest: 8, 27 and 45 of them.
 func ExampleOrder_Sections() {
 	layout, pieces := ticketHall()
-	places, err := layout.AppendPlaces(nil, pieces)
+	places, err := layout.Places(pieces)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -241,7 +207,7 @@ func ExampleOrder_Sections() {
 	for _, s := range sections {
 		fmt.Println(s)
 	}
-	fmt.Println("first, a", pieces[sections[0].Places[0].Piece].Type, sections[0].Places[0])
+	fmt.Println("first, a", sections[0].Places[0].Item.Type, sections[0].Places[0])
 	// Output:
 	// level 1, 0 ft to 3 ft, at 6 o'clock: 11 pieces
 	// level 1, 0 ft to 3 ft, at 9 o'clock: 12 pieces
@@ -323,16 +289,16 @@ func ExampleSection_String() {
 // which is π·9 in·28.5 in or 5.6 sq ft.
 func ExampleError_Error() {
 	layout := placement.Layout{Tree: sizing.Tree{Height: 27 * units.Inch, Base: 18 * units.Inch}}
-	_, err := layout.AppendPlaces(nil, []placement.Piece{{Type: "ball", Size: units.Foot, Count: 20}})
+	_, err := layout.Places([]placement.Piece{{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Size: units.Foot}, Count: 20}})
 	fmt.Println(err)
 	// Output:
-	// placement.Layout.AppendPlaces: pieces "20": does not fit: want at most 4 in these proportions
+	// placement.Layout.Places: pieces "20": does not fit: want at most 4 in these proportions
 }
 
 // As for Error.
 func ExampleError_Unwrap() {
 	layout := placement.Layout{Tree: sizing.Tree{Height: 6 * units.Foot}, Facing: 400 * placement.Degree}
-	_, err := layout.Spiral(10)
+	_, err := layout.Places(nil)
 	fmt.Println(errors.Is(err, units.ErrRange), errors.Is(err, units.ErrFit))
 	// Output: true false
 }

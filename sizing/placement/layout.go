@@ -1,17 +1,16 @@
 package placement
 
 import (
-	"iter"
 	"math"
 	"strconv"
 
 	"example.com/fircone/internal/elem"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
 // A Layout is a tree and how it stands. Only the Height of Tree is required.
-// Layouts are equal if == says so.
 type Layout struct {
 	// Tree is the tree. Its pieces go between its lowest branches and its bare
 	// tip, on as much of the way round as its exposure has.
@@ -26,35 +25,27 @@ type Layout struct {
 	Mirror bool `json:"mirror"`
 }
 
-// A Piece is something to hang, and how often.
+// A Piece is so many of one item to hang.
 type Piece struct {
-	// Type is what it is. Pieces of one Type are kept apart, whatever their size.
-	Type string `json:"type"`
-
-	// Size is its diameter, zero to 10 ft. Zero takes no room.
-	Size units.Length `json:"size"`
-
-	// Swatch is its color. Pieces of one Swatch are kept apart, whatever their
-	// Type; those without one go anywhere.
-	Swatch string `json:"swatch"`
+	// Item is what it is. Its size is at most 10 ft; one with no size takes no room.
+	// Items of one kind and type are kept apart, and so are items of one color.
+	Item shopping.Item `json:"item"`
 
 	// Count is how many there are, none or more.
 	Count int `json:"count"`
 }
 
-// A Point is where something is: X to the right of the trunk as the viewer sees
-// it, Y away from the viewer, Z above the floor. Points are equal if == says so.
-type Point struct {
+// A Position is a point in the room: X to the right of the trunk as the viewer sees
+// it, Y away from the viewer, Z above the floor.
+type Position struct {
 	X units.Length `json:"x"`
 	Y units.Length `json:"y"`
 	Z units.Length `json:"z"`
 }
 
-// A Place is where one piece goes, that is, its middle. Places are equal if ==
-// says so.
+// A Place is where one item goes, that is, its middle.
 type Place struct {
-	// Piece is the index of the piece in the list that was placed.
-	Piece int `json:"piece"`
+	Item shopping.Item `json:"item"`
 
 	// Height is above the floor.
 	Height units.Length `json:"height"`
@@ -67,7 +58,7 @@ type Place struct {
 	Depth units.Length `json:"depth"`
 
 	// At is the same in space, to the nanometer; Azimuth is rounded.
-	At Point `json:"at"`
+	At Position `json:"at"`
 }
 
 // String returns one line, "4 ft 2 1/2 in up at 6 o'clock, 0 in deep", to half an inch.
@@ -79,11 +70,8 @@ func (p Place) String() string {
 	return s
 }
 
-// The most that is placed at once.
-const (
-	MaxPieces = 100_000    // by Layout.Places
-	MaxSpiral = 10_000_000 // by Layout.Spiral
-)
+// MaxPieces is the most that [Layout.Places] places at once.
+const MaxPieces = 100_000
 
 const maxSize = 10 * units.Foot
 
@@ -98,14 +86,14 @@ type stand struct {
 func (l Layout) stand(fn string) (stand, error) {
 	cone, err := l.Tree.Cone()
 	if err != nil {
-		return stand{}, err
+		return stand{}, inside(fn, "/tree", err)
 	}
 	degrees, err := l.Tree.Exposure.Degrees()
 	if err != nil {
-		return stand{}, err
+		return stand{}, inside(fn, "/tree/exposure", err)
 	}
 	if l.Facing < -fullTurn || l.Facing > fullTurn {
-		return stand{}, rangeError(fn, "Facing", l.Facing.String(), "-360° to 360°")
+		return stand{}, rangeError(fn, "/facing", l.Facing.String(), "-360° to 360°")
 	}
 	height := float64(l.Tree.Height)
 	r, h := float64(cone.BaseDiameter)/height/2, float64(cone.Height)/height
@@ -130,10 +118,10 @@ func (s stand) length(x float64) units.Length { return units.Length(math.Round(x
 
 // point returns the point on the surface at p, moved inward by depth and down by
 // drop, and its azimuth.
-func (s stand) point(p spot, depth, drop float64) (Point, Angle) {
+func (s stand) point(p spot, depth, drop float64) (Position, Angle) {
 	sin, cos := elem.Sincos(p.azimuth + float64(s.facing.Degrees()/180*math.Pi))
 	r := float64(p.slant*s.sin) - depth
-	at := Point{s.length(float64(r * sin)), s.length(float64(-r * cos)), s.length(1 - float64(p.slant*s.cos) - drop)}
+	at := Position{s.length(float64(r * sin)), s.length(float64(-r * cos)), s.length(1 - float64(p.slant*s.cos) - drop)}
 	azimuth := (Angle(math.Round(p.azimuth/math.Pi*float64(halfTurn))) + s.facing).normal()
 	if s.mirror {
 		at.X, azimuth = -at.X, (-azimuth).normal()
@@ -141,49 +129,9 @@ func (s stand) point(p spot, depth, drop float64) (Point, Angle) {
 	return at, azimuth
 }
 
-func (s stand) place(piece int, p spot, depth float64) Place {
+func (s stand) place(item shopping.Item, p spot, depth float64) Place {
 	at, azimuth := s.point(p, depth, 0)
-	return Place{Piece: piece, Height: at.Z, Azimuth: azimuth, Depth: s.length(depth), At: at}
-}
-
-// Spiral returns n places, 0 to 10,000,000, one after the other from the top
-// down and with no memory of those before. Place k of n, from 1, shares the
-// surface equally with the others: above it lies the share (k - 1/2)/n of it.
-// They follow a spiral with as much room between its turns as along it,
-//
-//	s = √(t² + (b² - t²)·(k - ½)/n)     azimuth = arc·(s - t)·√(n/A)
-//
-// where t, s and b are the distances along the slope from the tip to the upper
-// edge, the place and the lower edge, and A is the dressed area. Where only part
-// is dressed, each turn is a row from one side to the other.
-//
-// Over trees from pencil to flared and 30 to 3,000 places, the mean distance to
-// the nearest neighbor is 0.90 of that in a hexagonal pattern on average, and the
-// least 0.72 of it; golden-angle placing has 0.88 and 0.70. [Layout.Places] is
-// better, and takes memory and some hundred times as long.
-//
-// It returns an [units.Error] wrapping [units.ErrRange] if n or Facing is out of range, and
-// the errors of [sizing.Tree.Cone] and [sizing.Exposure.Degrees].
-//
-// Source: equal shares as in H. Vogel, Mathematical Biosciences 44 (1979)
-// 179-189; the even spiral as for points on a sphere in E. B. Saff and A. B. J.
-// Kuijlaars, Mathematical Intelligencer 19 (1997) 5-11, from memory.
-func (l Layout) Spiral(n int) (iter.Seq[Place], error) {
-	const fn = "Layout.Spiral"
-	s, err := l.stand(fn)
-	if err != nil {
-		return nil, err
-	}
-	if n < 0 || n > MaxSpiral {
-		return nil, rangeError(fn, "n", strconv.Itoa(n), "0 to "+strconv.Itoa(MaxSpiral))
-	}
-	return func(yield func(Place) bool) {
-		for k := range n {
-			if !yield(s.place(0, s.spiral(k, n), 0)) {
-				return
-			}
-		}
-	}, nil
+	return Place{Item: item, Height: at.Z, Azimuth: azimuth, Depth: s.length(depth), At: at}
 }
 
 // Places returns a place for each of the pieces, roughly from the top down.
@@ -192,9 +140,9 @@ func (l Layout) Spiral(n int) (iter.Seq[Place], error) {
 //     mean distance to the nearest neighbor is at least 0.93 of that in a
 //     hexagonal pattern, √(2·A/(√3·n)) for n places on the area A, and the least
 //     is at least 0.78 of it, before pieces are set back among the branches.
-//   - Each Type is even by itself: where there are five or more, no two of
+//   - Each type is even by itself: where there are five or more, no two of
 //     them are nearer than half of that distance for the type alone; and so is
-//     each Swatch. Where there are five types or more, none of them half as
+//     each color. Where there are five types or more, none of them half as
 //     numerous again as a fifth, no two of a type are neighbors.
 //   - Larger pieces hang lower and deeper. The largest are set back a third of
 //     the way from the tips to the trunk and the smallest not at all, and the
@@ -204,38 +152,23 @@ func (l Layout) Spiral(n int) (iter.Seq[Place], error) {
 //     topper is, or below the lowest branches.
 //
 // The same arguments give the same places on every machine. It takes time and
-// memory proportional to the number of pieces. The places are found at once, and
-// handed out one by one with no more memory.
+// memory proportional to the number of pieces.
 //
 // It returns an [units.Error] wrapping [units.ErrFit] if there is no room for all, which says
-// for how many there is; one wrapping [units.ErrRange] if a Size, a Count or Facing is
-// out of its range or there are more than 100,000 pieces; and the errors of
+// for how many there is; one wrapping [units.ErrRange] if a size, a count or Facing is
+// out of its range or there are more than 100,000 pieces; one wrapping [units.ErrName]
+// or [units.ErrSyntax] if an item cannot be written; and the errors of
 // [sizing.Tree.Cone] and [sizing.Exposure.Degrees].
 //
 // Source: common practice for what goes where; the shares are ours.
-func (l Layout) Places(pieces []Piece) (iter.Seq[Place], error) {
+func (l Layout) Places(pieces []Piece) ([]Place, error) {
 	a, err := l.arrange("Layout.Places", pieces)
 	if err != nil {
 		return nil, err
 	}
-	return func(yield func(Place) bool) {
-		for i := range a.spots {
-			if !yield(a.place(i)) {
-				return
-			}
-		}
-	}, nil
-}
-
-// AppendPlaces appends to dst what [Layout.Places] returns. On error it returns dst as
-// it was. Its errors are those of Layout.Places.
-func (l Layout) AppendPlaces(dst []Place, pieces []Piece) ([]Place, error) {
-	a, err := l.arrange("Layout.AppendPlaces", pieces)
-	if err != nil {
-		return dst, err
+	places := make([]Place, len(a.spots))
+	for i, p := range a.spots {
+		places[i] = a.stand.place(pieces[a.who[i]].Item, p, a.depth[i])
 	}
-	for i := range a.spots {
-		dst = append(dst, a.place(i))
-	}
-	return dst, nil
+	return places, nil
 }

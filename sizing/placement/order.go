@@ -73,15 +73,15 @@ func (o Order) Sections(places []Place) ([]Section, error) {
 	}
 	switch {
 	case o.Level < units.Inch || o.Level > highest:
-		return nil, rangeError(fn, "Level", o.Level.String(), "1 in to 100 ft")
+		return nil, rangeError(fn, "/level", o.Level.String(), "1 in to 100 ft")
 	case o.Faces < 1 || o.Faces > 12:
-		return nil, rangeError(fn, "Faces", strconv.Itoa(o.Faces), "1 to 12")
+		return nil, rangeError(fn, "/faces", strconv.Itoa(o.Faces), "1 to 12")
 	case o.Reach < 0 || o.Reach > highest:
-		return nil, rangeError(fn, "Reach", o.Reach.String(), "0 ft to 100 ft")
+		return nil, rangeError(fn, "/reach", o.Reach.String(), "0 ft to 100 ft")
 	}
-	for _, p := range places {
+	for i, p := range places {
 		if p.Height < 0 || p.Height > highest {
-			return nil, rangeError(fn, "Place.Height", p.Height.String(), "0 ft to 100 ft")
+			return nil, rangeError(fn, "/places/"+strconv.Itoa(i)+"/height", p.Height.String(), "0 ft to 100 ft")
 		}
 	}
 	sorted := slices.Clone(places)

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.com/fircone/sizing/placement"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
 	"pgregory.net/rapid"
@@ -27,7 +28,7 @@ func TestSections(t *testing.T) {
 				Height:  units.Length(rapid.IntRange(0, 1200).Draw(t, "height, in/10")) * units.Inch / 10,
 				Azimuth: placement.Angle(rapid.IntRange(-36, 36).Draw(t, "azimuth, 5°")) * 5 * placement.Degree,
 				Depth:   units.Length(rapid.IntRange(0, 3).Draw(t, "depth, in")) * units.Inch,
-				Piece:   len(given),
+				Item:    shopping.Item{Size: units.Length(len(given))},
 			})
 		}
 		before := slices.Clone(given)
@@ -46,10 +47,10 @@ func TestSections(t *testing.T) {
 			}
 			climb := false
 			for j, p := range s.Places {
-				if seen[p.Piece] || p != given[p.Piece] {
+				if seen[p.Item.Size] || p != given[p.Item.Size] {
 					t.Fatal("twice, or another")
 				}
-				seen[p.Piece] = true
+				seen[p.Item.Size] = true
 				if p.Height < s.From || p.Height >= s.To {
 					t.Fatalf("%v in %v", p, s)
 				}

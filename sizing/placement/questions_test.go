@@ -2,10 +2,10 @@ package placement_test
 
 import (
 	"fmt"
-	"slices"
 
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/placement"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -14,15 +14,14 @@ import (
 // half that is seen is from 9 by way of 6 to 3 o'clock.
 func ExampleLayout_Places_question() {
 	layout := placement.Layout{Tree: sizing.Tree{Height: 54 * units.Inch, Exposure: sizing.InCorner}}
-	seq, err := layout.Places([]placement.Piece{
-		{Type: "ball", Size: 3 * units.Inch, Count: 4},
-		{Type: "ball", Size: 2 * units.Inch, Count: 8},
+	places, err := layout.Places([]placement.Piece{
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Size: 3 * units.Inch}, Count: 4},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Size: 2 * units.Inch}, Count: 8},
 	})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	places := slices.Collect(seq)
 	seen := true
 	for _, p := range places {
 		clock := p.Azimuth.Clock()
@@ -31,7 +30,7 @@ func ExampleLayout_Places_question() {
 	fmt.Println(len(places), "places, all where they are seen:", seen)
 	fmt.Println("the topmost, a small one:", places[0])
 	for _, p := range places {
-		if p.Piece == 0 {
+		if p.Item.Size == 3*units.Inch {
 			fmt.Println("large:", p)
 		}
 	}

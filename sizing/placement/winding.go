@@ -10,7 +10,7 @@ import (
 )
 
 // A Winding is a garland or a string of lights that goes round a tree from the
-// bare tip down to the lowest branches. Windings are equal if == says so.
+// bare tip down to the lowest branches.
 type Winding struct {
 	// Spacing is how far its turns are apart along the slope, 1/4 in to 100 ft,
 	// as in sizing.Cone.SpiralLength and sizing.Look.
@@ -46,25 +46,25 @@ const (
 // It returns an [units.Error] wrapping [units.ErrRange] if Spacing, Step or Facing is out of
 // its range; and the errors of [sizing.Tree.Cone], [sizing.Exposure.Degrees] and
 // [sizing.Drape.Stretch].
-func (l Layout) Wind(w Winding) (iter.Seq[Point], error) {
+func (l Layout) Wind(winding Winding) (iter.Seq[Position], error) {
 	const fn = "Layout.Wind"
 	s, err := l.stand(fn)
 	if err != nil {
 		return nil, err
 	}
 	switch {
-	case w.Spacing < sizing.MinSpacing || w.Spacing > sizing.MaxSpacing:
-		return nil, rangeError(fn, "Winding.Spacing", w.Spacing.String(), "1/4 in to 100 ft")
-	case w.Step < minStep || w.Step > maxStep:
-		return nil, rangeError(fn, "Winding.Step", w.Step.String(), "1/10 in to 100 ft")
+	case winding.Spacing < sizing.MinSpacing || winding.Spacing > sizing.MaxSpacing:
+		return nil, rangeError(fn, "/winding/spacing", winding.Spacing.String(), "1/4 in to 100 ft")
+	case winding.Step < minStep || winding.Step > maxStep:
+		return nil, rangeError(fn, "/winding/step", winding.Step.String(), "1/10 in to 100 ft")
 	}
-	hang, err := s.hang(w.Drape)
+	hang, err := s.hang(winding.Drape)
 	if err != nil {
-		return nil, err
+		return nil, inside(fn, "/winding/drape", err)
 	}
-	spiral := s.winding(float64(w.Spacing) / s.height)
-	step := float64(w.Step) / s.height
-	return func(yield func(Point) bool) {
+	spiral := s.winding(float64(winding.Spacing) / s.height)
+	step := float64(winding.Step) / s.height
+	return func(yield func(Position) bool) {
 		slant := s.top
 		for k := 0; ; k++ {
 			along, drop := hang.at(float64(float64(k) * step))

@@ -11,7 +11,7 @@ import (
 	"example.com/fircone/units"
 )
 
-func wind(t testing.TB, l placement.Layout, w placement.Winding) []placement.Point {
+func wind(t testing.TB, l placement.Layout, w placement.Winding) []placement.Position {
 	t.Helper()
 	seq, err := l.Wind(w)
 	if err != nil {
@@ -21,7 +21,7 @@ func wind(t testing.TB, l placement.Layout, w placement.Winding) []placement.Poi
 }
 
 // length is the line through points, straight from each to the next.
-func length(points []placement.Point) (sum float64) {
+func length(points []placement.Position) (sum float64) {
 	for i := 1; i < len(points); i++ {
 		p, q := points[i-1], points[i]
 		sum += apart([3]float64{float64(p.X), float64(p.Y), float64(p.Z)}, [3]float64{float64(q.X), float64(q.Y), float64(q.Z)})

@@ -12,7 +12,7 @@ import (
 type Tree struct {
 	Title   string // "Ticket hall"
 	Layout  placement.Layout
-	Pieces  []placement.Piece // those of no Size are drawn as picks; a Swatch is the name of one in Palette
+	Pieces  []placement.Piece // those of no Size are drawn as picks; a Color is the name of one in Palette
 	Garland placement.Winding // no Spacing: none; Step is not used
 	Lights  placement.Winding // no Spacing: none
 	Palette palette.Palette

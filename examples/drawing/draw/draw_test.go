@@ -12,6 +12,7 @@ import (
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/placement"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -97,10 +98,10 @@ func hall(t *testing.T) draw.Tree {
 		Title:  `Hall <1> & "2"`,
 		Layout: placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot, BareTip: 9 * units.Inch, Handle: 9 * units.Inch}},
 		Pieces: []placement.Piece{
-			{Type: "globe", Size: 4 * units.Inch, Swatch: "red", Count: 30},
-			{Type: "star", Size: 2 * units.Inch, Swatch: "cream", Count: 40},
-			{Type: "pick", Count: 9},
-			{Type: "none of these", Size: units.Inch},
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: "globe", Size: 4 * units.Inch, Color: "red"}, Count: 30},
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: "star", Size: 2 * units.Inch, Color: "cream"}, Count: 40},
+			{Item: shopping.Item{Kind: shopping.Pick}, Count: 9},
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: "none of these", Size: units.Inch}},
 		},
 		Garland: placement.Winding{Spacing: units.Foot},
 		Lights:  placement.Winding{Spacing: units.Foot, Step: 6 * units.Inch},
@@ -127,14 +128,14 @@ func TestFrontScale(t *testing.T) {
 	for _, c := range n.id("pieces").all("circle") {
 		drawn[ball{c.number(t, "cx"), c.number(t, "cy"), c.number(t, "r")}] = true
 	}
-	places, err := h.Layout.AppendPlaces(nil, h.Pieces)
+	places, err := h.Layout.Places(h.Pieces)
 	if err != nil {
 		t.Fatal(err)
 	}
 	near := 0
 	for _, p := range places {
-		r := h.Pieces[p.Piece].Size.Inches() / 2 * scale
-		if h.Pieces[p.Piece].Size == 0 {
+		r := p.Item.Size.Inches() / 2 * scale
+		if p.Item.Size == 0 {
 			r = 2.4 * scale / 5 // the berry of a pick
 		}
 		b := ball{round(middle + p.At.X.Inches()*scale), round(floor - p.At.Z.Inches()*scale), round(r)}
@@ -188,7 +189,7 @@ func TestUnrolled(t *testing.T) {
 					t.Errorf("no piece has number %d", i)
 				}
 			}
-			places, err := h.Layout.AppendPlaces(nil, h.Pieces)
+			places, err := h.Layout.Places(h.Pieces)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -389,7 +390,7 @@ func TestLegendColumns(t *testing.T) {
 	column := func(name string) (columns map[float64]int, lines []string, height float64) {
 		h.Pieces = nil
 		for range 5 {
-			h.Pieces = append(h.Pieces, placement.Piece{Type: name, Size: 3 * units.Inch, Swatch: "cream", Count: 1})
+			h.Pieces = append(h.Pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: name, Size: 3 * units.Inch, Color: "cream"}, Count: 1})
 		}
 		for _, draw := range []func() (string, error){h.Unrolled, h.Front} {
 			svg, err := draw()
@@ -425,9 +426,9 @@ func TestLegendColumns(t *testing.T) {
 	if len(columns) != 1 || len(lines) != 5 || high != low+2*17 {
 		t.Errorf("long names: columns %v, lines %q, %v high and %v", columns, lines, low, high)
 	}
-	for _, name := range []string{strings.Repeat("locomotive with a tender ", 6), strings.Repeat("W", 200)} {
+	for _, name := range []string{"locomotive with a tender and three wagons of the mail too", strings.Repeat("W", 64)} {
 		columns, lines, _ = column(name)
-		if len(columns) != 1 || len(lines) < 15 {
+		if len(columns) != 1 || len(lines) < 10 {
 			t.Errorf("very long names: columns %v, lines %q", columns, lines)
 		}
 		for _, line := range lines {
@@ -445,7 +446,7 @@ func TestManyKinds(t *testing.T) {
 	h := hall(t)
 	h.Pieces, h.Garland, h.Lights = nil, placement.Winding{}, placement.Winding{}
 	for i := range 30 {
-		h.Pieces = append(h.Pieces, placement.Piece{Type: "t" + strconv.Itoa(i), Size: 3 * units.Inch, Count: 2})
+		h.Pieces = append(h.Pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: "t" + strconv.Itoa(i), Size: 3 * units.Inch}, Count: 2})
 	}
 	svg, err := h.Front()
 	if err != nil {

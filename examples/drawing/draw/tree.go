@@ -8,6 +8,7 @@ import (
 
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/placement"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -37,7 +38,7 @@ func (t Tree) lay() (*view, error) {
 		return nil, err
 	}
 	v := &view{Tree: t, cone: cone, base: cone.BaseDiameter.Inches() / 2}
-	places, err := t.Layout.AppendPlaces(nil, t.Pieces)
+	places, err := t.Layout.Places(t.Pieces)
 	if err != nil {
 		return nil, err
 	}
@@ -74,7 +75,7 @@ func exposure(e sizing.Exposure) string {
 func feet(l units.Length) string { return l.Format(units.InFeetInches, units.Inch/2) }
 
 // front returns where a point of the tree is in a view from the front.
-func (v *view) front(p placement.Point) point {
+func (v *view) front(p placement.Position) point {
 	return point{v.middle + p.X.Inches()*v.scale, v.floor - p.Z.Inches()*v.scale}
 }
 
@@ -250,8 +251,8 @@ func (v *view) lights() error {
 
 // piece draws a piece at p: an ornament with its letter, or a pick.
 func (v *view) piece(p placement.Place, at point, scale float64) {
-	piece := v.Pieces[p.Piece]
-	color, text := fill(v.Palette, piece.Swatch)
+	piece := p.Item
+	color, text := fill(v.Palette, piece.Color)
 	r := piece.Size.Inches() / 2 * scale
 	if piece.Size == 0 {
 		sprig(&v.canvas, at, max(2.4*scale, 6), color)
@@ -260,8 +261,13 @@ func (v *view) piece(p placement.Place, at point, scale float64) {
 	v.circle(at, r, `fill="`+color+`" stroke="`+ink+`" stroke-width="0.9"`)
 	if r >= 3.5 {
 		size := min(r*1.25, 13)
-		v.text(point{at.x, at.y + size*0.36}, fmt.Sprintf(`font-size="%s" fill="%s"`, num(size), text), letter(p.Piece))
+		v.text(point{at.x, at.y + size*0.36}, fmt.Sprintf(`font-size="%s" fill="%s"`, num(size), text), v.letter(p.Item))
 	}
+}
+
+// letter returns the letter of an item.
+func (v *view) letter(item shopping.Item) string {
+	return letter(slices.IndexFunc(v.Pieces, func(p placement.Piece) bool { return p.Item == item }))
 }
 
 // A legend says what the letters stand for: in two columns, or in one where a name is
@@ -291,12 +297,15 @@ func (v *view) legend() legend {
 		if p.Count == 0 {
 			continue
 		}
-		text := p.Type
-		if p.Size != 0 {
-			text += ", " + p.Size.Format(units.InInches, units.Inch/4)
+		text := p.Item.Type
+		if text == "" {
+			text = p.Item.Kind.String()
 		}
-		if p.Swatch != "" {
-			text += ", " + p.Swatch
+		if p.Item.Size != 0 {
+			text += ", " + p.Item.Size.Format(units.InInches, units.Inch/4)
+		}
+		if p.Item.Color != "" {
+			text += ", " + p.Item.Color
 		}
 		text = fmt.Sprintf("%d × %s", p.Count, text)
 		l.entries = append(l.entries, entry{i, text, []string{letter(i) + " " + text}})
@@ -322,8 +331,8 @@ func (v *view) legendAt(l legend, y float64) {
 	for _, e := range l.entries {
 		p := point{margin/2 + 6 + float64(row/l.rows)*(width-margin)/2, y + float64(row%l.rows)*line}
 		row += len(e.lines)
-		piece := v.Pieces[e.piece]
-		color, _ := fill(v.Palette, piece.Swatch)
+		piece := v.Pieces[e.piece].Item
+		color, _ := fill(v.Palette, piece.Color)
 		if piece.Size == 0 {
 			sprig(&v.canvas, point{p.x, p.y - 2}, 6, color)
 		} else {

@@ -94,11 +94,11 @@ func (t Tree) Unrolled() (string, error) {
 		}
 		azimuth = math.Remainder(azimuth*math.Pi/180, 2*math.Pi)
 		at := flat(slant(p.Height.Inches()), azimuth)
-		piece := v.Pieces[p.Piece]
-		color, _ := fill(v.Palette, piece.Swatch)
+		piece := p.Item
+		color, _ := fill(v.Palette, piece.Color)
 		r := max(piece.Size.Inches()/2*v.scale, 1.5)
 		v.circle(at, r, `fill="`+color+`" stroke="`+ink+`" stroke-width="0.9"`)
-		label := strconv.Itoa(i+1) + letter(p.Piece)
+		label := strconv.Itoa(i+1) + v.letter(p.Item)
 		down := r + 8
 		if slant(p.Height.Inches()) > slope-16/v.scale { // clear of the hem
 			down = -r - 2

@@ -124,7 +124,7 @@ func dress(t job.TreePlan, colors palette.Palette) (draw.Tree, error) {
 		return draw.Tree{}, err
 	}
 	if t.Accent == sizing.Picks || t.Accent == sizing.Both {
-		d.Pieces = append(d.Pieces, placement.Piece{Type: "picks", Count: amounts.Picks})
+		d.Pieces = append(d.Pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Pick}, Count: amounts.Picks})
 	}
 	count := 0
 	for _, piece := range d.Pieces {
@@ -189,12 +189,7 @@ func pieces(t job.TreePlan, colors palette.Palette) ([]placement.Piece, error) {
 				}
 			}
 			sizes[most].Count -= count
-			pieces = append(pieces, placement.Piece{
-				Type:   "ball " + strconv.Itoa(len(pieces)+1),
-				Size:   sizes[most].Diameter,
-				Swatch: c.name,
-				Count:  count,
-			})
+			pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball " + strconv.Itoa(len(pieces)+1), Size: sizes[most].Diameter, Color: c.name}, Count: count})
 		}
 	}
 	return pieces, nil
@@ -255,7 +250,7 @@ func hanging(t job.TreePlan, colors palette.Palette) (placesJSON, error) {
 	if err != nil {
 		return placesJSON{}, err
 	}
-	all, err := d.Layout.AppendPlaces(nil, d.Pieces)
+	all, err := d.Layout.Places(d.Pieces)
 	if err != nil {
 		return placesJSON{}, err
 	}
@@ -275,9 +270,12 @@ func hanging(t job.TreePlan, colors palette.Palette) (placesJSON, error) {
 		section := sectionJSON{Level: s.Level, From: s.From, To: s.To, Clock: s.Clock, Climb: s.Climb}
 		for _, at := range s.Places {
 			number++
-			piece := d.Pieces[at.Piece]
+			what := at.Item.Type
+			if what == "" {
+				what = at.Item.Kind.String()
+			}
 			section.Places = append(section.Places, placeJSON{
-				Number: number, Type: piece.Type, Swatch: piece.Swatch, Size: piece.Size,
+				Number: number, Type: what, Swatch: at.Item.Color, Size: at.Item.Size,
 				Height: round(at.Height), Degrees: at.Azimuth.Degrees(), Depth: round(at.Depth),
 				X: round(at.At.X), Y: round(at.At.Y),
 			})

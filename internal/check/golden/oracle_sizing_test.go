@@ -236,22 +236,6 @@ var placementOracles = []oracle{
 		}
 		return same(integer(m[1]), hour)
 	}},
-	{"placement", `spiral of (\d+) on (.*) facing .* = (\d+), digest \w+, first piece 1 up (\d+) nm .* at (-?\d+) (-?\d+) \d+ nm, middle piece 1 up (\d+) nm .*, last piece 1 up (\d+) nm .*`, 30, func(m []string) string {
-		// Place k of n has (k - 1/2)/n of the surface above it, and is on the surface.
-		c, _ := tree(m[1])
-		handle := 0.0
-		if h := regexp.MustCompile(`handle (\d+)`).FindStringSubmatch(m[1]); h != nil {
-			handle = float(h[1])
-		}
-		n := integer(m[0])
-		height := func(k int64) float64 {
-			from, to := c.span()
-			return handle + c.h - math.Sqrt(from*from+(to*to-from*from)*(float64(k)-0.5)/float64(n))*c.h/c.slope()
-		}
-		top := height(1)
-		return first(same(m[2], m[0]), near(float(m[3]), top, 2), near(float(m[6]), height(n/2+1), 2), near(float(m[7]), height(n), 2),
-			near(math.Hypot(float(m[4]), float(m[5])), (handle+c.h-top)*c.r/c.h, 3))
-	}},
 	{"placement", `places of (.*) on .* facing .* = (\d+), digest .*`, 40, func(m []string) string {
 		all := int64(0)
 		for _, n := range regexp.MustCompile(`\[(\d+) `).FindAllStringSubmatch(m[0], -1) {

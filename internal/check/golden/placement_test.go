@@ -8,20 +8,28 @@ import (
 
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/placement"
+	"example.com/fircone/sizing/shopping"
 )
 
-func at(p placement.Point) string {
+func at(p placement.Position) string {
 	return fmt.Sprintf("%d %d %d nm", int64(p.X), int64(p.Y), int64(p.Z))
 }
 
-func hung(x placement.Place) string {
-	return fmt.Sprintf("piece %d up %s turn %d deep %s at %s", x.Piece+1, nm(x.Height), int64(x.Azimuth), nm(x.Depth), at(x.At))
+// hung writes a place, with which of the pieces hangs there.
+func hung(pieces []placement.Piece) func(placement.Place) string {
+	return func(x placement.Place) string {
+		return fmt.Sprintf("piece %d up %s turn %d deep %s at %s", number(pieces, x), nm(x.Height), int64(x.Azimuth), nm(x.Depth), at(x.At))
+	}
+}
+
+// number returns which of the pieces hangs at a place, from 1.
+func number(pieces []placement.Piece, x placement.Place) int {
+	return 1 + slices.IndexFunc(pieces, func(p placement.Piece) bool { return p.Item == x.Item })
 }
 
 // series writes how many there are, a digest of them all, and the first, the middle one and the last.
-func series[T any](one func(T) string) func(iter.Seq[T]) string {
-	return func(seq iter.Seq[T]) string {
-		all := slices.Collect(seq)
+func series[T any](one func(T) string) func([]T) string {
+	return func(all []T) string {
 		h := sha256.New()
 		for _, x := range all {
 			fmt.Fprintln(h, one(x))
@@ -50,20 +58,20 @@ func layouts() []placement.Layout {
 // boards are lists of pieces to hang.
 func boards() [][]placement.Piece {
 	mixed := []placement.Piece{
-		{Type: "a", Size: length("4 in"), Swatch: "x", Count: 5}, {Type: "b", Size: length("3 in"), Swatch: "y", Count: 8},
-		{Type: "c", Size: length("2 in"), Swatch: "x", Count: 13}, {Type: "d", Size: length("60 mm"), Count: 6}, {Type: "e", Count: 9, Swatch: "z"},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("4 in"), Color: "x"}, Count: 5}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("3 in"), Color: "y"}, Count: 8},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "c", Size: length("2 in"), Color: "x"}, Count: 13}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "d", Size: length("60 mm")}, Count: 6}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "e", Color: "z"}, Count: 9},
 	}
 	return [][]placement.Piece{
-		{{Type: "a", Count: 30}}, {{Type: "a", Size: length("2 1/2 in"), Count: 12}, {Type: "b", Size: length("2 in"), Count: 12}}, mixed,
-		{{Type: "a", Size: length("1 ft"), Count: 400}}, {}, {{Type: "a", Count: 1}},
-		{{Type: "a", Size: length("3 in"), Swatch: "x", Count: 7}, {Type: "b", Size: length("3 in"), Swatch: "x", Count: 7}, {Type: "c", Size: length("3 in"), Swatch: "y", Count: 7}},
+		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a"}, Count: 30}}, {{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("2 1/2 in")}, Count: 12}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("2 in")}, Count: 12}}, mixed,
+		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("1 ft")}, Count: 400}}, {}, {{Item: shopping.Item{Kind: shopping.Ornament, Type: "a"}, Count: 1}},
+		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("3 in"), Color: "x"}, Count: 7}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("3 in"), Color: "x"}, Count: 7}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "c", Size: length("3 in"), Color: "y"}, Count: 7}},
 	}
 }
 
 func board(pieces []placement.Piece) string {
 	s := ""
 	for _, x := range pieces {
-		s += fmt.Sprintf("[%d %s %s %q]", x.Count, x.Type, nm(x.Size), x.Swatch)
+		s += fmt.Sprintf("[%d %s %s %q]", x.Count, x.Item.Type, nm(x.Item.Size), x.Item.Color)
 	}
 	return s
 }
@@ -71,25 +79,23 @@ func board(pieces []placement.Piece) string {
 func placementPage(p *page) {
 	for _, l := range layouts() {
 		text := fmt.Sprintf("%s facing %d mirror %t", said(l.Tree), l.Facing, l.Mirror)
-		for _, n := range []int{0, 1, 2, 30, 49, 300} {
-			p.add("spiral of %d on %s = %s", n, text, or(series(hung))(l.Spiral(n)))
-		}
 		for _, pieces := range boards() {
-			p.add("places of %s on %s = %s", board(pieces), text, or(series(hung))(l.Places(pieces)))
+			p.add("places of %s on %s = %s", board(pieces), text, or(series(hung(pieces)))(l.Places(pieces)))
 		}
 		for _, w := range []placement.Winding{
 			{Spacing: length("10 in"), Step: length("1 ft")}, {Spacing: length("6 in"), Step: length("4 in"), Drape: sizing.Drape{Span: length("1 ft"), Sag: length("3 in")}},
 			{Spacing: length("100 ft"), Step: length("2 in")},
 		} {
-			p.add("winding every %s drape %s %s step %s on %s = %s", nm(w.Spacing), nm(w.Drape.Span), nm(w.Drape.Sag), nm(w.Step), text, or(series(at))(l.Wind(w)))
+			p.add("winding every %s drape %s %s step %s on %s = %s", nm(w.Spacing), nm(w.Drape.Span), nm(w.Drape.Sag), nm(w.Step), text, or(func(seq iter.Seq[placement.Position]) string { return series(at)(slices.Collect(seq)) })(l.Wind(w)))
 		}
-		seq, err := l.Places(boards()[2])
+		pieces := boards()[2]
+		places, err := l.Places(pieces)
 		if err != nil {
 			continue
 		}
 		for _, o := range []placement.Order{{}, {Level: length("18 in"), Faces: 3, Reach: length("5 ft 6 in")}, {Faces: 1}} {
-			s, err := o.Sections(slices.Collect(seq))
-			p.add("order level %s faces %d reach %s on %s = %s", nm(o.Level), o.Faces, nm(o.Reach), text, or(sections)(s, err))
+			s, err := o.Sections(places)
+			p.add("order level %s faces %d reach %s on %s = %s", nm(o.Level), o.Faces, nm(o.Reach), text, or(sections(pieces))(s, err))
 		}
 	}
 	for _, text := range []string{"37.5°", "37.5 degrees", "-90 deg", "0°", "180 DEGREES", "2147483.647°", "2147483.648°", "1.2345°", "90", "", "ten°"} {
@@ -102,14 +108,16 @@ func placementPage(p *page) {
 }
 
 // sections writes each section: its level and hour, whether one climbs, and the pieces in their order.
-func sections(all []placement.Section) string {
-	s := ""
-	for _, x := range all {
-		s += fmt.Sprintf("[level %d to %s, %d o'clock, climb %t:", x.Level, nm(x.To), x.Clock, x.Climb)
-		for _, place := range x.Places {
-			s += fmt.Sprintf(" %d", place.Piece+1)
+func sections(pieces []placement.Piece) func([]placement.Section) string {
+	return func(all []placement.Section) string {
+		s := ""
+		for _, x := range all {
+			s += fmt.Sprintf("[level %d to %s, %d o'clock, climb %t:", x.Level, nm(x.To), x.Clock, x.Climb)
+			for _, place := range x.Places {
+				s += fmt.Sprintf(" %d", number(pieces, place))
+			}
+			s += "]"
 		}
-		s += "]"
+		return s
 	}
-	return s
 }
