@@ -62,9 +62,9 @@ func ExampleMantel_Loads_question() {
 	h := mantel.Hanging{Swags: 2, Sag: 8 * units.Inch, Left: units.Foot, Right: units.Foot}
 	loads, _ := m.Loads(h, units.Pound/2, mantel.Hook{Rating: 5 * units.Pound})
 	for _, hook := range loads.Hooks {
-		fmt.Println(hook.Along, hook.Total.Format(units.InOunces, units.Ounce/10), "overloaded:", hook.Overloaded)
+		fmt.Println(hook.Along, hook.Total.Format(units.InInches, units.Ounce/10), "overloaded:", hook.Overloaded)
 	}
-	fmt.Println("each may carry", loads.Working.Format(units.InOunces, units.Ounce/10))
+	fmt.Println("each may carry", loads.Working.Format(units.InInches, units.Ounce/10))
 	// Output:
 	// 0 ft 23.3 oz overloaded: true
 	// 2 ft 8 in 24.6 oz overloaded: true

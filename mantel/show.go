@@ -53,7 +53,7 @@ func showMass(m units.Mass) string {
 	if m%units.Gram == 0 {
 		return m.String()
 	}
-	return m.Format(units.InPoundsOunces, units.Ounce/10)
+	return m.Format(units.InFeetInches, units.Ounce/10)
 }
 
 // plural returns "1 swag" or "3 swags".

@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -34,63 +35,19 @@ type Comparison struct {
 // in a corner, they ask for too much.
 func (r Rules) Compare(l Look, t Tree) (c Comparison, err error) {
 	const fn = "Rules.Compare"
-	s, err := t.surface(fn)
+	s, err := t.surface(fn, "/tree/")
 	if err != nil {
 		return Comparison{}, err
 	}
 	c.Tree, c.Rules, c.Look, c.Area = t, r, l, s.area
-	if c.Rule, err = r.Amounts(t); err != nil {
+	if c.Rule, err = r.amounts(fn, t); err != nil {
 		return Comparison{}, err
 	}
 	if c.Shape, err = l.amounts(fn, s); err != nil {
-		return Comparison{}, err
+		return Comparison{}, within(err, "/look")
 	}
 	c.RuleLook = s.look(c.Rule)
 	return c, nil
-}
-
-// Ratios are amounts by shape over amounts by rule: 1 where the two agree, over
-// 1 where the rule falls short. Where the rule asks for none a ratio is 0.
-type Ratios struct {
-	Ornaments float64 `json:"ornaments"` // of Amounts.Ornaments
-	Garland   float64 `json:"garland"`   // of Amounts.Garland
-	Ribbon    float64 `json:"ribbon"`    // of Amounts.Ribbon
-	Picks     float64 `json:"picks"`     // of Amounts.Picks
-	Lights    float64 `json:"lights"`    // of Amounts.Lights
-}
-
-// Ratios returns each amount by shape divided by the same amount by rule.
-func (c Comparison) Ratios() Ratios {
-	return Ratios{
-		Ornaments: ratio(c.Shape.Ornaments, c.Rule.Ornaments),
-		Garland:   ratio(c.Shape.Garland, c.Rule.Garland),
-		Ribbon:    ratio(c.Shape.Ribbon, c.Rule.Ribbon),
-		Picks:     ratio(c.Shape.Picks, c.Rule.Picks),
-		Lights:    ratio(c.Shape.Lights, c.Rule.Lights),
-	}
-}
-
-// String returns one line, "ornaments 1.00, garland 1.70, ribbon 1.70, picks 1.72,
-// lights 1.72", without those where the rule asks for none.
-func (r Ratios) String() string {
-	var parts []string
-	for i, x := range [...]float64{r.Ornaments, r.Garland, r.Ribbon, r.Picks, r.Lights} {
-		if x != 0 {
-			what := [...]string{"ornaments", "garland", "ribbon", "picks", "lights"}[i]
-			parts = append(parts, what+" "+strconv.FormatFloat(x, 'f', 2, 64))
-		}
-	}
-	if parts == nil {
-		return "nothing"
-	}
-	return strings.Join(parts, ", ")
-}
-
-func ratio[T int | units.Length](shape, rule T) float64 {
-	if rule == 0 {
-		return 0
-	}
-	return float64(shape) / float64(rule)
 }
 
 // String returns a line for each thing that both the rules and the look ask for:
@@ -102,43 +59,73 @@ func ratio[T int | units.Length](shape, rule T) float64 {
 // to go round here" or "is too long to wind here".
 func (c Comparison) String() string {
 	var lines []string
-	wraps := func(what string, perFoot, rule, ruled, wanted, takes units.Length) {
-		if rule == 0 || wanted == 0 {
-			return
+	for k := range c.Rule {
+		kind := shopping.Kind(k)
+		what, by := kind.String(), c.Rules.PerFoot[kind].String()+" for each foot"
+		if kind == shopping.Ornament {
+			by = strconv.Itoa(c.Rule[kind].Pieces)
 		}
-		gives := "gives wraps " + inches(ruled) + " apart here"
-		switch {
-		case ruled != 0:
-		case c.tooLong(rule):
-			gives = "is too long to wind here"
-		default:
-			gives = "is too short to go round here"
+		if kind.Running() {
+			if k+1 < len(c.Rule) && c.wraps(kind) == c.wraps(kind+1) {
+				continue // said with the next
+			}
+			if c.wraps(kind) == c.wraps(kind-1) {
+				what = (kind - 1).String() + " or " + what
+			}
+			if line := c.wound(kind, by); line != "" {
+				lines = append(lines, what+": "+line)
+			}
+			continue
 		}
-		lines = append(lines, what+": "+perFoot.String()+" for each foot "+gives+"; "+
-			inches(wanted)+" apart takes "+strconv.Itoa(int((takes+units.Foot-1)/units.Foot))+" ft")
-	}
-	pieces := func(what, by string, ruled, wanted units.Area, takes int) {
+		ruled, wanted := c.RuleLook.Each[kind], c.Look.Each[kind]
 		if ruled != 0 && wanted != 0 {
 			lines = append(lines, what+": "+by+" gives "+toSquareFoot(ruled)+" to the square foot here; "+
-				toSquareFoot(wanted)+" takes "+strconv.Itoa(takes))
+				toSquareFoot(wanted)+" takes "+strconv.Itoa(c.Shape[kind].Pieces))
 		}
 	}
-	perFoot := func(n int) string { return strconv.Itoa(n) + " for each foot" }
-	pieces("ornaments", strconv.Itoa(c.Rule.Ornaments), c.RuleLook.Ornament, c.Look.Ornament, c.Shape.Ornaments)
-	if c.Rules.RibbonPerFoot == c.Rules.GarlandPerFoot && c.Look.Ribbon == c.Look.Garland {
-		wraps("garland or ribbon", c.Rules.GarlandPerFoot, c.Rule.Garland, c.RuleLook.Garland, c.Look.Garland, c.Shape.Garland)
-	} else {
-		wraps("garland", c.Rules.GarlandPerFoot, c.Rule.Garland, c.RuleLook.Garland, c.Look.Garland, c.Shape.Garland)
-		wraps("ribbon", c.Rules.RibbonPerFoot, c.Rule.Ribbon, c.RuleLook.Ribbon, c.Look.Ribbon, c.Shape.Ribbon)
-	}
-	pieces("picks", perFoot(c.Rules.PicksPerFoot), c.RuleLook.Pick, c.Look.Pick, c.Shape.Picks)
-	pieces("lights", perFoot(c.Rules.LightsPerFoot), c.RuleLook.Light, c.Look.Light, c.Shape.Lights)
 	return strings.Join(lines, "\n")
+}
+
+// wraps returns what is said of a kind that is wound, so that two of which the same
+// is said can share a line.
+func (c Comparison) wraps(kind shopping.Kind) [2]units.Length {
+	if !kind.Running() {
+		return [2]units.Length{-1}
+	}
+	return [2]units.Length{c.Rules.PerFoot[kind].Length, c.Look.Spacing[kind]}
+}
+
+// wound says how far apart a garland comes by rule, and what the look takes.
+func (c Comparison) wound(kind shopping.Kind, by string) string {
+	rule, ruled, wanted := c.Rule[kind].Length, c.RuleLook.Spacing[kind], c.Look.Spacing[kind]
+	if rule == 0 || wanted == 0 {
+		return ""
+	}
+	gives := "gives wraps " + inches(ruled) + " apart here"
+	switch {
+	case ruled != 0:
+	case c.tooLong(rule):
+		gives = "is too long to wind here"
+	default:
+		gives = "is too short to go round here"
+	}
+	takes := (c.Shape[kind].Length + units.Foot - 1) / units.Foot
+	return by + " " + gives + "; " + inches(wanted) + " apart takes " + strconv.Itoa(int(takes)) + " ft"
 }
 
 // tooLong reports whether a garland of this length would be wound less than
 // MinSpacing apart.
 func (c Comparison) tooLong(garland units.Length) bool {
-	s, err := c.Tree.surface("Comparison.String")
+	s, err := c.Tree.surface("Comparison.String", "/tree/")
 	return err == nil && s.cone.spacing(garland, s.turn()) < MinSpacing
+}
+
+// within puts at before the field of an error.
+func within(err error, at string) error {
+	if e, ok := err.(*units.Error); ok {
+		moved := *e
+		moved.Field = at + e.Field
+		return &moved
+	}
+	return err
 }

@@ -42,17 +42,18 @@ const (
 	minDressed    = 1 * units.Inch
 )
 
-// check returns what is wrong with c, on behalf of the method fn.
-func (c Cone) check(fn string) error {
+// check returns what is wrong with c, on behalf of the method fn. Fields are named
+// after at, "/" for a receiver.
+func (c Cone) check(fn, at string) error {
 	switch {
 	case c.Height < minConeHeight || c.Height > MaxHeight:
-		return rangeError(fn, "Height", c.Height.String(), "6 in to 100 ft")
+		return rangeError(fn, at+"height", c.Height.String(), "6 in to 100 ft")
 	case c.BaseDiameter < minBase(c.Height) || c.BaseDiameter > maxBase(c.Height):
-		return rangeError(fn, "BaseDiameter", c.BaseDiameter.String(), wantBase(c.Height))
+		return rangeError(fn, at+"baseDiameter", c.BaseDiameter.String(), wantBase(c.Height))
 	case c.BareTip < 0 || c.BareTip > c.Height-minDressed:
-		return rangeError(fn, "BareTip", c.BareTip.String(), "0 ft to "+(c.Height-minDressed).String())
+		return rangeError(fn, at+"bareTip", c.BareTip.String(), "0 ft to "+(c.Height-minDressed).String())
 	case c.BareBase < 0 || c.BareBase > c.Height-c.BareTip-minDressed:
-		return rangeError(fn, "BareBase", c.BareBase.String(), "0 ft to "+(c.Height-c.BareTip-minDressed).String())
+		return rangeError(fn, at+"bareBase", c.BareBase.String(), "0 ft to "+(c.Height-c.BareTip-minDressed).String())
 	}
 	return nil
 }
@@ -84,7 +85,7 @@ func spacingError(fn string, spacing units.Length) error {
 //
 // and the bands take their share of it. It is rounded to the nearest nanometer.
 func (c Cone) Slant() (units.Length, error) {
-	if err := c.check("Cone.Slant"); err != nil {
+	if err := c.check("Cone.Slant", "/"); err != nil {
 		return 0, err
 	}
 	return units.Length(math.Round(c.slant())), nil
@@ -98,7 +99,7 @@ func (c Cone) Slant() (units.Length, error) {
 //
 // to within a square micrometer and two parts in 10¹⁵.
 func (c Cone) LateralArea() (units.Area, error) {
-	if err := c.check("Cone.LateralArea"); err != nil {
+	if err := c.check("Cone.LateralArea", "/"); err != nil {
 		return 0, err
 	}
 	return c.area(), nil
@@ -126,7 +127,7 @@ func (c Cone) LateralArea() (units.Area, error) {
 // OpenStax, Calculus Volume 3, section 3.3, has a spiral on a cone.
 func (c Cone) SpiralLength(spacing units.Length) (units.Length, error) {
 	const fn = "Cone.SpiralLength"
-	if err := c.check(fn); err != nil {
+	if err := c.check(fn, "/"); err != nil {
 		return 0, err
 	}
 	if err := checkSpacing(fn, spacing); err != nil {
@@ -143,7 +144,7 @@ func (c Cone) SpiralLength(spacing units.Length) (units.Length, error) {
 // within 4 parts in 10¹⁶.
 func (c Cone) Turns(spacing units.Length) (float64, error) {
 	const fn = "Cone.Turns"
-	if err := c.check(fn); err != nil {
+	if err := c.check(fn, "/"); err != nil {
 		return 0, err
 	}
 	if err := checkSpacing(fn, spacing); err != nil {
@@ -166,7 +167,7 @@ func (c Cone) Turns(spacing units.Length) (float64, error) {
 // from 1/4 in to 100 ft comes to.
 func (c Cone) Spacing(length units.Length) (units.Length, error) {
 	const fn = "Cone.Spacing"
-	if err := c.check(fn); err != nil {
+	if err := c.check(fn, "/"); err != nil {
 		return 0, err
 	}
 	return c.spacingOf(fn, "length", length, 1)
@@ -280,60 +281,23 @@ func (c Cone) spacing(length units.Length, turn float64) units.Length {
 	return units.Length(min(p, float64(MaxSpacing+1)))
 }
 
-// A TaperGrade is what grading rules say of a shape.
-type TaperGrade uint8
-
-// The grades of taper, narrowest first.
-const (
-	Candlestick TaperGrade = iota // the base is under 40 % of the height
-	Normal                        // 40 % to 90 %
-	Flared                        // over 90 %
-)
-
-var gradeNames = [...]string{Candlestick: "candlestick", Normal: "normal", Flared: "flared"}
-
-// ParseTaperGrade returns the grade of a name: candlestick, normal or flared. Upper
-// case is read as lower case. Any other text is an [units.Error] wrapping [units.ErrName].
-func ParseTaperGrade(s string) (TaperGrade, error) {
-	i, err := parseName("ParseTaperGrade", "grade", s, gradeNames[:])
-	return TaperGrade(i), err
-}
-
-// String returns the name that [ParseTaperGrade] reads.
-func (g TaperGrade) String() string { return nameOf("TaperGrade", int(g), gradeNames[:]) }
-
-// MarshalText returns the name that [ParseTaperGrade] reads. A value that is none of
-// the grades is an [units.Error] wrapping [units.ErrName].
-func (g TaperGrade) MarshalText() ([]byte, error) {
-	return marshalName("TaperGrade.MarshalText", "grade", int(g), g.String(), gradeNames[:])
-}
-
-// UnmarshalText sets g to what [ParseTaperGrade] reads.
-func (g *TaperGrade) UnmarshalText(text []byte) error {
-	v, err := ParseTaperGrade(string(text))
-	if err == nil {
-		*g = v
-	}
-	return err
-}
-
 // Grade returns what grading rules for Christmas trees call the shape, by base
-// diameter over height: under 40 % candlestick, up to 90 % normal, over that
-// flared. The bare bands do not matter.
+// diameter over height: "candlestick" under 40 %, "normal" up to 90 %, and "flared"
+// over that. The bare bands do not matter.
 //
 // Source: Ontario R.R.O. 1990, Reg. 377, s. 1 (revoked 2009) for 40 %; U.S.
 // Standards for Grades of Christmas Trees, USDA AMS, 1989, for 90 %, from memory.
-func (c Cone) Grade() (TaperGrade, error) {
-	if err := c.check("Cone.Grade"); err != nil {
-		return 0, err
+func (c Cone) Grade() (string, error) {
+	if err := c.check("Cone.Grade", "/"); err != nil {
+		return "", err
 	}
 	switch {
 	case 100*c.BaseDiameter < 40*c.Height:
-		return Candlestick, nil
+		return "candlestick", nil
 	case 100*c.BaseDiameter <= 90*c.Height:
-		return Normal, nil
+		return "normal", nil
 	}
-	return Flared, nil
+	return "flared", nil
 }
 
 // A Drape is how a garland hangs between the branch tips that hold it: freely,
@@ -365,10 +329,10 @@ func (d Drape) stretch(fn string) (float64, error) {
 		return 1, nil
 	}
 	if d.Span < units.Inch || d.Span > 10*units.Foot {
-		return 0, rangeError(fn, "Span", d.Span.String(), "1 in to 10 ft")
+		return 0, rangeError(fn, "/span", d.Span.String(), "1 in to 10 ft")
 	}
 	if d.Sag < 0 || d.Sag > d.Span {
-		return 0, rangeError(fn, "Sag", d.Sag.String(), "0 ft to "+d.Span.String())
+		return 0, rangeError(fn, "/sag", d.Sag.String(), "0 ft to "+d.Span.String())
 	}
 	// (cosh x - 1)/(2x) = sinh²(x/2)/x is convex and at least x/4, so that
 	// Newton's rule from 4·Sag/Span comes down to the root.
@@ -390,29 +354,16 @@ func (d Drape) stretch(fn string) (float64, error) {
 // 500 km: run times [Drape.Stretch], rounded to the nearest nanometer.
 // It returns an [units.Error] wrapping [units.ErrRange] if run or a field is out of its range.
 func (d Drape) Length(run units.Length) (units.Length, error) {
-	return d.apply("Drape.Length", "run", run, false)
-}
-
-// Run returns how far a garland reaches when it is draped: length divided by
-// [Drape.Stretch], rounded to the nearest nanometer.
-// It returns an [units.Error] wrapping [units.ErrRange] if length or a field is out of its range.
-func (d Drape) Run(length units.Length) (units.Length, error) {
-	return d.apply("Drape.Run", "length", length, true)
-}
-
-// maxRun is more than any spiral here: 4.31·10¹⁴ nm.
-const maxRun = 500_000 * units.Meter
-
-func (d Drape) apply(fn, field string, l units.Length, inverse bool) (units.Length, error) {
-	if l < 0 || l > maxRun {
-		return 0, rangeError(fn, field, l.String(), "0 ft to "+strconv.Itoa(int(maxRun/units.Meter))+" m")
+	const fn = "Drape.Length"
+	if run < 0 || run > maxRun {
+		return 0, rangeError(fn, "run", run.String(), "0 ft to "+strconv.Itoa(int(maxRun/units.Meter))+" m")
 	}
 	k, err := d.stretch(fn)
 	if err != nil {
 		return 0, err
 	}
-	if inverse {
-		return units.Length(math.Round(float64(l) / k)), nil
-	}
-	return units.Length(math.Round(float64(float64(l) * k))), nil
+	return units.Length(math.Round(float64(float64(run) * k))), nil
 }
+
+// maxRun is more than any spiral here: 4.31·10¹⁴ nm.
+const maxRun = 500_000 * units.Meter

@@ -19,8 +19,7 @@
 //
 // Ornament types, and how many of each, go by whole feet; a supply goes by the exact
 // height and is never short. Garland, ribbon and picks are alternatives, since two together look
-// overfull: choose one as the [Accent]. Whoever asks for [Both] gets the full garland
-// and the full picks. The figures are fields of [Rules] that a shop with other habits
+// overfull: choose one; who asks for both gets all of the garland and all of the picks. The figures are fields of [Rules] that a shop with other habits
 // changes.
 //
 // # Quick chart
@@ -181,7 +180,7 @@
 // strings, cords and timers come first, then local code; a load over 80 % of the
 // circuit is reported as over and never adjusted, see [Strings.Load]. Look strings
 // over for damage, and switch them off when leaving and when going to bed. Ladders:
-// see [LadderFor]. A cut tree drinks about a quart a day for each inch of stem
+// see [Room.Ladder]. A cut tree drinks about a quart a day for each inch of stem
 // diameter; keep it 3 ft from fire, candles, radiators and vents. For wiring ask a
 // licensed electrician, for work above a stepladder a trained firm.
 //

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -36,9 +37,9 @@ func Example_chartByShape() {
 				fmt.Println(err)
 				return
 			}
-			garland, _ := a.Garland.Ceil(units.Foot)
+			garland, _ := a[shopping.Garland].Length.Ceil(units.Foot)
 			fmt.Printf("%-15s %-11s %-10d %-8v %-6d %d\n",
-				text, width.Format(units.InFeetInches, units.Inch), a.Ornaments, garland, a.Picks, a.Lights)
+				text, width.Format(units.InFeetInches, units.Inch), a[shopping.Ornament].Pieces, garland, a[shopping.Pick].Pieces, a[shopping.Light].Pieces)
 		}
 	}
 	// Output:
@@ -117,8 +118,8 @@ func Example_howSure() {
 			fmt.Println(err)
 			return
 		}
-		garland, _ := a.Garland.Ceil(units.Foot)
-		fmt.Printf("%d %% as wide as high: %d ornaments, %v of garland, %d lights\n", percent, a.Ornaments, garland, a.Lights)
+		garland, _ := a[shopping.Garland].Length.Ceil(units.Foot)
+		fmt.Printf("%d %% as wide as high: %d ornaments, %v of garland, %d lights\n", percent, a[shopping.Ornament].Pieces, garland, a[shopping.Light].Pieces)
 	}
 	// Output:
 	// 60 % as wide as high: 52 ornaments, 67 ft of garland, 737 lights

@@ -1,10 +1,10 @@
 package sizing_test
 
 import (
-	"errors"
 	"fmt"
 
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -70,23 +70,15 @@ func ExampleRules_Ribbon() {
 func ExampleRules_Lights() {
 	r := sizing.CommonPractice()
 	lights, _ := r.Lights(9 * units.Foot)
-	r.LightsPerFoot = 150
+	r.PerFoot[shopping.Light].Pieces = 150
 	bright, _ := r.Lights(9 * units.Foot)
 	fmt.Println(lights, "or", bright)
 	// Output: 900 or 1350
 }
 
-// By hand: 67.5 ft over 6 ft is 11.25 strands, so 12.
-func ExampleStrands_Count() {
-	s := sizing.Strands{Total: 67*units.Foot + 6*units.Inch, Each: 6 * units.Foot}
-	n, err := s.Count()
-	fmt.Println(n, err)
-	// Output: 12 <nil>
-}
-
 // Common practice: the 9 ft tree of a station's ticket hall.
 func ExampleRules_Needs() {
-	needs, err := sizing.CommonPractice().Needs(sizing.Tree{Height: 9 * units.Foot}, sizing.Picks)
+	needs, err := sizing.CommonPractice().Needs(sizing.Tree{Height: 9 * units.Foot}, shopping.Pick)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -98,28 +90,6 @@ func ExampleRules_Needs() {
 	// 81 ornaments: 9 types, 1 for each whole foot of 9 ft; 9 of each, and 7 to 11 will do (common practice)
 	// 27 picks: 3 for each foot of 9 ft (common practice)
 	// 900 lights: 100 for each foot of 9 ft (common practice)
-}
-
-// A height that is no tree's is refused with a sentence to mend it by.
-func ExampleError() {
-	_, err := sizing.CommonPractice().Garland(6 * units.Inch)
-	var e *units.Error
-	fmt.Println(err)
-	fmt.Println(errors.As(err, &e), e.Field, errors.Is(err, units.ErrRange))
-	// Output:
-	// sizing.Rules.Garland: height "6 in": out of range: want 1 ft to 100 ft
-	// true height true
-}
-
-// The text is what a flag or a JSON document holds.
-func ExampleParseAccent() {
-	a, err := sizing.ParseAccent("Picks")
-	fmt.Println(a, err)
-	_, err = sizing.ParseAccent("tinsel")
-	fmt.Println(err)
-	// Output:
-	// picks <nil>
-	// sizing.ParseAccent: accent "tinsel": unknown name: want garland, picks, ribbon or both
 }
 
 func ExampleParseTaper() {
@@ -149,10 +119,4 @@ func ExampleArcDegrees() {
 	// Output:
 	// 200 degrees <nil>
 	// sizing.ArcDegrees: degrees "-5": out of range: want 1 to 360 degrees
-}
-
-func ExampleBand_Contains() {
-	b := sizing.Band{Min: 5, Max: 9}
-	fmt.Println(b, b.Contains(9), b.Contains(10))
-	// Output: 5 to 9 true false
 }

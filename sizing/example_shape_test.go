@@ -3,9 +3,9 @@ package sizing_test
 import (
 	"fmt"
 
-	"github.com/shopspring/decimal"
-
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/lights"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -24,10 +24,10 @@ func Example_quickChart() {
 			fmt.Println(err)
 			return
 		}
-		match, _ := c.Shape.Garland.Ceil(units.Foot)
+		match, _ := c.Shape[shopping.Garland].Length.Ceil(units.Foot)
 		fmt.Printf("%-8s %-6d %-9v %-6d %-11v %-7d %-6v %-11v %s\n",
-			text, types, each, c.Rule.Picks, c.Rule.Garland, c.Rule.Lights,
-			c.RuleLook.Garland.Format(units.InInches, units.Inch), match, c.Area.Format(units.InFeet, units.SquareFoot/10))
+			text, types, each, c.Rule[shopping.Pick].Pieces, c.Rule[shopping.Garland].Length, c.Rule[shopping.Light].Pieces,
+			c.RuleLook.Spacing[shopping.Garland].Format(units.InInches, units.Inch), match, c.Area.Format(units.InFeet, units.SquareFoot/10))
 	}
 	// Output:
 	// height   types  each      picks  garland     lights  wraps  to match    surface
@@ -52,11 +52,11 @@ func Example_ticketHall() {
 	}
 	fmt.Println(c)
 
-	label := sizing.LightString{Lamps: 100, Length: 25 * units.Foot, Power: 4800 * units.Milliwatt, EndToEnd: 3}
-	lights, _ := label.ForLamps(c.Shape.Lights)
-	runs, _ := lights.Runs()
-	load, _ := lights.Load(sizing.Circuit{Volts: 120, Amperes: 15})
-	fmt.Println(lights, "in", runs, "runs:", load.Power)
+	label := lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: 4800 * units.Milliwatt, EndToEnd: 3}
+	strings, _ := label.ForLamps(c.Shape[shopping.Light].Pieces)
+	runs, _ := strings.Runs()
+	load, _ := strings.Load(lights.Circuit{Volts: 120, Amperes: 15})
+	fmt.Println(strings, "in", runs, "runs:", load.Power)
 	hall := sizing.Room{Ceiling: 14 * units.Foot, Topper: 1 * units.Foot}
 	fit, _ := hall.Fit(tree)
 	ladder, _ := hall.Ladder(tree)
@@ -81,10 +81,10 @@ func Example_waitingRoom() {
 	}
 	fmt.Println("by rule: ", c.Rule)
 	fmt.Println("by shape:", c.Shape)
-	fmt.Println("wraps by rule:", c.RuleLook.Garland.Format(units.InInches, units.Inch/4))
+	fmt.Println("wraps by rule:", c.RuleLook.Spacing[shopping.Garland].Format(units.InInches, units.Inch/4))
 	// Output:
-	// by rule:  16 ornaments, 40 ft 6 in of garland or ribbon or 14 picks, 450 lights
-	// by shape: 11 ornaments, 14 ft 2 in of garland or ribbon or 5 picks, 145 lights
+	// by rule:  ornaments 16, garland 40 ft 6 in, ribbon 40 ft 6 in, picks 14, lights 450
+	// by shape: ornaments 11, garland 14 ft 2 in, ribbon 14 ft 2 in, picks 5, lights 145
 	// wraps by rule: 3 1/4 in
 }
 
@@ -110,7 +110,7 @@ func ExampleCone_SpiralLength() {
 	cone := sizing.Cone{Height: units.MustParseLength("12.566370614 m"), BaseDiameter: units.MustParseLength("12.566370614 m")}
 	slant, _ := cone.Slant()
 	length, err := cone.SpiralLength(slant)
-	fmt.Printf("%.3f m %v\n", length.Meters(), err)
+	fmt.Printf("%.3f m %v\n", length.In(units.Meter), err)
 	// Output: 25.343 m <nil>
 }
 
@@ -165,11 +165,6 @@ func ExampleCone_Grade() {
 	// flared <nil>
 }
 
-func ExampleTaperGrade_String() {
-	fmt.Println(sizing.Candlestick.String(), sizing.Normal.String(), sizing.Flared.String())
-	// Output: candlestick normal flared
-}
-
 // OpenStax, Calculus Volume 2, section 2.9: y = 10 cosh(x/10) over 30 ft is
 // 42.586 ft long, and dips 13.524 ft. Here at a tenth of the size.
 func ExampleDrape_Stretch() {
@@ -185,14 +180,6 @@ func ExampleDrape_Length() {
 	length, err := swag.Length(63 * units.Foot)
 	fmt.Printf("%.2f ft %v\n", length.Feet(), err)
 	// Output: 69.28 ft <nil>
-}
-
-// By hand: 81 ft over the same 1.09972 is 73.66 ft.
-func ExampleDrape_Run() {
-	swag := sizing.Drape{Span: 10 * units.Inch, Sag: 2 * units.Inch}
-	run, err := swag.Run(81 * units.Foot)
-	fmt.Printf("%.2f ft %v\n", run.Feet(), err)
-	// Output: 73.66 ft <nil>
 }
 
 // Common practice, from memory: 65, 45 and 30 % of 10 ft.
@@ -246,7 +233,7 @@ func ExampleRules_Look() {
 func ExampleRules_Amounts() {
 	amounts, err := sizing.CommonPractice().Amounts(sizing.Tree{Height: 9 * units.Foot})
 	fmt.Println(amounts, err)
-	// Output: 81 ornaments, 81 ft of garland or ribbon or 27 picks, 900 lights <nil>
+	// Output: ornaments 81, garland 81 ft, ribbon 81 ft, picks 27, lights 900 <nil>
 }
 
 // By hand: surface grows as the square of height, so 9 ft takes 81/49 of the 49
@@ -254,13 +241,13 @@ func ExampleRules_Amounts() {
 func ExampleLook_Amounts() {
 	amounts, err := sizing.CommonLook().Amounts(sizing.Tree{Height: 9 * units.Foot})
 	fmt.Println(amounts, err)
-	// Output: 81 ornaments, 103 ft 8 in of garland or ribbon or 35 picks, 1158 lights <nil>
+	// Output: ornaments 81, garland 103 ft 8 in, ribbon 103 ft 8 in, picks 35, lights 1158 <nil>
 }
 
 // Geometry, as in [sizing.Look.Amounts], with half of a tree seen.
 func ExampleLook_Needs() {
 	tree := sizing.Tree{Height: 9 * units.Foot, Exposure: sizing.InCorner}
-	needs, err := sizing.CommonLook().Needs(tree, sizing.Garland)
+	needs, err := sizing.CommonLook().Needs(tree, shopping.Garland)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -275,49 +262,24 @@ func ExampleLook_Needs() {
 }
 
 func ExampleLook_String() {
-	look := sizing.Look{Garland: 10 * units.Inch, Ornament: units.SquareFoot / 2}
+	look := sizing.Look{Spacing: shopping.ByKind[units.Length]{shopping.Garland: 10 * units.Inch}, Each: shopping.ByKind[units.Area]{shopping.Ornament: units.SquareFoot / 2}}
 	fmt.Println(look.String())
 	// Output: garland 10 in apart; to the square foot 2.00 ornaments
-}
-
-func ExampleAmounts_String() {
-	fmt.Println(sizing.Amounts{Ornaments: 49, Garland: 63 * units.Foot}.String())
-	// Output: 49 ornaments, 63 ft of garland
-}
-
-// By hand: a third of a square foot each.
-func ExamplePerSquareFoot() {
-	fmt.Println(sizing.PerSquareFoot(48 * units.SquareInch))
-	// Output: 3
 }
 
 // Common practice against geometry. By hand, 154.6 sq ft over 108 ft is 17 in, and
 // over 10 in it is 186 ft, and a little more.
 func ExampleRules_Compare() {
-	look := sizing.Look{Garland: 10 * units.Inch}
+	look := sizing.Look{Spacing: shopping.ByKind[units.Length]{shopping.Garland: 10 * units.Inch}}
 	c, err := sizing.CommonPractice().Compare(look, sizing.Tree{Height: 12 * units.Foot})
 	fmt.Println(c, err)
 	// Output: garland: 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 187 ft <nil>
 }
 
-// By hand: a 14 ft tree has four times the surface of a 7 ft one, and twice the
-// height; so by shape it takes twice what it does by rule, but for ornaments,
-// which go by the square of height either way.
-func ExampleComparison_Ratios() {
-	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 14 * units.Foot})
-	fmt.Println(c.Ratios(), err)
-	// Output: ornaments 1.00, garland 1.98, ribbon 1.98, picks 2.00, lights 2.00 <nil>
-}
-
 func ExampleComparison_String() {
-	c, _ := sizing.CommonPractice().Compare(sizing.Look{Pick: units.SquareFoot}, sizing.Tree{Height: 7 * units.Foot})
+	c, _ := sizing.CommonPractice().Compare(sizing.Look{Each: shopping.ByKind[units.Area]{shopping.Pick: units.SquareFoot}}, sizing.Tree{Height: 7 * units.Foot})
 	fmt.Println(c.String())
 	// Output: picks: 3 for each foot gives 0.40 to the square foot here; 1.00 takes 53
-}
-
-func ExampleRatios_String() {
-	fmt.Println(sizing.Ratios{Garland: 1.7, Picks: 1.72}.String())
-	// Output: garland 1.70, picks 1.72
 }
 
 // A default of this package. By hand: 84 in over 20 is 4.2 in; 3/4 and 1/2 of it
@@ -355,11 +317,6 @@ func ExampleTopper() {
 	// Output: 1 ft to 1 ft 3 in <nil>
 }
 
-func ExampleSpan_String() {
-	fmt.Println(sizing.Span{Min: 8 * units.Inch, Max: 10 * units.Inch}.String())
-	// Output: 8 in to 10 in
-}
-
 // Clemson Cooperative Extension: at least 1 ft shorter than the ceiling.
 func ExampleRoom_Fit() {
 	hall := sizing.Room{Ceiling: 10 * units.Foot, Topper: 10 * units.Inch}
@@ -373,21 +330,11 @@ func ExampleFit_String() {
 	// Output: does not fit: 3 in past the ceiling, 7 ft is the tallest; keep clear of lamps
 }
 
-// Makers' labels, from memory: a 6 ft stepladder reaches 10 ft.
-func ExampleLadderFor() {
-	ladder, err := sizing.LadderFor(9 * units.Foot)
-	fmt.Println(ladder.Size, err)
-	fmt.Println(ladder.Caution)
-	// Output:
-	// 6 ft <nil>
-	// set it open and locked on level ground, never stand on the top two steps, do not lean out: climb down and move it; have somebody hold it; follow its label
-}
-
 // Makers' labels, from memory: a 6 ft stepladder reaches 10 ft. The tip of this
 // tree is under that, and a star of 1 ft over it.
 func ExampleRoom_Ladder() {
 	tree := sizing.Tree{Height: 9*units.Foot + 10*units.Inch}
-	bare, err1 := sizing.LadderFor(tree.Height)
+	bare, err1 := sizing.Room{}.Ladder(tree)
 	star, err2 := sizing.Room{Topper: 1 * units.Foot}.Ladder(tree)
 	fmt.Println(bare.Size, "for the tip,", star.Size, "for the star", err1, err2)
 	// Output: 6 ft for the tip, 8 ft for the star <nil> <nil>
@@ -396,68 +343,4 @@ func ExampleRoom_Ladder() {
 func ExampleLadder_String() {
 	fmt.Println(sizing.Ladder{Size: 6 * units.Foot, Caution: "follow its label"}.String())
 	// Output: 6 ft stepladder; follow its label
-}
-
-// By hand: 900 lamps in strings of 100.
-func ExampleLightString_ForLamps() {
-	label := sizing.LightString{Lamps: 100, Length: 25 * units.Foot, Power: 4800 * units.Milliwatt}
-	lights, err := label.ForLamps(900)
-	fmt.Println(lights, err)
-	// Output: 9 strings of 100 lamps on 25 ft, 4.8 W each <nil>
-}
-
-// By hand: wound 8 in apart over 52.6 sq ft is 78.9 ft, and a little more: four
-// strings of 25 ft.
-func ExampleLightString_ForLength() {
-	label := sizing.LightString{Lamps: 100, Length: 25 * units.Foot, Power: 4800 * units.Milliwatt}
-	cone, _ := sizing.Tree{Height: 7 * units.Foot}.Cone()
-	length, _ := cone.SpiralLength(8 * units.Inch)
-	lights, err := label.ForLength(length)
-	fmt.Println(lights, err)
-	// Output: 4 strings of 100 lamps on 25 ft, 4.8 W each <nil>
-}
-
-// Electrical Safety Foundation International: three incandescent strings end to
-// end, unless the label says otherwise.
-func ExampleStrings_Runs() {
-	label := sizing.LightString{Lamps: 100, Length: 25 * units.Foot, Power: 40 * units.Watt}
-	runs, err := sizing.Strings{Each: label, Count: 10}.Runs()
-	fmt.Println(runs, err)
-	// Output: 4 <nil>
-}
-
-// National Electrical Code 210.20(A), as quoted: 15 A at 120 V carries 1440 W for
-// 3 h or more. 40 strings of 40 W are 1600 W.
-func ExampleStrings_Load() {
-	label := sizing.LightString{Lamps: 100, Length: 25 * units.Foot, Power: 40 * units.Watt}
-	load, err := sizing.Strings{Each: label, Count: 40}.Load(sizing.Circuit{Volts: 120, Amperes: 15})
-	fmt.Println(load, err)
-	// Output: 1600 W of 1440 W, 13.334 A of 12 A: OVER THE LIMIT; do not switch it on: use fewer lights or a second circuit; local code decides; ask a licensed electrician <nil>
-}
-
-func ExampleLoad_String() {
-	load := sizing.Load{Power: 43200, Limit: 1440 * units.Watt, Milliamperes: 360, LimitMilliamperes: 12000, Caution: "follow the label"}
-	fmt.Println(load.String())
-	// Output: 43.2 W of 1440 W, 0.36 A of 12 A: within the limit; follow the label
-}
-
-// ENERGY STAR and US Department of Energy, as quoted: 175 W for 12 h a day, 40
-// days, at $0.119 costs $9.996.
-func ExampleStrings_Use() {
-	lights := sizing.Strings{Each: sizing.LightString{Lamps: 25, Length: 25 * units.Foot, Power: 175 * units.Watt}, Count: 1}
-	use, err := lights.Use(sizing.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40, PerKWh: decimal.RequireFromString("0.119")})
-	fmt.Println(use.Energy, "kWh", use.Cost, err)
-	// Output: 84 kWh 9.996 <nil>
-}
-
-func ExampleUse_String() {
-	use := sizing.Use{Energy: decimal.NewFromInt(84), Cost: decimal.RequireFromString("9.996"), Caution: "switch them off at night"}
-	fmt.Println(use.String())
-	// Output: 84 kWh, 9.996; switch them off at night
-}
-
-func ExampleStrings_String() {
-	label := sizing.LightString{Lamps: 70, Length: 24 * units.Foot, Power: 3500 * units.Milliwatt}
-	fmt.Println(sizing.Strings{Each: label, Count: 2}.String())
-	// Output: 2 strings of 70 lamps on 24 ft, 3.5 W each
 }

@@ -10,23 +10,19 @@ import (
 )
 
 // A Look is how densely a tree is dressed, whatever its size: how far apart the
-// wraps of garland are, and how much surface there is to each piece. Two trees
-// dressed to one look are a match side by side. A field of zero is for what the
-// look does without. Looks are equal if == says so.
+// wraps of garland are, and how much surface there is to each piece. A value of
+// zero is for a kind that the look does without.
 //
 // [Rules.Look] takes the look from a tree that the rules suit; [CommonLook] is
-// the usual one. Its methods check the fields they use.
+// the usual one.
 type Look struct {
-	// Garland and Ribbon are the distances from wrap to wrap along the slope,
+	// Spacing is the distance from wrap to wrap along the slope of what is wound,
 	// 1/4 in to 100 ft.
-	Garland units.Length `json:"garland"`
-	Ribbon  units.Length `json:"ribbon"`
+	Spacing shopping.ByKind[units.Length] `json:"spacing"`
 
-	// Ornament, Pick and Light are the surface to each one, 1/100 sq in to
-	// 10,000 m²: units.SquareFoot for one to the square foot.
-	Ornament units.Area `json:"ornament"`
-	Pick     units.Area `json:"pick"`
-	Light    units.Area `json:"light"`
+	// Each is the surface to each piece, 1/100 sq in to 10,000 m²: units.SquareFoot
+	// for one to the square foot.
+	Each shopping.ByKind[units.Area] `json:"each"`
 }
 
 const (
@@ -45,81 +41,6 @@ func CommonLook() Look {
 	return look
 }
 
-// Amounts are how much of each thing a tree takes. Garland, ribbon and picks are
-// alternatives: each is what the tree takes if it is the one [Accent]. [Both] takes
-// all of Garland and all of Picks. [Rules.Needs] and [Look.Needs] list just what an
-// accent takes. Amounts are equal if == says so.
-type Amounts struct {
-	Ornaments int          `json:"ornaments"` // of all types
-	Garland   units.Length `json:"garland"`   // wound on the tree, end to end, from branch tip to branch tip
-	Ribbon    units.Length `json:"ribbon"`    // the same, of ribbon
-	Picks     int          `json:"picks"`     // stems of berries, leaves or flowers
-	Lights    int          `json:"lights"`    // miniature lamps, on strings of any length
-}
-
-// String returns one line, "49 ornaments, 63 ft of garland or ribbon or 21 picks,
-// 700 lights", without what is zero. Lengths are rounded to an inch; where garland
-// and ribbon are not the same each has its own.
-func (a Amounts) String() string {
-	length := func(l units.Length, what string) string {
-		return l.Format(units.InFeetInches, units.Inch) + " of " + what
-	}
-	var accents, parts []string
-	garland := "garland"
-	if a.Ribbon == a.Garland {
-		garland = "garland or ribbon"
-	}
-	if a.Garland != 0 {
-		accents = append(accents, length(a.Garland, garland))
-	}
-	if a.Ribbon != 0 && a.Ribbon != a.Garland {
-		accents = append(accents, length(a.Ribbon, "ribbon"))
-	}
-	if a.Picks != 0 {
-		accents = append(accents, plural(a.Picks, "pick"))
-	}
-	if a.Ornaments != 0 {
-		parts = append(parts, plural(a.Ornaments, "ornament"))
-	}
-	if accents != nil {
-		parts = append(parts, strings.Join(accents, " or "))
-	}
-	if a.Lights != 0 {
-		parts = append(parts, plural(a.Lights, "light"))
-	}
-	if parts == nil {
-		return "nothing"
-	}
-	return strings.Join(parts, ", ")
-}
-
-// Amounts returns what a tree takes by rule. The ornaments are as many of each
-// type as the tree has whole feet, the middle of the band of [Rules.Each].
-// Its errors are those of the other methods of r.
-//
-// Source: common practice.
-func (r Rules) Amounts(t Tree) (Amounts, error) {
-	var a Amounts
-	types, err := r.Types(t.Height)
-	if err != nil {
-		return Amounts{}, err
-	}
-	a.Ornaments = types * wholeFeet(t.Height)
-	if a.Garland, err = r.Garland(t.Height); err != nil {
-		return Amounts{}, err
-	}
-	if a.Ribbon, err = r.Ribbon(t.Height); err != nil {
-		return Amounts{}, err
-	}
-	if a.Picks, err = r.Picks(t.Height); err != nil {
-		return Amounts{}, err
-	}
-	if a.Lights, err = r.Lights(t.Height); err != nil {
-		return Amounts{}, err
-	}
-	return a, nil
-}
-
 // A surface is what of a tree is dressed.
 type surface struct {
 	cone Cone
@@ -127,12 +48,13 @@ type surface struct {
 	area units.Area
 }
 
-func (t Tree) surface(fn string) (surface, error) {
-	c, err := t.cone(fn)
+// surface returns what of t is dressed. Fields of t are named after at, "/" or "/tree/".
+func (t Tree) surface(fn, at string) (surface, error) {
+	c, err := t.cone(fn, at)
 	if err != nil {
 		return surface{}, err
 	}
-	arc, err := t.Exposure.arc(fn)
+	arc, err := t.Exposure.arc(fn, at)
 	if err != nil {
 		return surface{}, err
 	}
@@ -144,7 +66,7 @@ func (t Tree) surface(fn string) (surface, error) {
 // rounded up to a square micrometer, and within two parts in 10¹⁵. Its errors
 // are those of [Tree.Cone] and [Exposure.Degrees].
 func (t Tree) DressedArea() (units.Area, error) {
-	s, err := t.surface("Tree.DressedArea")
+	s, err := t.surface("Tree.DressedArea", "/")
 	return s.area, err
 }
 
@@ -162,7 +84,7 @@ func (t Tree) DressedArea() (units.Area, error) {
 // is a length that no spacing from 1/4 in to 100 ft comes to.
 func (t Tree) Spacing(garland units.Length) (units.Length, error) {
 	const fn = "Tree.Spacing"
-	s, err := t.surface(fn)
+	s, err := t.surface(fn, "/")
 	if err != nil {
 		return 0, err
 	}
@@ -196,11 +118,12 @@ func share(n int64, part, whole Exposure) int64 {
 //
 // Source: common practice for the rules; the geometry is computed.
 func (r Rules) Look(t Tree) (Look, error) {
-	s, err := t.surface("Rules.Look")
+	const fn = "Rules.Look"
+	s, err := t.surface(fn, "/tree/")
 	if err != nil {
 		return Look{}, err
 	}
-	a, err := r.Amounts(t)
+	a, err := r.amounts(fn, t)
 	if err != nil {
 		return Look{}, err
 	}
@@ -208,32 +131,18 @@ func (r Rules) Look(t Tree) (Look, error) {
 }
 
 // look returns the look of what is dressed with amounts.
-func (s surface) look(a Amounts) Look {
-	spacing := func(length units.Length) units.Length {
-		if length == 0 {
-			return 0
+func (s surface) look(amounts Amounts) (l Look) {
+	for kind, q := range amounts {
+		switch {
+		case q.Pieces != 0:
+			l.Each[kind] = (s.area + units.Area(q.Pieces) - 1) / units.Area(q.Pieces)
+		case kind > 0 && q.Length == amounts[kind-1].Length: // ribbon, as a rule: half the work
+			l.Spacing[kind] = l.Spacing[kind-1]
+		case q.Length != 0:
+			if p := s.cone.spacing(q.Length, s.turn()); MinSpacing <= p && p <= MaxSpacing {
+				l.Spacing[kind] = p
+			}
 		}
-		p := s.cone.spacing(length, s.turn())
-		if p < MinSpacing || p > MaxSpacing {
-			return 0
-		}
-		return p
-	}
-	each := func(n int) units.Area {
-		if n == 0 {
-			return 0
-		}
-		return (s.area + units.Area(n) - 1) / units.Area(n)
-	}
-	l := Look{
-		Garland:  spacing(a.Garland),
-		Ornament: each(a.Ornaments),
-		Pick:     each(a.Picks),
-		Light:    each(a.Lights),
-	}
-	l.Ribbon = l.Garland // as a rule, and half the work
-	if a.Ribbon != a.Garland {
-		l.Ribbon = spacing(a.Ribbon)
 	}
 	return l
 }
@@ -253,7 +162,7 @@ func (s surface) look(a Amounts) Look {
 // range.
 func (l Look) Amounts(t Tree) (Amounts, error) {
 	const fn = "Look.Amounts"
-	s, err := t.surface(fn)
+	s, err := t.surface(fn, "/tree/")
 	if err != nil {
 		return Amounts{}, err
 	}
@@ -261,106 +170,50 @@ func (l Look) Amounts(t Tree) (Amounts, error) {
 }
 
 func (l Look) amounts(fn string, s surface) (a Amounts, err error) {
-	wound := func(field string, spacing units.Length) units.Length {
-		if spacing == 0 || err != nil {
-			return 0
+	for kind := range a {
+		running := shopping.Kind(kind).Running()
+		spacing, each := l.Spacing[kind], l.Each[kind]
+		if spacing != 0 {
+			if !running || spacing < MinSpacing || spacing > MaxSpacing {
+				return Amounts{}, rangeError(fn, "/spacing/"+shopping.Kind(kind).String(), spacing.String(), wantEach(running, "1/4 in to 100 ft"))
+			}
+			if kind > 0 && spacing == l.Spacing[kind-1] { // ribbon, as a rule: half the work
+				a[kind] = a[kind-1]
+				continue
+			}
+			a[kind].Length = (s.cone.spiralLength(spacing, s.turn()) + units.Inch - 1) / units.Inch * units.Inch
 		}
-		if spacing < MinSpacing || spacing > MaxSpacing {
-			err = rangeError(fn, field, spacing.String(), "0 ft, or 1/4 in to 100 ft")
-			return 0
+		if each != 0 {
+			if running || each < minEach || each > maxEach {
+				return Amounts{}, rangeError(fn, "/each/"+shopping.Kind(kind).String(), each.String(), wantEach(!running, "1/100 sq in to 10000 m²"))
+			}
+			a[kind].Pieces = int((s.area + each - 1) / each)
 		}
-		return (s.cone.spiralLength(spacing, s.turn()) + units.Inch - 1) / units.Inch * units.Inch
-	}
-	pieces := func(field string, each units.Area) int {
-		if each == 0 || err != nil {
-			return 0
-		}
-		if each < minEach || each > maxEach {
-			err = rangeError(fn, field, each.String(), "0 sq ft, or 1/100 sq in to 10000 m²")
-			return 0
-		}
-		return int((s.area + each - 1) / each)
-	}
-	a = Amounts{
-		Ornaments: pieces("Ornament", l.Ornament),
-		Garland:   wound("Garland", l.Garland),
-		Picks:     pieces("Pick", l.Pick),
-		Lights:    pieces("Light", l.Light),
-	}
-	a.Ribbon = a.Garland
-	if l.Ribbon != l.Garland {
-		a.Ribbon = wound("Ribbon", l.Ribbon)
-	}
-	if err != nil {
-		return Amounts{}, err
 	}
 	return a, nil
 }
 
-// Needs returns what a tree takes to match the look, each with its basis:
-// ornaments, the accent, and lights, in that order and by the names that
-// [Rules.Needs] has for them. A field of zero adds no need. The room is left empty for
-// the caller to fill. Its errors are those of
-// [Look.Amounts], and one wrapping [units.ErrName] if a is none of the accents.
-func (l Look) Needs(t Tree, a Accent) ([]shopping.Need, error) {
-	const fn = "Look.Needs"
-	if int(a) >= len(accentNames) {
-		return nil, &units.Error{Func: "sizing." + fn, Field: "accent", Value: a.String(), Want: listOf(accentNames[:]), Err: units.ErrName}
+// wantEach says what is accepted for a kind that has the figure or has not.
+func wantEach(has bool, want string) string {
+	if has {
+		return "0, or " + want
 	}
-	s, err := t.surface(fn)
-	if err != nil {
-		return nil, err
-	}
-	amounts, err := l.amounts(fn, s)
-	if err != nil {
-		return nil, err
-	}
-	over := " over " + squareFeet(s.area)
-	needs := make([]shopping.Need, 0, 4)
-	add := func(kind shopping.Kind, q shopping.Quantity, basis string) {
-		if q != (shopping.Quantity{}) {
-			needs = append(needs, shopping.Need{Item: shopping.Item{Kind: kind}, Quantity: q, Basis: basis + over, Source: bySurface})
-		}
-	}
-	pieces := func(kind shopping.Kind, n int, each units.Area) {
-		add(kind, shopping.Quantity{Pieces: n}, toSquareFoot(each)+" to the square foot")
-	}
-	pieces(shopping.Ornament, amounts.Ornaments, l.Ornament)
-	if a == Garland || a == Both {
-		add(shopping.Garland, shopping.Quantity{Length: amounts.Garland}, "wraps "+inches(l.Garland)+" apart")
-	}
-	if a == Ribbon {
-		add(shopping.Ribbon, shopping.Quantity{Length: amounts.Ribbon}, "wraps "+inches(l.Ribbon)+" apart")
-	}
-	if a == Picks || a == Both {
-		pieces(shopping.Pick, amounts.Picks, l.Pick)
-	}
-	pieces(shopping.Light, amounts.Lights, l.Light)
-	return needs, nil
+	return "0"
 }
-
-// bySurface is the source of what is sized by shape.
-const bySurface = "geometry; common practice for the look"
 
 // String returns one line such as "garland 10 in apart, ribbon 10 in apart; to
 // the square foot 0.93 ornaments, 0.40 picks, 13 lights", without what is zero.
 func (l Look) String() string {
 	var wraps, pieces []string
-	wrap := func(spacing units.Length, what string) {
-		if spacing != 0 {
-			wraps = append(wraps, what+" "+inches(spacing)+" apart")
+	for k := range l.Each {
+		kind := shopping.Kind(k)
+		if l.Spacing[kind] != 0 {
+			wraps = append(wraps, kind.String()+" "+inches(l.Spacing[kind])+" apart")
+		}
+		if l.Each[kind] != 0 {
+			pieces = append(pieces, toSquareFoot(l.Each[kind])+" "+kind.String())
 		}
 	}
-	piece := func(each units.Area, what string) {
-		if each != 0 {
-			pieces = append(pieces, toSquareFoot(each)+" "+what)
-		}
-	}
-	wrap(l.Garland, "garland")
-	wrap(l.Ribbon, "ribbon")
-	piece(l.Ornament, "ornaments")
-	piece(l.Pick, "picks")
-	piece(l.Light, "lights")
 	switch {
 	case pieces != nil && wraps != nil:
 		return strings.Join(wraps, ", ") + "; to the square foot " + strings.Join(pieces, ", ")
@@ -380,18 +233,10 @@ func plural(n int, what string) string {
 	return strconv.Itoa(n) + " " + what + "s"
 }
 
-// PerSquareFoot returns how many pieces there are to the square foot where each
-// has so much surface: 1 for units.SquareFoot, and 0 for none.
-func PerSquareFoot(each units.Area) float64 {
-	if each == 0 {
-		return 0
-	}
-	return float64(units.SquareFoot) / float64(each)
-}
-
-// toSquareFoot writes PerSquareFoot in two digits or three.
+// toSquareFoot writes how many pieces there are to the square foot, in two digits
+// or three, where each has so much surface.
 func toSquareFoot(each units.Area) string {
-	n := PerSquareFoot(each)
+	n := units.SquareFoot.In(each)
 	if n < 9.995 {
 		return strconv.FormatFloat(n, 'f', 2, 64)
 	}

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
@@ -41,14 +42,14 @@ func TestTreeCone(t *testing.T) {
 		{"height", units.ErrRange, Tree{Height: 1*ft - 1}},
 		{"height", units.ErrRange, Tree{Height: 100*ft + 1}},
 		{"taper", units.ErrName, Tree{Height: 7 * ft, Taper: Pencil + 1}},
-		{"Handle", units.ErrRange, Tree{Height: 7 * ft, Handle: -1}},
-		{"Handle", units.ErrRange, Tree{Height: 7 * ft, Handle: 42*in + 1}},
-		{"Base", units.ErrRange, Tree{Height: 8 * ft, Base: 1*ft - 1}},
-		{"Base", units.ErrRange, Tree{Height: 8 * ft, Base: 12*ft + 1}},
-		{"Base", units.ErrRange, Tree{Height: 8 * ft, Base: -1}},
-		{"Base", units.ErrRange, Tree{Height: 10 * ft, Handle: 2 * ft, Base: 12*ft + 1}},
-		{"BareTip", units.ErrRange, Tree{Height: 7 * ft, BareTip: -1}},
-		{"BareTip", units.ErrRange, Tree{Height: 7 * ft, BareTip: 83*in + 1}},
+		{"handle", units.ErrRange, Tree{Height: 7 * ft, Handle: -1}},
+		{"handle", units.ErrRange, Tree{Height: 7 * ft, Handle: 42*in + 1}},
+		{"base", units.ErrRange, Tree{Height: 8 * ft, Base: 1*ft - 1}},
+		{"base", units.ErrRange, Tree{Height: 8 * ft, Base: 12*ft + 1}},
+		{"base", units.ErrRange, Tree{Height: 8 * ft, Base: -1}},
+		{"base", units.ErrRange, Tree{Height: 10 * ft, Handle: 2 * ft, Base: 12*ft + 1}},
+		{"bareTip", units.ErrRange, Tree{Height: 7 * ft, BareTip: -1}},
+		{"bareTip", units.ErrRange, Tree{Height: 7 * ft, BareTip: 83*in + 1}},
 	} {
 		c, err := row.t.Cone()
 		refused(t, err, row.want, "Tree.Cone", row.field)
@@ -60,11 +61,11 @@ func TestTreeCone(t *testing.T) {
 		refused(t, err, row.want, "Rules.Look", row.field)
 		n, err := CommonLook().Amounts(row.t)
 		refused(t, err, row.want, "Look.Amounts", row.field)
-		needs, err := CommonLook().Needs(row.t, Garland)
+		needs, err := CommonLook().Needs(row.t, shopping.Garland)
 		refused(t, err, row.want, "Look.Needs", row.field)
 		cmp, err := CommonPractice().Compare(CommonLook(), row.t)
 		refused(t, err, row.want, "Rules.Compare", row.field)
-		if a != 0 || s != (Span{}) || l != (Look{}) || n != (Amounts{}) || needs != nil || cmp != (Comparison{}) {
+		if a != 0 || s != (lengthRange{}) || l != (Look{}) || n != (Amounts{}) || needs != nil || cmp != (Comparison{}) {
 			t.Errorf("%+v: a result with an error: %v %v %v %v %v %v %v", row.t, c, a, s, l, n, needs, cmp)
 		}
 	}
@@ -139,20 +140,20 @@ func TestLookAmounts(t *testing.T) {
 		{"twice the size, four times as much", Tree{Height: 14 * ft}, 196, 84, 2800},
 	} {
 		a, err := look.Amounts(row.t)
-		if err != nil || a.Ornaments != row.ornaments || a.Picks != row.picks || a.Lights != row.lights {
+		if err != nil || a[shopping.Ornament].Pieces != row.ornaments || a[shopping.Pick].Pieces != row.picks || a[shopping.Light].Pieces != row.lights {
 			t.Errorf("%s: %v, %v; want %d, %d, %d", row.reason, a, err, row.ornaments, row.picks, row.lights)
 		}
 	}
 	// Length by SpiralLength, in 60 digits apart from this package: 12 ft at 10 in
 	// takes 56844362161 nm, 186 ft 5.99 in. On half of it, to and fro, Simpson's rule
 	// apart from this package gives 94 ft 5.08 in, and 49 ft 1.40 in at 20 in.
-	ten := Look{Garland: 10 * in, Ribbon: 20 * in}
+	ten := Look{Spacing: lengths{shopping.Garland: 10 * in, shopping.Ribbon: 20 * in}}
 	a, err := ten.Amounts(Tree{Height: 12 * ft})
-	if err != nil || a.Garland != 186*ft+6*in || a.Ribbon == a.Garland || a.Ribbon < a.Garland/2 || a.Ornaments+a.Picks+a.Lights != 0 {
+	if err != nil || a[shopping.Garland].Length != 186*ft+6*in || a[shopping.Ribbon].Length == a[shopping.Garland].Length || a[shopping.Ribbon].Length < a[shopping.Garland].Length/2 || a[shopping.Ornament].Pieces+a[shopping.Pick].Pieces+a[shopping.Light].Pieces != 0 {
 		t.Errorf("12 ft at 10 in: %v, %v", a, err)
 	}
 	a, err = ten.Amounts(Tree{Height: 12 * ft, Exposure: HalfTree})
-	if err != nil || a.Garland != 94*ft+6*in || a.Ribbon != 49*ft+2*in {
+	if err != nil || a[shopping.Garland].Length != 94*ft+6*in || a[shopping.Ribbon].Length != 49*ft+2*in {
 		t.Errorf("half of 12 ft at 10 in: %v, %v", a, err)
 	}
 	if a, err := (Look{}).Amounts(Tree{Height: 12 * ft}); a != (Amounts{}) || err != nil {
@@ -162,23 +163,23 @@ func TestLookAmounts(t *testing.T) {
 		field string
 		l     Look
 	}{
-		{"Garland", Look{Garland: MinSpacing - 1}},
-		{"Garland", Look{Garland: MaxSpacing + 1}},
-		{"Garland", Look{Garland: -1}},
-		{"Ribbon", Look{Ribbon: MinSpacing - 1}},
-		{"Ribbon", Look{Ribbon: MaxSpacing + 1}},
-		{"Ornament", Look{Ornament: minEach - 1}},
-		{"Ornament", Look{Ornament: maxEach + 1}},
-		{"Ornament", Look{Ornament: -1}},
-		{"Pick", Look{Pick: minEach - 1}},
-		{"Pick", Look{Pick: maxEach + 1}},
-		{"Light", Look{Light: minEach - 1}},
-		{"Light", Look{Light: maxEach + 1}},
-		{"Ornament", Look{Ornament: 1, Pick: 1, Light: 1, Garland: 1, Ribbon: 2}},
+		{"garland", Look{Spacing: lengths{shopping.Garland: MinSpacing - 1}}},
+		{"garland", Look{Spacing: lengths{shopping.Garland: MaxSpacing + 1}}},
+		{"garland", Look{Spacing: lengths{shopping.Garland: -1}}},
+		{"ribbon", Look{Spacing: lengths{shopping.Ribbon: MinSpacing - 1}}},
+		{"ribbon", Look{Spacing: lengths{shopping.Ribbon: MaxSpacing + 1}}},
+		{"ornaments", Look{Each: areas{shopping.Ornament: minEach - 1}}},
+		{"ornaments", Look{Each: areas{shopping.Ornament: maxEach + 1}}},
+		{"ornaments", Look{Each: areas{shopping.Ornament: -1}}},
+		{"picks", Look{Each: areas{shopping.Pick: minEach - 1}}},
+		{"picks", Look{Each: areas{shopping.Pick: maxEach + 1}}},
+		{"lights", Look{Each: areas{shopping.Light: minEach - 1}}},
+		{"lights", Look{Each: areas{shopping.Light: maxEach + 1}}},
+		{"ornaments", Look{Spacing: lengths{shopping.Garland: 1, shopping.Ribbon: 2}, Each: areas{shopping.Ornament: 1, shopping.Pick: 1, shopping.Light: 1}}},
 	} {
 		a, err := row.l.Amounts(Tree{Height: 9 * ft})
 		refused(t, err, units.ErrRange, "Look.Amounts", row.field)
-		needs, err := row.l.Needs(Tree{Height: 9 * ft}, Garland)
+		needs, err := row.l.Needs(Tree{Height: 9 * ft}, shopping.Garland)
 		refused(t, err, units.ErrRange, "Look.Needs", row.field)
 		c, err := CommonPractice().Compare(row.l, Tree{Height: 9 * ft})
 		refused(t, err, units.ErrRange, "Rules.Compare", row.field)
@@ -186,9 +187,9 @@ func TestLookAmounts(t *testing.T) {
 			t.Errorf("%+v: a result with an error", row.l)
 		}
 	}
-	edge := Look{MinSpacing, MaxSpacing, minEach, maxEach, minEach}
+	edge := Look{lengths{shopping.Garland: MinSpacing, shopping.Ribbon: MaxSpacing}, areas{shopping.Ornament: minEach, shopping.Pick: maxEach, shopping.Light: minEach}}
 	// 2736220387126487.858 um2 in 60 digits, over 6451600 and over 10^16.
-	if a, err := edge.Amounts(Tree{Height: 100 * ft, Base: 150 * ft}); err != nil || a.Picks != 1 || a.Ornaments != 424_115_009 || a.Lights != a.Ornaments {
+	if a, err := edge.Amounts(Tree{Height: 100 * ft, Base: 150 * ft}); err != nil || a[shopping.Pick].Pieces != 1 || a[shopping.Ornament].Pieces != 424_115_009 || a[shopping.Light].Pieces != a[shopping.Ornament].Pieces {
 		t.Errorf("at the edges: %v, %v", a, err)
 	}
 }
@@ -199,11 +200,11 @@ func TestRulesLookErrors(t *testing.T) {
 		field  string
 		change func(*Rules)
 	}{
-		{"TypesPerFoot", func(r *Rules) { r.TypesPerFoot = -1 }},
-		{"PicksPerFoot", func(r *Rules) { r.PicksPerFoot = -1 }},
-		{"LightsPerFoot", func(r *Rules) { r.LightsPerFoot = -1 }},
-		{"GarlandPerFoot", func(r *Rules) { r.GarlandPerFoot = -1 }},
-		{"RibbonPerFoot", func(r *Rules) { r.RibbonPerFoot = -1 }},
+		{"/typesPerFoot", func(r *Rules) { r.TypesPerFoot = -1 }},
+		{"/perFoot/picks", func(r *Rules) { r.PerFoot[shopping.Pick].Pieces = -1 }},
+		{"/perFoot/lights", func(r *Rules) { r.PerFoot[shopping.Light].Pieces = -1 }},
+		{"/perFoot/garland", func(r *Rules) { r.PerFoot[shopping.Garland].Length = -1 }},
+		{"/perFoot/ribbon", func(r *Rules) { r.PerFoot[shopping.Ribbon].Length = -1 }},
 	} {
 		r := CommonPractice()
 		row.change(&r)
@@ -237,21 +238,21 @@ func TestRulesThatCannotBeWound(t *testing.T) {
 		cannot string // garland, ribbon or both
 	}{
 		// By hand: 9 ft of garland and 9.46 ft of slope.
-		{"too short", Rules{GarlandPerFoot: 1 * ft, RibbonPerFoot: 9 * ft}, Tree{Height: 9 * ft}, "garland: 1 ft for each foot is too short to go round here; 10 in apart takes 104 ft", "garland"},
-		{"ribbon too short", Rules{GarlandPerFoot: 9 * ft, RibbonPerFoot: 6 * in}, Tree{Height: 9 * ft}, "garland: 9 ft for each foot gives wraps 13 in apart here; 10 in apart takes 104 ft", "ribbon"},
-		{"both too short", Rules{GarlandPerFoot: 6 * in, RibbonPerFoot: 6 * in}, Tree{Height: 9 * ft}, "garland or ribbon: 6 in for each foot is too short to go round here; 10 in apart takes 104 ft", "both"},
+		{"too short", Rules{PerFoot: Amounts{shopping.Garland: {Length: 1 * ft}, shopping.Ribbon: {Length: 9 * ft}}}, Tree{Height: 9 * ft}, "garland: 1 ft for each foot is too short to go round here; 10 in apart takes 104 ft", "garland"},
+		{"ribbon too short", Rules{PerFoot: Amounts{shopping.Garland: {Length: 9 * ft}, shopping.Ribbon: {Length: 6 * in}}}, Tree{Height: 9 * ft}, "garland: 9 ft for each foot gives wraps 13 in apart here; 10 in apart takes 104 ft", "ribbon"},
+		{"both too short", Rules{PerFoot: Amounts{shopping.Garland: {Length: 6 * in}, shopping.Ribbon: {Length: 6 * in}}}, Tree{Height: 9 * ft}, "garland or ribbon: 6 in for each foot is too short to go round here; 10 in apart takes 104 ft", "both"},
 		// By hand: a sixth of 1.07 sq ft is 25.8 sq in, and over 9 ft 0.24 in wide. To
 		// match takes the slope of 1.05 ft at least, and a little more.
 		{"too long", CommonPractice(), Tree{Height: 1 * ft, Exposure: 60 * degree}, "garland or ribbon: 9 ft for each foot is too long to wind here; 10 in apart takes 2 ft", "both"},
-		{"far too long", Rules{GarlandPerFoot: 100 * ft, PicksPerFoot: 3}, Tree{Height: 1 * ft, Taper: Pencil, Exposure: HalfTree}, "garland: 100 ft for each foot is too long to wind here; 10 in apart takes 2 ft", "garland"},
+		{"far too long", Rules{PerFoot: Amounts{shopping.Garland: {Length: 100 * ft}, shopping.Pick: {Pieces: 3}}}, Tree{Height: 1 * ft, Taper: Pencil, Exposure: HalfTree}, "garland: 100 ft for each foot is too long to wind here; 10 in apart takes 2 ft", "garland"},
 	} {
 		l, err := row.r.Look(row.t)
 		a, _ := row.r.Amounts(row.t)
-		if err != nil || (l.Garland == 0) != (row.cannot != "ribbon") || (l.Ribbon == 0) != (row.cannot != "garland" || a.Ribbon == 0) || (l.Pick == 0) != (a.Picks == 0) {
+		if err != nil || (l.Spacing[shopping.Garland] == 0) != (row.cannot != "ribbon") || (l.Spacing[shopping.Ribbon] == 0) != (row.cannot != "garland" || a[shopping.Ribbon].Length == 0) || (l.Each[shopping.Pick] == 0) != (a[shopping.Pick].Pieces == 0) {
 			t.Errorf("%s: %+v, %v", row.reason, l, err)
 		}
 		look := CommonLook()
-		look.Ornament = 0
+		look.Each[shopping.Ornament] = 0
 		c, err := row.r.Compare(look, row.t)
 		got, _, _ := strings.Cut(c.String(), "\n")
 		if got != row.want || c.RuleLook != l || err != nil {
@@ -261,18 +262,18 @@ func TestRulesThatCannotBeWound(t *testing.T) {
 	// What just reaches, and what is just far enough apart, is wound.
 	tree := Tree{Height: 9 * ft}
 	c, _ := tree.Cone()
-	s, _ := tree.surface("")
+	s, _ := tree.surface("", "/")
 	for _, p := range []units.Length{MinSpacing, MaxSpacing} {
 		length, _ := c.SpiralLength(p)
-		l := s.look(Amounts{Garland: length})
-		if l.Garland < p-1 && p == MinSpacing || l.Garland > p+1 || l.Garland == 0 {
-			t.Errorf("%v of garland: %v", length, l.Garland)
+		l := s.look(Amounts{shopping.Garland: {Length: length}})
+		if l.Spacing[shopping.Garland] < p-1 && p == MinSpacing || l.Spacing[shopping.Garland] > p+1 || l.Spacing[shopping.Garland] == 0 {
+			t.Errorf("%v of garland: %v", length, l.Spacing[shopping.Garland])
 		}
 		off := length/MinSpacing + 1 // worth a nanometer of spacing
 		if p == MaxSpacing {
 			off = -1
 		}
-		if l := s.look(Amounts{Garland: length + off}); l != (Look{}) {
+		if l := s.look(Amounts{shopping.Garland: {Length: length + off}}); l != (Look{}) {
 			t.Errorf("%v of garland: %v", length+off, l)
 		}
 	}
@@ -282,7 +283,7 @@ func TestRulesThatCannotBeWound(t *testing.T) {
 // garland cannot be wound.
 func TestCompareNeverFails(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		r := Rules{GarlandPerFoot: units.Length(rapid.Int64Range(1, int64(100*ft)).Draw(t, "garland"))}
+		r := Rules{PerFoot: Amounts{shopping.Garland: {Length: units.Length(rapid.Int64Range(1, int64(100*ft)).Draw(t, "garland"))}}}
 		degrees := rapid.IntRange(1, 360).Draw(t, "degrees")
 		tree := Tree{
 			Height:   units.Length(rapid.Int64Range(int64(MinHeight), int64(MaxHeight)).Draw(t, "height")),
@@ -296,10 +297,10 @@ func TestCompareNeverFails(t *testing.T) {
 		}
 		cone, _ := tree.Cone()
 		least, most := cone.spiralLength(MaxSpacing, float64(degrees)/360), cone.spiralLength(MinSpacing, float64(degrees)/360)
-		short, long := c.Rule.Garland < least-1000, c.Rule.Garland > most+most/MinSpacing+1000
+		short, long := c.Rule[shopping.Garland].Length < least-1000, c.Rule[shopping.Garland].Length > most+most/MinSpacing+1000
 		if short && !strings.Contains(c.String(), "is too short") || long && !strings.Contains(c.String(), "is too long") ||
-			(c.RuleLook.Garland == 0) == strings.Contains(c.String(), "apart here") {
-			t.Fatalf("%+v: %v of %v to %v", c, c.Rule.Garland, least, most)
+			(c.RuleLook.Spacing[shopping.Garland] == 0) == strings.Contains(c.String(), "apart here") {
+			t.Fatalf("%+v: %v of %v to %v", c, c.Rule[shopping.Garland].Length, least, most)
 		}
 	})
 }
@@ -340,7 +341,7 @@ func TestLookProperties(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if own.Garland == 0 {
+		if own.Spacing[shopping.Garland] == 0 {
 			t.Skip("too close to wind, or too short")
 		}
 		rule, err := r.Amounts(tree)
@@ -348,8 +349,8 @@ func TestLookProperties(t *testing.T) {
 			t.Fatal(err)
 		}
 		shape := amounts(own, tree)
-		if shape.Ornaments != rule.Ornaments || shape.Picks != rule.Picks || shape.Lights != rule.Lights ||
-			shape.Garland < rule.Garland-in || shape.Garland >= rule.Garland+in || shape.Garland%in != 0 || shape.Ribbon != shape.Garland {
+		if shape[shopping.Ornament].Pieces != rule[shopping.Ornament].Pieces || shape[shopping.Pick].Pieces != rule[shopping.Pick].Pieces || shape[shopping.Light].Pieces != rule[shopping.Light].Pieces ||
+			shape[shopping.Garland].Length < rule[shopping.Garland].Length-in || shape[shopping.Garland].Length >= rule[shopping.Garland].Length+in || shape[shopping.Garland].Length%in != 0 || shape[shopping.Ribbon].Length != shape[shopping.Garland].Length {
 			t.Fatalf("%+v: by rule %v, by its own look %v", tree, rule, shape)
 		}
 
@@ -370,14 +371,14 @@ func TestLookProperties(t *testing.T) {
 		}
 		b := amounts(look, more)
 		// A longer cone of the same base is steeper lower down, but never smaller.
-		if b.Ornaments < a.Ornaments || b.Garland < a.Garland || b.Picks < a.Picks || b.Lights < a.Lights {
+		if b[shopping.Ornament].Pieces < a[shopping.Ornament].Pieces || b[shopping.Garland].Length < a[shopping.Garland].Length || b[shopping.Pick].Pieces < a[shopping.Pick].Pieces || b[shopping.Light].Pieces < a[shopping.Light].Pieces {
 			t.Fatalf("%+v takes %v, %+v only %v", tree, a, more, b)
 		}
 
 		// A look twice as open takes half as many.
-		open := Look{Ornament: 2 * look.Ornament, Pick: 2 * look.Pick, Light: 2 * look.Light}
+		open := Look{Each: areas{shopping.Ornament: 2 * look.Each[shopping.Ornament], shopping.Pick: 2 * look.Each[shopping.Pick], shopping.Light: 2 * look.Each[shopping.Light]}}
 		o := amounts(open, tree)
-		if o.Ornaments != (a.Ornaments+1)/2 || o.Picks != (a.Picks+1)/2 || o.Lights != (a.Lights+1)/2 || o.Garland != 0 || o.Ribbon != 0 {
+		if o[shopping.Ornament].Pieces != (a[shopping.Ornament].Pieces+1)/2 || o[shopping.Pick].Pieces != (a[shopping.Pick].Pieces+1)/2 || o[shopping.Light].Pieces != (a[shopping.Light].Pieces+1)/2 || o[shopping.Garland].Length != 0 || o[shopping.Ribbon].Length != 0 {
 			t.Fatalf("%+v takes %v, half as dense %v", tree, a, o)
 		}
 
@@ -399,22 +400,26 @@ func TestLookNeeds(t *testing.T) {
 	ribbon.Item = shopping.Item{Kind: shopping.Ribbon}
 	picks := shopping.Need{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 35}, Basis: "0.40 to the square foot" + over, Source: source}
 	lights := shopping.Need{Item: shopping.Item{Kind: shopping.Light}, Quantity: shopping.Quantity{Pieces: 1158}, Basis: "13 to the square foot" + over, Source: source}
-	for a, want := range map[Accent][]shopping.Need{
-		Garland: {ornaments, garland, lights},
-		Picks:   {ornaments, picks, lights},
-		Ribbon:  {ornaments, ribbon, lights},
-		Both:    {ornaments, garland, picks, lights},
+	for _, row := range []struct {
+		accents []shopping.Kind
+		want    []shopping.Need
+	}{
+		{nil, []shopping.Need{ornaments, lights}},
+		{[]shopping.Kind{shopping.Garland}, []shopping.Need{ornaments, garland, lights}},
+		{[]shopping.Kind{shopping.Pick}, []shopping.Need{ornaments, picks, lights}},
+		{[]shopping.Kind{shopping.Ribbon}, []shopping.Need{ornaments, ribbon, lights}},
+		{[]shopping.Kind{shopping.Pick, shopping.Garland, shopping.Pick}, []shopping.Need{ornaments, garland, picks, lights}},
 	} {
-		got, err := CommonLook().Needs(Tree{Height: 9 * ft}, a)
-		if diff := cmp.Diff(want, got); diff != "" || err != nil {
-			t.Errorf("%v: %v -want +got\n%s", a, err, diff)
+		got, err := CommonLook().Needs(Tree{Height: 9 * ft}, row.accents...)
+		if diff := cmp.Diff(row.want, got); diff != "" || err != nil {
+			t.Errorf("%v: %v -want +got\n%s", row.accents, err, diff)
 		}
 	}
-	if none, err := (Look{}).Needs(Tree{Height: 9 * ft}, Both); err != nil || len(none) != 0 {
+	if none, err := (Look{}).Needs(Tree{Height: 9 * ft}, shopping.Garland, shopping.Pick); err != nil || len(none) != 0 {
 		t.Errorf("a bare look asks for %v, %v", none, err)
 	}
-	got, err := CommonLook().Needs(Tree{Height: 9 * ft}, Both+1)
-	refused(t, err, units.ErrName, "Look.Needs", "accent")
+	got, err := CommonLook().Needs(Tree{Height: 9 * ft}, shopping.Garland, shopping.Light)
+	refused(t, err, units.ErrName, "Look.Needs", "accents")
 	if got != nil {
 		t.Errorf("%v with an error", got)
 	}
@@ -426,30 +431,19 @@ func TestLookText(t *testing.T) {
 		want string
 	}{
 		{Look{}, "nothing"},
-		{Look{Garland: 10 * in}, "garland 10 in apart"},
-		{Look{Ribbon: 3*in + in/4, Pick: units.SquareFoot}, "ribbon 3 1/4 in apart; to the square foot 1.00 picks"},
-		{Look{Light: units.SquareFoot / 10}, "to the square foot 10 lights"},
-		{Look{Light: units.SquareFoot/10 + 60_000_000}, "to the square foot 9.94 lights"},
-		{Look{Garland: 4 * in}, "garland 4 in apart"},
-		{Look{Garland: 4*in - 1}, "garland 4 in apart"},
-		{Look{Garland: 3*in + in/2}, "garland 3 1/2 in apart"},
-		{Look{Garland: 4*in + in/2 - 1}, "garland 4 in apart"},
-		{Amounts{}, "nothing"},
-		{Amounts{Ornaments: 1, Garland: 63 * ft, Ribbon: 6 * in, Picks: 1, Lights: 1}, "1 ornament, 63 ft of garland or 6 in of ribbon or 1 pick, 1 light"},
-		{Amounts{Garland: 63 * ft, Ribbon: 63 * ft, Picks: 21}, "63 ft of garland or ribbon or 21 picks"},
-		{Amounts{Ribbon: 63 * ft, Lights: 700}, "63 ft of ribbon, 700 lights"},
-		{Amounts{Garland: 63 * ft}, "63 ft of garland"},
-		{Amounts{Ornaments: 49, Picks: 2}, "49 ornaments, 2 picks"},
-		{Ratios{}, "nothing"},
-		{Ratios{Picks: 1.724, Ornaments: 1}, "ornaments 1.00, picks 1.72"},
+		{Look{Spacing: lengths{shopping.Garland: 10 * in}}, "garland 10 in apart"},
+		{Look{Spacing: lengths{shopping.Ribbon: 3*in + in/4}, Each: areas{shopping.Pick: units.SquareFoot}}, "ribbon 3 1/4 in apart; to the square foot 1.00 picks"},
+		{Look{Each: areas{shopping.Light: units.SquareFoot / 10}}, "to the square foot 10 lights"},
+		{Look{Each: areas{shopping.Light: units.SquareFoot/10 + 60_000_000}}, "to the square foot 9.94 lights"},
+		{Look{Spacing: lengths{shopping.Garland: 4 * in}}, "garland 4 in apart"},
+		{Look{Spacing: lengths{shopping.Garland: 4*in - 1}}, "garland 4 in apart"},
+		{Look{Spacing: lengths{shopping.Garland: 3*in + in/2}}, "garland 3 1/2 in apart"},
+		{Look{Spacing: lengths{shopping.Garland: 4*in + in/2 - 1}}, "garland 4 in apart"},
 		{Comparison{}, ""},
 	} {
 		if got := row.got.String(); got != row.want {
 			t.Errorf("%#v prints %q, want %q", row.got, got, row.want)
 		}
-	}
-	if PerSquareFoot(0) != 0 || PerSquareFoot(units.SquareFoot/4) != 4 {
-		t.Error("PerSquareFoot")
 	}
 }
 
@@ -457,8 +451,8 @@ func TestLookText(t *testing.T) {
 // 154.6 sq ft is 1.43 ft apart; 12 ft at 10 in takes 186 ft 6 in.
 func TestComparisonText(t *testing.T) {
 	look := CommonLook()
-	look.Garland = 10 * in
-	look.Ribbon = 0
+	look.Spacing[shopping.Garland] = 10 * in
+	look.Spacing[shopping.Ribbon] = 0
 	c, err := CommonPractice().Compare(look, Tree{Height: 12 * ft})
 	if err != nil {
 		t.Fatal(err)
@@ -471,16 +465,13 @@ lights: 100 for each foot gives 7.76 to the square foot here; 13 takes 2058`
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
 	r := CommonPractice()
-	r.RibbonPerFoot = 18 * ft
+	r.PerFoot[shopping.Ribbon].Length = 18 * ft
 	c, err = r.Compare(CommonLook(), Tree{Height: 12 * ft})
 	if err != nil || !strings.Contains(c.String(), "\nribbon: 18 ft for each foot gives wraps 9 in apart here; 10 in apart takes 184 ft\n") {
 		t.Errorf("%v, %v", c, err)
 	}
-	if got := c.Ratios(); got.Ornaments != 1 || got.Picks != 62.0/36 || got.Lights != 2058.0/1200 || got.Ribbon != got.Garland/2 {
-		t.Errorf("ratios %v", got)
-	}
 	c, err = Rules{}.Compare(look, Tree{Height: 12 * ft})
-	if err != nil || c.Ratios() != (Ratios{}) || c.String() != "" {
+	if err != nil || c.String() != "" {
 		t.Errorf("rules of zero: %v, %v", c, err)
 	}
 }
@@ -488,15 +479,15 @@ lights: 100 for each foot gives 7.76 to the square foot here; 13 takes 2058`
 // A whole tree with everything there is.
 func TestWholeTreeDoesNotAllocate(t *testing.T) {
 	r, look := CommonPractice(), CommonLook()
-	lights := LightString{Lamps: 100, Length: 25 * ft, Power: 4800 * units.Milliwatt, EndToEnd: 8}
+	strings := lights.Label{Lamps: 100, Length: 25 * ft, Power: 4800 * units.Milliwatt, EndToEnd: 8}
 	if n := testing.AllocsPerRun(100, func() {
 		c, err1 := r.Compare(look, Tree{Height: 9 * ft})
-		m, err2 := MixOf(9*ft, c.Shape.Ornaments)
+		m, err2 := MixOf(9*ft, c.Shape[shopping.Ornament].Pieces)
 		cover, err3 := m.Cover(c.Area)
-		s, err4 := lights.ForLamps(c.Shape.Lights)
-		load, err5 := s.Load(Circuit{Volts: 120, Amperes: 15})
+		s, err4 := strings.ForLamps(c.Shape[shopping.Light].Pieces)
+		load, err5 := s.Load(lights.Circuit{Volts: 120, Amperes: 15})
 		fit, err6 := Room{Ceiling: 10 * ft}.Fit(c.Tree)
-		ladder, err7 := LadderFor(9 * ft)
+		ladder, err7 := Room{}.Ladder(c.Tree)
 		if err1 != nil || err2 != nil || err3 != nil || err4 != nil || err5 != nil || err6 != nil || err7 != nil ||
 			cover == 0 || load.Over || !fit.Fits || ladder.Lift {
 			t.Error("not sized")
@@ -514,7 +505,7 @@ func TestGarlandOnPart(t *testing.T) {
 		for _, arc := range []Exposure{10 * degree, 90 * degree, InCorner, AgainstWall, 359_999, AllRound} {
 			for _, p := range []units.Length{3 * in, 10 * in, 4 * ft} {
 				tree.Exposure = arc
-				s, err := tree.surface("")
+				s, err := tree.surface("", "/")
 				if err != nil {
 					t.Fatal(err)
 				}

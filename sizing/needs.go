@@ -1,88 +1,115 @@
 package sizing
 
 import (
+	"slices"
 	"strconv"
 
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
-// commonPractice is the source of every rule of thumb.
-const commonPractice = "common practice"
+// The sources of what is sized by rule and by shape.
+const (
+	commonPractice = "common practice"
+	bySurface      = "geometry; common practice for the look"
+)
 
 // Needs returns what a tree takes by rule, each with its basis and source, in this
-// order, of which the accent says which of the middle three:
+// order:
 //
 //	ornaments  pieces: as many of each type as the tree has whole feet, the middle
-//	           of the band of Rules.Each
+//	           of the range of Rules.Each
 //	garland    a running length
 //	ribbon     a running length
 //	picks      pieces
 //	lights     pieces: lamps
 //
-// A rule whose field is zero adds no need. The room is left empty for the caller to
-// fill.
+// Garland, ribbon and picks are accents, drawn through the branches. Only those
+// asked for are listed; ask for one, since two at once look overfull. Two are each
+// as much as one alone: neither makes up for the other.
 //
-// It looks only at the height of t, and returns an [units.Error] wrapping [units.ErrRange]
-// if that or a field of r is out of its range, and one wrapping [units.ErrName] if a
-// is none of the accents.
-func (r Rules) Needs(t Tree, a Accent) ([]shopping.Need, error) {
-	if int(a) >= len(accentNames) {
-		return nil, &units.Error{Func: "sizing.Rules.Needs", Field: "accent", Value: a.String(), Want: listOf(accentNames[:]), Err: units.ErrName}
+// A rule that is zero adds no need. The room is left empty for the caller to fill.
+// Only the height of t matters. Asking for a kind that is no accent is an error
+// wrapping [units.ErrName].
+func (r Rules) Needs(t Tree, accents ...shopping.Kind) ([]shopping.Need, error) {
+	const fn = "Rules.Needs"
+	if err := checkAccents(fn, accents); err != nil {
+		return nil, err
 	}
-	types, err := r.Types(t.Height)
+	amounts, err := r.amounts(fn, t)
 	if err != nil {
 		return nil, err
 	}
-	each, err := r.Each(t.Height)
+	each, err := r.each(fn, "/tree/height", t.Height)
 	if err != nil {
 		return nil, err
 	}
-	needs := make([]shopping.Need, 0, 4)
-	add := func(kind shopping.Kind, q shopping.Quantity, basis string) {
-		if q != (shopping.Quantity{}) {
-			needs = append(needs, shopping.Need{Item: shopping.Item{Kind: kind}, Quantity: q, Basis: basis, Source: commonPractice})
+	types, ofEach := r.TypesPerFoot*wholeFeet(t.Height), wholeFeet(t.Height)
+	ornaments := plural(types, "type") + ", " + strconv.Itoa(r.TypesPerFoot) + " for each whole foot of " + t.Height.String() +
+		"; " + strconv.Itoa(ofEach) + " of each, and " + each.String() + " will do"
+	return needs(amounts, accents, commonPractice, func(kind shopping.Kind) string {
+		if kind == shopping.Ornament {
+			return ornaments
 		}
-	}
-	kinds := " types"
-	if types == 1 {
-		kinds = " type"
-	}
-	ofEach := wholeFeet(t.Height)
-	add(shopping.Ornament, shopping.Quantity{Pieces: types * ofEach},
-		strconv.Itoa(types)+kinds+", "+strconv.Itoa(r.TypesPerFoot)+" for each whole foot of "+t.Height.String()+
-			"; "+strconv.Itoa(ofEach)+" of each, and "+each.String()+" will do")
-
-	if a == Garland || a == Both {
-		length, err := r.Garland(t.Height)
-		if err != nil {
-			return nil, err
-		}
-		add(shopping.Garland, shopping.Quantity{Length: length}, basisPerFoot(r.GarlandPerFoot.String(), t.Height))
-	}
-	if a == Ribbon {
-		length, err := r.Ribbon(t.Height)
-		if err != nil {
-			return nil, err
-		}
-		add(shopping.Ribbon, shopping.Quantity{Length: length}, basisPerFoot(r.RibbonPerFoot.String(), t.Height))
-	}
-	if a == Picks || a == Both {
-		n, err := r.Picks(t.Height)
-		if err != nil {
-			return nil, err
-		}
-		add(shopping.Pick, shopping.Quantity{Pieces: n}, basisPerFoot(strconv.Itoa(r.PicksPerFoot), t.Height))
-	}
-	n, err := r.Lights(t.Height)
-	if err != nil {
-		return nil, err
-	}
-	add(shopping.Light, shopping.Quantity{Pieces: n}, basisPerFoot(strconv.Itoa(r.LightsPerFoot), t.Height))
-	return needs, nil
+		return r.PerFoot[kind].String() + " for each foot of " + t.Height.String()
+	}), nil
 }
 
-// basisPerFoot returns "3 for each foot of 9 ft".
-func basisPerFoot(perFoot string, height units.Length) string {
-	return perFoot + " for each foot of " + height.String()
+// Needs returns what a tree takes to match the look, each with its basis, in the
+// order and with the accents of [Rules.Needs]. What the look does without adds no need. The
+// room is left empty for the caller to fill.
+func (l Look) Needs(t Tree, accents ...shopping.Kind) ([]shopping.Need, error) {
+	const fn = "Look.Needs"
+	if err := checkAccents(fn, accents); err != nil {
+		return nil, err
+	}
+	s, err := t.surface(fn, "/tree/")
+	if err != nil {
+		return nil, err
+	}
+	amounts, err := l.amounts(fn, s)
+	if err != nil {
+		return nil, err
+	}
+	over := " over " + squareFeet(s.area)
+	return needs(amounts, accents, bySurface, func(kind shopping.Kind) string {
+		if kind.Running() {
+			return "wraps " + inches(l.Spacing[kind]) + " apart" + over
+		}
+		return toSquareFoot(l.Each[kind]) + " to the square foot" + over
+	}), nil
+}
+
+// needs lists amounts that are not zero: ornaments, the accents asked for, and the rest.
+func needs(amounts Amounts, accents []shopping.Kind, source string, basis func(shopping.Kind) string) []shopping.Need {
+	list := make([]shopping.Need, 0, len(dressings))
+	add := func(kind shopping.Kind) {
+		if q := amounts[kind]; q != (shopping.Quantity{}) {
+			list = append(list, shopping.Need{Item: shopping.Item{Kind: kind}, Quantity: q, Basis: basis(kind), Source: source})
+		}
+	}
+	add(shopping.Ornament)
+	for _, d := range dressings {
+		if !d.accent || slices.Contains(accents, d.kind) {
+			add(d.kind)
+		}
+	}
+	return list
+}
+
+// checkAccents reports a kind that is no accent.
+func checkAccents(fn string, accents []shopping.Kind) error {
+	for _, a := range accents {
+		known, names := false, []string(nil)
+		for _, d := range dressings {
+			if d.accent {
+				known = known || d.kind == a
+				names = append(names, d.kind.String())
+			}
+		}
+		if !known {
+			return &units.Error{Func: "sizing." + fn, Field: "accents", Value: a.String(), Want: listOf(names), Err: units.ErrName}
+		}
+	}
+	return nil
 }

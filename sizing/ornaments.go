@@ -48,7 +48,7 @@ type Size struct {
 // 7 ft tree (4, 3 and 2 in).
 func MixOf(height units.Length, count int) (Mix, error) {
 	const fn = "MixOf"
-	if err := checkHeight(fn, height); err != nil {
+	if err := checkHeight(fn, "height", height); err != nil {
 		return Mix{}, err
 	}
 	if err := checkCount(fn, "count", count, 1_000_000); err != nil {
@@ -98,9 +98,9 @@ func (m Mix) Cover(surface units.Area) (float64, error) {
 		Size
 		count, diameter string
 	}{
-		{m.Large, "Large.Count", "Large.Diameter"},
-		{m.Medium, "Medium.Count", "Medium.Diameter"},
-		{m.Small, "Small.Count", "Small.Diameter"},
+		{m.Large, "/large/count", "/large/diameter"},
+		{m.Medium, "/medium/count", "/medium/diameter"},
+		{m.Small, "/small/count", "/small/diameter"},
 	} {
 		if err := checkCount(fn, s.count, s.Count, 1_000_000); err != nil {
 			return 0, err

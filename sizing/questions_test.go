@@ -3,9 +3,8 @@ package sizing_test
 import (
 	"fmt"
 
-	"github.com/shopspring/decimal"
-
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -28,13 +27,13 @@ func ExampleRules_Picks_question() {
 	// Output: 27 picks
 }
 
-// How many 6 ft strands of garland for a 7½ ft tree?
+// How much garland does a 7½ ft tree take?
 // Common practice: 9 ft for each foot is 67.5 ft, and 67.5/6 is 11.25.
-func ExampleStrands_Count_question() {
+func ExampleRules_Garland_question() {
 	garland, _ := sizing.CommonPractice().Garland(7*units.Foot + 6*units.Inch)
-	strands, _ := sizing.Strands{Total: garland, Each: 6 * units.Foot}.Count()
-	fmt.Println(garland, "of garland:", strands, "strands")
-	// Output: 67 ft 6 in of garland: 12 strands
+	strand := 6 * units.Foot
+	fmt.Printf("%v: %d strands of %v\n", garland, (garland+strand-1)/strand, strand)
+	// Output: 67 ft 6 in: 12 strands of 6 ft
 }
 
 // How much garland for a 6½ ft slim tree in a corner?
@@ -50,7 +49,7 @@ func ExampleLook_Amounts_question() {
 	}
 	amounts, _ := sizing.CommonLook().Amounts(tree)
 	rule, _ := sizing.CommonPractice().Garland(tree.Height)
-	fmt.Println(amounts.Garland, "of garland to match an ordinary tree; the rule of thumb would buy", rule)
+	fmt.Println(amounts[shopping.Garland].Length, "of garland to match an ordinary tree; the rule of thumb would buy", rule)
 	// Output: 19 ft 11 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in
 }
 
@@ -61,13 +60,11 @@ func ExampleLook_Amounts_question() {
 func ExampleRules_Compare_question() {
 	c, _ := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 12 * units.Foot})
 	fmt.Println(c)
-	fmt.Println("by shape over by rule:", c.Ratios())
 	// Output:
 	// ornaments: 144 gives 0.93 to the square foot here; 0.93 takes 144
 	// garland or ribbon: 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 184 ft
 	// picks: 3 for each foot gives 0.23 to the square foot here; 0.40 takes 62
 	// lights: 100 for each foot gives 7.76 to the square foot here; 13 takes 2058
-	// by shape over by rule: ornaments 1.00, garland 1.70, ribbon 1.70, picks 1.72, lights 1.72
 }
 
 // I have 50 ft of garland for a 7 ft tree: how far apart do the wraps come?
@@ -96,36 +93,4 @@ func ExampleRoom_Fit_question() {
 	fit, _ := sizing.Room{Ceiling: 9 * units.Foot}.Fit(sizing.Tree{Height: 9 * units.Foot})
 	fmt.Println(fit.Fits, "for a 9 ft tree; the tallest is", fit.Tallest)
 	// Output: false for a 9 ft tree; the tallest is 8 ft
-}
-
-// May 40 strings of old lights, 40 W each, share a 15 A circuit of
-// 120 V?
-// NEC 210.19(A)(1) and 210.20(A), as quoted: 80 % of 15 A · 120 V is 1440 W.
-func ExampleStrings_Load_question() {
-	strings := sizing.Strings{
-		Each:  sizing.LightString{Lamps: 100, Length: 25 * units.Foot, Power: 40 * units.Watt},
-		Count: 40,
-	}
-	load, _ := strings.Load(sizing.Circuit{Volts: 120, Amperes: 15})
-	fmt.Println("over:", load.Over)
-	fmt.Println(load.Power, "on a circuit for", load.Limit)
-	// Output:
-	// over: true
-	// 1600 W on a circuit for 1440 W
-}
-
-// What do 175 W of lights cost to run for a season of 40 days, 12 h a day, at 0.119 a
-// kilowatt-hour? US DOE and ENERGY STAR, as quoted: 9.996.
-func ExampleStrings_Use_question() {
-	strings := sizing.Strings{
-		Each:  sizing.LightString{Lamps: 25, Length: 25 * units.Foot, Power: 175 * units.Watt},
-		Count: 1,
-	}
-	use, _ := strings.Use(sizing.Season{
-		HoursPerDay: decimal.NewFromInt(12),
-		Days:        40,
-		PerKWh:      decimal.RequireFromString("0.119"),
-	})
-	fmt.Println(use.Energy, "kWh cost", use.Cost)
-	// Output: 84 kWh cost 9.996
 }

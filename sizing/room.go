@@ -6,17 +6,6 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Span is a length from Min to Max. Spans are equal if == says so.
-type Span struct {
-	Min units.Length `json:"min"`
-	Max units.Length `json:"max"`
-}
-
-// String returns "8 in to 10 in", rounded to a quarter inch.
-func (s Span) String() string {
-	return s.Min.Format(units.InFeetInches, units.Inch/4) + " to " + s.Max.Format(units.InFeetInches, units.Inch/4)
-}
-
 // aboveTopper is left between a topper and the ceiling: room for the fingers that
 // set it on. A figure of this package.
 const aboveTopper = 2 * units.Inch
@@ -27,11 +16,11 @@ const aboveTopper = 2 * units.Inch
 // 100 ft.
 //
 // Source: common practice, from memory.
-func Topper(height units.Length) (Span, error) {
-	if err := checkHeight("Topper", height); err != nil {
-		return Span{}, err
+func Topper(height units.Length) (units.Range[units.Length], error) {
+	if err := checkHeight("Topper", "height", height); err != nil {
+		return units.Range[units.Length]{}, err
 	}
-	return Span{Min: (height + 5) / 10, Max: (height + 4) / 8}, nil
+	return units.Range[units.Length]{Min: (height + 5) / 10, Max: (height + 4) / 8}, nil
 }
 
 // Skirt returns how wide a skirt or collar under a tree may be: from a foot less
@@ -39,12 +28,12 @@ func Topper(height units.Length) (Span, error) {
 // errors are those of [Tree.Cone].
 //
 // Source: common practice, from memory.
-func (t Tree) Skirt() (Span, error) {
-	c, err := t.cone("Tree.Skirt")
+func (t Tree) Skirt() (units.Range[units.Length], error) {
+	c, err := t.cone("Tree.Skirt", "/")
 	if err != nil {
-		return Span{}, err
+		return units.Range[units.Length]{}, err
 	}
-	return Span{Min: max(c.BaseDiameter-units.Foot, c.BaseDiameter/2), Max: c.BaseDiameter}, nil
+	return units.Range[units.Length]{Min: max(c.BaseDiameter-units.Foot, c.BaseDiameter/2), Max: c.BaseDiameter}, nil
 }
 
 // A Room is where a tree is to stand. Rooms are equal if == says so.
@@ -93,9 +82,9 @@ func (r Room) Fit(t Tree) (Fit, error) {
 	const fn = "Room.Fit"
 	switch {
 	case r.Ceiling < 3*units.Foot || r.Ceiling > 150*units.Foot:
-		return Fit{}, rangeError(fn, "Ceiling", r.Ceiling.String(), "3 ft to 150 ft")
+		return Fit{}, rangeError(fn, "/ceiling", r.Ceiling.String(), "3 ft to 150 ft")
 	case r.Clearance < 0 || r.Clearance > 50*units.Foot:
-		return Fit{}, rangeError(fn, "Clearance", r.Clearance.String(), "0 ft to 50 ft")
+		return Fit{}, rangeError(fn, "/clearance", r.Clearance.String(), "0 ft to 50 ft")
 	}
 	top, err := r.top(fn, t)
 	if err != nil {
@@ -110,7 +99,7 @@ func (r Room) Fit(t Tree) (Fit, error) {
 	}
 	need := r.Stand + clearance
 	if r.Ceiling-need < MinHeight {
-		return Fit{}, rangeError(fn, "Ceiling", r.Ceiling.String(), (need+MinHeight).String()+" at least, for this stand, topper and clearance")
+		return Fit{}, rangeError(fn, "/ceiling", r.Ceiling.String(), (need+MinHeight).String()+" at least, for this stand, topper and clearance")
 	}
 	f := Fit{
 		Tallest: r.Ceiling - need,
@@ -126,11 +115,11 @@ func (r Room) Fit(t Tree) (Fit, error) {
 func (r Room) top(fn string, t Tree) (units.Length, error) {
 	switch {
 	case r.Topper < 0 || r.Topper > 10*units.Foot:
-		return 0, rangeError(fn, "Topper", r.Topper.String(), "0 ft to 10 ft")
+		return 0, rangeError(fn, "/topper", r.Topper.String(), "0 ft to 10 ft")
 	case r.Stand < 0 || r.Stand > 5*units.Foot:
-		return 0, rangeError(fn, "Stand", r.Stand.String(), "0 ft to 5 ft")
+		return 0, rangeError(fn, "/stand", r.Stand.String(), "0 ft to 5 ft")
 	}
-	return r.Stand + t.Height + r.Topper, checkHeight(fn, t.Height)
+	return r.Stand + t.Height + r.Topper, checkHeight(fn, "/tree/height", t.Height)
 }
 
 // String returns one line such as "fits: 1 ft to spare, 9 ft is the tallest; keep tip
@@ -177,40 +166,20 @@ type Ladder struct {
 // stepladders are common nominal sizes in feet.
 var stepladders = [...]units.Length{4, 6, 8, 10, 12, 14, 16}
 
-// LadderFor returns the smallest stepladder from which to reach a height above the
-// floor. From the floor a person reaches 6 ft; from a stepladder, standing two
-// steps below its top, 4 ft above its nominal height. Sizes are 4 to 16 ft in
-// steps of 2 ft. Above 20 ft no stepladder will do.
-//
-// The height is that of the tip, for a tree with nothing on it. A topper is
-// lifted over the tip and needs more, and a stand lifts the tree: see
-// [Room.Ladder].
-//
-// It returns an [units.Error] wrapping [units.ErrRange] if the height is not from 1 ft to
-// 100 ft.
-//
-// Source: the reach is what makers print on stepladders, from memory; the label on
-// the ladder decides. Falls are the risk here, not the sums.
-func LadderFor(height units.Length) (Ladder, error) {
-	if err := checkHeight("LadderFor", height); err != nil {
-		return Ladder{}, err
-	}
-	return ladder(height), nil
-}
-
-// Ladder returns the smallest stepladder for setting the topper on a tree, as
-// [LadderFor] has it for the height of the topper's top above the floor:
+// Ladder returns the smallest stepladder for setting the topper on a tree: one from
+// which to reach the height of the topper's top above the floor,
 //
 //	height = stand + tree + topper
 //
-// A topper is held lower than its top, but it has to be lifted over the tip and
-// set straight without stretching. It does not look at Ceiling and Clearance.
+// From the floor a person reaches 6 ft; from a stepladder, standing two steps below
+// its top, 4 ft above its nominal height. Sizes are 4 to 16 ft in steps of 2 ft.
+// Above 20 ft no stepladder will do. A topper is held lower than its top, but it has
+// to be lifted over the tip and set straight without stretching. Ceiling and
+// Clearance do not matter.
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if Topper, Stand or the height of t is
-// out of its range.
-//
-// Source: as for [LadderFor]; that it goes by the top of the topper is a choice of
-// this package, on the safe side.
+// Source: the reach is what makers print on stepladders, from memory; the label on
+// the ladder decides. That it goes by the top of the topper is a choice of this
+// package, on the safe side. Falls are the risk here, not the sums.
 func (r Room) Ladder(t Tree) (Ladder, error) {
 	top, err := r.top("Room.Ladder", t)
 	if err != nil {
@@ -248,3 +217,7 @@ func (l Ladder) String() string {
 	}
 	return strconv.Itoa(int(l.Size/units.Foot)) + " ft stepladder; " + l.Caution
 }
+
+// unchecked is the text of a result that came with an error, where any other would
+// read as safe.
+const unchecked = "nothing was checked"

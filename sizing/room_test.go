@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/sizing/lights"
 	"example.com/fircone/units"
 
 	"pgregory.net/rapid"
@@ -100,12 +101,12 @@ func TestCover(t *testing.T) {
 	}{
 		{"surface", m, 0},
 		{"surface", m, -1},
-		{"Large.Count", Mix{Large: Size{in, -1}}, 1},
-		{"Medium.Count", Mix{Medium: Size{in, 1_000_001}}, 1},
-		{"Small.Count", Mix{Small: Size{in, -1}}, 1},
-		{"Large.Diameter", Mix{Large: Size{in/4 - 1, 1}}, 1},
-		{"Medium.Diameter", Mix{Medium: Size{3*ft + 1, 1}}, 1},
-		{"Small.Diameter", Mix{Small: Size{-in, 1}}, 1},
+		{"large/count", Mix{Large: Size{in, -1}}, 1},
+		{"medium/count", Mix{Medium: Size{in, 1_000_001}}, 1},
+		{"small/count", Mix{Small: Size{in, -1}}, 1},
+		{"large/diameter", Mix{Large: Size{in/4 - 1, 1}}, 1},
+		{"medium/diameter", Mix{Medium: Size{3*ft + 1, 1}}, 1},
+		{"small/diameter", Mix{Small: Size{-in, 1}}, 1},
 	} {
 		got, err := row.m.Cover(row.area)
 		refused(t, err, units.ErrRange, "Mix.Cover", row.field)
@@ -131,13 +132,13 @@ func TestCover(t *testing.T) {
 func TestTopperAndSkirt(t *testing.T) {
 	for _, row := range []struct {
 		height units.Length
-		want   Span
+		want   lengthRange
 	}{
-		{7*ft + 6*in, Span{9 * in, 11*in + in/4}},
-		{9 * ft, Span{108 * in / 10, 13*in + in/2}},
-		{1*ft + 4, Span{30_480_000, 38_100_001}},
-		{1*ft + 5, Span{30_480_001, 38_100_001}},
-		{1*ft + 3, Span{30_480_000, 38_100_000}},
+		{7*ft + 6*in, lengthRange{Min: 9 * in, Max: 11*in + in/4}},
+		{9 * ft, lengthRange{Min: 108 * in / 10, Max: 13*in + in/2}},
+		{1*ft + 4, lengthRange{Min: 30_480_000, Max: 38_100_001}},
+		{1*ft + 5, lengthRange{Min: 30_480_001, Max: 38_100_001}},
+		{1*ft + 3, lengthRange{Min: 30_480_000, Max: 38_100_000}},
 	} {
 		if got, err := Topper(row.height); got != row.want || err != nil {
 			t.Errorf("topper for %v: %+v, %v; want %+v", row.height, got, err, row.want)
@@ -145,16 +146,16 @@ func TestTopperAndSkirt(t *testing.T) {
 	}
 	got, err := Topper(0)
 	refused(t, err, units.ErrRange, "Topper", "height")
-	if got != (Span{}) {
+	if got != (lengthRange{}) {
 		t.Error(got)
 	}
 	for _, row := range []struct {
 		t    Tree
-		want Span
+		want lengthRange
 	}{
-		{Tree{Height: 9 * ft, Base: 6 * ft}, Span{5 * ft, 6 * ft}},
-		{Tree{Height: 9 * ft, Base: 2 * ft}, Span{1 * ft, 2 * ft}},
-		{Tree{Height: 2 * ft, Base: 1 * ft}, Span{6 * in, 1 * ft}},
+		{Tree{Height: 9 * ft, Base: 6 * ft}, lengthRange{Min: 5 * ft, Max: 6 * ft}},
+		{Tree{Height: 9 * ft, Base: 2 * ft}, lengthRange{Min: 1 * ft, Max: 2 * ft}},
+		{Tree{Height: 2 * ft, Base: 1 * ft}, lengthRange{Min: 6 * in, Max: 1 * ft}},
 	} {
 		if got, err := row.t.Skirt(); got != row.want || err != nil {
 			t.Errorf("skirt for %+v: %v, %v", row.t, got, err)
@@ -197,17 +198,17 @@ func TestFit(t *testing.T) {
 		r     Room
 		t     Tree
 	}{
-		{"Ceiling", Room{}, tree},
-		{"Ceiling", Room{Ceiling: 3*ft - 1}, tree},
-		{"Ceiling", Room{Ceiling: 150*ft + 1}, tree},
-		{"Clearance", Room{Ceiling: 100 * ft, Clearance: -1}, tree},
-		{"Clearance", Room{Ceiling: 100 * ft, Clearance: 50*ft + 1}, tree},
-		{"Topper", Room{Ceiling: 100 * ft, Topper: -1}, tree},
-		{"Topper", Room{Ceiling: 100 * ft, Topper: 10*ft + 1}, tree},
-		{"Stand", Room{Ceiling: 100 * ft, Stand: -1}, tree},
-		{"Stand", Room{Ceiling: 100 * ft, Stand: 5*ft + 1}, tree},
+		{"ceiling", Room{}, tree},
+		{"ceiling", Room{Ceiling: 3*ft - 1}, tree},
+		{"ceiling", Room{Ceiling: 150*ft + 1}, tree},
+		{"clearance", Room{Ceiling: 100 * ft, Clearance: -1}, tree},
+		{"clearance", Room{Ceiling: 100 * ft, Clearance: 50*ft + 1}, tree},
+		{"topper", Room{Ceiling: 100 * ft, Topper: -1}, tree},
+		{"topper", Room{Ceiling: 100 * ft, Topper: 10*ft + 1}, tree},
+		{"stand", Room{Ceiling: 100 * ft, Stand: -1}, tree},
+		{"stand", Room{Ceiling: 100 * ft, Stand: 5*ft + 1}, tree},
 		{"height", Room{Ceiling: 10 * ft}, Tree{}},
-		{"Ceiling", Room{Ceiling: 3 * ft, Clearance: 2*ft + 1}, tree},
+		{"ceiling", Room{Ceiling: 3 * ft, Clearance: 2*ft + 1}, tree},
 	} {
 		got, err := row.r.Fit(row.t)
 		refused(t, err, units.ErrRange, "Room.Fit", row.field)
@@ -294,13 +295,13 @@ func TestLadder(t *testing.T) {
 		{20*ft + 1, 0, true, "no stepladder reaches; work"},
 		{100 * ft, 0, true, "no stepladder reaches; work"},
 	} {
-		got, err := LadderFor(row.height)
+		got, err := Room{}.Ladder(Tree{Height: row.height})
 		if got.Size != row.size || got.Lift != row.lift || err != nil || got.Caution == "" || !strings.HasPrefix(got.String(), row.text) {
 			t.Errorf("%v: %v, %v; want %v, %v", row.height, got, err, row.size, row.lift)
 		}
 	}
-	got, err := LadderFor(100*ft + 1)
-	refused(t, err, units.ErrRange, "LadderFor", "height")
+	got, err := Room{}.Ladder(Tree{Height: 100*ft + 1})
+	refused(t, err, units.ErrRange, "Room.Ladder", "height")
 	if got != (Ladder{}) {
 		t.Error(got)
 	}
@@ -311,7 +312,7 @@ func TestLadder(t *testing.T) {
 		size   units.Length
 		lift   bool
 	}{
-		{"the tip, as by LadderFor", Room{}, Tree{Height: 9*ft + 10*in}, 6 * ft, false},
+		{"the tip", Room{}, Tree{Height: 9*ft + 10*in}, 6 * ft, false},
 		{"10 ft 10 in with a topper", Room{Topper: 1 * ft}, Tree{Height: 9*ft + 10*in}, 8 * ft, false},
 		{"just 10 ft", Room{Topper: 1 * ft}, Tree{Height: 9 * ft}, 6 * ft, false},
 		{"a nanometer more", Room{Topper: 1*ft + 1}, Tree{Height: 9 * ft}, 8 * ft, false},
@@ -330,10 +331,10 @@ func TestLadder(t *testing.T) {
 		t     Tree
 	}{
 		{"height", Room{}, Tree{}},
-		{"Topper", Room{Topper: -1}, Tree{Height: 9 * ft}},
-		{"Topper", Room{Topper: 10*ft + 1}, Tree{Height: 9 * ft}},
-		{"Stand", Room{Stand: -1}, Tree{Height: 9 * ft}},
-		{"Stand", Room{Stand: 5*ft + 1}, Tree{Height: 9 * ft}},
+		{"topper", Room{Topper: -1}, Tree{Height: 9 * ft}},
+		{"topper", Room{Topper: 10*ft + 1}, Tree{Height: 9 * ft}},
+		{"stand", Room{Stand: -1}, Tree{Height: 9 * ft}},
+		{"stand", Room{Stand: 5*ft + 1}, Tree{Height: 9 * ft}},
 	} {
 		got, err := row.r.Ladder(row.t)
 		refused(t, err, units.ErrRange, "Room.Ladder", row.field)
@@ -345,7 +346,7 @@ func TestLadder(t *testing.T) {
 
 // What comes with an error does not read as if it were safe, nor does a fit that is none.
 func TestUncheckedText(t *testing.T) {
-	load, err1 := Strings{}.Load(Circuit{})
+	load, err1 := lights.Strings{}.Load(lights.Circuit{})
 	fit, err2 := Room{}.Fit(Tree{})
 	ladder, err3 := Room{}.Ladder(Tree{})
 	for _, text := range []string{load.String(), fit.String(), ladder.String()} {
@@ -353,7 +354,7 @@ func TestUncheckedText(t *testing.T) {
 			t.Errorf("%q with the errors %v, %v, %v", text, err1, err2, err3)
 		}
 	}
-	if text := (Load{Power: units.Watt}).String(); text != "nothing was checked" {
+	if text := (lights.Load{Power: units.Watt}).String(); text != "nothing was checked" {
 		t.Errorf("a load without a limit: %q", text)
 	}
 }

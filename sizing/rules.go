@@ -4,6 +4,7 @@ import (
 	"math/bits"
 	"strconv"
 
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -17,8 +18,9 @@ const (
 // They know nothing of its width or of how much of it is seen; for a slim tree, a
 // tree in a corner or one outside 6 to 8 ft, size by shape instead, see [Look].
 //
-// [CommonPractice] returns the usual ones. A shop with habits of its own changes
-// a field; a field of zero asks for none. The methods check the field they use.
+// [CommonPractice] returns the usual ones. A shop with habits of its own changes a
+// field, as in r.PerFoot[shopping.Pick].Pieces = 4; zero asks for none. The methods
+// check the fields they use.
 //
 // Rounding is one policy. Ornament types, and how many of each, go by whole feet, and
 // a part foot adds none: 7 ft 6 in counts as 7. A supply (picks, garland, ribbon,
@@ -31,17 +33,27 @@ type Rules struct {
 	// whole feet of height, 0 to 100.
 	EachSpread int `json:"eachSpread"`
 
-	// PicksPerFoot is the picks for each foot, 0 to 1000.
-	PicksPerFoot int `json:"picksPerFoot"`
+	// PerFoot is what each foot of height takes of everything else: pieces, 0 to
+	// 10,000, or of a kind that runs a length, 0 to 100 ft. It has no ornaments.
+	PerFoot Amounts `json:"perFoot"`
+}
 
-	// GarlandPerFoot is the garland for each foot, 0 to 100 ft.
-	GarlandPerFoot units.Length `json:"garlandPerFoot"`
+// Amounts are how much a tree takes of each kind: pieces, or a running length. Of
+// the accents (see [Rules.Needs]) each is what the tree takes if it is the one.
+type Amounts = shopping.ByKind[shopping.Quantity]
 
-	// RibbonPerFoot is the ribbon, wound as garland is, for each foot, 0 to 100 ft.
-	RibbonPerFoot units.Length `json:"ribbonPerFoot"`
-
-	// LightsPerFoot is the miniature lights for each foot, 0 to 10000.
-	LightsPerFoot int `json:"lightsPerFoot"`
+// dressings are the kinds that a tree is dressed with besides ornaments, in the
+// order of a list. An accent is drawn through the branches, and one is enough; the
+// others are always wanted. This table and that of package shopping are all there
+// is to a kind.
+var dressings = [...]struct {
+	kind   shopping.Kind
+	accent bool
+}{
+	{shopping.Garland, true},
+	{shopping.Ribbon, true},
+	{shopping.Pick, true},
+	{shopping.Light, false},
 }
 
 // CommonPractice returns the rules of thumb that most of the trade follows:
@@ -58,12 +70,14 @@ type Rules struct {
 // for lights, and that ribbon takes what garland does, from memory.
 func CommonPractice() Rules {
 	return Rules{
-		TypesPerFoot:   1,
-		EachSpread:     2,
-		PicksPerFoot:   3,
-		GarlandPerFoot: 9 * units.Foot,
-		RibbonPerFoot:  9 * units.Foot,
-		LightsPerFoot:  100,
+		TypesPerFoot: 1,
+		EachSpread:   2,
+		PerFoot: Amounts{
+			shopping.Garland: {Length: 9 * units.Foot},
+			shopping.Ribbon:  {Length: 9 * units.Foot},
+			shopping.Pick:    {Pieces: 3},
+			shopping.Light:   {Pieces: 100},
+		},
 	}
 }
 
@@ -71,15 +85,18 @@ func CommonPractice() Rules {
 //
 //	types = TypesPerFoot · whole feet of height
 //
-// A part foot adds none. It returns an [units.Error] wrapping [units.ErrRange] if the height
-// is not from 1 ft to 100 ft, or TypesPerFoot is out of its range.
+// A part foot adds none. The height is 1 ft to 100 ft.
 //
 // Source: common practice.
 func (r Rules) Types(height units.Length) (int, error) {
-	if err := checkHeight("Rules.Types", height); err != nil {
+	return r.types("Rules.Types", "height", height)
+}
+
+func (r Rules) types(fn, field string, height units.Length) (int, error) {
+	if err := checkHeight(fn, field, height); err != nil {
 		return 0, err
 	}
-	if err := checkCount("Rules.Types", "TypesPerFoot", r.TypesPerFoot, 100); err != nil {
+	if err := checkCount(fn, "/typesPerFoot", r.TypesPerFoot, 100); err != nil {
 		return 0, err
 	}
 	return r.TypesPerFoot * wholeFeet(height), nil
@@ -90,149 +107,158 @@ func (r Rules) Types(height units.Length) (int, error) {
 //	whole feet of height - EachSpread   to   whole feet of height + EachSpread
 //
 // and never fewer than one. Large or costly ornaments go by the low end, small
-// ones by the high end. A part foot adds none. It returns an [units.Error] wrapping
-// [units.ErrRange] if the height is not from 1 ft to 100 ft, or EachSpread is out of
-// its range.
+// ones by the high end. A part foot adds none. The height is 1 ft to 100 ft.
 //
 // Source: common practice.
-func (r Rules) Each(height units.Length) (Band, error) {
-	if err := checkHeight("Rules.Each", height); err != nil {
-		return Band{}, err
-	}
-	if err := checkCount("Rules.Each", "EachSpread", r.EachSpread, 100); err != nil {
-		return Band{}, err
-	}
-	feet := wholeFeet(height)
-	return Band{Min: max(1, feet-r.EachSpread), Max: feet + r.EachSpread}, nil
+func (r Rules) Each(height units.Length) (units.Range[int], error) {
+	return r.each("Rules.Each", "height", height)
 }
 
-// Ornaments returns how many ornaments there are in all, the types of
-// [Rules.Types] times the band of [Rules.Each]. Its errors are theirs.
+func (r Rules) each(fn, field string, height units.Length) (units.Range[int], error) {
+	if err := checkHeight(fn, field, height); err != nil {
+		return units.Range[int]{}, err
+	}
+	if err := checkCount(fn, "/eachSpread", r.EachSpread, 100); err != nil {
+		return units.Range[int]{}, err
+	}
+	feet := wholeFeet(height)
+	return units.Range[int]{Min: max(1, feet-r.EachSpread), Max: feet + r.EachSpread}, nil
+}
+
+// Ornaments returns how many ornaments there are in all: the types of
+// [Rules.Types] times the range of [Rules.Each].
 //
 // Source: common practice.
-func (r Rules) Ornaments(height units.Length) (Band, error) {
-	types, err := r.Types(height)
+func (r Rules) Ornaments(height units.Length) (units.Range[int], error) {
+	const fn = "Rules.Ornaments"
+	types, err := r.types(fn, "height", height)
 	if err != nil {
-		return Band{}, err
+		return units.Range[int]{}, err
 	}
-	each, err := r.Each(height)
+	each, err := r.each(fn, "height", height)
 	if err != nil {
-		return Band{}, err
+		return units.Range[int]{}, err
 	}
-	return Band{Min: types * each.Min, Max: types * each.Max}, nil
+	return units.Range[int]{Min: types * each.Min, Max: types * each.Max}, nil
 }
 
 // Picks returns how many picks (stems of berries, leaves or flowers pushed in
 // among the branches) a tree of this height takes where no garland is wound:
 //
-//	picks = PicksPerFoot · height in feet
+//	picks = PerFoot[shopping.Pick] · height in feet
 //
-// by the exact height, rounded up. It returns an [units.Error] wrapping [units.ErrRange] if
-// the height is not from 1 ft to 100 ft, or PicksPerFoot is out of its range.
+// by the exact height, 1 ft to 100 ft, rounded up.
 //
 // Source: common practice.
 func (r Rules) Picks(height units.Length) (int, error) {
-	return countPerFoot("Rules.Picks", height, "PicksPerFoot", r.PicksPerFoot, 1000)
+	q, err := r.supply("Rules.Picks", "height", height, shopping.Pick)
+	return q.Pieces, err
 }
 
 // Lights returns how many miniature lights a tree of this height takes:
 //
-//	lights = LightsPerFoot · height in feet
+//	lights = PerFoot[shopping.Light] · height in feet
 //
-// by the exact height, rounded up. It returns an [units.Error] wrapping [units.ErrRange] if
-// the height is not from 1 ft to 100 ft, or LightsPerFoot is out of its range.
-// For strings, runs and the load on a circuit, see [Strings].
+// by the exact height, 1 ft to 100 ft, rounded up. For strings, runs and the load
+// on a circuit, see package lights.
 //
 // Source: common practice, from memory.
 func (r Rules) Lights(height units.Length) (int, error) {
-	return countPerFoot("Rules.Lights", height, "LightsPerFoot", r.LightsPerFoot, 10_000)
+	q, err := r.supply("Rules.Lights", "height", height, shopping.Light)
+	return q.Pieces, err
 }
 
-// Garland returns how much garland winds round a tree of this height:
+// Garland returns how much garland winds around a tree of this height:
 //
-//	length = GarlandPerFoot · height in feet
+//	length = PerFoot[shopping.Garland] · height in feet
 //
-// by the exact height, rounded up to a nanometer. It returns an [units.Error] wrapping
-// [units.ErrRange] if the height is not from 1 ft to 100 ft, or GarlandPerFoot is out
-// of its range. Where a printed chart and the rule disagree, the rule decides.
+// by the exact height, 1 ft to 100 ft, rounded up to a nanometer. Where a printed
+// chart and the rule disagree, the rule decides.
 //
 // Source: common practice.
 func (r Rules) Garland(height units.Length) (units.Length, error) {
-	return lengthPerFoot("Rules.Garland", height, "GarlandPerFoot", r.GarlandPerFoot)
+	q, err := r.supply("Rules.Garland", "height", height, shopping.Garland)
+	return q.Length, err
 }
 
-// Ribbon returns how much ribbon winds round a tree of this height in place of
+// Ribbon returns how much ribbon winds around a tree of this height in place of
 // garland:
 //
-//	length = RibbonPerFoot · height in feet
+//	length = PerFoot[shopping.Ribbon] · height in feet
 //
-// by the exact height, rounded up to a nanometer. It returns an [units.Error] wrapping
-// [units.ErrRange] if the height is not from 1 ft to 100 ft, or RibbonPerFoot is out of
-// its range.
+// by the exact height, 1 ft to 100 ft, rounded up to a nanometer.
 //
 // Source: common practice; that it is the same length as for garland, from memory.
 func (r Rules) Ribbon(height units.Length) (units.Length, error) {
-	return lengthPerFoot("Rules.Ribbon", height, "RibbonPerFoot", r.RibbonPerFoot)
+	q, err := r.supply("Rules.Ribbon", "height", height, shopping.Ribbon)
+	return q.Length, err
 }
 
-// Strands says what a length is made up from: strands of garland or rolls of
-// ribbon that are all as long as Each and are joined end to end.
-type Strands struct {
-	Total units.Length `json:"total"` // what is needed, 0 to 100 km
-	Each  units.Length `json:"each"`  // the length of one strand or roll, 1 in to 1000 ft
+// supply returns what a tree of this height takes of a kind, rounded up.
+func (r Rules) supply(fn, field string, height units.Length, kind shopping.Kind) (shopping.Quantity, error) {
+	if err := checkHeight(fn, field, height); err != nil {
+		return shopping.Quantity{}, err
+	}
+	q := r.PerFoot[kind]
+	if kind.Running() {
+		if q.Pieces != 0 || q.Length < 0 || q.Length > 100*units.Foot {
+			return shopping.Quantity{}, rangeError(fn, "/perFoot/"+kind.String(), q.String(), "a length of 0 ft to 100 ft")
+		}
+		hi, lo := bits.Mul64(uint64(q.Length), uint64(height))
+		quo, rem := bits.Div64(hi, lo, uint64(units.Foot))
+		if rem != 0 {
+			quo++
+		}
+		return shopping.Quantity{Length: units.Length(quo)}, nil
+	}
+	if q.Length != 0 || q.Pieces < 0 || q.Pieces > 10_000 {
+		return shopping.Quantity{}, rangeError(fn, "/perFoot/"+kind.String(), q.String(), "0 to 10000 pieces")
+	}
+	return shopping.Quantity{Pieces: int((int64(q.Pieces)*int64(height) + int64(units.Foot) - 1) / int64(units.Foot))}, nil
 }
 
-// Count returns how many strands cover the total:
+// Amounts returns what a tree takes by rule. The ornaments are as many of each
+// type as the tree has whole feet, the middle of the range of [Rules.Each]. Only the
+// height of t matters.
 //
-//	count = Total / Each
-//
-// rounded up, with nothing lost where two are joined; for that, and for strands
-// of several lengths and prices, see package shopping. It returns an [units.Error]
-// wrapping [units.ErrRange] if a field is out of its range.
-func (s Strands) Count() (int, error) {
-	const maxTotal, maxEach = 100_000 * units.Meter, 1000 * units.Foot
-	if s.Total < 0 || s.Total > maxTotal {
-		return 0, rangeError("Strands.Count", "Total", s.Total.String(), "0 ft to 100000 m")
+// Source: common practice.
+func (r Rules) Amounts(t Tree) (Amounts, error) { return r.amounts("Rules.Amounts", t) }
+
+func (r Rules) amounts(fn string, t Tree) (a Amounts, err error) {
+	types, err := r.types(fn, "/tree/height", t.Height)
+	if err != nil {
+		return Amounts{}, err
 	}
-	if s.Each < units.Inch || s.Each > maxEach {
-		return 0, rangeError("Strands.Count", "Each", s.Each.String(), "1 in to 1000 ft")
+	for kind, q := range r.PerFoot {
+		if kind := shopping.Kind(kind); q != (shopping.Quantity{}) && !dresses(kind) {
+			return Amounts{}, rangeError(fn, "/perFoot/"+kind.String(), q.String(), "nothing: no rule goes by the foot of a tree")
+		}
 	}
-	return int((s.Total + s.Each - 1) / s.Each), nil
+	a[shopping.Ornament].Pieces = types * wholeFeet(t.Height)
+	for _, d := range dressings {
+		if a[d.kind], err = r.supply(fn, "/tree/height", t.Height, d.kind); err != nil {
+			return Amounts{}, err
+		}
+	}
+	return a, nil
+}
+
+// dresses reports whether kind is among the dressings.
+func dresses(kind shopping.Kind) bool {
+	for _, d := range dressings {
+		if d.kind == kind {
+			return true
+		}
+	}
+	return false
 }
 
 // wholeFeet returns the whole feet in a height that checkHeight has passed.
 func wholeFeet(height units.Length) int { return int(height / units.Foot) }
 
-// countPerFoot returns perFoot for each foot of height, rounded up.
-func countPerFoot(fn string, height units.Length, field string, perFoot, most int) (int, error) {
-	if err := checkHeight(fn, height); err != nil {
-		return 0, err
-	}
-	if err := checkCount(fn, field, perFoot, most); err != nil {
-		return 0, err
-	}
-	return int((int64(perFoot)*int64(height) + int64(units.Foot) - 1) / int64(units.Foot)), nil
-}
-
-// lengthPerFoot returns perFoot for each foot of height, rounded up to a nanometer.
-func lengthPerFoot(fn string, height units.Length, field string, perFoot units.Length) (units.Length, error) {
-	if err := checkHeight(fn, height); err != nil {
-		return 0, err
-	}
-	if perFoot < 0 || perFoot > 100*units.Foot {
-		return 0, rangeError(fn, field, perFoot.String(), "0 ft to 100 ft")
-	}
-	hi, lo := bits.Mul64(uint64(perFoot), uint64(height))
-	quo, rem := bits.Div64(hi, lo, uint64(units.Foot))
-	if rem != 0 {
-		quo++
-	}
-	return units.Length(quo), nil
-}
-
-func checkHeight(fn string, height units.Length) error {
+func checkHeight(fn, field string, height units.Length) error {
 	if height < MinHeight || height > MaxHeight {
-		return rangeError(fn, "height", height.String(), "1 ft to 100 ft")
+		return rangeError(fn, field, height.String(), "1 ft to 100 ft")
 	}
 	return nil
 }

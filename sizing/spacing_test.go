@@ -5,6 +5,7 @@ import (
 	"math/rand/v2"
 	"testing"
 
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
 	"pgregory.net/rapid"
@@ -30,7 +31,7 @@ func TestTreeSpacingAccuracy(t *testing.T) {
 	checked := 0
 	for range trials(1000) {
 		tree, p := anyTree(r), anySpacing(r)
-		s, err := tree.surface("")
+		s, err := tree.surface("", "/")
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -81,11 +82,11 @@ func TestTreeSpacingProperties(t *testing.T) {
 			return p
 		}
 		wound := func(tree Tree, p units.Length) units.Length {
-			a, err := Look{Garland: p}.Amounts(tree)
+			a, err := Look{Spacing: lengths{shopping.Garland: p}}.Amounts(tree)
 			if err != nil {
 				t.Fatal(err)
 			}
-			return a.Garland
+			return a[shopping.Garland].Length
 		}
 		p := units.Length(rapid.Int64Range(int64(2*in), int64(tree.Height/4)).Draw(t, "spacing"))
 		garland := wound(tree, p)
@@ -140,13 +141,13 @@ func TestTreeSpacingIsThatOfTheRulesLook(t *testing.T) {
 		}
 		got, err := tree.Spacing(garland)
 		switch {
-		case look.Garland != 0 && got == look.Garland && err == nil:
+		case look.Spacing[shopping.Garland] != 0 && got == look.Spacing[shopping.Garland] && err == nil:
 			same++
-		case look.Garland == 0 && err != nil:
+		case look.Spacing[shopping.Garland] == 0 && err != nil:
 			refused(t, err, units.ErrRange, "Tree.Spacing", "garland")
-		case look.Garland == 0 && (got == MinSpacing || got == MaxSpacing): // within its rounding of the end
+		case look.Spacing[shopping.Garland] == 0 && (got == MinSpacing || got == MaxSpacing): // within its rounding of the end
 		default:
-			t.Errorf("%+v: %v apart, %v; the look has %v", tree, got, err, look.Garland)
+			t.Errorf("%+v: %v apart, %v; the look has %v", tree, got, err, look.Spacing[shopping.Garland])
 		}
 	}
 	if same < trials(500)/2 {
@@ -156,7 +157,7 @@ func TestTreeSpacingIsThatOfTheRulesLook(t *testing.T) {
 
 func TestTreeSpacingRefuses(t *testing.T) {
 	corner := Tree{Height: 7 * ft, Exposure: InCorner}
-	s, err := corner.surface("")
+	s, err := corner.surface("", "/")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -177,7 +178,7 @@ func TestTreeSpacingRefuses(t *testing.T) {
 	// On a narrow arc many spacings come to one length, and the longest garland, rounded, to less than the least.
 	for i := range units.Length(50) {
 		narrow := Tree{Height: ft + i, Taper: Pencil, BareTip: 11 * in, Exposure: minArc}
-		s, _ := narrow.surface("")
+		s, _ := narrow.surface("", "/")
 		if p, err := narrow.Spacing(s.cone.spiralLength(MinSpacing, s.turn())); err != nil || p < MinSpacing {
 			t.Errorf("%+v: %d nm apart, %v", narrow, p, err)
 		}
@@ -193,9 +194,9 @@ func TestTreeSpacingRefuses(t *testing.T) {
 	}{
 		{"height", units.ErrRange, Tree{}},
 		{"taper", units.ErrName, Tree{Height: 7 * ft, Taper: Pencil + 1}},
-		{"Handle", units.ErrRange, Tree{Height: 7 * ft, Handle: -1}},
-		{"Base", units.ErrRange, Tree{Height: 8 * ft, Base: 1*ft - 1}},
-		{"BareTip", units.ErrRange, Tree{Height: 7 * ft, BareTip: 83*in + 1}},
+		{"handle", units.ErrRange, Tree{Height: 7 * ft, Handle: -1}},
+		{"base", units.ErrRange, Tree{Height: 8 * ft, Base: 1*ft - 1}},
+		{"bareTip", units.ErrRange, Tree{Height: 7 * ft, BareTip: 83*in + 1}},
 		{"exposure", units.ErrRange, Tree{Height: 7 * ft, Exposure: 7}},
 	} {
 		p, err := row.t.Spacing(50 * ft)

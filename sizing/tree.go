@@ -85,17 +85,21 @@ func (t *Taper) UnmarshalText(text []byte) error {
 // [units.ErrName] if t is none of the classes.
 //
 // Source: common practice, from memory.
-func (t Taper) Base(height units.Length) (units.Length, error) { return t.base("Taper.Base", height) }
+func (t Taper) Base(height units.Length) (units.Length, error) {
+	return t.base("Taper.Base", "", height)
+}
 
 // taperPercent is base diameter over height.
 var taperPercent = [...]units.Length{Full: 65, Slim: 45, Pencil: 30}
 
-func (t Taper) base(fn string, height units.Length) (units.Length, error) {
-	if err := checkHeight(fn, height); err != nil {
-		return 0, err
+// base is Base for the function fn, of which taper and height are arguments if at is
+// empty, and fields inside the value at otherwise.
+func (t Taper) base(fn, at string, height units.Length) (units.Length, error) {
+	if err := checkHeight(fn, "height", height); err != nil {
+		return 0, within(err, at)
 	}
 	if int(t) >= len(taperNames) {
-		return 0, &units.Error{Func: "sizing." + fn, Field: "taper", Value: t.String(), Want: listOf(taperNames[:]), Err: units.ErrName}
+		return 0, &units.Error{Func: "sizing." + fn, Field: at + "taper", Value: t.String(), Want: listOf(taperNames[:]), Err: units.ErrName}
 	}
 	return (height*taperPercent[t] + 50) / 100, nil
 }
@@ -106,10 +110,11 @@ func (t Taper) base(fn string, height units.Length) (units.Length, error) {
 //
 // It returns an [units.Error] wrapping [units.ErrRange] if a length of t is out of its range,
 // and one wrapping [units.ErrName] if Taper is none of the classes.
-func (t Tree) Cone() (Cone, error) { return t.cone("Tree.Cone") }
+func (t Tree) Cone() (Cone, error) { return t.cone("Tree.Cone", "/") }
 
-func (t Tree) cone(fn string) (Cone, error) {
-	base, err := t.Taper.base(fn, t.Height)
+// cone returns the shape of t. Fields of t are named after at, "/" or "/tree/".
+func (t Tree) cone(fn, at string) (Cone, error) {
+	base, err := t.Taper.base(fn, at, t.Height)
 	if err != nil {
 		return Cone{}, err
 	}
@@ -117,13 +122,13 @@ func (t Tree) cone(fn string) (Cone, error) {
 		base = t.Base
 	}
 	if t.Handle < 0 || t.Handle > t.Height/2 {
-		return Cone{}, rangeError(fn, "Handle", t.Handle.String(), "0 ft to "+(t.Height/2).String())
+		return Cone{}, rangeError(fn, at+"handle", t.Handle.String(), "0 ft to "+(t.Height/2).String())
 	}
 	c := Cone{Height: t.Height - t.Handle, BaseDiameter: base, BareTip: t.BareTip}
 	if base < minBase(c.Height) || base > maxBase(c.Height) {
-		return Cone{}, rangeError(fn, "Base", base.String(), wantBase(c.Height))
+		return Cone{}, rangeError(fn, at+"base", base.String(), wantBase(c.Height))
 	}
-	if err := c.check(fn); err != nil {
+	if err := c.check(fn, at); err != nil {
 		return Cone{}, err
 	}
 	return c, nil
@@ -167,7 +172,7 @@ func ArcDegrees(degrees float64) (Exposure, error) {
 // 360, 240, 180 and 180 for the named exposures. A value that is no exposure is
 // an [units.Error] wrapping [units.ErrRange].
 func (e Exposure) Degrees() (float64, error) {
-	arc, err := e.arc("Exposure.Degrees")
+	arc, err := e.arc("Exposure.Degrees", "")
 	return float64(arc) / float64(degree), err
 }
 
@@ -175,7 +180,7 @@ func (e Exposure) Degrees() (float64, error) {
 const degree Exposure = 1000
 
 // arc returns e in thousandths of a degree.
-func (e Exposure) arc(fn string) (Exposure, error) {
+func (e Exposure) arc(fn, at string) (Exposure, error) {
 	switch {
 	case e == AllRound:
 		return 360 * degree, nil
@@ -186,7 +191,7 @@ func (e Exposure) arc(fn string) (Exposure, error) {
 	case minArc <= e && e <= maxArc:
 		return e, nil
 	}
-	return 0, rangeError(fn, "exposure", e.String(), listOf(exposureNames[:])+", or "+wantArc)
+	return 0, rangeError(fn, at+"exposure", e.String(), listOf(exposureNames[:])+", or "+wantArc)
 }
 
 // ParseExposure returns the exposure of a text: all round, wall, corner or half,

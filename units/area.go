@@ -77,10 +77,9 @@ func MustParseArea(s string) Area {
 func (a Area) String() string { return kindArea.string(int64(a)) }
 
 // Format returns a for people to read, rounded to the nearest multiple of step, half away from zero.
-// It takes the style [InFeetInches], [InFeet], [InInches], [InYards] or [InMetric], each for the square of its unit.
 // It carries decimals: as many as tell one multiple of step from the next, and one or two more
-// if that makes all of them exact. Closing zeros are left out.
-// If step is not positive or the style is another, Format returns the exact form of [Area.String].
+// if that makes all of them exact. Trailing zeros are omitted.
+// If step is not positive, or style is no style, Format returns Area.String.
 func (a Area) Format(style Style, step Area) string {
 	return kindArea.format(int64(a), style, int64(step))
 }

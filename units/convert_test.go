@@ -133,8 +133,8 @@ func TestIn(t *testing.T) {
 	}{
 		{"Feet", l.Feet(), 7.5},
 		{"Inches", l.Inches(), 90},
-		{"Yards", l.Yards(), 2.5},
-		{"Meters", l.Meters(), 2.286},
+		{"Yards", l.In(Yard), 2.5},
+		{"Meters", l.In(Meter), 2.286},
 		{"In(Centimeter)", l.In(Centimeter), 228.6},
 		{"In(6 ft)", l.In(6 * Foot), 1.25},
 		{"In(-Foot)", l.In(-Foot), -7.5},

@@ -14,7 +14,7 @@ func ExampleParseLength() {
 			fmt.Println(err)
 			return
 		}
-		fmt.Printf("%s is %v, %v m\n", s, l, l.Meters())
+		fmt.Printf("%s is %v, %v m\n", s, l, l.In(units.Meter))
 	}
 	_, err := units.ParseLength("9")
 	fmt.Println(err)
@@ -139,20 +139,6 @@ func ExampleLength_Inches() {
 	// 108 in
 }
 
-func ExampleLength_Yards() {
-	// 9 / 3 = 3.
-	fmt.Println((9 * units.Foot).Yards(), "yd")
-	// Output:
-	// 3 yd
-}
-
-func ExampleLength_Meters() {
-	// 9 · 0.3048 = 2.7432: International Yard and Pound Agreement 1959.
-	fmt.Println((9 * units.Foot).Meters(), "m")
-	// Output:
-	// 2.7432 m
-}
-
 func ExampleLength_Decimal() {
 	// 1/0.3048 = 3.28083989501..., 1/0.0254 = 39.37...: International Yard and Pound Agreement 1959.
 	// The tenth place of the first is a 0, which Decimal prints only if asked to.
@@ -198,4 +184,35 @@ func ExampleLength_Floor() {
 	// Output:
 	// 7 ft <nil>
 	// -8 ft <nil>
+}
+
+func ExampleParseStyle() {
+	style, err := units.ParseStyle("metric")
+	fmt.Println((7*units.Foot+6*units.Inch).Format(style, units.Centimeter), err)
+	_, err = units.ParseStyle("cubits")
+	fmt.Println(err)
+	// Output:
+	// 2.29 m <nil>
+	// units.ParseStyle: style "cubits": unknown name: want feet and inches, feet, inches, yards or metric
+}
+
+func ExampleStyle_String() {
+	fmt.Println(units.InFeetInches, units.InMetric)
+	// Output:
+	// feet and inches metric
+}
+
+func ExampleStyle_MarshalText() {
+	text, err := units.InYards.MarshalText()
+	fmt.Println(string(text), err)
+	// Output:
+	// yards <nil>
+}
+
+func ExampleStyle_UnmarshalText() {
+	var style units.Style
+	err := style.UnmarshalText([]byte("Feet"))
+	fmt.Println(style, err)
+	// Output:
+	// feet <nil>
 }

@@ -45,9 +45,9 @@ func ExampleMass_Format() {
 	// 52/16 = 3.25 lb, whose nearest tenths are as near: the one away from zero.
 	// 3.25 · 0.45359237 = 1.4742 kg: International Yard and Pound Agreement 1959.
 	m := 52 * units.Ounce
-	fmt.Println(m.Format(units.InPoundsOunces, units.Ounce))
-	fmt.Println(m.Format(units.InPounds, units.Pound/10))
-	fmt.Println(m.Format(units.InOunces, units.Ounce))
+	fmt.Println(m.Format(units.InFeetInches, units.Ounce))
+	fmt.Println(m.Format(units.InFeet, units.Pound/10))
+	fmt.Println(m.Format(units.InInches, units.Ounce))
 	fmt.Println(m.Format(units.InMetric, 10*units.Gram))
 	// Output:
 	// 3 lb 4 oz

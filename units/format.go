@@ -3,23 +3,68 @@ package units
 import (
 	"math/bits"
 	"strconv"
+	"strings"
 )
 
-// A Style says in which units a Format method prints. The zero value is [InFeetInches].
+// A Style says in which units a Format method prints. Every style serves every
+// quantity, so one preference serves a whole plan. The zero value is [InFeetInches].
 type Style uint8
 
-// The styles, each with what a Format method makes of 7 ft 6 in, of 12 sq ft 72 sq in or of 3 lb 4 oz.
+// The styles, each with what a Format method makes of 7 ft 6 in, 12 sq ft 72 sq in
+// and 3 lb 4 oz. Power is in watts in every style.
 const (
-	InFeetInches   Style = iota // 7 ft 6 in; 12 sq ft 72 sq in
-	InFeet                      // 7.5 ft; 12.5 sq ft
-	InInches                    // 90 in; 1800 sq in
-	InYards                     // 2.5 yd; 1.39 sq yd
-	InPoundsOunces              // 3 lb 4 oz
-	InPounds                    // 3.25 lb
-	InOunces                    // 52 oz
-	InMetric                    // 2.29 m, in cm below 1 m and in mm below 1 cm; 1.16 m²; 1.47 kg; 175 W
+	InFeetInches Style = iota // 7 ft 6 in; 12 sq ft 72 sq in; 3 lb 4 oz
+	InFeet                    // 7.5 ft; 12.5 sq ft; 3.25 lb
+	InInches                  // 90 in; 1800 sq in; 52 oz
+	InYards                   // 2.5 yd; 1.39 sq yd; 3.25 lb
+	InMetric                  // 2.29 m, cm below 1 m, mm below 1 cm; 1.16 m²; 1.47 kg
 	numStyles
 )
+
+var styleNames = [numStyles]string{"feet and inches", "feet", "inches", "yards", "metric"}
+
+// ParseStyle returns the style of a name: feet and inches, feet, inches, yards or
+// metric, in upper or lower case. Any other text is an error wrapping [ErrName].
+func ParseStyle(s string) (Style, error) {
+	for i, name := range styleNames {
+		if len(s) <= maxText && strings.EqualFold(strings.TrimSpace(s), name) {
+			return Style(i), nil
+		}
+	}
+	return 0, styleError("ParseStyle", clip(s))
+}
+
+func styleError(fn, value string) error {
+	return &Error{Func: "units." + fn, Field: "style", Value: value, Want: "feet and inches, feet, inches, yards or metric", Err: ErrName}
+}
+
+// String returns the name that [ParseStyle] reads. A value that is no style reads
+// Style(9).
+func (s Style) String() string {
+	if s >= numStyles {
+		return "Style(" + strconv.Itoa(int(s)) + ")"
+	}
+	return styleNames[s]
+}
+
+// MarshalText returns [Style.String], so that a preference can be stored. A value
+// that is no style is an error wrapping [ErrName].
+func (s Style) MarshalText() ([]byte, error) {
+	if s >= numStyles {
+		return nil, styleError("Style.MarshalText", s.String())
+	}
+	return []byte(styleNames[s]), nil
+}
+
+// UnmarshalText sets *s to what [ParseStyle] returns for text. On an error it
+// leaves *s as it was.
+func (s *Style) UnmarshalText(text []byte) error {
+	v, err := ParseStyle(string(text[:min(len(text), maxText+1)]))
+	if err == nil {
+		*s = v
+	}
+	return err
+}
 
 // string returns v exactly.
 func (k kind) string(v int64) string {

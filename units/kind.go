@@ -29,7 +29,7 @@ var kinds = [...]struct {
 	name   string            // the type's name
 	such   string            // a text that shows what is read
 	units  string            // the units that are read
-	styles [numStyles]layout // the styles for this kind; the others have no small unit
+	styles [numStyles]layout // the styles but InMetric
 	exact  Style             // the style of String, for what it can say exactly
 	parts  uint64            // how many parts of a small unit String can say exactly, a power of two
 	metric []named           // the units for InMetric and for the rest of String, falling
@@ -67,18 +67,25 @@ var kinds = [...]struct {
 		such:  "3 lb 4 oz",
 		units: "one of lb, oz, kg, g, mg, ng",
 		styles: [numStyles]layout{
-			InPoundsOunces: {named{uint64(Pound), "lb"}, named{uint64(Ounce), "oz"}},
-			InPounds:       {small: named{uint64(Pound), "lb"}},
-			InOunces:       {small: named{uint64(Ounce), "oz"}},
+			InFeetInches: {named{uint64(Pound), "lb"}, named{uint64(Ounce), "oz"}},
+			InFeet:       {small: named{uint64(Pound), "lb"}},
+			InInches:     {small: named{uint64(Ounce), "oz"}},
+			InYards:      {small: named{uint64(Pound), "lb"}},
 		},
-		exact:  InPoundsOunces,
+		exact:  InFeetInches,
 		parts:  1,
 		metric: []named{{uint64(Kilogram), "kg"}, {uint64(Gram), "g"}, {uint64(Milligram), "mg"}},
 	},
 	kindPower: {
-		name:   "Power",
-		such:   "175 W",
-		units:  "one of kW, W, mW",
+		name:  "Power",
+		such:  "175 W",
+		units: "one of kW, W, mW",
+		styles: [numStyles]layout{
+			InFeetInches: {small: named{uint64(Watt), "W"}},
+			InFeet:       {small: named{uint64(Watt), "W"}},
+			InInches:     {small: named{uint64(Watt), "W"}},
+			InYards:      {small: named{uint64(Watt), "W"}},
+		},
 		exact:  InMetric,
 		metric: []named{{uint64(Watt), "W"}},
 	},

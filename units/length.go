@@ -29,12 +29,6 @@ func (l Length) Feet() float64 { return l.In(Foot) }
 // Inches returns l in inches, as precise as [Length.In].
 func (l Length) Inches() float64 { return l.In(Inch) }
 
-// Yards returns l in yards, as precise as [Length.In].
-func (l Length) Yards() float64 { return l.In(Yard) }
-
-// Meters returns l in meters, as precise as [Length.In].
-func (l Length) Meters() float64 { return l.In(Meter) }
-
 // ParseLength returns the length that s gives, such as 7 ft 6 in, 7'6", 7 1/2 ft, 90in or 2.3 m.
 // The package documentation has the grammar.
 // What is finer than a nanometer is rounded to the nearest, half away from zero.
@@ -61,11 +55,10 @@ func MustParseLength(s string) Length {
 func (l Length) String() string { return kindLength.string(int64(l)) }
 
 // Format returns l for people to read, rounded to the nearest multiple of step, half away from zero.
-// It takes the style [InFeetInches], [InFeet], [InInches], [InYards] or [InMetric].
 // Inches carry fractions if step is a whole number of sixty-fourths of an inch: 7 ft 6 1/16 in.
 // Everything else carries decimals: as many as tell one multiple of step from the next, and one or two more
-// if that makes all of them exact. Closing zeros are left out.
-// If step is not positive or the style is another, Format returns the exact form of [Length.String].
+// if that makes all of them exact. Trailing zeros are omitted.
+// If step is not positive, or style is no style, Format returns Length.String.
 func (l Length) Format(style Style, step Length) string {
 	return kindLength.format(int64(l), style, int64(step))
 }

@@ -47,10 +47,9 @@ func MustParseMass(s string) Mass {
 func (m Mass) String() string { return kindMass.string(int64(m)) }
 
 // Format returns m for people to read, rounded to the nearest multiple of step, half away from zero.
-// It takes the style [InPoundsOunces], [InPounds], [InOunces] or [InMetric].
 // It carries decimals: as many as tell one multiple of step from the next, and one or two more
-// if that makes all of them exact. Closing zeros are left out.
-// If step is not positive or the style is another, Format returns the exact form of [Mass.String].
+// if that makes all of them exact. Trailing zeros are omitted.
+// If step is not positive, or style is no style, Format returns Mass.String.
 func (m Mass) Format(style Style, step Mass) string {
 	return kindMass.format(int64(m), style, int64(step))
 }

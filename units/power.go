@@ -42,10 +42,9 @@ func MustParsePower(s string) Power {
 func (p Power) String() string { return kindPower.string(int64(p)) }
 
 // Format returns p for people to read, in watts, rounded to the nearest multiple of step, half away from zero.
-// It takes the style [InMetric].
 // It carries decimals: as many as tell one multiple of step from the next, and one or two more
-// if that makes all of them exact. Closing zeros are left out.
-// If step is not positive or the style is another, Format returns the exact form of [Power.String].
+// if that makes all of them exact. Trailing zeros are omitted.
+// If step is not positive, or style is no style, Format returns Power.String.
 func (p Power) Format(style Style, step Power) string {
 	return kindPower.format(int64(p), style, int64(step))
 }

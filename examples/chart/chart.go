@@ -30,13 +30,13 @@ type row struct {
 	Lights           int          `json:"lights"`
 }
 
-// A band is a sizing.Band with names for JSON.
+// A band is a range with names for JSON.
 type band struct {
 	Min int `json:"min"`
 	Max int `json:"max"`
 }
 
-func (b band) String() string { return sizing.Band(b).String() }
+func (b band) String() string { return units.Range[int](b).String() }
 
 // makeRows asks the library what each height takes.
 func makeRows(heights []units.Length, strand units.Length) ([]row, error) {
@@ -64,9 +64,7 @@ func makeRows(heights []units.Length, strand units.Length) ([]row, error) {
 			return nil, err
 		}
 		if strand > 0 {
-			if r.Strands, err = (sizing.Strands{Total: r.Garland, Each: strand}).Count(); err != nil {
-				return nil, err
-			}
+			r.Strands = int((r.Garland + strand - 1) / strand)
 		}
 		if r.Lights, err = rules.Lights(height); err != nil {
 			return nil, err

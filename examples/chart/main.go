@@ -147,13 +147,8 @@ func (s *strandLength) Set(v string) error {
 	if errors.As(err, &refused) {
 		return refuse("strand", v, refused.Want)
 	}
-	// The library knows which lengths it takes.
-	if _, err := (sizing.Strands{Total: units.Foot, Each: l}).Count(); err != nil {
-		var refused *units.Error
-		if errors.As(err, &refused) {
-			return refuse("strand", v, refused.Want)
-		}
-		return refuse("strand", v, err.Error())
+	if l < units.Inch || l > 1000*units.Foot {
+		return refuse("strand", v, "1 in to 1000 ft")
 	}
 	*s = strandLength(l)
 	return nil

@@ -139,8 +139,8 @@ func tree(height units.Length, exposure sizing.Exposure, colors palette.Palette)
 		Title:   "Ticket hall: a tree of " + height.String(),
 		Layout:  placement.Layout{Tree: t},
 		Pieces:  pieces,
-		Garland: placement.Winding{Spacing: look.Garland, Drape: drape},
-		Lights:  placement.Winding{Spacing: look.Garland / 2, Step: 8 * units.Inch},
+		Garland: placement.Winding{Spacing: look.Spacing[shopping.Garland], Drape: drape},
+		Lights:  placement.Winding{Spacing: look.Spacing[shopping.Garland] / 2, Step: 8 * units.Inch},
 		Palette: colors,
 	}, nil
 }

@@ -50,40 +50,40 @@ func shelf(r *rand.Rand, limited bool, most int) shopping.Shelf {
 }
 
 func pieces(r *rand.Rand, limited bool) problem {
-	p := problem{needs: []shopping.Need{{Item: "picks", Quantity: shopping.Quantity{Pieces: 1 + r.IntN(400)}}}}
+	p := problem{needs: []shopping.Need{{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 1 + r.IntN(400)}}}}
 	for i := range 1 + r.IntN(8) {
 		n := 1 + r.IntN(48)
 		p.shop.Offers = append(p.shop.Offers, shopping.Offer{
-			Item: "picks", Name: strconv.Itoa(i), Pack: shopping.Quantity{Pieces: n},
+			Item: shopping.Item{Kind: shopping.Pick}, Name: strconv.Itoa(i), Pack: shopping.Quantity{Pieces: n},
 			Price: price(r, 20*n, 60*n+100), Shelf: shelf(r, limited, 12),
 		})
 	}
-	p.shop.Owned = []shopping.Owned{{Item: "picks", Quantity: shopping.Quantity{Pieces: r.IntN(30)}}}
+	p.shop.Owned = []shopping.Owned{{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: r.IntN(30)}}}
 	return p
 }
 
 func strands(r *rand.Rand, limited bool) problem {
-	p := problem{needs: []shopping.Need{{Item: "garland", Quantity: shopping.Quantity{Length: units.Length(12+r.IntN(1500)) * units.Inch}}}}
+	p := problem{needs: []shopping.Need{{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: units.Length(12+r.IntN(1500)) * units.Inch}}}}
 	for i := range 1 + r.IntN(6) {
 		n := 24 + r.IntN(160)
 		p.shop.Offers = append(p.shop.Offers, shopping.Offer{
-			Item: "garland", Name: strconv.Itoa(i), Pack: shopping.Quantity{Pieces: r.IntN(4), Length: units.Length(n) * units.Inch},
+			Item: shopping.Item{Kind: shopping.Garland}, Name: strconv.Itoa(i), Pack: shopping.Quantity{Pieces: r.IntN(4), Length: units.Length(n) * units.Inch},
 			Price: price(r, 5*n, 15*n), Shelf: shelf(r, limited, 12),
 		})
 	}
-	p.shop.Overlap = map[string]units.Length{"garland": units.Length(r.IntN(4)) * units.Inch}
+	p.shop.Overlap = map[shopping.Item]units.Length{{Kind: shopping.Garland}: units.Length(r.IntN(4)) * units.Inch}
 	return p
 }
 
 func wholes(r *rand.Rand, limited bool) problem {
 	var p problem
 	for i := range 2 + r.IntN(2) {
-		p.needs = append(p.needs, shopping.Need{Item: "ribbon", Quantity: shopping.Quantity{Pieces: 1 + r.IntN(3), Length: units.Length(9+9*i+r.IntN(9)) * units.Inch}})
+		p.needs = append(p.needs, shopping.Need{Item: shopping.Item{Kind: shopping.Ribbon}, Quantity: shopping.Quantity{Pieces: 1 + r.IntN(3), Length: units.Length(9+9*i+r.IntN(9)) * units.Inch}})
 	}
 	for i := range 1 + r.IntN(2) {
 		n := 40 + r.IntN(80)
 		p.shop.Offers = append(p.shop.Offers, shopping.Offer{
-			Item: "ribbon", Name: strconv.Itoa(i), Pack: shopping.Quantity{Length: units.Length(n) * units.Inch},
+			Item: shopping.Item{Kind: shopping.Ribbon}, Name: strconv.Itoa(i), Pack: shopping.Quantity{Length: units.Length(n) * units.Inch},
 			Price: price(r, 5*n, 15*n), Shelf: shelf(r, limited, 4),
 		})
 	}

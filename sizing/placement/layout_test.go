@@ -267,7 +267,7 @@ func TestNoRoom(t *testing.T) {
 		if n := len(places(t, tree, pieces)); n != fit {
 			t.Errorf("%d placed, %d fit", n, fit)
 		}
-		disks := math.Pi / 4 * (math.Pow(sizes[0].Meters(), 2) + math.Pow(sizes[1].Meters(), 2)) / 2 * float64(fit)
+		disks := math.Pi / 4 * (math.Pow(sizes[0].In(units.Meter), 2) + math.Pow(sizes[1].In(units.Meter), 2)) / 2 * float64(fit)
 		if share := disks / (float64(area) * 1e-12); share < 0.3 || share > 0.91 {
 			t.Errorf("%v: %d fit, which cover %.2f of the surface", sizes, fit, share)
 		}

@@ -357,6 +357,15 @@ func ExampleKind_UnmarshalText() {
 	// garland true <nil>
 }
 
+func ExampleByKind_String() {
+	fmt.Println(shopping.ByKind[shopping.Quantity]{
+		shopping.Ornament: {Pieces: 49},
+		shopping.Garland:  {Length: 63 * units.Foot},
+	})
+	// Output:
+	// ornaments 49, garland 63 ft
+}
+
 func ExampleByKind_MarshalJSON() {
 	var table shopping.ByKind[int]
 	table[shopping.Ornament] = 49

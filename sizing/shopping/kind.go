@@ -2,6 +2,7 @@ package shopping
 
 import (
 	"encoding/json"
+	"fmt"
 	"strconv"
 	"strings"
 
@@ -129,6 +130,22 @@ func (k *Kind) UnmarshalText(text []byte) error {
 // A ByKind has one value for each kind, at its index: table[Pick]. In JSON it is
 // an object whose members are named by [Kind.String], without those that are zero.
 type ByKind[T comparable] [numKinds]T
+
+// String returns the values that are not zero after their kinds, "ornaments 49,
+// garland 63 ft", or "nothing".
+func (table ByKind[T]) String() string {
+	var zero T
+	var parts []string
+	for k, v := range table {
+		if v != zero {
+			parts = append(parts, Kind(k).String()+" "+fmt.Sprint(v))
+		}
+	}
+	if parts == nil {
+		return "nothing"
+	}
+	return strings.Join(parts, ", ")
+}
 
 // MarshalJSON returns an object such as {"ornaments":49,"garland":"63 ft"}.
 func (table ByKind[T]) MarshalJSON() ([]byte, error) {

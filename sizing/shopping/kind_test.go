@@ -3,6 +3,7 @@ package shopping_test
 import (
 	"encoding/json"
 	"errors"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -88,6 +89,28 @@ func TestByKindJSON(t *testing.T) {
 	}
 	if _, err := json.Marshal(shopping.ByKind[shopping.Kind]{shopping.Pick: 200}); err == nil {
 		t.Error("a value that does not marshal is written")
+	}
+}
+
+// Whatever its kind, a value is named, those that are zero are not, and a table without
+// values says so.
+func TestByKindString(t *testing.T) {
+	if got := (shopping.ByKind[int]{}).String(); got != "nothing" {
+		t.Errorf("an empty table reads %q", got)
+	}
+	var table shopping.ByKind[int]
+	want := make([]string, 0, len(table))
+	for i, k := range all() {
+		var one shopping.ByKind[int]
+		one[k] = -7
+		if got, alone := one.String(), k.String()+" -7"; got != alone {
+			t.Errorf("%v: got %q, want %q", k, got, alone)
+		}
+		table[k] = i + 1
+		want = append(want, fmt.Sprintf("%v %d", k, i+1))
+	}
+	if got := table.String(); got != strings.Join(want, ", ") {
+		t.Errorf("got %q, want %q", got, strings.Join(want, ", "))
 	}
 }
 

@@ -4,8 +4,8 @@ import (
 	"strconv"
 
 	"example.com/fircone/palette"
-	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
 )
 
 // A ColorPlan is what the colors come to.
@@ -50,7 +50,7 @@ func ornaments(s palette.Swatch) shopping.Item {
 // shareOut splits a need for ornaments over the colors. On a tree the types are
 // shared by the palette, and every type has as many pieces as the next, so that
 // each stays in its band; on a mantel, without types, the pieces are shared.
-func shareOut(p palette.Palette, n shopping.Need, types int, each sizing.Band) ([]open, error) {
+func shareOut(p palette.Palette, n shopping.Need, types int, each units.Range[int]) ([]open, error) {
 	pieces := n.Quantity.Pieces
 	totals := palette.Totals{Types: types, Pieces: pieces}
 	if types > 0 {

@@ -8,7 +8,6 @@ import (
 
 	"example.com/fircone/examples/plan/job"
 	"example.com/fircone/palette"
-	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
@@ -23,7 +22,7 @@ func TestStation(t *testing.T) {
 		t.Fatal(err)
 	}
 	hall := p.Trees[0]
-	if hall.OrnamentTypes != 9 || hall.OrnamentsPerType != (sizing.Band{Min: 7, Max: 11}) || hall.Garland != 81*units.Foot || hall.Picks != 27 {
+	if hall.OrnamentTypes != 9 || hall.OrnamentsPerType != (units.Range[int]{Min: 7, Max: 11}) || hall.Garland != 81*units.Foot || hall.Picks != 27 {
 		t.Errorf("ticket hall: %d types, %v of each, %v, %d picks", hall.OrnamentTypes, hall.OrnamentsPerType, hall.Garland, hall.Picks)
 	}
 	// By hand: 12 ft less 1 ft is 11 ft; 9 strings of 5 W; 81 shared 40/30/20/10.
@@ -206,11 +205,11 @@ func TestRoomsAndBasketAgree(t *testing.T) {
 // all of the garland and all of the picks for both.
 func TestOtherWayByAccent(t *testing.T) {
 	// By hand: a 9 ft tree takes 81/49 of the 21 picks and 700 lights of 7 ft.
-	for accent, want := range map[sizing.Accent]string{
-		sizing.Garland: "ornaments 81, garland 103 ft 8 in, lights 1158",
-		sizing.Ribbon:  "ornaments 81, ribbon 103 ft 8 in, lights 1158",
-		sizing.Picks:   "ornaments 81, picks 35, lights 1158",
-		sizing.Both:    "ornaments 81, garland 103 ft 8 in, picks 35, lights",
+	for accent, want := range map[job.Accent]string{
+		job.Garland: "ornaments 81, garland 103 ft 8 in, lights 1158",
+		job.Ribbon:  "ornaments 81, ribbon 103 ft 8 in, lights 1158",
+		job.Picks:   "ornaments 81, picks 35, lights 1158",
+		job.Both:    "ornaments 81, garland 103 ft 8 in, picks 35, lights",
 	} {
 		p, err := job.Make(job.Request{Trees: []job.Tree{{Height: 9 * units.Foot, Accent: accent}}})
 		if err != nil || !strings.Contains(p.String(), want) {

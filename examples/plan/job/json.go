@@ -25,18 +25,18 @@ type (
 	}
 	treeJSON struct {
 		Tree
-		OrnamentTypes    int               `json:"ornamentTypes"`
-		OrnamentsPerType sizing.Band       `json:"ornamentsPerType"`
-		Ornaments        sizing.Band       `json:"ornaments"`
-		Picks            int               `json:"picks"`
-		Garland          units.Length      `json:"garland"`
-		Lights           int               `json:"lights"`
-		Grade            sizing.TaperGrade `json:"grade"`
-		Comparison       compareJSON       `json:"comparison"`
-		Sizes            []sizeJSON        `json:"ornamentSizes"`
-		Fit              *fitJSON          `json:"fit,omitempty"`
-		Ladder           units.Length      `json:"ladder,omitzero"`
-		Strings          *stringsJSON      `json:"strings,omitempty"`
+		OrnamentTypes    int              `json:"ornamentTypes"`
+		OrnamentsPerType units.Range[int] `json:"ornamentsPerType"`
+		Ornaments        units.Range[int] `json:"ornaments"`
+		Picks            int              `json:"picks"`
+		Garland          units.Length     `json:"garland"`
+		Lights           int              `json:"lights"`
+		Grade            string           `json:"grade"`
+		Comparison       compareJSON      `json:"comparison"`
+		Sizes            []sizeJSON       `json:"ornamentSizes"`
+		Fit              *fitJSON         `json:"fit,omitempty"`
+		Ladder           units.Length     `json:"ladder,omitzero"`
+		Strings          *stringsJSON     `json:"strings,omitempty"`
 	}
 	compareJSON struct {
 		DressedArea units.Area   `json:"dressedArea"`
@@ -169,18 +169,25 @@ func (p Plan) MarshalJSON() ([]byte, error) {
 	return json.Marshal(out)
 }
 
+func amounts(a sizing.Amounts) amountsJSON {
+	return amountsJSON{
+		Ornaments: a[shopping.Ornament].Pieces, Garland: a[shopping.Garland].Length, Ribbon: a[shopping.Ribbon].Length,
+		Picks: a[shopping.Pick].Pieces, Lights: a[shopping.Light].Pieces,
+	}
+}
+
 func (t TreePlan) json() treeJSON {
 	c := t.Comparison
 	c.Area, _ = c.Area.Round(units.SquareInch) // these are to be read, and far from any limit
-	c.RuleLook.Garland, _ = c.RuleLook.Garland.Round(units.Inch / 16)
-	c.Look.Garland, _ = c.Look.Garland.Round(units.Inch / 16)
+	ruleWraps, _ := c.RuleLook.Spacing[shopping.Garland].Round(units.Inch / 16)
+	shapeWraps, _ := c.Look.Spacing[shopping.Garland].Round(units.Inch / 16)
 	out := treeJSON{
 		Tree: t.Tree, OrnamentTypes: t.OrnamentTypes, OrnamentsPerType: t.OrnamentsPerType,
 		Ornaments: t.Ornaments, Picks: t.Picks, Garland: t.Garland, Lights: t.Lights,
 		Grade: t.Grade, Ladder: t.Ladder.Size,
 		Comparison: compareJSON{
-			DressedArea: c.Area, Rule: amountsJSON(c.Rule), Shape: amountsJSON(c.Shape),
-			RuleWraps: c.RuleLook.Garland, ShapeWraps: c.Look.Garland, Text: c.String(),
+			DressedArea: c.Area, Rule: amounts(c.Rule), Shape: amounts(c.Shape),
+			RuleWraps: ruleWraps, ShapeWraps: shapeWraps, Text: c.String(),
 		},
 	}
 	for _, size := range []sizing.Size{t.Sizes.Large, t.Sizes.Medium, t.Sizes.Small} {

@@ -3,7 +3,6 @@ package job
 import (
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
-	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -94,6 +93,6 @@ func planMantel(m Mantel, colors palette.Palette) (MantelPlan, error) {
 	if p.Steps, err = mantel.Steps(m.Look, needs); err != nil {
 		return MantelPlan{}, err
 	}
-	p.needs, err = opened(needs, m.Room, 0, sizing.Band{}, colors)
+	p.needs, err = opened(needs, m.Room, 0, units.Range[int]{}, colors)
 	return p, err
 }

@@ -7,6 +7,7 @@ import (
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
 )
 
 // A Plan is what a request takes: the figures room by room, and what they come
@@ -122,7 +123,7 @@ type open struct {
 
 // opened puts the needs of a room together: ornaments shared out over the
 // colors, if there are any, the rest as they are.
-func opened(needs []shopping.Need, room string, types int, each sizing.Band, colors palette.Palette) ([]open, error) {
+func opened(needs []shopping.Need, room string, types int, each units.Range[int], colors palette.Palette) ([]open, error) {
 	var list []open
 	for _, n := range needs {
 		n.Room = room

@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -19,8 +20,8 @@ import (
 func Example_readme() {
 	tree := sizing.Tree{Height: units.MustParseLength("7 ft 6 in"), Exposure: sizing.InCorner}
 	rules, look := sizing.CommonPractice(), sizing.CommonLook()
-	byRule, err := rules.Needs(tree, sizing.Garland)  // by height alone
-	byShape, err2 := look.Needs(tree, sizing.Garland) // by what is seen of it
+	byRule, err := rules.Needs(tree, shopping.Garland)  // by height alone
+	byShape, err2 := look.Needs(tree, shopping.Garland) // by what is seen of it
 	if err := errors.Join(err, err2); err != nil {
 		log.Fatal(err)
 	}

@@ -2,6 +2,7 @@ package job
 
 import (
 	"errors"
+	"slices"
 	"strings"
 
 	"example.com/fircone/units"
@@ -37,28 +38,25 @@ func refuse(err error, path ...string) error {
 	}
 	field := e.Field
 	r.Value, r.Want = e.Value, e.Want
-	private := strings.HasPrefix(e.Func, "shopping.") || strings.HasPrefix(e.Func, "palette.") // the field is of the library's argument and not of the request
-	if strings.HasPrefix(e.Func, "sizing.LightString.") {
-		path = append(path[:len(path):len(path)], "string")
-	}
 	r.Path = path
-	if pointer, ok := strings.CutPrefix(field, "/"); ok && private {
-		for token := range strings.SplitSeq(pointer, "/") {
-			r.Path = append(r.Path[:len(r.Path):len(r.Path)], strings.NewReplacer("~1", "/", "~0", "~").Replace(token))
-		}
+	shop, colors := strings.HasPrefix(e.Func, "shopping."), strings.HasPrefix(e.Func, "palette.")
+	if colors || shop && !strings.HasPrefix(field, "/") {
+		r.Value = field + " " + r.Value // of the library's argument, not of the request
 		return r
 	}
-	if private {
-		r.Value = field + " " + r.Value
-		return r
+	if strings.HasPrefix(e.Func, "lights.Label.") {
+		r.Path = append(r.Path[:len(r.Path):len(r.Path)], "string")
 	}
-	for name := range strings.SplitSeq(field, ".") {
-		if name == "Tree" || name == "Mantel" || name == "Hanging" || name == "Hook" {
-			continue
+	for name := range strings.FieldsFuncSeq(field, func(c rune) bool { return c == '/' || c == '.' && !shop }) {
+		name = strings.NewReplacer("~1", "/", "~0", "~").Replace(name)
+		if slices.Contains([]string{"tree", "mantel", "hanging", "hook"}, strings.ToLower(name)) {
+			continue // the argument that the request's value becomes
 		}
-		name = strings.ToLower(name[:1]) + name[1:]
-		if own, ok := fields[name]; ok {
-			name = own
+		if !shop {
+			name = strings.ToLower(name[:1]) + name[1:]
+			if own, ok := fields[name]; ok {
+				name = own
+			}
 		}
 		r.Path = append(r.Path[:len(r.Path):len(r.Path)], name)
 	}

@@ -36,7 +36,7 @@ type Tree struct {
 	Taper   sizing.Taper    `json:"taper"`
 	Where   sizing.Exposure `json:"where"`
 	Ceiling units.Length    `json:"ceiling,omitzero"` // height of the room; zero: not measured
-	Accent  sizing.Accent   `json:"accent"`
+	Accent  Accent          `json:"accent"`
 	SizeBy  SizeBy          `json:"sizeBy"`
 	Label   Label           `json:"string,omitzero"` // what the label of a string of lights says; empty: not known
 }
@@ -155,7 +155,7 @@ func Station() Request {
 				Room: "ticket hall", Height: 9 * units.Foot, Ceiling: 12 * units.Foot,
 				Label: Label{Lamps: 100, Length: 33 * units.Foot, Power: 5 * units.Watt, EndToEnd: 20},
 			},
-			{Room: "waiting room", Height: 4*units.Foot + 6*units.Inch, Where: sizing.InCorner, Accent: sizing.Picks, SizeBy: Shape},
+			{Room: "waiting room", Height: 4*units.Foot + 6*units.Inch, Where: sizing.InCorner, Accent: Picks, SizeBy: Shape},
 		},
 		Mantels: []Mantel{{
 			Room:    "tea room",

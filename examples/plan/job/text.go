@@ -3,13 +3,14 @@ package job
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
 
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
-	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -84,7 +85,7 @@ func (s *sheet) needs(needs []open) {
 
 // tree says what kind of tree it is, and whether it goes into the room.
 func (s *sheet) tree(t TreePlan) {
-	shape := t.Width.String() + " wide, a " + t.Grade.String() + " taper"
+	shape := t.Width.String() + " wide, a " + t.Grade + " taper"
 	if t.Width == 0 {
 		shape = t.Taper.String() + ", by the usual width"
 	}
@@ -125,7 +126,8 @@ func (s *sheet) comparison(t TreePlan) {
 	if t.SizeBy == Shape {
 		label, needs = "by rule instead", t.Comparison.Rules.Needs
 	}
-	list, _ := needs(t.Comparison.Tree, t.Accent) // the comparison has taken them
+	accents, _ := t.Accent.kinds()
+	list, _ := needs(t.Comparison.Tree, accents...) // the comparison has taken them
 	other := make([]string, len(list))
 	for i, n := range list {
 		other[i] = n.Item.String() + " " + n.Quantity.String()
@@ -133,7 +135,7 @@ func (s *sheet) comparison(t TreePlan) {
 	s.line(label, labelWidth, strings.Join(other, ", "))
 	for line := range strings.Lines(t.Comparison.String()) {
 		what, text, _ := strings.Cut(line, ": ")
-		if strings.Contains(what, t.Accent.String()) || t.Accent == sizing.Both && (strings.Contains(what, "garland") || what == "picks") {
+		if slices.ContainsFunc(accents, func(k shopping.Kind) bool { return strings.Contains(what, k.String()) }) {
 			s.line("", labelWidth, text)
 		}
 	}
@@ -195,7 +197,7 @@ func feet(l units.Length) string {
 }
 
 // weight prints a weight to the ounce, as a kitchen scale does.
-func weight(m units.Mass) string { return m.Format(units.InPoundsOunces, units.Ounce/10) }
+func weight(m units.Mass) string { return m.Format(units.InFeetInches, units.Ounce/10) }
 
 // colors says how well the colors hold apart, and what of the boxes fits.
 func (s *sheet) colors(c *ColorPlan) {

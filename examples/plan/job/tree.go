@@ -3,6 +3,7 @@ package job
 import (
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -11,12 +12,12 @@ import (
 type TreePlan struct {
 	Tree
 	OrnamentTypes    int
-	OrnamentsPerType sizing.Band
-	Ornaments        sizing.Band
+	OrnamentsPerType units.Range[int]
+	Ornaments        units.Range[int]
 	Picks            int
 	Garland          units.Length
 	Lights           int
-	Grade            sizing.TaperGrade
+	Grade            string
 	Comparison       sizing.Comparison // rule against shape
 	Sizes            sizing.Mix        // of round ornaments
 	Fit              *sizing.Fit       // nil if the ceiling was not measured
@@ -31,9 +32,9 @@ func (p TreePlan) Needs() []shopping.Need { return needsOf(p.needs) }
 
 // Strings is what the lights come to.
 type Strings struct {
-	sizing.Strings
+	lights.Strings
 	Runs int
-	Load sizing.Load
+	Load lights.Load
 }
 
 // tape returns what the library calls a tree.
@@ -63,7 +64,7 @@ func planTree(t Tree, colors palette.Palette) (TreePlan, error) {
 	if err != nil {
 		return TreePlan{}, err
 	}
-	if p.Ladder, err = sizing.LadderFor(min(t.Height+topper.Max, sizing.MaxHeight)); err != nil {
+	if p.Ladder, err = (sizing.Room{Topper: min(topper.Max, 10*units.Foot)}).Ladder(tape); err != nil {
 		return TreePlan{}, err
 	}
 	if t.Ceiling != 0 {
@@ -81,12 +82,12 @@ func planTree(t Tree, colors palette.Palette) (TreePlan, error) {
 	if t.SizeBy == Shape {
 		// As many types as by rule, and as many of each as the surface asks for.
 		amounts, needs = p.Comparison.Shape, look.Needs
-		each := max(1, (amounts.Ornaments+p.OrnamentTypes/2)/p.OrnamentTypes)
-		p.OrnamentsPerType = sizing.Band{Min: max(1, each-rules.EachSpread), Max: each + rules.EachSpread}
+		each := max(1, (amounts[shopping.Ornament].Pieces+p.OrnamentTypes/2)/p.OrnamentTypes)
+		p.OrnamentsPerType = units.Range[int]{Min: max(1, each-rules.EachSpread), Max: each + rules.EachSpread}
 	}
-	p.Ornaments = sizing.Band{Min: p.OrnamentTypes * p.OrnamentsPerType.Min, Max: p.OrnamentTypes * p.OrnamentsPerType.Max}
-	p.Garland, p.Picks, p.Lights = amounts.Garland, amounts.Picks, amounts.Lights
-	if p.Sizes, err = sizing.MixOf(t.Height, amounts.Ornaments); err != nil {
+	p.Ornaments = units.Range[int]{Min: p.OrnamentTypes * p.OrnamentsPerType.Min, Max: p.OrnamentTypes * p.OrnamentsPerType.Max}
+	p.Garland, p.Picks, p.Lights = amounts[shopping.Garland].Length, amounts[shopping.Pick].Pieces, amounts[shopping.Light].Pieces
+	if p.Sizes, err = sizing.MixOf(t.Height, amounts[shopping.Ornament].Pieces); err != nil {
 		return TreePlan{}, err
 	}
 	if t.Label != (Label{}) {
@@ -94,7 +95,11 @@ func planTree(t Tree, colors palette.Palette) (TreePlan, error) {
 			return TreePlan{}, err
 		}
 	}
-	list, err := needs(tape, t.Accent)
+	accents, err := t.Accent.kinds()
+	if err != nil {
+		return TreePlan{}, err
+	}
+	list, err := needs(tape, accents...)
 	if err != nil {
 		return TreePlan{}, err
 	}
@@ -106,12 +111,12 @@ func planTree(t Tree, colors palette.Palette) (TreePlan, error) {
 func (t Tree) strings(lamps int) (*Strings, error) {
 	var s Strings
 	var err error
-	if s.Strings, err = sizing.LightString(t.Label).ForLamps(lamps); err != nil {
+	if s.Strings, err = lights.Label(t.Label).ForLamps(lamps); err != nil {
 		return nil, err
 	}
 	if s.Runs, err = s.Strings.Runs(); err != nil {
 		return nil, err
 	}
-	s.Load, err = s.Strings.Load(sizing.Circuit{Volts: 120, Amperes: 15})
+	s.Load, err = s.Strings.Load(lights.Circuit{Volts: 120, Amperes: 15})
 	return &s, err
 }

@@ -123,8 +123,8 @@ func dress(t job.TreePlan, colors palette.Palette) (draw.Tree, error) {
 	if d.Pieces, err = pieces(t, colors); err != nil {
 		return draw.Tree{}, err
 	}
-	if t.Accent == sizing.Picks || t.Accent == sizing.Both {
-		d.Pieces = append(d.Pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Pick}, Count: amounts.Picks})
+	if t.Accent.Has(shopping.Pick) {
+		d.Pieces = append(d.Pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Pick}, Count: amounts[shopping.Pick].Pieces})
 	}
 	count := 0
 	for _, piece := range d.Pieces {
@@ -133,15 +133,14 @@ func dress(t job.TreePlan, colors palette.Palette) (draw.Tree, error) {
 	if count > maxPlaces {
 		return draw.Tree{}, &pictureError{"this tree has " + strconv.Itoa(count) + " pieces: want at most " + strconv.Itoa(maxPlaces) + " to place"}
 	}
-	switch t.Accent {
-	case sizing.Garland, sizing.Both:
-		d.Garland = placement.Winding{Spacing: look.Garland, Step: units.Inch}
-	case sizing.Ribbon:
-		d.Garland = placement.Winding{Spacing: look.Ribbon, Step: units.Inch}
+	for _, kind := range []shopping.Kind{shopping.Garland, shopping.Ribbon} {
+		if t.Accent.Has(kind) {
+			d.Garland = placement.Winding{Spacing: look.Spacing[kind], Step: units.Inch}
+		}
 	}
 	// The lamps are as far apart on the string as its turns are, which is what
 	// shares the surface among them.
-	if each := look.Light.In(units.SquareInch); each > 0 {
+	if each := look.Each[shopping.Light].In(units.SquareInch); each > 0 {
 		apart := units.Length(math.Round(math.Sqrt(each) * float64(units.Inch)))
 		d.Lights = placement.Winding{Spacing: max(apart, units.Inch/4), Step: max(apart, units.Inch/4)}
 	}

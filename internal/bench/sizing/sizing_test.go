@@ -13,6 +13,8 @@ import (
 	"gonum.org/v1/gonum/integrate/quad"
 
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/lights"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -130,7 +132,7 @@ type sized struct {
 	comparison sizing.Comparison
 	mix        sizing.Mix
 	cover      float64
-	load       sizing.Load
+	load       lights.Load
 	runs       int
 	fit        sizing.Fit
 	ladder     sizing.Ladder
@@ -139,27 +141,27 @@ type sized struct {
 var (
 	rules = sizing.CommonPractice()
 	look  = sizing.CommonLook()
-	label = sizing.LightString{Lamps: 100, Length: 25 * ft, Power: 4800 * units.Milliwatt, EndToEnd: 8}
+	label = lights.Label{Lamps: 100, Length: 25 * ft, Power: 4800 * units.Milliwatt, EndToEnd: 8}
 )
 
 func size(t sizing.Tree) (s sized, err error) {
 	if s.comparison, err = rules.Compare(look, t); err != nil {
 		return s, err
 	}
-	if s.mix, err = sizing.MixOf(t.Height, s.comparison.Shape.Ornaments); err != nil {
+	if s.mix, err = sizing.MixOf(t.Height, s.comparison.Shape[shopping.Ornament].Pieces); err != nil {
 		return s, err
 	}
 	if s.cover, err = s.mix.Cover(s.comparison.Area); err != nil {
 		return s, err
 	}
-	lights, err := label.ForLamps(s.comparison.Shape.Lights)
+	strings, err := label.ForLamps(s.comparison.Shape[shopping.Light].Pieces)
 	if err != nil {
 		return s, err
 	}
-	if s.runs, err = lights.Runs(); err != nil {
+	if s.runs, err = strings.Runs(); err != nil {
 		return s, err
 	}
-	if s.load, err = lights.Load(sizing.Circuit{Volts: 120, Amperes: 15}); err != nil {
+	if s.load, err = strings.Load(lights.Circuit{Volts: 120, Amperes: 15}); err != nil {
 		return s, err
 	}
 	if s.fit, err = (sizing.Room{Ceiling: t.Height + 2*ft}).Fit(t); err != nil {
@@ -202,7 +204,7 @@ func BenchmarkTrees(b *testing.B) {
 								if err != nil {
 									panic(err)
 								}
-								lengths[i] = s.comparison.Shape.Garland
+								lengths[i] = s.comparison.Shape[shopping.Garland].Length
 							}
 						})
 					}

@@ -5,12 +5,12 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/lights"
 	"example.com/fircone/units"
 )
 
 func lightsPage(p *page) {
-	for _, s := range []sizing.LightString{
+	for _, s := range []lights.Label{
 		{Lamps: 100, Length: length("25 ft"), Power: 4800 * units.Milliwatt, EndToEnd: 3},
 		{Lamps: 100, Length: length("33 ft"), Power: 40_800 * units.Milliwatt},
 		{Lamps: 50, Length: length("12 ft 2 in"), Power: 25 * units.Watt, EndToEnd: 5},
@@ -18,7 +18,7 @@ func lightsPage(p *page) {
 		{Lamps: 1, Length: length("1 in"), Power: units.Milliwatt, EndToEnd: 1000},
 	} {
 		text := fmt.Sprintf("%d lamps %s %s joined %d", s.Lamps, nm(s.Length), mW(s.Power), s.EndToEnd)
-		counted := func(s sizing.Strings) string { return whole(s.Count) }
+		counted := func(s lights.Strings) string { return whole(s.Count) }
 		for _, n := range []int{0, 1, 49, 50, 99, 100, 101, 450, 700, 900, 1148, 100_000} {
 			p.add("strings of %s for %d lamps = %s", text, n, or(counted)(s.ForLamps(n)))
 		}
@@ -26,11 +26,11 @@ func lightsPage(p *page) {
 			p.add("strings of %s for %s = %s", text, nm(length(l)), or(counted)(s.ForLength(length(l))))
 		}
 		for _, n := range []int{0, 1, 3, 4, 12, 41, 1000} {
-			all := sizing.Strings{Each: s, Count: n}
+			all := lights.Strings{Each: s, Count: n}
 			p.add("runs of %d of %s = %s", n, text, or(whole)(all.Runs()))
-			for _, c := range []sizing.Circuit{{Volts: 120, Amperes: 15}, {Volts: 120, Amperes: 20, Other: 300 * units.Watt}, {Volts: 230, Amperes: 16, Other: 1}} {
+			for _, c := range []lights.Circuit{{Volts: 120, Amperes: 15}, {Volts: 120, Amperes: 20, Other: 300 * units.Watt}, {Volts: 230, Amperes: 16, Other: 1}} {
 				l, err := all.Load(c)
-				p.add("load of %d of %s on %d V %d A and %s = %s", n, text, c.Volts, c.Amperes, mW(c.Other), or(func(l sizing.Load) string {
+				p.add("load of %d of %s on %d V %d A and %s = %s", n, text, c.Volts, c.Amperes, mW(c.Other), or(func(l lights.Load) string {
 					return fmt.Sprintf("%s of %s, %d mA of %d mA, over %t", mW(l.Power), mW(l.Limit), l.Milliamperes, l.LimitMilliamperes, l.Over)
 				})(l, err))
 			}
@@ -38,8 +38,8 @@ func lightsPage(p *page) {
 				hours, price string
 				days         int
 			}{{"12", "0.119", 40}, {"5.5", "0.3", 27}, {"24", "0", 366}, {"0", "1", 90}} {
-				u, err := all.Use(sizing.Season{HoursPerDay: decimal.RequireFromString(season.hours), Days: season.days, PerKWh: decimal.RequireFromString(season.price)})
-				p.add("season of %d of %s for %s h on %d days at %s = %s", n, text, season.hours, season.days, season.price, or(func(u sizing.Use) string {
+				u, err := all.Use(lights.Season{HoursPerDay: decimal.RequireFromString(season.hours), Days: season.days, PerKWh: decimal.RequireFromString(season.price)})
+				p.add("season of %d of %s for %s h on %d days at %s = %s", n, text, season.hours, season.days, season.price, or(func(u lights.Use) string {
 					return dec(u.Energy) + " kWh, " + dec(u.Cost)
 				})(u, err))
 			}

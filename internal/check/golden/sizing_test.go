@@ -83,18 +83,22 @@ func said(t sizing.Tree) string {
 }
 
 func amounts(a sizing.Amounts) string {
-	return fmt.Sprintf("ornaments %d, garland %s, ribbon %s, picks %d, lights %d", a.Ornaments, nm(a.Garland), nm(a.Ribbon), a.Picks, a.Lights)
+	return fmt.Sprintf("ornaments %d, garland %s, ribbon %s, picks %d, lights %d",
+		a[shopping.Ornament].Pieces, nm(a[shopping.Garland].Length), nm(a[shopping.Ribbon].Length), a[shopping.Pick].Pieces, a[shopping.Light].Pieces)
 }
 
 func look(l sizing.Look) string {
-	return fmt.Sprintf("garland every %s, ribbon every %s, surface to an ornament %s, a pick %s, a light %s", nm(l.Garland), nm(l.Ribbon), um2(l.Ornament), um2(l.Pick), um2(l.Light))
+	return fmt.Sprintf("garland every %s, ribbon every %s, surface to an ornament %s, a pick %s, a light %s",
+		nm(l.Spacing[shopping.Garland]), nm(l.Spacing[shopping.Ribbon]), um2(l.Each[shopping.Ornament]), um2(l.Each[shopping.Pick]), um2(l.Each[shopping.Light]))
 }
 
-func fromTo(b sizing.Band) string   { return fmt.Sprintf("%d to %d", b.Min, b.Max) }
-func reaching(s sizing.Span) string { return nm(s.Min) + " to " + nm(s.Max) }
+func fromTo(b units.Range[int]) string            { return fmt.Sprintf("%d to %d", b.Min, b.Max) }
+func reaching(s units.Range[units.Length]) string { return nm(s.Min) + " to " + nm(s.Max) }
 
 func sizingPage(p *page) {
-	house := sizing.Rules{TypesPerFoot: 2, EachSpread: 1, PicksPerFoot: 5, GarlandPerFoot: length("7 ft 6 in"), RibbonPerFoot: length("2 m"), LightsPerFoot: 150}
+	house := sizing.Rules{TypesPerFoot: 2, EachSpread: 1, PerFoot: sizing.Amounts{
+		shopping.Pick: {Pieces: 5}, shopping.Garland: {Length: length("7 ft 6 in")}, shopping.Ribbon: {Length: length("2 m")}, shopping.Light: {Pieces: 150},
+	}}
 	for _, r := range []struct {
 		word  string
 		rules sizing.Rules
@@ -139,9 +143,9 @@ func sizingPage(p *page) {
 		for _, g := range []string{"10 ft", "25 ft", "63 ft", "81 ft", "150 ft"} {
 			p.add("spacing of %s on %s = %s", nm(length(g)), said(t), or(feet)(t.Spacing(length(g))))
 		}
-		accent := []sizing.Accent{sizing.Garland, sizing.Picks, sizing.Ribbon, sizing.Both}[i%4]
-		p.add("needs by rule, accent %d, %s = %s", i%4, said(t), or(needed)(sizing.CommonPractice().Needs(t, accent)))
-		p.add("needs to match, accent %d, %s = %s", i%4, said(t), or(needed)(sizing.CommonLook().Needs(t, accent)))
+		accent := [][]shopping.Kind{{shopping.Garland}, {shopping.Pick}, {shopping.Ribbon}, {shopping.Garland, shopping.Pick}}[i%4]
+		p.add("needs by rule, accent %d, %s = %s", i%4, said(t), or(needed)(sizing.CommonPractice().Needs(t, accent...)))
+		p.add("needs to match, accent %d, %s = %s", i%4, said(t), or(needed)(sizing.CommonLook().Needs(t, accent...)))
 	}
 	p.add("usual look = %s", look(sizing.CommonLook()))
 }
@@ -182,7 +186,7 @@ func cones(p *page) {
 		text := fmt.Sprintf("height %s base %s tip %s foot %s", nm(c.Height), nm(c.BaseDiameter), nm(c.BareTip), nm(c.BareBase))
 		p.add("cone %s slant = %s", text, or(feet)(c.Slant()))
 		p.add("cone %s surface = %s", text, or(um2)(c.LateralArea()))
-		p.add("cone %s grade = %s", text, or(func(g sizing.TaperGrade) string { return g.String() })(c.Grade()))
+		p.add("cone %s grade = %s", text, or(func(g string) string { return g })(c.Grade()))
 		for _, s := range []string{"1/4 in", "1 in", "2 1/2 in", "4 in", "6 in", "8 in", "10 in", "25 cm", "1 ft", "18 in", "3 ft", "100 ft"} {
 			p.add("cone %s every %s spiral = %s", text, nm(length(s)), or(feet)(c.SpiralLength(length(s))))
 			p.add("cone %s every %s turns = %s", text, nm(length(s)), or(num)(c.Turns(length(s))))

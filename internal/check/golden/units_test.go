@@ -113,7 +113,7 @@ func styles(p *page) {
 	for _, s := range []struct {
 		word  string
 		style units.Style
-	}{{"pounds and ounces", units.InPoundsOunces}, {"pounds", units.InPounds}, {"ounces", units.InOunces}, {"metric", units.InMetric}} {
+	}{{"pounds and ounces", units.InFeetInches}, {"pounds", units.InFeet}, {"ounces", units.InInches}, {"metric", units.InMetric}} {
 		for _, m := range []units.Mass{0, units.Pound*3 + units.Ounce*4, units.Ounce / 16, units.Kilogram + 7, -units.Ounce * 17, units.Gram * 250} {
 			for _, step := range []units.Mass{units.Ounce / 10, units.Ounce, units.Pound, units.Gram} {
 				p.add("show %s in %s to %s = %q", ng(m), s.word, ng(step), m.Format(s.style, step))

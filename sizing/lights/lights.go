@@ -1,4 +1,4 @@
-package sizing
+package lights
 
 import (
 	"strconv"
@@ -8,9 +8,9 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// A LightString is what the label on a string of lights says. Incandescent and
+// A Label is what the label on one string of lights says. Incandescent and
 // LED strings differ only by these figures. Light strings are equal if == says so.
-type LightString struct {
+type Label struct {
 	Lamps  int          `json:"lamps"`  // lamps on one string, 1 to 10,000
 	Length units.Length `json:"length"` // the part with lamps, first to last, 1 in to 1000 ft
 	Power  units.Power  `json:"power"`  // what one string draws, 1 mW to 10 kW
@@ -23,24 +23,24 @@ type LightString struct {
 	EndToEnd int `json:"endToEnd"`
 }
 
-func (s LightString) check(fn, prefix string) error {
+func (s Label) check(fn, at string) error {
 	switch {
 	case s.Lamps < 1 || s.Lamps > 10_000:
-		return rangeError(fn, prefix+"Lamps", strconv.Itoa(s.Lamps), "1 to 10000")
+		return rangeError(fn, at+"/lamps", strconv.Itoa(s.Lamps), "1 to 10000")
 	case s.Length < units.Inch || s.Length > 1000*units.Foot:
-		return rangeError(fn, prefix+"Length", s.Length.String(), "1 in to 1000 ft")
+		return rangeError(fn, at+"/length", s.Length.String(), "1 in to 1000 ft")
 	case s.Power < units.Milliwatt || s.Power > 10*units.Kilowatt:
-		return rangeError(fn, prefix+"Power", s.Power.String(), "1 mW to 10 kW")
+		return rangeError(fn, at+"/power", s.Power.String(), "1 mW to 10 kW")
 	case s.EndToEnd < 0 || s.EndToEnd > 1000:
-		return rangeError(fn, prefix+"EndToEnd", strconv.Itoa(s.EndToEnd), "0 to 1000")
+		return rangeError(fn, at+"/endToEnd", strconv.Itoa(s.EndToEnd), "0 to 1000")
 	}
 	return nil
 }
 
 // Strings are so many strings of one kind. They are equal if == says so.
 type Strings struct {
-	Each  LightString `json:"each"`  // what the label of one says
-	Count int         `json:"count"` // 0 to 1,000,000
+	Each  Label `json:"each"`  // what the label of one says
+	Count int   `json:"count"` // 0 to 1,000,000
 }
 
 const maxStrings = 1_000_000
@@ -51,18 +51,18 @@ func (s Strings) String() string {
 }
 
 func (s Strings) check(fn string) error {
-	if err := s.Each.check(fn, "Each."); err != nil {
+	if err := s.Each.check(fn, "/each"); err != nil {
 		return err
 	}
-	return checkCount(fn, "Count", s.Count, maxStrings)
+	return checkCount(fn, "/count", s.Count, maxStrings)
 }
 
 // ForLamps returns the strings that have so many lamps between them, 0 to
-// 1,000,000, rounded up: what [Rules.Lights] or [Look.Amounts] asks for. It
+// 1,000,000, rounded up: what a tree takes by [sizing.Rules.Lights] or [sizing.Look.Amounts]. It
 // returns an [units.Error] wrapping [units.ErrRange] if lamps or a field of s is out of its
 // range.
-func (s LightString) ForLamps(lamps int) (Strings, error) {
-	const fn = "LightString.ForLamps"
+func (s Label) ForLamps(lamps int) (Strings, error) {
+	const fn = "Label.ForLamps"
 	if err := s.check(fn, ""); err != nil {
 		return Strings{}, err
 	}
@@ -73,11 +73,11 @@ func (s LightString) ForLamps(lamps int) (Strings, error) {
 }
 
 // ForLength returns the strings that reach along so much, 0 to 25,400 m, end to
-// end and rounded up: what [Cone.SpiralLength] comes to at the spacing that the
+// end and rounded up: what [sizing.Cone.SpiralLength] comes to at the spacing that the
 // lights are wound. It returns an [units.Error] wrapping [units.ErrRange] if length or a
 // field of s is out of its range.
-func (s LightString) ForLength(length units.Length) (Strings, error) {
-	const fn = "LightString.ForLength"
+func (s Label) ForLength(length units.Length) (Strings, error) {
+	const fn = "Label.ForLength"
 	if err := s.check(fn, ""); err != nil {
 		return Strings{}, err
 	}
@@ -163,11 +163,11 @@ func (s Strings) Load(c Circuit) (Load, error) {
 	}
 	switch {
 	case c.Volts < 100 || c.Volts > 277:
-		return Load{}, rangeError(fn, "Volts", strconv.Itoa(c.Volts), "100 to 277")
+		return Load{}, rangeError(fn, "/circuit/volts", strconv.Itoa(c.Volts), "100 to 277")
 	case c.Amperes < 5 || c.Amperes > 100:
-		return Load{}, rangeError(fn, "Amperes", strconv.Itoa(c.Amperes), "5 to 100")
+		return Load{}, rangeError(fn, "/circuit/amperes", strconv.Itoa(c.Amperes), "5 to 100")
 	case c.Other < 0 || c.Other > 100*units.Kilowatt:
-		return Load{}, rangeError(fn, "Other", c.Other.String(), "0 W to 100 kW")
+		return Load{}, rangeError(fn, "/circuit/other", c.Other.String(), "0 W to 100 kW")
 	}
 	volts := units.Power(c.Volts)
 	l := Load{
@@ -205,7 +205,7 @@ func amperes(milli int64) string { return decimal.New(milli, -3).String() + " A"
 // The package of decimals is github.com/shopspring/decimal. Nothing is assumed: a
 // field left out is zero, and so is the cost. The usual season is
 //
-//	sizing.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40, PerKWh: decimal.RequireFromString("0.119")}
+//	lights.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40, PerKWh: decimal.RequireFromString("0.119")}
 type Season struct {
 	HoursPerDay decimal.Decimal `json:"hoursPerDay"` // 0 to 24
 	Days        int             `json:"days"`        // 0 to 366
@@ -234,14 +234,14 @@ func (s Strings) Use(season Season) (Use, error) {
 	if err := s.check(fn); err != nil {
 		return Use{}, err
 	}
-	hours, err := checkDecimal(fn, "HoursPerDay", season.HoursPerDay, 24)
+	hours, err := checkDecimal(fn, "/season/hoursPerDay", season.HoursPerDay, 24)
 	if err != nil {
 		return Use{}, err
 	}
-	if err := checkCount(fn, "Days", season.Days, 366); err != nil {
+	if err := checkCount(fn, "/season/days", season.Days, 366); err != nil {
 		return Use{}, err
 	}
-	price, err := checkDecimal(fn, "PerKWh", season.PerKWh, 1_000_000)
+	price, err := checkDecimal(fn, "/season/perKWh", season.PerKWh, 1_000_000)
 	if err != nil {
 		return Use{}, err
 	}
@@ -288,4 +288,31 @@ func decimalText(d decimal.Decimal) string {
 		return d.Coefficient().String() + "e" + strconv.Itoa(int(e))
 	}
 	return d.String()
+}
+
+// plural returns "1 lamp" or "2 lamps".
+func plural(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return strconv.Itoa(n) + " " + what + "s"
+}
+
+// clip shortens a refused text to what an error may show.
+func clip(s string) string {
+	if len(s) > 64 {
+		return s[:64] + "..."
+	}
+	return s
+}
+
+func checkCount(fn, field string, n, most int) error {
+	if n < 0 || n > most {
+		return rangeError(fn, field, strconv.Itoa(n), "0 to "+strconv.Itoa(most))
+	}
+	return nil
+}
+
+func rangeError(fn, field, value, want string) error {
+	return &units.Error{Func: "lights." + fn, Field: field, Value: value, Want: want, Err: units.ErrRange}
 }

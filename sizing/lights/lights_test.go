@@ -1,6 +1,7 @@
-package sizing
+package lights
 
 import (
+	"errors"
 	"math"
 	"strings"
 	"testing"
@@ -11,7 +12,13 @@ import (
 	"pgregory.net/rapid"
 )
 
-var label = LightString{Lamps: 100, Length: 25 * ft, Power: 4800 * units.Milliwatt, EndToEnd: 8}
+// Units by their short names.
+const (
+	in = units.Inch
+	ft = units.Foot
+)
+
+var label = Label{Lamps: 100, Length: 25 * ft, Power: 4800 * units.Milliwatt, EndToEnd: 8}
 
 func TestStringsCount(t *testing.T) {
 	for lamps, want := range map[int]int{0: 0, 1: 1, 100: 1, 101: 2, 900: 9, 1_000_000: 10_000} {
@@ -26,7 +33,7 @@ func TestStringsCount(t *testing.T) {
 	}
 	// ENERGY STAR, decorative light strings: 70 lamps of 0.05 W over 24 ft; 700
 	// lamps take 10 strings and 35 W.
-	star := LightString{Lamps: 70, Length: 24 * ft, Power: 3500 * units.Milliwatt}
+	star := Label{Lamps: 70, Length: 24 * ft, Power: 3500 * units.Milliwatt}
 	s, err1 := star.ForLamps(700)
 	load, err2 := s.Load(Circuit{Volts: 120, Amperes: 15})
 	if err1 != nil || err2 != nil || load.Power != 35*units.Watt {
@@ -66,7 +73,7 @@ func TestLoad(t *testing.T) {
 		{"what else is on it counts", Strings{label, 9}, Circuit{120, 15, 1400 * watt}, 1_443_200, 1440 * watt, 12_027, 12_000, true},
 		{"230 V, 10 A", Strings{label, 0}, Circuit{230, 10, 0}, 0, 1840 * watt, 0, 8_000, false},
 		{"the least circuit", Strings{label, 1}, Circuit{100, 5, 0}, 4800, 400 * watt, 48, 4_000, false},
-		{"the most", Strings{LightString{10_000, 1000 * ft, 10 * units.Kilowatt, 1000}, 1_000_000}, Circuit{277, 100, 100 * units.Kilowatt}, 10_000_100_000_000, 22_160 * watt, 36_101_444_044, 80_000, true},
+		{"the most", Strings{Label{10_000, 1000 * ft, 10 * units.Kilowatt, 1000}, 1_000_000}, Circuit{277, 100, 100 * units.Kilowatt}, 10_000_100_000_000, 22_160 * watt, 36_101_444_044, 80_000, true},
 	} {
 		got, err := row.s.Load(row.c)
 		caution := cautionLoad
@@ -90,7 +97,7 @@ func TestUse(t *testing.T) {
 		watts        units.Power
 		energy, cost string
 	}{{175, "84", "9.996"}, {48, "23.04", "2.74176"}} {
-		got, err := Strings{LightString{Lamps: 1, Length: ft, Power: row.watts * units.Watt}, 1}.Use(season)
+		got, err := Strings{Label{Lamps: 1, Length: ft, Power: row.watts * units.Watt}, 1}.Use(season)
 		if err != nil || got.Energy.String() != row.energy || got.Cost.String() != row.cost || got.Caution != cautionUse {
 			t.Errorf("%d W: %v, %v; want %s kWh for %s", row.watts, got, err, row.energy, row.cost)
 		}
@@ -104,7 +111,7 @@ func TestUse(t *testing.T) {
 		t.Errorf("91 days: %v, %v", got, err)
 	}
 	most := Season{decimal.New(24, 0), 366, decimal.New(1_000_000, 0)}
-	got, err := Strings{LightString{10_000, 1000 * ft, 10 * units.Kilowatt, 1000}, 1_000_000}.Use(most)
+	got, err := Strings{Label{10_000, 1000 * ft, 10 * units.Kilowatt, 1000}, 1_000_000}.Use(most)
 	if err != nil || got.Energy.String() != "87840000000" || got.Cost.String() != "87840000000000000" {
 		t.Errorf("the most: %v, %v", got, err)
 	}
@@ -119,21 +126,21 @@ func TestUse(t *testing.T) {
 		field, value string
 		s            Season
 	}{
-		{"HoursPerDay", "-1", Season{HoursPerDay: decimal.New(-1, 0)}},
-		{"HoursPerDay", "25", Season{HoursPerDay: decimal.New(25, 0)}},
-		{"HoursPerDay", "24.000000001", Season{HoursPerDay: decimal.New(24_000_000_001, -9)}},
-		{"HoursPerDay", "0.00000000000000001", Season{HoursPerDay: decimal.New(1, -17)}},
-		{"HoursPerDay", "1.00000000000000001", Season{HoursPerDay: decimal.New(100_000_000_000_000_001, -17)}},
-		{"HoursPerDay", "1e-2000000000", Season{HoursPerDay: decimal.New(1, -2_000_000_000)}},
-		{"HoursPerDay", "1e2000000000", Season{HoursPerDay: decimal.New(1, 2_000_000_000)}},
-		{"HoursPerDay", "-1e2147483647", Season{HoursPerDay: decimal.New(-1, math.MaxInt32)}},
-		{"HoursPerDay", "1e-2147483648", Season{HoursPerDay: decimal.New(1, math.MinInt32)}},
-		{"HoursPerDay", strings.Repeat("9", 64) + "...", Season{HoursPerDay: decimal.RequireFromString(strings.Repeat("9", 70))}},
-		{"Days", "-1", Season{Days: -1}},
-		{"Days", "367", Season{Days: 367}},
-		{"PerKWh", "-0.000000001", Season{PerKWh: decimal.New(-1, -9)}},
-		{"PerKWh", "1000001", Season{PerKWh: decimal.New(1_000_001, 0)}},
-		{"PerKWh", "0.00000000000000001", Season{PerKWh: decimal.New(1, -17)}},
+		{"hoursPerDay", "-1", Season{HoursPerDay: decimal.New(-1, 0)}},
+		{"hoursPerDay", "25", Season{HoursPerDay: decimal.New(25, 0)}},
+		{"hoursPerDay", "24.000000001", Season{HoursPerDay: decimal.New(24_000_000_001, -9)}},
+		{"hoursPerDay", "0.00000000000000001", Season{HoursPerDay: decimal.New(1, -17)}},
+		{"hoursPerDay", "1.00000000000000001", Season{HoursPerDay: decimal.New(100_000_000_000_000_001, -17)}},
+		{"hoursPerDay", "1e-2000000000", Season{HoursPerDay: decimal.New(1, -2_000_000_000)}},
+		{"hoursPerDay", "1e2000000000", Season{HoursPerDay: decimal.New(1, 2_000_000_000)}},
+		{"hoursPerDay", "-1e2147483647", Season{HoursPerDay: decimal.New(-1, math.MaxInt32)}},
+		{"hoursPerDay", "1e-2147483648", Season{HoursPerDay: decimal.New(1, math.MinInt32)}},
+		{"hoursPerDay", strings.Repeat("9", 64) + "...", Season{HoursPerDay: decimal.RequireFromString(strings.Repeat("9", 70))}},
+		{"days", "-1", Season{Days: -1}},
+		{"days", "367", Season{Days: 367}},
+		{"perKWh", "-0.000000001", Season{PerKWh: decimal.New(-1, -9)}},
+		{"perKWh", "1000001", Season{PerKWh: decimal.New(1_000_001, 0)}},
+		{"perKWh", "0.00000000000000001", Season{PerKWh: decimal.New(1, -17)}},
 	} {
 		got, err := Strings{label, 1}.Use(row.s)
 		refused(t, err, units.ErrRange, "Strings.Use", row.field)
@@ -160,7 +167,7 @@ func TestUseByValue(t *testing.T) {
 		{decimal.New(0, math.MinInt32), "0"},
 		{decimal.New(2, 1), "20"},
 	} {
-		s := Strings{LightString{Lamps: 1, Length: ft, Power: units.Kilowatt}, 1}
+		s := Strings{Label{Lamps: 1, Length: ft, Power: units.Kilowatt}, 1}
 		got, err := s.Use(Season{HoursPerDay: row.hours, Days: 1, PerKWh: row.hours})
 		if err != nil || got.Energy.String() != row.energy || !got.Cost.Equal(got.Energy.Mul(got.Energy)) || got.Cost.Exponent() < -38 {
 			t.Errorf("%v h: %v, %v; want %s kWh", row.hours.Exponent(), got, err, row.energy)
@@ -188,62 +195,62 @@ func TestUseText(t *testing.T) {
 func TestLightErrors(t *testing.T) {
 	for _, row := range []struct {
 		field  string
-		change func(*LightString)
+		change func(*Label)
 	}{
-		{"Lamps", func(s *LightString) { s.Lamps = 0 }},
-		{"Lamps", func(s *LightString) { s.Lamps = 10_001 }},
-		{"Length", func(s *LightString) { s.Length = in - 1 }},
-		{"Length", func(s *LightString) { s.Length = 1000*ft + 1 }},
-		{"Power", func(s *LightString) { s.Power = 0 }},
-		{"Power", func(s *LightString) { s.Power = 10*units.Kilowatt + 1 }},
-		{"EndToEnd", func(s *LightString) { s.EndToEnd = -1 }},
-		{"EndToEnd", func(s *LightString) { s.EndToEnd = 1001 }},
+		{"lamps", func(s *Label) { s.Lamps = 0 }},
+		{"lamps", func(s *Label) { s.Lamps = 10_001 }},
+		{"length", func(s *Label) { s.Length = in - 1 }},
+		{"length", func(s *Label) { s.Length = 1000*ft + 1 }},
+		{"power", func(s *Label) { s.Power = 0 }},
+		{"power", func(s *Label) { s.Power = 10*units.Kilowatt + 1 }},
+		{"endToEnd", func(s *Label) { s.EndToEnd = -1 }},
+		{"endToEnd", func(s *Label) { s.EndToEnd = 1001 }},
 	} {
 		s := label
 		row.change(&s)
 		a, err := s.ForLamps(1)
-		refused(t, err, units.ErrRange, "LightString.ForLamps", row.field)
+		refused(t, err, units.ErrRange, "Label.ForLamps", row.field)
 		b, err := s.ForLength(1)
-		refused(t, err, units.ErrRange, "LightString.ForLength", row.field)
+		refused(t, err, units.ErrRange, "Label.ForLength", row.field)
 		runs, err := Strings{s, 1}.Runs()
-		refused(t, err, units.ErrRange, "Strings.Runs", "Each."+row.field)
+		refused(t, err, units.ErrRange, "Strings.Runs", "each/"+row.field)
 		load, err := Strings{s, 1}.Load(Circuit{120, 15, 0})
-		refused(t, err, units.ErrRange, "Strings.Load", "Each."+row.field)
+		refused(t, err, units.ErrRange, "Strings.Load", "each/"+row.field)
 		use, err := Strings{s, 1}.Use(Season{})
-		refused(t, err, units.ErrRange, "Strings.Use", "Each."+row.field)
+		refused(t, err, units.ErrRange, "Strings.Use", "each/"+row.field)
 		if a != (Strings{}) || b != (Strings{}) || runs != 0 || load != (Load{}) || use.Caution != "" {
 			t.Errorf("%+v: a result with an error", s)
 		}
 	}
-	for _, s := range []LightString{{1, in, 1, 0}, {10_000, 1000 * ft, 10 * units.Kilowatt, 1000}} {
+	for _, s := range []Label{{1, in, 1, 0}, {10_000, 1000 * ft, 10 * units.Kilowatt, 1000}} {
 		if _, err := s.ForLamps(1); err != nil {
 			t.Errorf("%+v is at the edge of the range: %v", s, err)
 		}
 	}
 	for _, n := range []int{-1, 1_000_001} {
 		_, err := label.ForLamps(n)
-		refused(t, err, units.ErrRange, "LightString.ForLamps", "lamps")
+		refused(t, err, units.ErrRange, "Label.ForLamps", "lamps")
 		_, err = Strings{label, n}.Runs()
-		refused(t, err, units.ErrRange, "Strings.Runs", "Count")
+		refused(t, err, units.ErrRange, "Strings.Runs", "count")
 		_, err = Strings{label, n}.Load(Circuit{120, 15, 0})
-		refused(t, err, units.ErrRange, "Strings.Load", "Count")
+		refused(t, err, units.ErrRange, "Strings.Load", "count")
 		_, err = Strings{label, n}.Use(Season{})
-		refused(t, err, units.ErrRange, "Strings.Use", "Count")
+		refused(t, err, units.ErrRange, "Strings.Use", "count")
 	}
 	for _, l := range []units.Length{-1, 1_000_000*in + 1, math.MaxInt64} {
 		_, err := label.ForLength(l)
-		refused(t, err, units.ErrRange, "LightString.ForLength", "length")
+		refused(t, err, units.ErrRange, "Label.ForLength", "length")
 	}
 	for _, row := range []struct {
 		field string
 		c     Circuit
 	}{
-		{"Volts", Circuit{99, 15, 0}},
-		{"Volts", Circuit{278, 15, 0}},
-		{"Amperes", Circuit{120, 4, 0}},
-		{"Amperes", Circuit{120, 101, 0}},
-		{"Other", Circuit{120, 15, -1}},
-		{"Other", Circuit{120, 15, 100*units.Kilowatt + 1}},
+		{"volts", Circuit{99, 15, 0}},
+		{"volts", Circuit{278, 15, 0}},
+		{"amperes", Circuit{120, 4, 0}},
+		{"amperes", Circuit{120, 101, 0}},
+		{"other", Circuit{120, 15, -1}},
+		{"other", Circuit{120, 15, 100*units.Kilowatt + 1}},
 	} {
 		load, err := Strings{label, 1}.Load(row.c)
 		refused(t, err, units.ErrRange, "Strings.Load", row.field)
@@ -256,7 +263,7 @@ func TestLightErrors(t *testing.T) {
 // More lamps never take fewer strings, plugs or watts, and the strings suffice.
 func TestLightProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		s := LightString{
+		s := Label{
 			Lamps:    rapid.IntRange(1, 10_000).Draw(t, "lamps"),
 			Length:   units.Length(rapid.Int64Range(int64(in), int64(1000*ft)).Draw(t, "length")),
 			Power:    units.Power(rapid.Int64Range(1, int64(10*units.Kilowatt)).Draw(t, "power")),
@@ -285,4 +292,14 @@ func TestLightProperties(t *testing.T) {
 			t.Fatalf("%v in %d runs, %v in %d", a, ra, b, rb)
 		}
 	})
+}
+
+// refused fails unless err is an [*units.Error] wrapping want that names fn and field,
+// inside a value or not.
+func refused(t *testing.T, err, want error, fn, field string) {
+	t.Helper()
+	var e *units.Error
+	if !errors.As(err, &e) || !errors.Is(err, want) || e.Func != "lights."+fn || e.Field != field && !strings.HasSuffix(e.Field, "/"+field) || e.Want == "" || e.Value == "" {
+		t.Errorf("error %v; want %v of %s in %s", err, want, field, fn)
+	}
 }

@@ -1,0 +1,75 @@
+package lights_test
+
+import (
+	"fmt"
+
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/lights"
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
+)
+
+// By hand: 900 lamps in strings of 100.
+func ExampleLabel_ForLamps() {
+	label := lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: 4800 * units.Milliwatt}
+	strings, err := label.ForLamps(900)
+	fmt.Println(strings, err)
+	// Output: 9 strings of 100 lamps on 25 ft, 4.8 W each <nil>
+}
+
+// By hand: wound 8 in apart over 52.6 sq ft is 78.9 ft, and a little more: four
+// strings of 25 ft.
+func ExampleLabel_ForLength() {
+	label := lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: 4800 * units.Milliwatt}
+	cone, _ := sizing.Tree{Height: 7 * units.Foot}.Cone()
+	length, _ := cone.SpiralLength(8 * units.Inch)
+	strings, err := label.ForLength(length)
+	fmt.Println(strings, err)
+	// Output: 4 strings of 100 lamps on 25 ft, 4.8 W each <nil>
+}
+
+// Electrical Safety Foundation International: three incandescent strings end to
+// end, unless the label says otherwise.
+func ExampleStrings_Runs() {
+	label := lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: 40 * units.Watt}
+	runs, err := lights.Strings{Each: label, Count: 10}.Runs()
+	fmt.Println(runs, err)
+	// Output: 4 <nil>
+}
+
+// National Electrical Code 210.20(A), as quoted: 15 A at 120 V carries 1440 W for
+// 3 h or more. 40 strings of 40 W are 1600 W.
+func ExampleStrings_Load() {
+	label := lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: 40 * units.Watt}
+	load, err := lights.Strings{Each: label, Count: 40}.Load(lights.Circuit{Volts: 120, Amperes: 15})
+	fmt.Println(load, err)
+	// Output: 1600 W of 1440 W, 13.334 A of 12 A: OVER THE LIMIT; do not switch it on: use fewer lights or a second circuit; local code decides; ask a licensed electrician <nil>
+}
+
+func ExampleLoad_String() {
+	load := lights.Load{Power: 43200, Limit: 1440 * units.Watt, Milliamperes: 360, LimitMilliamperes: 12000, Caution: "follow the label"}
+	fmt.Println(load.String())
+	// Output: 43.2 W of 1440 W, 0.36 A of 12 A: within the limit; follow the label
+}
+
+// ENERGY STAR and US Department of Energy, as quoted: 175 W for 12 h a day, 40
+// days, at $0.119 costs $9.996.
+func ExampleStrings_Use() {
+	strings := lights.Strings{Each: lights.Label{Lamps: 25, Length: 25 * units.Foot, Power: 175 * units.Watt}, Count: 1}
+	use, err := strings.Use(lights.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40, PerKWh: decimal.RequireFromString("0.119")})
+	fmt.Println(use.Energy, "kWh", use.Cost, err)
+	// Output: 84 kWh 9.996 <nil>
+}
+
+func ExampleUse_String() {
+	use := lights.Use{Energy: decimal.NewFromInt(84), Cost: decimal.RequireFromString("9.996"), Caution: "switch them off at night"}
+	fmt.Println(use.String())
+	// Output: 84 kWh, 9.996; switch them off at night
+}
+
+func ExampleStrings_String() {
+	label := lights.Label{Lamps: 70, Length: 24 * units.Foot, Power: 3500 * units.Milliwatt}
+	fmt.Println(lights.Strings{Each: label, Count: 2}.String())
+	// Output: 2 strings of 70 lamps on 24 ft, 3.5 W each
+}

@@ -1,0 +1,22 @@
+package units
+
+import "fmt"
+
+// A Range is a count or a quantity from Min to Max, both included. The zero value
+// is none at all.
+type Range[T int | Length | Area | Mass | Power] struct {
+	Min T `json:"min"`
+	Max T `json:"max"`
+}
+
+// String returns "7 to 11", or "7" if both ends are the same. A length is exact;
+// round the ends first for people.
+func (r Range[T]) String() string {
+	if r.Min == r.Max {
+		return fmt.Sprint(r.Min)
+	}
+	return fmt.Sprint(r.Min) + " to " + fmt.Sprint(r.Max)
+}
+
+// Contains reports whether v lies in r, its ends included.
+func (r Range[T]) Contains(v T) bool { return r.Min <= v && v <= r.Max }
