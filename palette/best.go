@@ -5,8 +5,8 @@ import (
 	"slices"
 )
 
-// MaxBestPieces is the most entries that [Rules.Best] takes.
-const MaxBestPieces = 200
+// maxBestPieces is the most entries that Best takes.
+const maxBestPieces = 200
 
 // maxBest is the most colors of a palette that Best looks for.
 const maxBest = 4
@@ -36,9 +36,9 @@ func (r Rules) Best(box []Piece) (Sorting, error) {
 		return Sorting{}, err
 	}
 	if len(box) == 0 {
-		return Sorting{}, rangeError(fn, "pieces in the box", 0, "1 to 200")
+		return Sorting{}, rangeError(fn, "box", 0, "1 to 200 entries")
 	}
-	if err := checkBox(fn, box, MaxBestPieces); err != nil {
+	if err := checkBox(fn, box, maxBestPieces); err != nil {
 		return Sorting{}, err
 	}
 
@@ -73,8 +73,8 @@ func (r Rules) Best(box []Piece) (Sorting, error) {
 	return r.sort(ranked, box), nil
 }
 
-// A set is a set of up to MaxBestPieces colors.
-type set [(MaxBestPieces + 63) / 64]uint64
+// A set is a set of up to maxBestPieces colors.
+type set [(maxBestPieces + 63) / 64]uint64
 
 func (s *set) add(i int)      { s[i>>6] |= 1 << (i & 63) }
 func (s *set) has(i int) bool { return s[i>>6]>>(i&63)&1 != 0 }
@@ -151,7 +151,7 @@ func newSearch(r Rules, box []Piece) *search {
 
 // gains[i] is a bound on what color i would add to the pieces kept, or -1 if it
 // cannot be added.
-type gains [MaxBestPieces]int
+type gains [maxBestPieces]int
 
 // find returns the first set of the given size that keeps the most pieces, if it
 // keeps more than s.most, which it raises; else nil.
@@ -212,7 +212,7 @@ func (s *search) extend(size, depth, next, total int, kept, barred *set, upper *
 
 	// rest[i] is the most that left-1 colors from i on could add.
 	var gain gains
-	var rest [MaxBestPieces + 1]int
+	var rest [maxBestPieces + 1]int
 	var top [maxBest]int // the largest gains from i on, the largest first
 	for i := n - 1; i >= next; i-- {
 		gain[i] = -1

@@ -37,13 +37,13 @@ func parseColor(fn, text string) (Color, error) {
 	const want = "#rrggbb, #rgb or a CSS color name"
 	given := text
 	if text = strings.TrimSpace(text); len(given) > maxColorText || text == "" {
-		return Color{}, &units.Error{Func: "palette." + fn, Field: "color", Value: clip(given), Want: want + " of 1 to 64 bytes", Err: units.ErrSyntax}
+		return Color{}, refuse(fn, "text", given, want+" of 1 to 64 bytes", units.ErrSyntax)
 	}
 	if text[0] != '#' {
 		name := strings.ToLower(text)
 		i := sort.Search(len(cssColors), func(i int) bool { return cssColors[i].name >= name })
 		if i == len(cssColors) || cssColors[i].name != name {
-			return Color{}, &units.Error{Func: "palette." + fn, Field: "color", Value: given, Want: want, Err: units.ErrName}
+			return Color{}, refuse(fn, "text", given, want, units.ErrName)
 		}
 		return cssColors[i].color, nil
 	}
@@ -63,7 +63,7 @@ func parseColor(fn, text string) (Color, error) {
 	case 6:
 		return Color{digits[0]<<4 | digits[1], digits[2]<<4 | digits[3], digits[4]<<4 | digits[5]}, nil
 	}
-	return Color{}, &units.Error{Func: "palette." + fn, Field: "color", Value: given, Want: want, Err: units.ErrSyntax}
+	return Color{}, refuse(fn, "text", given, want, units.ErrSyntax)
 }
 
 func hexDigit(c byte) (d uint8, ok bool) {

@@ -41,28 +41,28 @@ func TestParseColor(t *testing.T) {
 		err  error
 		want string
 	}{
-		{"", units.ErrSyntax, `palette.ParseColor: color "": not understood: ` + hint + ` of 1 to 64 bytes`},
-		{strings.Repeat("x", 65), units.ErrSyntax, `palette.ParseColor: color "` + strings.Repeat("x", 64) + `…": not understood: ` + hint + ` of 1 to 64 bytes`},
-		{strings.Repeat("x", 64), units.ErrName, `palette.ParseColor: color "` + strings.Repeat("x", 64) + `": unknown name: ` + hint},
-		{"crimsom", units.ErrName, `palette.ParseColor: color "crimsom": unknown name: ` + hint},
-		{"zzz", units.ErrName, `palette.ParseColor: color "zzz": unknown name: ` + hint},
-		{" \t", units.ErrSyntax, `palette.ParseColor: color " \t": not understood: ` + hint + ` of 1 to 64 bytes`},
-		{strings.Repeat(" ", 61) + "#dc1", units.ErrSyntax, `palette.ParseColor: color "` + strings.Repeat(" ", 61) + `#dc…": not understood: ` + hint + ` of 1 to 64 bytes`},
-		{"forest green", units.ErrName, `palette.ParseColor: color "forest green": unknown name: ` + hint},
-		{" crimsom", units.ErrName, `palette.ParseColor: color " crimsom": unknown name: ` + hint},
-		{"# dc143c", units.ErrSyntax, `palette.ParseColor: color "# dc143c": not understood: ` + hint},
-		{"#", units.ErrSyntax, `palette.ParseColor: color "#": not understood: ` + hint},
-		{"#12", units.ErrSyntax, `palette.ParseColor: color "#12": not understood: ` + hint},
-		{"#1234", units.ErrSyntax, `palette.ParseColor: color "#1234": not understood: ` + hint},
-		{"#12345", units.ErrSyntax, `palette.ParseColor: color "#12345": not understood: ` + hint},
-		{"#1234567", units.ErrSyntax, `palette.ParseColor: color "#1234567": not understood: ` + hint},
-		{"#12345g", units.ErrSyntax, `palette.ParseColor: color "#12345g": not understood: ` + hint},
-		{"#g12", units.ErrSyntax, `palette.ParseColor: color "#g12": not understood: ` + hint},
-		{"#12G", units.ErrSyntax, `palette.ParseColor: color "#12G": not understood: ` + hint},
-		{"#12/", units.ErrSyntax, `palette.ParseColor: color "#12/": not understood: ` + hint},
-		{"#12:", units.ErrSyntax, `palette.ParseColor: color "#12:": not understood: ` + hint},
-		{"#12@", units.ErrSyntax, `palette.ParseColor: color "#12@": not understood: ` + hint},
-		{"#12`", units.ErrSyntax, "palette.ParseColor: color \"#12`\": not understood: " + hint},
+		{"", units.ErrSyntax, `palette.ParseColor: text "": not understood: ` + hint + ` of 1 to 64 bytes`},
+		{strings.Repeat("x", 65), units.ErrSyntax, `palette.ParseColor: text "` + strings.Repeat("x", 64) + `…": not understood: ` + hint + ` of 1 to 64 bytes`},
+		{strings.Repeat("x", 64), units.ErrName, `palette.ParseColor: text "` + strings.Repeat("x", 64) + `": unknown name: ` + hint},
+		{"crimsom", units.ErrName, `palette.ParseColor: text "crimsom": unknown name: ` + hint},
+		{"zzz", units.ErrName, `palette.ParseColor: text "zzz": unknown name: ` + hint},
+		{" \t", units.ErrSyntax, `palette.ParseColor: text " \t": not understood: ` + hint + ` of 1 to 64 bytes`},
+		{strings.Repeat(" ", 61) + "#dc1", units.ErrSyntax, `palette.ParseColor: text "` + strings.Repeat(" ", 61) + `#dc…": not understood: ` + hint + ` of 1 to 64 bytes`},
+		{"forest green", units.ErrName, `palette.ParseColor: text "forest green": unknown name: ` + hint},
+		{" crimsom", units.ErrName, `palette.ParseColor: text " crimsom": unknown name: ` + hint},
+		{"# dc143c", units.ErrSyntax, `palette.ParseColor: text "# dc143c": not understood: ` + hint},
+		{"#", units.ErrSyntax, `palette.ParseColor: text "#": not understood: ` + hint},
+		{"#12", units.ErrSyntax, `palette.ParseColor: text "#12": not understood: ` + hint},
+		{"#1234", units.ErrSyntax, `palette.ParseColor: text "#1234": not understood: ` + hint},
+		{"#12345", units.ErrSyntax, `palette.ParseColor: text "#12345": not understood: ` + hint},
+		{"#1234567", units.ErrSyntax, `palette.ParseColor: text "#1234567": not understood: ` + hint},
+		{"#12345g", units.ErrSyntax, `palette.ParseColor: text "#12345g": not understood: ` + hint},
+		{"#g12", units.ErrSyntax, `palette.ParseColor: text "#g12": not understood: ` + hint},
+		{"#12G", units.ErrSyntax, `palette.ParseColor: text "#12G": not understood: ` + hint},
+		{"#12/", units.ErrSyntax, `palette.ParseColor: text "#12/": not understood: ` + hint},
+		{"#12:", units.ErrSyntax, `palette.ParseColor: text "#12:": not understood: ` + hint},
+		{"#12@", units.ErrSyntax, `palette.ParseColor: text "#12@": not understood: ` + hint},
+		{"#12`", units.ErrSyntax, "palette.ParseColor: text \"#12`\": not understood: " + hint},
 	} {
 		got, err := ParseColor(test.text)
 		checkError(t, err, test.err, test.want)
@@ -123,7 +123,7 @@ func TestColorRoundTrip(t *testing.T) {
 		}
 	})
 	c := Color{1, 2, 3}
-	checkError(t, c.UnmarshalText([]byte("nil")), units.ErrName, `palette.Color.UnmarshalText: color "nil": unknown name: want #rrggbb, #rgb or a CSS color name`)
+	checkError(t, c.UnmarshalText([]byte("nil")), units.ErrName, `palette.Color.UnmarshalText: text "nil": unknown name: want #rrggbb, #rgb or a CSS color name`)
 	if c != (Color{1, 2, 3}) {
 		t.Errorf("a failed UnmarshalText left %v", c)
 	}

@@ -13,12 +13,8 @@
 // 100 by daylight; a piece passes for a color of the palette within 10 of it. A house changes
 // these in [Rules]; [CommonPractice] has them as they stand here.
 //
-// The leading color comes first and gets the most, by these shares in percent:
-//
-//	1: 100
-//	2:  60  40
-//	3:  60  30  10
-//	4:  40  30  20  10
+// The leading color comes first and gets the most: 60 and 40 percent of two colors, 60, 30
+// and 10 of three, 40, 30, 20 and 10 of four.
 //
 // # How a color is written
 //
@@ -40,7 +36,7 @@
 //
 // The figure is the color difference ΔE00 of CIEDE2000: what two colors differ in
 // lightness, in strength and in hue, each weighed by how well the eye sees it there;
-// [Difference] has the formula. As a rule of thumb 1 is just visible side by side, most
+// [Color.Difference] has the formula. As a rule of thumb 1 is just visible side by side, most
 // people notice 2 to 3, and from 10 on it is another color:
 //
 //	crimson  #dc143c              #d81840    1.42  one color
@@ -61,8 +57,8 @@
 // daylight: protan is red-blind, deutan green-blind, tritan blue-blind; see [View.Lab]
 // for the models. A star marks what reads as one color:
 //
-//	pair                  daylight   warm light   protan   deutan   tritan     wheel
-//	crimson, forestgreen      73.8         70.2     24.1      3.0*    53.2   triadic
+//	pair                  daylight   warm light   protan   deutan   tritan
+//	crimson, forestgreen      73.8         70.2     24.1      3.0*    53.2
 //	* crimson and forestgreen: one color, under 10, to deutan viewers
 //	  (about one man in twelve has some red-green deficiency);
 //	  darker forestgreen, #1d751d for #228b22, mends it: a difference in lightness
@@ -111,28 +107,19 @@
 // [Rules.Sort] does it for a box, and [Rules.Best] turns the question round: the
 // palette of at most four that keeps the most of the box.
 //
-// # The wheel
-//
-// [Relate] says how two colors lie to each other: complementary, triadic, analogous
-// and so on, or neutral. It goes by the hue angle of CIE LCh, the wheel of the eye.
-// A decorator who learned on the paint box's wheel, where red lies opposite green,
-// reads triadic or square here where complementary is expected: on this wheel red
-// lies opposite a blue-green. [Rules.Suggest] offers colors that complete a palette, ranked by how
-// clearly they stand apart from the rest in every view, and leaves taste to the user.
-//
 // # A worked example
 //
 // The tree in the ticket hall of a small-town station is 9 ft: nine types of
 // ornament, nine of each. In crimson, darkgreen, gold and ivory it reads and is
 // shared out as
 //
-//	pair                daylight   warm light   protan   deutan   tritan       wheel
-//	crimson, darkgreen      71.3         68.1     15.1     15.7     50.9     triadic
-//	crimson, gold           60.1         56.8     50.2     30.1     35.6   analogous
-//	crimson, ivory          51.8         49.0     51.7     38.5     47.7     neutral
-//	darkgreen, gold         51.5         52.6     40.9     47.5     58.9   analogous
-//	darkgreen, ivory        54.8         56.2     50.1     54.5     53.7     neutral
-//	gold, ivory             27.0         22.9     26.6     26.8     19.8     neutral
+//	pair                daylight   warm light   protan   deutan   tritan
+//	crimson, darkgreen      71.3         68.1     15.1     15.7     50.9
+//	crimson, gold           60.1         56.8     50.2     30.1     35.6
+//	crimson, ivory          51.8         49.0     51.7     38.5     47.7
+//	darkgreen, gold         51.5         52.6     40.9     47.5     58.9
+//	darkgreen, ivory        54.8         56.2     50.1     54.5     53.7
+//	gold, ivory             27.0         22.9     26.6     26.8     19.8
 //	color       share  types  pieces
 //	crimson        40      3      33
 //	darkgreen      30      3      24
@@ -179,13 +166,12 @@
 // one man in twelve. Quoted: CAT16 and its degree of adaptation (Li et al. 2017), the
 // dichromats (Brettel, Viénot and Mollon 1997; Viénot et al. 1999; Smith and Pokorny
 // 1975; Vos 1978), CIE 15 for illuminant A. From memory: 60/30/10 and 40/30/20/10, and
-// that 10 is another color. Chosen here: 60/40, the tolerance of 10 for a piece, the
-// limit of chroma for a neutral, and the dim room of 4 cd/m² for tree light. Four
+// that 10 is another color. Chosen here: 60/40, the tolerance of 10 for a piece, and the dim room of 4 cd/m² for tree light. Four
 // colors are common practice, with no published source.
 //
 // # For engineers: what was checked
 //
-// In JSON a field has its name in lower camel case; colors, finishes, views, relations
+// In JSON a field has its name in lower camel case; colors, finishes, views
 // and palettes are the texts that they print as.
 //
 // sRGB to L*a*b* is under D65 with the white x = 0.3127, y = 0.3290, within 1e-12 of

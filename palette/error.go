@@ -8,10 +8,18 @@ import (
 	"example.com/fircone/units"
 )
 
+// refuse returns the error of a function that does not take a value.
+func refuse(fn, field, value, want string, why error) error {
+	return &units.Error{Func: "palette." + fn, Field: field, Value: clip(value), Want: want, Err: why}
+}
+
 // rangeError reports an integer outside its range.
 func rangeError(fn, field string, value int, want string) error {
-	return &units.Error{Func: "palette." + fn, Field: field, Value: strconv.Itoa(value), Want: want, Err: units.ErrRange}
+	return refuse(fn, field, strconv.Itoa(value), want, units.ErrRange)
 }
+
+// formatFloat writes a number as Go does.
+func formatFloat(v float64) string { return strconv.FormatFloat(v, 'g', -1, 64) }
 
 // clip shortens a text for an error message to at most 64 bytes of it.
 func clip(s string) string {

@@ -31,20 +31,24 @@ var finishNames = [...]string{"matte", "shiny", "glittered", "clear", "metal"}
 func ParseFinish(text string) (Finish, error) { return parseFinish("ParseFinish", text) }
 
 func parseFinish(fn, text string) (Finish, error) {
-	i, err := parseWord(fn, "finish", text, finishNames[:])
+	i, err := parseWord(fn, text, finishNames[:])
 	return Finish(i), err
 }
 
 // parseWord returns which of the words the text is, by the rules of [ParseFinish].
-func parseWord(fn, field, text string, words []string) (int, error) {
+func parseWord(fn, text string, words []string) (int, error) {
 	if len(text) <= maxColorText {
 		if i := slices.Index(words, strings.ToLower(strings.TrimSpace(text))); i >= 0 {
 			return i, nil
 		}
 	}
+	return 0, refuse(fn, "text", text, oneOf(words), units.ErrName)
+}
+
+// oneOf lists words to choose from: "matte, shiny or clear".
+func oneOf(words []string) string {
 	last := len(words) - 1
-	want := strings.Join(words[:last], ", ") + " or " + words[last]
-	return 0, &units.Error{Func: "palette." + fn, Field: field, Value: clip(text), Want: want, Err: units.ErrName}
+	return strings.Join(words[:last], ", ") + " or " + words[last]
 }
 
 // String returns the name of f: matte, shiny, glittered, clear or metal.
@@ -55,11 +59,11 @@ func (f Finish) String() string {
 	return "Finish(" + strconv.Itoa(int(f)) + ")"
 }
 
-// MarshalText returns f.String(), or an [units.Error] wrapping [units.ErrRange] if f is not one
+// MarshalText returns f.String(), or an [units.Error] wrapping [units.ErrName] if f is not one
 // of the finishes above.
 func (f Finish) MarshalText() ([]byte, error) {
 	if int(f) >= len(finishNames) {
-		return nil, rangeError("Finish.MarshalText", "finish", int(f), "Matte to Metal")
+		return nil, refuse("Finish.MarshalText", "finish", f.String(), oneOf(finishNames[:]), units.ErrName)
 	}
 	return []byte(f.String()), nil
 }

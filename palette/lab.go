@@ -2,7 +2,6 @@ package palette
 
 import (
 	"math"
-	"strconv"
 
 	"example.com/fircone/internal/elem"
 )
@@ -93,10 +92,4 @@ func (l Lab) Hue() float64 {
 		h = 0
 	}
 	return h
-}
-
-// String returns l to two decimals, "L* 47.03, a* 70.92, b* 33.60".
-func (l Lab) String() string {
-	f := func(v float64) string { return strconv.FormatFloat(v, 'f', 2, 64) }
-	return "L* " + f(l.L) + ", a* " + f(l.A) + ", b* " + f(l.B)
 }

@@ -49,20 +49,20 @@ func (m Match) String() string {
 	return "none: " + m.Swatch.Name + " is nearest, " + d + " away"
 }
 
-// Match returns the swatch of p that color c is nearest to by daylight, the earlier
-// one where two are equally near, and whether c fits: whether its difference is at
-// most r.Fit. It returns an [units.Error] wrapping [units.ErrRange] if p has no swatches or more
+// Match returns the swatch of the palette that the color is nearest to by daylight, the
+// earlier one where two are equally near, and whether it fits: whether its difference is at
+// most r.Fit. It returns an [units.Error] wrapping [units.ErrRange] if the palette has no swatches or more
 // than r allows, or a rule is out of its range.
-func (r Rules) Match(p Palette, c Color) (Match, error) {
-	if err := r.checkPalette("Rules.Match", p); err != nil {
+func (r Rules) Match(palette Palette, color Color) (Match, error) {
+	if err := r.checkPalette("Rules.Match", palette); err != nil {
 		return Match{}, err
 	}
-	points := p.points()
-	return r.match(&p, &points, c), nil
+	points := palette.points()
+	return r.match(&palette, &points, color), nil
 }
 
 // points returns the swatches of p as points, by daylight.
-func (p *Palette) points() (points [MaxSwatches]point) {
+func (p *Palette) points() (points [maxSwatches]point) {
 	for i, s := range p.swatch[:p.n] {
 		points[i] = pointOf(s.Color.Lab())
 	}
@@ -70,7 +70,7 @@ func (p *Palette) points() (points [MaxSwatches]point) {
 }
 
 // match is Match with the points of p given.
-func (r Rules) match(p *Palette, points *[MaxSwatches]point, c Color) Match {
+func (r Rules) match(p *Palette, points *[maxSwatches]point, c Color) Match {
 	q := pointOf(c.Lab())
 	best, at := anyFar, 0
 	for i := range p.n {
@@ -83,29 +83,29 @@ func (r Rules) match(p *Palette, points *[MaxSwatches]point, c Color) Match {
 
 // A Sorting is a box of pieces sorted into a palette.
 type Sorting struct {
-	Palette Palette          `json:"palette"` // what it was sorted into
-	Matches []Match          `json:"matches"` // one for each piece, in the order of the box
-	Kept    [MaxSwatches]int `json:"kept"`    // the pieces that fit, by swatch, counting those alike
-	Left    int              `json:"left"`    // the pieces that fit no swatch
+	Palette Palette `json:"palette"` // what it was sorted into
+	Matches []Match `json:"matches"` // one for each piece, in the order of the box
+	Kept    []int   `json:"kept"`    // the pieces that fit, one number for each swatch, counting those alike
+	Left    int     `json:"left"`    // the pieces that fit no swatch
 }
 
 // Sort matches every piece of the box to the palette; see [Rules.Match]. The only
-// allocation is that of the result. It returns an [units.Error] wrapping [units.ErrRange] if the
-// box has over 1,000,000 entries or 1,000,000,000 pieces in all, a piece a Count out of its range, p no swatches or
+// allocations are those of the result. It returns an [units.Error] wrapping [units.ErrRange] if the
+// box has over 1,000,000 entries or 1,000,000,000 pieces in all, a piece a Count out of its range, the palette no swatches or
 // more than r allows, or a rule is out of its range.
-func (r Rules) Sort(p Palette, box []Piece) (Sorting, error) {
+func (r Rules) Sort(palette Palette, box []Piece) (Sorting, error) {
 	const fn = "Rules.Sort"
-	if err := r.checkPalette(fn, p); err != nil {
+	if err := r.checkPalette(fn, palette); err != nil {
 		return Sorting{}, err
 	}
 	if err := checkBox(fn, box, maxBox); err != nil {
 		return Sorting{}, err
 	}
-	return r.sort(p, box), nil
+	return r.sort(palette, box), nil
 }
 
 func (r Rules) sort(p Palette, box []Piece) Sorting {
-	s := Sorting{Palette: p, Matches: make([]Match, len(box))}
+	s := Sorting{Palette: p, Matches: make([]Match, len(box)), Kept: make([]int, p.n)}
 	points := p.points()
 	for i := range box {
 		m := r.match(&p, &points, box[i].Color)
@@ -121,27 +121,18 @@ func (r Rules) sort(p Palette, box []Piece) Sorting {
 
 func checkBox(fn string, box []Piece, limit int) error {
 	if len(box) > limit {
-		return rangeError(fn, "pieces in the box", len(box), fmt.Sprint("at most ", limit))
+		return rangeError(fn, "box", len(box), fmt.Sprint("at most ", limit, " entries"))
 	}
 	var total int64
 	for i := range box {
 		if box[i].Count < 0 || box[i].Count > maxAlike {
-			return rangeError(fn, fmt.Sprintf("box[%d].Count", i), box[i].Count, fmt.Sprint("0 to ", maxAlike))
+			return rangeError(fn, fmt.Sprintf("/box/%d/count", i), box[i].Count, fmt.Sprint("0 to ", maxAlike))
 		}
 		if total += int64(box[i].count()); total > maxPieces {
-			return &units.Error{Func: "palette." + fn, Field: "pieces in the box", Value: fmt.Sprint(total), Want: fmt.Sprint("at most ", maxPieces, " in all"), Err: units.ErrRange}
+			return refuse(fn, "box", fmt.Sprint(total), fmt.Sprint("at most ", maxPieces, " pieces in all"), units.ErrRange)
 		}
 	}
 	return nil
-}
-
-// Fitting returns how many pieces fit some swatch.
-func (s Sorting) Fitting() int {
-	n := 0
-	for _, k := range s.Kept {
-		n += k
-	}
-	return n
 }
 
 // String returns a line for each swatch with the pieces that fit it, and one for
@@ -178,15 +169,16 @@ func (t *table) row(cells ...string) {
 func (t *table) String() string {
 	var b strings.Builder
 	for _, cells := range t.rows {
+		line := ""
 		for i, c := range cells {
 			pad := strings.Repeat(" ", t.width[i]-len([]rune(c)))
 			if i == 0 {
-				b.WriteString(c + pad)
+				line += c + pad
 			} else {
-				b.WriteString("  " + pad + c)
+				line += "  " + pad + c
 			}
 		}
-		b.WriteByte('\n')
+		b.WriteString(strings.TrimRight(line, " ") + "\n")
 	}
 	return b.String()
 }

@@ -3,13 +3,14 @@ package palette
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"example.com/fircone/units"
 )
 
-// MaxSwatches is the most swatches that a [Palette] has room for, whatever the rules.
-const MaxSwatches = 6
+// maxSwatches is the most swatches that a palette has room for, whatever the rules.
+const maxSwatches = 6
 
 // A Palette is the colors that a tree or a mantel is dressed in, the leading one
 // first. It is an immutable value that [Rules.Palette] or [Rules.ParsePalette] makes:
@@ -17,14 +18,14 @@ const MaxSwatches = 6
 // value is no palette: it has no swatches, and whoever needs one refuses it. Two
 // palettes are == if they have the same swatches in the same order.
 type Palette struct {
-	swatch [MaxSwatches]Swatch // those beyond n are zero
+	swatch [maxSwatches]Swatch // those beyond n are zero
 	n      int
 }
 
 // Rules are the house rules for a palette. [CommonPractice] returns the usual ones;
 // a shop with habits of its own changes a field. The methods check all three.
 type Rules struct {
-	// Limit is the most swatches in a palette, metals counted, 1 to MaxSwatches.
+	// Limit is the most swatches in a palette, metals counted, 1 to 6.
 	Limit int `json:"limit"`
 
 	// Apart is the difference ΔE00 from which two colors read as two, 0 to 100: less
@@ -50,14 +51,14 @@ func CommonPractice() Rules { return Rules{Limit: 4, Apart: 10, Fit: 10} }
 
 // check reports a rule outside its range.
 func (r Rules) check(fn string) error {
-	if r.Limit < 1 || r.Limit > MaxSwatches {
-		return rangeError(fn, "Rules.Limit", r.Limit, fmt.Sprint("1 to ", MaxSwatches))
+	if r.Limit < 1 || r.Limit > maxSwatches {
+		return rangeError(fn, "/limit", r.Limit, fmt.Sprint("1 to ", maxSwatches))
 	}
 	if !(0 <= r.Apart && r.Apart <= 100) {
-		return &units.Error{Func: "palette." + fn, Field: "Rules.Apart", Value: formatFloat(r.Apart), Want: "0 to 100", Err: units.ErrRange}
+		return refuse(fn, "/apart", formatFloat(r.Apart), "0 to 100", units.ErrRange)
 	}
 	if !(0 <= r.Fit && r.Fit <= 100) {
-		return &units.Error{Func: "palette." + fn, Field: "Rules.Fit", Value: formatFloat(r.Fit), Want: "0 to 100", Err: units.ErrRange}
+		return refuse(fn, "/fit", formatFloat(r.Fit), "0 to 100", units.ErrRange)
 	}
 	return nil
 }
@@ -69,10 +70,7 @@ func (r Rules) checkPalette(fn string, p Palette) error {
 		return err
 	}
 	if p.n < 1 || p.n > r.Limit {
-		return &units.Error{
-			Func: "palette." + fn, Field: "palette", Value: clip(p.String()),
-			Want: fmt.Sprintf("1 to %d swatches, not %d", r.Limit, p.n), Err: units.ErrRange,
-		}
+		return refuse(fn, "palette", p.String(), fmt.Sprintf("1 to %d swatches, not %d", r.Limit, p.n), units.ErrRange)
 	}
 	return nil
 }
@@ -83,19 +81,26 @@ func (r Rules) apart(d float64) bool { return d >= r.Apart && d > 0 }
 // Palette returns the palette of the given swatches, the leading color first. It
 // returns an [units.Error] wrapping
 //
-//   - [units.ErrRange] for no swatch or more than r.Limit, a finish that is none, or a rule
-//     out of its range,
+//   - [units.ErrRange] for no swatch or more than r.Limit, or a rule out of its range,
 //   - [units.ErrSyntax] for a name that [Swatch] does not allow,
+//   - [units.ErrName] for a finish that is none,
 //   - [units.ErrDuplicate] for two swatches of one name, upper and lower case being one,
 //   - [units.ErrFit] for two swatches that by daylight are less than r.Apart apart; it
 //     names them and the difference, cut to two decimals.
 //
-// The first thing wrong is reported, in the order of the swatches.
+// The first thing wrong is reported, in the order of the swatches; of two swatches that
+// do not go together, at the later.
 func (r Rules) Palette(swatches ...Swatch) (Palette, error) {
-	return r.palette("Rules.Palette", swatches)
+	return r.palette("Rules.Palette", swatches, func(i int, member string) string {
+		return "/swatches/" + strconv.Itoa(i) + "/" + member
+	})
 }
 
-func (r Rules) palette(fn string, swatches []Swatch) (Palette, error) {
+// inText is the field of every error about a palette that is read from one text.
+func inText(int, string) string { return "text" }
+
+// palette is Palette for fn, where field names the place of a member of a swatch.
+func (r Rules) palette(fn string, swatches []Swatch, field func(i int, member string) string) (Palette, error) {
 	if err := r.check(fn); err != nil {
 		return Palette{}, err
 	}
@@ -104,25 +109,24 @@ func (r Rules) palette(fn string, swatches []Swatch) (Palette, error) {
 		for _, s := range swatches {
 			names = append(names, s.Name)
 		}
-		return Palette{}, &units.Error{
-			Func: "palette." + fn, Field: "swatches", Value: clip(strings.Join(names, ", ")),
-			Want: fmt.Sprintf("1 to %d of them, not %d", r.Limit, n), Err: units.ErrRange,
+		at := "swatches"
+		if field(0, "") == "text" {
+			at = "text"
 		}
+		return Palette{}, refuse(fn, at, strings.Join(names, ", "), fmt.Sprintf("1 to %d of them, not %d", r.Limit, n), units.ErrRange)
 	}
 	var p Palette
-	for _, s := range swatches {
-		if err := s.check(fn); err != nil {
+	for i, s := range swatches {
+		if err := s.check(fn, field(i, "name"), field(i, "finish")); err != nil {
 			return Palette{}, err
 		}
 		for _, t := range p.swatch[:p.n] {
+			both := t.Name + " and " + s.Name
 			if strings.EqualFold(s.Name, t.Name) {
-				return Palette{}, &units.Error{Func: "palette." + fn, Field: "swatches", Value: t.Name + " and " + s.Name, Want: "a name of its own for each", Err: units.ErrDuplicate}
+				return Palette{}, refuse(fn, field(i, "name"), both, "a name of its own for each", units.ErrDuplicate)
 			}
 			if d := t.Color.Difference(s.Color); !r.apart(d) {
-				return Palette{}, &units.Error{
-					Func: "palette." + fn, Field: "swatches", Value: t.Name + " and " + s.Name + ", " + cut(d, 2) + " apart",
-					Want: "at least " + formatFloat(r.Apart) + " apart", Err: units.ErrFit,
-				}
+				return Palette{}, refuse(fn, field(i, "color"), both+", "+cut(d, 2)+" apart", "at least "+formatFloat(r.Apart)+" apart", units.ErrFit)
 			}
 		}
 		p.swatch[p.n] = s
@@ -144,7 +148,7 @@ func (r Rules) ParsePalette(text string) (Palette, error) {
 
 func (r Rules) parsePalette(fn, text string) (Palette, error) {
 	if len(text) > maxPaletteText {
-		return Palette{}, &units.Error{Func: "palette." + fn, Field: "palette", Value: clip(text), Want: "at most 1024 bytes", Err: units.ErrSyntax}
+		return Palette{}, refuse(fn, "text", text, "at most 1024 bytes", units.ErrSyntax)
 	}
 	var swatches []Swatch
 	for part := range strings.SplitSeq(text, ",") {
@@ -154,7 +158,7 @@ func (r Rules) parsePalette(fn, text string) (Palette, error) {
 		}
 		swatches = append(swatches, s)
 	}
-	return r.palette(fn, swatches)
+	return r.palette(fn, swatches, inText)
 }
 
 // Len returns the number of swatches in p, 0 for the zero value.

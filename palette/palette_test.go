@@ -36,16 +36,16 @@ func TestFinish(t *testing.T) {
 		t.Errorf("Finish(5).String() = %q", got)
 	}
 	_, err := Finish(5).MarshalText()
-	checkError(t, err, units.ErrRange, `palette.Finish.MarshalText: finish "5": out of range: want Matte to Metal`)
+	checkError(t, err, units.ErrName, `palette.Finish.MarshalText: finish "Finish(5)": unknown name: want matte, shiny, glittered, clear or metal`)
 	for _, text := range []string{"", "met al", " mettal", strings.Repeat(" ", 60) + "metal", strings.Repeat("m", 70)} {
 		got, err := ParseFinish(text)
-		checkError(t, err, units.ErrName, `palette.ParseFinish: finish "`+clip(text)+`": unknown name: want matte, shiny, glittered, clear or metal`)
+		checkError(t, err, units.ErrName, `palette.ParseFinish: text "`+clip(text)+`": unknown name: want matte, shiny, glittered, clear or metal`)
 		if got != 0 {
 			t.Errorf("%v beside an error", got)
 		}
 	}
 	f := Clear
-	checkError(t, f.UnmarshalText([]byte("x")), units.ErrName, `palette.Finish.UnmarshalText: finish "x": unknown name: want matte, shiny, glittered, clear or metal`)
+	checkError(t, f.UnmarshalText([]byte("x")), units.ErrName, `palette.Finish.UnmarshalText: text "x": unknown name: want matte, shiny, glittered, clear or metal`)
 	if f != Clear {
 		t.Errorf("a failed UnmarshalText left %v", f)
 	}
@@ -91,18 +91,18 @@ func TestParseSwatch(t *testing.T) {
 		err  error
 		want string
 	}{
-		{long, units.ErrSyntax, `swatch "` + strings.Repeat("é", 32) + `…": not understood: want [name=]color[:finish] of at most 128 bytes`},
-		{"a" + long, units.ErrSyntax, `swatch "a` + strings.Repeat("é", 31) + `…": not understood: want [name=]color[:finish] of at most 128 bytes`},
-		{"", units.ErrSyntax, `color "": not understood: ` + color + ` of 1 to 64 bytes`},
-		{"x=", units.ErrSyntax, `color "": not understood: ` + color + ` of 1 to 64 bytes`},
-		{"x=y=gold", units.ErrName, `color "y=gold": unknown name: ` + color},
-		{"gold:", units.ErrName, `finish "": unknown name: want matte, shiny, glittered, clear or metal`},
-		{"gold:metal:metal", units.ErrName, `finish "metal:metal": unknown name: want matte, shiny, glittered, clear or metal`},
-		{"=gold", units.ErrSyntax, `name "": not understood: ` + name},
-		{"a,b=gold", units.ErrSyntax, `name "a,b": not understood: ` + name},
-		{"a\tb=gold", units.ErrSyntax, `name "a\tb": not understood: ` + name},
-		{"a\xffb=gold", units.ErrSyntax, `name "a\xffb": not understood: ` + name},
-		{strings.Repeat("n", 41) + "=gold", units.ErrSyntax, `name "` + strings.Repeat("n", 41) + `": not understood: ` + name},
+		{long, units.ErrSyntax, `text "` + strings.Repeat("é", 32) + `…": not understood: want [name=]color[:finish] of at most 128 bytes`},
+		{"a" + long, units.ErrSyntax, `text "a` + strings.Repeat("é", 31) + `…": not understood: want [name=]color[:finish] of at most 128 bytes`},
+		{"", units.ErrSyntax, `text "": not understood: ` + color + ` of 1 to 64 bytes`},
+		{"x=", units.ErrSyntax, `text "": not understood: ` + color + ` of 1 to 64 bytes`},
+		{"x=y=gold", units.ErrName, `text "y=gold": unknown name: ` + color},
+		{"gold:", units.ErrName, `text "": unknown name: want matte, shiny, glittered, clear or metal`},
+		{"gold:metal:metal", units.ErrName, `text "metal:metal": unknown name: want matte, shiny, glittered, clear or metal`},
+		{"=gold", units.ErrSyntax, `text "": not understood: ` + name},
+		{"a,b=gold", units.ErrSyntax, `text "a,b": not understood: ` + name},
+		{"a\tb=gold", units.ErrSyntax, `text "a\tb": not understood: ` + name},
+		{"a\xffb=gold", units.ErrSyntax, `text "a\xffb": not understood: ` + name},
+		{strings.Repeat("n", 41) + "=gold", units.ErrSyntax, `text "` + strings.Repeat("n", 41) + `": not understood: ` + name},
 	} {
 		got, err := ParseSwatch(test.text)
 		checkError(t, err, test.err, "palette.ParseSwatch: "+test.want)
@@ -150,13 +150,13 @@ func TestPalette(t *testing.T) {
 	} else {
 		text, _ := q.MarshalText()
 		var back Palette
-		checkError(t, back.UnmarshalText(text), units.ErrRange, `palette.Palette.UnmarshalText: swatches "black, white, red, lime, blue": out of range: want 1 to 4 of them, not 5`)
+		checkError(t, back.UnmarshalText(text), units.ErrRange, `palette.Palette.UnmarshalText: text "black, white, red, lime, blue": out of range: want 1 to 4 of them, not 5`)
 		if again, err := five.ParsePalette(string(text)); err != nil || again != q {
 			t.Errorf("%s reads by the house rules as %v, %v", text, again, err)
 		}
 	}
 	most := r
-	most.Limit = MaxSwatches
+	most.Limit = maxSwatches
 	if q, err := most.Palette(six...); err != nil || q.Len() != 6 {
 		t.Errorf("a house that allows six: %v, %v", q, err)
 	}
@@ -176,21 +176,21 @@ func TestPalette(t *testing.T) {
 		{r, nil, units.ErrRange, `swatches "": out of range: want 1 to 4 of them, not 0`, "none"},
 		{r, six[:5], units.ErrRange, `swatches "black, white, red, lime, blue": out of range: want 1 to 4 of them, not 5`, "five, metals or not"},
 		{one, six[:2], units.ErrRange, `swatches "black, white": out of range: want 1 to 1 of them, not 2`, "a house that allows one"},
-		{r, []Swatch{{"", Color{}, 0}}, units.ErrSyntax, `name "": not understood: want 1 to 40 bytes of printable text without , : = and spaces at the ends`, "no name"},
-		{r, []Swatch{{" x", Color{}, 0}}, units.ErrSyntax, `name " x": not understood: want 1 to 40 bytes of printable text without , : = and spaces at the ends`, "a space before"},
-		{r, []Swatch{{"x", Color{}, 5}}, units.ErrRange, `finish "5": out of range: want Matte to Metal`, "no such finish"},
-		{r, []Swatch{{"Ruby", Color{255, 0, 0}, 0}, {"pine", Color{0, 99, 0}, 0}, {"RUBY", Color{0, 0, 255}, 0}}, units.ErrDuplicate, `swatches "Ruby and RUBY": duplicate: want a name of its own for each`, "one name in two spellings"},
+		{r, []Swatch{{"", Color{}, 0}}, units.ErrSyntax, `/swatches/0/name "": not understood: want 1 to 40 bytes of printable text without , : = and spaces at the ends`, "no name"},
+		{r, []Swatch{{" x", Color{}, 0}}, units.ErrSyntax, `/swatches/0/name " x": not understood: want 1 to 40 bytes of printable text without , : = and spaces at the ends`, "a space before"},
+		{r, []Swatch{{"x", Color{}, 5}}, units.ErrName, `/swatches/0/finish "Finish(5)": unknown name: want matte, shiny, glittered, clear or metal`, "no such finish"},
+		{r, []Swatch{{"Ruby", Color{255, 0, 0}, 0}, {"pine", Color{0, 99, 0}, 0}, {"RUBY", Color{0, 0, 255}, 0}}, units.ErrDuplicate, `/swatches/2/name "Ruby and RUBY": duplicate: want a name of its own for each`, "one name in two spellings"},
 		// By the paper's formula in slow form: 9.7135.
-		{r, swatches("gold", "crimson", "indianred"), units.ErrFit, `swatches "crimson and indianred, 9.71 apart": does not fit: want at least 10 apart`, "two that the eye takes for one"},
-		{r, []Swatch{{"a", Color{1, 2, 3}, Matte}, {"b", Color{1, 2, 3}, Metal}}, units.ErrFit, `swatches "a and b, 0.00 apart": does not fit: want at least 10 apart`, "a finish is no color of its own"},
-		{Rules{2, 0, 0}, []Swatch{{"a", Color{1, 2, 3}, Matte}, {"b", Color{1, 2, 3}, Metal}}, units.ErrFit, `swatches "a and b, 0.00 apart": does not fit: want at least 0 apart`, "equal colors, even at 0"},
-		{Rules{0, 10, 10}, six[:1], units.ErrRange, `Rules.Limit "0": out of range: want 1 to 6`, "no limit"},
-		{Rules{7, 10, 10}, six[:1], units.ErrRange, `Rules.Limit "7": out of range: want 1 to 6`, "a limit over the room"},
-		{Rules{4, -1, 10}, six[:1], units.ErrRange, `Rules.Apart "-1": out of range: want 0 to 100`, "a negative threshold"},
-		{Rules{4, 101, 10}, six[:1], units.ErrRange, `Rules.Apart "101": out of range: want 0 to 100`, "a threshold over black to white"},
-		{Rules{4, math.NaN(), 10}, six[:1], units.ErrRange, `Rules.Apart "NaN": out of range: want 0 to 100`, "no number"},
-		{Rules{4, 10, -0.5}, six[:1], units.ErrRange, `Rules.Fit "-0.5": out of range: want 0 to 100`, "a negative tolerance"},
-		{Rules{4, 10, math.Inf(1)}, six[:1], units.ErrRange, `Rules.Fit "+Inf": out of range: want 0 to 100`, "no number"},
+		{r, swatches("gold", "crimson", "indianred"), units.ErrFit, `/swatches/2/color "crimson and indianred, 9.71 apart": does not fit: want at least 10 apart`, "two that the eye takes for one"},
+		{r, []Swatch{{"a", Color{1, 2, 3}, Matte}, {"b", Color{1, 2, 3}, Metal}}, units.ErrFit, `/swatches/1/color "a and b, 0.00 apart": does not fit: want at least 10 apart`, "a finish is no color of its own"},
+		{Rules{2, 0, 0}, []Swatch{{"a", Color{1, 2, 3}, Matte}, {"b", Color{1, 2, 3}, Metal}}, units.ErrFit, `/swatches/1/color "a and b, 0.00 apart": does not fit: want at least 0 apart`, "equal colors, even at 0"},
+		{Rules{0, 10, 10}, six[:1], units.ErrRange, `/limit "0": out of range: want 1 to 6`, "no limit"},
+		{Rules{7, 10, 10}, six[:1], units.ErrRange, `/limit "7": out of range: want 1 to 6`, "a limit over the room"},
+		{Rules{4, -1, 10}, six[:1], units.ErrRange, `/apart "-1": out of range: want 0 to 100`, "a negative threshold"},
+		{Rules{4, 101, 10}, six[:1], units.ErrRange, `/apart "101": out of range: want 0 to 100`, "a threshold over black to white"},
+		{Rules{4, math.NaN(), 10}, six[:1], units.ErrRange, `/apart "NaN": out of range: want 0 to 100`, "no number"},
+		{Rules{4, 10, -0.5}, six[:1], units.ErrRange, `/fit "-0.5": out of range: want 0 to 100`, "a negative tolerance"},
+		{Rules{4, 10, math.Inf(1)}, six[:1], units.ErrRange, `/fit "+Inf": out of range: want 0 to 100`, "no number"},
 	} {
 		got, err := test.rules.Palette(test.swatches...)
 		checkError(t, err, test.err, "palette.Rules.Palette: "+test.want)
@@ -222,11 +222,11 @@ func TestParsePalette(t *testing.T) {
 		err  error
 		want string
 	}{
-		{"", units.ErrSyntax, `color "": not understood: want #rrggbb, #rgb or a CSS color name of 1 to 64 bytes`},
-		{"crimson,", units.ErrSyntax, `color "": not understood: want #rrggbb, #rgb or a CSS color name of 1 to 64 bytes`},
-		{"crimson;gold", units.ErrName, `color "crimson;gold": unknown name: want #rrggbb, #rgb or a CSS color name`},
-		{"red,lime,blue,white,black", units.ErrRange, `swatches "red, lime, blue, white, black": out of range: want 1 to 4 of them, not 5`},
-		{strings.Repeat(" ", 1025), units.ErrSyntax, `palette "` + strings.Repeat(" ", 64) + `…": not understood: want at most 1024 bytes`},
+		{"", units.ErrSyntax, `text "": not understood: want #rrggbb, #rgb or a CSS color name of 1 to 64 bytes`},
+		{"crimson,", units.ErrSyntax, `text "": not understood: want #rrggbb, #rgb or a CSS color name of 1 to 64 bytes`},
+		{"crimson;gold", units.ErrName, `text "crimson;gold": unknown name: want #rrggbb, #rgb or a CSS color name`},
+		{"red,lime,blue,white,black", units.ErrRange, `text "red, lime, blue, white, black": out of range: want 1 to 4 of them, not 5`},
+		{strings.Repeat(" ", 1025), units.ErrSyntax, `text "` + strings.Repeat(" ", 64) + `…": not understood: want at most 1024 bytes`},
 	} {
 		got, err := r.ParsePalette(test.text)
 		checkError(t, err, test.err, "palette.Rules.ParsePalette: "+test.want)
@@ -310,7 +310,7 @@ func TestPaletteText(t *testing.T) {
 	if err := flags.Parse([]string{"-colors", "crimson,gold:metal"}); err != nil || p != mustPalette(t, "crimson,gold:metal") {
 		t.Errorf("flag gives %v, %v", p, err)
 	}
-	checkError(t, p.UnmarshalText([]byte("x")), units.ErrName, `palette.Palette.UnmarshalText: color "x": unknown name: want #rrggbb, #rgb or a CSS color name`)
+	checkError(t, p.UnmarshalText([]byte("x")), units.ErrName, `palette.Palette.UnmarshalText: text "x": unknown name: want #rrggbb, #rgb or a CSS color name`)
 	if p != mustPalette(t, "crimson,gold:metal") {
 		t.Errorf("a failed UnmarshalText left %v", p)
 	}
@@ -383,7 +383,7 @@ func FuzzParseSwatch(f *testing.F) {
 			}
 			return
 		}
-		if err := s.check(""); err != nil {
+		if err := s.check("", "", ""); err != nil {
 			t.Errorf("%q reads as %+v, which no palette takes: %v", text, s, err)
 		}
 		if again, err := ParseSwatch(s.String()); err != nil || again != s {
@@ -404,79 +404,6 @@ func FuzzParseFinish(f *testing.F) {
 			t.Errorf("%v beside %v", got, err)
 		}
 	})
-}
-
-func TestRelation(t *testing.T) {
-	for _, test := range []struct {
-		angle float64
-		want  Relation
-	}{
-		{0, Monochromatic},
-		{14.999, Monochromatic},
-		{15, Analogous},
-		{74.999, Analogous},
-		{75, Square},
-		{104.999, Square},
-		{105, Triadic},
-		{134.999, Triadic},
-		{135, SplitComplementary},
-		{164.999, SplitComplementary},
-		{165, Complementary},
-		{180, Complementary},
-	} {
-		if got := relationAt(test.angle); got != test.want {
-			t.Errorf("%v°: %v, want %v", test.angle, got, test.want)
-		}
-	}
-	// The hues by testdata/srgb_lab.csv: crimson 25.3°, forestgreen 134.7°, gold 91.3°,
-	// teal 196.4°, red 40.0°, fuchsia 328.2°, springgreen 148.5°, pink 7.8°, lightyellow
-	// 109.0°; navy, by the color library, 306.3°.
-	for _, test := range []struct {
-		c, d   string
-		want   Relation
-		reason string
-	}{
-		{"crimson", "forestgreen", Triadic, "109.3°"},
-		{"crimson", "gold", Analogous, "65.9°"},
-		{"red", "fuchsia", Analogous, "71.8° over 0°"},
-		{"crimson", "navy", Square, "79.0° over 0°"},
-		{"crimson", "red", Monochromatic, "14.7°"},
-		{"crimson", "teal", Complementary, "171.1°"},
-		{"fuchsia", "springgreen", Complementary, "179.7°"},
-		{"gold", "navy", SplitComplementary, "145.0°"},
-		{"crimson", "ivory", Neutral, "ivory has chroma 7.6"},
-		{"silver", "white", Neutral, "greys"},
-		{"beige", "crimson", Neutral, "beige has chroma 12.8 by the color library"},
-		{"cornsilk", "crimson", Neutral, "cornsilk has chroma 14.5"},
-		{"lightyellow", "gold", Analogous, "lightyellow has chroma 15.7; 17.7°"},
-		{"pink", "crimson", Analogous, "17.5°"},
-	} {
-		c, d := MustParseColor(test.c), MustParseColor(test.d)
-		if got := Relate(c, d); got != test.want || got != Relate(d, c) {
-			t.Errorf("%s, %s (%s): %v, %v, want %v", test.c, test.d, test.reason, got, Relate(d, c), test.want)
-		}
-	}
-	names := []string{"neutral", "monochromatic", "analogous", "square", "triadic", "split complementary", "complementary"}
-	for r, want := range names {
-		text, err := Relation(r).MarshalText()
-		if err != nil || string(text) != want || Relation(r).String() != want {
-			t.Errorf("Relation(%d) is %q, %q, %v, want %q", r, Relation(r), text, err, want)
-		}
-		var back Relation
-		if err := back.UnmarshalText([]byte(" " + strings.ToUpper(want))); err != nil || back != Relation(r) {
-			t.Errorf("%q reads as %v, %v", want, back, err)
-		}
-	}
-	if got := Relation(7).String(); got != "Relation(7)" {
-		t.Errorf("Relation(7).String() = %q", got)
-	}
-	_, err := Relation(7).MarshalText()
-	checkError(t, err, units.ErrRange, `palette.Relation.MarshalText: relation "7": out of range: want Neutral to Complementary`)
-	r := Square
-	checkError(t, r.UnmarshalText([]byte("round")), units.ErrName, `palette.Relation.UnmarshalText: relation "round": unknown name: want neutral, monochromatic, analogous, square, triadic, split complementary or complementary`)
-	if r != Square {
-		t.Errorf("a failed UnmarshalText left %v", r)
-	}
 }
 
 func TestClip(t *testing.T) {

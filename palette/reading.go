@@ -25,10 +25,6 @@ type Pair struct {
 	// Holds says whether that is enough to read as two colors, by View.
 	Holds [Tritan + 1]bool `json:"holds"`
 
-	// Relation is how they lie on the color wheel, the one of the eye: red and green are
-	// triadic or square on it.
-	Relation Relation `json:"relation"`
-
 	// Mend is how to part the pair where it does not hold in some view. It is the
 	// zero value where there is nothing to mend or no way was found.
 	Mend Mend `json:"mend"`
@@ -45,29 +41,30 @@ type Mend struct {
 	Needed  float64 `json:"needed"`  // the same with the new color, always more
 }
 
-// Read measures every pair of swatches of p in every [View].
+// Read measures every pair of swatches of the palette in every [View].
 //
 // Where a pair does not hold in some view (red and green do not for about one man in
 // twelve), it looks for a mend: one of the two made lighter, by mixing its sRGB with
 // white, or darker, with black, in steps of 1/255, until the pair holds in all views,
 // and no other pair loses a view that it has. Lightness is what every kind of color
 // vision keeps, so where the pair does not hold now lightness alone must part it: the
-// term ΔL'/SL of [Difference] is at least r.Apart, and ΔL* is more than now. Of the up to
+// term ΔL'/SL of [Color.Difference] is at least r.Apart, and ΔL* is more than now. Of the up to
 // four ways it gives the one that changes the color least by daylight, the first swatch
 // and the lighter color first where two are equal, and says how far apart in lightness
 // the two are then and now, to the viewer for whom they are closest now.
 //
 // Two colors nearer than Apart make no palette, and the error of [Rules.Palette] says
 // how near. To see them in every view, parse them with Apart 0 and read with the usual
-// rules, or use [View.Lab] and [Difference].
+// rules.
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if p has no swatches or more than r
+// It returns an [units.Error] wrapping [units.ErrRange] if the palette has no swatches or more than r
 // allows, or a rule is out of its range.
 //
-// Sources: see [Difference] and [View.Lab]; one man in twelve: J. Birch, "Worldwide
+// Sources: see [Color.Difference] and [View.Lab]; one man in twelve: J. Birch, "Worldwide
 // prevalence of red-green color deficiency", J. Opt. Soc. Am. A 29(3), 2012, 313-320
 // (about 8 % of men and 0.4 % of women of European descent, fewer elsewhere).
-func (r Rules) Read(p Palette) (Reading, error) {
+func (r Rules) Read(palette Palette) (Reading, error) {
+	p := palette
 	if err := r.checkPalette("Rules.Read", p); err != nil {
 		return Reading{}, err
 	}
@@ -78,7 +75,7 @@ func (r Rules) Read(p Palette) (Reading, error) {
 	reading := Reading{Palette: p, Apart: r.Apart}
 	for i, a := range p.swatch[:p.n] {
 		for j := i + 1; j < p.n; j++ {
-			pair := Pair{A: a, B: p.swatch[j], Relation: Relate(a.Color, p.swatch[j].Color)}
+			pair := Pair{A: a, B: p.swatch[j]}
 			pair.Difference = seen[i].differences(&seen[j])
 			pair.Holds = r.holds(pair.Difference)
 			if !all(pair.Holds) {
@@ -191,14 +188,14 @@ func (r Rules) loses(seen []sight, k, other int, sees *sight) bool {
 	return false
 }
 
-// Holds says whether every pair holds apart in view v. It returns an [units.Error] wrapping
-// [units.ErrRange] if v is not one of the views.
-func (r Reading) Holds(v View) (bool, error) {
-	if v > Tritan {
-		return false, rangeError("Reading.Holds", "view", int(v), "Daylight to Tritan")
+// Holds says whether every pair holds apart in a view. It returns an [units.Error] wrapping
+// [units.ErrName] if it is not one of the views.
+func (r Reading) Holds(view View) (bool, error) {
+	if err := view.check("Reading.Holds"); err != nil {
+		return false, err
 	}
 	for i := range r.Pairs {
-		if !r.Pairs[i].Holds[v] {
+		if !r.Pairs[i].Holds[view] {
 			return false, nil
 		}
 	}
@@ -221,7 +218,7 @@ func (r Reading) String() string {
 	for v := Daylight; v <= Tritan; v++ {
 		heads = append(heads, v.String()+" ")
 	}
-	t.row(append(heads, "wheel")...)
+	t.row(heads...)
 	for _, p := range r.Pairs {
 		cells := []string{p.A.Name + ", " + p.B.Name}
 		for v, d := range p.Difference {
@@ -231,7 +228,7 @@ func (r Reading) String() string {
 			}
 			cells = append(cells, cut(d, 1)+mark)
 		}
-		t.row(append(cells, p.Relation.String())...)
+		t.row(cells...)
 	}
 	var b strings.Builder
 	b.WriteString(t.String())

@@ -27,11 +27,11 @@ func TestRead(t *testing.T) {
 		for j := i + 1; j < len(s); j++ {
 			pair := got.Pairs[k]
 			k++
-			if pair.A != s[i] || pair.B != s[j] || pair.Relation != Relate(s[i].Color, s[j].Color) {
-				t.Errorf("pair %d is %s and %s, %v", k, pair.A, pair.B, pair.Relation)
+			if pair.A != s[i] || pair.B != s[j] {
+				t.Errorf("pair %d is %s and %s", k, pair.A, pair.B)
 			}
 			for v := Daylight; v <= Tritan; v++ {
-				want, err := Difference(v.lab(s[i].Color), v.lab(s[j].Color))
+				want := labDifference(v.lab(s[i].Color), v.lab(s[j].Color))
 				if err != nil || pair.Difference[v] != want || pair.Holds[v] != (want >= 10) {
 					t.Errorf("%s and %s in %v: %v, %v, want %v, %v", pair.A, pair.B, v, pair.Difference[v], pair.Holds[v], want, err)
 				}
@@ -51,7 +51,7 @@ func TestRead(t *testing.T) {
 		}
 	}
 	holds, err := got.Holds(5)
-	checkError(t, err, units.ErrRange, `palette.Reading.Holds: view "5": out of range: want Daylight to Tritan`)
+	checkError(t, err, units.ErrName, `palette.Reading.Holds: view "View(5)": unknown name: want daylight, warm light, protan, deutan or tritan`)
 	if holds {
 		t.Error("holds beside an error")
 	}
@@ -107,7 +107,7 @@ func slowMends(t testing.TB, r Rules, p Palette, a, b int) float64 {
 				for x := range p.n {
 					for y := x + 1; y < p.n; y++ {
 						for v := Daylight; v <= Tritan; v++ {
-							d, err := Difference(v.lab(q.swatch[x].Color), v.lab(q.swatch[y].Color))
+							d := labDifference(v.lab(q.swatch[x].Color), v.lab(q.swatch[y].Color))
 							if err != nil {
 								t.Fatal(err)
 							}
@@ -253,7 +253,7 @@ func TestNoMend(t *testing.T) {
 // named; and white itself is a tint.
 func TestMendTies(t *testing.T) {
 	grey := Color{120, 120, 120}
-	p := Palette{swatch: [MaxSwatches]Swatch{{Name: "a", Color: grey}, {Name: "b", Color: grey}}, n: 2}
+	p := Palette{swatch: [maxSwatches]Swatch{{Name: "a", Color: grey}, {Name: "b", Color: grey}}, n: 2}
 	reading, err := CommonPractice().Read(p)
 	if err != nil {
 		t.Fatal(err)
@@ -356,15 +356,14 @@ func TestSuggest(t *testing.T) {
 	for _, test := range []struct {
 		rules   Rules
 		palette string
-		lead    string
 	}{
-		{CommonPractice(), "crimson", "crimson"},
-		{CommonPractice(), "ivory,crimson,gold:metal", "crimson"},
-		{CommonPractice(), "silver:metal,white", "silver"},
-		{CommonPractice(), "pine=#0b3d0b", "pine"},
-		{CommonPractice(), "navy=#ffffff,black", "navy"},
-		{Rules{6, 10, 10}, "red,lime,blue,white,black", "red"},
-		{Rules{4, 2, 10}, "red", "red"},
+		{CommonPractice(), "crimson"},
+		{CommonPractice(), "ivory,crimson,gold:metal"},
+		{CommonPractice(), "silver:metal,white"},
+		{CommonPractice(), "pine=#0b3d0b"},
+		{CommonPractice(), "navy=#ffffff,black"},
+		{Rules{6, 10, 10}, "red,lime,blue,white,black"},
+		{Rules{4, 2, 10}, "red"},
 	} {
 		p, err := (Rules{6, 2, 10}).ParsePalette(test.palette)
 		if err != nil {
@@ -374,16 +373,8 @@ func TestSuggest(t *testing.T) {
 		if err != nil || len(got) == 0 || len(got) > 8 {
 			t.Fatalf("%s: %d suggestions, %v", test.palette, len(got), err)
 		}
-		neutral := Relate(got[0].Lead.Color, got[0].Lead.Color) == Neutral
-		if neutral && len(got) != 8 {
-			t.Errorf("%s has no hue: %d suggestions, want 8", test.palette, len(got))
-		}
-		of := map[Relation]int{}
+		found := 0
 		for i, s := range got {
-			of[s.Relation]++
-			if s.Lead.Name != test.lead || s.Relation != Relate(s.Lead.Color, s.Swatch.Color) {
-				t.Errorf("%s: %v is %v to %v", test.palette, s.Swatch, s.Relation, s.Lead)
-			}
 			if s.Swatch.Color.Name() != s.Swatch.Name || s.Swatch.Finish != Matte {
 				t.Errorf("%s: %+v is no CSS color", test.palette, s.Swatch)
 			}
@@ -404,11 +395,11 @@ func TestSuggest(t *testing.T) {
 					least = min(least, d)
 					holds = holds && pair.Holds[v]
 					if d == s.Least && pair.A == s.Nearest && View(v) == s.View {
-						of[200]++ // it is where it says
+						found++ // it is where it says
 					}
 				}
 			}
-			if s.Least != least || s.Holds != holds || of[200] != i+1 {
+			if s.Least != least || s.Holds != holds || found != i+1 {
 				t.Errorf("%s: %+v, want least %v, holds %v", test.palette, s, least, holds)
 			}
 			for _, before := range got[:i] {
@@ -416,17 +407,14 @@ func TestSuggest(t *testing.T) {
 					t.Errorf("%s: %v after %v", test.palette, s, before)
 				}
 			}
-			if !neutral && of[s.Relation] > 2 {
-				t.Errorf("%s: three suggestions are %v", test.palette, s.Relation)
-			}
 		}
-		checkSuggestionsComplete(t, test.rules, p, got, neutral)
+		checkSuggestionsComplete(t, test.rules, p, got)
 	}
 }
 
 // checkSuggestionsComplete walks the colors the slow way: no color that was left out
-// is clearer than one taken, unless its relation was full or it was like one taken.
-func checkSuggestionsComplete(t *testing.T, r Rules, p Palette, got []Suggestion, neutral bool) {
+// is clearer than one taken, unless it was like one taken.
+func checkSuggestionsComplete(t *testing.T, r Rules, p Palette, got []Suggestion) {
 	t.Helper()
 	taken := map[string]bool{}
 	for _, s := range got {
@@ -440,24 +428,18 @@ func checkSuggestionsComplete(t *testing.T, r Rules, p Palette, got []Suggestion
 		least := math.Inf(1)
 		for _, s := range p.Swatches() {
 			for v := Daylight; v <= Tritan; v++ {
-				d, err := Difference(v.lab(s.Color), v.lab(css.color))
-				if err != nil {
-					t.Fatal(err)
-				}
+				d := labDifference(v.lab(s.Color), v.lab(css.color))
 				least = min(least, d)
 			}
 		}
-		of, alike := 0, false
+		alike := false
 		for _, s := range got {
 			if s.Least >= least {
 				alike = alike || s.Swatch.Color.Difference(css.color) < r.Apart
-				if s.Relation == Relate(s.Lead.Color, css.color) {
-					of++
-				}
 			}
 		}
 		full := len(got) == 8 && got[7].Least >= least
-		if !(full || alike || of >= 2 && !neutral) {
+		if !full && !alike {
 			t.Errorf("%v: %s, %v at least, was left out of %v", p, css.name, least, got)
 		}
 	}
@@ -472,7 +454,7 @@ func TestSuggestRange(t *testing.T) {
 	}{
 		{r, Palette{}, `palette "": out of range: want 1 to 4 swatches, not 0`},
 		{r, mustPalette(t, "red,lime,blue,white"), `palette "red,lime,blue,white": out of range: want under 4 swatches, to have room for one more`},
-		{Rules{4, -2, 0}, mustPalette(t, "red"), `Rules.Apart "-2": out of range: want 0 to 100`},
+		{Rules{4, -2, 0}, mustPalette(t, "red"), `/apart "-2": out of range: want 0 to 100`},
 	} {
 		got, err := test.r.Suggest(test.p)
 		checkError(t, err, units.ErrRange, "palette.Rules.Suggest: "+test.want)
@@ -487,14 +469,14 @@ func TestSuggestRange(t *testing.T) {
 
 func TestSuggestionString(t *testing.T) {
 	s := Suggestion{
-		Swatch: Swatch{Name: "navy", Color: Color{0, 0, 128}}, Lead: Swatch{Name: "crimson"}, Relation: Square,
-		Least: 27.39, Nearest: Swatch{Name: "forest"}, View: Deutan, Holds: true,
+		Swatch: Swatch{Name: "navy", Color: Color{0, 0, 128}},
+		Least:  27.39, Nearest: Swatch{Name: "forest"}, View: Deutan, Holds: true,
 	}
-	if got, want := s.String(), "navy #000080: square to crimson; at least 27.3 from every color for everybody (least in deutan, from forest)"; got != want {
+	if got, want := s.String(), "navy #000080: at least 27.3 from every color for everybody (least in deutan, from forest)"; got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
-	s.Holds, s.Relation = false, Neutral
-	if got, want := s.String(), "navy #000080: neutral beside crimson; only 27.3 from forest in deutan"; got != want {
+	s.Holds = false
+	if got, want := s.String(), "navy #000080: only 27.3 from forest in deutan"; got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
 }

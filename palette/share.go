@@ -1,20 +1,20 @@
 package palette
 
 import (
-	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
 
+	"example.com/fircone/internal/apportion"
 	"example.com/fircone/units"
 )
 
 // The limits of what is shared out.
 const (
-	maxTotal   = 1_000_000_000 // the total, each share and their sum
-	maxClaims  = 1000          // the number of shares
-	maxShared  = 1_000_000     // types, and pieces, of a palette
-	maxPercent = 1_000_000     // each share of a swatch
+	maxTotal   = apportion.MaxTotal // the total, each share and their sum
+	maxClaims  = 1000               // the number of shares
+	maxShared  = 1_000_000          // types, and pieces, of a palette
+	maxPercent = 1_000_000          // each share of a swatch
 )
 
 // Apportion shares total things out in whole numbers, in the proportion of the
@@ -51,110 +51,28 @@ func Apportion(total int, shares []int, least int) ([]int, error) {
 	if least < 0 || least > total/len(shares) {
 		return nil, rangeError(fn, "least", least, fmt.Sprint("0 to ", total/len(shares), ", for ", len(shares), " shares of ", total))
 	}
-	counts := make([]int, len(shares))
-	for i := range counts {
-		counts[i] = least
-	}
-	apportion(total, shares, counts)
-	return counts, nil
+	return apportion.Counts(total, shares, slices.Repeat([]int{least}, len(shares))), nil
 }
 
 func checkShares(fn string, shares []int) error {
 	if len(shares) < 1 || len(shares) > maxClaims {
-		return rangeError(fn, "number of shares", len(shares), fmt.Sprint("1 to ", maxClaims))
+		return rangeError(fn, "shares", len(shares), fmt.Sprint("1 to ", maxClaims, " of them"))
 	}
 	var sum int64
 	for i, s := range shares {
 		if s < 0 || s > maxTotal {
-			return rangeError(fn, fmt.Sprintf("shares[%d]", i), s, fmt.Sprint("0 to ", maxTotal))
+			return rangeError(fn, fmt.Sprintf("/shares/%d", i), s, fmt.Sprint("0 to ", maxTotal))
 		}
 		sum += int64(s)
 	}
 	if sum < 1 || sum > maxTotal {
-		return &units.Error{Func: "palette." + fn, Field: "sum of the shares", Value: strconv.FormatInt(sum, 10), Want: fmt.Sprint("1 to ", maxTotal), Err: units.ErrRange}
+		return refuse(fn, "shares", strconv.FormatInt(sum, 10), fmt.Sprint("a sum of 1 to ", maxTotal), units.ErrRange)
 	}
 	return nil
 }
 
-// apportion shares total out over counts, which come in as the least of each and add
-// up to no more than total. All products are below 1e18·2.
-func apportion(total int, shares, counts []int) {
-	var sum int64
-	for _, s := range shares {
-		sum += int64(s)
-	}
-	least := slices.Clone(counts)
-	left := int64(total)
-	// surplus[i]/sum is how far count i is above its quota.
-	surplus := make([]int64, len(shares))
-	for i, s := range shares {
-		claim := int64(total) * int64(s)
-		counts[i] = max(counts[i], int(claim/sum))
-		surplus[i] = int64(counts[i])*sum - claim
-		left -= int64(counts[i])
-	}
-	for ; left > 0; left-- {
-		at := 0
-		for i, s := range surplus {
-			if s < surplus[at] {
-				at = i
-			}
-		}
-		counts[at]++
-		surplus[at] += sum
-	}
-	// Where a count is above its least it is its quota cut, under one below the quota.
-	// So those that can spare some give one each in turn, round after round.
-	var givers []int
-	for i := range counts {
-		if counts[i] > least[i] {
-			givers = append(givers, i)
-		}
-	}
-	slices.SortFunc(givers, func(i, j int) int {
-		return cmp.Or(cmp.Compare(surplus[j], surplus[i]), cmp.Compare(j, i))
-	})
-	for left < 0 {
-		rounds := int(-left) / len(givers)
-		for _, i := range givers {
-			rounds = min(rounds, counts[i]-least[i])
-		}
-		if rounds == 0 { // the last one is for the first of them
-			rounds, givers = 1, givers[:-left]
-		}
-		for _, i := range givers {
-			counts[i] -= rounds
-		}
-		left += int64(rounds * len(givers))
-		givers = slices.DeleteFunc(givers, func(i int) bool { return counts[i] == least[i] })
-	}
-}
-
-// DefaultShares returns the shares in percent, the leading color first, of a palette
-// of n colors:
-//
-//	1   100
-//	2    60  40
-//	3    60  30  10
-//	4    40  30  20  10
-//
-// For more there is no usual rule, and for less than one nothing to share: the result
-// is an [units.Error] wrapping [units.ErrRange].
-//
-// Source: 60/30/10 and 40/30/20/10 are common practice, from memory; 60/40 was chosen here.
-func DefaultShares(n int) ([]int, error) {
-	switch n {
-	case 1:
-		return []int{100}, nil
-	case 2:
-		return []int{60, 40}, nil
-	case 3:
-		return []int{60, 30, 10}, nil
-	case 4:
-		return []int{40, 30, 20, 10}, nil
-	}
-	return nil, rangeError("DefaultShares", "n", n, "1 to 4; give the shares for more")
-}
+// usualShares are the shares of the usual palettes, in percent, by the number of colors; see [Palette.Share].
+var usualShares = [...][]int{1: {100}, 2: {60, 40}, 3: {60, 30, 10}, 4: {40, 30, 20, 10}}
 
 // Totals are what [Palette.Share] shares out.
 type Totals struct {
@@ -167,16 +85,13 @@ type Totals struct {
 	Pieces int `json:"pieces"`
 
 	// Shares are the weights of the swatches, each 1 to 1,000,000, as many as there are
-	// swatches. Nil is DefaultShares.
+	// swatches. Nil is the usual shares.
 	Shares []int `json:"shares"`
 }
 
-// A Sharing is types and pieces shared out over a palette.
-type Sharing struct {
-	Rows   []Row `json:"rows"`   // one for each swatch, in the order of the palette
-	Types  int   `json:"types"`  // the types in all
-	Pieces int   `json:"pieces"` // the pieces in all
-}
+// A Sharing is types and pieces shared out over a palette: a row for each swatch, in
+// the order of the palette.
+type Sharing []Row
 
 // A Row is what one swatch gets.
 type Row struct {
@@ -186,80 +101,86 @@ type Row struct {
 	Pieces int    `json:"pieces"` // so many pieces in all
 }
 
-// Share shares types and pieces out over the swatches of p.
+// Share shares types and pieces out over the swatches of p. The usual shares in percent,
+// the leading color first, are for a palette of one to four colors
+//
+//	1   100
+//	2    60  40
+//	3    60  30  10
+//	4    40  30  20  10
+//
+// For more there is no usual rule.
 //
 // The types go by largest remainder, see [Apportion], and every color gets at least
 // one where there are as many types as colors. Then the pieces go the same way over
 // the colors that have a type, each color getting at least one piece for each of its
 // types. Without types every color gets at least one piece where there are enough.
 //
-// So the pieces follow the shares and not the types: 49 pieces of 7 types over four
+// The pieces follow the shares and not the types: 49 pieces of 7 types over four
 // colors are 19, 15, 10 and 5, and the one type of the third color has 10, where one of the
-// first has 6 or 7; see [Row.Each]. Whoever wants every type alike shares the types
-// and takes as many pieces of each, 7 · [Row].Types for 7 of each, or shares a given number of
-// pieces out by them, with [Apportion].
+// first has 6 or 7; see [Row.Each]. To have every type alike, share the types
+// and take as many pieces of each, 7 · [Row].Types for 7 of each.
 //
-// The types of the rows add up to t.Types and the pieces to t.Pieces. Each count is
+// The types of the rows add up to totals.Types and the pieces to totals.Pieces. Each count is
 // within one of its quota, unless the least that a color gets forbids it.
 //
 // It returns an [units.Error] wrapping [units.ErrRange] if p has no swatches, a total or share is
-// out of its range, or p has over four swatches and t no shares.
-func (p Palette) Share(t Totals) (Sharing, error) {
+// out of its range, or p has over four swatches and totals no shares.
+//
+// Source: 60/30/10 and 40/30/20/10 are common practice, from memory; 60/40 was chosen here.
+func (p Palette) Share(totals Totals) (Sharing, error) {
 	const fn = "Palette.Share"
 	if p.n == 0 {
-		return Sharing{}, &units.Error{Func: "palette." + fn, Field: "palette", Value: "", Want: "at least one swatch", Err: units.ErrRange}
+		return nil, refuse(fn, "palette", "", "at least one swatch", units.ErrRange)
 	}
-	shares := t.Shares
+	shares := totals.Shares
 	if shares == nil {
-		if p.n > 4 {
-			return Sharing{}, rangeError(fn, "Totals.Shares", 0, fmt.Sprint(p.n, " shares, since there is no usual rule for so many colors"))
+		if p.n >= len(usualShares) {
+			return nil, rangeError(fn, "/totals/shares", 0, fmt.Sprint(p.n, " shares, since there is no usual rule for so many colors"))
 		}
-		shares, _ = DefaultShares(p.n)
+		shares = slices.Clone(usualShares[p.n])
 	}
 	if len(shares) != p.n {
-		return Sharing{}, rangeError(fn, "number of Totals.Shares", len(shares), fmt.Sprint(p.n, ", one for each swatch"))
+		return nil, rangeError(fn, "/totals/shares", len(shares), fmt.Sprint(p.n, " of them, one for each swatch"))
 	}
 	for i, s := range shares {
 		if s < 1 || s > maxPercent {
-			return Sharing{}, rangeError(fn, fmt.Sprintf("Totals.Shares[%d]", i), s, fmt.Sprint("1 to ", maxPercent))
+			return nil, rangeError(fn, fmt.Sprintf("/totals/shares/%d", i), s, fmt.Sprint("1 to ", maxPercent))
 		}
 	}
-	if t.Types < 0 || t.Types > maxShared {
-		return Sharing{}, rangeError(fn, "Totals.Types", t.Types, fmt.Sprint("0 to ", maxShared))
+	if totals.Types < 0 || totals.Types > maxShared {
+		return nil, rangeError(fn, "/totals/types", totals.Types, fmt.Sprint("0 to ", maxShared))
 	}
-	if t.Pieces < t.Types || t.Pieces > maxShared {
-		return Sharing{}, rangeError(fn, "Totals.Pieces", t.Pieces, fmt.Sprint("the ", t.Types, " types to ", maxShared))
+	if totals.Pieces < totals.Types || totals.Pieces > maxShared {
+		return nil, rangeError(fn, "/totals/pieces", totals.Pieces, fmt.Sprint("the ", totals.Types, " types to ", maxShared))
 	}
+	types, pieces := deal(totals.Types, totals.Pieces, shares)
+	rows := make(Sharing, p.n)
+	for i := range rows {
+		rows[i] = Row{p.swatch[i], shares[i], types[i], pieces[i]}
+	}
+	return rows, nil
+}
 
-	types := make([]int, p.n)
-	one := func(counts []int, total int) {
-		for i := range counts {
-			if total >= p.n {
-				counts[i] = 1
-			}
+// deal shares types and pieces out by the rules of [Palette.Share].
+func deal(types, pieces int, shares []int) (ofTypes, ofPieces []int) {
+	least := func(total int) []int {
+		if total >= len(shares) {
+			return slices.Repeat([]int{1}, len(shares))
 		}
+		return make([]int, len(shares))
 	}
-	one(types, t.Types)
-	apportion(t.Types, shares, types)
-
-	pieces := slices.Clone(types)
+	ofTypes = apportion.Counts(types, shares, least(types))
+	if types == 0 {
+		return ofTypes, apportion.Counts(pieces, shares, least(pieces))
+	}
 	weights := slices.Clone(shares)
-	if t.Types == 0 {
-		one(pieces, t.Pieces)
-	} else {
-		for i := range weights {
-			if types[i] == 0 {
-				weights[i] = 0
-			}
+	for i := range weights {
+		if ofTypes[i] == 0 {
+			weights[i] = 0
 		}
 	}
-	apportion(t.Pieces, weights, pieces)
-
-	result := Sharing{Rows: make([]Row, p.n), Types: t.Types, Pieces: t.Pieces}
-	for i := range result.Rows {
-		result.Rows[i] = Row{p.swatch[i], shares[i], types[i], pieces[i]}
-	}
-	return result, nil
+	return ofTypes, apportion.Counts(pieces, weights, ofTypes)
 }
 
 // Each returns how many pieces there are of each type of the row, as evenly as can
@@ -290,11 +211,13 @@ func (r Row) Each() []int {
 func (s Sharing) String() string {
 	var t table
 	t.row("color", "share", "types", "pieces")
-	sum := 0
-	for _, r := range s.Rows {
+	var sum Row
+	for _, r := range s {
 		t.row(r.Swatch.String(), strconv.Itoa(r.Share), strconv.Itoa(r.Types), strconv.Itoa(r.Pieces))
-		sum += r.Share
+		sum.Share += r.Share
+		sum.Types += r.Types
+		sum.Pieces += r.Pieces
 	}
-	t.row("total", strconv.Itoa(sum), strconv.Itoa(s.Types), strconv.Itoa(s.Pieces))
+	t.row("total", strconv.Itoa(sum.Share), strconv.Itoa(sum.Types), strconv.Itoa(sum.Pieces))
 	return t.String()
 }

@@ -11,21 +11,16 @@ import (
 
 // A Suggestion is one more swatch for a palette.
 type Suggestion struct {
-	Swatch   Swatch   `json:"swatch"`   // what to add, matte
-	Palette  Palette  `json:"palette"`  // the palette with it added at the end
-	Lead     Swatch   `json:"lead"`     // the swatch that Relation is to: the first with a hue, or the first
-	Relation Relation `json:"relation"` // how the two lie to each other on the color wheel
-	Least    float64  `json:"least"`    // the least difference ΔE00 to a swatch of the palette in any view
-	Nearest  Swatch   `json:"nearest"`  // the swatch at which it is that
-	View     View     `json:"view"`     // the view in which it is that
-	Holds    bool     `json:"holds"`    // whether it holds apart from every swatch in every view
+	Swatch  Swatch  `json:"swatch"`  // what to add, matte
+	Palette Palette `json:"palette"` // the palette with it added at the end
+	Least   float64 `json:"least"`   // the least difference ΔE00 to a swatch of the palette in any view
+	Nearest Swatch  `json:"nearest"` // the swatch at which it is that
+	View    View    `json:"view"`    // the view in which it is that
+	Holds   bool    `json:"holds"`   // whether it holds apart from every swatch in every view
 }
 
-// The most suggestions, and the most of them of one relation.
-const (
-	maxSuggestions = 8
-	maxOfRelation  = 2
-)
+// maxSuggestions is the most suggestions.
+const maxSuggestions = 8
 
 // Suggest returns up to eight swatches, the best first, any one of which p can take in
 // as its next color. Asked again with the palette of a suggestion, it completes a
@@ -35,34 +30,26 @@ const (
 // swatch of p. The better of two candidates is the one whose least difference, over all
 // swatches of p and all views, is the greater: the one that most surely reads as a
 // color of its own for everybody, by day and by tree light; between equals the
-// earlier name. From that order, the best two of each [Relation] to the lead are taken;
-// where no swatch of p has a hue, the best eight of all. Each must also hold apart by
+// earlier name. From that order the best eight are taken. Each must also hold apart by
 // daylight from those before it, so that no two say the same.
 //
-// It is a measure of clearness and not of taste: the relation is given so that a
-// designer can choose by it.
+// It is a measure of clearness and not of taste.
 //
 // It returns an [units.Error] wrapping [units.ErrRange] if p has no swatches or as many as r
 // allows, or a rule is out of its range.
-func (r Rules) Suggest(p Palette) ([]Suggestion, error) {
+func (r Rules) Suggest(palette Palette) ([]Suggestion, error) {
 	const fn = "Rules.Suggest"
+	p := palette
 	if err := r.checkPalette(fn, p); err != nil {
 		return nil, err
 	}
 	if p.n == r.Limit {
-		return nil, &units.Error{
-			Func: "palette." + fn, Field: "palette", Value: clip(p.String()),
-			Want: fmt.Sprintf("under %d swatches, to have room for one more", r.Limit), Err: units.ErrRange,
-		}
+		return nil, refuse(fn, "palette", p.String(), fmt.Sprintf("under %d swatches, to have room for one more", r.Limit), units.ErrRange)
 	}
 
-	lead, hasHue := p.swatch[0], false
 	seen := make([]sight, p.n)
 	for i, s := range p.swatch[:p.n] {
 		seen[i] = see(s.Color)
-		if !hasHue && seen[i][Daylight].chroma >= neutralChroma {
-			lead, hasHue = s, true
-		}
 	}
 
 	var candidates []Suggestion
@@ -70,7 +57,7 @@ func (r Rules) Suggest(p Palette) ([]Suggestion, error) {
 		if css.color.Name() != css.name || p.names(css.name) {
 			continue // another name of a color that was there before, or one taken
 		}
-		s := Suggestion{Swatch: Swatch{Name: cssColors[i].name, Color: css.color}, Lead: lead, Relation: Relate(lead.Color, css.color), Holds: true}
+		s := Suggestion{Swatch: Swatch{Name: cssColors[i].name, Color: css.color}, Holds: true}
 		sees := see(css.color)
 		fits := true
 		for j := range seen {
@@ -93,16 +80,14 @@ func (r Rules) Suggest(p Palette) ([]Suggestion, error) {
 	slices.SortStableFunc(candidates, func(a, b Suggestion) int { return cmp.Compare(b.Least, a.Least) })
 
 	var chosen []Suggestion
-	var of [len(relationNames)]int
 	for _, c := range candidates {
 		if len(chosen) == maxSuggestions {
 			break
 		}
 		same := func(s Suggestion) bool { return !r.apart(s.Swatch.Color.Difference(c.Swatch.Color)) }
-		if hasHue && of[c.Relation] == maxOfRelation || slices.ContainsFunc(chosen, same) {
+		if slices.ContainsFunc(chosen, same) {
 			continue
 		}
-		of[c.Relation]++
 		chosen = append(chosen, c)
 	}
 	return chosen, nil
@@ -115,14 +100,11 @@ func (p *Palette) names(name string) bool {
 
 // String returns s in a line:
 //
-//	navy #000080: split complementary to crimson; at least 27.3 from every color for everybody (deutan, from forestgreen)
+//	navy #000080: at least 27.3 from every color for everybody (deutan, from forestgreen)
 //
 // with the difference cut to a tenth.
 func (s Suggestion) String() string {
-	text := fmt.Sprintf("%s %s: %s to %s; ", s.Swatch.Name, s.Swatch.Color, s.Relation, s.Lead.Name)
-	if s.Relation == Neutral {
-		text = fmt.Sprintf("%s %s: neutral beside %s; ", s.Swatch.Name, s.Swatch.Color, s.Lead.Name)
-	}
+	text := fmt.Sprintf("%s %s: ", s.Swatch.Name, s.Swatch.Color)
 	if s.Holds {
 		return text + fmt.Sprintf("at least %s from every color for everybody (least in %s, from %s)", cut(s.Least, 1), s.View, s.Nearest.Name)
 	}

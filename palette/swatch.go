@@ -44,7 +44,7 @@ func ParseSwatch(text string) (Swatch, error) { return parseSwatch("ParseSwatch"
 
 func parseSwatch(fn, text string) (Swatch, error) {
 	if len(text) > maxSwatchText {
-		return Swatch{}, &units.Error{Func: "palette." + fn, Field: "swatch", Value: clip(text), Want: "[name=]color[:finish] of at most 128 bytes", Err: units.ErrSyntax}
+		return Swatch{}, refuse(fn, "text", text, "[name=]color[:finish] of at most 128 bytes", units.ErrSyntax)
 	}
 	rest, finish, hasFinish := strings.Cut(text, ":")
 	name, color, hasName := strings.Cut(rest, "=")
@@ -63,27 +63,24 @@ func parseSwatch(fn, text string) (Swatch, error) {
 		}
 	}
 	s.Name = name
-	if err := s.check(fn); err != nil {
+	if err := s.check(fn, "text", "text"); err != nil {
 		return Swatch{}, err
 	}
 	return s, nil
 }
 
-// check reports what is wrong with the name or the finish of s.
-func (s Swatch) check(fn string) error {
+// check reports what is wrong with the name or the finish of s, as the fields given.
+func (s Swatch) check(fn, name, finish string) error {
 	ok := 0 < len(s.Name) && len(s.Name) <= maxName && utf8.ValidString(s.Name) &&
 		!strings.ContainsAny(s.Name, ",:=") && strings.TrimSpace(s.Name) == s.Name
 	for _, r := range s.Name {
 		ok = ok && unicode.IsPrint(r)
 	}
 	if !ok {
-		return &units.Error{
-			Func: "palette." + fn, Field: "name", Value: clip(s.Name),
-			Want: "1 to 40 bytes of printable text without , : = and spaces at the ends", Err: units.ErrSyntax,
-		}
+		return refuse(fn, name, s.Name, "1 to 40 bytes of printable text without , : = and spaces at the ends", units.ErrSyntax)
 	}
 	if int(s.Finish) >= len(finishNames) {
-		return rangeError(fn, "finish", int(s.Finish), "Matte to Metal")
+		return refuse(fn, finish, s.Finish.String(), oneOf(finishNames[:]), units.ErrName)
 	}
 	return nil
 }

@@ -1,6 +1,10 @@
 package palette
 
-import "strconv"
+import (
+	"strconv"
+
+	"example.com/fircone/units"
+)
 
 // A View is who looks at a palette and by what light. The zero value is Daylight.
 // Red-weak and green-weak are the mild forms of Protan and Deutan; see [View.Lab].
@@ -25,11 +29,11 @@ func (v View) String() string {
 	return "View(" + strconv.Itoa(int(v)) + ")"
 }
 
-// MarshalText returns v.String(), or an [units.Error] wrapping [units.ErrRange] if v is not one
+// MarshalText returns v.String(), or an [units.Error] wrapping [units.ErrName] if v is not one
 // of the views above.
 func (v View) MarshalText() ([]byte, error) {
-	if int(v) >= len(viewNames) {
-		return nil, rangeError("View.MarshalText", "view", int(v), "Daylight to Tritan")
+	if err := v.check("View.MarshalText"); err != nil {
+		return nil, err
 	}
 	return []byte(v.String()), nil
 }
@@ -38,7 +42,7 @@ func (v View) MarshalText() ([]byte, error) {
 // with upper case and space around it as [ParseFinish] has them. It returns an [units.Error]
 // wrapping [units.ErrName] for anything else, and leaves v as it was.
 func (v *View) UnmarshalText(text []byte) error {
-	i, err := parseWord("View.UnmarshalText", "view", string(text), viewNames[:])
+	i, err := parseWord("View.UnmarshalText", string(text), viewNames[:])
 	if err != nil {
 		return err
 	}
@@ -47,7 +51,7 @@ func (v *View) UnmarshalText(text []byte) error {
 }
 
 // Lab returns the daylight color that looks to usual eyes as c looks in view v. It
-// returns an [units.Error] wrapping [units.ErrRange] if v is not one of the views above.
+// returns an [units.Error] wrapping [units.ErrName] if v is not one of the views above.
 //
 // Daylight is c.Lab().
 //
@@ -79,10 +83,18 @@ func (v *View) UnmarshalText(text []byte) error {
 // H. Brettel, F. Viénot and J. D. Mollon, "Computerized simulation of color
 // appearance for dichromats", J. Opt. Soc. Am. A 14(10), 1997, 2647-2655.
 func (v View) Lab(c Color) (Lab, error) {
-	if int(v) >= len(viewNames) {
-		return Lab{}, rangeError("View.Lab", "view", int(v), "Daylight to Tritan")
+	if err := v.check("View.Lab"); err != nil {
+		return Lab{}, err
 	}
 	return v.lab(c), nil
+}
+
+// check reports a view that is none.
+func (v View) check(fn string) error {
+	if int(v) >= len(viewNames) {
+		return refuse(fn, "view", v.String(), oneOf(viewNames[:]), units.ErrName)
+	}
+	return nil
 }
 
 // lab is Lab for a view that is known to be one.

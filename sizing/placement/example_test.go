@@ -112,7 +112,7 @@ func Example_pieces() {
 
 	var pieces []placement.Piece
 	sizes := []sizing.Size{mix.Large, mix.Medium, mix.Small}
-	for _, row := range sharing.Rows {
+	for _, row := range sharing {
 		for i, count := range row.Each() {
 			size := &sizes[0]
 			for k := range sizes {

@@ -60,8 +60,8 @@ func shareOut(p palette.Palette, n shopping.Need, types int, each units.Range[in
 	if err != nil {
 		return nil, err
 	}
-	counts := make([]int, len(sharing.Rows))
-	for i, row := range sharing.Rows {
+	counts := make([]int, len(sharing))
+	for i, row := range sharing {
 		counts[i] = row.Pieces
 	}
 	if types > 0 {
@@ -70,7 +70,7 @@ func shareOut(p palette.Palette, n shopping.Need, types int, each units.Range[in
 		}
 	}
 	var list []open
-	for i, row := range sharing.Rows {
+	for i, row := range sharing {
 		if counts[i] == 0 {
 			continue
 		}

@@ -123,7 +123,6 @@ type (
 	pairJSON struct {
 		A          string             `json:"a"`
 		B          string             `json:"b"`
-		Relation   palette.Relation   `json:"relation"`
 		Difference map[string]float64 `json:"difference"` // by view
 		Holds      map[string]bool    `json:"holds"`      // by view
 	}
@@ -232,7 +231,7 @@ func (c *ColorPlan) json() *colorsJSON {
 	out := &colorsJSON{Palette: c.Reading.Palette, Reading: c.Reading.String()}
 	for _, p := range c.Reading.Pairs {
 		pair := pairJSON{
-			A: p.A.Name, B: p.B.Name, Relation: p.Relation,
+			A: p.A.Name, B: p.B.Name,
 			Difference: map[string]float64{}, Holds: map[string]bool{},
 		}
 		for v := palette.Daylight; v <= palette.Tritan; v++ {

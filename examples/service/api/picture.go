@@ -163,7 +163,7 @@ func pieces(t job.TreePlan, colors palette.Palette) ([]placement.Piece, error) {
 			return nil, err
 		}
 		list = list[:0]
-		for _, row := range sharing.Rows {
+		for _, row := range sharing {
 			list = append(list, color{row.Swatch.Name, row.Types, row.Pieces})
 		}
 	}

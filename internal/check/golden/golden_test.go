@@ -26,7 +26,6 @@ var pages = []struct {
 }{
 	{"units", unitsPage, 900},
 	{"palette", palettePage, 1000},
-	{"relation", relationPage, 100},
 	{"sizing", sizingPage, 1200},
 	{"lights", lightsPage, 200},
 	{"shopping", shoppingPage, 500},

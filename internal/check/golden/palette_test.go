@@ -25,24 +25,6 @@ var views = []struct {
 	{"daylight", palette.Daylight}, {"warm", palette.WarmLight}, {"protan", palette.Protan}, {"deutan", palette.Deutan}, {"tritan", palette.Tritan},
 }
 
-// labs are pairs that are hard for the formula: those published with it, where hues are near the seam, opposite or
-// missing.
-//
-// Source: G. Sharma, W. Wu, E. N. Dalal, The CIEDE2000 color-difference formula, Color Research and
-// Application 30(1), 2005, table 1, of which pairs 1, 4, 7, 9, 17, 20, 23, 31 and 33 stand here.
-var labs = [][2]palette.Lab{
-	{{L: 50, A: 2.6772, B: -79.7751}, {L: 50, A: 0, B: -82.7485}},
-	{{L: 50, A: -1.3802, B: -84.2814}, {L: 50, A: 0, B: -82.7485}},
-	{{L: 50}, {L: 50, A: -1, B: 2}},
-	{{L: 50, A: 2.49, B: -0.001}, {L: 50, A: -2.49, B: 0.0009}},
-	{{L: 50, A: 2.5}, {L: 73, A: 25, B: -18}},
-	{{L: 50, A: 2.5}, {L: 58, A: 24, B: 15}},
-	{{L: 50, A: 2.5}, {L: 50, A: 1.8634, B: 0.5757}},
-	{{L: 22.7233, A: 20.0904, B: -46.694}, {L: 23.0331, A: 14.973, B: -42.5619}},
-	{{L: 90.8027, A: -2.0831, B: 1.441}, {L: 91.1528, A: -1.6435, B: 0.0447}},
-	{{L: 0}, {L: 100}}, {{L: 50}, {L: 50}}, {{L: 40, A: 80, B: 0}, {L: 40, A: -80, B: 0}},
-}
-
 func palettePage(p *page) {
 	for _, hex := range colors {
 		c := color(hex)
@@ -57,10 +39,6 @@ func palettePage(p *page) {
 			p.add("apart %s %s = %s", a, b, num(color(a).Difference(color(b))))
 		}
 	}
-	for _, pair := range labs {
-		p.add("apart lab %s from %s = %s", lab(pair[0]), lab(pair[1]), or(num)(palette.Difference(pair[0], pair[1])))
-		p.add("apart lab %s from %s = %s", lab(pair[1]), lab(pair[0]), or(num)(palette.Difference(pair[1], pair[0])))
-	}
 	for _, text := range []string{"crimson", "Forest Green", "forestgreen", " NAVY ", "#0f0", "#B22222", "#b2222", "#gggggg", "", "red red", "rebeccapurple", "grey", "gray",
 		"aqua", "cyan", "#12345678", "tinsel", "0f0"} {
 		p.add("read color %q = %s", text, or(palette.Color.String)(palette.ParseColor(text)))
@@ -70,9 +48,6 @@ func palettePage(p *page) {
 }
 
 func shares(p *page) {
-	for n := 0; n <= 6; n++ {
-		p.add("usual shares of %d = %s", n, or(count)(palette.DefaultShares(n)))
-	}
 	for _, total := range []int{0, 1, 2, 7, 49, 50, 63, 100, 999, 1_000_000} {
 		for _, weights := range [][]int{{100}, {60, 40}, {60, 30, 10}, {40, 30, 20, 10}, {1, 1, 1}, {1, 2, 3, 4, 5, 6, 7}, {5, 0, 5}, {333, 333, 334}, {0, 0}, {1, -1}} {
 			for _, least := range []int{0, 1, 3} {
@@ -84,7 +59,7 @@ func shares(p *page) {
 		for _, t := range []palette.Totals{{Types: 7, Pieces: 49}, {Types: 9, Pieces: 81}, {Pieces: 30}, {Types: 4}, {Types: 2, Pieces: 3}, {Types: 12, Pieces: 144, Shares: []int{4, 3, 2, 1}[:len(hexes)]}} {
 			row := make([]string, 0, len(hexes))
 			s, err := made(hexes).Share(t)
-			for _, r := range s.Rows {
+			for _, r := range s {
 				row = append(row, fmt.Sprintf("%d types %d pieces (%s)", r.Types, r.Pieces, count(r.Each())))
 			}
 			p.add("deal %d types %d pieces by %v over %d colors = %s", t.Types, t.Pieces, t.Shares, len(hexes), or(func([]string) string { return strings.Join(row, ", ") })(row, err))
@@ -170,14 +145,7 @@ func boxes(p *page) {
 }
 
 func kept(s palette.Sorting) string {
-	return fmt.Sprintf("kept %s, left %d", count(s.Kept[:]), s.Left)
-}
-
-// relationPage has how colors lie to each other on the wheel.
-func relationPage(p *page) {
-	for i, a := range colors {
-		for _, b := range colors[i+1:] {
-			p.add("wheel %s %s = %s", a, b, palette.Relate(color(a), color(b)))
-		}
-	}
+	six := [6]int{}
+	copy(six[:], s.Kept)
+	return fmt.Sprintf("kept %s, left %d", count(six[:]), s.Left)
 }
