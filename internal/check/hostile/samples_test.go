@@ -1,0 +1,98 @@
+package hostile
+
+import (
+	"github.com/shopspring/decimal"
+
+	"example.com/fircone/mantel"
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/lights"
+	"example.com/fircone/sizing/placement"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+// packageFunctions are the functions that are no methods. A test compares the list with the source.
+var packageFunctions = []any{
+	mantel.CommonPractice, mantel.ParseLook, mantel.ParseSide, mantel.Steps, mantel.SwagOf,
+	palette.Apportion, palette.CommonPractice, palette.MustParseColor, palette.ParseColor,
+	palette.ParseFinish, palette.ParseSwatch,
+	sizing.ArcDegrees, sizing.CommonLook, sizing.CommonPractice, sizing.MixOf, sizing.ParseExposure, sizing.ParseTaper, sizing.Topper,
+	placement.ParseAngle,
+	shopping.Left, shopping.ParseItem, shopping.ParseKind, shopping.ParseQuantity,
+	units.AreaOf, units.FromDecimal[units.Length], units.FromFloat[units.Mass], units.MustParseArea, units.MustParseLength, units.MustParseMass,
+	units.MustParsePower, units.ParseArea, units.ParseLength, units.ParseMass, units.ParsePower,
+	units.ParseStyle,
+}
+
+// samples are ordinary values of the types that parameters and receivers have. Other types come from what functions return.
+var samples = []any{
+	7 * units.Foot, 12 * units.SquareFoot, 5 * units.Pound, 40 * units.Watt, units.InMetric, units.Range[int]{Min: 1, Max: 3}, units.Caution{}, decimal.NewFromInt(3), 3, 1.5, []byte("7 ft"), []int{3, 2, 1},
+	units.Error{Func: "f", Field: "x", Value: "1", Want: "2", Err: units.ErrRange},
+	palette.Lab{L: 40, A: 10, B: -5}, red, palette.Daylight, []palette.Piece{{Name: "attic", Color: red, Count: 3}, {Color: palette.MustParseColor("gold")}},
+	palette.Totals{Types: 7, Pieces: 49, Shares: []int{60, 40}}, []palette.Swatch{{Name: "red", Color: red}, {Name: "gold", Color: palette.MustParseColor("gold")}},
+	palette.Row{Types: 3, Pieces: 14}, palette.Match{}, palette.Matte,
+	tree, sizing.Cone{Height: 7 * units.Foot, BaseDiameter: 4 * units.Foot, BareTip: 6 * units.Inch, BareBase: units.Inch},
+	sizing.Drape{Span: units.Foot, Sag: 3 * units.Inch}, sizing.Room{Ceiling: 10 * units.Foot, Clearance: units.Foot, Topper: 8 * units.Inch, Stand: 2 * units.Inch},
+	lights.Circuit{Volts: 120, Amperes: 15, Other: 60 * units.Watt}, lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: 5 * units.Watt, EndToEnd: 3},
+	lights.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40, PerKWh: decimal.RequireFromString("0.119")}, sizing.Full,
+	placement.Layout{Tree: tree, Facing: 30 * placement.Degree}, []placement.Piece{{Item: ball, Count: 7}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "star"}, Count: 3}},
+	placement.Winding{Spacing: 10 * units.Inch, Step: 6 * units.Inch}, placement.Order{Level: 2 * units.Foot, Faces: 4, Reach: 6 * units.Foot},
+	[]placement.Place{{Item: ball, Height: 3 * units.Foot}, {Item: ball, Height: 4 * units.Foot, Azimuth: 90 * placement.Degree}}, placement.Degree,
+	placement.Place{}, placement.Section{Places: []placement.Place{{}}},
+	shopping.Item{Kind: shopping.Pick, Color: "red", Size: units.Inch}, shopping.Pick, shopping.Quantity{Pieces: 4, Length: 54 * units.Inch}, shopping.Left(3), shop, needs,
+	needs[0], shopping.Cut{}, []shopping.Kind{shopping.Pick}, shopping.ByKind[int]{1: 2},
+	mantel.Mantel{
+		Length: 64 * units.Inch, Height: 54 * units.Inch, Depth: 8 * units.Inch,
+		Opening: mantel.Opening{Width: 36 * units.Inch, Height: 28 * units.Inch, Below: 18 * units.Inch},
+	},
+	mantel.Hanging{Swags: 3, Sag: 6 * units.Inch, Left: units.Foot, Right: units.Foot, Fall: units.Foot, Thickness: 4 * units.Inch},
+	mantel.Hook{Rating: 5 * units.Pound, Factor: 5}, mantel.Swag{Span: 5 * units.Foot, Sag: 9 * units.Inch}, mantel.Opening{Width: units.Foot}, mantel.Traditional, mantel.Left,
+	mantel.Point{}, []mantel.Point(nil), mantel.Spot{}, mantel.Step{}, mantel.Violation{}, mantel.Clearance{}, mantel.HookLoad{},
+}
+
+var (
+	red  = palette.MustParseColor("crimson")
+	tree = sizing.Tree{Height: 7 * units.Foot, Base: 4 * units.Foot, BareTip: 6 * units.Inch, Handle: 3 * units.Inch}
+	ball = shopping.Item{Kind: shopping.Ornament, Type: "ball", Color: "red", Size: 3 * units.Inch}
+	pick = shopping.Item{Kind: shopping.Pick}
+	shop = shopping.Shop{
+		Offers: []shopping.Offer{
+			{Item: pick, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: decimal.NewFromInt(9), Shelf: shopping.Left(8)},
+			{Item: pick, Name: "box of 6", Pack: shopping.Quantity{Pieces: 6}, Price: decimal.NewFromInt(5)},
+		},
+		Owned:   []shopping.Owned{{Item: pick, Quantity: shopping.Quantity{Pieces: 2}}},
+		Overlap: map[shopping.Item]units.Length{pick: units.Inch},
+		Budget:  decimal.NewFromInt(100),
+	}
+	needs = []shopping.Need{
+		{Item: pick, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 27}, Basis: "3 for each foot of 9 ft", Source: "common practice"},
+	}
+)
+
+// usual are ordinary arguments for parameters of a name, or for one parameter of one function, where a sample of the type would not do.
+var usual = map[string]any{
+	"spacing": 10 * units.Inch, "garland": 30 * units.Foot, "length": 30 * units.Foot, "perFoot": 12 * units.Ounce, "at": 6 * units.Inch, "along": 20 * units.Inch,
+	"span": 3 * units.Foot, "degrees": 200.0, "step": units.Inch, "unit": units.Inch, "places": 2, "total": 49, "percent": 50, "pieces": 8,
+	"mantel.ParseLook.s": "traditional", "mantel.ParseSide.s": "left", "palette.ParseColor.text": "crimson", "palette.MustParseColor.text": "crimson",
+	"palette.ParseFinish.text": "shiny", "palette.ParseSwatch.text": "barn red=#7c0a02:shiny", "sizing.ParseExposure.s": "200 degrees",
+	"sizing.ParseTaper.s": "slim", "placement.ParseAngle.s": "37.5°", "shopping.ParseItem.s": "picks", "shopping.ParseKind.s": "picks", "units.ParseStyle.s": "metric", "units.Style.UnmarshalText.text": []byte("metric"), "mantel.Mantel.FindDrops.garland": 14 * units.Foot,
+	"shopping.ParseQuantity.s": "4 of 54 in", "palette.Rules.ParsePalette.text": "crimson,forestgreen",
+	"units.MustParseArea.s": "12 sq ft", "units.MustParseLength.s": "7 ft", "units.MustParseMass.s": "3 lb", "units.MustParsePower.s": "4.8 W",
+	"units.ParseArea.s": "12 sq ft", "units.ParseLength.s": "7 ft", "units.ParseMass.s": "3 lb", "units.ParsePower.s": "4.8 W",
+	"units.Area.UnmarshalText.text": []byte("12 sq ft"), "units.Mass.UnmarshalText.text": []byte("3 lb"), "units.Power.UnmarshalText.text": []byte("5 W"),
+	"palette.Color.UnmarshalText.text": []byte("#dc143c"), "palette.Finish.UnmarshalText.text": []byte("matte"), "palette.View.UnmarshalText.text": []byte("protan"),
+	"palette.Palette.UnmarshalText.text": []byte("crimson,gold"),
+	"sizing.Exposure.UnmarshalText.text": []byte("wall"), "sizing.Taper.UnmarshalText.text": []byte("slim"),
+	"mantel.Look.UnmarshalText.text": []byte("traditional"), "mantel.Side.UnmarshalText.text": []byte("left"),
+	"placement.Angle.UnmarshalText.text": []byte("90°"), "shopping.Item.UnmarshalText.text": []byte("picks"), "shopping.Kind.UnmarshalText.text": []byte("picks"),
+	"shopping.Quantity.UnmarshalJSON.data": []byte(`"81 ft"`), "shopping.Shelf.UnmarshalJSON.data": []byte("3"), "shopping.ByKind.UnmarshalJSON.data": []byte("{}"),
+}
+
+// refuse lists functions that are right to refuse the ordinary call, panics those that are documented to panic on a programmer's
+// fault, as division by zero is, and infinite those that are documented to give an infinity past the largest float.
+var (
+	refuse   = map[string]bool{"units.Error.Unwrap": true}
+	panics   = map[string]bool{"units.Length.In": true, "units.Area.In": true, "units.Mass.In": true, "units.Power.In": true, "units.Error.Error": true}
+	infinite = map[string]bool{"palette.Lab.Chroma": true}
+)
