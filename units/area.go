@@ -1,13 +1,13 @@
 package units
 
 import (
+	"database/sql/driver"
 	"math/bits"
 
 	"github.com/shopspring/decimal"
 )
 
 // An Area is a signed area as a whole number of square micrometers.
-// The zero value is no area, and == tells whether two areas are equal.
 // It holds from -9,223,372 m² to 9,223,372 m²; as with any integer, a sum beyond that wraps.
 type Area int64
 
@@ -52,15 +52,14 @@ func areaOfError(width, height Length) error {
 }
 
 // ParseArea returns the area that s gives, such as 12 sq ft, 12.5 ft², 12 square feet 72 square inches or 2 m2.
-// The package documentation has the grammar.
-// What is finer than a square micrometer is rounded to the nearest, half away from zero.
-// It returns an error if s is not an area with a unit; the errors that it wraps are listed as variables of this package.
+// For the grammar, see Reading above. The result is rounded to the nearest square micrometer.
+// Its errors wrap [ErrSyntax], [ErrName] or [ErrRange].
 func ParseArea(s string) (Area, error) {
 	v, err := parse(kindArea, s)
 	return Area(v), err
 }
 
-// MustParseArea is [ParseArea] for constants in programs and tests. It panics if s is refused.
+// MustParseArea is [ParseArea] for constants and tests. It panics on an error.
 func MustParseArea(s string) Area {
 	a, err := ParseArea(s)
 	if err != nil {
@@ -73,24 +72,21 @@ func MustParseArea(s string) Area {
 //   - a whole number of square inches in square feet and inches: 12 sq ft 72 sq in, 0 sq ft;
 //   - any other in the largest of m², cm² and mm² that it reaches: 2.5 m².
 //
-// A minus in front holds for the whole. For a rounded form see [Area.Format].
+// A minus sign applies to the whole. For a rounded form see [Area.Format].
 func (a Area) String() string { return kindArea.string(int64(a)) }
 
-// Format returns a for people to read, rounded to the nearest multiple of step, half away from zero.
-// It carries decimals: as many as tell one multiple of step from the next, and one or two more
-// if that makes all of them exact. Trailing zeros are omitted.
-// If step is not positive, or style is no style, Format returns Area.String.
+// Format returns a rounded to the nearest multiple of step. See [Length.Format].
 func (a Area) Format(style Style, step Area) string {
 	return kindArea.format(int64(a), style, int64(step))
 }
 
-// AppendText appends the text of [Area.String] to b. The error is always nil.
+// AppendText appends [Area.String] to b. The error is always nil.
 func (a Area) AppendText(b []byte) ([]byte, error) { return kindArea.append(b, int64(a)), nil }
 
-// MarshalText returns the text of [Area.String], so that JSON, flags and configuration files hold it. The error is always nil.
+// MarshalText returns [Area.String]. The error is always nil.
 func (a Area) MarshalText() ([]byte, error) { return kindArea.append(nil, int64(a)), nil }
 
-// UnmarshalText sets *a to what [ParseArea] reads in text. On error it leaves *a as it was.
+// UnmarshalText sets *a to what [ParseArea] returns. On an error *a is unchanged.
 func (a *Area) UnmarshalText(text []byte) error {
 	v, err := parse(kindArea, string(text[:min(len(text), maxText+1)]))
 	if err == nil {
@@ -99,33 +95,41 @@ func (a *Area) UnmarshalText(text []byte) error {
 	return err
 }
 
-// In returns a divided by unit, so a.In(SquareFoot) is a in square feet.
-// See the package documentation for its precision. It panics if unit is 0, as integer division does.
+// In returns a divided by unit, so a.In(SquareFoot) is a in square feet. See [Length.In].
 func (a Area) In(unit Area) float64 { return kindArea.in(int64(a), int64(unit)) }
 
-// Decimal returns a divided by unit, rounded to that many decimal places, half away from zero.
-// It returns an error wrapping [ErrRange] if unit is 0 or places is not from 0 to 64.
+// Decimal returns a divided by unit, rounded to a number of decimal places. See [Length.Decimal].
 func (a Area) Decimal(unit Area, places int) (decimal.Decimal, error) {
 	return kindArea.decimal(int64(a), int64(unit), places)
 }
 
-// Round returns the multiple of step nearest to a; of two as near, the one away from zero.
-// It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
+// Round returns the multiple of step nearest to a. See [Length.Round].
 func (a Area) Round(step Area) (Area, error) {
 	v, err := kindArea.round(wayRound, int64(a), int64(step))
 	return Area(v), err
 }
 
-// Ceil returns the least multiple of step that is not less than a.
-// It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
+// Ceil returns the least multiple of step that is not less than a. See [Length.Ceil].
 func (a Area) Ceil(step Area) (Area, error) {
 	v, err := kindArea.round(wayCeil, int64(a), int64(step))
 	return Area(v), err
 }
 
-// Floor returns the greatest multiple of step that is not more than a.
-// It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
+// Floor returns the greatest multiple of step that is not more than a. See [Length.Floor].
 func (a Area) Floor(step Area) (Area, error) {
 	v, err := kindArea.round(wayFloor, int64(a), int64(step))
 	return Area(v), err
+}
+
+// Value returns [Area.String], so that a database column of text holds a.
+func (a Area) Value() (driver.Value, error) { return a.String(), nil }
+
+// Scan sets *a from a column of text, as [ParseArea] does, or from a whole number of
+// base units. On an error *a is unchanged.
+func (a *Area) Scan(src any) error {
+	v, err := kindArea.scan(src)
+	if err == nil {
+		*a = Area(v)
+	}
+	return err
 }

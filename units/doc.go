@@ -1,16 +1,18 @@
-// Package units holds lengths, areas, masses and electric powers exactly: it reads what people write,
-// converts without loss, rounds to a step, and prints for people.
+// Package units holds exact lengths, areas, masses and electric powers. It reads
+// what people write, converts without loss, rounds to a step and prints for people.
 //
-// [Length], [Area], [Mass] and [Power] are whole numbers of a small base unit (nm, μm², ng, mW),
-// as [time.Duration] is of nanoseconds. An inch is 25,400,000 nm by definition, so a foot, a yard,
-// a millimeter and a sixty-fourth of an inch are all exact, and they add up without rounding.
-// Multiply by a unit to write one down, and compare with == and <:
+// [Length], [Area], [Mass] and [Power] are whole numbers of a small base unit
+// (nm, μm², ng, mW), as [time.Duration] counts nanoseconds. An inch is
+// 25,400,000 nm by definition, so a foot, a yard, a millimeter and 1/64 in are all
+// exact and add up without rounding. To write a value, multiply by a unit:
 //
 //	height := 7*units.Foot + 6*units.Inch
 //
-// As with any integer, a sum or product beyond the range of the type wraps;
-// what is dressed here is thousands of times smaller than that.
-// Two lengths multiplied with * are not an area: [AreaOf] makes one.
+// All four types are comparable with == and <, and their zero value is zero. As with
+// any integer, a sum or product beyond the range wraps; nothing that is dressed here
+// comes near it. Two lengths multiplied with * are not an area: use [AreaOf].
+//
+// Begin with [Length], [ParseLength], [Length.Format] and [Length.In].
 //
 // # Reading
 //
@@ -21,20 +23,19 @@
 //	number   = digits | [ digits ] "." digits | [ digits ] fraction
 //	fraction = digits "/" digits | "½" | "⅓" | "¼" | "¾" | "⅝" | ...
 //
-// All of these hold:
-//   - Every number has a unit, zero too: a bare number does not say whether it is feet or inches.
-//   - The sign, + or -, is in front and holds for the whole: -7 ft 6 in is 90 inches below nothing.
-//   - Units fall in size, and each part is less than one of the unit before it. 7 ft 14 in is refused,
-//     since it is likelier a slip than a length; and so is 7 3/2 in.
-//   - Only the last part has decimals or a fraction. (ISO 8601 has the same rule for durations.)
-//   - Upper and lower case are the same, except that a capital M before W or g would say mega,
-//     so MW and Mg are refused.
-//   - Space may stand around the value and between its words. In place of that space one hyphen may stand
-//     before a digit, a letter or ½, with no space on either side: 7-1/2 in, 7'-6", 9-ft.
+// The rules:
+//   - Every number has a unit, zero too: nothing says whether a bare number is feet or inches.
+//   - The sign, + or -, comes first and applies to the whole: -7 ft 6 in is -90 in.
+//   - Each unit is smaller than the one before it, and each part less than one of it.
+//     7 ft 14 in and 7 3/2 in are refused: they are more likely slips than lengths.
+//   - Only the last part has decimals or a fraction.
+//   - Case does not matter, except that MW and Mg are refused, since a capital M means mega.
+//   - Spaces may stand around the value and between its words. A hyphen may replace a
+//     space before a digit, a letter or ½: 7-1/2 in, 7'-6", 9-ft.
 //   - A period may follow a word: ft., sq. in.
-//   - There is no comma and no exponent, since 7,500 is two different numbers to two readers.
+//   - There is no comma and no exponent: readers disagree on what 7,500 means.
 //
-// The units, also in full and in the plural (foot, feet, metres, pounds, kilowatts):
+// The units, which may also be spelled out (foot, feet, metres, pounds, kilowatts):
 //
 //	length   yd (yds), ft, in, m, cm, mm, um (µm), nm
 //	         ' ’ ′ for feet, " ” ″ or two foot marks for inches
@@ -42,7 +43,7 @@
 //	mass     lb (lbs), oz, kg, g, mg, ng
 //	power    kW, W, mW
 //
-// These texts, among others, are read, and printed by String as beside them:
+// Examples of what is read, with what String prints for it:
 //
 //	7 ft 6 in        7 ft 6 in
 //	7ft6in           7 ft 6 in
@@ -89,32 +90,33 @@
 //	"9999999999 m" out of range
 //	"7777...7777"  too long
 //
-// The last one is of 65 digits. Inches need their mark: 7'6 is refused, since it may be 7.6 ft or a slip, and 7'6" is read.
+// The last one has 65 digits. Inches need their mark: 7'6" is read and 7'6 is refused,
+// since it may mean 7.6 ft.
 //
 // # Printing
 //
-// String is exact, whatever the value: what it prints is read back as the same value. It prints feet and inches
-// down to 1/64 in, whole square inches, whole ounces; what is none of these it prints in metric decimals.
-// MarshalText and AppendText give the same text, so a value in JSON, in a flag (see [flag.FlagSet.TextVar])
-// or in a file of settings reads as a person would write it. A database column of 64-bit integers holds the base units.
+// String is exact: Parse returns the same value from it. It prints feet and inches down
+// to 1/64 in, whole square inches and whole ounces, and everything else in metric
+// decimals. MarshalText and AppendText return the same text, so a value in JSON, in a
+// flag (see [flag.FlagSet.TextVar]) or in a configuration file reads as a person would
+// write it. A database column may hold that text, or a whole number of base units.
 //
-// Format rounds: to a step such as a sixteenth of an inch, and in a [Style] such as [InFeet].
+// Format rounds to a step, such as 1/16 in, and prints in a [Style], such as [InFeet].
 //
 // # Rounding
 //
-// There is one rule: to the nearest, and of two as near, to the one away from zero.
-// It holds for what is read with more digits than the base unit has, for Round, for Format,
-// for Decimal, for [AreaOf], for [FromFloat] and for [FromDecimal]. Ceil goes up and Floor goes down, also below zero.
-// What does not fit is an error, never the largest value and never a wrapped one.
+// There is one rule: to the nearest, and halfway goes away from zero. It applies to
+// Parse, Round, Format, Decimal, [AreaOf], [FromFloat] and [FromDecimal]. Ceil rounds
+// up and Floor down, below zero too. A value that does not fit is an error.
 //
 // # Converting
 //
-// In divides by a unit and gives a float64. It is the float64 nearest to the true quotient
-// while value and unit are below 2⁵³ base units (9007 km, 9007 m², 9007 kg), and within 2⁻⁵² of it, relatively, beyond.
-// Decimal gives a decimal of up to 64 places. [FromFloat] and [FromDecimal] go the other way;
-// FromFloat(l.In(unit), unit) is l again while l is below 2⁵¹ base units.
+// In divides by a unit and returns the nearest float64, as long as both are below 2⁵³
+// base units (9007 km, 9007 m², 9007 kg); beyond that it is within 2⁻⁵² of the exact
+// quotient. Decimal returns up to 64 decimal places. [FromFloat] and [FromDecimal]
+// convert back; FromFloat(l.In(unit), unit) is l while l is below 2⁵¹ base units.
 //
-// The conversions are exact by definition, and those marked ≈ are rounded here to ten places:
+// Conversions are exact by definition; those marked ≈ are rounded to ten places here:
 //
 //	1 in    =          2.54 cm
 //	1 ft    =            12 in

@@ -225,22 +225,22 @@ func Example_sql() {
 	db := sql.OpenDB(&oneRow{})
 	defer db.Close()
 
-	_, err := db.Exec("INSERT INTO trees (room, height_nm) VALUES (?, ?)", "ticket hall", 9*units.Foot)
+	_, err := db.Exec("INSERT INTO trees (room, height) VALUES (?, ?)", "ticket hall", 9*units.Foot)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	var room string
 	var height units.Length
-	err = db.QueryRow("SELECT room, height_nm FROM trees").Scan(&room, &height)
+	err = db.QueryRow("SELECT room, height FROM trees").Scan(&room, &height)
 	fmt.Println(room, height, err)
 
-	var nanometers int64
-	err = db.QueryRow("SELECT room, height_nm FROM trees").Scan(&room, &nanometers)
-	fmt.Println(room, nanometers, err)
+	var text string
+	err = db.QueryRow("SELECT room, height FROM trees").Scan(&room, &text)
+	fmt.Println(room, text, err)
 	// Output:
 	// ticket hall 9 ft <nil>
-	// ticket hall 2743200000 <nil>
+	// ticket hall 9 ft <nil>
 }
 
 // oneRow is a driver whose database holds the row that was inserted last.

@@ -1,9 +1,12 @@
 package units
 
-import "github.com/shopspring/decimal"
+import (
+	"database/sql/driver"
+
+	"github.com/shopspring/decimal"
+)
 
 // A Mass is a mass as a whole number of nanograms. In the trade it is called weight, and weighed on a scale.
-// The zero value is no mass, and == tells whether two masses are equal.
 // It holds from -9,223,372 kg to 9,223,372 kg; as with any integer, a sum beyond that wraps.
 type Mass int64
 
@@ -22,15 +25,14 @@ const (
 )
 
 // ParseMass returns the mass that s gives, such as 3 lb 4 oz, 3.5 lbs, 12 ounces or 1.5 kg.
-// The package documentation has the grammar.
-// What is finer than a nanogram is rounded to the nearest, half away from zero.
-// It returns an error if s is not a mass with a unit; the errors that it wraps are listed as variables of this package.
+// For the grammar, see Reading above. The result is rounded to the nearest nanogram.
+// Its errors wrap [ErrSyntax], [ErrName] or [ErrRange].
 func ParseMass(s string) (Mass, error) {
 	v, err := parse(kindMass, s)
 	return Mass(v), err
 }
 
-// MustParseMass is [ParseMass] for constants in programs and tests. It panics if s is refused.
+// MustParseMass is [ParseMass] for constants and tests. It panics on an error.
 func MustParseMass(s string) Mass {
 	m, err := ParseMass(s)
 	if err != nil {
@@ -43,24 +45,21 @@ func MustParseMass(s string) Mass {
 //   - a whole number of ounces in pounds and ounces: 3 lb 4 oz, 0 lb;
 //   - any other in the largest of kg, g and mg that it reaches: 1.5 kg.
 //
-// A minus in front holds for the whole. For a rounded form see [Mass.Format].
+// A minus sign applies to the whole. For a rounded form see [Mass.Format].
 func (m Mass) String() string { return kindMass.string(int64(m)) }
 
-// Format returns m for people to read, rounded to the nearest multiple of step, half away from zero.
-// It carries decimals: as many as tell one multiple of step from the next, and one or two more
-// if that makes all of them exact. Trailing zeros are omitted.
-// If step is not positive, or style is no style, Format returns Mass.String.
+// Format returns m rounded to the nearest multiple of step. See [Length.Format].
 func (m Mass) Format(style Style, step Mass) string {
 	return kindMass.format(int64(m), style, int64(step))
 }
 
-// AppendText appends the text of [Mass.String] to b. The error is always nil.
+// AppendText appends [Mass.String] to b. The error is always nil.
 func (m Mass) AppendText(b []byte) ([]byte, error) { return kindMass.append(b, int64(m)), nil }
 
-// MarshalText returns the text of [Mass.String], so that JSON, flags and configuration files hold it. The error is always nil.
+// MarshalText returns [Mass.String]. The error is always nil.
 func (m Mass) MarshalText() ([]byte, error) { return kindMass.append(nil, int64(m)), nil }
 
-// UnmarshalText sets *m to what [ParseMass] reads in text. On error it leaves *m as it was.
+// UnmarshalText sets *m to what [ParseMass] returns. On an error *m is unchanged.
 func (m *Mass) UnmarshalText(text []byte) error {
 	v, err := parse(kindMass, string(text[:min(len(text), maxText+1)]))
 	if err == nil {
@@ -69,33 +68,41 @@ func (m *Mass) UnmarshalText(text []byte) error {
 	return err
 }
 
-// In returns m divided by unit, so m.In(Pound) is m in pounds.
-// See the package documentation for its precision. It panics if unit is 0, as integer division does.
+// In returns m divided by unit, so m.In(Pound) is m in pounds. See [Length.In].
 func (m Mass) In(unit Mass) float64 { return kindMass.in(int64(m), int64(unit)) }
 
-// Decimal returns m divided by unit, rounded to that many decimal places, half away from zero.
-// It returns an error wrapping [ErrRange] if unit is 0 or places is not from 0 to 64.
+// Decimal returns m divided by unit, rounded to a number of decimal places. See [Length.Decimal].
 func (m Mass) Decimal(unit Mass, places int) (decimal.Decimal, error) {
 	return kindMass.decimal(int64(m), int64(unit), places)
 }
 
-// Round returns the multiple of step nearest to m; of two as near, the one away from zero.
-// It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
+// Round returns the multiple of step nearest to m. See [Length.Round].
 func (m Mass) Round(step Mass) (Mass, error) {
 	v, err := kindMass.round(wayRound, int64(m), int64(step))
 	return Mass(v), err
 }
 
-// Ceil returns the least multiple of step that is not less than m.
-// It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
+// Ceil returns the least multiple of step that is not less than m. See [Length.Ceil].
 func (m Mass) Ceil(step Mass) (Mass, error) {
 	v, err := kindMass.round(wayCeil, int64(m), int64(step))
 	return Mass(v), err
 }
 
-// Floor returns the greatest multiple of step that is not more than m.
-// It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
+// Floor returns the greatest multiple of step that is not more than m. See [Length.Floor].
 func (m Mass) Floor(step Mass) (Mass, error) {
 	v, err := kindMass.round(wayFloor, int64(m), int64(step))
 	return Mass(v), err
+}
+
+// Value returns [Mass.String], so that a database column of text holds m.
+func (m Mass) Value() (driver.Value, error) { return m.String(), nil }
+
+// Scan sets *m from a column of text, as [ParseMass] does, or from a whole number of
+// base units. On an error *m is unchanged.
+func (m *Mass) Scan(src any) error {
+	v, err := kindMass.scan(src)
+	if err == nil {
+		*m = Mass(v)
+	}
+	return err
 }
