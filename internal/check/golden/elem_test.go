@@ -11,8 +11,14 @@ var elemFunctions = []struct {
 	name string
 	f    func(float64) float64
 }{
-	{"asinh", elem.Asinh}, {"cbrt", elem.Cbrt}, {"cosh", elem.Cosh}, {"exp", elem.Exp}, {"log", elem.Log}, {"sin", elem.Sin},
-	{"cosine", func(x float64) float64 { _, c := elem.Sincos(x); return c }}, {"sine", func(x float64) float64 { s, _ := elem.Sincos(x); return s }},
+	{"asinh", elem.Asinh},
+	{"cbrt", elem.Cbrt},
+	{"cosh", elem.Cosh},
+	{"exp", elem.Exp},
+	{"log", elem.Log},
+	{"sin", elem.Sin},
+	{"cosine", func(x float64) float64 { _, c := elem.Sincos(x); return c }},
+	{"sine", func(x float64) float64 { s, _ := elem.Sincos(x); return s }},
 	{"sinh", elem.Sinh},
 }
 

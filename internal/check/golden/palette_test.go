@@ -39,8 +39,10 @@ func palettePage(p *page) {
 			p.add("apart %s %s = %s", a, b, num(color(a).Difference(color(b))))
 		}
 	}
-	for _, text := range []string{"crimson", "Forest Green", "forestgreen", " NAVY ", "#0f0", "#B22222", "#b2222", "#gggggg", "", "red red", "rebeccapurple", "grey", "gray",
-		"aqua", "cyan", "#12345678", "tinsel", "0f0"} {
+	for _, text := range []string{
+		"crimson", "Forest Green", "forestgreen", " NAVY ", "#0f0", "#B22222", "#b2222", "#gggggg", "", "red red", "rebeccapurple", "grey", "gray",
+		"aqua", "cyan", "#12345678", "tinsel", "0f0",
+	} {
 		p.add("read color %q = %s", text, or(palette.Color.String)(palette.ParseColor(text)))
 	}
 	shares(p)

@@ -58,12 +58,19 @@ func layouts() []placement.Layout {
 // boards are lists of pieces to hang.
 func boards() [][]placement.Piece {
 	mixed := []placement.Piece{
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("4 in"), Color: "x"}, Count: 5}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("3 in"), Color: "y"}, Count: 8},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "c", Size: length("2 in"), Color: "x"}, Count: 13}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "d", Size: length("60 mm")}, Count: 6}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "e", Color: "z"}, Count: 9},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("4 in"), Color: "x"}, Count: 5},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("3 in"), Color: "y"}, Count: 8},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "c", Size: length("2 in"), Color: "x"}, Count: 13},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "d", Size: length("60 mm")}, Count: 6},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "e", Color: "z"}, Count: 9},
 	}
 	return [][]placement.Piece{
-		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a"}, Count: 30}}, {{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("2 1/2 in")}, Count: 12}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("2 in")}, Count: 12}}, mixed,
-		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("1 ft")}, Count: 400}}, {}, {{Item: shopping.Item{Kind: shopping.Ornament, Type: "a"}, Count: 1}},
+		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a"}, Count: 30}},
+		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("2 1/2 in")}, Count: 12}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("2 in")}, Count: 12}},
+		mixed,
+		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("1 ft")}, Count: 400}},
+		{},
+		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a"}, Count: 1}},
 		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("3 in"), Color: "x"}, Count: 7}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("3 in"), Color: "x"}, Count: 7}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "c", Size: length("3 in"), Color: "y"}, Count: 7}},
 	}
 }
@@ -83,7 +90,8 @@ func placementPage(p *page) {
 			p.add("places of %s on %s = %s", board(pieces), text, or(series(hung(pieces)))(l.Places(pieces)))
 		}
 		for _, w := range []placement.Winding{
-			{Spacing: length("10 in"), Step: length("1 ft")}, {Spacing: length("6 in"), Step: length("4 in"), Drape: sizing.Drape{Span: length("1 ft"), Sag: length("3 in")}},
+			{Spacing: length("10 in"), Step: length("1 ft")},
+			{Spacing: length("6 in"), Step: length("4 in"), Drape: sizing.Drape{Span: length("1 ft"), Sag: length("3 in")}},
 			{Spacing: length("100 ft"), Step: length("2 in")},
 		} {
 			p.add("winding every %s drape %s %s step %s on %s = %s", nm(w.Spacing), nm(w.Drape.Span), nm(w.Drape.Sag), nm(w.Step), text, or(func(seq iter.Seq[placement.Position]) string { return series(at)(slices.Collect(seq)) })(l.Wind(w)))

@@ -10,8 +10,10 @@ import (
 )
 
 // heights are those of the trees.
-var heights = []string{"1 ft", "2 ft", "25 in", "3 ft", "4 ft 6 in", "5 ft", "5 ft 11 in", "6 ft", "6 ft 6 in", "7 ft", "7 ft 6 in", "2.3 m", "8 ft", "9 ft", "10 ft",
-	"12 ft", "15 ft", "20 ft 1/64 in", "32 ft", "50 ft", "99 ft 11 in", "100 ft"}
+var heights = []string{
+	"1 ft", "2 ft", "25 in", "3 ft", "4 ft 6 in", "5 ft", "5 ft 11 in", "6 ft", "6 ft 6 in", "7 ft", "7 ft 6 in", "2.3 m", "8 ft", "9 ft", "10 ft",
+	"12 ft", "15 ft", "20 ft 1/64 in", "32 ft", "50 ft", "99 ft 11 in", "100 ft",
+}
 
 // tapers and exposures are the classes of shape, and how much of the way round is dressed.
 var (

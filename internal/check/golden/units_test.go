@@ -41,8 +41,10 @@ func unitsPage(p *page) {
 		"4.8 W", "1.5 kW", "40 mW", "7 watts", "0 W", "0.0005 W", "0.0004 W", "-1 W", "1440 W", "1 kW 200 W", "9223372036854775807 mW", "9223372036854775808 mW",
 		"1 MW", "5", "5 V",
 	})
-	few := []int64{0, 1, -1, 2, 7, 999, 1_000_000, 25_399_999, 25_400_000, 304_800_000, -304_800_001, 2_286_000_000, 914_400_000_000, 453_592_370_000,
-		-28_349_523_125, math.MaxInt64, math.MinInt64}
+	few := []int64{
+		0, 1, -1, 2, 7, 999, 1_000_000, 25_399_999, 25_400_000, 304_800_000, -304_800_001, 2_286_000_000, 914_400_000_000, 453_592_370_000,
+		-28_349_523_125, math.MaxInt64, math.MinInt64,
+	}
 	convert(p, "length", nm, few, []units.Length{units.Nanometer, units.Millimeter, units.Inch / 16, units.Inch, units.Foot, units.Yard, units.Meter, 7 * units.Foot})
 	convert(p, "area", um2, few, []units.Area{units.SquareMicrometer, units.SquareInch, units.SquareFoot, units.SquareMeter})
 	convert(p, "mass", ng, few, []units.Mass{units.Nanogram, units.Gram, units.Ounce, units.Pound, units.Kilogram})
