@@ -46,22 +46,22 @@ func AreaOf(width, height Length) (Area, error) {
 
 func areaOfError(width, height Length) error {
 	return &Error{
-		Func: "units.AreaOf", Field: "width and height", Value: width.String() + " by " + height.String(),
+		Func: "units.AreaOf", Field: "width", Value: width.String() + " by " + height.String(),
 		Want: "an area from " + kindArea.limits(), Err: ErrRange,
 	}
 }
 
-// ParseArea returns the area that s gives, such as 12 sq ft, 12.5 ft², 12 square feet 72 square inches or 2 m2.
+// ParseArea returns the area that text gives, such as 12 sq ft, 12.5 ft², 12 square feet 72 square inches or 2 m2.
 // For the grammar, see Reading above. The result is rounded to the nearest square micrometer.
 // Its errors wrap [ErrSyntax], [ErrName] or [ErrRange].
-func ParseArea(s string) (Area, error) {
-	v, err := parse(kindArea, s)
+func ParseArea(text string) (Area, error) {
+	v, err := parse(kindArea, text)
 	return Area(v), err
 }
 
 // MustParseArea is [ParseArea] for constants and tests. It panics on an error.
-func MustParseArea(s string) Area {
-	a, err := ParseArea(s)
+func MustParseArea(text string) Area {
+	a, err := ParseArea(text)
 	if err != nil {
 		panic(err)
 	}

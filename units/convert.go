@@ -15,48 +15,48 @@ type Quantity interface {
 	Length | Area | Mass | Power
 }
 
-// FromFloat returns v units, so FromFloat(7.5, Foot) is 7 ft 6 in. The product v·unit is computed as a
+// FromFloat returns value times unit, so FromFloat(7.5, Foot) is 7 ft 6 in. The product is computed as a
 // float64 and rounded to a whole number of base units (nm, μm², ng, mW), half away from zero;
 // it is at most one base unit off while it is below 2⁵³ of them (9007 km, 9007 m², 9007 kg).
-// It returns an error wrapping [ErrRange] if v is NaN or infinite, unit is 0, or the result does not fit.
-func FromFloat[Q Quantity](v float64, unit Q) (Q, error) {
+// It returns an error wrapping [ErrRange] if value is NaN or infinite, unit is 0, or the result does not fit.
+func FromFloat[Q Quantity](value float64, unit Q) (Q, error) {
 	k := kindOf(unit)
 	if unit == 0 {
 		return 0, k.unitError("FromFloat")
 	}
-	p := math.Round(v * float64(unit))
+	p := math.Round(value * float64(unit))
 	if !(p >= -1<<63 && p < 1<<63) { // NaN too
 		return 0, &Error{
-			Func: "units.FromFloat", Field: "value", Value: strconv.FormatFloat(v, 'g', -1, 64),
+			Func: "units.FromFloat", Field: "value", Value: strconv.FormatFloat(value, 'g', -1, 64),
 			Want: k.limits() + " in that unit", Err: ErrRange,
 		}
 	}
 	return Q(p), nil
 }
 
-// FromDecimal returns d units, so FromDecimal of 7.5 and [Foot] is 7 ft 6 in. The product d·unit is exact
+// FromDecimal returns value times unit, so FromDecimal of 7.5 and [Foot] is 7 ft 6 in. The product is exact
 // and then rounded to a whole number of base units (nm, μm², ng, mW), half away from zero.
 // It returns an error wrapping [ErrRange] if unit is 0 or the result does not fit.
-func FromDecimal[Q Quantity](d decimal.Decimal, unit Q) (Q, error) {
+func FromDecimal[Q Quantity](value decimal.Decimal, unit Q) (Q, error) {
 	k := kindOf(unit)
 	if unit == 0 {
 		return 0, k.unitError("FromDecimal")
 	}
-	// d is below 10 to the power of top and, unless it is 0, at least a tenth of that. A unit is from 1 to 1<<63.
+	// value is below 10 to the power of top and, unless it is 0, at least a tenth of that. A unit is from 1 to 1<<63.
 	// Outside these bounds the answer is known, and an exponent of a billion is never written out.
-	top := int64(d.NumDigits()) + int64(d.Exponent())
+	top := int64(value.NumDigits()) + int64(value.Exponent())
 	switch {
-	case d.IsZero() || top < -20:
+	case value.IsZero() || top < -20:
 		return 0, nil
 	case top <= 20:
-		p := d.Mul(decimal.NewFromInt(int64(unit))).Round(0).BigInt()
+		p := value.Mul(decimal.NewFromInt(int64(unit))).Round(0).BigInt()
 		if p.IsInt64() {
 			return Q(p.Int64()), nil
 		}
 	}
-	text := d.Coefficient().String() + "e" + strconv.Itoa(int(d.Exponent()))
-	if d.Exponent() <= 0 {
-		text = d.String()
+	text := value.Coefficient().String() + "e" + strconv.Itoa(int(value.Exponent()))
+	if value.Exponent() <= 0 {
+		text = value.String()
 	}
 	return 0, &Error{
 		Func: "units.FromDecimal", Field: "value", Value: clip(text),

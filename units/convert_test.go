@@ -513,7 +513,7 @@ func TestAreaOf(t *testing.T) {
 		{1_000_000_000 * Meter, 100_000 * Yard}, // too large
 	} {
 		got, err := AreaOf(tt.w, tt.h)
-		want := `units.AreaOf: width and height "` + tt.w.String() + ` by ` + tt.h.String() +
+		want := `units.AreaOf: width "` + tt.w.String() + ` by ` + tt.h.String() +
 			`": out of range: want an area from -9223372.036854775808 m² to 9223372.036854775807 m²`
 		checkRefused(t, got, err, want)
 	}

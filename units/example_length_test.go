@@ -193,7 +193,7 @@ func ExampleParseStyle() {
 	fmt.Println(err)
 	// Output:
 	// 2.29 m <nil>
-	// units.ParseStyle: style "cubits": unknown name: want feet and inches, feet, inches, yards or metric
+	// units.ParseStyle: text "cubits": unknown name: want feet and inches, feet, inches, yards or metric
 }
 
 func ExampleStyle_String() {

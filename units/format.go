@@ -25,17 +25,17 @@ var styleNames = [numStyles]string{"feet and inches", "feet", "inches", "yards",
 
 // ParseStyle returns the style of a name: feet and inches, feet, inches, yards or
 // metric, in upper or lower case. Any other text is an error wrapping [ErrName].
-func ParseStyle(s string) (Style, error) {
+func ParseStyle(text string) (Style, error) {
 	for i, name := range styleNames {
-		if len(s) <= maxText && strings.EqualFold(strings.TrimSpace(s), name) {
+		if len(text) <= maxText && strings.EqualFold(strings.TrimSpace(text), name) {
 			return Style(i), nil
 		}
 	}
-	return 0, styleError("ParseStyle", clip(s))
+	return 0, styleError("ParseStyle", "text", clip(text))
 }
 
-func styleError(fn, value string) error {
-	return &Error{Func: "units." + fn, Field: "style", Value: value, Want: "feet and inches, feet, inches, yards or metric", Err: ErrName}
+func styleError(fn, field, value string) error {
+	return &Error{Func: "units." + fn, Field: field, Value: value, Want: "feet and inches, feet, inches, yards or metric", Err: ErrName}
 }
 
 // String returns the name that [ParseStyle] reads. A value that is no style reads
@@ -51,7 +51,7 @@ func (s Style) String() string {
 // that is no style is an error wrapping [ErrName].
 func (s Style) MarshalText() ([]byte, error) {
 	if s >= numStyles {
-		return nil, styleError("Style.MarshalText", s.String())
+		return nil, styleError("Style.MarshalText", "style", s.String())
 	}
 	return []byte(styleNames[s]), nil
 }

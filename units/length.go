@@ -32,17 +32,17 @@ func (l Length) Feet() float64 { return l.In(Foot) }
 // Inches returns l in inches, as precise as [Length.In].
 func (l Length) Inches() float64 { return l.In(Inch) }
 
-// ParseLength returns the length that s gives, such as 7 ft 6 in, 7'6", 7 1/2 ft, 90in or 2.3 m.
+// ParseLength returns the length that text gives, such as 7 ft 6 in, 7'6", 7 1/2 ft, 90in or 2.3 m.
 // For the grammar, see Reading above. The result is rounded to the nearest nanometer.
 // Its errors wrap [ErrSyntax], [ErrName] or [ErrRange].
-func ParseLength(s string) (Length, error) {
-	v, err := parse(kindLength, s)
+func ParseLength(text string) (Length, error) {
+	v, err := parse(kindLength, text)
 	return Length(v), err
 }
 
 // MustParseLength is [ParseLength] for constants and tests. It panics on an error.
-func MustParseLength(s string) Length {
-	l, err := ParseLength(s)
+func MustParseLength(text string) Length {
+	l, err := ParseLength(text)
 	if err != nil {
 		panic(err)
 	}

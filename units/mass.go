@@ -24,17 +24,17 @@ const (
 	Pound     Mass = 16 * Ounce
 )
 
-// ParseMass returns the mass that s gives, such as 3 lb 4 oz, 3.5 lbs, 12 ounces or 1.5 kg.
+// ParseMass returns the mass that text gives, such as 3 lb 4 oz, 3.5 lbs, 12 ounces or 1.5 kg.
 // For the grammar, see Reading above. The result is rounded to the nearest nanogram.
 // Its errors wrap [ErrSyntax], [ErrName] or [ErrRange].
-func ParseMass(s string) (Mass, error) {
-	v, err := parse(kindMass, s)
+func ParseMass(text string) (Mass, error) {
+	v, err := parse(kindMass, text)
 	return Mass(v), err
 }
 
 // MustParseMass is [ParseMass] for constants and tests. It panics on an error.
-func MustParseMass(s string) Mass {
-	m, err := ParseMass(s)
+func MustParseMass(text string) Mass {
+	m, err := ParseMass(text)
 	if err != nil {
 		panic(err)
 	}

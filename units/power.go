@@ -22,17 +22,17 @@ const (
 	Kilowatt  Power = 1_000 * Watt
 )
 
-// ParsePower returns the power that s gives, such as 175 W, 4.8 watts or 1.5 kW.
+// ParsePower returns the power that text gives, such as 175 W, 4.8 watts or 1.5 kW.
 // For the grammar, see Reading above. The result is rounded to the nearest milliwatt.
 // Its errors wrap [ErrSyntax], [ErrName] or [ErrRange].
-func ParsePower(s string) (Power, error) {
-	v, err := parse(kindPower, s)
+func ParsePower(text string) (Power, error) {
+	v, err := parse(kindPower, text)
 	return Power(v), err
 }
 
 // MustParsePower is [ParsePower] for constants and tests. It panics on an error.
-func MustParsePower(s string) Power {
-	p, err := ParsePower(s)
+func MustParsePower(text string) Power {
+	p, err := ParsePower(text)
 	if err != nil {
 		panic(err)
 	}
