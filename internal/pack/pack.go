@@ -23,9 +23,12 @@ type Bin struct {
 
 // A Filled is one bin and what is in it.
 type Filled struct {
-	Bin  int   // which kind
-	Take []int // how many of each item
+	Bin  int    // which kind
+	Take []Part // in the order of the items
 }
+
+// A Part is a number of pieces of one item, at least 1.
+type Part struct{ Item, Count int }
 
 const maxSearched = 400 // pieces; with more, no search for fewer bins is made
 
@@ -45,14 +48,14 @@ func Fewest(items []Item, bins []Bin, work *int64) (filled []Filled, bound int) 
 	for i := range order {
 		order[i] = i
 	}
-	best := firstFit(items, bins, order, true)
+	best := firstFit(items, bins, order, true, work)
 	try := func(with []load) {
 		if with != nil && len(with) < len(best) {
 			best = with
 		}
 	}
 	if len(best) > bound {
-		try(firstFit(items, bins, order, false))
+		try(firstFit(items, bins, order, false, work))
 	}
 	if len(bins) > 1 && len(best) > bound {
 		bound = mixed(items, bins, bound, len(best), work)
@@ -74,7 +77,7 @@ func Fewest(items []Item, bins []Bin, work *int64) (filled []Filled, bound int) 
 		if len(best) > bound {
 			sorted := slices.Clone(order)
 			slices.SortStableFunc(sorted, by)
-			try(firstFit(items, bins, sorted, false))
+			try(firstFit(items, bins, sorted, false, work))
 		}
 	}
 	pieces := 0
@@ -102,6 +105,7 @@ func Fewest(items []Item, bins []Bin, work *int64) (filled []Filled, bound int) 
 		}
 	}
 	for _, l := range best {
+		slices.SortFunc(l.take, func(a, b Part) int { return cmp.Compare(a.Item, b.Item) })
 		filled = append(filled, Filled{Bin: smallest(bins, l), Take: l.take})
 	}
 	return filled, bound
@@ -109,7 +113,7 @@ func Fewest(items []Item, bins []Bin, work *int64) (filled []Filled, bound int) 
 
 // A load is what is in one bin, whichever kind it is.
 type load struct {
-	take   []int
+	take   []Part
 	pieces int
 	weight int64
 	size   int64
@@ -131,8 +135,9 @@ func (l load) with(i Item, bins []Bin) int {
 	return most
 }
 
+// add puts n pieces of the i-th item into the load, which has none of it.
 func (l *load) add(items []Item, i, n int) {
-	l.take[i] += n
+	l.take = append(l.take, Part{i, n})
 	l.pieces += n
 	l.weight += int64(n) * items[i].Weight
 	l.size = max(l.size, items[i].Size)
@@ -154,8 +159,8 @@ func smallest(bins []Bin, l load) int {
 }
 
 // firstFit puts the items, in their order, each into the first bin with room for it, or only into the last
-// one if last is set.
-func firstFit(items []Item, bins []Bin, order []int, last bool) []load {
+// one if last is set. It returns nil if that takes more than work, which it does not where last is set.
+func firstFit(items []Item, bins []Bin, order []int, last bool, work *int64) []load {
 	var loads []load
 	for _, i := range order {
 		left := items[i].Count
@@ -164,8 +169,11 @@ func firstFit(items []Item, bins []Bin, order []int, last bool) []load {
 			from = max(0, len(loads)-1)
 		}
 		for k := from; left > 0; k++ {
+			if *work -= int64(len(bins)); *work < 0 && !last {
+				return nil
+			}
 			if k == len(loads) {
-				loads = append(loads, load{take: make([]int, len(items))})
+				loads = append(loads, load{})
 			}
 			if n := min(left, loads[k].with(items[i], bins)); n > 0 {
 				loads[k].add(items, i, n)
@@ -318,7 +326,7 @@ func (s *search) run() (found []load, whole bool) {
 // item puts what is left of the k-th item in order into the bins from the given one on: as many as fit
 // first, then one fewer, and so on.
 func (s *search) item(k, left, from int) bool {
-	if *s.work--; *s.work < 0 {
+	if *s.work -= int64(len(s.bins)); *s.work < 0 {
 		s.stopped = true
 		return false
 	}
@@ -334,7 +342,7 @@ func (s *search) item(k, left, from int) bool {
 	}
 	opened := from == len(s.loads)
 	if opened {
-		s.loads = append(s.loads, load{take: make([]int, len(s.items))})
+		s.loads = append(s.loads, load{})
 	}
 	l := &s.loads[from]
 	was := *l
@@ -345,17 +353,15 @@ func (s *search) item(k, left, from int) bool {
 	}
 	for n := fits; n >= lowest && !s.stopped; n-- {
 		l = &s.loads[from] // they may have moved
-		l.pieces, l.weight, l.size = was.pieces, was.weight, was.size
+		*l = was
 		if n > 0 {
 			l.add(s.items, i, n)
 		}
 		if s.item(k, left-n, from+1) {
 			return true
 		}
-		s.loads[from].take[i] -= n
 	}
-	l = &s.loads[from]
-	l.pieces, l.weight, l.size = was.pieces, was.weight, was.size
+	s.loads[from] = was
 	if opened {
 		s.loads = s.loads[:from]
 	}

@@ -13,11 +13,12 @@ func valid(t *testing.T, items []Item, bins []Bin, filled []Filled, bound int) {
 	for _, f := range filled {
 		b := bins[f.Bin]
 		pieces, weight := 0, int64(0)
-		for i, n := range f.Take {
+		for _, part := range f.Take {
+			i, n := part.Item, part.Count
 			counts[i] += n
 			pieces += n
 			weight += int64(n) * items[i].Weight
-			if n < 0 || n > 0 && items[i].Size > b.Size {
+			if n < 1 || items[i].Size > b.Size {
 				t.Fatalf("%d of %+v in %+v", n, items[i], b)
 			}
 		}
@@ -65,7 +66,7 @@ func TestOrder(t *testing.T) {
 	items := []Item{{10, 1, 3}, {10, 2, 3}, {4, 1, 3}}
 	work := int64(1_000_000)
 	filled, _ := Fewest(items, []Bin{{12, 3, 100}, {6, 3, 100}}, &work)
-	want := []Filled{{0, []int{10, 2, 0}}, {0, []int{0, 8, 4}}}
+	want := []Filled{{0, []Part{{0, 10}, {1, 2}}}, {0, []Part{{1, 8}, {2, 4}}}}
 	if !slices.EqualFunc(filled, want, func(a, b Filled) bool { return a.Bin == b.Bin && slices.Equal(a.Take, b.Take) }) {
 		t.Errorf("%v, want %v", filled, want)
 	}
@@ -152,7 +153,7 @@ func TestHouse(t *testing.T) {
 		for range 2 + r.IntN(12) {
 			items = append(items, Item{1 + r.IntN(14), int64(200 + r.IntN(1800)), int64(200 + 50*r.IntN(9))})
 		}
-		work := int64(200_000)
+		work := int64(600_000)
 		filled, bound := Fewest(items, bins, &work)
 		valid(t, items, bins, filled, bound)
 		if len(filled) == bound {

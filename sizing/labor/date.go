@@ -1,0 +1,100 @@
+package labor
+
+import (
+	"fmt"
+	"strconv"
+
+	"example.com/fircone/units"
+)
+
+// A Date is a day of the Gregorian calendar from 0001-01-01 to 9999-12-31, counted from 1 for the
+// first of them, so d+7 is a week after d. The zero value is no date. == tells whether two
+// dates are equal, and < which comes first. There is no time of day and no zone.
+//
+// Source: the count is the Rata Die of E. M. Reingold, N. Dershowitz, Calendrical
+// Calculations, Cambridge 1997 (from memory).
+type Date int32
+
+// lastDate is 9999-12-31.
+const lastDate Date = 3_652_059
+
+// ParseDate returns the date of a text such as 2026-11-28, the extended form of ISO 8601: four
+// digits of year, two of month, two of day. Any other text, and a day that its month does not have, is an error
+// wrapping [units.ErrSyntax].
+func ParseDate(s string) (Date, error) {
+	var parts [3]int
+	ok := len(s) == 10 && s[4] == '-' && s[7] == '-'
+	if ok {
+		for i, digits := range [...]string{s[:4], s[5:7], s[8:]} {
+			n, err := strconv.ParseUint(digits, 10, 16)
+			ok = ok && err == nil
+			parts[i] = int(n)
+		}
+	}
+	year, month, day := parts[0], parts[1], parts[2]
+	if !ok || year < 1 || month < 1 || month > 12 || day < 1 || day > monthDays(year, month) {
+		c := checker{fn: "ParseDate"}
+		c.fail(units.ErrSyntax, "text", s, "a day such as 2026-11-28")
+		return 0, c.err
+	}
+	for m := 1; m < month; m++ {
+		day += monthDays(year, m)
+	}
+	return Date(yearDays(year-1) + day), nil
+}
+
+// yearDays returns the days in the first so many years.
+func yearDays(years int) int { return 365*years + years/4 - years/100 + years/400 }
+
+// monthDays returns the days of a month.
+func monthDays(year, month int) int {
+	switch month {
+	case 2:
+		return yearDays(year) - yearDays(year-1) - 337
+	case 4, 6, 9, 11:
+		return 30
+	}
+	return 31
+}
+
+// String returns the date as [ParseDate] reads it, or "no date" for a value that is none.
+func (d Date) String() string {
+	if d < 1 || d > lastDate {
+		return "no date"
+	}
+	year := int(d)/366 + 1 // no later than the year of d
+	for yearDays(year) < int(d) {
+		year++
+	}
+	day := int(d) - yearDays(year-1)
+	month := 1
+	for ; day > monthDays(year, month); month++ {
+		day -= monthDays(year, month)
+	}
+	return fmt.Sprintf("%04d-%02d-%02d", year, month, day)
+}
+
+// MarshalText returns [Date.String]. A value that is no date is an error wrapping [units.ErrRange].
+func (d Date) MarshalText() ([]byte, error) {
+	c := checker{fn: "Date.MarshalText"}
+	if c.date("date", d); c.err != nil {
+		return nil, c.err
+	}
+	return []byte(d.String()), nil
+}
+
+// UnmarshalText sets d to what [ParseDate] returns for text. On an error d is left as it was.
+func (d *Date) UnmarshalText(text []byte) error {
+	v, err := ParseDate(string(text))
+	if err == nil {
+		*d = v
+	}
+	return err
+}
+
+// date checks a date.
+func (c *checker) date(field string, d Date) {
+	if d < 1 || d > lastDate {
+		c.fail(units.ErrRange, field, strconv.Itoa(int(d)), "0001-01-01 to 9999-12-31")
+	}
+}

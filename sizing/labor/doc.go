@@ -1,0 +1,2 @@
+// Package labor says what the work takes and costs.
+package labor

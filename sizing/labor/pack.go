@@ -1,0 +1,276 @@
+package labor
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.com/fircone/internal/pack"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+// A Box is a kind of carton that the house has. There are as many of each as it takes.
+type Box struct {
+	Name  string       `json:"name"`            // what the house calls it, "12-cell box"
+	Cells int          `json:"cells"`           // how many pieces it takes, one in a cell, 1 to 10,000
+	Cell  units.Length `json:"cell,omitempty"`  // the largest piece that a cell takes, up to 100 ft; 0 is a box without dividers, which takes any size and nothing fragile
+	Limit units.Mass   `json:"limit,omitempty"` // the most weight in it, up to twice Lift; 0 is Lift
+}
+
+// A Thing is so much of one item to pack.
+type Thing struct {
+	Item     shopping.Item     `json:"item"`              // what it is; a size of 0 goes into any cell
+	Room     string            `json:"room,omitempty"`    // where it hung; what is left over has a room of its own, such as "spares"
+	Quantity shopping.Quantity `json:"quantity"`          // pieces, or strands of one length; a length alone is one piece
+	Weight   units.Mass        `json:"weight,omitempty"`  // of one piece, up to 200 lb
+	Fragile  bool              `json:"fragile,omitempty"` // packed apart from what is not, and only in cells
+}
+
+// A Packing is the cartons for what was taken down.
+type Packing struct {
+	Cartons []Carton `json:"cartons"`         // room by room
+	Bound   int      `json:"bound"`           // no packing has fewer; equal to the number of Cartons if that is proved the fewest
+	Loose   []Thing  `json:"loose,omitempty"` // what fits into none of the boxes by itself
+}
+
+// A Carton is one box and what is in it.
+type Carton struct {
+	Box    string     `json:"box"`    // which kind
+	Things []Thing    `json:"things"` // all of one room, by kind, type, color and size
+	Weight units.Mass `json:"weight"` // of the things, without the box
+	People int        `json:"people"` // 1, or 2 if Weight is over the house's Lift
+	Label  string     `json:"label"`  // "3 of 7, ticket hall, 14 crimson stars, 3 in"
+}
+
+const (
+	maxThings  = 1_000
+	maxPacked  = 10_000 // pieces
+	maxBoxes   = 20
+	maxPiece   = 200 * units.Pound
+	maxPacking = 10_000_000 // steps
+)
+
+// Pack returns the fewest cartons for things, and their labels. A carton holds things of one room, fragile ones
+// apart from the others, one piece in a cell, and no more weight than its limit. The rooms come in the order of things; in a room
+// they are packed by kind, type, color and size, and keep that order where it costs no carton. The smallest box that will do is taken.
+//
+// The answer is exact, and Bound says so by being equal to the number of cartons, wherever the cells alone or the
+// weight alone decide, and mostly else; the search ends after 10,000,000 steps, which take under a second.
+//
+// It returns an error wrapping [units.ErrRange], [units.ErrSyntax] or [units.ErrName] for a field out of its range,
+// [units.ErrFit] for a quantity that is no number of pieces, and [units.ErrDuplicate] for two boxes of one
+// name. At most 1,000 things with 10,000 pieces together, and 20 boxes.
+//
+// Source: what is packed with what is common practice, and so is a cell a quarter to half an inch wider than the ball (from memory); how much a person lifts is a house rate. Carry by the label on the carton and by
+// what the person can bear.
+func (r Rates) Pack(things []Thing, boxes []Box) (Packing, error) {
+	c := &checker{fn: "Rates.Pack"}
+	if r.Lift <= 0 || r.Lift > 100*units.Pound {
+		c.fail(units.ErrRange, "/lift", r.Lift.String(), "more than 0 lb, to 100 lb")
+	}
+	things, bins := c.things(things), r.bins(c, boxes)
+	if c.err != nil {
+		return Packing{}, c.err
+	}
+	var p Packing
+	work := int64(maxPacking)
+	for len(things) > 0 { // a room, and what is fragile or not
+		n := 1
+		for n < len(things) && things[n].Room == things[0].Room && things[n].Fragile == things[0].Fragile {
+			n++
+		}
+		r.packGroup(&p, things[:n], boxes, bins, &work)
+		things = things[n:]
+	}
+	for i := range p.Cartons {
+		p.Cartons[i].Label = p.Cartons[i].label(i+1, len(p.Cartons))
+	}
+	return p, nil
+}
+
+// things checks things, and returns those that there are in the order of packing.
+func (c *checker) things(things []Thing) []Thing {
+	if len(things) > maxThings {
+		c.fail(units.ErrRange, "/things", strconv.Itoa(len(things)), "at most 1,000 things")
+		return nil
+	}
+	var all []Thing
+	rooms := map[string]int{}
+	pieces := 0
+	for i, t := range things {
+		if !c.item(at("/things", i, "item"), t.Item) {
+			return nil
+		}
+		c.text(at("/things", i, "room"), t.Room, true)
+		c.quantity(at("/things", i, "quantity"), t.Item.Kind, t.Quantity)
+		if t.Weight < 0 || t.Weight > maxPiece {
+			c.fail(units.ErrRange, at("/things", i, "weight"), t.Weight.String(), "0 lb to 200 lb")
+		}
+		if t.Quantity.Pieces == 0 && t.Quantity.Length > 0 {
+			t.Quantity.Pieces = 1
+		}
+		if pieces += t.Quantity.Pieces; pieces > maxPacked {
+			c.fail(units.ErrRange, at("/things", i, "quantity"), t.Quantity.String(), "at most 10,000 pieces in all")
+		}
+		if c.err != nil {
+			return nil
+		}
+		if _, ok := rooms[t.Room]; !ok {
+			rooms[t.Room] = len(rooms)
+		}
+		if t.Quantity.Pieces > 0 {
+			all = append(all, t)
+		}
+	}
+	slices.SortStableFunc(all, func(a, b Thing) int {
+		fragile := 0
+		if a.Fragile != b.Fragile {
+			fragile = 1
+			if b.Fragile {
+				fragile = -1
+			}
+		}
+		return cmp.Or(cmp.Compare(rooms[a.Room], rooms[b.Room]), fragile, cmp.Compare(a.Item.Kind, b.Item.Kind),
+			cmp.Compare(a.Item.Type, b.Item.Type), cmp.Compare(a.Item.Color, b.Item.Color), cmp.Compare(a.Item.Size, b.Item.Size))
+	})
+	return all
+}
+
+// bins checks boxes, and returns them for the search.
+func (r Rates) bins(c *checker, boxes []Box) []pack.Bin {
+	if len(boxes) > maxBoxes {
+		c.fail(units.ErrRange, "/boxes", strconv.Itoa(len(boxes)), "at most 20 boxes")
+	}
+	var bins []pack.Bin
+	for i, b := range boxes {
+		c.text(at("/boxes", i, "name"), b.Name, false)
+		if slices.ContainsFunc(boxes[:i], func(o Box) bool { return o.Name == b.Name }) {
+			c.fail(units.ErrDuplicate, at("/boxes", i, "name"), b.Name, "a box of its own name")
+		}
+		c.whole(at("/boxes", i, "cells"), b.Cells, 1, maxPacked)
+		c.length(at("/boxes", i, "cell"), b.Cell, maxHeight)
+		if b.Limit < 0 || b.Limit > 2*r.Lift {
+			c.fail(units.ErrRange, at("/boxes", i, "limit"), b.Limit.String(), "0 lb to "+(2*r.Lift).String()+", which two people lift")
+		}
+		if c.err != nil {
+			return nil
+		}
+		bin := pack.Bin{Cells: b.Cells, Size: int64(b.Cell), Limit: int64(b.Limit)}
+		if b.Cell == 0 {
+			bin.Size = int64(maxHeight)
+		}
+		if b.Limit == 0 {
+			bin.Limit = int64(r.Lift)
+		}
+		bins = append(bins, bin)
+	}
+	return bins
+}
+
+// packGroup packs things of one room, all fragile or all not.
+func (r Rates) packGroup(p *Packing, things []Thing, boxes []Box, bins []pack.Bin, work *int64) {
+	var kinds []int // of the boxes that take them
+	var some []pack.Bin
+	for i, b := range bins {
+		if !things[0].Fragile || boxes[i].Cell > 0 {
+			kinds, some = append(kinds, i), append(some, b)
+		}
+	}
+	var packed []Thing
+	var items []pack.Item
+	for _, t := range things {
+		i := pack.Item{Count: t.Quantity.Pieces, Weight: int64(t.Weight), Size: int64(t.Item.Size)}
+		if !slices.ContainsFunc(some, func(b pack.Bin) bool { return b.Fits(i) }) {
+			p.Loose = append(p.Loose, t)
+			continue
+		}
+		packed, items = append(packed, t), append(items, i)
+	}
+	if len(items) == 0 {
+		return
+	}
+	filled, bound := pack.Fewest(items, some, work)
+	p.Bound += bound
+	for _, f := range filled {
+		carton := Carton{Box: boxes[kinds[f.Bin]].Name, People: 1}
+		for _, part := range f.Take {
+			t := packed[part.Item]
+			t.Quantity.Pieces = part.Count
+			carton.Things = append(carton.Things, t)
+			carton.Weight += units.Mass(part.Count) * t.Weight
+		}
+		if carton.Weight > r.Lift {
+			carton.People = 2
+		}
+		p.Cartons = append(p.Cartons, carton)
+	}
+}
+
+// label returns the text for the carton's label.
+func (c Carton) label(number, of int) string {
+	parts := make([]string, len(c.Things))
+	for i, t := range c.Things {
+		parts[i] = t.contents()
+	}
+	text := strconv.Itoa(number) + " of " + strconv.Itoa(of) + ", "
+	if room := c.Things[0].Room; room != "" {
+		text += room + ", "
+	}
+	text += strings.Join(parts, "; ")
+	if c.Things[0].Fragile {
+		text += "; fragile"
+	}
+	if c.People > 1 {
+		text += "; two people"
+	}
+	return text
+}
+
+// contents returns "14 crimson stars, 3 in", "27 picks" or "3 strands of garland, 6 ft".
+func (t Thing) contents() string {
+	n, i := t.Quantity.Pieces, t.Item
+	noun, kind := strings.TrimPrefix(i.Kind.Count(n), strconv.Itoa(n)+" "), true
+	if i.Kind == shopping.Ornament && i.Type != "" {
+		noun, kind = plural(i.Type, n), false // a star says that it is an ornament
+	}
+	if i.Color != "" {
+		noun = i.Color + " " + noun
+	}
+	if t.Quantity.Length > 0 {
+		noun = plural("strand", n) + " of " + noun
+	}
+	text := strconv.Itoa(n) + " " + noun
+	if kind && i.Type != "" {
+		text += ", " + i.Type
+	}
+	if t.Quantity.Length > 0 {
+		text += ", " + t.Quantity.Length.String()
+	}
+	if i.Size > 0 {
+		text += ", " + i.Size.String()
+	}
+	return text
+}
+
+// plural returns a noun for n pieces.
+func plural(noun string, n int) string {
+	if n == 1 {
+		return noun
+	}
+	last := noun[len(noun)-1]
+	before := byte(' ')
+	if len(noun) > 1 {
+		before = noun[len(noun)-2]
+	}
+	switch {
+	case last == 'y' && !strings.ContainsRune("aeiou", rune(before)):
+		return noun[:len(noun)-1] + "ies"
+	case strings.ContainsRune("sxz", rune(last)) || last == 'h' && (before == 's' || before == 'c'):
+		return noun + "es"
+	case 'a' <= last && last <= 'z' || last >= 0x80:
+		return noun + "s"
+	}
+	return noun // "ball 1"
+}

@@ -1,0 +1,291 @@
+package labor
+
+import (
+	"strconv"
+	"strings"
+
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
+)
+
+// An Option is one way in which a client can have the job, with its price. The lines add up to
+// Total, and Deposit is a part of it.
+type Option struct {
+	Name    string          `json:"name"`    // "consultation", "done for you", "goods only"
+	Lines   []Line          `json:"lines"`   // goods, then work, then travel; after each its discount and its tax
+	Total   decimal.Decimal `json:"total"`   // the sum of the prices of all lines
+	Deposit decimal.Decimal `json:"deposit"` // due with the order; what is left is Total less Deposit
+	Places  int             `json:"places"`  // the decimal places to print
+}
+
+// A Line is one line of an option.
+type Line struct {
+	Kind  string          `json:"kind"`            // "goods", "work", "travel", "discount" or "tax"
+	Text  string          `json:"text"`            // what it is for
+	Basis string          `json:"basis,omitempty"` // for the house: how the price comes about
+	Cost  decimal.Decimal `json:"cost,omitzero"`   // for the house: what the goods cost
+	Price decimal.Decimal `json:"price"`           // what the client pays for it; below zero for a discount
+}
+
+const (
+	maxMoney  = 1_000_000     // a price
+	maxCosts  = 1_000_000_000 // what goods cost
+	maxVisits = 1_000         // visits
+	places64  = 64            // bytes of a line's text
+	sheet     = 76            // characters in a line
+	priceAt   = 12            // characters that a price takes
+)
+
+// Quote returns what the job costs, as three options:
+//
+//	consultation   the fee, and one visit
+//	done for you   the goods, the work of all tasks, and so many visits
+//	goods only     the goods
+//
+// The goods are the packs of the list, not the pieces that are hung; what the list's total has beyond its purchases, such as
+// delivery, is a line of its own. Tasks are those of [Rates.Tasks], with those of [Rates.TakeDown] if the
+// house takes down as well; there is a line for each room. The prices are
+//
+//	goods     cost · (1 + Markup)
+//	work      minutes · people / 60 · Hourly, of a room together
+//	travel    visits · Travel
+//	discount  Discount of the goods, of the work and of the travel
+//	tax       of what is left of each of them
+//	deposit   Deposit of the total
+//
+// Each of these is computed exactly and then rounded to Places, half away from zero; totals are sums of rounded prices, so
+// every column adds up as printed. More goods, more tasks or a higher rate never cost less.
+//
+// It returns an error wrapping [units.ErrRange] or [units.ErrSyntax] for a field out of its range, and
+// [units.ErrFit] for a list whose purchases cost more than its total.
+//
+// A quote is arithmetic. Which tax there is on what, and what a contract must say, is for an accountant or a lawyer.
+//
+// Source: the parts of a quote are common practice.
+func (r Rates) Quote(goods shopping.List, tasks []Task, visits int) ([]Option, error) {
+	c := &checker{fn: "Rates.Quote"}
+	c.decimal("/markup", r.Markup, maxRate)
+	c.decimal("/hourly", r.Hourly, maxMoney)
+	c.decimal("/consult", r.Consult, maxMoney)
+	c.decimal("/travel", r.Travel, maxMoney)
+	c.decimal("/goodsTax", r.GoodsTax, 100)
+	c.decimal("/workTax", r.WorkTax, 100)
+	c.decimal("/travelTax", r.TravelTax, 100)
+	c.decimal("/discount", r.Discount, 100)
+	c.decimal("/deposit", r.Deposit, 100)
+	c.whole("/places", r.Places, 0, maxPlaces)
+	c.tasks(tasks)
+	c.whole("visits", visits, 0, maxVisits)
+	rest := c.goods(goods)
+	if c.err != nil {
+		return nil, c.err
+	}
+
+	var bought []Line
+	for _, p := range goods.Purchases {
+		if len(p.Buys) == 0 {
+			continue
+		}
+		packs := make([]string, len(p.Buys))
+		for i, b := range p.Buys {
+			packs[i] = strconv.Itoa(b.Packs) + " x " + b.Offer.Name
+		}
+		bought = append(bought, r.sold(p.Item.String()+", "+strings.Join(packs, ", "), p.Cost))
+	}
+	if !rest.IsZero() {
+		bought = append(bought, r.sold("delivery and the like", rest))
+	}
+	work := r.worked(tasks)
+	travel := func(visits int) []Line {
+		return []Line{{
+			Kind: "travel", Text: countOf(visits, "visit"), Basis: strconv.Itoa(visits) + " at " + r.Travel.String(),
+			Price: r.round(r.Travel.Mul(decimal.NewFromInt(int64(visits)))),
+		}}
+	}
+	fee := []Line{{Kind: "work", Text: "consultation", Basis: "the fee of " + r.Consult.String(), Price: r.round(r.Consult)}}
+	return []Option{
+		r.option("consultation", nil, fee, travel(1)),
+		r.option("done for you", bought, work, travel(visits)),
+		r.option("goods only", bought, nil, nil),
+	}, nil
+}
+
+// goods checks a list, and returns what its total has beyond the purchases.
+func (c *checker) goods(l shopping.List) decimal.Decimal {
+	if len(l.Purchases) > maxNeeds {
+		c.fail(units.ErrRange, "/goods/purchases", strconv.Itoa(len(l.Purchases)), "at most 5,000 purchases")
+	}
+	sum := decimal.Zero
+	for i, p := range l.Purchases {
+		if c.err != nil {
+			return decimal.Zero
+		}
+		list := at("/goods/purchases", i, "")
+		c.item(list+"/item", p.Item)
+		c.decimal(list+"/cost", p.Cost, maxCosts)
+		for j, b := range p.Buys {
+			c.whole(at(list+"/buys", j, "packs"), b.Packs, 1, maxPieces)
+			c.text(at(list+"/buys", j, "offer")+"/name", b.Offer.Name, false)
+		}
+		if c.err == nil {
+			sum = sum.Add(p.Cost)
+		}
+	}
+	c.decimal("/goods/total", l.Total, maxCosts)
+	if c.err == nil && sum.GreaterThan(l.Total) {
+		c.fail(units.ErrFit, "/goods/total", l.Total.String(), sum.String()+" or more, as the purchases come to")
+	}
+	if c.err != nil {
+		return decimal.Zero
+	}
+	return l.Total.Sub(sum)
+}
+
+// round rounds money to the places of the currency.
+func (r Rates) round(d decimal.Decimal) decimal.Decimal { return d.Round(int32(r.Places)) }
+
+// percent returns so many percent of d, rounded.
+func (r Rates) percent(percent, d decimal.Decimal) decimal.Decimal {
+	return r.round(d.Mul(percent).Shift(-2))
+}
+
+// sold returns the line of goods that cost so much.
+func (r Rates) sold(text string, cost decimal.Decimal) Line {
+	l := Line{Kind: "goods", Text: text, Cost: cost, Basis: "cost " + r.money(cost)}
+	if !r.Markup.IsZero() {
+		l.Basis += ", and " + r.Markup.String() + " %"
+	}
+	l.Price = r.round(cost.Mul(decimal.NewFromInt(100).Add(r.Markup)).Shift(-2))
+	return l
+}
+
+// worked returns a line for each room and for putting up and taking down, in the order in which they come.
+func (r Rates) worked(tasks []Task) []Line {
+	type group struct {
+		room string
+		down bool
+	}
+	minutes := map[group]int64{}
+	var order []group
+	for _, t := range tasks {
+		g := group{t.Room, t.Down}
+		if _, ok := minutes[g]; !ok {
+			order = append(order, g)
+		}
+		minutes[g] += int64(t.Minutes) * int64(t.People)
+	}
+	var lines []Line
+	for _, g := range order {
+		l := Line{Kind: "work", Text: "putting up"}
+		if g.down {
+			l.Text = "taking down and packing"
+		}
+		if g.room != "" {
+			l.Text = g.room + ", " + l.Text
+		}
+		n := minutes[g]
+		l.Basis = minutesText(int(n)) + " at " + r.money(r.Hourly) + " an hour"
+		l.Price = r.Hourly.Mul(decimal.NewFromInt(n)).DivRound(decimal.NewFromInt(60), int32(r.Places))
+		lines = append(lines, l)
+	}
+	return lines
+}
+
+// option returns goods, work and travel with their discounts and taxes.
+func (r Rates) option(name string, goods, work, travel []Line) Option {
+	o := Option{Name: name, Places: r.Places}
+	for _, part := range []struct {
+		name  string
+		lines []Line
+		tax   decimal.Decimal
+	}{{"goods", goods, r.GoodsTax}, {"work", work, r.WorkTax}, {"travel", travel, r.TravelTax}} {
+		sum := decimal.Zero
+		for _, l := range part.lines {
+			sum = sum.Add(l.Price)
+		}
+		o.Lines = append(o.Lines, part.lines...)
+		if len(part.lines) == 0 {
+			continue
+		}
+		if !r.Discount.IsZero() {
+			off := r.percent(r.Discount, sum)
+			o.Lines = append(o.Lines, Line{Kind: "discount", Text: "discount of " + r.Discount.String() + " % on the " + part.name, Basis: "of " + r.money(sum), Price: off.Neg()})
+			sum = sum.Sub(off)
+		}
+		if !part.tax.IsZero() {
+			o.Lines = append(o.Lines, Line{Kind: "tax", Text: "tax of " + part.tax.String() + " % on the " + part.name, Basis: "of " + r.money(sum), Price: r.percent(part.tax, sum)})
+		}
+	}
+	for _, l := range o.Lines {
+		o.Total = o.Total.Add(l.Price)
+	}
+	o.Deposit = r.percent(r.Deposit, o.Total)
+	return o
+}
+
+// money returns d with the places of the currency, or all that it has.
+func (r Rates) money(d decimal.Decimal) string {
+	if d.Equal(d.Truncate(int32(r.Places))) {
+		return d.StringFixed(int32(r.Places))
+	}
+	return d.String()
+}
+
+// Client returns the option as a client sees it: without the costs and the bases of its lines.
+func (o Option) Client() Option {
+	lines := make([]Line, len(o.Lines))
+	for i, l := range o.Lines {
+		lines[i] = Line{Kind: l.Kind, Text: l.Text, Price: l.Price}
+	}
+	o.Lines = lines
+	return o
+}
+
+// String returns the option as a sheet of lines of at most 76 characters: what each line is for and its price, the total, the deposit and the balance.
+// A line that has a basis has it below; that of [Option.Client] is for the client.
+func (o Option) String() string {
+	var b strings.Builder
+	places := int32(max(0, min(o.Places, maxPlaces)))
+	row := func(text string, price decimal.Decimal) {
+		value := price.StringFixed(places)
+		for {
+			room := sheet - priceAt
+			head := text
+			if len([]rune(text)) > room {
+				cut := strings.LastIndexByte(string([]rune(text)[:room+1]), ' ')
+				if cut <= 2 {
+					cut = len(string([]rune(text)[:room]))
+				}
+				head = text[:cut]
+				b.WriteString(head + "\n")
+				text = "  " + strings.TrimLeft(text[cut:], " ")
+				continue
+			}
+			b.WriteString(head + strings.Repeat(" ", max(1, sheet-len([]rune(head))-len(value))) + value + "\n")
+			return
+		}
+	}
+	b.WriteString(o.Name + "\n")
+	for _, l := range o.Lines {
+		row("  "+l.Text, l.Price)
+		if l.Basis != "" {
+			b.WriteString("    " + l.Basis + "\n")
+		}
+	}
+	row("total", o.Total)
+	if !o.Deposit.IsZero() {
+		row("  deposit", o.Deposit)
+		row("  balance", o.Total.Sub(o.Deposit))
+	}
+	return b.String()
+}
+
+// countOf returns "1 visit" or "2 visits".
+func countOf(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return strconv.Itoa(n) + " " + what + "s"
+}
