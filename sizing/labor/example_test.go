@@ -278,8 +278,8 @@ func ExampleTask_String() {
 	// ticket hall: hang 84 ornaments, 0 ft to 6 ft: 1 h 40 min
 }
 
-// By hand: the waiting room takes 118 min of one person and the mantel 90, 208 in all: no less than 104 for two. The lights of 41 min are one
-// person's, and the mantel's 90 the other's from then on or before. With shaping of 18 min on both sides, 18 and then 90 are 108; all on the tree by one is 118.
+// By hand: the waiting room takes 118 min of one person and the mantel 90: 208 in all, no less than 104 for two. Shaping on both sides takes
+// 18; then one goes on with 41 + 21 + 20 = 82 and the other with the mantel: 18 + 90 = 108. That nothing is shorter is what the search proves.
 func ExampleRates_Schedule() {
 	r := labor.StartingRates()
 	tasks, err := r.Tasks(station()[1:])

@@ -1,0 +1,12 @@
+package labor_test
+
+import (
+	"testing"
+
+	"example.com/fircone/internal/charts"
+)
+
+// Every chart in the package documentation is the output of an Example.
+func TestDocIsExampleOutput(t *testing.T) {
+	charts.InDoc(t, "Example_day", "Example_quote", "Example_cartons", "Example_dates")
+}
