@@ -21,11 +21,11 @@ const lastDate Date = 3_652_059
 // ParseDate returns the date of a text such as 2026-11-28, the extended form of ISO 8601: four
 // digits of year, two of month, two of day. Any other text, and a day that its month does not have, is an error
 // wrapping [units.ErrSyntax].
-func ParseDate(s string) (Date, error) {
+func ParseDate(text string) (Date, error) {
 	var parts [3]int
-	ok := len(s) == 10 && s[4] == '-' && s[7] == '-'
+	ok := len(text) == 10 && text[4] == '-' && text[7] == '-'
 	if ok {
-		for i, digits := range [...]string{s[:4], s[5:7], s[8:]} {
+		for i, digits := range [...]string{text[:4], text[5:7], text[8:]} {
 			n, err := strconv.ParseUint(digits, 10, 16)
 			ok = ok && err == nil
 			parts[i] = int(n)
@@ -34,7 +34,7 @@ func ParseDate(s string) (Date, error) {
 	year, month, day := parts[0], parts[1], parts[2]
 	if !ok || year < 1 || month < 1 || month > 12 || day < 1 || day > monthDays(year, month) {
 		c := checker{fn: "ParseDate"}
-		c.fail(units.ErrSyntax, "text", s, "a day such as 2026-11-28")
+		c.fail(units.ErrSyntax, "text", text, "a day such as 2026-11-28")
 		return 0, c.err
 	}
 	for m := 1; m < month; m++ {

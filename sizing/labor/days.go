@@ -12,8 +12,8 @@ import (
 
 // A Day is what has to be done on a date.
 type Day struct {
-	Date Date   `json:"date"`
-	Text string `json:"text"` // "order garland"
+	Date Date   `json:"date"` // when
+	Text string `json:"text"` // what, "order garland"
 }
 
 // maxStay is the most days from the day it stands to the day it comes down.

@@ -6,6 +6,7 @@ import (
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/labor"
 	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
@@ -18,6 +19,7 @@ var packageFunctions = []any{
 	palette.Apportion, palette.CommonPractice, palette.MustParseColor, palette.ParseColor,
 	palette.ParseFinish, palette.ParseSwatch,
 	sizing.ArcDegrees, sizing.CommonLook, sizing.CommonPractice, sizing.MixOf, sizing.ParseExposure, sizing.ParseTaper, sizing.Topper,
+	labor.Cautions, labor.NextStock, labor.ParseDate, labor.StartingRates,
 	placement.ParseAngle,
 	shopping.Left, shopping.ParseItem, shopping.ParseKind, shopping.ParseQuantity,
 	units.AreaOf, units.FromDecimal[units.Length], units.FromFloat[units.Mass], units.MustParseArea, units.MustParseLength, units.MustParseMass,
@@ -49,6 +51,12 @@ var samples = []any{
 	lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: 5 * units.Watt, EndToEnd: 3},
 	lights.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40, PerKWh: decimal.RequireFromString("0.119")},
 	sizing.Full,
+	true, []shopping.Owned{{Item: pick, Quantity: shopping.Quantity{Pieces: 2}}},
+	work, []labor.Task{{Room: "ticket hall", Kind: shopping.Pick, Quantity: shopping.Quantity{Pieces: 7}, Height: 7 * units.Foot, Minutes: 12, People: 2, Ladder: true}, {Minutes: 3, People: 1}},
+	[]labor.Thing{{Item: ball, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 30}, Weight: units.Ounce, Fragile: true}, {Item: pick, Quantity: shopping.Quantity{Pieces: 7}}},
+	[]labor.Box{{Name: "small", Cells: 12, Cell: 4 * units.Inch, Limit: 30 * units.Pound}, {Name: "open", Cells: 60}},
+	[]labor.Carton{{Things: []labor.Thing{{Fragile: true}}, People: 2}},
+	labor.Date(739_948), labor.Option{Lines: []labor.Line{{Text: "picks", Price: decimal.NewFromInt(3)}}},
 	placement.Layout{Tree: tree, Facing: 30 * placement.Degree},
 	[]placement.Piece{{Item: ball, Count: 7}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "star"}, Count: 3}},
 	placement.Winding{Spacing: 10 * units.Inch, Step: 6 * units.Inch},
@@ -88,6 +96,10 @@ var (
 	tree = sizing.Tree{Height: 7 * units.Foot, Base: 4 * units.Foot, BareTip: 6 * units.Inch, Handle: 3 * units.Inch}
 	ball = shopping.Item{Kind: shopping.Ornament, Type: "ball", Color: "red", Size: 3 * units.Inch}
 	pick = shopping.Item{Kind: shopping.Pick}
+	work = []labor.Work{
+		{Room: "ticket hall", Height: 9 * units.Foot, Artificial: true, Needs: []shopping.Need{{Item: pick, Quantity: shopping.Quantity{Pieces: 27}}, {Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: 81 * units.Foot}}}},
+		{Room: "tea room", Height: 54 * units.Inch, From: 4 * units.Foot, Mantel: true},
+	}
 	shop = shopping.Shop{
 		Offers: []shopping.Offer{
 			{Item: pick, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: decimal.NewFromInt(9), Shelf: shopping.Left(8)},
@@ -106,6 +118,7 @@ var (
 var usual = map[string]any{
 	"spacing": 10 * units.Inch, "garland": 30 * units.Foot, "length": 30 * units.Foot, "perFoot": 12 * units.Ounce, "at": 6 * units.Inch, "along": 20 * units.Inch,
 	"span": 3 * units.Foot, "degrees": 200.0, "step": units.Inch, "unit": units.Inch, "places": 2, "total": 49, "percent": 50, "pieces": 8,
+	"labor.ParseDate.text": "2026-11-28", "labor.Date.UnmarshalText.text": []byte("2026-11-28"), "labor.Rates.Days.minutes": 282,
 	"mantel.ParseLook.s": "traditional", "mantel.ParseSide.s": "left", "palette.ParseColor.text": "crimson", "palette.MustParseColor.text": "crimson",
 	"palette.ParseFinish.text": "shiny", "palette.ParseSwatch.text": "barn red=#7c0a02:shiny", "sizing.ParseExposure.s": "200 degrees",
 	"sizing.ParseTaper.s": "slim", "placement.ParseAngle.s": "37.5°", "shopping.ParseItem.s": "picks", "shopping.ParseKind.s": "picks", "units.ParseStyle.s": "metric", "units.Style.UnmarshalText.text": []byte("metric"), "mantel.Mantel.FindDrops.garland": 14 * units.Foot,
