@@ -91,7 +91,7 @@ func functionsOf(t *testing.T) []function {
 		for i := range f.call.Type().NumIn() {
 			param := f.params[min(i, len(f.params)-1)]
 			v, ok := pool[f.call.Type().In(i)]
-			for _, key := range []string{f.name + "." + param, param} {
+			for _, key := range []string{f.name + "." + param, f.name, param} {
 				if s, special := usual[key]; special && reflect.TypeOf(s).AssignableTo(f.call.Type().In(i)) {
 					v, ok = reflect.ValueOf(s), true
 					break
