@@ -97,9 +97,6 @@ func (k kind) format(v int64, style Style, step int64) string {
 	if style == InMetric {
 		x.small = metricUnit(mag, d.metric)
 	}
-	if x.small.size == 0 {
-		return k.string(v)
-	}
 	var buf [64]byte
 	b := buf[:0]
 	if v < 0 && mag != 0 {
