@@ -9,7 +9,11 @@ import (
 
 // The same 10,000 pieces into the same four colors.
 func benchmarkBox(b *testing.B) (Rules, Palette, []Piece) {
-	return CommonPractice(), mustPalette(b, "crimson,forestgreen,gold:metal,ivory"), randomBox(10_000, 7)
+	box := randomBox(10_000, 7)
+	for i := range box {
+		box[i].Finish = Matte // the library knows no metals
+	}
+	return CommonPractice(), mustPalette(b, "crimson,forestgreen,gold:metal,ivory"), box
 }
 
 func BenchmarkSort(b *testing.B) {
@@ -17,6 +21,20 @@ func BenchmarkSort(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		if _, err := r.Sort(p, box); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkSortAndRead is the box sorted, and the palette read on a fir in all views.
+func BenchmarkSortAndRead(b *testing.B) {
+	r, p, box := benchmarkBox(b)
+	fir := swatches("fir")[0]
+	for b.Loop() {
+		if _, err := r.Sort(p, box); err != nil {
+			b.Fatal(err)
+		}
+		if _, err := r.Read(p, fir); err != nil {
 			b.Fatal(err)
 		}
 	}
@@ -95,20 +113,20 @@ func BenchmarkLab(b *testing.B) {
 }
 
 func BenchmarkRead(b *testing.B) {
-	r := CommonPractice()
+	r, fir := CommonPractice(), swatches("fir")[0]
 	p := mustPalette(b, "crimson,forestgreen,gold:metal,ivory")
 	for b.Loop() {
-		if _, err := r.Read(p); err != nil {
+		if _, err := r.Read(p, fir); err != nil {
 			b.Fatal(err)
 		}
 	}
 }
 
 func BenchmarkSuggest(b *testing.B) {
-	r := CommonPractice()
+	r, fir, shelf := CommonPractice(), swatches("fir")[0], swatches("navy", "plum", "teal", "white")
 	p := mustPalette(b, "crimson,forestgreen,gold:metal")
 	for b.Loop() {
-		if _, err := r.Suggest(p); err != nil {
+		if _, err := r.Suggest(p, fir, shelf); err != nil {
 			b.Fatal(err)
 		}
 	}

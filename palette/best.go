@@ -13,12 +13,12 @@ const maxBest = 4
 
 // Best returns the palette of at most four of the colors in the box (or r.Limit, if
 // that is fewer) that keeps the most pieces, with the box sorted into it. A piece is
-// kept if it is within r.Fit of a swatch, and any two swatches are at least r.Apart
+// kept if it fits a swatch, as [Rules.Match] has it, and any two swatches are at least r.Apart
 // apart. The answer is exact: no other such palette keeps more. Among those that keep as
 // many, it has the fewest colors, and then the ones that come first in the box.
 //
 // The swatches stand in the order of the pieces they keep, the most first, so that the
-// shares go to the colors that are there. Each is called by the CSS name of its color,
+// shares go to the colors that are there. Each is called by the name of its color,
 // or by its #rrggbb where it has none, and has the finish of the first piece of it.
 //
 // The box has 1 to 200 entries; it returns an [units.Error] wrapping [units.ErrRange] for any
@@ -38,7 +38,7 @@ func (r Rules) Best(box []Piece) (Sorting, error) {
 	if len(box) == 0 {
 		return Sorting{}, rangeError(fn, "box", 0, "1 to 200 entries")
 	}
-	if err := checkBox(fn, box, maxBestPieces); err != nil {
+	if err := checkBox(fn, "box", box, maxBestPieces); err != nil {
 		return Sorting{}, err
 	}
 
@@ -53,10 +53,7 @@ func (r Rules) Best(box []Piece) (Sorting, error) {
 	var p Palette
 	for _, i := range best {
 		c := s.color[i]
-		name := c.Name()
-		if name == "" {
-			name = c.String()
-		}
+		name := nameOf(c, s.finish[i])
 		p.swatch[p.n] = Swatch{name, c, s.finish[i]}
 		p.n++
 	}
@@ -71,6 +68,22 @@ func (r Rules) Best(box []Piece) (Sorting, error) {
 		ranked.swatch[i] = p.swatch[j]
 	}
 	return r.sort(ranked, box), nil
+}
+
+// nameOf returns the name of a color, of the metal if it is that, or else its #rrggbb.
+func nameOf(c Color, f Finish) string {
+	if f&Metal != 0 {
+		for i := range metals {
+			if metals[i].color == c {
+				return metals[i].name
+			}
+		}
+	}
+	name := c.Name()
+	if named, err := parseColor("", name, f); err != nil || named != c {
+		return c.String()
+	}
+	return name
 }
 
 // A set is a set of up to maxBestPieces colors.
@@ -88,7 +101,7 @@ func (s *set) union(t *set) set {
 }
 
 // A search looks for the sets of colors that keep the most. Equal colors of the box
-// are one color here.
+// are one color here, metals, and those whose finish nobody says, apart from the rest.
 type search struct {
 	color  []Color
 	finish []Finish
@@ -102,14 +115,19 @@ type search struct {
 
 func newSearch(r Rules, box []Piece) *search {
 	s := new(search)
-	at := make(map[Color]int, len(box))
+	type look struct {
+		color       Color
+		metal, open bool
+	}
+	at := make(map[look]int, len(box))
 	var weight []int
 	for i := range box {
 		c := box[i].Color
-		k, ok := at[c]
+		l := look{c, box[i].Finish&Metal != 0, box[i].Finish == 0}
+		k, ok := at[l]
 		if !ok {
 			k = len(s.color)
-			at[c] = k
+			at[l] = k
 			s.color = append(s.color, c)
 			s.finish = append(s.finish, box[i].Finish)
 			weight = append(weight, 0)
@@ -136,9 +154,14 @@ func newSearch(r Rules, box []Piece) *search {
 		s.clash[i].add(i)
 		for j := range i {
 			d := difference(points[j], points[i], max(r.Fit, r.Apart))
-			if d <= r.Fit {
-				s.keeps[i].add(j)
-				s.keeps[j].add(i)
+			for _, k := range [2][2]int{{i, j}, {j, i}} { // a swatch and a piece
+				near := d
+				if w := light(s.finish[k[0]], s.finish[k[1]]); w != 1 {
+					near = weighed(points[i], points[j], r.Fit, w)
+				}
+				if near <= r.Fit {
+					s.keeps[k[0]].add(k[1])
+				}
 			}
 			if !r.apart(d) {
 				s.clash[i].add(j)

@@ -21,49 +21,141 @@ type Color struct {
 
 // ParseColor reads a color in one of these forms:
 //
-//	#rrggbb     six hexadecimal digits, upper or lower case
-//	#rgb        three, each of them doubled: #d2f is #dd22ff
-//	crimson     a color name of CSS, upper or lower case
+//	#rrggbb       six hexadecimal digits, with or without the #
+//	#rgb          three, each of them doubled: #d2f is #dd22ff
+//	forestgreen   a color name of CSS
+//	burgundy      an everyday name, by NBS Special Publication 440; see the package doc
 //
-// A name is written in one word: forestgreen, not forest green. Space around the text
-// is passed over; other notations and texts over 64 bytes are refused.
-// It returns an [units.Error] wrapping [units.ErrSyntax], or [units.ErrName] for an unknown name.
+// Upper case is read as lower case, spaces and hyphens are dropped, and grey is gray: Forest
+// Green is forestgreen. CSS comes first where both have a name. At most 64 bytes are read.
+// It returns an [units.Error] wrapping [units.ErrSyntax], or [units.ErrName] for an unknown
+// name, with up to three known ones that are spelled like it.
 // ParseColor(c.String()) is c.
 //
-// Source: CSS Color Module Level 4, sections 5.2 (hexadecimal) and 6.1 (the 148 names).
-func ParseColor(text string) (Color, error) { return parseColor("ParseColor", text) }
+// Source: CSS Color Module Level 4, sections 5.2 (hexadecimal) and 6.1 (the 148 names);
+// K. L. Kelly and D. B. Judd, NBS Special Publication 440, 1976, by the centroid of the block
+// that a name falls into.
+func ParseColor(text string) (Color, error) { return parseColor("ParseColor", text, 0) }
 
-func parseColor(fn, text string) (Color, error) {
-	const want = "#rrggbb, #rgb or a CSS color name"
-	given := text
-	if text = strings.TrimSpace(text); len(given) > maxColorText || text == "" {
-		return Color{}, refuse(fn, "text", given, want+" of 1 to 64 bytes", units.ErrSyntax)
+// parseColor is ParseColor for fn. Names of metals come first where the finish is metal.
+func parseColor(fn, text string, finish Finish) (Color, error) {
+	const want = "#rrggbb, #rgb or a color name"
+	var key string
+	if len(text) <= maxColorText {
+		key = fold(text)
 	}
-	if text[0] != '#' {
-		name := strings.ToLower(text)
-		i := sort.Search(len(cssColors), func(i int) bool { return cssColors[i].name >= name })
-		if i == len(cssColors) || cssColors[i].name != name {
-			return Color{}, refuse(fn, "text", given, want, units.ErrName)
+	if key == "" {
+		return Color{}, refuse(fn, "text", text, want+" of 1 to 64 bytes", units.ErrSyntax)
+	}
+	if finish&Metal != 0 {
+		for i := range metals {
+			if metals[i].name == key {
+				return metals[i].color, nil
+			}
 		}
+	}
+	if i := sort.Search(len(cssColors), func(i int) bool { return cssColors[i].name >= key }); i < len(cssColors) && cssColors[i].name == key {
 		return cssColors[i].color, nil
 	}
+	if i := sort.Search(len(everyday), func(i int) bool { return everyday[i].name >= key }); i < len(everyday) && everyday[i].name == key {
+		return everyday[i].color, nil
+	}
+	digits, hash := strings.CutPrefix(key, "#")
+	if c, ok := parseHex(digits); ok {
+		return c, nil
+	}
+	if hash {
+		return Color{}, refuse(fn, "text", text, want, units.ErrSyntax)
+	}
+	return Color{}, refuse(fn, "text", text, want+didYouMean(key), units.ErrName)
+}
+
+// fold returns a color name as the tables have it: lower case, without spaces and hyphens.
+func fold(text string) string {
+	text = strings.NewReplacer(" ", "", "\t", "", "-", "").Replace(strings.ToLower(strings.TrimSpace(text)))
+	if word, ok := strings.CutSuffix(text, "grey"); ok {
+		return word + "gray"
+	}
+	return text
+}
+
+// parseHex reads three or six hexadecimal digits.
+func parseHex(text string) (Color, bool) {
 	var digits [6]uint8
-	n := len(text) - 1
-	for i := 0; i < n && i < len(digits); i++ {
-		d, ok := hexDigit(text[1+i])
+	if len(text) != 3 && len(text) != 6 {
+		return Color{}, false
+	}
+	for i := range len(text) {
+		d, ok := hexDigit(text[i])
 		if !ok {
-			n = 0
-			break
+			return Color{}, false
 		}
 		digits[i] = d
 	}
-	switch n {
-	case 3:
-		return Color{17 * digits[0], 17 * digits[1], 17 * digits[2]}, nil
-	case 6:
-		return Color{digits[0]<<4 | digits[1], digits[2]<<4 | digits[3], digits[4]<<4 | digits[5]}, nil
+	if len(text) == 3 {
+		return Color{17 * digits[0], 17 * digits[1], 17 * digits[2]}, true
 	}
-	return Color{}, refuse(fn, "text", given, want, units.ErrSyntax)
+	return Color{digits[0]<<4 | digits[1], digits[2]<<4 | digits[3], digits[4]<<4 | digits[5]}, true
+}
+
+// maxMeant is the most names that an error proposes.
+const maxMeant = 3
+
+// didYouMean returns "; did you mean …?" with the names that are fewest letters, at
+// most a third of them, from an unknown one, or "".
+func didYouMean(key string) string {
+	var names [maxMeant]string
+	var letters [maxMeant]int
+	n := 0
+	offer := func(name string) {
+		d := spelling(key, name)
+		if 3*d > max(len(key), 3) {
+			return
+		}
+		at := n
+		for at > 0 && letters[at-1] > d {
+			at--
+		}
+		if at == maxMeant {
+			return
+		}
+		n = min(n+1, maxMeant)
+		copy(names[at+1:], names[at:])
+		copy(letters[at+1:], letters[at:])
+		names[at], letters[at] = name, d
+	}
+	for i := range cssColors {
+		if !strings.HasSuffix(cssColors[i].name, "grey") {
+			offer(cssColors[i].name)
+		}
+	}
+	for i := range everyday {
+		offer(everyday[i].name)
+	}
+	if n == 0 {
+		return ""
+	}
+	return "; did you mean " + strings.Join(names[:n], " or ") + "?"
+}
+
+// spelling returns how many letters must be put in, taken out or changed to make b of a.
+func spelling(a, b string) int {
+	row := make([]int, len(b)+1)
+	for j := range row {
+		row[j] = j
+	}
+	for i := range len(a) {
+		corner := row[0]
+		row[0] = i + 1
+		for j := range len(b) {
+			d := corner
+			if a[i] != b[j] {
+				d = 1 + min(corner, row[j], row[j+1])
+			}
+			corner, row[j+1] = row[j+1], d
+		}
+	}
+	return row[len(b)]
 }
 
 func hexDigit(c byte) (d uint8, ok bool) {
@@ -72,8 +164,6 @@ func hexDigit(c byte) (d uint8, ok bool) {
 		return c - '0', true
 	case 'a' <= c && c <= 'f':
 		return c - 'a' + 10, true
-	case 'A' <= c && c <= 'F':
-		return c - 'A' + 10, true
 	}
 	return 0, false
 }
@@ -98,14 +188,18 @@ func (c Color) String() string {
 	})
 }
 
-// Name returns the CSS name of exactly this color, the first in the alphabet where
-// there are two ("aqua" for #00ffff), and "" where there is none.
-//
-// Source: CSS Color Module Level 4, section 6.1.
+// Name returns a name of exactly this color that [ParseColor] reads: of CSS if it has one, else
+// the everyday one, without spaces; the first in the alphabet where there are two ("aqua" for #00ffff);
+// and "" where there is none.
 func (c Color) Name() string {
 	for i := range cssColors {
 		if cssColors[i].color == c {
 			return cssColors[i].name
+		}
+	}
+	for i := range everyday {
+		if everyday[i].color == c {
+			return everyday[i].name
 		}
 	}
 	return ""
@@ -116,7 +210,7 @@ func (c Color) MarshalText() ([]byte, error) { return []byte(c.String()), nil }
 
 // UnmarshalText reads what [ParseColor] reads. On an error c is left as it was.
 func (c *Color) UnmarshalText(text []byte) error {
-	parsed, err := parseColor("Color.UnmarshalText", string(text))
+	parsed, err := parseColor("Color.UnmarshalText", string(text), 0)
 	if err != nil {
 		return err
 	}

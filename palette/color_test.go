@@ -3,6 +3,8 @@ package palette
 import (
 	"encoding/json"
 	"errors"
+	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -28,6 +30,18 @@ func TestParseColor(t *testing.T) {
 		{"yellowgreen", Color{154, 205, 50}, "the last name"},
 		{"grey", Color{128, 128, 128}, "one of two spellings"},
 		{" Crimson\t", Color{220, 20, 60}, "space around it"},
+		{"Dark Green", Color{0, 0x64, 0}, "in two words"},
+		{"forest-green", Color{34, 139, 34}, "with a hyphen"},
+		{"Slate Grey", Color{0x70, 0x80, 0x90}, "the other spelling"},
+		{"d4af37", Color{0xd4, 0xaf, 0x37}, "digits without the hash"},
+		{"FFF", Color{255, 255, 255}, "three of them"},
+		{"# dc143c", Color{220, 20, 60}, "a space within"},
+		{"burgundy", Color{0x67, 0x31, 0x47}, "SP 440: dark purplish red"},
+		{"Champagne", Color{0xfa, 0xd6, 0xa5}, "SP 440: pale orange yellow"},
+		{"emerald", Color{0x44, 0x94, 0x4a}, "SP 440: strong yellowish green"},
+		{"cream", Color{0xf0, 0xea, 0xd6}, "SP 440: yellowish white"},
+		{"copper", Color{0xb4, 0x74, 0x5e}, "SP 440: grayish reddish orange"},
+		{"gold", Color{255, 215, 0}, "CSS comes first"},
 		{strings.Repeat(" ", 60) + "#dc1", Color{0xdd, 0xcc, 0x11}, "64 bytes"},
 	} {
 		got, err := ParseColor(test.text)
@@ -35,7 +49,7 @@ func TestParseColor(t *testing.T) {
 			t.Errorf("%s: ParseColor(%q) = %v, %v, want %v", test.reason, test.text, got, err, test.want)
 		}
 	}
-	const hint = `want #rrggbb, #rgb or a CSS color name`
+	const hint = `want #rrggbb, #rgb or a color name`
 	for _, test := range []struct {
 		text string
 		err  error
@@ -44,13 +58,18 @@ func TestParseColor(t *testing.T) {
 		{"", units.ErrSyntax, `palette.ParseColor: text "": not understood: ` + hint + ` of 1 to 64 bytes`},
 		{strings.Repeat("x", 65), units.ErrSyntax, `palette.ParseColor: text "` + strings.Repeat("x", 64) + `…": not understood: ` + hint + ` of 1 to 64 bytes`},
 		{strings.Repeat("x", 64), units.ErrName, `palette.ParseColor: text "` + strings.Repeat("x", 64) + `": unknown name: ` + hint},
-		{"crimsom", units.ErrName, `palette.ParseColor: text "crimsom": unknown name: ` + hint},
+		{"crimsom", units.ErrName, `palette.ParseColor: text "crimsom": unknown name: ` + hint + "; did you mean crimson?"},
 		{"zzz", units.ErrName, `palette.ParseColor: text "zzz": unknown name: ` + hint},
 		{" \t", units.ErrSyntax, `palette.ParseColor: text " \t": not understood: ` + hint + ` of 1 to 64 bytes`},
 		{strings.Repeat(" ", 61) + "#dc1", units.ErrSyntax, `palette.ParseColor: text "` + strings.Repeat(" ", 61) + `#dc…": not understood: ` + hint + ` of 1 to 64 bytes`},
-		{"forest green", units.ErrName, `palette.ParseColor: text "forest green": unknown name: ` + hint},
-		{" crimsom", units.ErrName, `palette.ParseColor: text " crimsom": unknown name: ` + hint},
-		{"# dc143c", units.ErrSyntax, `palette.ParseColor: text "# dc143c": not understood: ` + hint},
+		{"d4af3", units.ErrName, `palette.ParseColor: text "d4af3": unknown name: ` + hint},
+		{"d4af3g", units.ErrName, `palette.ParseColor: text "d4af3g": unknown name: ` + hint},
+		{" crimsom", units.ErrName, `palette.ParseColor: text " crimsom": unknown name: ` + hint + "; did you mean crimson?"},
+		{"burgandy", units.ErrName, `palette.ParseColor: text "burgandy": unknown name: ` + hint + "; did you mean burgundy?"},
+		{"sagee", units.ErrName, `palette.ParseColor: text "sagee": unknown name: ` + hint + "; did you mean sage?"},
+		{"darkgren", units.ErrName, `palette.ParseColor: text "darkgren": unknown name: ` + hint + "; did you mean darkgreen or darkgray or darkred?"},
+		{"palegren", units.ErrName, `palette.ParseColor: text "palegren": unknown name: ` + hint + "; did you mean palegreen?"},
+		{"plumb", units.ErrName, `palette.ParseColor: text "plumb": unknown name: ` + hint + "; did you mean plum?"},
 		{"#", units.ErrSyntax, `palette.ParseColor: text "#": not understood: ` + hint},
 		{"#12", units.ErrSyntax, `palette.ParseColor: text "#12": not understood: ` + hint},
 		{"#1234", units.ErrSyntax, `palette.ParseColor: text "#1234": not understood: ` + hint},
@@ -70,6 +89,99 @@ func TestParseColor(t *testing.T) {
 			t.Errorf("ParseColor(%q) = %v beside an error", test.text, got)
 		}
 	}
+}
+
+// The everyday names, against NBS SP 440: the block is one that the dictionary's name falls into, and the
+// color its centroid; an estimate is the centroid of its block too, where it has one.
+func TestEverydayNames(t *testing.T) {
+	centroid := map[string]Color{}
+	for _, row := range readCSV(t, "sp440_centroids.csv") {
+		centroid[row["block"]] = MustParseColor(row["hex"])
+	}
+	if len(centroid) != 267 {
+		t.Errorf("%d centroids", len(centroid))
+	}
+	blocks := map[string][]string{}
+	for _, row := range readCSV(t, "sp440_names.csv") {
+		blocks[fold(row["name"])+" "+row["dictionary"]] = strings.Fields(row["blocks"])
+	}
+	// Names that the dictionary has in another form.
+	other := map[string]string{"cherryred": "cherry", "huntergreen": "hunter", "jade": "jadegreen", "sapphire": "sapphireblue"}
+	published := 0
+	for i, e := range everyday {
+		block := strconv.Itoa(e.block)
+		if e.block != 0 && e.color != centroid[block] {
+			t.Errorf("%s is %v, the centroid of block %s is %v", e.name, e.color, block, centroid[block])
+		}
+		if e.dictionary != "" {
+			published++
+			name := e.name
+			if o := other[name]; o != "" {
+				name = o
+			}
+			if !slices.Contains(blocks[name+" "+e.dictionary], block) {
+				t.Errorf("%s is in blocks %v by %s, not %s", e.name, blocks[name+" "+e.dictionary], e.dictionary, block)
+			}
+		}
+		if i > 0 && everyday[i-1].name >= e.name || fold(e.name) != e.name {
+			t.Errorf("%s is out of order or not folded", e.name)
+		}
+		for _, css := range cssColors {
+			if css.name == e.name {
+				t.Errorf("%s is a name of CSS", e.name)
+			}
+		}
+		if got, err := ParseColor(e.name); err != nil || got != e.color {
+			t.Errorf("%s reads as %v, %v", e.name, got, err)
+		}
+		if name := e.color.Name(); name == "" {
+			t.Errorf("%v has no name", e.color)
+		} else if c := MustParseColor(name); c != e.color {
+			t.Errorf("%v is called %s, which is %v", e.color, name, c)
+		}
+	}
+	if published != 71 {
+		t.Errorf("%d of %d names are published", published, len(everyday))
+	}
+	// The metals that are published, by name, dictionary and block; and silver, of CSS.
+	for name, block := range map[string]string{"oldgold TC": "88", "brass M": "87", "bronze M": "77", "champagne M": "90", "nickel TC": "265", "pewter M": "266", "oldgold P": "84"} {
+		word, _, _ := strings.Cut(name, " ")
+		if name == "oldgold P" {
+			word = "gold" // an estimate: what Plochere calls old gold
+		}
+		c, err := parseColor("", word, Metal)
+		if err != nil || c != centroid[block] || !slices.Contains(blocks[name], block) {
+			t.Errorf("%s: %v, %v, want block %s, %v, of %v", name, c, err, block, centroid[block], blocks[name])
+		}
+	}
+	if c, err := parseColor("", "silver", Metal); err != nil || c != MustParseColor("silver") {
+		t.Errorf("silver is %v, %v", c, err)
+	}
+	for i := range metals {
+		if i > 0 && metals[i-1].name >= metals[i].name {
+			t.Errorf("%s is out of order", metals[i].name)
+		}
+	}
+}
+
+// The distance of Levenshtein, by hand, and its properties.
+func TestSpelling(t *testing.T) {
+	for _, test := range []struct {
+		a, b string
+		want int
+	}{{"", "", 0}, {"", "abc", 3}, {"plum", "plum", 0}, {"plumb", "plum", 1}, {"burgandy", "burgundy", 1}, {"kitten", "sitting", 3}, {"ab", "ba", 2}} {
+		if got := spelling(test.a, test.b); got != test.want {
+			t.Errorf("%q to %q: %d, want %d", test.a, test.b, got, test.want)
+		}
+	}
+	words := rapid.StringMatching("[abc]{0,6}")
+	rapid.Check(t, func(t *rapid.T) {
+		a, b, c := words.Draw(t, "a"), words.Draw(t, "b"), words.Draw(t, "c")
+		ab, bc, ac := spelling(a, b), spelling(b, c), spelling(a, c)
+		if ab != spelling(b, a) || (ab == 0) != (a == b) || ac > ab+bc || ab < max(len(a), len(b))-min(len(a), len(b)) {
+			t.Fatalf("%q, %q, %q: %d, %d, %d", a, b, c, ab, bc, ac)
+		}
+	})
 }
 
 // Every name of CSS Color Module Level 4, section 6.1, and no other.
@@ -123,7 +235,7 @@ func TestColorRoundTrip(t *testing.T) {
 		}
 	})
 	c := Color{1, 2, 3}
-	checkError(t, c.UnmarshalText([]byte("nil")), units.ErrName, `palette.Color.UnmarshalText: text "nil": unknown name: want #rrggbb, #rgb or a CSS color name`)
+	checkError(t, c.UnmarshalText([]byte("nil")), units.ErrName, `palette.Color.UnmarshalText: text "nil": unknown name: want #rrggbb, #rgb or a color name`)
 	if c != (Color{1, 2, 3}) {
 		t.Errorf("a failed UnmarshalText left %v", c)
 	}

@@ -12,6 +12,9 @@ func TestViewsDerived(t *testing.T) {
 	if got := deriveWarmLight(); got != warmLight {
 		t.Errorf("warm light: %v, want %v", warmLight, got)
 	}
+	if got := deriveWarmRGB(); got != warmRGB {
+		t.Errorf("warm light in sRGB: %v, want %v", warmRGB, got)
+	}
 	for i, got := range [...]dichromat{newDichromat(0, nm475, nm575), newDichromat(1, nm475, nm575), newDichromat(2, nm485, nm660)} {
 		if got != dichromats[i] {
 			t.Errorf("dichromat %d: %v, want %v", i, dichromats[i], got)
@@ -38,6 +41,13 @@ func deriveWarmLight() matrix {
 	degree := float64(0.9 * (1 - elem.Exp(-(4.0+42)/92)/3.6))
 	seen := vonKries(cat16, d65, a, 1-degree).times(fromRGB)
 	return matrix{seen[0].scale(1 / whiteX), seen[1], seen[2].scale(1 / whiteZ)}
+}
+
+// deriveWarmRGB returns what takes linear sRGB by daylight to the linear sRGB of what is seen by
+// warm light: the same, with the XYZ taken back by the inverse of fromRGB.
+func deriveWarmRGB() matrix {
+	w := deriveWarmLight()
+	return fromRGB.inverse().times(matrix{w[0].scale(whiteX), w[1], w[2].scale(whiteZ)})
 }
 
 // vonKries returns the matrix on XYZ that scales each response under the sharpening

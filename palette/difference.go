@@ -85,11 +85,14 @@ const (
 // be zero when it should be, and the tie then goes as the paper's angles have it.
 //
 // Where the difference is over the limit it may return anyFar for it, which is quicker.
-func difference(p, q point, limit float64) float64 {
+func difference(p, q point, limit float64) float64 { return weighed(p, q, limit, 1) }
+
+// weighed is difference with (ΔL'/SL)² times light: 1, or 1/4 for kL = 2.
+func weighed(p, q point, limit, light float64) float64 {
 	const slack = 1 + 1e-9 // for rounding, so that nothing at the limit is lost
 	limit = float64(limit * limit * slack)
 	// The other terms are u² + v² + RT·u·v with |RT| < 2: never negative.
-	sum := lightnessTerm(p, q)
+	sum := float64(lightnessTerm(p, q) * light)
 	if sum > limit {
 		return anyFar
 	}

@@ -5,6 +5,8 @@ import (
 	"errors"
 	"flag"
 	"fmt"
+	"math"
+	"slices"
 	"strings"
 
 	"example.com/fircone/palette"
@@ -21,7 +23,12 @@ func Example() {
 		fmt.Println(err)
 		return
 	}
-	reading, err := rules.Read(p)
+	fir, err := palette.ParseSwatch("fir")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	reading, err := rules.Read(p, fir)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -34,13 +41,25 @@ func Example() {
 	}
 	fmt.Print(sharing)
 	// Output:
-	// pair                daylight   warm light   protan   deutan   tritan
-	// crimson, darkgreen      71.3         68.1     15.1     15.7     50.9
-	// crimson, gold           60.1         56.8     50.2     30.1     35.6
-	// crimson, ivory          51.8         49.0     51.7     38.5     47.7
-	// darkgreen, gold         51.5         52.6     40.9     47.5     58.9
-	// darkgreen, ivory        54.8         56.2     50.1     54.5     53.7
-	// gold, ivory             27.0         22.9     26.6     26.8     19.8
+	// pair                by daylight                       by warm light
+	//                     usual  protan  deutan  tritan     usual  protan  deutan  tritan
+	// crimson, darkgreen   71.3    15.1    15.7    50.9      68.1    14.1    16.0    46.6
+	// crimson, gold        50.0    40.3    19.5    28.3      46.8    40.3    19.3    27.0
+	// crimson, ivory       51.8    51.7    38.5    47.7      49.0    52.1    36.4    44.8
+	// darkgreen, gold      43.8    30.9    38.0    52.4      45.1    30.9    38.1    50.6
+	// darkgreen, ivory     54.8    50.1    54.5    53.7      56.2    48.6    53.1    58.8
+	// gold, ivory          28.1    27.7    27.7    24.4      24.3    24.7    24.0    19.8
+	// crimson on fir       57.7     4.3*   19.4    43.1      54.5     4.4*   19.1    37.5
+	// darkgreen on fir     11.4    11.4    11.3     4.4*     10.7    10.4    10.0     5.5*
+	// gold on fir          43.6    35.7    40.6    47.9      43.9    35.3    40.3    45.1
+	// ivory on fir         52.7    48.8    51.7    52.2      54.2    48.4    51.4    55.2
+	// * crimson on fir: one color, under 10, to protan viewers
+	//   (about one man in twelve has some red-green deficiency);
+	//   lighter crimson, #e65a76 for #dc143c, mends it: a difference in lightness
+	//   of 11.3 to protan viewers by daylight, where it is 3.0 now
+	// * darkgreen on fir: one color, under 10, to tritan viewers;
+	//   darker darkgreen, #004100 for #006400, mends it: a difference in lightness
+	//   of 13.2 to tritan viewers by daylight, where it is 0.0 now
 	// color       share  types  pieces
 	// crimson        40      3      33
 	// darkgreen      30      3      24
@@ -59,7 +78,7 @@ func Example_redAndGreen() {
 		fmt.Println(err)
 		return
 	}
-	reading, err := rules.Read(p)
+	reading, err := rules.Read(p, palette.Swatch{})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -68,12 +87,13 @@ func Example_redAndGreen() {
 	mend := reading.Pairs[0].Mend
 	fmt.Printf("%s: %s instead of %s\n", mend.Swatch.Name, mend.Swatch.Color, mend.Was)
 	// Output:
-	// pair                  daylight   warm light   protan   deutan   tritan
-	// crimson, forestgreen      73.8         70.2     24.1      3.0*    53.2
+	// pair                  by daylight                       by warm light
+	//                       usual  protan  deutan  tritan     usual  protan  deutan  tritan
+	// crimson, forestgreen   73.8    24.1     3.0*   53.2      70.2    23.6     3.1*   47.7
 	// * crimson and forestgreen: one color, under 10, to deutan viewers
 	//   (about one man in twelve has some red-green deficiency);
 	//   darker forestgreen, #1d751d for #228b22, mends it: a difference in lightness
-	//   of 10.4 in the eyes of deutan viewers, where it is 3.0 now
+	//   of 10.4 to deutan viewers by daylight, where it is 3.0 now
 	// forestgreen: #1d751d instead of #228b22
 }
 
@@ -104,7 +124,7 @@ func Example_lastYear() {
 	// Output:
 	// 24 glass balls, #c8102e: crimson, 4.9 away
 	//  6 velvet bows, #8b0000: none: crimson is nearest, 18.9 away
-	// 12 foil stars, #fdd017: gold, 2.2 away
+	// 12 foil stars, #fdd017: gold, 6.4 away
 	// 18 icicles, #ffffff: ivory, 6.9 away
 	//  3 tin engines, #4169e1: none: crimson is nearest, 42.1 away
 	// crimson     24
@@ -152,21 +172,13 @@ func Example_scale() {
 // Colors of the season by their CSS names.
 func Example_names() {
 	// CSS Color Module Level 4, section 6.1.
-	for _, names := range [][3]string{
-		{"crimson", "firebrick", "darkred"},
-		{"forestgreen", "darkgreen", "seagreen"},
-		{"gold", "goldenrod", "silver"},
-		{"white", "ivory", "black"},
-		{"royalblue", "navy", "skyblue"},
-		{"teal", "plum", "chocolate"},
-	} {
-		for i, name := range names {
-			if i > 0 {
-				fmt.Print("   ")
-			}
-			fmt.Printf("%-11s  %s", name, palette.MustParseColor(name))
+	for i, name := range starting {
+		fmt.Printf("%-11s  %s", name, palette.MustParseColor(name))
+		if i%3 < 2 {
+			fmt.Print("   ")
+		} else {
+			fmt.Println()
 		}
-		fmt.Println()
 	}
 	// Output:
 	// crimson      #dc143c   firebrick    #b22222   darkred      #8b0000
@@ -175,6 +187,144 @@ func Example_names() {
 	// white        #ffffff   ivory        #fffff0   black        #000000
 	// royalblue    #4169e1   navy         #000080   skyblue      #87ceeb
 	// teal         #008080   plum         #dda0dd   chocolate    #d2691e
+}
+
+// starting are colors to start with.
+var starting = []string{
+	"crimson", "firebrick", "darkred", "forestgreen", "darkgreen", "seagreen", "gold", "goldenrod", "silver",
+	"white", "ivory", "black", "royalblue", "navy", "skyblue", "teal", "plum", "chocolate",
+}
+
+// How far apart the starting colors are: by daylight above the blank, and in the worst view
+// below it.
+func Example_differences() {
+	// By the formula of Sharma, Wu and Dalal 2005 and the views that View.Lab describes, worked
+	// out the slow way in the tests. Cut to a tenth, and to a whole number from 100.
+	rules := palette.Rules{Limit: 2}
+	cell := func(d float64) string {
+		if d >= 100 {
+			return fmt.Sprintf("%5d", int(d))
+		}
+		return fmt.Sprintf("%5.1f", math.Floor(d*10)/10)
+	}
+	fmt.Print("no  color        ")
+	for i := range starting {
+		fmt.Printf("%5d", i+1)
+	}
+	fmt.Println()
+	for i, a := range starting {
+		line := fmt.Sprintf("%2d  %-13s", i+1, a)
+		for j, b := range starting {
+			if i == j {
+				line += "     "
+				continue
+			}
+			p, err := rules.ParsePalette(a + "," + b)
+			if err != nil {
+				fmt.Println(err)
+				return
+			}
+			reading, err := rules.Read(p, palette.Swatch{})
+			if err != nil {
+				fmt.Println(err)
+				return
+			}
+			d := reading.Pairs[0].Difference
+			if i < j {
+				line += cell(d[palette.Daylight])
+			} else {
+				line += cell(slices.Min(d[:]))
+			}
+		}
+		fmt.Println(strings.TrimRight(line, " "))
+	}
+	// Output:
+	// no  color            1    2    3    4    5    6    7    8    9   10   11   12   13   14   15   16   17   18
+	//  1  crimson             9.6 18.8 73.8 71.3 68.5 60.1 46.8 38.6 48.5 51.8 44.1 42.0 45.5 62.4 57.5 35.5 24.1
+	//  2  firebrick      5.8       9.5 67.0 63.3 62.7 59.2 45.8 43.9 54.4 56.3 38.1 43.7 43.9 63.5 53.6 43.1 22.9
+	//  3  darkred       12.7  7.8      65.7 60.4 62.2 66.8 52.8 55.3 65.5 66.6 32.3 47.3 42.7 71.2 54.0 54.8 28.1
+	//  4  forestgreen    3.0  5.5 15.0      13.4  9.3 40.4 37.2 35.0 44.9 42.6 45.7 56.8 63.3 46.4 26.6 70.8 51.9
+	//  5  darkgreen     14.1  7.2  3.1 12.6      16.7 51.5 45.8 46.1 56.7 54.8 35.6 57.0 57.6 55.3 28.0 74.5 52.9
+	//  6  seagreen       9.3 11.7 19.0  1.0 14.2      42.3 38.2 32.3 42.5 40.4 44.9 46.8 56.8 37.8 18.0 46.5 49.6
+	//  7  gold          29.9 38.1 50.5 26.0 40.9 29.1      13.6 30.0 30.4 27.0 85.6 73.7  102 47.9 50.3 60.3 36.1
+	//  8  goldenrod     18.7 27.4 40.3 13.3 29.0 17.3 11.2      27.5 33.1 30.4 64.5 63.5 82.3 45.5 44.3 52.5 22.9
+	//  9  silver        26.8 34.7 47.0 26.9 38.7 21.9 14.8 15.1      14.1 15.5 67.2 37.1 67.9 18.0 32.8 23.2 32.0
+	// 10  white         37.8 46.0 57.8 37.2 49.9 33.8 14.2 22.9 14.1       6.8  100 47.2 85.5 22.2 43.8 28.7 41.1
+	// 11  ivory         36.4 44.8 56.8 35.4 48.6 32.6 13.4 22.2 14.0  0.9      99.8 53.7 89.8 25.9 43.5 36.5 41.1
+	// 12  black         25.7 24.7 20.3 39.0 27.1 38.3 82.4 62.0 66.8 99.5 99.6      43.9 29.6 71.5 41.0 65.8 50.1
+	// 13  royalblue     40.9 43.1 46.1  5.4 12.8  5.7 55.1 50.4 32.3 43.3 46.6 39.1      29.5 31.1 31.7 32.1 50.7
+	// 14  navy          45.5 43.9 42.2 29.8 18.2 30.7 88.6 72.6 64.9 81.3 84.0 21.3 26.7      67.5 44.4 57.8 60.9
+	// 15  skyblue       40.2 46.1 56.0 23.8 39.4 22.8 38.5 36.8 13.2 17.6 23.6 69.0 26.0 62.2      28.6 34.3 48.2
+	// 16  teal          17.7 23.1 29.9  3.9 12.0  4.3 39.8 30.2 22.4 35.7 36.9 33.9  1.5 27.1 26.0      44.7 46.9
+	// 17  plum          28.2 34.5 46.8 38.6 48.9 31.8  9.5  4.5 11.2 19.2 18.6 58.2 24.3 54.4  3.0 21.8      42.2
+	// 18  chocolate      8.3 16.3 25.3  3.6 10.4  8.3 22.4 11.1 25.6 34.8 32.9 43.7 49.5 60.3 40.7 22.0 17.7
+}
+
+// Metals, as they look at arm's length.
+func Example_metals() {
+	// NBS SP 440 and CSS; gold, copper and rose gold are estimates. See the tests for the blocks.
+	for _, name := range []string{"gold", "old gold", "brass", "silver", "nickel", "pewter", "copper", "rose gold", "bronze", "champagne"} {
+		s, err := palette.ParseSwatch(name + ":metal")
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Printf("%-9s  %s\n", s.Name, s.Color)
+	}
+	// Output:
+	// gold       #d4af37
+	// old gold   #ab9144
+	// brass      #c9ae5d
+	// silver     #c0c0c0
+	// nickel     #848482
+	// pewter     #555555
+	// copper     #b5714a
+	// rose gold  #b76e79
+	// bronze     #826644
+	// champagne  #c2b280
+}
+
+// Everyday names, by NBS SP 440; those with a ~ are estimates.
+func Example_everyday() {
+	// K. L. Kelly and D. B. Judd, NBS Special Publication 440, 1976; the tests have block and dictionary of each.
+	names := strings.Split("amethyst,apricot,aubergine,blue spruce,blush,bordeaux,bottle green,brass,brick red,bronze,buff,burgundy,cardinal,"+
+		"champagne,cherry red,cinnamon,claret,cocoa,copper,cream,dove gray,dusty pink,ecru,eggplant,emerald,evergreen,fawn,flax,garnet,"+
+		"geranium,gunmetal,holly berry,holly green,hunter green,jade,juniper,lilac,mahogany,mauve,natural,nickel,old gold,old rose,peach,"+
+		"peacock,periwinkle,pewter,pinecone,platinum,pumpkin,raspberry,rosewood,ruby,russet,rust,sage,sage green,sand,sapphire,scarlet,"+
+		"seafoam,shell pink,spruce,tangerine,taupe,terra cotta,vanilla,walnut,"+
+		"~amber,~bare,~berry,~burlap,~charcoal,~cranberry,~dried orange,~dusty rose,~fir,~flocked,~ice blue,~mint,~moss,~mustard,"+
+		"~oxblood,~pine green,~rose gold,~wine,~winter white,~wood", ",")
+	for i, name := range names {
+		fmt.Printf("%-13s %s", name, palette.MustParseColor(strings.TrimPrefix(name, "~")))
+		if i%4 < 3 && i < len(names)-1 {
+			fmt.Print("   ")
+		} else {
+			fmt.Println()
+		}
+	}
+	// Output:
+	// amethyst      #86608e   apricot       #d99058   aubergine     #291e29   blue spruce   #3b7861
+	// blush         #d9a6a9   bordeaux      #673147   bottle green  #1b4d3e   brass         #c9ae5d
+	// brick red     #79443b   bronze        #826644   buff          #c19a6b   burgundy      #673147
+	// cardinal      #841b2d   champagne     #fad6a5   cherry red    #be0032   cinnamon      #a67b5b
+	// claret        #673147   cocoa         #6f4e37   copper        #b4745e   cream         #f0ead6
+	// dove gray     #bfb9bd   dusty pink    #d9a6a9   ecru          #c2b280   eggplant      #291e29
+	// emerald       #44944a   evergreen     #355e3b   fawn          #7e6d5a   flax          #c2b280
+	// garnet        #722f37   geranium      #be0032   gunmetal      #555555   holly berry   #bc3f4a
+	// holly green   #00622d   hunter green  #355e3b   jade          #679267   juniper       #3a4b47
+	// lilac         #b695c0   mahogany      #79443b   mauve         #875692   natural       #bfb8a5
+	// nickel        #848482   old gold      #ab9144   old rose      #c08081   peach         #f4c2c2
+	// peacock       #367588   periwinkle    #8c92ac   pewter        #555555   pinecone      #635147
+	// platinum      #848482   pumpkin       #ed872d   raspberry     #a8516e   rosewood      #79443b
+	// ruby          #78184a   russet        #6f4e37   rust          #80461b   sage          #8a9a5b
+	// sage green    #8da399   sand          #bfb8a5   sapphire      #272458   scarlet       #be0032
+	// seafoam       #6aab8e   shell pink    #ecd5c5   spruce        #3a4b47   tangerine     #d9603b
+	// taupe         #5b504f   terra cotta   #9e4732   vanilla       #f3e5ab   walnut        #a67b5b
+	// ~amber        #eaa221   ~bare         #635147   ~berry        #a8516e   ~burlap       #ae9b82
+	// ~charcoal     #555555   ~cranberry    #841b2d   ~dried orange #ae6938   ~dusty rose   #c08081
+	// ~fir          #355e3b   ~flocked      #dfede8   ~ice blue     #bcd4e6   ~mint         #8ed1b2
+	// ~moss         #4a5d23   ~mustard      #af8d13   ~oxblood      #56070c   ~pine green   #173620
+	// ~rose gold    #b76e79   ~wine         #722f37   ~winter white #f0ead6   ~wood         #a67b5b
 }
 
 // Types of ornament by color for the usual heights of tree, one type for each whole foot.
@@ -208,43 +358,65 @@ func Example_chart() {
 	// 15 ft      15        6          5     3      1
 }
 
-// What goes with the tea room's red and green: 64 in of mantel with room for two more colors.
+// What goes with crimson and gold on a fir? First what the station's shop has.
 func Example_suggest() {
 	rules := palette.CommonPractice()
-	p, err := rules.ParsePalette("firebrick,darkgreen")
+	p, err := rules.ParsePalette("crimson,gold:metal")
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	suggestions, err := rules.Suggest(p)
+	fir := palette.Swatch{Name: "fir", Color: palette.MustParseColor("fir")}
+	var shelf []palette.Swatch
+	for _, text := range []string{"plum:shiny", "teal:shiny", "firebrick:matte+glitter", "burgundy:matte"} {
+		s, err := palette.ParseSwatch(text)
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		shelf = append(shelf, s)
+	}
+	suggestions, err := rules.Suggest(p, fir, shelf)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	for _, s := range suggestions {
-		fmt.Println(s)
+		how := "holds in every view"
+		if !s.Holds {
+			how = "from " + s.Nearest.Name + " in " + s.View.String()
+		}
+		fmt.Printf("%-10s  %s  %4.1f  %s: %s\n", s.Swatch.Name, s.Swatch.Color, math.Floor(s.Least*10)/10, s.Why, how)
 	}
 	// Output:
-	// aliceblue #f0f8ff: at least 50.1 from every color for everybody (least in deutan, from firebrick)
-	// aqua #00ffff: at least 47.5 from every color for everybody (least in tritan, from darkgreen)
-	// lavenderblush #fff0f5: at least 47.3 from every color for everybody (least in deutan, from firebrick)
-	// ivory #fffff0: at least 46.7 from every color for everybody (least in deutan, from firebrick)
-	// paleturquoise #afeeee: at least 45.6 from every color for everybody (least in tritan, from darkgreen)
-	// yellow #ffff00: at least 43.4 from every color for everybody (least in deutan, from firebrick)
-	// aquamarine #7fffd4: at least 42.2 from every color for everybody (least in deutan, from firebrick)
-	// thistle #d8bfd8: at least 42.0 from every color for everybody (least in warm light, from firebrick)
+	// teal        #008080  14.4  on the shelf: holds in every view
+	// burgundy    #673147   9.7  on the shelf: from fir in warm deutan
+	// plum        #dda0dd   1.6  on the shelf: from gold in warm tritan
+	// black       #000000  25.2  a neutral: goes with any color: holds in every view
+	// white       #ffffff  20.5  a neutral: goes with any color: holds in every view
+	// silver      #c0c0c0  12.7  a neutral: goes with any color: holds in every view
+	// rose gold   #b76e79  13.1  a metal: it takes up the lights: holds in every view
+	// bronze      #826644   5.5  a metal: it takes up the lights: from fir in warm protan
+	// champagne   #c2b280   5.5  a metal: it takes up the lights: from gold in warm tritan
+	// sage green  #8da399  19.7  a green: beside the tree's own: holds in every view
+	// mint        #8ed1b2  16.6  a green: beside the tree's own: holds in every view
+	// darkgreen   #006400   4.4  a green: beside the tree's own: from fir in tritan
 }
 
-// CSS Color Module Level 4, section 6.1: crimson is #dc143c; section 5.2: #d2f is #dd22ff.
+// CSS Color Module Level 4, section 6.1: crimson is #dc143c, forestgreen #228b22; section 5.2: #d2f is #dd22ff. NBS
+// SP 440: burgundy is dark purplish red, #673147.
 func ExampleParseColor() {
-	for _, text := range []string{"Crimson ", "#D2F", "burgundy"} {
+	for _, text := range []string{"Crimson ", "#D2F", "Forest Green", "d4af37", "burgundy", "burgandy"} {
 		c, err := palette.ParseColor(text)
 		fmt.Println(c, err)
 	}
 	// Output:
 	// #dc143c <nil>
 	// #dd22ff <nil>
-	// #000000 palette.ParseColor: text "burgundy": unknown name: want #rrggbb, #rgb or a CSS color name
+	// #228b22 <nil>
+	// #d4af37 <nil>
+	// #673147 <nil>
+	// #000000 palette.ParseColor: text "burgandy": unknown name: want #rrggbb, #rgb or a color name; did you mean burgundy?
 }
 
 // CSS Color Module Level 4, section 6.1.
@@ -317,20 +489,23 @@ func ExampleLab_Hue() {
 // and illuminant A, by hand: white comes back as X 98.775, Y 100.001, Z 90.455,
 // which is a* 6.5, b* 12.0.
 func ExampleView_Lab() {
-	for v := palette.Daylight; v <= palette.Tritan; v++ {
+	for v := palette.Daylight; v <= palette.WarmTritan; v++ {
 		white, err := v.Lab(palette.MustParseColor("white"))
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
-		fmt.Printf("%-10s  %.0f %.1f %.1f\n", v, white.L, white.A, white.B)
+		fmt.Printf("%-11s  %.0f %.1f %.1f\n", v, white.L, white.A, white.B)
 	}
 	// Output:
-	// daylight    100 0.0 0.0
-	// warm light  100 6.4 12.0
-	// protan      100 0.0 0.0
-	// deutan      100 0.0 0.0
-	// tritan      100 0.0 0.0
+	// daylight     100 0.0 0.0
+	// protan       100 0.0 0.0
+	// deutan       100 0.0 0.0
+	// tritan       100 0.0 0.0
+	// warm light   100 6.4 12.0
+	// warm protan  99 -0.8 10.6
+	// warm deutan  100 -0.9 12.7
+	// warm tritan  100 11.6 2.6
 }
 
 // The names are this package's.
@@ -362,13 +537,13 @@ func ExampleParseFinish() {
 	fmt.Println(err)
 	// Output:
 	// true <nil>
-	// palette.ParseFinish: text "dull": unknown name: want matte, shiny, glittered, clear or metal
+	// palette.ParseFinish: text "dull": unknown name: want matte, shiny, glitter, clear, metal or natural, or several with + between
 }
 
 // The words are common practice.
 func ExampleFinish_String() {
-	fmt.Println(palette.Glittered)
-	// Output: glittered
+	fmt.Println(palette.Matte | palette.Shiny | palette.Glitter)
+	// Output: matte+shiny+glitter
 }
 
 // The words are common practice.
@@ -381,19 +556,19 @@ func ExampleFinish_MarshalText() {
 // The words are common practice.
 func ExampleFinish_UnmarshalText() {
 	var s palette.Swatch
-	err := json.Unmarshal([]byte(`{"name":"gold","color":"gold","finish":"metal"}`), &s)
+	err := json.Unmarshal([]byte(`{"name":"gold","color":"#d4af37","finish":"metal"}`), &s)
 	fmt.Println(s, err)
 	// Output: gold:metal <nil>
 }
 
-// CSS Color Module Level 4, section 6.1: gold is #ffd700.
+// As metal, gold is #d4af37: an estimate.
 func ExampleParseSwatch() {
 	for _, text := range []string{"gold:metal", "barn red=#7c0a02:shiny"} {
 		s, err := palette.ParseSwatch(text)
 		fmt.Println(s.Name, s.Color, s.Finish, err)
 	}
 	// Output:
-	// gold #ffd700 metal <nil>
+	// gold #d4af37 metal <nil>
 	// barn red #7c0a02 shiny <nil>
 }
 
@@ -409,7 +584,7 @@ func ExampleSwatch_String() {
 // Common practice: four colors, metals counted. From memory: 10 is another color.
 func ExampleCommonPractice() {
 	fmt.Printf("%+v\n", palette.CommonPractice())
-	// Output: {Limit:4 Apart:10 Fit:10}
+	// Output: {Limit:4 Apart:10 Fit:8}
 }
 
 // Common practice: four colors, metals counted. By the formula of Sharma, Wu and
@@ -443,12 +618,12 @@ func ExampleRules_ParsePalette() {
 		return
 	}
 	for _, s := range p.Swatches() {
-		fmt.Println(s.Name, s.Color, s.Finish)
+		fmt.Printf("%s %s %q\n", s.Name, s.Color, s.Finish)
 	}
 	// Output:
-	// berry #8a0f2c shiny
-	// forestgreen #228b22 matte
-	// gold #ffd700 metal
+	// berry #8a0f2c "shiny"
+	// forestgreen #228b22 ""
+	// gold #d4af37 "metal"
 }
 
 // Common practice: gold and silver are two.
@@ -465,9 +640,9 @@ func ExamplePalette_Swatches() {
 	// Output: #c0c0c0 <nil>
 }
 
-// CSS Color Module Level 4, section 6.1: #ffd700 is gold.
+// As metal, gold is #d4af37: an estimate.
 func ExamplePalette_String() {
-	p, err := palette.CommonPractice().ParsePalette("gold=#ffd700:metal,pine=#0b3d0b")
+	p, err := palette.CommonPractice().ParsePalette("gold=#d4af37:metal,pine=#0b3d0b")
 	fmt.Println(p, err)
 	// Output: gold:metal,pine=#0b3d0b <nil>
 }
@@ -502,7 +677,7 @@ func ExampleRules_Read() {
 		fmt.Println(err)
 		return
 	}
-	reading, err := rules.Read(p)
+	reading, err := rules.Read(p, palette.Swatch{})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -531,15 +706,24 @@ func ExampleRules_Read_near() {
 		fmt.Println(err)
 		return
 	}
-	reading, err := usual.Read(p)
+	reading, err := usual.Read(p, palette.Swatch{})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("%.2f\n", reading.Pairs[0].Difference)
+	for v, d := range reading.Pairs[0].Difference {
+		fmt.Printf("%v %.2f\n", palette.View(v), d)
+	}
 	// Output:
 	// palette.Rules.ParsePalette: text "crimson and indianred, 9.71 apart": does not fit: want at least 10 apart
-	// [9.71 9.26 10.89 7.25 9.79]
+	// daylight 9.71
+	// protan 10.89
+	// deutan 7.25
+	// tritan 9.79
+	// warm light 9.26
+	// warm protan 10.86
+	// warm deutan 6.47
+	// warm tritan 9.34
 }
 
 // By the model of Brettel, Viénot and Mollon 1997.
@@ -550,21 +734,24 @@ func ExampleReading_Holds() {
 		fmt.Println(err)
 		return
 	}
-	reading, err := rules.Read(p)
+	reading, err := rules.Read(p, palette.Swatch{})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	for v := palette.Daylight; v <= palette.Tritan; v++ {
+	for v := palette.Daylight; v <= palette.WarmTritan; v++ {
 		holds, err := reading.Holds(v)
 		fmt.Println(v, holds, err)
 	}
 	// Output:
 	// daylight true <nil>
-	// warm light true <nil>
 	// protan true <nil>
 	// deutan false <nil>
 	// tritan true <nil>
+	// warm light true <nil>
+	// warm protan true <nil>
+	// warm deutan false <nil>
+	// warm tritan true <nil>
 }
 
 // Greys look the same to every dichromat (Brettel, Viénot and Mollon 1997).
@@ -575,15 +762,16 @@ func ExampleReading_String() {
 		fmt.Println(err)
 		return
 	}
-	reading, err := rules.Read(p)
+	reading, err := rules.Read(p, palette.Swatch{})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	fmt.Print(reading)
 	// Output:
-	// pair           daylight   warm light   protan   deutan   tritan
-	// silver, white      14.1         14.2     14.1     14.1     14.1
+	// pair           by daylight                       by warm light
+	//                usual  protan  deutan  tritan     usual  protan  deutan  tritan
+	// silver, white   14.1    14.1    14.1    14.1      14.2    14.1    14.2    14.2
 }
 
 // By CIEDE2000 (Sharma, Wu and Dalal 2005).
@@ -595,7 +783,7 @@ func ExampleRules_Match() {
 		return
 	}
 	for _, owned := range []string{"#c8102e", "white", "royalblue"} {
-		m, err := rules.Match(p, palette.MustParseColor(owned))
+		m, err := rules.Match(p, palette.Piece{Color: palette.MustParseColor(owned)})
 		fmt.Println(owned, m.Index, m.Fits, err)
 	}
 	// Output:
@@ -612,7 +800,7 @@ func ExampleMatch_String() {
 		fmt.Println(err)
 		return
 	}
-	m, err := rules.Match(p, palette.MustParseColor("crimson"))
+	m, err := rules.Match(p, palette.Piece{Color: palette.MustParseColor("crimson")})
 	fmt.Println(m, err)
 	// Output: crimson, 0.0 away <nil>
 }
@@ -643,7 +831,7 @@ func ExampleSorting_String() {
 	}
 	sorted, err := rules.Sort(p, []palette.Piece{
 		{Name: "balls", Color: palette.MustParseColor("crimson"), Count: 24},
-		{Name: "stars", Color: palette.MustParseColor("gold"), Count: 12},
+		{Name: "stars", Color: palette.MustParseColor("gold"), Finish: palette.Metal, Count: 12},
 		{Name: "tin engines", Color: palette.MustParseColor("royalblue"), Count: 3},
 	})
 	if err != nil {
@@ -665,7 +853,7 @@ func ExampleRules_Best() {
 		{Name: "tin engines", Color: palette.MustParseColor("royalblue"), Count: 3},
 		{Name: "balls", Color: palette.MustParseColor("crimson"), Finish: palette.Shiny, Count: 24},
 		{Name: "bells", Color: palette.MustParseColor("#d01030"), Count: 8},
-		{Name: "stars", Color: palette.MustParseColor("gold"), Finish: palette.Metal, Count: 12},
+		{Name: "stars", Color: palette.MustParseColor("#d4af37"), Finish: palette.Metal, Count: 12},
 		{Name: "doves", Color: palette.MustParseColor("white"), Count: 9},
 		{Name: "bows", Color: palette.MustParseColor("darkgreen"), Count: 5},
 	}
@@ -782,7 +970,7 @@ func ExampleSharing_String() {
 	// total           100      4      16
 }
 
-// Greys keep their lightness in every view: black stands farthest from silver and white.
+// The difference of greys by CIEDE2000 is |ΔL*|/SL, as in ExampleSuggestion_String.
 func ExampleRules_Suggest() {
 	rules := palette.CommonPractice()
 	p, err := rules.ParsePalette("silver:metal,white")
@@ -790,13 +978,14 @@ func ExampleRules_Suggest() {
 		fmt.Println(err)
 		return
 	}
-	suggestions, err := rules.Suggest(p)
+	black := palette.Swatch{Name: "black", Color: palette.MustParseColor("black"), Finish: palette.Shiny}
+	suggestions, err := rules.Suggest(p, palette.Swatch{}, []palette.Swatch{black})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(suggestions[0].Palette)
-	// Output: silver:metal,white,black
+	fmt.Println(suggestions[0].Swatch, suggestions[0].Holds)
+	// Output: black:shiny true
 }
 
 // The difference of greys by CIEDE2000 is |ΔL*|/SL: 77.70/1.155 for silver to black.
@@ -807,18 +996,18 @@ func ExampleSuggestion_String() {
 		fmt.Println(err)
 		return
 	}
-	suggestions, err := rules.Suggest(p)
+	suggestions, err := rules.Suggest(p, palette.Swatch{}, nil)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	fmt.Println(suggestions[0])
-	// Output: black #000000: at least 67.2 from every color for everybody (least in daylight, from silver)
+	// Output: black #000000, a neutral: goes with any color; at least 66.8 from every color in every view (least for protan viewers by warm light, from silver)
 }
 
-// CSS Color Module Level 4 has no such name.
+// The name is not spelled so in any list.
 func ExampleError() {
-	_, err := palette.ParseColor("burgundy")
+	_, err := palette.ParseColor("burgandy")
 	fmt.Println(err)
 	fmt.Println(errors.Is(err, units.ErrName), errors.Is(err, units.ErrRange))
 	var e *units.Error
@@ -826,7 +1015,160 @@ func ExampleError() {
 		fmt.Println(e.Func, e.Field, e.Value)
 	}
 	// Output:
-	// palette.ParseColor: text "burgundy": unknown name: want #rrggbb, #rgb or a CSS color name
+	// palette.ParseColor: text "burgandy": unknown name: want #rrggbb, #rgb or a color name; did you mean burgundy?
 	// true false
-	// palette.ParseColor text burgundy
+	// palette.ParseColor text burgandy
+}
+
+// What the station's shop offers, sorted as what is owned is. By CIEDE2000 (Sharma, Wu and Dalal 2005).
+func ExampleSortFunc() {
+	type offer struct {
+		what, color, finish string
+		pack                int
+	}
+	catalog := []offer{{"glass balls", "#c8102e", "shiny", 12}, {"bells", "#b8913d", "metal", 6}, {"stars", "teal", "glitter", 10}}
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("crimson,gold:metal")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	sorted, err := palette.SortFunc(rules, p, catalog, func(o offer) palette.Piece {
+		s, _ := palette.ParseSwatch(o.what + "=" + o.color + ":" + o.finish) // the shop's own codes, which are checked when it is stocked
+		return palette.Piece{Name: s.Name, Color: s.Color, Finish: s.Finish, Count: o.pack}
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for i, m := range sorted.Matches {
+		fmt.Printf("%s: %v\n", catalog[i].what, m)
+	}
+	fmt.Print(sorted)
+	// Output:
+	// glass balls: crimson, 4.9 away
+	// bells: gold, 6.7 away
+	// stars: none: gold is nearest, 43.1 away
+	// crimson     12
+	// gold:metal   6
+	// left out    10
+}
+
+// By hand: 33 pieces of 4 types over three finishes are two types and 11 pieces, one and 11, one and 11.
+func ExampleRow_Finishes() {
+	ruby, err := palette.ParseSwatch("ruby:matte+shiny+glitter")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, r := range (palette.Row{Swatch: ruby, Share: 40, Types: 4, Pieces: 33}).Finishes() {
+		fmt.Println(r.Swatch.Finish, r.Types, r.Pieces)
+	}
+	// Output:
+	// matte 2 11
+	// shiny 1 11
+	// glitter 1 11
+}
+
+// Common practice: the leading color comes first, so the order counts.
+func ExamplePalette_Equal() {
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("crimson,ivory")
+	q, err2 := rules.ParsePalette("ivory,crimson")
+	fmt.Println(p.Equal(p), p.Equal(q), err, err2)
+	// Output: true false <nil> <nil>
+}
+
+// The names are this package's.
+func ExampleByView_MarshalJSON() {
+	text, err := json.Marshal(palette.ByView[bool]{palette.Daylight: true})
+	fmt.Println(string(text), err)
+	// Output: {"daylight":true,"protan":false,"deutan":false,"tritan":false,"warm light":false,"warm protan":false,"warm deutan":false,"warm tritan":false} <nil>
+}
+
+// The names are this package's.
+func ExampleByView_UnmarshalJSON() {
+	var holds palette.ByView[bool]
+	err := json.Unmarshal([]byte(`{"daylight":true,"protan":false,"deutan":false,"tritan":true,"warm light":true,"warm protan":false,"warm deutan":false,"warm tritan":true}`), &holds)
+	fmt.Println(holds[palette.WarmTritan], holds[palette.Deutan], err)
+	err = json.Unmarshal([]byte(`{"daylight":true}`), &holds)
+	fmt.Println(err)
+	// Output:
+	// true false <nil>
+	// palette.ByView.UnmarshalJSON: text "{\"daylight\":true}": unknown name: want a member protan
+}
+
+// CSS Color Module Level 4, section 6.1: ivory is #fffff0.
+func ExampleColor_Value() {
+	value, err := palette.MustParseColor("ivory").Value()
+	fmt.Printf("%q %v\n", value, err)
+	// Output: "#fffff0" <nil>
+}
+
+// CSS Color Module Level 4, section 6.1: ivory is #fffff0.
+func ExampleColor_Scan() {
+	var v palette.Color
+	err := v.Scan("ivory")
+	fmt.Println(v, err)
+	// Output: #fffff0 <nil>
+}
+
+// The words are common practice.
+func ExampleFinish_Value() {
+	value, err := (palette.Matte | palette.Shiny).Value()
+	fmt.Printf("%q %v\n", value, err)
+	// Output: "matte+shiny" <nil>
+}
+
+// The words are common practice.
+func ExampleFinish_Scan() {
+	var v palette.Finish
+	err := v.Scan([]byte("matte+shiny"))
+	fmt.Println(v, err)
+	// Output: matte+shiny <nil>
+}
+
+// The names are this package's.
+func ExampleView_Value() {
+	value, err := palette.WarmLight.Value()
+	fmt.Printf("%q %v\n", value, err)
+	// Output: "warm light" <nil>
+}
+
+// The names are this package's.
+func ExampleView_Scan() {
+	var v palette.View
+	err := v.Scan("warm light")
+	fmt.Println(v, err)
+	// Output: warm light <nil>
+}
+
+// The form is this package's.
+func ExampleSwatch_Value() {
+	value, err := palette.Swatch{Name: "ivory", Color: palette.MustParseColor("ivory"), Finish: palette.Clear}.Value()
+	fmt.Printf("%q %v\n", value, err)
+	// Output: "ivory:clear" <nil>
+}
+
+// The form is this package's.
+func ExampleSwatch_Scan() {
+	var v palette.Swatch
+	err := v.Scan("barn red=#7c0a02:shiny")
+	fmt.Println(v, err)
+	// Output: barn red=#7c0a02:shiny <nil>
+}
+
+// The form is this package's.
+func ExamplePalette_Value() {
+	value, err := palette.Palette{}.Value()
+	fmt.Printf("%q %v\n", value, err)
+	// Output: "" <nil>
+}
+
+// The form is this package's.
+func ExamplePalette_Scan() {
+	var v palette.Palette
+	err := v.Scan("crimson,gold:metal")
+	fmt.Println(v, err)
+	// Output: crimson,gold:metal <nil>
 }

@@ -57,9 +57,9 @@ func TestErrorFields(t *testing.T) {
 	}
 	for _, v := range []float64{-1, 100.5, math.NaN(), math.Inf(1)} {
 		shown := r // JSON has no NaN; the field is the same
-		_, err := with(func(r *Rules) { r.Apart = v }).Read(four)
+		_, err := with(func(r *Rules) { r.Apart = v }).Read(four, Swatch{})
 		check("/apart", units.ErrRange, err, argument{value: shown})
-		_, err = with(func(r *Rules) { r.Fit = v }).Match(four, Color{})
+		_, err = with(func(r *Rules) { r.Fit = v }).Match(four, Piece{})
 		check("/fit", units.ErrRange, err, argument{value: shown})
 	}
 	for _, test := range []struct {
@@ -90,14 +90,33 @@ func TestErrorFields(t *testing.T) {
 		_, err = four.Share(bad)
 		check("/totals/shares/2", units.ErrRange, err, argument{"totals", bad})
 	}
+	odd := Piece{Finish: 77}
+	_, err := r.Sort(four, box(odd))
+	check("/box/2/finish", units.ErrName, err, argument{"box", box(Piece{Finish: Matte})})
+	_, err = r.Match(four, odd)
+	check("/piece/finish", units.ErrName, err, argument{"piece", Piece{Finish: Matte}})
+	_, err = r.Match(four, Piece{Count: -1})
+	check("/piece/count", units.ErrRange, err, argument{"piece", Piece{}})
+	_, err = SortFunc(r, four, []int{1, -1}, func(n int) Piece { return Piece{Count: n} })
+	check("/list/1/count", units.ErrRange, err, argument{"list", []Piece{{}, {}}})
+	for want, bad := range map[string]Swatch{"name": {"", Color{1, 2, 3}, Matte}, "finish": {"red", Color{}, 77}} {
+		why := map[string]error{"name": units.ErrSyntax, "finish": units.ErrName}[want]
+		_, err = r.Read(four, bad)
+		check("/on/"+want, why, err, argument{"on", two[0].with(Matte)})
+		three := mustPalette(t, "crimson")
+		_, err = r.Suggest(three, bad, nil)
+		check("/on/"+want, why, err, argument{"on", two[0].with(Matte)})
+		_, err = r.Suggest(three, Swatch{}, []Swatch{two[0], bad})
+		check("/shelf/1/"+want, why, err, argument{"shelf", []Swatch{two[0], two[0].with(Matte)}})
+	}
 	bad := Totals{Pieces: 9, Shares: []int{1, 1}}
-	_, err := four.Share(bad)
+	_, err = four.Share(bad)
 	check("/totals/shares", units.ErrRange, err, argument{"totals", bad})
 	_, err = Apportion(5, []int{1, -1}, 0)
 	check("/shares/1", units.ErrRange, err, argument{"shares", []int{1, -1}})
 
 	// No field that has a range was forgotten. Any Color is a color, and a piece's name is only printed.
-	free := []string{"Piece.Name", "Piece.Color", "Piece.Finish"}
+	free := []string{"Piece.Name", "Piece.Color"}
 	for _, v := range []any{Rules{}, Piece{}, Swatch{}, Totals{}} {
 		typ := reflect.TypeOf(v)
 		for i := range typ.NumField() {
@@ -108,6 +127,9 @@ func TestErrorFields(t *testing.T) {
 		}
 	}
 }
+
+// with returns s in a finish, so that its JSON has one.
+func (s Swatch) with(f Finish) Swatch { s.Finish = f; return s }
 
 // resolve walks the JSON of v by a JSON Pointer, and reports whether it leads somewhere
 // and the last field of a struct on the way, as in "Piece.Count".

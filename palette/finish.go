@@ -2,47 +2,51 @@ package palette
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"example.com/fircone/units"
 )
 
-// A Finish is how the surface of a piece takes the light. It is for the record and
-// the shopping list: the comparisons here go by color alone, since a color that is
-// shiny in one place and matte in another is still one color of the palette. A metal
-// is a color like the rest and counts among the four. The zero value is Matte.
+// A Finish is how a piece takes the light: one of the finishes below, or several of
+// them, Matte|Shiny|Glitter, since one color in several finishes is a usual assortment and
+// one color of the palette. The zero value is that nobody says. A metal is a color like the
+// rest and counts among the four; how it is matched says [Rules.Match].
 type Finish uint8
 
 // The finishes.
 const (
-	Matte     Finish = iota // scatters light evenly: velvet, paper, frosted glass
-	Shiny                   // mirrors the lights in small spots: lacquer, satin ribbon
-	Glittered               // strewn with small mirrors
-	Clear                   // lets light through: glass, crystal, acrylic
-	Metal                   // gold, silver, copper and what is made to look so
+	Matte   Finish = 1 << iota // scatters light evenly: velvet, paper, frosted glass
+	Shiny                      // mirrors the lights in small spots: lacquer, satin ribbon
+	Glitter                    // strewn with small mirrors
+	Clear                      // lets light through: glass, crystal, acrylic
+	Metal                      // gold, silver, copper and what is made to look so
+	Natural                    // as it grew: wood, pinecone, burlap, dried orange
 )
 
-var finishNames = [...]string{"matte", "shiny", "glittered", "clear", "metal"}
+// allFinishes is every finish at once.
+const allFinishes = Matte | Shiny | Glitter | Clear | Metal | Natural
 
-// ParseFinish reads matte, shiny, glittered, clear or metal. Upper case is read as
-// lower case, and space around the word is passed over. It returns an [units.Error] wrapping
-// [units.ErrName] for anything else.
+var finishNames = [...]string{"matte", "shiny", "glitter", "clear", "metal", "natural"}
+
+// ParseFinish reads matte, shiny, glitter, clear, metal or natural, or several of them with
+// a + between, as in matte+shiny+glitter, and the empty text as the zero value. Upper case is read
+// as lower case, and space around the words is passed over. It returns an [units.Error] wrapping
+// [units.ErrName] for anything else. ParseFinish(f.String()) is f.
 func ParseFinish(text string) (Finish, error) { return parseFinish("ParseFinish", text) }
 
 func parseFinish(fn, text string) (Finish, error) {
-	i, err := parseWord(fn, text, finishNames[:])
-	return Finish(i), err
-}
-
-// parseWord returns which of the words the text is, by the rules of [ParseFinish].
-func parseWord(fn, text string, words []string) (int, error) {
-	if len(text) <= maxColorText {
-		if i := slices.Index(words, strings.ToLower(strings.TrimSpace(text))); i >= 0 {
-			return i, nil
-		}
+	var f Finish
+	if strings.TrimSpace(text) == "" && len(text) <= maxColorText {
+		return f, nil
 	}
-	return 0, refuse(fn, "text", text, oneOf(words), units.ErrName)
+	for word := range strings.SplitSeq(text, "+") {
+		i := slices.Index(finishNames[:], strings.ToLower(strings.TrimSpace(word)))
+		if i < 0 || len(text) > maxColorText {
+			return 0, refuse(fn, "text", text, oneOf(finishNames[:])+", or several with + between", units.ErrName)
+		}
+		f |= 1 << i
+	}
+	return f, nil
 }
 
 // oneOf lists words to choose from: "matte, shiny or clear".
@@ -51,19 +55,47 @@ func oneOf(words []string) string {
 	return strings.Join(words[:last], ", ") + " or " + words[last]
 }
 
-// String returns the name of f: matte, shiny, glittered, clear or metal.
-func (f Finish) String() string {
-	if int(f) < len(finishNames) {
-		return finishNames[f]
+// each returns the finishes of f one by one, or f itself if it has none.
+func (f Finish) each() []Finish {
+	var list []Finish
+	for i := range finishNames {
+		if f>>i&1 != 0 {
+			list = append(list, 1<<i)
+		}
 	}
-	return "Finish(" + strconv.Itoa(int(f)) + ")"
+	if list == nil {
+		return []Finish{f}
+	}
+	return list
 }
 
-// MarshalText returns f.String(), or an [units.Error] wrapping [units.ErrName] if f is not one
+// check reports bits that are no finish.
+func (f Finish) check(fn, field string) error {
+	if f > allFinishes {
+		return refuse(fn, field, f.String(), oneOf(finishNames[:]), units.ErrName)
+	}
+	return nil
+}
+
+// String returns the names of the finishes of f, as in matte or matte+shiny, and "" if nobody says.
+func (f Finish) String() string {
+	if f > allFinishes {
+		return "not a finish"
+	}
+	var names []string
+	for i, name := range finishNames {
+		if f>>i&1 != 0 {
+			names = append(names, name)
+		}
+	}
+	return strings.Join(names, "+")
+}
+
+// MarshalText returns f.String(), or an [units.Error] wrapping [units.ErrName] if f is none
 // of the finishes above.
 func (f Finish) MarshalText() ([]byte, error) {
-	if int(f) >= len(finishNames) {
-		return nil, refuse("Finish.MarshalText", "finish", f.String(), oneOf(finishNames[:]), units.ErrName)
+	if err := f.check("Finish.MarshalText", "finish"); err != nil {
+		return nil, err
 	}
 	return []byte(f.String()), nil
 }

@@ -3,6 +3,7 @@ package palette
 import (
 	"encoding/json"
 	"reflect"
+	"strings"
 	"testing"
 	"unicode"
 )
@@ -15,7 +16,7 @@ func TestJSON(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	reading, err := rules.Read(p)
+	reading, err := rules.Read(p, swatches("fir")[0])
 	if err != nil || reading.Pairs[0].Mend == (Mend{}) {
 		t.Fatal(reading, err)
 	}
@@ -24,7 +25,7 @@ func TestJSON(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	suggestions, err := rules.Suggest(p)
+	suggestions, err := rules.Suggest(p, Swatch{}, swatches("navy"))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -54,7 +55,7 @@ func namesAre(t *testing.T, typ reflect.Type) {
 	}
 	for i := range typ.NumField() {
 		f := typ.Field(i)
-		if got, want := f.Tag.Get("json"), string(unicode.ToLower(rune(f.Name[0])))+f.Name[1:]; got != want {
+		if got, want := strings.Split(f.Tag.Get("json"), ",")[0], string(unicode.ToLower(rune(f.Name[0])))+f.Name[1:]; got != want {
 			t.Errorf("%v.%s is %q in JSON", typ, f.Name, got)
 		}
 		namesAre(t, f.Type)

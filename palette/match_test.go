@@ -3,6 +3,7 @@ package palette
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -13,10 +14,14 @@ import (
 )
 
 // slowMatch is Match without its short cut.
-func slowMatch(r Rules, p Palette, c Color) Match {
+func slowMatch(r Rules, p Palette, piece Piece) Match {
 	best := Match{Difference: math.Inf(1)}
 	for i, s := range p.Swatches() {
-		if d := s.Color.Difference(c); d < best.Difference {
+		d := s.Color.Difference(piece.Color)
+		if s.Finish&Metal != 0 && (piece.Finish&Metal != 0 || piece.Finish == 0) {
+			d = weighed(pointOf(s.Color.Lab()), pointOf(piece.Color.Lab()), anyFar, 0.25)
+		}
+		if d < best.Difference {
 			best = Match{i, s, d, d <= r.Fit}
 		}
 	}
@@ -36,12 +41,13 @@ func TestMatch(t *testing.T) {
 		{"#d01030", 0, true},
 		{"darkgreen", 1, false}, // 13.5 away by the color library
 		{"green", 1, true},
-		{"goldenrod", 2, false},
+		{"goldenrod", 2, true}, // matte: as a color
+		{"#996515", 2, false},
 		{"white", 3, true},
 		{"navy", 0, false}, // the nearest of four far ones
 	} {
 		c := MustParseColor(test.color)
-		got, err := r.Match(p, c)
+		got, err := r.Match(p, Piece{Color: c, Finish: Matte})
 		want := Match{test.index, s[test.index], s[test.index].Color.Difference(c), test.fits}
 		if err != nil || got != want {
 			t.Errorf("%s: %+v, %v, want %+v", test.color, got, err, want)
@@ -51,21 +57,21 @@ func TestMatch(t *testing.T) {
 	// The tolerance itself fits, and the float below it does not.
 	c := MustParseColor("darkgreen")
 	d := c.Difference(s[1].Color)
-	if m, err := (Rules{4, 10, d}).Match(p, c); err != nil || !m.Fits {
+	if m, err := (Rules{4, 10, d}).Match(p, Piece{Color: c}); err != nil || !m.Fits {
 		t.Errorf("exactly the tolerance away: %+v, %v", m, err)
 	}
-	if m, err := (Rules{4, 10, math.Nextafter(d, 0)}).Match(p, c); err != nil || m.Fits {
+	if m, err := (Rules{4, 10, math.Nextafter(d, 0)}).Match(p, Piece{Color: c}); err != nil || m.Fits {
 		t.Errorf("just over the tolerance away: %+v, %v", m, err)
 	}
 
-	got, err := r.Match(Palette{}, c)
+	got, err := r.Match(Palette{}, Piece{Color: c})
 	checkError(t, err, units.ErrRange, `palette.Rules.Match: palette "": out of range: want 1 to 4 swatches, not 0`)
 	if got != (Match{}) {
 		t.Errorf("%+v beside an error", got)
 	}
-	_, err = (Rules{3, 10, 10}).Match(p, c)
+	_, err = (Rules{3, 10, 10}).Match(p, Piece{Color: c})
 	checkError(t, err, units.ErrRange, `palette.Rules.Match: palette "crimson,forestgreen,gold:metal,ivory": out of range: want 1 to 3 swatches, not 4`)
-	_, err = (Rules{0, 10, 10}).Match(p, c)
+	_, err = (Rules{0, 10, 10}).Match(p, Piece{Color: c})
 	checkError(t, err, units.ErrRange, `palette.Rules.Match: /limit "0": out of range: want 1 to 6`)
 }
 
@@ -74,7 +80,7 @@ func TestMatch(t *testing.T) {
 func TestMatchStable(t *testing.T) {
 	a, b := Swatch{"a", Color{10, 20, 30}, Matte}, Swatch{"b", Color{10, 20, 30}, Metal}
 	p := Palette{swatch: [maxSwatches]Swatch{a, b}, n: 2}
-	m, err := CommonPractice().Match(p, Color{12, 20, 30})
+	m, err := CommonPractice().Match(p, Piece{Color: Color{12, 20, 30}, Finish: Matte})
 	if err != nil || m.Index != 0 || m.Swatch != a {
 		t.Errorf("%+v, %v, want the first of two equal swatches", m, err)
 	}
@@ -85,12 +91,13 @@ func TestMatchProperties(t *testing.T) {
 		r := Rules{maxSwatches, rapid.Float64Range(0, 20).Draw(t, "apart"), rapid.Float64Range(0, 30).Draw(t, "fit")}
 		p := palettes(r).Draw(t, "p")
 		c := colors().Draw(t, "c")
-		got, err := r.Match(p, c)
-		if want := slowMatch(r, p, c); err != nil || got != want {
+		piece := Piece{Color: c, Finish: rapid.SampledFrom([]Finish{0, Shiny, Metal, Metal | Matte}).Draw(t, "finish")}
+		got, err := r.Match(p, piece)
+		if want := slowMatch(r, p, piece); err != nil || got != want {
 			t.Fatalf("%v, %v: %+v, %v, want %+v", p, c, got, err, want)
 		}
 		for i, s := range p.Swatches() {
-			if m, err := r.Match(p, s.Color); err != nil || m.Index != i || m.Difference != 0 || !m.Fits {
+			if m, err := r.Match(p, Piece{Color: s.Color, Finish: s.Finish}); err != nil || m.Index != i || m.Difference != 0 || !m.Fits {
 				t.Fatalf("%v does not match itself: %+v, %v", s, m, err)
 			}
 		}
@@ -131,7 +138,7 @@ func TestSort(t *testing.T) {
 		t.Errorf("%+v", got)
 	}
 	for i, piece := range box {
-		if want := slowMatch(r, p, piece.Color); got.Matches[i] != want {
+		if want := slowMatch(r, p, piece); got.Matches[i] != want {
 			t.Errorf("%s: %+v, want %+v", piece.Name, got.Matches[i], want)
 		}
 	}
@@ -157,7 +164,7 @@ func TestSort(t *testing.T) {
 	} {
 		got, err := test.r.Sort(test.p, test.box)
 		checkError(t, err, units.ErrRange, "palette.Rules.Sort: "+test.want)
-		if !cmp.Equal(got, Sorting{}, cmp.AllowUnexported(Palette{})) {
+		if !cmp.Equal(got, Sorting{}) {
 			t.Errorf("%+v beside an error", got)
 		}
 	}
@@ -198,40 +205,43 @@ func randomBox(n int, seed uint32) []Piece {
 	return box
 }
 
-// bruteBest looks at every set of at most four colors, in the order of the box, and
-// returns the pieces kept by the first that keeps the most with the fewest colors,
-// and its colors in that order.
+// bruteBest looks at every set of at most four colors, by kind of finish, in the order
+// of the box, and returns the pieces kept by the first that keeps the most with the fewest
+// colors, and its colors in that order.
 func bruteBest(r Rules, box []Piece) (most int, best []Color) {
-	var distinct []Color
-	seen := map[Color]bool{}
+	var distinct []Piece
 	for _, piece := range box {
-		if !seen[piece.Color] {
-			seen[piece.Color] = true
-			distinct = append(distinct, piece.Color)
+		if !slices.ContainsFunc(distinct, func(p Piece) bool {
+			return p.Color == piece.Color && p.Finish&Metal == piece.Finish&Metal && (p.Finish == 0) == (piece.Finish == 0)
+		}) {
+			distinct = append(distinct, piece)
 		}
 	}
 	for size := 1; size <= min(r.Limit, 4); size++ {
-		var try func(next int, set []Color)
-		try = func(next int, set []Color) {
+		var try func(next int, set []Piece)
+		try = func(next int, set []Piece) {
 			if len(set) == size {
 				kept := 0
 				for _, piece := range box {
 					for _, c := range set {
-						if c.Difference(piece.Color) <= r.Fit {
+						if slowMatch(r, Palette{[maxSwatches]Swatch{{"x", c.Color, c.Finish}}, 1}, piece).Fits {
 							kept += max(piece.Count, 1)
 							break
 						}
 					}
 				}
 				if kept > most {
-					most, best = kept, append([]Color(nil), set...)
+					most, best = kept, nil
+					for _, c := range set {
+						best = append(best, c.Color)
+					}
 				}
 				return
 			}
 		candidates:
 			for i := next; i < len(distinct); i++ {
 				for _, c := range set {
-					if c.Difference(distinct[i]) < r.Apart {
+					if d := c.Color.Difference(distinct[i].Color); d < r.Apart || d == 0 {
 						continue candidates
 					}
 				}
@@ -255,8 +265,9 @@ func TestBestAgainstBruteForce(t *testing.T) {
 		box := rapid.SliceOfN(rapid.Custom(func(t *rapid.T) Piece {
 			channel := rapid.IntRange(0, min(4, 255/step))
 			return Piece{
-				Color: Color{uint8(step * channel.Draw(t, "r")), uint8(step * channel.Draw(t, "g")), uint8(step * channel.Draw(t, "b"))},
-				Count: rapid.IntRange(0, 5).Draw(t, "count"),
+				Color:  Color{uint8(step * channel.Draw(t, "r")), uint8(step * channel.Draw(t, "g")), uint8(step * channel.Draw(t, "b"))},
+				Finish: rapid.SampledFrom([]Finish{0, Matte, Metal}).Draw(t, "finish"),
+				Count:  rapid.IntRange(0, 5).Draw(t, "count"),
 			}
 		}), 1, 14).Draw(t, "box")
 		got, err := r.Best(box)
@@ -284,7 +295,7 @@ func TestBestAgainstBruteForce(t *testing.T) {
 			t.Fatalf("%v: %v", got.Palette, err)
 		}
 		sorted, err := r.Sort(got.Palette, box)
-		if err != nil || !cmp.Equal(sorted, got, cmp.AllowUnexported(Palette{})) {
+		if err != nil || !cmp.Equal(sorted, got) {
 			t.Fatalf("%+v, sorted %+v, %v", got, sorted, err)
 		}
 		for i := 1; i < got.Palette.Len(); i++ {
@@ -303,12 +314,12 @@ func TestBest(t *testing.T) {
 		{"c", MustParseColor("#d01030"), Matte, 9},
 		{"d", MustParseColor("#010203"), Clear, 5},
 		{"e", MustParseColor("crimson"), Metal, 1},
-		{"f", MustParseColor("gold"), Metal, 7},
+		{"f", MustParseColor("#d4af37"), Metal, 7},
 		{"g", MustParseColor("lime"), Matte, 0},
 	}
 	got, err := r.Best(box)
 	// Crimson and #d01030 pass for each other; lime, one piece, goes.
-	const want = "crimson:shiny,gold:metal,#010203:clear,navy"
+	const want = "crimson:shiny,gold:metal,#010203:clear,navy:matte"
 	if err != nil || got.Palette.String() != want || got.Left != 1 || !cmp.Equal(got.Kept, []int{19, 7, 5, 2}) {
 		t.Errorf("%v %v %d, %v, want %s", got.Palette, got.Kept, got.Left, err, want)
 	}
@@ -351,7 +362,7 @@ func TestBest(t *testing.T) {
 	} {
 		got, err := test.r.Best(test.box)
 		checkError(t, err, units.ErrRange, "palette.Rules.Best: "+test.want)
-		if !cmp.Equal(got, Sorting{}, cmp.AllowUnexported(Palette{})) {
+		if !cmp.Equal(got, Sorting{}) {
 			t.Errorf("%+v beside an error", got)
 		}
 	}

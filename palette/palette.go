@@ -33,7 +33,7 @@ type Rules struct {
 	Apart float64 `json:"apart"`
 
 	// Fit is the greatest difference ΔE00, 0 to 100, at which a piece still passes
-	// for the swatch it is nearest to.
+	// for the swatch it is nearest to; see Rules.Match.
 	Fit float64 `json:"fit"`
 }
 
@@ -41,13 +41,13 @@ type Rules struct {
 //
 //	at most 4 colors, metals counted
 //	a difference ΔE00 of 10 or more reads as another color
-//	a piece fits where it is within 10 of a swatch
+//	a piece fits where it is within 8 of a swatch
 //
 // Source: the four are common practice, for which there is no published standard;
 // that 10 and more reads as another color is a rule of thumb from memory (1 is just
-// visible side by side, 2 to 3 is noticed by most). A shop that is strict about its
-// reds sets Fit to 5.
-func CommonPractice() Rules { return Rules{Limit: 4, Apart: 10, Fit: 10} }
+// visible side by side, 2 to 3 is noticed by most). The 8 was chosen here: at 10 a
+// dusty pink, #cd5c5c, passes for crimson. A shop that is strict about its reds sets Fit to 5.
+func CommonPractice() Rules { return Rules{Limit: 4, Apart: 10, Fit: 8} }
 
 // check reports a rule outside its range.
 func (r Rules) check(fn string) error {
@@ -179,23 +179,23 @@ func (p Palette) String() string {
 	return b.String()
 }
 
-// MarshalText returns p.String(). It never fails. What house rules allow is written
-// too, but see [Palette.UnmarshalText].
+// Equal says whether p and q have the same swatches in the same order, as == does. It is there for
+// packages that compare by a method.
+func (p Palette) Equal(q Palette) bool { return p == q }
+
+// MarshalText returns p.String(). It never fails.
 func (p Palette) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
 
-// UnmarshalText reads a palette by the rules of [CommonPractice], and the empty text
-// as the zero value. So a palette goes through JSON, flags and configuration files.
-//
-// A palette of house rules may be written and not be read: with five colors, or with two
-// less than 10 apart, it is refused here with the error of [Rules.ParsePalette], and so
-// is a result that has it in it. A house with rules of its own keeps the palette as a
-// text and reads that with its [Rules.ParsePalette]. On an error p is left as it was.
+// UnmarshalText reads any palette that some rules allow, of one to six different colors, and the empty
+// text as the zero value. So whatever was written can be read, by JSON, flags and configuration files. Whether
+// it keeps to the rules of a house says that house's [Rules.Palette] of its Swatches. It
+// returns the error of [Rules.ParsePalette], and leaves p as it was.
 func (p *Palette) UnmarshalText(text []byte) error {
 	if len(text) == 0 {
 		*p = Palette{}
 		return nil
 	}
-	parsed, err := CommonPractice().parsePalette("Palette.UnmarshalText", string(text))
+	parsed, err := Rules{Limit: maxSwatches}.parsePalette("Palette.UnmarshalText", string(text))
 	if err != nil {
 		return err
 	}

@@ -6,14 +6,14 @@ import (
 	"example.com/fircone/palette"
 )
 
-// Do crimson, forestgreen, gold and ivory hold together, for everybody? By CIEDE2000
+// Do crimson, forestgreen, gold and ivory hold together, in every view? By CIEDE2000
 // and, for color vision deficiencies, Brettel, Viénot and Mollon (1997). About one man
 // in twelve cannot tell some reds from greens.
 func ExampleRules_Read_question() {
 	rules := palette.CommonPractice()
 	p, _ := rules.ParsePalette("crimson,forestgreen,gold:metal,ivory")
-	reading, _ := rules.Read(p)
-	for v := palette.Daylight; v <= palette.Tritan; v++ {
+	reading, _ := rules.Read(p, palette.Swatch{})
+	for v := palette.Daylight; v <= palette.WarmTritan; v++ {
 		holds, _ := reading.Holds(v)
 		fmt.Println(v, holds)
 	}
@@ -24,15 +24,18 @@ func ExampleRules_Read_question() {
 	}
 	// Output:
 	// daylight true
-	// warm light true
 	// protan true
 	// deutan false
 	// tritan true
+	// warm light true
+	// warm protan true
+	// warm deutan false
+	// warm tritan true
 	// crimson and forestgreen are one color to some; make it forestgreen=#1d751d
 }
 
 // Which of last year's pieces, red #d81840 and turquoise, go with crimson,
-// forestgreen, gold and ivory? By CIEDE2000: within 10 of a color they pass for it.
+// forestgreen, gold and ivory? By CIEDE2000: within 8 of a color they pass for it.
 func ExampleRules_Sort_question() {
 	rules := palette.CommonPractice()
 	p, _ := rules.ParsePalette("crimson,forestgreen,gold:metal,ivory")

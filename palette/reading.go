@@ -3,31 +3,35 @@ package palette
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
+	"unicode/utf8"
 )
 
 // A Reading says of every pair of swatches of a palette whether it holds apart, and
-// for whom.
+// for whom, and the same of every swatch and what it hangs on.
 type Reading struct {
-	Palette Palette `json:"palette"` // what was read
-	Apart   float64 `json:"apart"`   // the difference from which two colors read as two, Rules.Apart
-	Pairs   []Pair  `json:"pairs"`   // first and second, first and third, …, second and third, …
+	Palette    Palette `json:"palette"`              // what was read
+	On         Swatch  `json:"on,omitzero"`          // on which background; the zero value is on none
+	Apart      float64 `json:"apart"`                // the difference from which two colors read as two, Rules.Apart
+	Pairs      []Pair  `json:"pairs"`                // first and second, first and third, …, second and third, …
+	Background []Pair  `json:"background,omitempty"` // each swatch and the background
 }
 
-// A Pair is two swatches of a palette side by side.
+// A Pair is two swatches of a palette side by side, or a swatch and the background.
 type Pair struct {
 	A Swatch `json:"a"` // the earlier in the palette
-	B Swatch `json:"b"` // the later
+	B Swatch `json:"b"` // the later, or the background
 
-	// Difference is ΔE00 between them, by View.
-	Difference [Tritan + 1]float64 `json:"difference"`
+	// Difference is ΔE00 between them.
+	Difference ByView[float64] `json:"difference"`
 
-	// Holds says whether that is enough to read as two colors, by View.
-	Holds [Tritan + 1]bool `json:"holds"`
+	// Holds says whether that is enough to read as two colors.
+	Holds ByView[bool] `json:"holds"`
 
 	// Mend is how to part the pair where it does not hold in some view. It is the
 	// zero value where there is nothing to mend or no way was found.
-	Mend Mend `json:"mend"`
+	Mend Mend `json:"mend,omitzero"`
 }
 
 // A Mend is a lighter or darker color for one swatch of a pair, with which the pair
@@ -41,7 +45,14 @@ type Mend struct {
 	Needed  float64 `json:"needed"`  // the same with the new color, always more
 }
 
-// Read measures every pair of swatches of the palette in every [View].
+// Read measures every pair of swatches of the palette in every [View], and every swatch
+// against what it hangs on: the greenery, a flocked tree, a wall. The background is no color of
+// the palette; it gets no share and no mend. The zero value is no background. [ParseSwatch]
+// knows three:
+//
+//	fir       #355e3b   NBS SP 440, block 137, evergreen
+//	flocked   #dfede8   block 153, greenish white: an estimate
+//	bare      #635147   block 61, grayish brown: an estimate
 //
 // Where a pair does not hold in some view (red and green do not for about one man in
 // twelve), it looks for a mend: one of the two made lighter, by mixing its sRGB with
@@ -51,44 +62,65 @@ type Mend struct {
 // term ΔL'/SL of [Color.Difference] is at least r.Apart, and ΔL* is more than now. Of the up to
 // four ways it gives the one that changes the color least by daylight, the first swatch
 // and the lighter color first where two are equal, and says how far apart in lightness
-// the two are then and now, to the viewer for whom they are closest now.
+// the two are then and now, in the view in which they are closest now.
 //
 // Two colors nearer than Apart make no palette, and the error of [Rules.Palette] says
 // how near. To see them in every view, parse them with Apart 0 and read with the usual
 // rules.
 //
 // It returns an [units.Error] wrapping [units.ErrRange] if the palette has no swatches or more than r
-// allows, or a rule is out of its range.
+// allows, or a rule is out of its range, and [units.ErrSyntax] or [units.ErrName] for a background
+// that is no swatch.
 //
-// Sources: see [Color.Difference] and [View.Lab]; one man in twelve: J. Birch, "Worldwide
+// Sources: see [Color.Difference], [View.Lab] and [ParseColor]; one man in twelve: J. Birch, "Worldwide
 // prevalence of red-green color deficiency", J. Opt. Soc. Am. A 29(3), 2012, 313-320
 // (about 8 % of men and 0.4 % of women of European descent, fewer elsewhere).
-func (r Rules) Read(palette Palette) (Reading, error) {
+func (r Rules) Read(palette Palette, on Swatch) (Reading, error) {
+	const fn = "Rules.Read"
 	p := palette
-	if err := r.checkPalette("Rules.Read", p); err != nil {
+	if err := r.checkPalette(fn, p); err != nil {
 		return Reading{}, err
 	}
-	seen := make([]sight, p.n)
-	for i, s := range p.swatch[:p.n] {
-		seen[i] = see(s.Color)
+	if on != (Swatch{}) {
+		if err := on.check(fn, "/on/name", "/on/finish"); err != nil {
+			return Reading{}, err
+		}
 	}
-	reading := Reading{Palette: p, Apart: r.Apart}
-	for i, a := range p.swatch[:p.n] {
+	seen := p.sights(on)
+	reading := Reading{Palette: p, On: on, Apart: r.Apart}
+	read := func(i, j int, b Swatch) Pair {
+		pair := Pair{A: p.swatch[i], B: b, Difference: seen[i].differences(&seen[j])}
+		pair.Holds = r.holds(pair.Difference)
+		if !all(pair.Holds) {
+			pair.Mend = r.mend(&p, seen, i, j)
+		}
+		return pair
+	}
+	for i := range p.n {
 		for j := i + 1; j < p.n; j++ {
-			pair := Pair{A: a, B: p.swatch[j]}
-			pair.Difference = seen[i].differences(&seen[j])
-			pair.Holds = r.holds(pair.Difference)
-			if !all(pair.Holds) {
-				pair.Mend = r.mend(&p, seen, i, j)
-			}
-			reading.Pairs = append(reading.Pairs, pair)
+			reading.Pairs = append(reading.Pairs, read(i, j, p.swatch[j]))
+		}
+		if len(seen) > p.n {
+			reading.Background = append(reading.Background, read(i, p.n, on))
 		}
 	}
 	return reading, nil
 }
 
+// sights returns how the swatches of p are seen, and after them the background if there is one.
+func (p *Palette) sights(on Swatch) []sight {
+	seen := make([]sight, p.n, p.n+1)
+	for i, s := range p.swatch[:p.n] {
+		seen[i] = see(s.Color)
+	}
+	if on != (Swatch{}) {
+		seen = append(seen, see(on.Color))
+	}
+	return seen
+}
+
 // A sight is a color as it is seen, by View.
-type sight [Tritan + 1]point
+type sight ByView[point]
 
 func see(c Color) (s sight) {
 	for v := range s {
@@ -97,24 +129,32 @@ func see(c Color) (s sight) {
 	return s
 }
 
-func (s *sight) differences(t *sight) (d [Tritan + 1]float64) {
+func (s *sight) differences(t *sight) (d ByView[float64]) {
 	for v := range s {
 		d[v] = difference(s[v], t[v], anyFar)
 	}
 	return d
 }
 
-func (r Rules) holds(d [Tritan + 1]float64) (holds [Tritan + 1]bool) {
+func (r Rules) holds(d ByView[float64]) (holds ByView[bool]) {
 	for v := range d {
 		holds[v] = r.apart(d[v])
 	}
 	return holds
 }
 
-func all(holds [Tritan + 1]bool) bool { return holds == [Tritan + 1]bool{true, true, true, true, true} }
+func all(holds ByView[bool]) bool {
+	for _, h := range holds {
+		if !h {
+			return false
+		}
+	}
+	return true
+}
 
-// mend looks for a color for swatch i or j of p with which the two hold apart in all
-// views, by lightness alone in those where they did not, and no other pair loses one.
+// mend looks for a color for one of the swatches in change with which the pair i, j of what is
+// seen holds apart in all views, by lightness alone in those where it did not, and no
+// other pair loses one. What is seen are the swatches of p, and perhaps the background after them.
 func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
 	var best Mend
 	least := math.Inf(1)
@@ -127,13 +167,18 @@ func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
 	}
 	for _, change := range [2][2]int{{i, j}, {j, i}} {
 		k, other := change[0], change[1]
+		if k == p.n {
+			continue // the background stays
+		}
 		was := p.swatch[k].Color
 		for _, mix := range [2]func(Color, int) Color{Color.tint, Color.shade} {
 			for t := 1; t <= 255; t++ {
 				color := mix(was, t)
+				if !r.byLightness(now, color, &seen[k], &seen[other]) {
+					continue // which looks at a view or two, and rules out most
+				}
 				sees := see(color)
-				d := sees.differences(&seen[other])
-				if !all(r.holds(d)) || !r.byLightness(now, &seen[k], &sees, &seen[other]) || r.loses(seen, k, other, &sees) {
+				if !all(r.holds(sees.differences(&seen[other]))) || r.loses(seen, k, other, &sees) {
 					continue
 				}
 				if change := difference(seen[k][Daylight], sees[Daylight], anyFar); change < least {
@@ -154,16 +199,17 @@ func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
 	return best
 }
 
-// byLightness says whether lightness alone parts a color seen as sees from other, and
-// more of it than for the color seen as was, in every view in which those two, now
-// apart, do not hold.
-func (r Rules) byLightness(now [Tritan + 1]float64, was, sees, other *sight) bool {
+// byLightness says whether lightness alone parts a color from other, and more of it than
+// for the color seen as was, in every view in which those two, now apart, do not
+// hold.
+func (r Rules) byLightness(now ByView[float64], color Color, was, other *sight) bool {
 	for v := range now {
 		if r.apart(now[v]) {
 			continue
 		}
-		more := math.Abs(sees[v].l-other[v].l) > math.Abs(was[v].l-other[v].l)
-		if !more || !r.apart(math.Sqrt(lightnessTerm(sees[v], other[v]))) {
+		sees := pointOf(View(v).lab(color))
+		more := math.Abs(sees.l-other[v].l) > math.Abs(was[v].l-other[v].l)
+		if !more || !r.apart(math.Sqrt(lightnessTerm(sees, other[v]))) {
 			return false
 		}
 	}
@@ -188,95 +234,127 @@ func (r Rules) loses(seen []sight, k, other int, sees *sight) bool {
 	return false
 }
 
-// Holds says whether every pair holds apart in a view. It returns an [units.Error] wrapping
-// [units.ErrName] if it is not one of the views.
+// Holds says whether every pair holds apart in a view, those with the background too. It returns an
+// [units.Error] wrapping [units.ErrName] if it is not one of the views.
 func (r Reading) Holds(view View) (bool, error) {
 	if err := view.check("Reading.Holds"); err != nil {
 		return false, err
 	}
-	for i := range r.Pairs {
-		if !r.Pairs[i].Holds[view] {
-			return false, nil
-		}
-	}
-	return true, nil
+	return !slices.ContainsFunc(r.all(), func(p Pair) bool { return !p.Holds[view] }), nil
 }
 
+// all returns the pairs, and those with the background after them.
+func (r Reading) all() []Pair { return slices.Concat(r.Pairs, r.Background) }
+
 // String returns a table of the differences, one pair a line, cut to a tenth, a star
-// behind those that do not hold, and then a few lines for each pair that does not hold
-// somewhere: for whom, and what mends it. The zero Reading, which comes with an error,
-// is "nothing was read".
+// behind those that do not hold, for the usual viewer and the three dichromats in both lights; and then
+// a few lines for each pair that does not hold somewhere: for whom, and what mends
+// it. The zero Reading, which comes with an error, is "nothing was read".
 func (r Reading) String() string {
 	if r.Palette.n == 0 {
 		return "nothing was read\n"
 	}
-	if len(r.Pairs) == 0 {
+	pairs := r.all()
+	if len(pairs) == 0 {
 		return r.Palette.String() + ": one color, nothing to tell apart\n"
 	}
-	var t table
-	heads := []string{"pair"}
-	for v := Daylight; v <= Tritan; v++ {
-		heads = append(heads, v.String()+" ")
-	}
-	t.row(heads...)
-	for _, p := range r.Pairs {
-		cells := []string{p.A.Name + ", " + p.B.Name}
-		for v, d := range p.Difference {
-			mark := " "
-			if !p.Holds[v] {
-				mark = "*"
-			}
-			cells = append(cells, cut(d, 1)+mark)
-		}
-		t.row(cells...)
+	width := len("pair")
+	for i := range pairs {
+		width = max(width, utf8.RuneCountInString(pairs[i].names(r.On)))
 	}
 	var b strings.Builder
-	b.WriteString(t.String())
-	for _, p := range r.Pairs {
-		if !all(p.Holds) {
-			b.WriteString("* " + p.advice(r.Apart) + "\n")
+	line := func(name string, cells func(View) string) {
+		text := name + strings.Repeat(" ", width-utf8.RuneCountInString(name))
+		for v := range views {
+			if v == WarmLight {
+				text += "  "
+			}
+			text += cells(v)
+		}
+		b.WriteString(strings.TrimRight(text, " ") + "\n")
+	}
+	half := 8 * int(WarmLight)
+	fmt.Fprintf(&b, "%-*s  %-*s  by warm light\n", width, "pair", half, "by daylight")
+	line("", func(v View) string { return fmt.Sprintf("%7s ", viewers[v%WarmLight]) })
+	for i := range pairs {
+		p := &pairs[i]
+		line(p.names(r.On), func(v View) string {
+			if !p.Holds[v] {
+				return fmt.Sprintf("%7s*", cut(p.Difference[v], 1))
+			}
+			return fmt.Sprintf("%7s ", cut(p.Difference[v], 1))
+		})
+	}
+	for i := range pairs {
+		if !all(pairs[i].Holds) {
+			b.WriteString("* " + pairs[i].advice(r) + "\n")
 		}
 	}
 	return b.String()
 }
 
-// advice says for whom a pair is one color, and what would mend it.
-func (p Pair) advice(apart float64) string {
-	var who []string
-	redGreen := false
-	for i, holds := range p.Holds {
-		v := View(i)
-		switch {
-		case holds:
-		case v <= WarmLight:
-			who = append(who, "everybody in "+v.String())
-		default:
-			who = append(who, v.String()+" viewers")
-			redGreen = redGreen || v != Tritan
-		}
+// names returns the two as a table has them: "crimson, gold", "crimson on fir".
+func (p *Pair) names(on Swatch) string {
+	if p.B == on {
+		return p.A.Name + " on " + p.B.Name
 	}
-	if len(who) == len(p.Holds) {
+	return p.A.Name + ", " + p.B.Name
+}
+
+// viewers are who looks, in the order of the views of one light.
+var viewers = [...]string{"usual", "protan", "deutan", "tritan"}
+
+// advice says for whom a pair is one color, and what would mend it.
+func (p *Pair) advice(r Reading) string {
+	var who []string
+	redGreen, none := false, true
+	for i, name := range viewers {
+		day, warm := p.Holds[i], p.Holds[i+len(viewers)]
+		switch {
+		case day && warm:
+			none = false
+			continue
+		case day:
+			name += " viewers by warm light"
+		case warm:
+			name += " viewers by daylight"
+		default:
+			name += " viewers"
+		}
+		none = none && !day && !warm
+		who = append(who, name)
+		redGreen = redGreen || i == int(Protan) || i == int(Deutan)
+	}
+	if none {
 		who, redGreen = []string{"everybody, in every view"}, false
 	}
-	text := fmt.Sprintf("%s and %s: one color, under %s, to %s", p.A.Name, p.B.Name, formatFloat(apart), strings.Join(who, " and "))
+	pair := p.A.Name + " and " + p.B.Name
+	if p.B == r.On {
+		pair = p.names(r.On)
+	}
+	text := fmt.Sprintf("%s: one color, under %s, to %s", pair, formatFloat(r.Apart), strings.Join(who, " and "))
 	if redGreen {
 		text += "\n  (about one man in twelve has some red-green deficiency)"
 	}
 	if p.Mend == (Mend{}) {
+		if p.B == r.On {
+			return text + ";\n  no lighter or darker color of it parts them by lightness"
+		}
 		return text + ";\n  no lighter or darker color of either parts them by lightness"
 	}
 	how := "darker"
 	if p.Mend.Lighter {
 		how = "lighter"
 	}
-	return text + fmt.Sprintf(";\n  %s %s, %s for %s, mends it: a difference in lightness\n  of %s in %s, where it is %s now",
-		how, p.Mend.Swatch.Name, p.Mend.Swatch.Color, p.Mend.Was, cut(p.Mend.Needed, 1), view(p.Mend.View), cut(p.Mend.Now, 1))
+	return text + fmt.Sprintf(";\n  %s %s, %s for %s, mends it: a difference in lightness\n  of %s to %s, where it is %s now",
+		how, p.Mend.Swatch.Name, p.Mend.Swatch.Color, p.Mend.Was, cut(p.Mend.Needed, 1), p.Mend.View.viewer(), cut(p.Mend.Now, 1))
 }
 
-// view says in whose eyes: "daylight", "the eyes of deutan viewers".
-func view(v View) string {
-	if v <= WarmLight {
-		return v.String()
+// viewer says who looks and by what light: "deutan viewers by warm light".
+func (v View) viewer() string {
+	light := " viewers by daylight"
+	if v >= WarmLight {
+		light = " viewers by warm light"
 	}
-	return "the eyes of " + v.String() + " viewers"
+	return viewers[int(v)%len(viewers)] + light
 }

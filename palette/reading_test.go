@@ -2,6 +2,7 @@ package palette
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -14,7 +15,7 @@ import (
 func TestRead(t *testing.T) {
 	r := CommonPractice()
 	p := mustPalette(t, "crimson,forestgreen,gold:metal,ivory")
-	got, err := r.Read(p)
+	got, err := r.Read(p, Swatch{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -30,10 +31,10 @@ func TestRead(t *testing.T) {
 			if pair.A != s[i] || pair.B != s[j] {
 				t.Errorf("pair %d is %s and %s", k, pair.A, pair.B)
 			}
-			for v := Daylight; v <= Tritan; v++ {
+			for v := Daylight; v < views; v++ {
 				want := labDifference(v.lab(s[i].Color), v.lab(s[j].Color))
-				if err != nil || pair.Difference[v] != want || pair.Holds[v] != (want >= 10) {
-					t.Errorf("%s and %s in %v: %v, %v, want %v, %v", pair.A, pair.B, v, pair.Difference[v], pair.Holds[v], want, err)
+				if pair.Difference[v] != want || pair.Holds[v] != (want >= 10) {
+					t.Errorf("%s and %s in %v: %v, %v, want %v", pair.A, pair.B, v, pair.Difference[v], pair.Holds[v], want)
 				}
 			}
 			if all(pair.Holds) != (pair.Mend == Mend{}) {
@@ -42,26 +43,26 @@ func TestRead(t *testing.T) {
 		}
 	}
 	// Red and green: one to a deutan viewer and to nobody else.
-	if got.Pairs[0].Holds != [...]bool{true, true, true, false, true} {
+	if got.Pairs[0].Holds != (ByView[bool]{true, true, false, true, true, true, false, true}) {
 		t.Errorf("crimson and forestgreen hold in %v", got.Pairs[0].Holds)
 	}
-	for v, want := range []bool{true, true, true, false, true} {
+	for v, want := range []bool{true, true, false, true, true, true, false, true} {
 		if holds, err := got.Holds(View(v)); err != nil || holds != want {
 			t.Errorf("holds in %v: %v, %v", View(v), holds, err)
 		}
 	}
-	holds, err := got.Holds(5)
-	checkError(t, err, units.ErrName, `palette.Reading.Holds: view "View(5)": unknown name: want daylight, warm light, protan, deutan or tritan`)
+	holds, err := got.Holds(8)
+	checkError(t, err, units.ErrName, `palette.Reading.Holds: view "View(8)": unknown name: want daylight, protan, deutan, tritan, warm light, warm protan, warm deutan or warm tritan`)
 	if holds {
 		t.Error("holds beside an error")
 	}
 
-	none, err := r.Read(Palette{})
+	none, err := r.Read(Palette{}, Swatch{})
 	checkError(t, err, units.ErrRange, `palette.Rules.Read: palette "": out of range: want 1 to 4 swatches, not 0`)
-	if !cmp.Equal(none, Reading{}, cmp.AllowUnexported(Palette{})) {
+	if !cmp.Equal(none, Reading{}) {
 		t.Errorf("%+v beside an error", none)
 	}
-	one, err := r.Read(mustPalette(t, "gold:metal"))
+	one, err := r.Read(mustPalette(t, "gold:metal"), Swatch{})
 	if err != nil || len(one.Pairs) != 0 || one.String() != "gold:metal: one color, nothing to tell apart\n" {
 		t.Errorf("%q, %v", one, err)
 	}
@@ -74,7 +75,7 @@ func TestRead(t *testing.T) {
 // color library's L*a*b* and the formula as the paper prints it.
 func TestReadSlow(t *testing.T) {
 	for _, text := range []string{"crimson,darkgreen,gold:metal,ivory", "crimson,forestgreen", "silver:metal,white"} {
-		reading, err := CommonPractice().Read(mustPalette(t, text))
+		reading, err := CommonPractice().Read(mustPalette(t, text), Swatch{})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -93,7 +94,7 @@ func TestReadSlow(t *testing.T) {
 // least change by daylight with which all is well, +Inf if none.
 func slowMends(t testing.TB, r Rules, p Palette, a, b int) float64 {
 	least := math.Inf(1)
-	before, err := r.Read(p)
+	before, err := r.Read(p, Swatch{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -106,11 +107,8 @@ func slowMends(t testing.TB, r Rules, p Palette, a, b int) float64 {
 				i := 0
 				for x := range p.n {
 					for y := x + 1; y < p.n; y++ {
-						for v := Daylight; v <= Tritan; v++ {
+						for v := Daylight; v < views; v++ {
 							d := labDifference(v.lab(q.swatch[x].Color), v.lab(q.swatch[y].Color))
-							if err != nil {
-								t.Fatal(err)
-							}
 							holds := d >= r.Apart && d > 0
 							if !holds && (x == a && y == b || before.Pairs[i].Holds[v]) {
 								good = false
@@ -138,10 +136,20 @@ func slowMends(t testing.TB, r Rules, p Palette, a, b int) float64 {
 func byLightness(l, m float64) float64 { return slowDifference(Lab{L: l}, Lab{L: m}) }
 
 // ΔL*/SL by hand, SL = 1 + 0.015·m²/√(20 + m²) with m the mean lightness less 50. That
-// it is enough does not say that ΔL* is more: SL is less near 50.
+// it is enough does not say that ΔL* is more: SL is less near 50. The greys are the ones
+// nearest to the lightness.
 func TestByLightness(t *testing.T) {
-	at := func(l float64) *sight {
-		return &sight{{l: l}, {l: l}, {l: l}, {l: l}, {l: l}}
+	at := func(l float64) (s sight) {
+		for v := range s {
+			s[v].l = l
+		}
+		return s
+	}
+	var now ByView[float64]
+	for v := range now {
+		if v != int(Daylight) {
+			now[v] = 10 // where the two hold nothing is asked
+		}
 	}
 	for _, test := range []struct {
 		was, sees, other float64
@@ -154,11 +162,18 @@ func TestByLightness(t *testing.T) {
 		{95, 65, 80, false, "15/1.331 = 11.3, but 15 is no more than now"},
 		{95, 64, 80, true, "16/1.323 = 12.1"},
 	} {
-		if got := CommonPractice().byLightness([Tritan + 1]float64{}, at(test.was), at(test.sees), at(test.other)); got != test.want {
-			t.Errorf("%v to %v beside %v: %v, want %v: %s", test.was, test.sees, test.other, got, test.want, test.reason)
+		was, other := at(test.was), at(test.other)
+		var grey Color
+		for g := range 256 {
+			c := Color{uint8(g), uint8(g), uint8(g)}
+			if math.Abs(c.Lab().L-test.sees) < math.Abs(grey.Lab().L-test.sees) {
+				grey = c
+			}
 		}
-		// Where the two hold now nothing is asked.
-		if !CommonPractice().byLightness([Tritan + 1]float64{10, 10, 10, 10, 10}, at(test.was), at(test.sees), at(test.other)) {
+		if got := CommonPractice().byLightness(now, grey, &was, &other); got != test.want {
+			t.Errorf("%v to %v (%v) beside %v: %v, want %v: %s", test.was, test.sees, grey, test.other, got, test.want, test.reason)
+		}
+		if !CommonPractice().byLightness(ByView[float64]{10, 10, 10, 10, 10, 10, 10, 10}, grey, &was, &other) {
 			t.Errorf("%v to %v beside %v: asked for more where it holds", test.was, test.sees, test.other)
 		}
 	}
@@ -178,7 +193,7 @@ func TestMend(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		reading, err := r.Read(p)
+		reading, err := r.Read(p, Swatch{})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -238,7 +253,7 @@ func checkMend(t *testing.T, r Rules, p Palette, pair Pair, x, y int) {
 func TestNoMend(t *testing.T) {
 	r := Rules{4, 100, 10}
 	p := mustPalette(t, "crimson,forestgreen")
-	reading, err := r.Read(p)
+	reading, err := r.Read(p, Swatch{})
 	if err != nil || reading.Pairs[0].Mend != (Mend{}) {
 		t.Fatalf("%+v, %v", reading.Pairs, err)
 	}
@@ -254,7 +269,7 @@ func TestNoMend(t *testing.T) {
 func TestMendTies(t *testing.T) {
 	grey := Color{120, 120, 120}
 	p := Palette{swatch: [maxSwatches]Swatch{{Name: "a", Color: grey}, {Name: "b", Color: grey}}, n: 2}
-	reading, err := CommonPractice().Read(p)
+	reading, err := CommonPractice().Read(p, Swatch{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -262,55 +277,68 @@ func TestMendTies(t *testing.T) {
 		t.Errorf("two equal greys: %+v", m)
 	}
 	p.swatch[0].Color, p.swatch[1].Color = Color{}, Color{1, 1, 1}
-	reading, err = (Rules{2, 99.9, 0}).Read(p)
+	// No tint but white is as light as white in the view that shows it darkest.
+	black, white := see(Color{}), see(Color{255, 255, 255})
+	apart := math.Inf(1)
+	for v := range white {
+		apart = min(apart, math.Sqrt(lightnessTerm(white[v], black[v])))
+	}
+	reading, err = (Rules{2, apart, 0}).Read(p, Swatch{})
 	if err != nil {
 		t.Fatal(err)
 	}
 	want := Mend{Swatch: Swatch{Name: "b", Color: Color{255, 255, 255}}, Was: Color{1, 1, 1}, Lighter: true, Needed: 100}
 	got := reading.Pairs[0].Mend
-	got.View, got.Now = 0, 0
+	got.View, got.Now, got.Needed = 0, 0, want.Needed
 	if got != want {
-		t.Errorf("black and nearly black, 99.9 apart: %+v, want %+v", got, want)
+		t.Errorf("black and nearly black, %v apart: %+v, want %+v", apart, got, want)
 	}
 }
 
 // What comes with an error does not read as if all were well.
 func TestNothingRead(t *testing.T) {
-	reading, err := CommonPractice().Read(Palette{})
+	reading, err := CommonPractice().Read(Palette{}, Swatch{})
 	if got := reading.String(); got != "nothing was read\n" || err == nil {
 		t.Errorf("%q, %v", got, err)
 	}
 }
 
 func TestAdvice(t *testing.T) {
-	a, b := Swatch{Name: "a"}, Swatch{Name: "b"}
+	a, b, fir := Swatch{Name: "a"}, Swatch{Name: "b"}, Swatch{Name: "fir"}
+	but := func(views ...View) (holds ByView[bool]) {
+		for v := range holds {
+			holds[v] = !slices.Contains(views, View(v))
+		}
+		return holds
+	}
+	const noWay = ";\n  no lighter or darker color of either parts them by lightness"
+	const twelve = "\n  (about one man in twelve has some red-green deficiency)"
 	for _, test := range []struct {
 		pair Pair
 		want string
 	}{
+		{Pair{A: a, B: b, Holds: but(Tritan)}, "a and b: one color, under 10, to tritan viewers by daylight" + noWay},
+		{Pair{A: a, B: b, Holds: but(Tritan, WarmTritan)}, "a and b: one color, under 10, to tritan viewers" + noWay},
 		{
-			Pair{A: a, B: b, Holds: [...]bool{true, true, true, true, false}},
-			"a and b: one color, under 10, to tritan viewers;\n  no lighter or darker color of either parts them by lightness",
+			Pair{A: a, B: b, Holds: but(WarmLight, Protan, WarmProtan, Deutan, Tritan)},
+			"a and b: one color, under 10, to usual viewers by warm light and protan viewers and deutan viewers by daylight and tritan viewers by daylight" + twelve + noWay,
 		},
+		{Pair{A: a, B: b, Holds: ByView[bool]{}}, "a and b: one color, under 10, to everybody, in every view" + noWay},
+		{Pair{A: a, B: fir, Holds: but(WarmProtan)}, "a on fir: one color, under 10, to protan viewers by warm light" + twelve + ";\n  no lighter or darker color of it parts them by lightness"},
 		{
-			Pair{A: a, B: b, Holds: [...]bool{true, false, false, false, false}},
-			"a and b: one color, under 10, to everybody in warm light and protan viewers and deutan viewers and tritan viewers\n" +
-				"  (about one man in twelve has some red-green deficiency);\n  no lighter or darker color of either parts them by lightness",
-		},
-		{
-			Pair{A: a, B: b, Holds: [...]bool{true, false, true, true, true}, Mend: Mend{
+			Pair{A: a, B: b, Holds: but(WarmLight), Mend: Mend{
 				Swatch: Swatch{Name: "a", Color: Color{1, 2, 3}}, Was: Color{3, 2, 1}, Lighter: true, View: WarmLight, Now: 1.29, Needed: 7.85,
 			}},
-			"a and b: one color, under 10, to everybody in warm light;\n  lighter a, #010203 for #030201, mends it: a difference in lightness\n  of 7.8 in warm light, where it is 1.2 now",
+			"a and b: one color, under 10, to usual viewers by warm light;\n  lighter a, #010203 for #030201, mends it: a difference in lightness\n  of 7.8 to usual viewers by warm light, where it is 1.2 now",
 		},
 		{
-			Pair{A: a, B: b, Holds: [...]bool{true, true, false, true, true}, Mend: Mend{
-				Swatch: Swatch{Name: "b", Color: Color{1, 2, 3}}, Was: Color{3, 2, 1}, View: Protan, Now: 1, Needed: 7,
+			Pair{A: a, B: fir, Holds: but(Protan, WarmProtan), Mend: Mend{
+				Swatch: Swatch{Name: "a", Color: Color{1, 2, 3}}, Was: Color{3, 2, 1}, View: Protan, Now: 1, Needed: 7,
 			}},
-			"a and b: one color, under 10, to protan viewers\n  (about one man in twelve has some red-green deficiency);\n  darker b, #010203 for #030201, mends it: a difference in lightness\n  of 7.0 in the eyes of protan viewers, where it is 1.0 now",
+			"a on fir: one color, under 10, to protan viewers" + twelve + ";\n  darker a, #010203 for #030201, mends it: a difference in lightness\n  of 7.0 to protan viewers by daylight, where it is 1.0 now",
 		},
 	} {
-		if got := test.pair.advice(10); got != test.want {
+		if got := test.pair.advice(Reading{Apart: 10, On: fir}); got != test.want {
 			t.Errorf("advice\n got %s\nwant %s", got, test.want)
 		}
 	}
@@ -318,20 +346,29 @@ func TestAdvice(t *testing.T) {
 
 func TestReadingTable(t *testing.T) {
 	p := mustPalette(t, "crimson,forestgreen,ivory")
-	reading, err := CommonPractice().Read(p)
+	reading, err := CommonPractice().Read(p, swatches("flocked")[0])
 	if err != nil {
 		t.Fatal(err)
 	}
 	lines := strings.Split(reading.String(), "\n")
-	if len(lines) != 9 || lines[8] != "" {
-		t.Fatalf("%d lines\n%s", len(lines), reading)
+	if !strings.HasPrefix(lines[0], "pair ") || !strings.HasPrefix(lines[1], "   ") || !strings.HasPrefix(lines[7], "ivory on flocked ") || !strings.HasPrefix(lines[8], "* crimson and forestgreen: ") {
+		t.Fatalf("lines\n%s", reading)
 	}
-	for _, line := range lines[1:4] {
-		if len(line) != len(lines[0]) {
-			t.Errorf("ragged table\n%s", reading)
+	// A number, and a star behind it, ends in the column where its head does, and the lights stand over
+	// the first column of theirs.
+	for _, line := range lines[2:8] {
+		for _, head := range []string{"usual", "protan", "deutan", "tritan"} {
+			for _, at := range []int{strings.Index(lines[1], head) + len(head), strings.LastIndex(lines[1], head) + len(head)} {
+				if line[at-1] < '0' || line[at-1] > '9' || at < len(line) && line[at] != ' ' && line[at] != '*' {
+					t.Errorf("ragged at %d\n%s", at, reading)
+				}
+			}
 		}
 	}
-	if strings.Count(lines[1], "*") != 1 || !strings.Contains(lines[1], " 3.0*") || strings.Contains(lines[2], "*") {
+	if i, j := strings.Index(lines[0], "by daylight"), strings.Index(lines[1], " usual"); i > j+1 || i < len("forestgreen, ivory") {
+		t.Errorf("the lights\n%s", reading)
+	}
+	if strings.Count(lines[2], "*") != 2 || !strings.Contains(lines[2], " 3.0*") || strings.Contains(lines[3], "*") {
 		t.Errorf("stars\n%s", reading)
 	}
 }
@@ -350,133 +387,4 @@ func TestReadGreys(t *testing.T) {
 			t.Fatalf("%v", d)
 		}
 	})
-}
-
-func TestSuggest(t *testing.T) {
-	for _, test := range []struct {
-		rules   Rules
-		palette string
-	}{
-		{CommonPractice(), "crimson"},
-		{CommonPractice(), "ivory,crimson,gold:metal"},
-		{CommonPractice(), "silver:metal,white"},
-		{CommonPractice(), "pine=#0b3d0b"},
-		{CommonPractice(), "navy=#ffffff,black"},
-		{Rules{6, 10, 10}, "red,lime,blue,white,black"},
-		{Rules{4, 2, 10}, "red"},
-	} {
-		p, err := (Rules{6, 2, 10}).ParsePalette(test.palette)
-		if err != nil {
-			t.Fatal(err)
-		}
-		got, err := test.rules.Suggest(p)
-		if err != nil || len(got) == 0 || len(got) > 8 {
-			t.Fatalf("%s: %d suggestions, %v", test.palette, len(got), err)
-		}
-		found := 0
-		for i, s := range got {
-			if s.Swatch.Color.Name() != s.Swatch.Name || s.Swatch.Finish != Matte {
-				t.Errorf("%s: %+v is no CSS color", test.palette, s.Swatch)
-			}
-			want, err := test.rules.Palette(append(p.Swatches(), s.Swatch)...)
-			if err != nil || s.Palette != want {
-				t.Errorf("%s: palette %v, want %v, %v", test.palette, s.Palette, want, err)
-			}
-			reading, err := test.rules.Read(s.Palette)
-			if err != nil {
-				t.Fatal(err)
-			}
-			least, holds := math.Inf(1), true
-			for _, pair := range reading.Pairs {
-				if pair.B != s.Swatch {
-					continue
-				}
-				for v, d := range pair.Difference {
-					least = min(least, d)
-					holds = holds && pair.Holds[v]
-					if d == s.Least && pair.A == s.Nearest && View(v) == s.View {
-						found++ // it is where it says
-					}
-				}
-			}
-			if s.Least != least || s.Holds != holds || found != i+1 {
-				t.Errorf("%s: %+v, want least %v, holds %v", test.palette, s, least, holds)
-			}
-			for _, before := range got[:i] {
-				if before.Least < s.Least || before.Swatch.Color.Difference(s.Swatch.Color) < test.rules.Apart {
-					t.Errorf("%s: %v after %v", test.palette, s, before)
-				}
-			}
-		}
-		checkSuggestionsComplete(t, test.rules, p, got)
-	}
-}
-
-// checkSuggestionsComplete walks the colors the slow way: no color that was left out
-// is clearer than one taken, unless it was like one taken.
-func checkSuggestionsComplete(t *testing.T, r Rules, p Palette, got []Suggestion) {
-	t.Helper()
-	taken := map[string]bool{}
-	for _, s := range got {
-		taken[s.Swatch.Name] = true
-	}
-	for _, css := range cssColors {
-		_, err := r.Palette(append(p.Swatches(), Swatch{Name: css.name, Color: css.color})...)
-		if err != nil || taken[css.name] || css.color.Name() != css.name {
-			continue
-		}
-		least := math.Inf(1)
-		for _, s := range p.Swatches() {
-			for v := Daylight; v <= Tritan; v++ {
-				d := labDifference(v.lab(s.Color), v.lab(css.color))
-				least = min(least, d)
-			}
-		}
-		alike := false
-		for _, s := range got {
-			if s.Least >= least {
-				alike = alike || s.Swatch.Color.Difference(css.color) < r.Apart
-			}
-		}
-		full := len(got) == 8 && got[7].Least >= least
-		if !full && !alike {
-			t.Errorf("%v: %s, %v at least, was left out of %v", p, css.name, least, got)
-		}
-	}
-}
-
-func TestSuggestRange(t *testing.T) {
-	r := CommonPractice()
-	for _, test := range []struct {
-		r    Rules
-		p    Palette
-		want string
-	}{
-		{r, Palette{}, `palette "": out of range: want 1 to 4 swatches, not 0`},
-		{r, mustPalette(t, "red,lime,blue,white"), `palette "red,lime,blue,white": out of range: want under 4 swatches, to have room for one more`},
-		{Rules{4, -2, 0}, mustPalette(t, "red"), `/apart "-2": out of range: want 0 to 100`},
-	} {
-		got, err := test.r.Suggest(test.p)
-		checkError(t, err, units.ErrRange, "palette.Rules.Suggest: "+test.want)
-		if got != nil {
-			t.Errorf("%v beside an error", got)
-		}
-	}
-	if got, err := (Rules{4, 100, 0}).Suggest(mustPalette(t, "red")); err != nil || len(got) != 0 {
-		t.Errorf("nothing is 100 from red: %v, %v", got, err)
-	}
-}
-
-func TestSuggestionString(t *testing.T) {
-	s := Suggestion{
-		Swatch: Swatch{Name: "navy", Color: Color{0, 0, 128}},
-		Least:  27.39, Nearest: Swatch{Name: "forest"}, View: Deutan, Holds: true,
-	}
-	if got, want := s.String(), "navy #000080: at least 27.3 from every color for everybody (least in deutan, from forest)"; got != want {
-		t.Errorf("%q, want %q", got, want)
-	}
-	s.Holds = false
-	if got, want := s.String(), "navy #000080: only 27.3 from forest in deutan"; got != want {
-		t.Errorf("%q, want %q", got, want)
-	}
 }

@@ -200,6 +200,33 @@ func (r Row) Each() []int {
 	return each
 }
 
+// Finishes returns what each finish of the row's swatch gets, a row for each, in the order
+// matte, shiny, glitter, clear, metal and natural: the share, the types and the pieces in equal
+// parts by largest remainder, the earlier finish first, and at least a piece for each type, as
+// [Palette.Share] has it. The rows add up to r. It is empty where a number of r is not from 0 to
+// 1,000,000.
+//
+// Equal parts in matte, shiny and glitter are the usual assortment: common practice.
+func (r Row) Finishes() []Row {
+	for _, n := range [...]int{r.Share, r.Types, r.Pieces} {
+		if n < 0 || n > maxShared {
+			return nil
+		}
+	}
+	if r.Pieces < r.Types {
+		return nil
+	}
+	list := r.Swatch.Finish.each()
+	equal := slices.Repeat([]int{1}, len(list))
+	shares := apportion.Counts(r.Share, equal, make([]int, len(list)))
+	types, pieces := deal(r.Types, r.Pieces, equal)
+	rows := make([]Row, len(list))
+	for i, f := range list {
+		rows[i] = Row{Swatch{r.Swatch.Name, r.Swatch.Color, f}, shares[i], types[i], pieces[i]}
+	}
+	return rows
+}
+
 // String returns a table of s:
 //
 //	color        share  types  pieces

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"example.com/fircone/units"
@@ -11,86 +12,113 @@ import (
 
 // A Suggestion is one more swatch for a palette.
 type Suggestion struct {
-	Swatch  Swatch  `json:"swatch"`  // what to add, matte
-	Palette Palette `json:"palette"` // the palette with it added at the end
-	Least   float64 `json:"least"`   // the least difference ΔE00 to a swatch of the palette in any view
+	Swatch  Swatch  `json:"swatch"`  // what to add
+	Why     string  `json:"why"`     // where it comes from: "on the shelf", "a neutral: goes with any color"
+	Least   float64 `json:"least"`   // the least difference ΔE00 to a swatch of the palette, or the background, in any view
 	Nearest Swatch  `json:"nearest"` // the swatch at which it is that
 	View    View    `json:"view"`    // the view in which it is that
-	Holds   bool    `json:"holds"`   // whether it holds apart from every swatch in every view
+	Holds   bool    `json:"holds"`   // whether it holds apart from every swatch and the background in every view
 }
 
-// maxSuggestions is the most suggestions.
-const maxSuggestions = 8
+// The most that Suggest takes and gives.
+const (
+	maxShelf   = 1000 // colors on the shelf
+	maxOfGroup = 3    // neutrals, metals and greens, of each
+)
 
-// Suggest returns up to eight swatches, the best first, any one of which p can take in
-// as its next color. Asked again with the palette of a suggestion, it completes a
-// palette step by step.
+// groups are what Suggest lists beside the shelf. It is only read.
+var groups = [...]struct {
+	why      string
+	swatches []string
+}{
+	{"a neutral: goes with any color", []string{"white", "ivory", "natural", "silver", "black"}},
+	{"a metal: it takes up the lights", []string{"gold:metal", "silver:metal", "copper:metal", "rose gold:metal", "champagne:metal", "bronze:metal"}},
+	{"a green: beside the tree's own", []string{"darkgreen", "evergreen", "sage green", "mint", "olive"}},
+}
+
+// Suggest returns swatches any one of which the palette can take in as its next
+// color: first those of the shelf, the colors that the caller has or can buy, then up to
+// three neutrals, three metals and three greens out of a short list. A shelf of nil is
+// empty. For the background see [Rules.Read].
 //
-// The candidates are the CSS colors that by daylight are at least r.Apart from every
-// swatch of p. The better of two candidates is the one whose least difference, over all
-// swatches of p and all views, is the greater: the one that most surely reads as a
-// color of its own for everybody, by day and by tree light; between equals the
-// earlier name. From that order the best eight are taken. Each must also hold apart by
-// daylight from those before it, so that no two say the same.
+// A suggestion is by daylight at least r.Apart from every swatch, from the background and from
+// the suggestions before it, so that no two say the same. In each group the one
+// comes first whose least difference, over all swatches, the background and all views, is the
+// greatest: the one that most surely reads as a color of its own; the earlier in the list
+// where two are equal. That is a measure of clearness. Taste is the caller's, by the shelf.
 //
-// It is a measure of clearness and not of taste.
+// It returns an [units.Error] wrapping [units.ErrRange] if the palette has no swatches or as
+// many as r allows, the shelf over 1000, or a rule is out of its range, and
+// [units.ErrSyntax] or [units.ErrName] for a swatch of the shelf, or a background, that is none.
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if p has no swatches or as many as r
-// allows, or a rule is out of its range.
-func (r Rules) Suggest(palette Palette) ([]Suggestion, error) {
+// Source: that neutrals, metals and greens go with a scheme is common practice.
+func (r Rules) Suggest(palette Palette, on Swatch, shelf []Swatch) ([]Suggestion, error) {
 	const fn = "Rules.Suggest"
-	p := palette
-	if err := r.checkPalette(fn, p); err != nil {
+	if err := r.checkPalette(fn, palette); err != nil {
 		return nil, err
 	}
-	if p.n == r.Limit {
-		return nil, refuse(fn, "palette", p.String(), fmt.Sprintf("under %d swatches, to have room for one more", r.Limit), units.ErrRange)
+	if palette.n == r.Limit {
+		return nil, refuse(fn, "palette", palette.String(), fmt.Sprintf("under %d swatches, to have room for one more", r.Limit), units.ErrRange)
 	}
-
-	seen := make([]sight, p.n)
-	for i, s := range p.swatch[:p.n] {
-		seen[i] = see(s.Color)
-	}
-
-	var candidates []Suggestion
-	for i, css := range cssColors {
-		if css.color.Name() != css.name || p.names(css.name) {
-			continue // another name of a color that was there before, or one taken
+	if on != (Swatch{}) {
+		if err := on.check(fn, "/on/name", "/on/finish"); err != nil {
+			return nil, err
 		}
-		s := Suggestion{Swatch: Swatch{Name: cssColors[i].name, Color: css.color}, Holds: true}
-		sees := see(css.color)
-		fits := true
+	}
+	if len(shelf) > maxShelf {
+		return nil, rangeError(fn, "shelf", len(shelf), fmt.Sprint("at most ", maxShelf, " colors"))
+	}
+	for i, s := range shelf {
+		at := "/shelf/" + strconv.Itoa(i)
+		if err := s.check(fn, at+"/name", at+"/finish"); err != nil {
+			return nil, err
+		}
+	}
+	seen := palette.sights(on)
+	chosen := r.clearest(nil, maxShelf, palette, on, seen, "on the shelf", shelf)
+	for _, g := range groups {
+		list := make([]Swatch, len(g.swatches))
+		for i, text := range g.swatches {
+			list[i], _ = parseSwatch(fn, text)
+		}
+		chosen = r.clearest(chosen, maxOfGroup, palette, on, seen, g.why, list)
+	}
+	return chosen, nil
+}
+
+// clearest appends up to most suggestions out of a list to those chosen before.
+func (r Rules) clearest(chosen []Suggestion, most int, p Palette, on Swatch, seen []sight, why string, list []Swatch) []Suggestion {
+	var candidates []Suggestion
+	for _, swatch := range list {
+		s := Suggestion{Swatch: swatch, Why: why, Holds: true}
+		sees := see(swatch.Color)
+		fits := !p.names(swatch.Name)
 		for j := range seen {
 			d := seen[j].differences(&sees)
 			fits = fits && r.apart(d[Daylight])
 			s.Holds = s.Holds && all(r.holds(d))
 			for v := range d {
 				if j == 0 && v == 0 || d[v] < s.Least {
-					s.Least, s.Nearest, s.View = d[v], p.swatch[j], View(v)
+					s.Least, s.Nearest, s.View = d[v], on, View(v)
+					if j < p.n {
+						s.Nearest = p.swatch[j]
+					}
 				}
 			}
 		}
 		if fits {
-			s.Palette = p
-			s.Palette.swatch[p.n] = s.Swatch
-			s.Palette.n++
 			candidates = append(candidates, s)
 		}
 	}
 	slices.SortStableFunc(candidates, func(a, b Suggestion) int { return cmp.Compare(b.Least, a.Least) })
-
-	var chosen []Suggestion
 	for _, c := range candidates {
-		if len(chosen) == maxSuggestions {
-			break
-		}
 		same := func(s Suggestion) bool { return !r.apart(s.Swatch.Color.Difference(c.Swatch.Color)) }
-		if slices.ContainsFunc(chosen, same) {
-			continue
+		if most > 0 && !slices.ContainsFunc(chosen, same) {
+			chosen = append(chosen, c)
+			most--
 		}
-		chosen = append(chosen, c)
 	}
-	return chosen, nil
+	return chosen
 }
 
 // names says whether a swatch of p has this name.
@@ -100,13 +128,13 @@ func (p *Palette) names(name string) bool {
 
 // String returns s in a line:
 //
-//	navy #000080: at least 27.3 from every color for everybody (deutan, from forestgreen)
+//	navy #000080, on the shelf; at least 27.3 from every color in every view (least for deutan viewers by daylight, from forestgreen)
 //
 // with the difference cut to a tenth.
 func (s Suggestion) String() string {
-	text := fmt.Sprintf("%s %s: ", s.Swatch.Name, s.Swatch.Color)
+	text := fmt.Sprintf("%s %s, %s; ", s.Swatch.Name, s.Swatch.Color, s.Why)
 	if s.Holds {
-		return text + fmt.Sprintf("at least %s from every color for everybody (least in %s, from %s)", cut(s.Least, 1), s.View, s.Nearest.Name)
+		return text + fmt.Sprintf("at least %s from every color in every view (least for %s, from %s)", cut(s.Least, 1), s.View.viewer(), s.Nearest.Name)
 	}
-	return text + fmt.Sprintf("only %s from %s in %s", cut(s.Least, 1), s.Nearest.Name, s.View)
+	return text + fmt.Sprintf("only %s from %s for %s", cut(s.Least, 1), s.Nearest.Name, s.View.viewer())
 }

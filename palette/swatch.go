@@ -22,8 +22,8 @@ type Swatch struct {
 	// sign, and without a space at either end.
 	Name string `json:"name"`
 
-	Color  Color  `json:"color"`  // how it looks by daylight
-	Finish Finish `json:"finish"` // how it takes the light
+	Color  Color  `json:"color"`           // how it looks by daylight
+	Finish Finish `json:"finish,omitzero"` // how it takes the light
 }
 
 // ParseSwatch reads a swatch in the form
@@ -31,11 +31,13 @@ type Swatch struct {
 //	[name=]color[:finish]
 //
 // with a color as [ParseColor] and a finish as [ParseFinish] reads them. Without a
-// name the swatch is called as its color is written; without a finish it is matte:
+// name the swatch is called as its color is written. With the finish metal the names of metals come
+// first; they look otherwise than paint of that name:
 //
-//	crimson                     crimson, matte
-//	gold:metal                  gold, metal
+//	crimson                     crimson, the finish not said
+//	gold:metal                  gold as metal looks, #d4af37
 //	barn red=#7c0a02:shiny      barn red, shiny
+//	ruby:matte+shiny+glitter    ruby in three finishes
 //
 // Spaces around each part are dropped, and at most 128 bytes are read. It returns
 // an [units.Error] wrapping [units.ErrSyntax], or [units.ErrName] for an unknown color or
@@ -46,7 +48,7 @@ func parseSwatch(fn, text string) (Swatch, error) {
 	if len(text) > maxSwatchText {
 		return Swatch{}, refuse(fn, "text", text, "[name=]color[:finish] of at most 128 bytes", units.ErrSyntax)
 	}
-	rest, finish, hasFinish := strings.Cut(text, ":")
+	rest, finish, _ := strings.Cut(text, ":")
 	name, color, hasName := strings.Cut(rest, "=")
 	name, color, finish = strings.TrimSpace(name), strings.TrimSpace(color), strings.TrimSpace(finish)
 	if !hasName {
@@ -54,13 +56,11 @@ func parseSwatch(fn, text string) (Swatch, error) {
 	}
 	var s Swatch
 	var err error
-	if s.Color, err = parseColor(fn, color); err != nil {
+	if s.Finish, err = parseFinish(fn, finish); err != nil {
 		return Swatch{}, err
 	}
-	if hasFinish {
-		if s.Finish, err = parseFinish(fn, finish); err != nil {
-			return Swatch{}, err
-		}
+	if s.Color, err = parseColor(fn, color, s.Finish); err != nil {
+		return Swatch{}, err
 	}
 	s.Name = name
 	if err := s.check(fn, "text", "text"); err != nil {
@@ -79,20 +79,17 @@ func (s Swatch) check(fn, name, finish string) error {
 	if !ok {
 		return refuse(fn, name, s.Name, "1 to 40 bytes of printable text without , : = and spaces at the ends", units.ErrSyntax)
 	}
-	if int(s.Finish) >= len(finishNames) {
-		return refuse(fn, finish, s.Finish.String(), oneOf(finishNames[:]), units.ErrName)
-	}
-	return nil
+	return s.Finish.check(fn, finish)
 }
 
 // String returns s in the form that [ParseSwatch] reads, without the parts that go
 // without saying: "crimson", "gold:metal", "barn red=#7c0a02:shiny".
 func (s Swatch) String() string {
 	text := s.Name
-	if c, err := ParseColor(s.Name); err != nil || c != s.Color {
+	if c, err := parseColor("", s.Name, s.Finish); err != nil || c != s.Color {
 		text += "=" + s.Color.String()
 	}
-	if s.Finish != Matte {
+	if s.Finish != 0 {
 		text += ":" + s.Finish.String()
 	}
 	return text

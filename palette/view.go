@@ -1,27 +1,36 @@
 package palette
 
 import (
+	"slices"
 	"strconv"
+	"strings"
 
 	"example.com/fircone/units"
 )
 
 // A View is who looks at a palette and by what light. The zero value is Daylight.
-// Red-weak and green-weak are the mild forms of Protan and Deutan; see [View.Lab].
+// Red-weak and green-weak are the mild forms of Protan and Deutan; see [View.Lab]. Cool-white
+// lights, near 6500 K, are read as daylight.
 type View uint8
 
 // The views in which a palette is read.
 const (
-	Daylight  View = iota // usual color vision, by daylight (D65)
-	WarmLight             // usual color vision, by warm-white tree lights (illuminant A)
-	Protan                // red-blind, the strong form of red-weak: by daylight, without the long-wave cones
-	Deutan                // green-blind, the strong form of green-weak: by daylight, without the middle-wave cones
-	Tritan                // blue-blind: by daylight, without the short-wave cones
+	Daylight   View = iota // usual color vision, by daylight (D65)
+	Protan                 // red-blind, the strong form of red-weak: by daylight, without the long-wave cones
+	Deutan                 // green-blind, the strong form of green-weak: by daylight, without the middle-wave cones
+	Tritan                 // blue-blind: by daylight, without the short-wave cones
+	WarmLight              // usual color vision, by warm-white tree lights (illuminant A)
+	WarmProtan             // red-blind, by warm-white tree lights
+	WarmDeutan             // green-blind, by warm-white tree lights
+	WarmTritan             // blue-blind, by warm-white tree lights
+
+	views = WarmTritan + 1 // how many there are
 )
 
-var viewNames = [...]string{"daylight", "warm light", "protan", "deutan", "tritan"}
+var viewNames = [...]string{"daylight", "protan", "deutan", "tritan", "warm light", "warm protan", "warm deutan", "warm tritan"}
 
-// String returns the name of v: daylight, warm light, protan, deutan or tritan.
+// String returns the name of v: daylight, protan, deutan, tritan, warm light, warm protan, warm
+// deutan or warm tritan.
 func (v View) String() string {
 	if int(v) < len(viewNames) {
 		return viewNames[v]
@@ -38,13 +47,12 @@ func (v View) MarshalText() ([]byte, error) {
 	return []byte(v.String()), nil
 }
 
-// UnmarshalText reads the name of a view, daylight, warm light, protan, deutan or tritan,
-// with upper case and space around it as [ParseFinish] has them. It returns an [units.Error]
-// wrapping [units.ErrName] for anything else, and leaves v as it was.
+// UnmarshalText reads the name of a view, in upper or lower case and with space around it. It
+// returns an [units.Error] wrapping [units.ErrName] for anything else, and leaves v as it was.
 func (v *View) UnmarshalText(text []byte) error {
-	i, err := parseWord("View.UnmarshalText", string(text), viewNames[:])
-	if err != nil {
-		return err
+	i := slices.Index(viewNames[:], strings.ToLower(strings.TrimSpace(string(text))))
+	if i < 0 || len(text) > maxColorText {
+		return refuse("View.UnmarshalText", "text", string(text), oneOf(viewNames[:]), units.ErrName)
 	}
 	*v = View(i)
 	return nil
@@ -75,6 +83,9 @@ func (v *View) UnmarshalText(text []byte) error {
 // color to them. #3c90f6 and #1d96c0 differ by 13.0 by daylight and 10.0 in Protan, and
 // by 5.5 if each color goes six tenths of the way, in linear light, from one to the other.
 //
+// WarmProtan, WarmDeutan and WarmTritan are what the dichromat sees of the color that WarmLight
+// gives: the light first, then the eye.
+//
 // Limits: one color code cannot tell two dyes that match by day and part by
 // lamplight, and a simulation is of the average eye.
 //
@@ -100,12 +111,14 @@ func (v View) check(fn string) error {
 // lab is Lab for a view that is known to be one.
 func (v View) lab(c Color) Lab {
 	switch v {
+	case Daylight:
+		return c.Lab()
 	case WarmLight:
 		return toLab(warmLight.apply(c.light()))
 	case Protan, Deutan, Tritan:
 		return daylight(dichromats[v-Protan].see(c.light()))
 	}
-	return c.Lab()
+	return daylight(dichromats[v-WarmProtan].see(warmRGB.apply(c.light())))
 }
 
 // warmLight takes linear sRGB by daylight to X/Xw, Y, Z/Zw under illuminant A. The
@@ -114,6 +127,14 @@ var warmLight = matrix{
 	{0.4508971089586433, 0.41649283311319135, 0.1717956587642016},
 	{0.2139472447201428, 0.7127815529999831, 0.07327120227987384},
 	{0.013350345955055536, 0.08653664615639445, 0.7306951193854131},
+}
+
+// warmRGB takes linear sRGB by daylight to the linear sRGB that warmLight comes to, which may
+// leave 0 to 1. The tests derive it anew.
+var warmRGB = matrix{
+	{1.052774699206874, 0.1401549996018915, 0.019774199796881664},
+	{-0.013414689731013084, 0.9573883925546269, 0.01226045456018536},
+	{-0.004431978573874644, -0.023756802169223365, 0.835243234726024},
 }
 
 // A dichromat is blind to one direction of linear sRGB, the line of confusion.

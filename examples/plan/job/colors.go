@@ -20,7 +20,10 @@ func planColors(p palette.Palette, box []Piece) (*ColorPlan, error) {
 	rules := palette.CommonPractice()
 	plan := &ColorPlan{Pieces: box}
 	var err error
-	if plan.Reading, err = rules.Read(p); err != nil {
+	if _, err := rules.Palette(p.Swatches()...); err != nil {
+		return nil, err // a palette is read by any rules, and this plan goes by the usual ones
+	}
+	if plan.Reading, err = rules.Read(p, palette.Swatch{}); err != nil {
 		return nil, err
 	}
 	pieces := make([]palette.Piece, len(box))

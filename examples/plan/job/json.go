@@ -121,10 +121,10 @@ type (
 		Box     []boxJSON       `json:"box,omitempty"`
 	}
 	pairJSON struct {
-		A          string             `json:"a"`
-		B          string             `json:"b"`
-		Difference map[string]float64 `json:"difference"` // by view
-		Holds      map[string]bool    `json:"holds"`      // by view
+		A          string                  `json:"a"`
+		B          string                  `json:"b"`
+		Difference palette.ByView[float64] `json:"difference"`
+		Holds      palette.ByView[bool]    `json:"holds"`
 	}
 	missingJSON struct {
 		Needs []shopping.Need `json:"needs"`
@@ -230,14 +230,7 @@ func (m MantelPlan) json() mantelJSON {
 func (c *ColorPlan) json() *colorsJSON {
 	out := &colorsJSON{Palette: c.Reading.Palette, Reading: c.Reading.String()}
 	for _, p := range c.Reading.Pairs {
-		pair := pairJSON{
-			A: p.A.Name, B: p.B.Name,
-			Difference: map[string]float64{}, Holds: map[string]bool{},
-		}
-		for v := palette.Daylight; v <= palette.Tritan; v++ {
-			pair.Difference[v.String()], pair.Holds[v.String()] = p.Difference[v], p.Holds[v]
-		}
-		out.Pairs = append(out.Pairs, pair)
+		out.Pairs = append(out.Pairs, pairJSON{p.A.Name, p.B.Name, p.Difference, p.Holds})
 	}
 	for i, m := range c.Box.Matches {
 		out.Box = append(out.Box, boxJSON{c.Pieces[i].Name, m.Swatch.Name, m.Fits})

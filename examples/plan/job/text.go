@@ -230,21 +230,26 @@ func (s *sheet) basket(b *Basket) {
 	}
 }
 
-// pairs tabulates how far apart each two colors are, for every viewer and light,
-// and says how to mend a pair that is taken for one color by some.
+// pairs tabulates how far apart each two colors are, by daylight and in the worst
+// view, and says how to mend a pair that is taken for one color by some.
 func (s *sheet) pairs(r palette.Reading) {
-	const row = "  %-24s%10s%12s%9s%9s%9s\n"
-	fmt.Fprintf(&s.b, row, "how far apart", palette.Daylight, palette.WarmLight, palette.Protan, palette.Deutan, palette.Tritan)
+	const row = "  %-24s%10s%10s  %s\n"
+	fmt.Fprintf(&s.b, row, "how far apart", palette.Daylight, "worst", "which is")
 	for _, p := range r.Pairs {
-		cells := []any{p.A.Name + ", " + p.B.Name}
+		worst := palette.Daylight
 		for v, d := range p.Difference {
+			if d < p.Difference[worst] {
+				worst = palette.View(v)
+			}
+		}
+		cell := func(v palette.View) string {
 			mark := " "
 			if !p.Holds[v] {
 				mark = "*"
 			}
-			cells = append(cells, strconv.FormatFloat(math.Floor(d*10)/10, 'f', 1, 64)+mark)
+			return strconv.FormatFloat(math.Floor(p.Difference[v]*10)/10, 'f', 1, 64) + mark
 		}
-		s.b.WriteString(strings.TrimRight(fmt.Sprintf(row, cells...), " \n") + "\n")
+		fmt.Fprintf(&s.b, row, p.A.Name+", "+p.B.Name, cell(palette.Daylight), cell(worst), worst)
 	}
 	// What follows the table in the reading are its sentences, each behind a star.
 	if _, advice, found := strings.Cut(r.String(), "\n* "); found {

@@ -96,20 +96,20 @@ func made(hexes []string) palette.Palette {
 func boxes(p *page) {
 	r := palette.CommonPractice()
 	for _, hexes := range palettes {
-		reading, err := r.Read(made(hexes))
+		reading, err := r.Read(made(hexes), palette.Swatch{})
 		if err != nil {
 			p.add("tell apart %s = %s", strings.Join(hexes, " "), refusal(err))
 		}
 		for _, pair := range reading.Pairs {
-			for i, v := range views {
-				p.add("tell apart %s %s by %s = %s, %t", pair.A.Color, pair.B.Color, v.word, num(pair.Difference[i]), pair.Holds[i])
+			for _, v := range views {
+				p.add("tell apart %s %s by %s = %s, %t", pair.A.Color, pair.B.Color, v.word, num(pair.Difference[v.view]), pair.Holds[v.view])
 			}
 			if m := pair.Mend; m != (palette.Mend{}) {
 				p.add("mend %s %s = %s to %s, lightness %s to %s in %s", pair.A.Color, pair.B.Color, m.Was, m.Swatch.Color, num(m.Now), num(m.Needed), m.View)
 			}
 		}
 		if len(hexes) < 4 {
-			more, err := r.Suggest(made(hexes))
+			more, err := r.Suggest(made(hexes), palette.Swatch{}, nil)
 			if err != nil {
 				p.add("add to %s = %s", strings.Join(hexes, " "), refusal(err))
 			}
@@ -118,7 +118,7 @@ func boxes(p *page) {
 			}
 		}
 		for _, hex := range colors {
-			m, err := r.Match(made(hexes), color(hex))
+			m, err := r.Match(made(hexes), palette.Piece{Color: color(hex)})
 			p.add("match %s with %s = %s", hex, strings.Join(hexes, " "), or(func(m palette.Match) string {
 				return fmt.Sprintf("%d, %s away, fits %t", m.Index+1, num(m.Difference), m.Fits)
 			})(m, err))
