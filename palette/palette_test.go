@@ -20,8 +20,15 @@ func TestFinish(t *testing.T) {
 		f    Finish
 		want string
 	}{
-		{0, ""}, {Matte, "matte"}, {Shiny, "shiny"}, {Glitter, "glitter"}, {Clear, "clear"}, {Metal, "metal"}, {Natural, "natural"},
-		{Matte | Shiny | Glitter, "matte+shiny+glitter"}, {allFinishes, "matte+shiny+glitter+clear+metal+natural"},
+		{0, ""},
+		{Matte, "matte"},
+		{Shiny, "shiny"},
+		{Glitter, "glitter"},
+		{Clear, "clear"},
+		{Metal, "metal"},
+		{Natural, "natural"},
+		{Matte | Shiny | Glitter, "matte+shiny+glitter"},
+		{allFinishes, "matte+shiny+glitter+clear+metal+natural"},
 	} {
 		text, err := test.f.MarshalText()
 		if err != nil || string(text) != test.want || test.f.String() != test.want {

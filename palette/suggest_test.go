@@ -61,7 +61,8 @@ func namedGroups() (list []struct {
 	why   string
 	list  []Swatch
 	limit int
-}) {
+},
+) {
 	for _, g := range groups {
 		list = append(list, struct {
 			why   string
