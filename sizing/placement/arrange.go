@@ -31,13 +31,18 @@ func (l Layout) arrange(fn string, pieces []Piece) (arrangement, error) {
 	if err != nil {
 		return arrangement{}, err
 	}
-	if a, ok := s.arrange(kinds, total); ok {
+	if a, ok := s.arrange(kinds, total, false); ok {
 		return a, nil
 	}
+	// More than would cover the surface need not be tried, and among many a hundredth
+	// is near enough.
 	fit, over := 0, total
-	for fit+1 < over {
+	if c := cover(kinds); c > s.area() {
+		over = min(over, int(float64(total)*s.area()/c)+1)
+	}
+	for over-fit > 1+fit/128 {
 		middle := (fit + over) / 2
-		if _, ok := s.arrange(share(kinds, middle, total), middle); ok {
+		if _, ok := s.arrange(share(kinds, middle, total), middle, true); ok {
 			fit = middle
 		} else {
 			over = middle
@@ -88,6 +93,7 @@ func (s stand) kinds(fn string, pieces []Piece) (kinds []kind, total int, err er
 		return c
 	}
 	first := true
+	var sizes []units.Length
 	for i, p := range pieces {
 		at := "/pieces/" + strconv.Itoa(i)
 		if _, err := p.Item.MarshalText(); err != nil {
@@ -101,24 +107,36 @@ func (s stand) kinds(fn string, pieces []Piece) (kinds []kind, total int, err er
 			return nil, 0, rangeError(fn, at+"/count", strconv.Itoa(p.Count), "0 or more, "+strconv.Itoa(MaxPieces)+" pieces in all")
 		}
 		k := kind{
-			class:  [2]int32{class(0, shopping.Item{Kind: p.Item.Kind, Type: p.Item.Type}), -1},
+			class:  [layers]int32{class(0, shopping.Item{Kind: p.Item.Kind, Type: p.Item.Type}), -1, -1},
 			count:  p.Count,
 			radius: float64(size) / 2 / s.height,
 		}
 		if p.Item.Color != "" {
 			k.class[1] = class(1, shopping.Item{Color: p.Item.Color})
 		}
-		if p.Count > 0 {
+		if p.Count > 0 && size > 0 {
 			if first {
 				smallest, largest, first = size, size, false
 			}
 			smallest, largest = min(smallest, size), max(largest, size)
+			sizes = append(sizes, size)
 		}
 		total += p.Count
 		kinds = append(kinds, k)
 	}
+	slices.Sort(sizes)
+	sizes = slices.Compact(sizes)
+	for i, p := range pieces {
+		if p.Count > 0 && p.Item.Size > 0 {
+			c, _ := slices.BinarySearch(sizes, p.Item.Size)
+			kinds[i].class[2] = int32(c)
+		}
+	}
 	if smallest < largest {
 		for i, p := range pieces {
+			if p.Item.Size == 0 {
+				continue
+			}
 			kinds[i].rank = float64(2*p.Item.Size-smallest-largest) / float64(largest-smallest)
 			kinds[i].deep = deepest * float64(p.Item.Size-smallest) / float64(largest-smallest)
 		}
@@ -129,7 +147,7 @@ func (s stand) kinds(fn string, pieces []Piece) (kinds []kind, total int, err er
 // arrange finds the places of n pieces of these kinds, if they fit. It leaves as
 // much room at the edges as the smallest needs, and the largest go elsewhere; if
 // that does not do, as much as the largest needs.
-func (s stand) arrange(kinds []kind, n int) (a arrangement, ok bool) {
+func (s stand) arrange(kinds []kind, n int, quick bool) (a arrangement, ok bool) {
 	if n == 0 {
 		return arrangement{stand: s}, true
 	}
@@ -142,19 +160,19 @@ func (s stand) arrange(kinds []kind, n int) (a arrangement, ok bool) {
 	if cover(kinds) > s.area() {
 		return arrangement{}, false
 	}
-	if a, ok = s.within(smallest, kinds, n); !ok && smallest < largest {
-		a, ok = s.within(largest, kinds, n)
+	if a, ok = s.within(smallest, kinds, n, quick); !ok && smallest < largest {
+		a, ok = s.within(largest, kinds, n, quick)
 	}
 	return a, ok
 }
 
 // within arranges with room for a radius at the edges.
-func (s stand) within(radius float64, kinds []kind, n int) (a arrangement, ok bool) {
+func (s stand) within(radius float64, kinds []kind, n int, quick bool) (a arrangement, ok bool) {
 	// A little more, so that no rounding makes it less.
 	margin := float64(radius / s.cos * (1 + 1e-12))
 	a.stand = s
 	a.spots = s.even(n, margin)
-	if a.who, ok = s.assign(a.spots, kinds); !ok {
+	if a.who, ok = s.assign(a.spots, kinds, quick); !ok {
 		return arrangement{}, false
 	}
 	a.depth = make([]float64, n)

@@ -9,7 +9,7 @@ import (
 // A kind is what the assignment has to know of a [Piece], lengths in units of
 // the height of the tree.
 type kind struct {
-	class  [2]int32 // by type and by swatch, from 0; -1 is none
+	class  [layers]int32 // by type, by color and by size from the smallest, from 0; -1 is none
 	count  int
 	radius float64
 	rank   float64 // of its size, from -1 for the smallest to 1 for the largest
@@ -17,195 +17,141 @@ type kind struct {
 }
 
 const (
-	tilt     = 0.35  // how much denser than even the largest pieces begin at the base
-	keep     = 0.5   // the share of that which exchanges leave
-	ownReach = 0.505 // of the bound of a class: nearer than that, two of it are too near
-	neighbor = 1.25  // of the bound of all places: nearer than that, two are neighbors
-	within   = 2     // of the bound of all places, from which to take a piece in exchange
-	touch    = 1000  // what touching another piece counts
+	layers    = 3     // by type, by color and by size
+	bySize    = 2     // the layer
+	tilt      = 0.35  // how much denser than even the largest pieces begin at the base
+	keep      = 0.5   // the share of that which exchanges leave
+	ownReach  = 0.9   // of the bound of a class: nearer than that, two of it repel
+	tooNear   = 0.505 // of the bound of a class: nearer than that, they do so far more
+	farthest  = 4     // of the bound of all places, up to which neighbors are listed
+	exchanges = 16    // of the nearest, with which to exchange
+	touch     = 1000  // what touching another piece counts
+	few       = 5     // pieces; of fewer, none are uneven
+	loss      = 10    // what an exchange may add at first
+	grow      = 1.25  // how much more an uneven class counts in the next round
 
-	// The exchanges end after so many passes, or after so many trials for each
-	// place; then come a few that are for the better only.
-	passes = 240
-	cycle  = 60 // in which the loss falls
-	trials = 60
-	last   = 5
+	mostSweeps  = 120
+	leastSweeps = 6
+	firstVisits = 120_000   // to places in the first round, between these sweeps
+	allVisits   = 1_500_000 // in all rounds together, once the first is over
 
-	// What an exchange may add, as a share of the strain where it starts.
-	firstLoss = 2.0
-	lastLoss  = 0.6
+	// What is asked of a class of few or more, as shares of its own bound.
+	enough = 0.66  // the mean distance to the nearest other one
+	apart  = 0.504 // the least
 
-	few = 8 // places where something is wrong; so few would go in circles
-
-	starts = 6    // how often it begins where a class stays uneven
-	most   = 3000 // places; of more, the first start holds
-	apart  = 0.5  // of the bound of a class of five or more: nearer than that, it is uneven
+	maxFields = 4_000_000 // places times classes: of more, the smallest classes go anywhere
 )
 
-// assign returns which kind goes to each spot. Where a type or a swatch stays
-// uneven it begins anew from another order, unless there are over 3,000 places or
-// pieces can touch; if none helps, the first one holds.
-// ok is false if pieces would not fit between the edges at the top and base.
-func (f surface) assign(spots []spot, kinds []kind) (who []int32, ok bool) {
-	for start := range starts {
-		a := newAssignment(f, spots, kinds, start)
-		if !a.fit() {
-			return who, who != nil
-		}
-		a.run()
-		even := a.even()
-		if who == nil || even {
-			who = a.who
-		}
-		if even || a.crowded || len(spots) > most {
-			break
-		}
+// assign returns which kind goes to each spot. ok is false if pieces would not fit
+// between the edges at the top and base.
+// With quick it looks no further than whether pieces touch.
+func (f surface) assign(spots []spot, kinds []kind, quick bool) (who []int32, ok bool) {
+	a := newAssignment(f, spots, kinds)
+	if !a.fit() {
+		return nil, false
 	}
-	return who, true
-}
-
-// run begins with each kind spread evenly over the height, the larger ones a little
-// lower, and then exchanges neighbors as long as that keeps two of a type or a
-// swatch farther apart.
-func (a *assignment) run() {
-	n := len(a.spots)
-	slant := 0.0
-	for _, p := range a.spots {
-		slant += p.slant / float64(n)
-	}
-	for i, k := range a.who {
-		a.lead += float64(a.kinds[k].rank * (a.spots[i].slant - slant))
-	}
-	a.least = a.lead * keep
-	pass := int32(0)
-	for pass < passes && a.tried < trials*n {
-		done := max(float64(pass%cycle)/cycle, float64(a.tried)/float64(trials*n))
-		pass++
-		if !a.improve(pass, firstLoss+float64((lastLoss-firstLoss)*done)) {
-			return
-		}
-	}
-	for range last {
-		pass++
-		if !a.improve(pass, 0) {
-			return
-		}
-	}
-}
-
-// even reports whether no two of a type or a swatch of five or more are nearer than
-// they should be.
-func (a *assignment) even() bool {
-	for i, k := range a.who {
-		for l, c := range a.kinds[k].class {
-			if c < 0 || a.layers[l].classes[c].count < 5 {
-				continue
-			}
-			class := &a.layers[l].classes[c]
-			least := float64(apart * a.bound(class.count))
-			a.cells = class.around(a.cells[:0], a.spots[i])
-			for _, cell := range a.cells {
-				for j := class.head[cell]; j >= 0; j = a.layers[l].next[j] {
-					if int(j) != i && dist2(a.at[i], a.at[j]) < float64(least*least) {
-						return false
-					}
-				}
-			}
-		}
-	}
-	return true
+	a.run(quick)
+	return a.who, true
 }
 
 // An assignment is what is being improved.
 type assignment struct {
 	surface
-	spots []spot
-	at    []vec
-	kinds []kind
-	who   []int32 // the kind at each spot
-	*index
-	crowded bool // pieces can touch
-	layers  [2]layer
-	near    []int32
-	moved   []int32 // the pass of the last exchange, from 1
-	wrong   int     // places in the last pass
-	tried   int     // exchanges
-	lead    float64 // the sum of rank times slant: how much larger pieces are lower
-	least   float64 // what exchanges must leave of it
+	spots   []spot
+	at      []vec
+	kinds   []kind
+	who     []int32 // the kind at each spot
+	largest float64 // radius
+	crowded bool    // pieces can touch
+	index   *index
+	layers  [layers][]class
+	around  [][]neighbor // of each spot, the nearest first
+	listed  float64      // the square of the distance up to which they are
+	low     []float64    // the sum of the slants of each size, from the smallest
+	need    []float64    // how much lower than the next smaller size each must stay on average
+	found   []int32
 }
 
-// A layer has the members of each class, by type or by swatch, in cells of its own.
-type layer struct {
-	classes []class
-	next    []int32 // of a spot, the next in its cell, or -1
-}
-
+// A class is all pieces of a type, of a color or of a size.
 type class struct {
-	count int
-	reach float64 // below which two of it repel
-	grid
-	head []int32 // of a cell, a spot in it, or -1
+	count  int
+	weight float64   // of what is wrong with it
+	hard   float64   // and of what is far too near, beside that
+	reach  float64   // the square of the distance below which two of it repel
+	near   float64   // the square of that below which they do so far more
+	field  []float64 // what is wrong with one of it at each spot; none where nobody looks
 }
 
-func newAssignment(f surface, spots []spot, kinds []kind, start int) *assignment {
+// push returns what two of c that are so far apart, squared, do to each other.
+func (c *class) push(d float64) float64 {
+	if d >= c.reach {
+		return 0
+	}
+	x := c.reach/d - 1
+	x = float64(x * x)
+	if d < c.near {
+		x += float64(c.hard * c.near / d)
+	}
+	return float64(c.weight * x)
+}
+
+// A neighbor is another spot, and how far away, squared.
+type neighbor struct {
+	spot   int32
+	square float64
+}
+
+func newAssignment(f surface, spots []spot, kinds []kind) *assignment {
 	n := len(spots)
 	d := f.bound(n)
-	a := &assignment{surface: f, spots: spots, kinds: kinds, at: make([]vec, n), wrong: n, moved: make([]int32, n)}
+	a := &assignment{surface: f, spots: spots, kinds: kinds, at: make([]vec, n)}
 	for i, p := range spots {
 		a.at[i] = f.at(p)
 	}
-	largest := 0.0
 	for _, k := range kinds {
-		largest = max(largest, k.radius)
+		if k.count > 0 {
+			a.largest = max(a.largest, k.radius)
+		}
 	}
-	a.crowded = 2*largest > 0.7*d
-	a.index = newIndex(f, max(within*d, 2*largest))
+	a.crowded = 2*a.largest > 0.7*d
+	a.index = newIndex(f, d)
 	a.index.fill(spots)
-	a.order(start)
+	a.order()
 	for l := range a.layers {
-		layer := &a.layers[l]
 		for _, k := range kinds {
 			if c := k.class[l]; c >= 0 {
-				for int(c) >= len(layer.classes) {
-					layer.classes = append(layer.classes, class{})
+				for int(c) >= len(a.layers[l]) {
+					a.layers[l] = append(a.layers[l], class{weight: 1, hard: 20})
 				}
-				layer.classes[c].count += k.count
+				a.layers[l][c].count += k.count
 			}
 		}
-		for i := range layer.classes {
-			c := &layer.classes[i]
-			c.reach = float64(ownReach * f.bound(max(c.count, 1)))
-			if l == 0 && 3*c.count <= n { // as many as can be apart in a hexagonal pattern
-				c.reach = max(c.reach, float64(neighbor*d))
-			}
-			c.grid = newGrid(f, c.reach)
-			c.head = slices.Repeat([]int32{-1}, c.grid.cells())
-		}
-		layer.next = make([]int32, n)
 	}
 	return a
 }
 
-// order gives each spot its first kind. In each start the kinds take their turns
-// at other heights.
-func (a *assignment) order(start int) {
+// order gives each spot its first kind.
+func (a *assignment) order() {
 	type turn struct {
 		when float64
 		kind int32
 	}
 	turns := make([]turn, 0, len(a.spots))
 	for i, k := range a.kinds {
-		phase := 0.5 + float64(0.618*float64(start*i))
-		phase -= math.Floor(phase)
 		for j := range k.count {
-			t := (float64(j) + phase) / float64(k.count)
+			t := (float64(j) + 0.5) / float64(k.count)
 			turns = append(turns, turn{t + float64(tilt*k.rank*t*(1-t)), int32(i)})
 		}
 	}
 	slices.SortStableFunc(turns, func(s, t turn) int { return cmp.Compare(s.when, t.when) })
+	byHeight := make([]int32, len(a.spots))
+	for i := range byHeight {
+		byHeight[i] = int32(i)
+	}
+	slices.SortStableFunc(byHeight, func(i, j int32) int { return cmp.Compare(a.spots[i].slant, a.spots[j].slant) })
 	a.who = make([]int32, len(turns))
 	for i, t := range turns {
-		a.who[i] = t.kind
+		a.who[byHeight[i]] = t.kind
 	}
 }
 
@@ -218,8 +164,7 @@ func (a *assignment) room(i int32) float64 {
 func (a *assignment) fits(i, k int32) bool { return a.kinds[k].radius <= a.room(i) }
 
 // fit exchanges what does not fit where it is for the nearest in order that goes
-// both ways, and then puts the members of classes in their cells. It reports
-// whether everything fits.
+// both ways. It reports whether everything fits.
 func (a *assignment) fit() bool {
 	n := len(a.spots)
 	for i := range int32(n) {
@@ -235,130 +180,295 @@ func (a *assignment) fit() bool {
 			}
 		}
 	}
-	for i := range int32(n) {
-		a.add(i)
-	}
 	return true
 }
 
-// add puts spot i in the cells of its classes, remove takes it out.
-func (a *assignment) add(i int32) {
-	for l, c := range a.kinds[a.who[i]].class {
-		if c >= 0 {
-			head := a.layers[l].classes[c].at(a.spots[i])
-			a.layers[l].next[i], *head = *head, i
-		}
-	}
-}
-
-func (a *assignment) remove(i int32) {
-	for l, c := range a.kinds[a.who[i]].class {
-		if c >= 0 {
-			p := a.layers[l].classes[c].at(a.spots[i])
-			for *p != i {
-				p = &a.layers[l].next[*p]
+// prepare finds the partners of each spot and the fields of the classes.
+func (a *assignment) prepare() {
+	n := len(a.spots)
+	var largest []*class
+	for l := range a.layers {
+		for c := range a.layers[l] {
+			class := &a.layers[l][c]
+			bound := a.bound(max(class.count, 1))
+			class.reach = float64(ownReach * ownReach * bound * bound)
+			class.near = float64(tooNear * tooNear * bound * bound)
+			if class.count > 1 {
+				largest = append(largest, class)
 			}
-			*p = a.layers[l].next[i]
+		}
+	}
+	slices.SortStableFunc(largest, func(c, d *class) int { return cmp.Compare(d.count, c.count) })
+	for i, class := range largest {
+		if (i+1)*n <= maxFields {
+			class.field = make([]float64, n)
+			a.listed = max(a.listed, class.reach)
+		}
+	}
+	d := a.bound(n)
+	a.listed = min(a.listed, float64(farthest*farthest*d*d))
+	reach := math.Sqrt(a.listed)
+	a.around = make([][]neighbor, n)
+	for i, p := range a.spots {
+		a.found = a.index.inside(a.found[:0], p, reach)
+		list := make([]neighbor, 0, len(a.found))
+		for _, j := range a.found {
+			if square := dist2(a.at[i], a.at[j]); int(j) != i && square < a.listed {
+				list = append(list, neighbor{j, square})
+			}
+		}
+		slices.SortFunc(list, func(p, q neighbor) int { return cmp.Or(cmp.Compare(p.square, q.square), cmp.Compare(p.spot, q.spot)) })
+		a.around[i] = list
+	}
+	for i, k := range a.who {
+		for l, c := range a.kinds[k].class {
+			if c >= 0 {
+				a.spread(&a.layers[l][c], int32(i), 1)
+			}
+		}
+	}
+	sizes := a.layers[bySize]
+	a.low, a.need = make([]float64, len(sizes)), make([]float64, len(sizes))
+	for i, k := range a.who {
+		if c := a.kinds[k].class[bySize]; c >= 0 {
+			a.low[c] += a.spots[i].slant
+		}
+	}
+	for c := 1; c < len(sizes); c++ {
+		a.need[c] = float64(keep * (a.low[c]/float64(sizes[c].count) - a.low[c-1]/float64(sizes[c-1].count)))
+	}
+}
+
+// spread adds to the field of c what one of it at spot i does to others, or takes it
+// off.
+func (a *assignment) spread(c *class, i int32, sign float64) {
+	if c.field == nil {
+		return
+	}
+	if c.reach <= a.listed {
+		for _, p := range a.around[i] {
+			if p.square >= c.reach {
+				return
+			}
+			c.field[p.spot] += float64(sign * c.push(p.square))
+		}
+		return
+	}
+	a.found = a.index.inside(a.found[:0], a.spots[i], math.Sqrt(c.reach))
+	for _, j := range a.found {
+		if d := dist2(a.at[i], a.at[j]); d < c.reach && j != i {
+			c.field[j] += float64(sign * c.push(d))
 		}
 	}
 }
 
-func (c *class) at(p spot) *int32 { return &c.head[c.cell(p)] }
-
-// strain returns how much is wrong with a piece of kind k at spot i, leaving out
-// what spot except does to it: for each other piece of its type or swatch that is
-// too near, at a share u of what is near enough, 1/u², and far more for each piece
-// that it touches.
-func (a *assignment) strain(i, k, except int32) float64 {
+// gain returns by how much less is wrong when spots i and j, so far apart, squared,
+// exchange their pieces.
+func (a *assignment) gain(i, j int32, square float64) float64 {
+	k, o := &a.kinds[a.who[i]], &a.kinds[a.who[j]]
 	sum := 0.0
-	for l, c := range a.kinds[k].class {
-		if c < 0 {
+	for l := range a.layers {
+		c, d := k.class[l], o.class[l]
+		if c == d {
 			continue
 		}
-		class := &a.layers[l].classes[c]
-		if class.count < 2 {
-			continue
+		// What the two do to each other stays.
+		if c >= 0 && a.layers[l][c].field != nil {
+			class := &a.layers[l][c]
+			sum += class.field[i] - class.field[j] + class.push(square)
 		}
-		square := float64(class.reach * class.reach)
-		a.cells = class.around(a.cells[:0], a.spots[i])
-		for _, cell := range a.cells {
-			for j := class.head[cell]; j >= 0; j = a.layers[l].next[j] {
-				if d := dist2(a.at[i], a.at[j]); d < square && j != i && j != except {
-					sum += square / d
-				}
-			}
+		if d >= 0 && a.layers[l][d].field != nil {
+			class := &a.layers[l][d]
+			sum += class.field[j] - class.field[i] + class.push(square)
 		}
 	}
-	if a.crowded {
-		a.cells = a.around(a.cells[:0], a.spots[i])
-		for _, cell := range a.cells {
-			for _, j := range a.items[a.start[cell]:a.start[cell+1]] {
-				if j == i || j == except {
-					continue
-				}
-				r := a.kinds[k].radius + a.kinds[a.who[j]].radius
-				if d := dist2(a.at[i], a.at[j]); d < r*r {
-					sum += touch * r * r / d
-				}
-			}
-		}
+	if a.crowded && k.radius != o.radius {
+		sum += a.touching(i, k.radius, j) + a.touching(j, o.radius, i) - a.touching(i, o.radius, j) - a.touching(j, k.radius, i)
 	}
 	return sum
 }
 
-// improve visits each spot where something is wrong and exchanges its piece for
-// the one nearby with which least is wrong afterwards, even if that is somewhat
-// more than before: so that what is wrong moves about until it finds a way out.
-// It reports whether anything was wrong.
-//
-// This is the method of minimal conflicts, with a loss that falls from pass to
-// pass as the temperature does in annealing, though nothing is left to chance.
-// What has been exchanged stays put for the rest of the pass, and where few are
-// left, for up to four more.
-func (a *assignment) improve(pass int32, loss float64) bool {
-	stay := int32(0)
-	if a.wrong <= few {
-		stay = pass % 5
-	}
-	a.wrong = 0
-	for i := range int32(len(a.spots)) {
-		k := a.who[i]
-		here := a.strain(i, k, -1)
-		if here == 0 {
-			continue
-		}
-		a.wrong++
-		best, partner, gained := 1e-9-float64(loss*here), int32(-1), 0.0
-		a.near = a.index.near(a.near[:0], a.spots[i])
-		for _, j := range a.near {
-			o := a.who[j]
-			if o == k || a.moved[j] > 0 && a.moved[j]+stay >= pass || !a.fits(i, o) || !a.fits(j, k) {
-				continue
-			}
-			lead := float64((a.kinds[k].rank - a.kinds[o].rank) * (a.spots[j].slant - a.spots[i].slant))
-			if lead < 0 && a.lead+lead < a.least {
-				continue
-			}
-			a.tried++
-			// What the two do to each other is left out, since it stays.
-			gain := a.strain(i, k, j) + a.strain(j, o, i) - a.strain(i, o, j) - a.strain(j, k, i)
-			if gain > best {
-				best, partner, gained = gain, j, lead
-			}
-		}
-		if partner >= 0 {
-			a.swap(i, partner)
-			a.lead += gained
-			a.moved[i], a.moved[partner] = pass, pass
+// touching returns how much a piece of a radius at spot i touches others than that at
+// except.
+func (a *assignment) touching(i int32, radius float64, except int32) float64 {
+	sum := 0.0
+	reach := radius + a.largest
+	add := func(j int32, square float64) {
+		if r := radius + a.kinds[a.who[j]].radius; square < r*r && j != i && j != except {
+			sum += touch * r * r / square
 		}
 	}
-	return a.wrong > 0
+	if reach*reach <= a.listed {
+		for _, p := range a.around[i] {
+			if p.square >= reach*reach {
+				break
+			}
+			add(p.spot, p.square)
+		}
+		return sum
+	}
+	a.found = a.index.inside(a.found[:0], a.spots[i], reach)
+	for _, j := range a.found {
+		add(j, dist2(a.at[i], a.at[j]))
+	}
+	return sum
+}
+
+// ordered reports whether larger pieces stay lower when i and j exchange theirs.
+func (a *assignment) ordered(i, j int32) bool {
+	c, d := a.kinds[a.who[i]].class[bySize], a.kinds[a.who[j]].class[bySize]
+	if c == d {
+		return true
+	}
+	down := a.spots[j].slant - a.spots[i].slant
+	sizes := a.layers[bySize]
+	// By how much the mean of a size falls.
+	falls := func(s int32) float64 {
+		switch s {
+		case c:
+			return down / float64(sizes[s].count)
+		case d:
+			return -down / float64(sizes[s].count)
+		}
+		return 0
+	}
+	for s := int32(1); int(s) < len(sizes); s++ {
+		if more := falls(s) - falls(s-1); more < 0 {
+			if a.low[s]/float64(sizes[s].count)-a.low[s-1]/float64(sizes[s-1].count)+more < a.need[s] {
+				return false
+			}
+		}
+	}
+	return true
 }
 
 func (a *assignment) swap(i, j int32) {
-	a.remove(i)
-	a.remove(j)
+	k, o := &a.kinds[a.who[i]], &a.kinds[a.who[j]]
+	for l := range a.layers {
+		c, d := k.class[l], o.class[l]
+		if c == d {
+			continue
+		}
+		if c >= 0 {
+			a.spread(&a.layers[l][c], i, -1)
+			a.spread(&a.layers[l][c], j, 1)
+		}
+		if d >= 0 {
+			a.spread(&a.layers[l][d], j, -1)
+			a.spread(&a.layers[l][d], i, 1)
+		}
+	}
+	down := a.spots[j].slant - a.spots[i].slant
+	if c := k.class[bySize]; c >= 0 {
+		a.low[c] += down
+	}
+	if c := o.class[bySize]; c >= 0 {
+		a.low[c] -= down
+	}
 	a.who[i], a.who[j] = a.who[j], a.who[i]
-	a.add(i)
-	a.add(j)
+}
+
+// run exchanges pieces until each class is even, or it has tried for long enough.
+//
+// An exchange may be for the worse, by less and less: threshold accepting, G. Dueck and
+// T. Scheuer, Journal of Computational Physics 90 (1990) 161-175, from memory; with a
+// sequence of its own in place of chance. What stays uneven counts for more in the next
+// round.
+func (a *assignment) run(quick bool) {
+	n := len(a.spots)
+	if len(a.kinds) < 2 || n < 2 {
+		return
+	}
+	a.prepare()
+	best, least := slices.Clone(a.who), math.Inf(1)
+	// In visits to a place.
+	sweeps, left := min(max(firstVisits/n, leastSweeps), mostSweeps), allVisits
+	for round := 0; round == 0 || left >= n*sweeps; round++ {
+		heat := min(float64(2*sweeps)/mostSweeps, 1) // few sweeps could not make up for much
+		a.anneal(sweeps, float64(loss*heat*heat))
+		left -= n * sweeps
+		fault := a.fault()
+		if fault < least {
+			least = fault
+			copy(best, a.who)
+		}
+		if fault == 0 || quick {
+			break
+		}
+		sweeps = mostSweeps / 2
+	}
+	copy(a.who, best)
+}
+
+func (a *assignment) anneal(sweeps int, start float64) {
+	seed := uint64(1)
+	for sweep := range sweeps {
+		x := 1 - float64(sweep+1)/float64(sweeps)
+		loss := float64(start * x * x * x)
+		for i := range int32(len(a.spots)) {
+			partners := a.around[i][:min(len(a.around[i]), exchanges)]
+			for range partners {
+				seed = seed*6364136223846793005 + 1442695040888963407
+				p := partners[int((seed>>33)%uint64(len(partners)))]
+				k, o := a.who[i], a.who[p.spot]
+				if k != o && a.gain(i, p.spot, p.square) > -loss+1e-9 && a.fits(i, o) && a.fits(p.spot, k) && a.ordered(i, p.spot) {
+					a.swap(i, p.spot)
+				}
+			}
+		}
+	}
+}
+
+// fault returns how far the classes are from what is asked of them, and makes those that
+// are count for more.
+func (a *assignment) fault() float64 {
+	total := 0.0
+	if a.crowded {
+		for i, k := range a.who {
+			total += a.touching(int32(i), a.kinds[k].radius, -1)
+		}
+	}
+	for l := range a.layers {
+		for c := range a.layers[l] {
+			class := &a.layers[l][c]
+			if class.count < few || class.field == nil {
+				continue
+			}
+			// near a piece of the class
+			bound := a.bound(class.count)
+			sum, least := 0.0, math.Inf(1)
+			for i, k := range a.who {
+				if a.kinds[k].class[l] != int32(c) {
+					continue
+				}
+				nearest := float64(4 * bound * bound)
+				a.found = a.index.inside(a.found[:0], a.spots[i], bound)
+				for _, j := range a.found {
+					if int(j) != i && a.kinds[a.who[j]].class[l] == int32(c) {
+						nearest = min(nearest, dist2(a.at[i], a.at[j]))
+					}
+				}
+				dist := min(math.Sqrt(nearest)/bound, 1)
+				sum += dist
+				least = min(least, dist)
+			}
+			short, close := max(enough-sum/float64(class.count), 0), max(apart-least, 0)
+			total += short + close
+			if short > 0 {
+				class.weight *= grow
+			}
+			if close > 0 {
+				class.hard *= 2
+			}
+			if short > 0 || close > 0 {
+				clear(class.field)
+				for i, k := range a.who {
+					if a.kinds[k].class[l] == int32(c) {
+						a.spread(class, int32(i), 1)
+					}
+				}
+			}
+		}
+	}
+	return total
 }

@@ -46,9 +46,9 @@ func ExampleLayout_Places() {
 	}
 	fmt.Println(len(places), "places")
 	// Output:
-	// snowflake 7 ft 11 in up at 12 o'clock
-	// pine cone 7 ft 3 1/2 in up at 5 o'clock
-	// star 6 ft 11 1/2 in up at 1 o'clock
+	// whistle 7 ft 10 1/2 in up at 4 o'clock
+	// pine cone 7 ft 2 in up at 7 o'clock
+	// drum 7 ft 2 1/2 in up at 11 o'clock, 1 in deep
 	// 81 places
 }
 
@@ -86,10 +86,10 @@ func Example_ticketHall() {
 	fmt.Printf("nearest two: %.1f in apart\n", least)
 	// Output:
 	// 81 pieces by size, how many and how high on average:
-	// 5 1/2 in: 16, 2 ft 3 1/2 in up, 8 1/2 in deep
-	// 4 in: 24, 2 ft 8 in up, 4 in deep
-	// 2 1/2 in: 41, 3 ft 1 1/2 in up, 0 ft deep
-	// nearest two: 8.5 in apart
+	// 5 1/2 in: 16, 2 ft 7 in up, 8 1/2 in deep
+	// 4 in: 24, 2 ft 9 in up, 4 in deep
+	// 2 1/2 in: 41, 3 ft up, 0 ft deep
+	// nearest two: 10.0 in apart
 }
 
 // From a palette and the sizes of ball to pieces: a type has one color and one size,
@@ -142,7 +142,7 @@ func Example_pieces() {
 	// 7 x darkgreen ball 2, 4 in
 	// 10 x gold ball 1, 3 in
 	// 5 x ivory ball 1, 4 in
-	// 49 places; at the top a darkgreen ball 1, 6 ft 9 in up at 4 o'clock
+	// 49 places; at the top a darkgreen ball 1, 6 ft 6 1/2 in up at 8 o'clock
 }
 
 // By hand: the half tree is seen from 9 by way of 6 to 3 o'clock, and 24 picks are
@@ -159,8 +159,7 @@ func ExampleLayout_Places_picks() {
 		byClock[p.Azimuth.Clock()]++
 	}
 	fmt.Println(len(places), "picks, by the clock from 1:", byClock[1:])
-	// Output:
-	// 24 picks, by the clock from 1: [0 0 2 4 5 2 3 4 4 0 0 0]
+	// Output: 24 picks, by the clock from 1: [0 0 4 3 3 3 4 3 4 0 0 0]
 }
 
 // The garland that package sizing measures, as a line: OpenStax, Calculus Volume 3,
@@ -209,19 +208,19 @@ func ExampleOrder_Sections() {
 	}
 	fmt.Println("first, a", sections[0].Places[0].Item.Type, sections[0].Places[0])
 	// Output:
-	// level 1, 0 ft to 3 ft, at 6 o'clock: 11 pieces
+	// level 1, 0 ft to 3 ft, at 6 o'clock: 12 pieces
 	// level 1, 0 ft to 3 ft, at 9 o'clock: 12 pieces
 	// level 1, 0 ft to 3 ft, at 12 o'clock: 12 pieces
-	// level 1, 0 ft to 3 ft, at 3 o'clock: 10 pieces
+	// level 1, 0 ft to 3 ft, at 3 o'clock: 11 pieces
 	// level 2, 3 ft to 6 ft, at 6 o'clock: 6 pieces
-	// level 2, 3 ft to 6 ft, at 9 o'clock: 8 pieces
+	// level 2, 3 ft to 6 ft, at 9 o'clock: 7 pieces
 	// level 2, 3 ft to 6 ft, at 12 o'clock: 6 pieces
-	// level 2, 3 ft to 6 ft, at 3 o'clock: 7 pieces
-	// level 3, 6 ft to 9 ft, at 6 o'clock: 2 pieces; use a ladder
-	// level 3, 6 ft to 9 ft, at 9 o'clock: 2 pieces; use a ladder
-	// level 3, 6 ft to 9 ft, at 12 o'clock: 3 pieces; use a ladder
+	// level 2, 3 ft to 6 ft, at 3 o'clock: 8 pieces
+	// level 3, 6 ft to 9 ft, at 6 o'clock: 3 pieces; use a ladder
+	// level 3, 6 ft to 9 ft, at 9 o'clock: 1 piece; use a ladder
+	// level 3, 6 ft to 9 ft, at 12 o'clock: 1 piece; use a ladder
 	// level 3, 6 ft to 9 ft, at 3 o'clock: 2 pieces; use a ladder
-	// first, a lantern 1 ft 4 in up at 7 o'clock, 10 in deep
+	// first, a lantern 10 1/2 in up at 5 o'clock, 10 1/2 in deep
 }
 
 // The clock as decorators use it. By hand: 6 is toward the viewer, and 90° to the

@@ -139,15 +139,14 @@ func (s stand) place(item shopping.Item, p spot, depth float64) Place {
 //   - They are even. For 30 pieces and more on trees from pencil to flared, the
 //     mean distance to the nearest neighbor is at least 0.93 of that in a
 //     hexagonal pattern, √(2·A/(√3·n)) for n places on the area A, and the least
-//     is at least 0.78 of it, before pieces are set back among the branches.
-//   - Each type is even by itself: where there are five or more, no two of
-//     them are nearer than half of that distance for the type alone; and so is
-//     each color. Where there are five types or more, none of them half as
-//     numerous again as a fifth, no two of a type are neighbors.
-//   - Larger pieces hang lower and deeper. The largest are set back a third of
-//     the way from the tips to the trunk and the smallest not at all, and the
-//     others in between by size; where that would make two touch, they stay at
-//     the tips.
+//     is at least 0.88 of it, before pieces are set back among the branches.
+//   - Each type, each color and each size is even by itself: where there are five
+//     or more, the mean is about 0.65 of that distance for as many, and no two are
+//     nearer than half of it. See the package documentation for where that was measured.
+//   - Larger pieces hang deeper, and on average a little lower. The largest are set
+//     back a third of the way from the tips to the trunk and the smallest not at all,
+//     and the others in between by size; where that would make two touch, they stay
+//     at the tips.
 //   - No piece touches another one, and none reaches above the bare tip, where a
 //     topper is, or below the lowest branches.
 //

@@ -37,8 +37,8 @@ func ExampleLayout_Places_question() {
 	// Output:
 	// 12 places, all where they are seen: true
 	// the topmost, a small one: 3 ft 8 in up at 9 o'clock
-	// large: 2 ft 6 1/2 in up at 8 o'clock, 2 1/2 in deep
-	// large: 1 ft 5 1/2 in up at 7 o'clock, 4 in deep
+	// large: 3 ft up at 4 o'clock, 2 in deep
+	// large: 1 ft up at 3 o'clock, 4 1/2 in deep
 	// large: 8 1/2 in up at 8 o'clock, 5 in deep
-	// large: 6 in up at 7 o'clock, 5 in deep
+	// large: 2 in up at 5 o'clock, 5 1/2 in deep
 }

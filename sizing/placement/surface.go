@@ -55,10 +55,14 @@ func dist2(u, v vec) float64 {
 // Where not all the way round is dressed, the turns are rows across the part
 // that is.
 func (f surface) spiral(k, n int) spot {
-	share := (float64(k) + 0.5) / float64(n)
-	slant := math.Sqrt(float64(f.top*f.top) + float64(share*(f.bottom-f.top)*(f.bottom+f.top)))
+	slant := f.share(float64(k)+0.5, n)
 	turns := (slant - f.top) / math.Sqrt(f.area()/float64(n))
 	return spot{slant, float64(f.arc * (turns - math.Floor(turns) - 0.5))}
+}
+
+// share returns the slant above which the share k/n of the surface lies.
+func (f surface) share(k float64, n int) float64 {
+	return math.Sqrt(float64(f.top*f.top) + float64(k/float64(n)*(f.bottom-f.top)*(f.bottom+f.top)))
 }
 
 // A grid finds the points near a point. Its cells are at least a given size
@@ -165,6 +169,31 @@ func (x *index) near(dst []int32, p spot) []int32 {
 	x.cells = x.around(x.cells[:0], p)
 	for _, c := range x.cells {
 		dst = append(dst, x.items[x.start[c]:x.start[c+1]]...)
+	}
+	return dst
+}
+
+// inside appends to dst the points that can be nearer to p than reach.
+func (x *index) inside(dst []int32, p spot, reach float64) []int32 {
+	last := len(x.first) - 2
+	from, to := x.row(spot{p.slant - reach, 0}), x.row(spot{p.slant + reach, 0})
+	for row := max(from, 0); row <= min(to, last); row++ {
+		first, columns := x.first[row], x.first[row+1]-x.first[row]
+		// A chord is at least 2/π of its arc.
+		r := float64(min(x.top+float64(float64(row)*x.size), p.slant) * x.sin)
+		wide := columns
+		if arc := float64(reach * math.Pi / 2); arc < float64(r*math.Pi) {
+			wide = int32(float64(arc/r/(2*math.Pi)*float64(columns))) + 1
+		}
+		if 2*wide+1 >= columns {
+			dst = append(dst, x.items[x.start[first]:x.start[first+columns]]...)
+			continue
+		}
+		c := int32(x.column(row, p))
+		for k := c - wide; k <= c+wide; k++ {
+			cell := first + (k+columns)%columns
+			dst = append(dst, x.items[x.start[cell]:x.start[cell+1]]...)
+		}
 	}
 	return dst
 }
