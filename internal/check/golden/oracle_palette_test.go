@@ -11,6 +11,12 @@ import (
 	"github.com/lucasb-eyer/go-colorful"
 )
 
+// The usual rules: two colors are apart from a difference of 10, and a piece fits within 8.
+const (
+	apart = 10
+	fits  = 8
+)
+
 // labOf is the recorded L*a*b* of each color, which the first oracle below holds to another library's.
 var labOf = map[string][3]float64{}
 
@@ -36,13 +42,13 @@ var paletteOracles = []oracle{
 	{"palette", `apart (#\S+) (#\S+) = (\S+)`, 400, func(m []string) string { return near(float(m[2]), ciede2000(labOf[m[0]], labOf[m[1]]), 1e-9) }},
 	{"palette", `tell apart (#\S+) (#\S+) by (\w+) = (\S+), (\w+)`, 80, func(m []string) string {
 		if d := float(m[3]); m[2] == "daylight" {
-			return first(near(d, ciede2000(labOf[m[0]], labOf[m[1]]), 1e-9), same(m[4], fmt.Sprint(d >= 10)))
+			return first(near(d, ciede2000(labOf[m[0]], labOf[m[1]]), 1e-9), same(m[4], fmt.Sprint(d >= apart)))
 		}
-		return same(m[4], fmt.Sprint(float(m[3]) >= 10))
+		return same(m[4], fmt.Sprint(float(m[3]) >= apart))
 	}},
 	{"palette", `match (\S+) with (.*) = (\d), (\S+) away, fits (\w+)`, 150, func(m []string) string {
 		i, d := nearest(m[0], strings.Fields(m[1]))
-		return first(same(m[2], fmt.Sprint(i+1)), near(float(m[3]), d, 1e-9), same(m[4], fmt.Sprint(d <= 10)))
+		return first(same(m[2], fmt.Sprint(i+1)), near(float(m[3]), d, 1e-9), same(m[4], fmt.Sprint(d <= fits)))
 	}},
 	{"palette", `share out (\d+) by ([\d ]+), least (\d) = ([\d ]+)`, 100, func(m []string) string {
 		total, shares, least, counts := integer(m[0]), integers(m[1]), integer(m[2]), integers(m[3])
@@ -88,7 +94,7 @@ var paletteOracles = []oracle{
 		if w := same(m[2]+" "+m[3], keep(m[0], chosen)); w != "" {
 			return w
 		}
-		// No other choice of up to four of the colors, any two 10 apart, leaves fewer.
+		// No other choice of up to four of the colors, any two of them apart, leaves fewer.
 		var all []string
 		for entry := range strings.SplitSeq(m[0], ", ") {
 			if _, hex, _ := strings.Cut(entry, " "); !slices.Contains(all, hex) {
@@ -118,7 +124,7 @@ var paletteOracles = []oracle{
 func distinct(hexes []string) bool {
 	for i, a := range hexes {
 		for _, b := range hexes[i+1:] {
-			if ciede2000(labOf[a], labOf[b]) < 10 {
+			if ciede2000(labOf[a], labOf[b]) < apart {
 				return false
 			}
 		}
@@ -145,7 +151,7 @@ func keep(box string, palette []string) string {
 		var n int
 		var hex string
 		fmt.Sscanf(entry, "%d %s", &n, &hex)
-		if i, d := nearest(hex, palette); d <= 10 {
+		if i, d := nearest(hex, palette); d <= fits {
 			kept[i] += n
 		} else {
 			left += n

@@ -451,13 +451,13 @@ func judge(f function, args []reflect.Value, err error) (pointer, wrong string) 
 		return "", fmt.Sprintf("a %T is no *units.Error", err)
 	case len(text) > 600 || strings.ContainsAny(text, "\n\x00"):
 		return "", fmt.Sprintf("a text of %d bytes, or of several lines", len(text))
-	case e.Func != f.name && !strings.Contains(f.name, ".Unmarshal"): // which reads what a parser reads
+	case e.Func != f.name && !delegates(f.name):
 		return "", fmt.Sprintf("names the function %q", e.Func)
 	case e.Err == nil || e.Want == "" && !errors.Is(err, units.ErrSyntax):
 		return "", "says no reason, or not what is wanted"
 	}
-	if strings.Contains(f.name, ".Unmarshal") {
-		return "/" + f.params[1], ""
+	if delegates(f.name) {
+		return "/" + f.params[len(f.params)-1], ""
 	}
 	if !strings.HasPrefix(e.Field, "/") {
 		if i := slices.Index(f.params, e.Field); i < 0 || e.Field == "" {
@@ -482,6 +482,11 @@ func judge(f function, args []reflect.Value, err error) (pointer, wrong string) 
 		return e.Field, fmt.Sprintf("the field %q leads nowhere", e.Field)
 	}
 	return e.Field, ""
+}
+
+// delegates reports whether a method only hands on to a parser or to MarshalText, whose errors it returns.
+func delegates(name string) bool {
+	return strings.Contains(name, ".Unmarshal") || strings.HasSuffix(name, ".Scan") || strings.HasSuffix(name, ".Value")
 }
 
 // resolves reports whether a JSON Pointer leads to a value in the JSON of v.

@@ -17,7 +17,7 @@ import (
 var packageFunctions = []any{
 	mantel.CommonPractice, mantel.ParseLook, mantel.ParseSide, mantel.Steps, mantel.SwagOf,
 	palette.Apportion, palette.CommonPractice, palette.MustParseColor, palette.ParseColor,
-	palette.ParseFinish, palette.ParseSwatch,
+	palette.ParseFinish, palette.ParseSwatch, palette.SortFunc[palette.Piece],
 	sizing.ArcDegrees, sizing.CommonLook, sizing.CommonPractice, sizing.MixOf, sizing.ParseExposure, sizing.ParseTaper, sizing.Topper,
 	labor.Cautions, labor.NextStock, labor.ParseDate, labor.StartingRates,
 	placement.ParseAngle,
@@ -40,7 +40,7 @@ var samples = []any{
 	[]palette.Piece{{Name: "attic", Color: red, Count: 3}, {Color: palette.MustParseColor("gold")}},
 	palette.Totals{Types: 7, Pieces: 49, Shares: []int{60, 40}},
 	[]palette.Swatch{{Name: "red", Color: red}, {Name: "gold", Color: palette.MustParseColor("gold")}},
-	palette.Row{Types: 3, Pieces: 14},
+	palette.Piece{Color: red, Count: 3}, palette.ByView[int]{1}, func(p palette.Piece) palette.Piece { return p }, palette.Row{Types: 3, Pieces: 14},
 	palette.Match{},
 	palette.Matte,
 	tree,
@@ -121,6 +121,7 @@ var (
 var usual = map[string]any{
 	"spacing": 10 * units.Inch, "garland": 30 * units.Foot, "length": 30 * units.Foot, "perFoot": 12 * units.Ounce, "at": 6 * units.Inch, "along": 20 * units.Inch,
 	"span": 3 * units.Foot, "degrees": 200.0, "step": units.Inch, "unit": units.Inch, "places": 2, "src": int64(5), "total": 49, "percent": 50, "pieces": 8,
+	"palette.Color.Scan": "#dc143c", "palette.View.Scan": "protan", "palette.Finish.Scan": "matte", "palette.Swatch.Scan": "crimson", "palette.Palette.Scan": "crimson,gold",
 	"labor.ParseDate": "2026-11-28", "labor.Date.UnmarshalText": []byte("2026-11-28"), "labor.Rates.Days.minutes": 282,
 	"mantel.ParseLook": "traditional", "mantel.ParseSide": "left", "palette.ParseColor": "crimson", "palette.MustParseColor": "crimson",
 	"palette.ParseFinish": "shiny", "palette.ParseSwatch": "barn red=#7c0a02:shiny", "sizing.ParseExposure": "200 degrees",
@@ -134,7 +135,7 @@ var usual = map[string]any{
 	"sizing.Exposure.UnmarshalText": []byte("wall"), "sizing.Taper.UnmarshalText": []byte("slim"),
 	"mantel.Look.UnmarshalText": []byte("traditional"), "mantel.Side.UnmarshalText": []byte("left"),
 	"placement.Angle.UnmarshalText": []byte("90°"), "shopping.Item.UnmarshalText": []byte("picks"), "shopping.Kind.UnmarshalText": []byte("picks"),
-	"shopping.Quantity.UnmarshalJSON": []byte(`"81 ft"`), "shopping.Shelf.UnmarshalJSON": []byte("3"), "shopping.ByKind.UnmarshalJSON": []byte("{}"),
+	"shopping.Quantity.UnmarshalJSON": []byte(`"81 ft"`), "shopping.Shelf.UnmarshalJSON": []byte("3"), "shopping.ByKind.UnmarshalJSON": []byte("{}"), "palette.ByView.UnmarshalJSON": []byte("{}"),
 }
 
 // refuse lists functions that are right to refuse the ordinary call, panics those that are documented to panic on a programmer's
