@@ -31,14 +31,14 @@ func (a Angle) Degrees() float64 { return float64(a) / float64(Degree) }
 // text that is no such angle, a number without its unit included, is an [units.Error] wrapping
 // [units.ErrSyntax]; one past what an Angle holds, about two million degrees either way, is one
 // wrapping [units.ErrRange].
-func ParseAngle(s string) (Angle, error) {
+func ParseAngle(text string) (Angle, error) {
 	const fn = "ParseAngle"
-	n, ok := parseDegrees(s)
+	n, ok := parseDegrees(text)
 	switch {
 	case !ok:
-		return 0, &units.Error{Func: "placement." + fn, Field: "angle", Value: clip(s), Want: "degrees, such as 37.5°", Err: units.ErrSyntax}
+		return 0, &units.Error{Func: "placement." + fn, Field: "text", Value: clip(text), Want: "degrees, such as 37.5°", Err: units.ErrSyntax}
 	case n < math.MinInt32 || n > math.MaxInt32:
-		return 0, rangeError(fn, "angle", s, Angle(math.MinInt32).String()+" to "+Angle(math.MaxInt32).String())
+		return 0, rangeError(fn, "text", text, Angle(math.MinInt32).String()+" to "+Angle(math.MaxInt32).String())
 	}
 	return Angle(n), nil
 }

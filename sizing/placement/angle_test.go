@@ -66,7 +66,7 @@ func TestParseAngle(t *testing.T) {
 	} {
 		got, err := placement.ParseAngle(row.text)
 		var e *units.Error
-		if got != 0 || !errors.Is(err, row.want) || !errors.As(err, &e) || e.Func != "placement.ParseAngle" || e.Field != "angle" || len(e.Value) > 67 {
+		if got != 0 || !errors.Is(err, row.want) || !errors.As(err, &e) || e.Func != "placement.ParseAngle" || e.Field != "text" || len(e.Value) > 67 {
 			t.Errorf("%q, %s: %d, %v, want %v", row.text, row.reason, got, err, row.want)
 		}
 	}

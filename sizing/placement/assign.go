@@ -455,7 +455,7 @@ func (a *assignment) fault() float64 {
 			short, close := max(enough-sum/float64(class.count), 0), max(apart-least, 0)
 			total += short + close
 			if short > 0 {
-				class.weight *= grow
+				class.weight = float64(class.weight * grow)
 			}
 			if close > 0 {
 				class.hard *= 2

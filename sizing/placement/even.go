@@ -103,7 +103,7 @@ func (f surface) cut(n, k int) (pattern, bool) {
 
 	// In units of the spacing, which is within a quarter of the bound.
 	d := f.bound(n)
-	closest, widest := 0.8*d, 1.25*d
+	closest, widest := float64(0.8*d), float64(1.25*d)
 	reach := (f.bottom + float64(beyond*d)) / closest
 	half := float64(f.arc * f.sin / 2)
 	const row = 0.8660254037844386 // √3/2

@@ -247,7 +247,7 @@ func ExampleParseAngle() {
 	fmt.Println(err)
 	// Output:
 	// 37.5° is at 5 o'clock, <nil>
-	// placement.ParseAngle: angle "37.5": not understood: want degrees, such as 37.5°
+	// placement.ParseAngle: text "37.5": not understood: want degrees, such as 37.5°
 }
 
 // By hand: -90 degrees is to the viewer's left.

@@ -45,6 +45,7 @@ type Position struct {
 
 // A Place is where one item goes, that is, its middle.
 type Place struct {
+	// Item is what hangs there.
 	Item shopping.Item `json:"item"`
 
 	// Height is above the floor.
