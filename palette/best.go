@@ -17,19 +17,13 @@ const maxBest = 4
 // apart. The answer is exact: no other such palette keeps more. Among those that keep as
 // many, it has the fewest colors, and then the ones that come first in the box.
 //
-// The swatches stand in the order of the pieces they keep, the most first, so that the
-// shares go to the colors that are there. Each is called by the name of its color,
-// or by its #rrggbb where it has none, and has the finish of the first piece of it.
+// The swatches stand in the order of the pieces they keep, the most first. Each is called
+// by the name of its color, or its #rrggbb, and has the finish of the first piece of it.
 //
-// The box has 1 to 200 entries; it returns an [units.Error] wrapping [units.ErrRange] for any
-// other, for a Count out of its range, or a rule out of its range.
+// It returns [units.ErrRange] unless the box has 1 to 200 entries, and the errors of [Rules.Sort].
 //
-// It searches by branch and bound: colors are tried in the order of the box, and a
-// branch is left where even the best that each color could add on its own would not
-// beat what was found. At worst it branches into every set of up to three colors,
-// 1,333,500 for 200, and runs once through the colors that may be the fourth, which needs
-// no branch. On one core of a busy server, 200 colors from all over took 15 ms, and 200
-// crowded together, the hardest that were found, half a second (BenchmarkBest).
+// It searches by branch and bound. On one core of a busy server, 200 colors from all over took
+// 15 ms, and 200 crowded together, the hardest that were found, half a second (BenchmarkBest).
 func (r Rules) Best(box []Piece) (Sorting, error) {
 	const fn = "Rules.Best"
 	if err := r.check(fn); err != nil {

@@ -29,8 +29,8 @@ func (b ByView[T]) MarshalJSON() ([]byte, error) {
 	return append(out, '}'), nil
 }
 
-// UnmarshalJSON reads such an object with every view in it. It returns an [units.Error]
-// wrapping [units.ErrName] for a view that is unknown or missing, and the error of encoding/json for
+// UnmarshalJSON reads such an object with every view in it. It returns
+// [units.ErrName] for a view that is unknown or missing, and the error of encoding/json for
 // other faults, and leaves b as it was.
 func (b *ByView[T]) UnmarshalJSON(text []byte) error {
 	const fn = "ByView.UnmarshalJSON"

@@ -24,15 +24,15 @@ type Color struct {
 //	#rrggbb       six hexadecimal digits, with or without the #
 //	#rgb          three, each of them doubled: #d2f is #dd22ff
 //	forestgreen   a color name of CSS
-//	burgundy      an everyday name, by NBS Special Publication 440; see the package doc
+//	burgundy      an everyday name; see the package doc
 //
-// Upper case is read as lower case, spaces and hyphens are dropped, and grey is gray: Forest
-// Green is forestgreen. CSS comes first where both have a name. At most 64 bytes are read.
-// It returns an [units.Error] wrapping [units.ErrSyntax], or [units.ErrName] for an unknown
+// Upper case is read as lower case, spaces and hyphens are dropped, and grey is gray. CSS comes
+// first where both have a name. At most 64 bytes are read.
+// It returns [units.ErrSyntax], or [units.ErrName] for an unknown
 // name, with up to three known ones that are spelled like it.
 // ParseColor(c.String()) is c.
 //
-// Source: CSS Color Module Level 4, sections 5.2 (hexadecimal) and 6.1 (the 148 names);
+// Source: CSS Color Module Level 4, sections 5.2 and 6.1;
 // K. L. Kelly and D. B. Judd, NBS Special Publication 440, 1976, by the centroid of the block
 // that a name falls into.
 func ParseColor(text string) (Color, error) { return parseColor("ParseColor", text, 0) }

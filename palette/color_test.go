@@ -69,6 +69,7 @@ func TestParseColor(t *testing.T) {
 		{"sagee", units.ErrName, `palette.ParseColor: text "sagee": unknown name: ` + hint + "; did you mean sage?"},
 		{"darkgren", units.ErrName, `palette.ParseColor: text "darkgren": unknown name: ` + hint + "; did you mean darkgreen or darkgray or darkred?"},
 		{"palegren", units.ErrName, `palette.ParseColor: text "palegren": unknown name: ` + hint + "; did you mean palegreen?"},
+		{"lightgree", units.ErrName, `palette.ParseColor: text "lightgree": unknown name: ` + hint + "; did you mean lightgreen or lightgray or lightblue?"},
 		{"plumb", units.ErrName, `palette.ParseColor: text "plumb": unknown name: ` + hint + "; did you mean plum?"},
 		{"#", units.ErrSyntax, `palette.ParseColor: text "#": not understood: ` + hint},
 		{"#12", units.ErrSyntax, `palette.ParseColor: text "#12": not understood: ` + hint},

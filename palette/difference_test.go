@@ -76,7 +76,10 @@ func TestLibraryOnPublishedPairs(t *testing.T) {
 
 // slowDifference is the formula as the paper prints it, with hue angles in degrees,
 // its equations numbered.
-func slowDifference(x, y Lab) float64 {
+func slowDifference(x, y Lab) float64 { return slowWeighed(x, y, 1) }
+
+// slowWeighed is slowDifference with another kL.
+func slowWeighed(x, y Lab, kL float64) float64 {
 	rad := math.Pi / 180
 	c1, c2 := math.Hypot(x.A, x.B), math.Hypot(y.A, y.B)
 	c7 := math.Pow((c1+c2)/2, 7)                        // (2), (3)
@@ -126,7 +129,7 @@ func slowDifference(x, y Lab) float64 {
 	sc := 1 + 0.045*cm                                            // (19)
 	sh := 1 + 0.015*cm*t                                          // (20)
 	rt := -math.Sin(2*dt*rad) * rc                                // (21)
-	l, c, h := dl/sl, dc/sc, dH/sh
+	l, c, h := dl/(kL*sl), dc/sc, dH/sh
 	return math.Sqrt(l*l + c*c + h*h + rt*c*h) // (22)
 }
 
@@ -150,6 +153,9 @@ func TestDifferenceAgainstPaper(t *testing.T) {
 		}
 		if want := slowDifference(x, y); math.Abs(got-want) > 1e-9 {
 			t.Fatalf("Difference(%v, %v) = %v, by the paper %v", x, y, got, want)
+		}
+		if got, want := weighed(pointOf(x), pointOf(y), anyFar, light(Metal, Metal)), slowWeighed(x, y, 2); math.Abs(got-want) > 1e-9 {
+			t.Fatalf("metals of %v and %v: %v, by the paper with kL = 2 %v", x, y, got, want)
 		}
 	})
 }

@@ -7,7 +7,8 @@
 // sorts what is owned into the palette, and shares the ornaments out over it.
 //
 // Begin with [CommonPractice], [Rules.ParsePalette], [Rules.Read], [Rules.Sort] and
-// [Palette.Share]; then [Swatch], [Piece], [ParseColor], [Rules.Suggest] and [Rules.Best].
+// [Palette.Share]; then [Swatch], [Piece], [ParseColor], [Rules.Suggest] and [Rules.Best]. Errors are
+// [units.Error]; the docs name the sentinel that they wrap.
 //
 // # The rule
 //
@@ -80,18 +81,7 @@
 // The figure is the color difference ΔE00 of CIEDE2000: what two colors differ in
 // lightness, in strength and in hue, each weighed by how well the eye sees it there;
 // [Color.Difference] has the formula. As a rule of thumb 1 is just visible side by side, most
-// people notice 2 to 3, and from 10 on it is another color:
-//
-//	crimson  #dc143c              #d81840    1.42  one color
-//	gold     #ffd700              #fdd017    2.19  one color
-//	crimson  #dc143c              #c8102e    4.81  one color
-//	ivory    #fffff0   white      #ffffff    6.87  one color
-//	crimson  #dc143c   indianred  #cd5c5c    9.71  one color
-//	silver   #c0c0c0   white      #ffffff   14.12  two
-//	crimson  #dc143c   darkred    #8b0000   18.82  two
-//	ivory    #fffff0   turquoise  #40e0d0   26.07  two
-//	crimson  #dc143c   darkgreen  #006400   71.33  two
-//	black    #000000   white      #ffffff  100.00  two
+// people notice 2 to 3, and from 10 on it is another color.
 //
 // The starting colors with each other: by daylight right of the blank, and left of it in the worst of
 // the eight views below, cut to a tenth:
@@ -157,22 +147,8 @@
 //	15 ft      15        6          5     3      1
 //
 // Pieces go by the shares too, so that the types are not all alike: on a 7 ft tree with 49
-// pieces the one gold type has 10. Whoever wants as many of every type shares the types
-// and multiplies, and gets more of the colors that were rounded up:
-//
-//	color      types  pieces by share  of each type  7 of each type
-//	crimson        3               19         7 6 6              21
-//	darkgreen      2               15           8 7              14
-//	gold           1               10            10               7
-//	ivory          1                5             5               7
-//
-// The method has a known paradox: with one thing more to share, a count can fall. So,
-// by [Apportion],
-//
-//	10 over 6, 6 and 2: 4, 4 and 2
-//	11 over 6, 6 and 2: 5, 5 and 1
-//
-// which is no mistake. With the shares above it does not happen; with others it may.
+// pieces the one gold type has 10. To have as many of every type, share the types and multiply. The
+// method has a known paradox; see [Apportion].
 //
 // # What of it is owned
 //
@@ -184,20 +160,7 @@
 //
 // [Rules.Suggest] looks through the colors that you have or can buy, and then through
 // neutrals, metals and greens, for those that stand clear of the palette and the
-// tree. With crimson and gold on a fir, and four colors on the shelf:
-//
-//	teal        #008080  14.4  on the shelf: holds in every view
-//	burgundy    #673147   9.7  on the shelf: from fir in warm deutan
-//	plum        #dda0dd   1.6  on the shelf: from gold in warm tritan
-//	black       #000000  25.2  a neutral: goes with any color: holds in every view
-//	white       #ffffff  20.5  a neutral: goes with any color: holds in every view
-//	silver      #c0c0c0  12.7  a neutral: goes with any color: holds in every view
-//	rose gold   #b76e79  13.1  a metal: it takes up the lights: holds in every view
-//	bronze      #826644   5.5  a metal: it takes up the lights: from fir in warm protan
-//	champagne   #c2b280   5.5  a metal: it takes up the lights: from gold in warm tritan
-//	sage green  #8da399  19.7  a green: beside the tree's own: holds in every view
-//	mint        #8ed1b2  16.6  a green: beside the tree's own: holds in every view
-//	darkgreen   #006400   4.4  a green: beside the tree's own: from fir in tritan
+// tree.
 //
 // # A worked example
 //
@@ -283,17 +246,11 @@
 //
 // sRGB to L*a*b* is under D65 with the white x = 0.3127, y = 0.3290, within 1e-12 of
 // values computed in 50 digits. CIEDE2000 gives all 34 published pairs within 1e-4 in both
-// orders, with the same bits on amd64 (plain and v3), arm64 and s390x.
+// orders, with the same bits on amd64 (plain and v3), arm64 and s390x. The color library
+// go-colorful stands beside it in tests and benchmarks; its version 1.4.1 gives 7.2195 for the published
+// 7.1792 of pair 10, whose hues are exactly opposite.
 //
-// The color library go-colorful was checked on the same facts and is not used here,
-// but stands in the tests and benchmarks: version 1.4.1 gives 7.2195 for the published 7.1792 of
-// pair 10, whose hues are exactly opposite; the last bits of its
-// differences are not the same on all architectures, so that a color
-// at the threshold could be in the palette on one machine and not on another; it
-// takes colors and not L*a*b*, which the views need.
-//
-// CAT16's matrix was checked against its published inverse, and the construction of an
-// incomplete adaptation against the worked example published with CMCCAT2000. The
-// three dichromats agree with the matrices that libDaltonLens publishes in all five
-// decimals, leave greys exactly as they are, and collapse their lines of confusion.
+// CAT16's matrix agrees with its published inverse, the construction of an incomplete
+// adaptation with the worked example of CMCCAT2000, and the three dichromats with the matrices of
+// libDaltonLens in all five decimals.
 package palette

@@ -30,7 +30,7 @@ var finishNames = [...]string{"matte", "shiny", "glitter", "clear", "metal", "na
 
 // ParseFinish reads matte, shiny, glitter, clear, metal or natural, or several of them with
 // a + between, as in matte+shiny+glitter, and the empty text as the zero value. Upper case is read
-// as lower case, and space around the words is passed over. It returns an [units.Error] wrapping
+// as lower case, and space around the words is passed over. It returns
 // [units.ErrName] for anything else. ParseFinish(f.String()) is f.
 func ParseFinish(text string) (Finish, error) { return parseFinish("ParseFinish", text) }
 
@@ -91,7 +91,7 @@ func (f Finish) String() string {
 	return strings.Join(names, "+")
 }
 
-// MarshalText returns f.String(), or an [units.Error] wrapping [units.ErrName] if f is none
+// MarshalText returns f.String(), or [units.ErrName] if f is none
 // of the finishes above.
 func (f Finish) MarshalText() ([]byte, error) {
 	if err := f.check("Finish.MarshalText", "finish"); err != nil {

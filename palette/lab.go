@@ -10,10 +10,8 @@ import (
 // 0 for black to 100 for white; A runs from green (negative) to red, B from blue
 // (negative) to yellow. The zero value is black, and == is equality.
 //
-// The white is the one that the sRGB standard names by its chromaticity,
-// x = 0.3127, y = 0.3290. Tables that use the rounded white 0.95047, 1, 1.08883
-// differ from this by up to 0.008 (0.014 where they mix the two); CSS lab() is
-// relative to D50 and is another matter.
+// The white is x = 0.3127, y = 0.3290, as the sRGB standard has it. Tables for the rounded white
+// 0.95047, 1, 1.08883 differ by up to 0.008 (0.014 where they mix the two); CSS lab() is relative to D50.
 type Lab struct {
 	L float64 `json:"l"` // L*
 	A float64 `json:"a"` // a*

@@ -47,8 +47,7 @@ type Match struct {
 }
 
 // String returns m as "crimson, 4.2 away" or "none: crimson is nearest, 24.7 away",
-// the difference rounded up to a tenth, so that a figure which is over the tolerance
-// is never shown as within it.
+// the difference rounded up to a tenth.
 func (m Match) String() string {
 	d := strconv.FormatFloat(math.Ceil(m.Difference*10)/10, 'f', 1, 64)
 	if m.Fits {
@@ -62,16 +61,16 @@ func (m Match) String() string {
 // most r.Fit.
 //
 // The difference is ΔE00; see [Color.Difference]. Between two metals lightness counts half
-// (kL = 2): a metal is as light or dark as what it mirrors and keeps its hue, so that gold
-// balls of many codes are gold, and copper is not. A piece whose finish nobody says is taken for
-// metal beside a metal; a matte one is compared as a color.
+// (kL = 2): a metal is as light or dark as what it mirrors and keeps its hue. So gold
+// balls of many codes are gold, and copper is not. Beside a metal, a piece whose finish nobody says
+// is taken for metal; a matte one is compared as a color.
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if the palette has no swatches or more
+// It returns [units.ErrRange] if the palette has no swatches or more
 // than r allows, or a number of the piece or a rule is out of its range, and
 // [units.ErrName] for a finish that is none.
 //
-// Source: kL is the factor that CIEDE2000 has for conditions of viewing, and 2 the one of
-// the textile trade; its use for metals was chosen here and tried on a box of colors from memory.
+// Source: kL is a factor of CIEDE2000 for conditions of viewing, and 2 the textile trade's value; its use
+// for metals was chosen here.
 func (r Rules) Match(palette Palette, piece Piece) (Match, error) {
 	const fn = "Rules.Match"
 	if err := r.checkPalette(fn, palette); err != nil {
@@ -121,7 +120,7 @@ type Sorting struct {
 }
 
 // Sort matches every piece of the box to the palette; see [Rules.Match]. The only
-// allocations are those of the result. It returns an [units.Error] wrapping [units.ErrRange] if the
+// allocations are those of the result. It returns [units.ErrRange] if the
 // box has over 1,000,000 entries or 1,000,000,000 pieces in all, a piece a Count or a Finish out of its range, the palette no swatches or
 // more than r allows, or a rule is out of its range.
 func (r Rules) Sort(palette Palette, box []Piece) (Sorting, error) {

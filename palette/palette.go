@@ -43,9 +43,8 @@ type Rules struct {
 //	a difference ΔE00 of 10 or more reads as another color
 //	a piece fits where it is within 8 of a swatch
 //
-// Source: the four are common practice, for which there is no published standard;
-// that 10 and more reads as another color is a rule of thumb from memory (1 is just
-// visible side by side, 2 to 3 is noticed by most). The 8 was chosen here: at 10 a
+// Source: the four are common practice, with no published standard;
+// that 10 reads as another color is a rule of thumb from memory. The 8 was chosen here: at 10 a
 // dusty pink, #cd5c5c, passes for crimson. A shop that is strict about its reds sets Fit to 5.
 func CommonPractice() Rules { return Rules{Limit: 4, Apart: 10, Fit: 8} }
 
@@ -79,8 +78,8 @@ func (r Rules) checkPalette(fn string, p Palette) error {
 func (r Rules) apart(d float64) bool { return d >= r.Apart && d > 0 }
 
 // Palette returns the palette of the given swatches, the leading color first. It
-// returns an [units.Error] wrapping
-//
+// returns
+// //
 //   - [units.ErrRange] for no swatch or more than r.Limit, or a rule out of its range,
 //   - [units.ErrSyntax] for a name that [Swatch] does not allow,
 //   - [units.ErrName] for a finish that is none,
@@ -179,17 +178,16 @@ func (p Palette) String() string {
 	return b.String()
 }
 
-// Equal says whether p and q have the same swatches in the same order, as == does. It is there for
-// packages that compare by a method.
+// Equal says whether p and q have the same swatches in the same order, as == does. Packages that
+// compare by a method use it.
 func (p Palette) Equal(q Palette) bool { return p == q }
 
 // MarshalText returns p.String(). It never fails.
 func (p Palette) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
 
 // UnmarshalText reads any palette that some rules allow, of one to six different colors, and the empty
-// text as the zero value. So whatever was written can be read, by JSON, flags and configuration files. Whether
-// it keeps to the rules of a house says that house's [Rules.Palette] of its Swatches. It
-// returns the error of [Rules.ParsePalette], and leaves p as it was.
+// text as the zero value, so that whatever was written can be read. Whether a palette keeps to the rules of
+// a house says [Rules.Palette] of its swatches. On an error, that of [Rules.ParsePalette], p is left as it was.
 func (p *Palette) UnmarshalText(text []byte) error {
 	if len(text) == 0 {
 		*p = Palette{}

@@ -54,27 +54,22 @@ type Mend struct {
 //	flocked   #dfede8   block 153, greenish white: an estimate
 //	bare      #635147   block 61, grayish brown: an estimate
 //
-// Where a pair does not hold in some view (red and green do not for about one man in
-// twelve), it looks for a mend: one of the two made lighter, by mixing its sRGB with
-// white, or darker, with black, in steps of 1/255, until the pair holds in all views,
-// and no other pair loses a view that it has. Lightness is what every kind of color
+// Where a pair does not hold in some view, Read looks for a mend: one of the two made lighter, by
+// mixing its sRGB with white, or darker, with black, in steps of 1/255, until the pair holds in all
+// views and no other pair loses a view that it has. Lightness is what every kind of color
 // vision keeps, so where the pair does not hold now lightness alone must part it: the
 // term ΔL'/SL of [Color.Difference] is at least r.Apart, and ΔL* is more than now. Of the up to
 // four ways it gives the one that changes the color least by daylight, the first swatch
-// and the lighter color first where two are equal, and says how far apart in lightness
-// the two are then and now, in the view in which they are closest now.
+// and the lighter color first where two are equal.
 //
-// Two colors nearer than Apart make no palette, and the error of [Rules.Palette] says
-// how near. To see them in every view, parse them with Apart 0 and read with the usual
-// rules.
+// Two colors nearer than Apart make no palette. To see them in every view, parse them with
+// Apart 0 and read with the usual rules.
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if the palette has no swatches or more than r
+// It returns [units.ErrRange] if the palette has no swatches or more than r
 // allows, or a rule is out of its range, and [units.ErrSyntax] or [units.ErrName] for a background
 // that is no swatch.
 //
-// Sources: see [Color.Difference], [View.Lab] and [ParseColor]; one man in twelve: J. Birch, "Worldwide
-// prevalence of red-green color deficiency", J. Opt. Soc. Am. A 29(3), 2012, 313-320
-// (about 8 % of men and 0.4 % of women of European descent, fewer elsewhere).
+// Sources: see [Color.Difference], [View.Lab] and [ParseColor].
 func (r Rules) Read(palette Palette, on Swatch) (Reading, error) {
 	const fn = "Rules.Read"
 	p := palette
@@ -234,8 +229,8 @@ func (r Rules) loses(seen []sight, k, other int, sees *sight) bool {
 	return false
 }
 
-// Holds says whether every pair holds apart in a view, those with the background too. It returns an
-// [units.Error] wrapping [units.ErrName] if it is not one of the views.
+// Holds says whether every pair holds apart in a view, those with the background too. It returns
+// [units.ErrName] if it is not one of the views.
 func (r Reading) Holds(view View) (bool, error) {
 	if err := view.check("Reading.Holds"); err != nil {
 		return false, err
@@ -247,9 +242,8 @@ func (r Reading) Holds(view View) (bool, error) {
 func (r Reading) all() []Pair { return slices.Concat(r.Pairs, r.Background) }
 
 // String returns a table of the differences, one pair a line, cut to a tenth, a star
-// behind those that do not hold, for the usual viewer and the three dichromats in both lights; and then
-// a few lines for each pair that does not hold somewhere: for whom, and what mends
-// it. The zero Reading, which comes with an error, is "nothing was read".
+// behind those that do not hold; and then a few lines for each pair that does not hold
+// somewhere: for whom, and what mends it. The zero Reading is "nothing was read".
 func (r Reading) String() string {
 	if r.Palette.n == 0 {
 		return "nothing was read\n"

@@ -28,14 +28,13 @@ const (
 //
 // Where least is over 0, each share gets at least that many, a share of 0 too: a
 // count that falls short is raised to it, and if that takes more than there is, things
-// are taken back, one at a time, from the count that is most above (or least below)
-// its quota and can spare one, the later first. Then a count may miss its quota by more.
+// are taken back, one at a time, from the count that is most above its quota and can
+// spare one, the later first. Then a count may miss its quota by more.
 //
-// Total is 0 to 1,000,000,000, the shares are 1 to 1000 numbers from 0 that add up to
-// 1 to 1,000,000,000, and least is 0 to total / number of shares; otherwise the
-// result is an [units.Error] wrapping [units.ErrRange].
+// It returns [units.ErrRange] unless total is 0 to 1,000,000,000, the shares are 1 to 1000 numbers
+// from 0 that add up to 1 to 1,000,000,000, and least is 0 to total / number of shares.
 //
-// A known paradox of this method, and no mistake here: as the total rises a count can
+// A known paradox of this method: as the total rises a count can
 // fall. Ten over shares of 6, 6 and 2 go 4, 4, 2, and eleven go 5, 5, 1.
 //
 // Source: the method of Hamilton, as in COMAP, "For All Practical Purposes", 10th
@@ -102,14 +101,12 @@ type Row struct {
 }
 
 // Share shares types and pieces out over the swatches of p. The usual shares in percent,
-// the leading color first, are for a palette of one to four colors
+// the leading color first, are
 //
 //	1   100
 //	2    60  40
 //	3    60  30  10
 //	4    40  30  20  10
-//
-// For more there is no usual rule.
 //
 // The types go by largest remainder, see [Apportion], and every color gets at least
 // one where there are as many types as colors. Then the pieces go the same way over
@@ -119,12 +116,12 @@ type Row struct {
 // The pieces follow the shares and not the types: 49 pieces of 7 types over four
 // colors are 19, 15, 10 and 5, and the one type of the third color has 10, where one of the
 // first has 6 or 7; see [Row.Each]. To have every type alike, share the types
-// and take as many pieces of each, 7 · [Row].Types for 7 of each.
+// and take as many pieces of each.
 //
-// The types of the rows add up to totals.Types and the pieces to totals.Pieces. Each count is
-// within one of its quota, unless the least that a color gets forbids it.
+// The rows add up to the totals. Each count is within one of its quota, unless the least that
+// a color gets forbids it.
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if p has no swatches, a total or share is
+// It returns [units.ErrRange] if p has no swatches, a total or share is
 // out of its range, or p has over four swatches and totals no shares.
 //
 // Source: 60/30/10 and 40/30/20/10 are common practice, from memory; 60/40 was chosen here.

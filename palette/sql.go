@@ -8,32 +8,32 @@ import (
 	"example.com/fircone/units"
 )
 
-// Value returns c.String(), to be stored in a column of text.
+// Value returns c.String(), for a column of text.
 func (c Color) Value() (driver.Value, error) { return c.String(), nil }
 
-// Scan reads a text as [ParseColor] does. It returns an [units.Error] wrapping [units.ErrSyntax] for
+// Scan reads a text as [ParseColor] does. It returns [units.ErrSyntax] for
 // anything but a string or bytes, NULL too, and leaves c as it was.
 func (c *Color) Scan(src any) error { return scan("Color.Scan", src, c) }
 
-// Value returns f as [Finish.MarshalText] does, to be stored in a column of text.
+// Value returns f as [Finish.MarshalText] does.
 func (f Finish) Value() (driver.Value, error) { return value(f) }
 
 // Scan reads a text as [ParseFinish] does, with the errors of [Color.Scan].
 func (f *Finish) Scan(src any) error { return scan("Finish.Scan", src, f) }
 
-// Value returns the name of v as [View.MarshalText] does, to be stored in a column of text.
+// Value returns the name of v as [View.MarshalText] does.
 func (v View) Value() (driver.Value, error) { return value(v) }
 
 // Scan reads a text as [View.UnmarshalText] does, with the errors of [Color.Scan].
 func (v *View) Scan(src any) error { return scan("View.Scan", src, v) }
 
-// Value returns s.String(), to be stored in a column of text.
+// Value returns s.String().
 func (s Swatch) Value() (driver.Value, error) { return s.String(), nil }
 
 // Scan reads a text as [ParseSwatch] does, with the errors of [Color.Scan].
 func (s *Swatch) Scan(src any) error { return scan("Swatch.Scan", src, (*swatchText)(s)) }
 
-// Value returns p.String(), to be stored in a column of text.
+// Value returns p.String().
 func (p Palette) Value() (driver.Value, error) { return p.String(), nil }
 
 // Scan reads a text as [Palette.UnmarshalText] does, with the errors of [Color.Scan].

@@ -38,16 +38,15 @@ var groups = [...]struct {
 
 // Suggest returns swatches any one of which the palette can take in as its next
 // color: first those of the shelf, the colors that the caller has or can buy, then up to
-// three neutrals, three metals and three greens out of a short list. A shelf of nil is
-// empty. For the background see [Rules.Read].
+// three neutrals, three metals and three greens out of a short list. For the background see [Rules.Read].
 //
 // A suggestion is by daylight at least r.Apart from every swatch, from the background and from
 // the suggestions before it, so that no two say the same. In each group the one
 // comes first whose least difference, over all swatches, the background and all views, is the
-// greatest: the one that most surely reads as a color of its own; the earlier in the list
-// where two are equal. That is a measure of clearness. Taste is the caller's, by the shelf.
+// greatest; the earlier in the list where two are equal. That measures clearness. Taste is
+// the caller's, by the shelf.
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if the palette has no swatches or as
+// It returns [units.ErrRange] if the palette has no swatches or as
 // many as r allows, the shelf over 1000, or a rule is out of its range, and
 // [units.ErrSyntax] or [units.ErrName] for a swatch of the shelf, or a background, that is none.
 //

@@ -40,7 +40,7 @@ type Swatch struct {
 //	ruby:matte+shiny+glitter    ruby in three finishes
 //
 // Spaces around each part are dropped, and at most 128 bytes are read. It returns
-// an [units.Error] wrapping [units.ErrSyntax], or [units.ErrName] for an unknown color or
+// [units.ErrSyntax], or [units.ErrName] for an unknown color or
 // finish. ParseSwatch(s.String()) is s for every swatch that a palette takes.
 func ParseSwatch(text string) (Swatch, error) { return parseSwatch("ParseSwatch", text) }
 

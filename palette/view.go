@@ -38,7 +38,7 @@ func (v View) String() string {
 	return "View(" + strconv.Itoa(int(v)) + ")"
 }
 
-// MarshalText returns v.String(), or an [units.Error] wrapping [units.ErrName] if v is not one
+// MarshalText returns v.String(), or [units.ErrName] if v is not one
 // of the views above.
 func (v View) MarshalText() ([]byte, error) {
 	if err := v.check("View.MarshalText"); err != nil {
@@ -48,7 +48,7 @@ func (v View) MarshalText() ([]byte, error) {
 }
 
 // UnmarshalText reads the name of a view, in upper or lower case and with space around it. It
-// returns an [units.Error] wrapping [units.ErrName] for anything else, and leaves v as it was.
+// returns [units.ErrName] for anything else, and leaves v as it was.
 func (v *View) UnmarshalText(text []byte) error {
 	i := slices.Index(viewNames[:], strings.ToLower(strings.TrimSpace(string(text))))
 	if i < 0 || len(text) > maxColorText {
@@ -59,35 +59,30 @@ func (v *View) UnmarshalText(text []byte) error {
 }
 
 // Lab returns the daylight color that looks to usual eyes as c looks in view v. It
-// returns an [units.Error] wrapping [units.ErrName] if v is not one of the views above.
+// returns [units.ErrName] if v is not one of the views above.
 //
 // Daylight is c.Lab().
 //
-// WarmLight is CIE standard illuminant A, 2856 K: the lamp that miniature
-// incandescent lights are, and near the 2700 K that warm-white LED strings are sold
-// as. The light is taken to scale the three sharpened cone responses of CAT16, the
-// eye to take back all but a part of that, D being the degree of adaptation:
+// WarmLight is CIE standard illuminant A, 2856 K: miniature incandescent lights, and nearly
+// the 2700 K of warm-white LED strings. The light scales the three sharpened cone
+// responses of CAT16, and the eye takes back all but a part of that:
 //
 //	R' = R·(D + (1 - D)·Rw(A)/Rw(D65))
 //	D  = F·(1 - exp(-(LA + 42)/92)/3.6) = 0.748
 //
-// for a room lit by the tree, F = 0.9 (dim surround), LA = 4 cd/m². White comes out
-// a little yellow, and blues duller.
+// for a room lit by the tree, F = 0.9 (dim surround), LA = 4 cd/m².
 //
 // Protan, Deutan and Tritan are the dichromats of Brettel, Viénot and Mollon: each
 // color moves along its line of confusion to where a dichromat and everybody else
-// agree, greys and, by kind, the hues of 475 and 575 or 485 and 660 nm. It is the
-// strong form of the deficiency, and most of those who have it have a milder one,
-// somewhere between daylight and this. It is not covered, and need not fall between
-// the two in difference either: a pair that is near the threshold in a view may be one
-// color to them. #3c90f6 and #1d96c0 differ by 13.0 by daylight and 10.0 in Protan, and
-// by 5.5 if each color goes six tenths of the way, in linear light, from one to the other.
+// agree, greys and, by kind, the hues of 475 and 575 or 485 and 660 nm.
 //
 // WarmProtan, WarmDeutan and WarmTritan are what the dichromat sees of the color that WarmLight
-// gives: the light first, then the eye.
+// gives.
 //
-// Limits: one color code cannot tell two dyes that match by day and part by
-// lamplight, and a simulation is of the average eye.
+// Limits: two dyes that match by day may part by lamplight, which no code tells. The dichromat is the
+// strong form. Most people with a deficiency have a milder one, which is not
+// covered and may be worse for a pair near the threshold: #3c90f6 and #1d96c0 differ by 13.0 by
+// daylight and 10.0 in Protan, and by 5.5 six tenths of the way between, in linear light.
 //
 // Sources: C. Li et al., "Comprehensive color solutions: CAM16, CAT16, and
 // CAM16-UCS", Color Research and Application 42(6), 2017, 703-718 (also CIE 248);

@@ -20,6 +20,20 @@ const (
 // labOf is the recorded L*a*b* of each color, which the first oracle below holds to another library's.
 var labOf = map[string][3]float64{}
 
+// otherLab is the recorded L*a*b* of a color, or else that of the other library, within 0.02. Its greys have a
+// trace of hue, which makes more of a difference, so those are recorded.
+func otherLab(hex string) [3]float64 {
+	if l, ok := labOf[hex]; ok {
+		return l
+	}
+	c, err := colorful.Hex(hex)
+	if err != nil {
+		panic(err)
+	}
+	l, a, b := c.Lab()
+	return [3]float64{100 * l, 100 * a, 100 * b}
+}
+
 var paletteOracles = []oracle{
 	{"palette", `color #(..)(..)(..) = lab (\S+) (\S+) (\S+), chroma (\S+), hue (\S+), name ".*"`, 30, func(m []string) string {
 		part := func(s string) float64 {
@@ -40,7 +54,7 @@ var paletteOracles = []oracle{
 		return same([3]float64{float(m[1]), float(m[2]), float(m[3])}, labOf[m[0]])
 	}},
 	{"palette", `apart (#\S+) (#\S+) = (\S+)`, 400, func(m []string) string { return near(float(m[2]), ciede2000(labOf[m[0]], labOf[m[1]]), 1e-9) }},
-	{"palette", `tell apart (#\S+) (#\S+) by (\w+) = (\S+), (\w+)`, 80, func(m []string) string {
+	{"palette", `tell apart (#\S+) (#\S+) by ([\w ]+) = (\S+), (\w+)`, 80, func(m []string) string {
 		if d := float(m[3]); m[2] == "daylight" {
 			return first(near(d, ciede2000(labOf[m[0]], labOf[m[1]]), 1e-9), same(m[4], fmt.Sprint(d >= apart)))
 		}
@@ -49,6 +63,23 @@ var paletteOracles = []oracle{
 	{"palette", `match (\S+) with (.*) = (\d), (\S+) away, fits (\w+)`, 150, func(m []string) string {
 		i, d := nearest(m[0], strings.Fields(m[1]))
 		return first(same(m[2], fmt.Sprint(i+1)), near(float(m[3]), d, 1e-9), same(m[4], fmt.Sprint(d <= fits)))
+	}},
+	{"palette", `on fir (#\S+) by ([\w ]+) = (\S+), (\w+)`, 100, func(m []string) string {
+		d := float(m[2])
+		if m[1] == "daylight" {
+			return first(near(d, ciede2000(labOf[m[0]], otherLab("#355e3b")), 0.05), same(m[3], fmt.Sprint(d >= apart)))
+		}
+		return same(m[3], fmt.Sprint(d >= apart))
+	}},
+	{"palette", `metal (#\S+) = (\d), (\S+) away, fits (\w+)`, 30, func(m []string) string {
+		best, least := 0, math.Inf(1)
+		for i, hex := range []string{"#d4af37", "#c0c0c0", "#b5714a", "#826644"} {
+			x, y := otherLab(m[0]), otherLab(hex)
+			if d := weighed2000(x, y, 2); d < least {
+				best, least = i, d
+			}
+		}
+		return first(same(m[1], fmt.Sprint(best+1)), near(float(m[2]), least, 0.05), same(m[3], fmt.Sprint(float(m[2]) <= fits)))
 	}},
 	{"palette", `share out (\d+) by ([\d ]+), least (\d) = ([\d ]+)`, 100, func(m []string) string {
 		total, shares, least, counts := integer(m[0]), integers(m[1]), integer(m[2]), integers(m[3])
@@ -184,7 +215,10 @@ func TestFormulaOfDifference(t *testing.T) {
 // ciede2000 is the formula as printed, in degrees and with package math.
 //
 // Source: G. Sharma, W. Wu and E. N. Dalal, "The CIEDE2000 color-difference formula", 2005, equations 2 to 22.
-func ciede2000(x, y [3]float64) float64 {
+func ciede2000(x, y [3]float64) float64 { return weighed2000(x, y, 1) }
+
+// weighed2000 is the same with another kL.
+func weighed2000(x, y [3]float64, kL float64) float64 {
 	deg := math.Pi / 180
 	pow7 := func(v float64) float64 { return math.Sqrt(math.Pow(v, 7) / (math.Pow(v, 7) + math.Pow(25, 7))) }
 	g := 0.5 * (1 - pow7((math.Hypot(x[1], x[2])+math.Hypot(y[1], y[2]))/2))
@@ -226,6 +260,6 @@ func ciede2000(x, y [3]float64) float64 {
 	sl := 1 + 0.015*math.Pow(lm-50, 2)/math.Sqrt(20+math.Pow(lm-50, 2))
 	sc, sh := 1+0.045*cm, 1+0.015*cm*t
 	rt := -2 * pow7(cm) * math.Sin(2*turn*deg)
-	l, c, h := (y[0]-x[0])/sl, (c2-c1)/sc, dH/sh
+	l, c, h := (y[0]-x[0])/(kL*sl), (c2-c1)/sc, dH/sh
 	return math.Sqrt(l*l + c*c + h*h + rt*c*h)
 }

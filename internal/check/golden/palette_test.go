@@ -23,6 +23,7 @@ var views = []struct {
 	view palette.View
 }{
 	{"daylight", palette.Daylight}, {"warm", palette.WarmLight}, {"protan", palette.Protan}, {"deutan", palette.Deutan}, {"tritan", palette.Tritan},
+	{"warm protan", palette.WarmProtan}, {"warm deutan", palette.WarmDeutan}, {"warm tritan", palette.WarmTritan},
 }
 
 func palettePage(p *page) {
@@ -123,6 +124,28 @@ func boxes(p *page) {
 				return fmt.Sprintf("%d, %s away, fits %t", m.Index+1, num(m.Difference), m.Fits)
 			})(m, err))
 		}
+	}
+	fir := palette.Swatch{Name: "fir", Color: color("#355e3b")}
+	for _, hexes := range palettes {
+		reading, err := r.Read(made(hexes), fir)
+		if err != nil {
+			p.add("on fir %s = %s", strings.Join(hexes, " "), refusal(err))
+		}
+		for _, pair := range reading.Background {
+			for _, v := range views {
+				p.add("on fir %s by %s = %s, %t", pair.A.Color, v.word, num(pair.Difference[v.view]), pair.Holds[v.view])
+			}
+			p.add("on fir %s, mended = %s", pair.A.Color, pair.Mend.Swatch.Color)
+		}
+	}
+	gold, err := r.ParsePalette("gold:metal,silver:metal,copper:metal,bronze:metal")
+	if err != nil {
+		p.add("metals = %s", refusal(err))
+	}
+	for _, hex := range append([]string{"#d4af37", "#b8913d", "#c9ae5d", "#b87333", "#cb6d51", "#d8d8d8", "#848482", "#6c541e"}, colors...) {
+		p.add("metal %s = %s", hex, or(func(m palette.Match) string {
+			return fmt.Sprintf("%d, %s away, fits %t", m.Index+1, num(m.Difference), m.Fits)
+		})(r.Match(gold, palette.Piece{Color: color(hex), Finish: palette.Metal})))
 	}
 	var d draw
 	for range 40 {
