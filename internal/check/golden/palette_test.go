@@ -22,8 +22,14 @@ var views = []struct {
 	word string
 	view palette.View
 }{
-	{"daylight", palette.Daylight}, {"warm", palette.WarmLight}, {"protan", palette.Protan}, {"deutan", palette.Deutan}, {"tritan", palette.Tritan},
-	{"warm protan", palette.WarmProtan}, {"warm deutan", palette.WarmDeutan}, {"warm tritan", palette.WarmTritan},
+	{"daylight", palette.Daylight},
+	{"warm", palette.WarmLight},
+	{"protan", palette.Protan},
+	{"deutan", palette.Deutan},
+	{"tritan", palette.Tritan},
+	{"warm protan", palette.WarmProtan},
+	{"warm deutan", palette.WarmDeutan},
+	{"warm tritan", palette.WarmTritan},
 }
 
 func palettePage(p *page) {
