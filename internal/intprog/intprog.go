@@ -1,0 +1,697 @@
+// Package intprog solves integer programs of moderate size: the whole numbers of least
+// cost within bounds that keep a number of linear inequalities.
+//
+// It is branch and bound over the linear relaxation, which is solved by the dual
+// simplex method with bounded variables on a dense tableau, and tightened at the root
+// by mixed-integer rounding of single rows. The relaxation runs in floating point, but
+// only to find good prices of the rows. Rounded to whole numbers Y they give, for x
+// within any bounds, the bound
+//
+//	Σ Y·least + Σ over x of the least of (cost - Σ Y·coefficient)·x
+//
+// which holds for any Y ≥ 0 and is computed in integers. What is found is checked in
+// integers too. So cost and bound are exact, whatever the rounding did.
+//
+// Sources: the dual simplex method, branch and bound, mixed-integer rounding: L. A. Wolsey,
+// Integer Programming, Wiley 1998 (from memory). Bounds from rounded prices: A. Neumaier,
+// O. Shcherbina, Safe bounds in linear and mixed-integer linear programming, Mathematical
+// Programming 99 (2004) 283-296 (from memory).
+package intprog
+
+import (
+	"container/heap"
+	"math"
+	"slices"
+)
+
+// A Problem asks for x of least Σ Cost·x with Lo ≤ x ≤ Hi that keeps all rows.
+type Problem struct {
+	Cost   []int64
+	Lo, Hi []int64 // at most 2^40 from 0
+	Rows   []Row
+	First  []bool // which x to decide before the others; nil: all alike
+
+	// Broken returns a row that x breaks of those that the problem has besides Rows, or
+	// false if there is none. They may be too many to write down. Where x is whole it
+	// must find one if there is one. Nil: there are none.
+	Broken func(x []float64) (Row, bool)
+}
+
+// A Row is the inequality Σ Coef·x[Col] ≥ Least. No column stands in it twice.
+type Row struct {
+	Col   []int
+	Coef  []int64
+	Least int64
+}
+
+// A Result is what a search came to. X is the least that is possible if Cost equals
+// Bound. If X is nil, nothing was found, and nothing is possible if None is set.
+type Result struct {
+	X     []int64
+	Cost  int64
+	Bound int64 // nothing that keeps all rows costs less
+	None  bool
+}
+
+// Bounds of a problem.
+const (
+	MaxCells = 1 << 21 // rows times columns
+	maxSum   = 1 << 61 // sums of products
+	maxNodes = 1 << 17 // open nodes
+)
+
+const (
+	feasible = 1e-7 // a value may be so far out of its bounds, in relation to its row
+	small    = 1e-9 // a pivot is larger
+	whole    = 1e-6 // a value is whole if so near
+	inf      = math.MaxFloat64
+)
+
+// Kept reports whether x is within bounds and keeps all rows.
+func (p *Problem) Kept(x []int64) bool {
+	for j, v := range x {
+		if v < p.Lo[j] || v > p.Hi[j] {
+			return false
+		}
+	}
+	for i := range p.Rows {
+		if p.Rows[i].value(x) < p.Rows[i].Least {
+			return false
+		}
+	}
+	if p.Broken == nil {
+		return true
+	}
+	f := make([]float64, len(x))
+	for j, v := range x {
+		f[j] = float64(v)
+	}
+	_, broken := p.Broken(f)
+	return !broken
+}
+
+func (r *Row) value(x []int64) int64 {
+	sum := int64(0)
+	for k, j := range r.Col {
+		sum += r.Coef[k] * x[j]
+	}
+	return sum
+}
+
+// price returns the cost of x.
+func (p *Problem) price(x []int64) int64 {
+	sum := int64(0)
+	for j, v := range x {
+		sum += p.Cost[j] * v
+	}
+	return sum
+}
+
+// fits reports whether no sum of products overflows.
+func (p *Problem) fits() bool {
+	reach := func(a int64, j int) float64 {
+		return float64(math.Abs(float64(a)) * max(math.Abs(float64(p.Lo[j])), math.Abs(float64(p.Hi[j]))))
+	}
+	for _, r := range p.Rows {
+		sum := math.Abs(float64(r.Least))
+		for k, j := range r.Col {
+			sum += reach(r.Coef[k], j)
+		}
+		if sum > maxSum {
+			return false
+		}
+	}
+	sum := 0.0
+	for j, c := range p.Cost {
+		sum += reach(c, j)
+	}
+	return sum <= maxSum
+}
+
+// A node is a part of the search: the node above it and one bound that is tighter.
+type node struct {
+	above  *node
+	column int
+	low    bool // the bound is Lo[column], else Hi[column]
+	value  int64
+	bound  int64
+	depth  int
+}
+
+type queue []*node
+
+func (q queue) Len() int { return len(q) }
+func (q queue) Less(a, b int) bool {
+	if q[a].bound != q[b].bound {
+		return q[a].bound < q[b].bound
+	}
+	return q[a].depth > q[b].depth
+}
+func (q queue) Swap(a, b int) { q[a], q[b] = q[b], q[a] }
+func (q *queue) Push(n any)   { *q = append(*q, n.(*node)) }
+func (q *queue) Pop() any {
+	last := len(*q) - 1
+	n := (*q)[last]
+	(*q)[last] = nil
+	*q = (*q)[:last]
+	return n
+}
+
+var Nodes, Root, First, NRows int64
+
+// A search is a problem being solved.
+type search struct {
+	*Problem
+	rows   []Row // the problem's and those that follow from them
+	base   int   // rows at the root
+	step   int64 // what all costs are whole multiples of
+	effort *int64
+	lo, hi []int64    // of the node at hand
+	from   [2][]int64 // bounds at the root
+	top    [2][]int64 // bounds of all nodes
+	t      *tableau
+	scale  float64
+	best   []int64
+	cost   int64 // of best
+	up     []average
+	down   []average
+	rooted []int64 // the reduced costs at the root, times the scale
+	rootAt int64   // the bound there
+}
+
+// An average is of how much the bound rose for each unit that a value was moved.
+type average struct {
+	sum   float64
+	times int
+}
+
+// Solve searches for the least, taking the steps it needs off effort until that is spent.
+// It begins with start, if that keeps all rows; start may be nil. A problem whose sums
+// may overflow, or of too many cells, is given up at once: nothing found, and a bound
+// of the least that x can cost within its bounds or, if that overflows, math.MinInt64.
+func Solve(p *Problem, start []int64, effort *int64) Result {
+	if !p.fits() {
+		return Result{Cost: math.MaxInt64, Bound: math.MinInt64}
+	}
+	s := &search{Problem: p, rows: slices.Clip(p.Rows), effort: effort, cost: math.MaxInt64}
+	s.up, s.down = make([]average, len(p.Cost)), make([]average, len(p.Cost))
+	s.lo, s.hi = slices.Clone(p.Lo), slices.Clone(p.Hi)
+	bound := int64(0)
+	for j, c := range p.Cost {
+		s.step = gcd(s.step, max(c, -c))
+		bound += min(c*p.Lo[j], c*p.Hi[j])
+	}
+	s.step = max(1, s.step)
+	for j := range s.lo {
+		if s.lo[j] > s.hi[j] {
+			return Result{Cost: math.MaxInt64, Bound: math.MaxInt64, None: true}
+		}
+	}
+	if start != nil && p.Kept(start) {
+		s.keep(start)
+	}
+	if len(p.Rows)*len(p.Cost) > MaxCells || len(p.Cost) == 0 {
+		if len(p.Cost) == 0 && p.Kept(nil) {
+			return Result{X: []int64{}}
+		}
+		return s.result(bound, len(p.Cost) == 0)
+	}
+	if !s.tighten(s.lo, s.hi) {
+		return s.result(math.MaxInt64, true)
+	}
+	s.from = [2][]int64{slices.Clone(s.lo), slices.Clone(s.hi)}
+	s.top = [2][]int64{slices.Clone(s.lo), slices.Clone(s.hi)}
+	s.root()
+	return s.run(bound)
+}
+
+func gcd(a, b int64) int64 {
+	for b != 0 {
+		a, b = b, a%b
+	}
+	return a
+}
+
+func (s *search) result(bound int64, all bool) Result {
+	r := Result{X: s.best, Cost: s.cost, Bound: min(bound, s.cost)}
+	r.None = all && s.best == nil
+	return r
+}
+
+// keep takes x as the best so far if it is, and reports whether it is.
+func (s *search) keep(x []int64) bool {
+	if c := s.price(x); s.best == nil || c < s.cost {
+		s.best, s.cost = slices.Clone(x), c
+		return true
+	}
+	return false
+}
+
+// hopeless reports whether nothing of at least bound is better than the best so far.
+func (s *search) hopeless(bound int64) bool { return s.best != nil && bound > s.cost-s.step }
+
+// roundUp returns the next cost that is possible from bound on.
+func (s *search) roundUp(bound int64) int64 {
+	if bound == math.MinInt64 || bound == math.MaxInt64 {
+		return bound
+	}
+	rest := bound % s.step
+	if rest < 0 {
+		rest += s.step
+	}
+	if rest == 0 {
+		return bound
+	}
+	return bound + s.step - rest
+}
+
+// tighten draws lo and hi together as far as each row by itself forces, and reports
+// whether anything is left between them.
+func (s *search) tighten(lo, hi []int64) bool {
+	for range 8 {
+		changed := false
+		for i := range s.Problem.Rows {
+			r := &s.Problem.Rows[i]
+			most := int64(0)
+			for k, j := range r.Col {
+				most += max(r.Coef[k]*lo[j], r.Coef[k]*hi[j])
+			}
+			slack := most - r.Least
+			if slack < 0 {
+				return false
+			}
+			for k, j := range r.Col {
+				a := r.Coef[k]
+				switch {
+				case a > 0 && a*(hi[j]-lo[j]) > slack:
+					lo[j], changed = hi[j]-slack/a, true
+				case a < 0 && -a*(hi[j]-lo[j]) > slack:
+					hi[j], changed = lo[j]+slack/-a, true
+				default:
+					continue
+				}
+				// The rest of the row is no looser for it.
+				if lo[j] > hi[j] {
+					return false
+				}
+			}
+		}
+		*s.effort -= int64(len(s.Problem.Rows))
+		if !changed {
+			break
+		}
+	}
+	return true
+}
+
+// bound returns a whole number that no x between lo and hi that keeps all rows costs
+// less than, by the prices of the tableau. With reduced it also fills in the reduced
+// costs, times the scale.
+func (s *search) bound(lo, hi []int64, reduced []int64) int64 {
+	for j := range reduced {
+		reduced[j] = int64(s.scale) * s.Cost[j]
+	}
+	sum, size := int64(0), 0.0
+	for i := range s.rows {
+		y := s.t.dual(i)
+		if y <= 0 {
+			continue
+		}
+		whole := int64(float64(y * s.scale))
+		if whole == 0 {
+			continue
+		}
+		r := &s.rows[i]
+		sum += whole * r.Least
+		size += float64(float64(whole) * math.Abs(float64(r.Least)))
+		for k, j := range r.Col {
+			reduced[j] -= whole * r.Coef[k]
+			size += float64(float64(whole) * math.Abs(float64(float64(r.Coef[k])*max(math.Abs(float64(lo[j])), math.Abs(float64(hi[j]))))))
+		}
+	}
+	for j, d := range reduced {
+		sum += min(d*lo[j], d*hi[j])
+		size += float64(s.scale * math.Abs(float64(float64(s.Cost[j])*max(math.Abs(float64(lo[j])), math.Abs(float64(hi[j]))))))
+	}
+	if size > maxSum {
+		return math.MinInt64
+	}
+	scale := int64(s.scale)
+	q := sum / scale
+	if q*scale < sum {
+		q++
+	}
+	return s.roundUp(q)
+}
+
+// root solves the relaxation at the root, in rounds of rows that follow from others.
+func (s *search) root() {
+	heaviest := 1.0
+	for j, c := range s.Cost {
+		heaviest += float64(math.Abs(float64(c)) * (1 + math.Abs(float64(s.hi[j]-s.lo[j]))))
+	}
+	s.scale = 1
+	for s.scale < 1<<24 && float64(heaviest*s.scale) < 1<<52 {
+		s.scale *= 2
+	}
+	s.t = newTableau(s.Problem, s.rows, s.lo, s.hi)
+	last := -inf
+	for round := range 60 {
+		if s.t.optimize(s.effort) != optimal || *s.effort < 0 {
+			return
+		}
+		if round == 0 {
+			First = int64(s.t.objective(s.Cost))
+		}
+		if z := s.t.objective(s.Cost); round > 0 && z < last+1e-4*math.Abs(last) && round > 3 {
+			break
+		} else {
+			last = z
+		}
+		more := s.cuts()
+		if r, ok := s.broken(); ok {
+			more = append(more, r)
+		}
+		if len(more) == 0 {
+			break
+		}
+		s.rows = append(s.rows, more...)
+		s.t.addRows(more)
+	}
+	s.rows = s.t.purge(len(s.Problem.Rows))
+	s.base = len(s.rows)
+}
+
+// broken returns a row of the problem that the values of the tableau break and that it
+// has not.
+func (s *search) broken() (Row, bool) {
+	if s.Broken == nil || (len(s.rows)+1)*len(s.Cost) > MaxCells {
+		return Row{}, false
+	}
+	x := make([]float64, len(s.Cost))
+	for j := range x {
+		x[j] = s.t.value(j)
+	}
+	*s.effort -= int64(4 * len(x))
+	r, ok := s.Broken(x)
+	if !ok {
+		return Row{}, false
+	}
+	sum, size := 0.0, 1.0
+	for k, j := range r.Col {
+		v := float64(float64(r.Coef[k]) * x[j])
+		sum += v
+		size += math.Abs(v)
+	}
+	return r, float64(r.Least)-sum > float64(feasible*size)
+}
+
+// run searches until the best is proved or the effort is spent. Nothing costs less than floor.
+func (s *search) run(floor int64) Result {
+	reduced := make([]int64, len(s.Cost))
+	Nodes, Root = 0, 0
+	var open queue
+	at := &node{bound: floor}
+	undecided := int64(math.MaxInt64)
+	x := make([]int64, len(s.Cost))
+	for at != nil || len(open) > 0 {
+		if at == nil {
+			at = heap.Pop(&open).(*node)
+		}
+		if s.hopeless(at.bound) {
+			at = nil
+			continue
+		}
+		if *s.effort < 0 || len(open) > maxNodes {
+			bound := min(at.bound, undecided)
+			for _, n := range open {
+				bound = min(bound, n.bound)
+			}
+			return s.result(bound, false)
+		}
+		if len(s.rows) > s.base+s.base/4+8 {
+			s.rows = s.t.purge(len(s.Problem.Rows))
+			s.base = max(s.base, len(s.rows))
+		}
+		s.enter(at)
+		Nodes++
+		NRows = int64(len(s.rows))
+		state := s.t.optimize(s.effort)
+		for state == optimal && *s.effort >= 0 {
+			r, ok := s.broken()
+			if !ok {
+				break
+			}
+			s.rows = append(s.rows, r)
+			s.t.addRows([]Row{r})
+			state = s.t.optimize(s.effort)
+		}
+		if state == impossible && s.ray() {
+			at = nil
+			continue
+		}
+		clear(reduced)
+		if b := s.bound(s.lo, s.hi, reduced); b > at.bound {
+			if at.above != nil && at.above.bound > math.MinInt64 {
+				s.learn(at, b)
+			}
+			at.bound = b
+		}
+		*s.effort -= int64(len(s.rows) + len(s.Cost))
+		if s.hopeless(at.bound) {
+			at = nil
+			continue
+		}
+		improved := s.round(x)
+		if improved && s.hopeless(at.bound) {
+			at = nil
+			continue
+		}
+		if at.above == nil {
+			Root = at.bound
+			s.rooted, s.rootAt = slices.Clone(reduced), at.bound
+		}
+		if at.above == nil || improved {
+			s.fix()
+		}
+		j, v := s.branch()
+		if j < 0 {
+			// All values are whole, but the rounding of them keeps not all rows, or the
+			// tableau gave up: any that is open will do.
+			for k := range s.lo {
+				if s.lo[k] < s.hi[k] {
+					j, v = k, float64(s.lo[k])+0.5
+					break
+				}
+			}
+		}
+		if j < 0 {
+			if s.Kept(s.lo) {
+				s.keep(s.lo)
+			} // else there is nothing here
+			at = nil
+			continue
+		}
+		n := int64(math.Floor(v))
+		n = max(s.lo[j], min(n, s.hi[j]-1))
+		below := &node{above: at, column: j, value: n, bound: at.bound, depth: at.depth + 1}
+		over := &node{above: at, column: j, low: true, value: n + 1, bound: at.bound, depth: at.depth + 1}
+		if v-float64(n) > 0.4 {
+			heap.Push(&open, below)
+			at = over
+		} else {
+			heap.Push(&open, over)
+			at = below
+		}
+	}
+	return s.result(min(s.cost, undecided), true)
+}
+
+// learn keeps how much the bound rose when the bound of one column was drawn in.
+func (s *search) learn(at *node, bound int64) {
+	a := &s.down[at.column]
+	if at.low {
+		a = &s.up[at.column]
+	}
+	a.sum += float64(bound - at.above.bound)
+	a.times++
+}
+
+// enter sets the bounds of a node.
+func (s *search) enter(at *node) {
+	copy(s.lo, s.top[0])
+	copy(s.hi, s.top[1])
+	for n := at; n.above != nil; n = n.above {
+		if n.low {
+			s.lo[n.column] = max(s.lo[n.column], n.value)
+		} else {
+			s.hi[n.column] = min(s.hi[n.column], n.value)
+		}
+	}
+	s.t.setBounds(s.lo, s.hi)
+}
+
+// fix draws the bounds of all nodes in by the reduced costs at the root: what a value
+// away from its bound would cost more than the best so far.
+func (s *search) fix() {
+	if s.rooted == nil || s.best == nil || s.rootAt == math.MinInt64 {
+		return
+	}
+	gap := s.cost - s.step - s.rootAt
+	if gap < 0 {
+		return
+	}
+	room := float64(float64(gap+1) * s.scale)
+	for j, d := range s.rooted {
+		lo, hi := &s.top[0][j], &s.top[1][j]
+		switch {
+		case d > 0:
+			if n := room / float64(d); n < float64(s.from[1][j]-s.from[0][j]) {
+				*hi = min(*hi, s.from[0][j]+int64(n)+1)
+			}
+		case d < 0:
+			if n := room / float64(-d); n < float64(s.from[1][j]-s.from[0][j]) {
+				*lo = max(*lo, s.from[1][j]-int64(n)-1)
+			}
+		}
+	}
+}
+
+// ray reports whether the row that the tableau found without a way proves, in
+// integers, that nothing within the bounds keeps all rows.
+func (s *search) ray() bool {
+	y := s.t.ray()
+	if y == nil {
+		return false
+	}
+	most := 0.0
+	for _, v := range y {
+		most = max(most, v)
+	}
+	if most == 0 {
+		return false
+	}
+	total := make([]int64, len(s.Cost))
+	sum, size := int64(0), 0.0
+	scale := float64(1<<24) / most
+	for i := range s.rows {
+		whole := int64(float64(y[i] * scale))
+		if whole <= 0 {
+			continue
+		}
+		r := &s.rows[i]
+		sum += whole * r.Least
+		size += float64(float64(whole) * math.Abs(float64(r.Least)))
+		for k, j := range r.Col {
+			total[j] += whole * r.Coef[k]
+			size += float64(float64(whole) * math.Abs(float64(float64(r.Coef[k])*max(math.Abs(float64(s.lo[j])), math.Abs(float64(s.hi[j]))))))
+		}
+	}
+	for j, a := range total {
+		sum -= max(a*s.lo[j], a*s.hi[j])
+	}
+	return size < maxSum && sum > 0
+}
+
+// branch returns the column to branch on and its value, or -1 if all are whole.
+func (s *search) branch() (column int, value float64) {
+	column = -1
+	best := -1.0
+	for pass := range 2 {
+		for j := range s.Cost {
+			if s.lo[j] == s.hi[j] || s.First != nil && s.First[j] != (pass == 0) {
+				continue
+			}
+			v := s.t.value(j)
+			f := v - math.Floor(v)
+			if f < whole || f > 1-whole {
+				continue
+			}
+			gain := func(a average, by float64) float64 {
+				rate := math.Abs(float64(s.Cost[j])) + 1
+				if a.times > 0 {
+					rate = a.sum / float64(a.times)
+				}
+				return float64(rate*by) + 1e-6
+			}
+			score := float64(gain(s.down[j], f) * gain(s.up[j], 1-f))
+			if score > best {
+				column, value, best = j, v, score
+			}
+		}
+		if column >= 0 || s.First == nil {
+			break
+		}
+	}
+	return column, value
+}
+
+// round tries whole numbers near the values of the tableau: as they are, and rounded up
+// with what is too much taken off again. It reports whether one of them is the best so far.
+func (s *search) round(x []int64) bool {
+	better := false
+	isWhole := true
+	for j := range x {
+		v := s.t.value(j)
+		n := math.Round(v)
+		if math.Abs(v-n) > whole {
+			isWhole = false
+		}
+		x[j] = max(s.lo[j], min(s.hi[j], int64(n)))
+	}
+	if s.Kept(x) {
+		better = s.keep(x)
+	}
+	if isWhole {
+		return better
+	}
+	for j := range x {
+		v := math.Ceil(s.t.value(j) - whole)
+		x[j] = max(s.lo[j], min(s.hi[j], int64(v)))
+	}
+	if !s.Kept(x) {
+		return better
+	}
+	// Take off what can be spared, the dearest first.
+	spare := make([]int64, len(s.rows))
+	for i := range spare {
+		spare[i] = s.rows[i].value(x) - s.rows[i].Least
+	}
+	order := s.t.order
+	if order == nil {
+		order = make([]int, len(x))
+		for j := range order {
+			order[j] = j
+		}
+		slices.SortStableFunc(order, func(a, b int) int {
+			switch {
+			case s.Cost[a] > s.Cost[b]:
+				return -1
+			case s.Cost[a] < s.Cost[b]:
+				return 1
+			}
+			return 0
+		})
+		s.t.order = order
+	}
+	for _, j := range order {
+		if s.Cost[j] <= 0 {
+			break
+		}
+		n := x[j] - s.lo[j]
+		for _, e := range s.t.columns[j] {
+			if e.coef > 0 {
+				n = min(n, spare[e.row]/e.coef)
+			}
+		}
+		if n <= 0 {
+			continue
+		}
+		x[j] -= n
+		for _, e := range s.t.columns[j] {
+			spare[e.row] -= n * e.coef
+		}
+	}
+	*s.effort -= int64(2 * len(x))
+	return s.Kept(x) && s.keep(x) || better
+}
