@@ -230,6 +230,13 @@ func (c *Cutter) Try(packs []int64) (found, proved bool) {
 	return true, true
 }
 
+// Fit looks for a way to cut all pieces from the given packs, whatever they weigh.
+func (c *Cutter) Fit(packs []int64) ([]Pattern, bool) {
+	s := c.packing(packs)
+	found, _ := s.search()
+	return s.patterns, found
+}
+
 // Reach returns how many of the pieces can be cut from all rolls there are. Any
 // piece can give way to a shorter one, so they are the shortest.
 func (c *Cutter) Reach() int64 {

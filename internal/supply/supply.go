@@ -165,7 +165,7 @@ func (m *model) lightest(x []int64, cost int64, effort *int64) []int64 {
 	}
 	same := intprog.Row{Least: -cost}
 	for i, k := range m.Packs {
-		if k.Holds == nil {
+		if k.Bulk == 0 {
 			continue
 		}
 		second.Cost[i] = k.Bulk*(packs+1) + 1

@@ -167,7 +167,7 @@ func TestManyRolls(t *testing.T) {
 
 // An overlap can take away the common measure.
 func TestOverlapWithoutMeasure(t *testing.T) {
-	shop := shopping.Shop{Overlap: map[shopping.Item]units.Length{{Kind: shopping.Ribbon}: 300*units.Millimeter + 7}}
+	shop := shopping.Shop{Joins: map[shopping.Item]shopping.Join{{Kind: shopping.Ribbon}: {Overlap: 300*units.Millimeter + 7}}}
 	for i := range 40 {
 		shop.Offers = append(shop.Offers, shopping.Offer{Item: shopping.Item{Kind: shopping.Ribbon}, Name: strconv.Itoa(i), Pack: ofLength(0, units.Length(i+1)*units.Yard), Price: cents(0)})
 	}

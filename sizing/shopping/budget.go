@@ -12,7 +12,7 @@ import (
 
 // String returns "picks, 27", or "ornaments, 5 to 9" if the number is open.
 func (n Need) String() string {
-	if !n.open() {
+	if n.Quantity.Length != 0 || wishes([]Need{n})[0].top() == wishes([]Need{n})[0].least {
 		return n.Item.String() + ", " + n.Quantity.String()
 	}
 	return n.Item.String() + ", " + n.span()
@@ -20,11 +20,9 @@ func (n Need) String() string {
 
 // span returns "5 to 9".
 func (n Need) span() string {
-	return strconv.Itoa(n.Quantity.Pieces) + " to " + strconv.Itoa(n.Most)
+	w := wishes([]Need{n})[0]
+	return strconv.FormatInt(w.least, 10) + " to " + strconv.FormatInt(w.top(), 10)
 }
-
-// open reports whether n leaves anything to choose.
-func (n Need) open() bool { return n.Most != 0 && n.Most != n.Quantity.Pieces }
 
 // Bounds of the search for the fullest tree.
 const (
@@ -32,27 +30,32 @@ const (
 	maxSpan = 1_000_000 // counts of all open needs together
 )
 
-// Fullest returns the list that makes the fullest tree for s.Budget, evenly. With
-// n pieces of an item that is open between the fewest and the most,
+// Fullest returns the list that makes the fullest tree for s.Budget, evenly. Where a need
+// is open between a least and a most, with n pieces of the item in all rooms
 // its fullness is
 //
-//	(n - fewest) / (most - fewest)
+//	(n - least) / (most - least)
 //
 // from 0 to 1. Of all lists that cost no more than the budget, it is one whose
 // least full item is as full as can be; among these, one whose next least full
 // item is as full as can be; and so on to the fullest (the leximin order). Of
-// several with equal fullness in this sense, it is one of the least cost.
+// several with equal fullness in this sense, it is one of the least cost. An item that is
+// open in several rooms has the least of each, and the rest in proportion to how open each
+// is, by the largest remainder.
 // The needs that are not open are bought in any case. The Basis of an
 // open need says what was chosen, as in "8 of 5 to 9".
 //
-// The answer is exact. A fuller item does not always cost more: a pack that is
+// The answer is exact, but for items that are bought together with others ([Shop.List]) or in
+// several stores: those that share a pack rise together, in at most 24 steps, and deliveries are
+// taken off the budget. A fuller item does not always cost more: a pack that is
 // opened is used up to the most.
 //
-// An item that is open may appear only once, at most 100 are open, and their
-// counts, from fewest to most, are at most 1,000,000 together.
-// If even the fewest cost more than the budget, the error wraps [units.ErrBudget] and
-// says what budget would do; so it does for a budget of zero, unless what is owned will
-// do or the offers are free. The other errors are those of [Shop.Cheapest].
+// A budget too small even for the least of everything is spent in the same way on the part of
+// it that it buys, of lengths and what is not open all or nothing; Least says
+// what would do. So it is with a budget of zero, unless what is owned will do or the offers are free.
+//
+// At most 100 items are open, and their counts, from least to most, are at most 1,000,000 together.
+// The errors are those of [Shop.Cheapest].
 //
 // Source: the leximin order is that of A. Sen, Collective Choice and Social
 // Welfare, 1970 (from memory). Which items are at each level is an assignment
@@ -60,7 +63,7 @@ const (
 // 2 (1955) 83-97 (from memory).
 func (s Shop) Fullest(needs []Need) (List, error) {
 	c := newChecker("Shop.Fullest")
-	open, fixed, err := s.choices(c, needs)
+	f, err := s.filling(c, needs)
 	if err != nil {
 		return List{}, err
 	}
@@ -68,105 +71,330 @@ func (s Shop) Fullest(needs []Need) (List, error) {
 	if err != nil {
 		return List{}, err
 	}
-	l, err := s.list(c, fixed)
+	// What the fewest cost.
+	fewest, err := s.list(c, f.wishes(f.least()))
 	if err != nil {
 		return List{}, err
 	}
-	spent := price(l.Total)
-	f := filling{}
-	least := spent
-	for _, i := range open {
-		steps, fewest, err := s.steps(c, needs[i])
+	poor := fewest.Total.GreaterThan(s.Budget)
+	best, money := fewest, budget
+	if poor {
+		best = List{Total: amount(0), Bound: amount(0)}
+	}
+	for range 8 {
+		l, err := f.fullest(c, money, fewest, poor)
 		if err != nil {
 			return List{}, err
 		}
-		f.items = append(f.items, steps)
-		least += fewest
+		over := l.Total.Sub(s.Budget)
+		if over.Sign() <= 0 {
+			best = l
+			break
+		}
+		// Deliveries and tax: so much less for the goods.
+		money = max(0, money-max(1, price(over.RoundUp(places))))
 	}
-	if least > budget {
-		return List{}, c.fail(units.ErrBudget, "/budget", money(s.Budget), "at least "+money(amount(least))+" for the fewest")
-	}
-	f.budget = budget - spent
-	counts := f.fill()
-	return s.chosen(c, needs, open, counts)
+	best.Least = fewest.Total
+	return best, nil
 }
 
 // Filled returns the list of the least cost that makes every open item at least
-// so full, in percent: of an item that is open from the fewest to the most it has
+// percent full, which is
 //
-//	fewest + ⌈percent/100 · (most - fewest)⌉
+//	least + ⌈percent/100 · (most - least)⌉
 //
 // pieces, with 0 ≤ percent ≤ 100. It leaves s.Budget alone. Fullness, the needs
 // and the errors are as for [Shop.Fullest].
 func (s Shop) Filled(needs []Need, percent int) (List, error) {
 	c := newChecker("Shop.Filled")
-	open, _, err := s.choices(c, needs)
+	f, err := s.filling(c, needs)
 	if err != nil {
 		return List{}, err
 	}
 	if percent < 0 || percent > 100 {
 		return List{}, c.fail(units.ErrRange, "percent", strconv.Itoa(percent), "0 to 100")
 	}
-	counts := make([]int, len(open))
-	for k, i := range open {
-		fewest := needs[i].Quantity.Pieces
-		counts[k] = fewest + (percent*(needs[i].Most-fewest)+99)/100
+	counts := f.least()
+	for k, o := range f.lines {
+		counts[k] += (int64(percent)*(o.most-o.least) + 99) / 100
 	}
-	return s.chosen(c, needs, open, counts)
+	return s.list(c, f.wishes(counts))
 }
 
-// needs checks s and needs. It returns the indices of the open ones, and the
-// needs of the others.
-func (s Shop) choices(c *checker, needs []Need) (open []int, fixed []Need, err error) {
+// An openLine is a line and the pieces that will do; least is most if it is not open.
+type openLine struct {
+	*line
+	least, most int64
+}
+
+// An openNeeds is needs, some of which are open.
+type openNeeds struct {
+	shop  Shop
+	all   []wish
+	lines []openLine
+}
+
+// filling checks s and needs, and finds what is open.
+func (s Shop) filling(c *checker, needs []Need) (*openNeeds, error) {
 	if err := c.shop(s); err != nil {
-		return nil, nil, err
-	}
-	items := make(map[Item]int)
-	for _, need := range needs {
-		items[need.Item]++
+		return nil, err
 	}
 	if err := c.needs(needs); err != nil {
-		return nil, nil, err
+		return nil, err
 	}
-	counts := int64(0)
-	for i, need := range needs {
-		if !need.open() {
-			fixed = append(fixed, need)
-			continue
+	f := &openNeeds{shop: s, all: wishes(needs)}
+	counts, open := int64(0), 0
+	for _, l := range lines(f.all) {
+		o := openLine{line: l}
+		for _, w := range l.wishes {
+			if w.Quantity.Length == 0 {
+				o.least += w.least
+				o.most += w.top()
+			}
 		}
-		q := need.Quantity
-		switch {
-		case q.Length != 0:
-			return nil, nil, c.fail(units.ErrFit, at("needs", i, "quantity"), q.String(), "pieces, or 0 for the most")
-		case need.Most < q.Pieces || need.Most > maxPieces:
-			return nil, nil, c.fail(units.ErrRange, at("needs", i, "most"), strconv.Itoa(need.Most), "0, or "+q.String()+" to "+strconv.Itoa(maxPieces))
-		case items[need.Item] > 1:
-			return nil, nil, c.fail(units.ErrDuplicate, at("needs", i, "item"), need.Item.String(), "one need of an item that is open")
+		if o.most > maxPieces {
+			return nil, c.fail(units.ErrRange, "needs", l.item.String()+" in all: "+strconv.FormatInt(o.most, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
 		}
-		open = append(open, i)
-		counts += int64(need.Most - q.Pieces)
+		if o.most > o.least {
+			open++
+			counts += o.most - o.least
+		}
+		f.lines = append(f.lines, o)
 	}
-	if len(open) > maxOpen {
-		return nil, nil, c.fail(units.ErrLimit, "needs", strconv.Itoa(len(open)), "at most "+strconv.Itoa(maxOpen)+" of them open")
+	if open > maxOpen {
+		return nil, c.fail(units.ErrLimit, "needs", strconv.Itoa(open), "at most "+strconv.Itoa(maxOpen)+" of them open")
 	}
 	if counts > maxSpan {
-		return nil, nil, c.fail(units.ErrLimit, "needs", strconv.FormatInt(counts, 10), "at most "+strconv.Itoa(maxSpan)+" pieces open in all")
+		return nil, c.fail(units.ErrLimit, "needs", strconv.FormatInt(counts, 10), "at most "+strconv.Itoa(maxSpan)+" pieces open in all")
 	}
-	return open, fixed, nil
+	return f, nil
 }
 
-// chosen returns the list for needs with the counts of the open ones.
-func (s Shop) chosen(c *checker, needs []Need, open, counts []int) (List, error) {
-	chosen := slices.Clone(needs)
-	for k, i := range open {
-		chosen[i].Quantity.Pieces = counts[k]
-		basis := strconv.Itoa(counts[k]) + " of " + needs[i].span()
-		if chosen[i].Basis != "" {
-			basis = chosen[i].Basis + "; " + basis
-		}
-		chosen[i].Basis, chosen[i].Most = basis, 0
+// top returns the most pieces that will do.
+func (w wish) top() int64 { return int64(max(w.Quantity.Pieces, w.Most)) }
+
+// least returns the fewest pieces of each line.
+func (f *openNeeds) least() []int64 {
+	counts := make([]int64, len(f.lines))
+	for k, o := range f.lines {
+		counts[k] = o.least
 	}
-	return s.list(c, chosen)
+	return counts
+}
+
+// wishes returns the needs with so many pieces of each line; of a line of lengths, all for
+// a count of 0 and none for -1.
+func (f *openNeeds) wishes(counts []int64) []wish {
+	chosen := slices.Clone(f.all)
+	for k, o := range f.lines {
+		n := counts[k]
+		widths, least := make([]int64, len(o.wishes)), make([]int64, len(o.wishes))
+		for i, w := range o.wishes {
+			widths[i], least[i] = w.top()-w.least, w.least
+		}
+		base := apportion(max(0, min(n, o.least)), least)
+		more := apportion(max(0, n-o.least), widths)
+		for i, at := range o.at {
+			w := &chosen[at]
+			if w.Quantity.Length != 0 {
+				if n < 0 {
+					w.Quantity = Quantity{}
+				}
+				continue
+			}
+			count := base[i] + more[i]
+			if widths[i] > 0 {
+				basis := strconv.FormatInt(count, 10) + " of " + w.span()
+				if w.Basis != "" {
+					basis = w.Basis + "; " + basis
+				}
+				w.Basis = basis
+			}
+			w.Quantity.Pieces, w.Most = int(count), 0
+			w.least = min(w.least, count)
+			w.Least = int(min(int64(w.Least), count))
+			if a := w.Assort; count < int64(a.Types*a.Least) {
+				w.Assort = Assortment{}
+			}
+		}
+	}
+	return chosen
+}
+
+// maxSteps is how many steps lines that are bought together rise in.
+const maxSteps = 24
+
+// fullest returns the fullest list for so much money: above the fewest of everything, or, if
+// poor, below it.
+func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (List, error) {
+	from, to := f.least(), make([]int64, len(f.lines))
+	for k, o := range f.lines {
+		if to[k] = o.most; poor {
+			to[k], from[k] = from[k], 0
+			if from[k] == to[k] {
+				from[k] = -1 // a length, or nothing
+			}
+		}
+	}
+	groups, err := f.shop.groups(c, f.wishes(to))
+	if err != nil {
+		return List{}, err
+	}
+	index := map[int]int{} // of the line with this first wish
+	for k, o := range f.lines {
+		index[o.at[0]] = k
+	}
+	fill := filling{budget: money}
+	var members [][]int
+	var vectors [][][]int64 // of each group, the counts at each step
+	if !poor {
+		for _, p := range fewest.Purchases {
+			fill.budget -= goods(p)
+		}
+	}
+	for _, g := range groups {
+		var some []int
+		rises := false
+		for _, l := range g.lines {
+			k := index[l.at[0]]
+			some = append(some, k)
+			rises = rises || from[k] < to[k]
+		}
+		if !rises {
+			continue
+		}
+		steps, counts, err := f.steps(c, g, some, from, to)
+		if err != nil {
+			return List{}, err
+		}
+		if len(steps) == 0 {
+			continue
+		}
+		if !poor {
+			fill.budget += steps[0].cost
+		}
+		fill.items, members, vectors = append(fill.items, steps), append(members, some), append(vectors, counts)
+	}
+	counts := from
+	need := int64(0)
+	for _, steps := range fill.items {
+		need += steps[0].cost
+	}
+	if need <= fill.budget && len(fill.items) > 0 {
+		for i, n := range fill.fill() {
+			for k, v := range vectors[i][n] {
+				counts[members[i][k]] = v
+			}
+		}
+	}
+	chosen := f.shop.withSpares(f.wishes(counts))
+	l, err := f.shop.replaced(c, chosen)
+	if err != nil || !poor {
+		return l.List, err
+	}
+	// What was planned is the fewest, whatever the money buys of it.
+	for i, w := range f.wishes(f.least()) {
+		l.share(i).Need = w.Need
+	}
+	return l.List, nil
+}
+
+// goods returns what a purchase costs without tax.
+func goods(p Purchase) int64 {
+	sum := int64(0)
+	for _, b := range p.Buys {
+		sum += price(b.Cost)
+	}
+	return sum
+}
+
+// steps returns the numbers worth choosing of the lines of a group, from the lowest on, with
+// what they cost, and the counts of the lines at each.
+func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64) (steps []step, counts [][]int64, err error) {
+	add := func(count int, of, all, cost int64) {
+		if k := len(steps); k > 0 && steps[k-1].cost >= cost {
+			steps = steps[:k-1]
+		}
+		steps = append(steps, step{count: count, level: level{of, max(1, all)}, cost: cost})
+	}
+	l := g.lines[0]
+	if !g.long && len(g.lines) == 1 && l.assort == (Assortment{}) {
+		k := some[0]
+		stock, err := f.shop.stock(c, l, demand{pieces: to[k]})
+		if err != nil {
+			return nil, nil, err
+		}
+		if !stock.coupled(l) {
+			owned, packs := stock.packs()
+			percent := f.shop.Spares[l.item.Kind]
+			all := func(n int64) int64 { return n + int64(spares(int(n), percent)) }
+			costs, err := c.costs(l.item, all(to[k])-owned, packs)
+			if err != nil {
+				return nil, nil, err
+			}
+			low := max(0, from[k])
+			for n := low; n <= to[k]; n++ {
+				counts = append(counts, []int64{n})
+				cost := costs(all(n) - owned)
+				if cost == cover.Never {
+					if n > low {
+						break
+					}
+					cost = costs(f.reach(owned, packs))
+				}
+				add(len(counts)-1, n-low, to[k]-low, cost)
+			}
+			return steps, counts, nil
+		}
+	}
+	span := int64(1)
+	for _, k := range some {
+		span = max(span, to[k]-from[k])
+	}
+	span = min(span, maxSteps)
+	share := c.work
+	for n := range span + 1 {
+		at := slices.Clone(to)
+		var now []int64
+		for _, k := range some {
+			at[k] = from[k] + (to[k]-from[k])*n/span
+			now = append(now, at[k])
+		}
+		chosen := f.wishes(at)
+		var own []wish
+		for _, k := range some {
+			for _, i := range f.lines[k].at {
+				own = append(own, chosen[i])
+			}
+		}
+		c.work = min(c.work, share/(span+1))
+		left := share - c.work
+		l, err := f.shop.once(c, f.shop.withSpares(own))
+		share = left + c.work
+		if err != nil {
+			return nil, nil, err
+		}
+		if n > 0 && missing(l.List)[1] > 0 {
+			break // the shelves go no further
+		}
+		counts = append(counts, now)
+		cost := int64(0)
+		for _, p := range l.Purchases {
+			cost += goods(p)
+		}
+		add(int(n), n, span, cost)
+	}
+	c.work = share
+	return steps, counts, nil
+}
+
+// reach returns what all packs there are come to.
+func (f *openNeeds) reach(owned int64, packs []cover.Pack) int64 {
+	sum := int64(0)
+	for _, p := range packs {
+		sum += p.Size * min(p.Limit, maxPieces)
+	}
+	return sum
 }
 
 // A step is a count of an item worth choosing: one more would cost more.
@@ -180,37 +408,6 @@ type step struct {
 type level struct{ of, all int64 }
 
 func (a level) compare(b level) int { return cmp.Compare(a.of*b.all, b.of*a.all) }
-
-// steps returns the counts worth choosing of an open need, fewest first, and
-// what the fewest cost.
-func (s Shop) steps(c *checker, need Need) (steps []step, fewest int64, err error) {
-	item, least := need.Item, need.Quantity.Pieces
-	stock, err := s.stock(c, item, demand{pieces: int64(need.Most)})
-	if err != nil {
-		return nil, 0, err
-	}
-	// This gives an error if even the fewest are not to be had.
-	p := Purchase{Item: item}
-	if err := p.pack(c, int64(least), stock); err != nil {
-		return nil, 0, err
-	}
-	owned, packs := stock.packs()
-	costs, err := c.costs(item, int64(need.Most)-owned, packs)
-	if err != nil {
-		return nil, 0, err
-	}
-	for n := least; n <= need.Most; n++ {
-		cost := costs(int64(n) - owned)
-		if cost == cover.Never {
-			break
-		}
-		if k := len(steps); k > 0 && steps[k-1].cost == cost {
-			steps = steps[:k-1]
-		}
-		steps = append(steps, step{count: n, level: level{int64(n - least), int64(need.Most - least)}, cost: cost})
-	}
-	return steps, price(p.Cost), nil
-}
 
 // A filling finds the counts of the leximin order.
 //

@@ -25,7 +25,7 @@ func TestRunsOfEqualCost(t *testing.T) {
 	}
 	short, long := offer("short", 4*units.Foot), offer("long", 54*units.Inch)
 	for _, offers := range [][]shopping.Offer{{short, long}, {long, short}} {
-		shop := shopping.Shop{Offers: offers, Overlap: map[shopping.Item]units.Length{{Kind: shopping.Garland}: 2 * units.Inch}}
+		shop := shopping.Shop{Offers: offers, Joins: map[shopping.Item]shopping.Join{{Kind: shopping.Garland}: {Overlap: 2 * units.Inch}}}
 		p, err := shop.Cheapest(need("ticket hall"), need("waiting room"))
 		if err != nil || p.Cost.String() != "15" || p.Surplus.Length != 2*units.Inch {
 			t.Errorf("%v first: %v, %v", offers[0].Name, p, err)
@@ -43,7 +43,7 @@ func TestRunsOfEqualCost(t *testing.T) {
 func TestRunsTogetherOrApart(t *testing.T) {
 	r := rand.New(rand.NewPCG(1, 2))
 	for range 300 {
-		shop := shopping.Shop{Overlap: map[shopping.Item]units.Length{{Kind: shopping.Garland}: units.Length(r.IntN(4)) * units.Inch}}
+		shop := shopping.Shop{Joins: map[shopping.Item]shopping.Join{{Kind: shopping.Garland}: {Overlap: units.Length(r.IntN(4)) * units.Inch}}}
 		for _, name := range []string{"a", "b", "c"} {
 			shop.Offers = append(shop.Offers, shopping.Offer{
 				Item: shopping.Item{Kind: shopping.Garland}, Name: name, Price: decimal.NewFromInt(int64(3 + r.IntN(4))),

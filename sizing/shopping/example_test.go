@@ -134,14 +134,15 @@ func ExampleShop_Cheapest() {
 
 // By hand: with 2 in lost at each join, a strand of 9 ft adds 106 in and one of
 // 6 ft adds 70 in, and 972 - 2 = 970 in are wanted. 8·106 + 2·70 = 988 does that
-// for 99.00; 9 and 1 cost 102.00, 7 and 4 cost 103.50, 6 and 5 cost 100.50.
+// for 99.00; 9 and 1 cost 102.00, 7 and 4 cost 103.50, 6 and 5 cost 100.50. Nine of them are
+// 75 ft less 16 in, and 7 ft 6 in of the tenth less 2 in makes it 81 ft.
 func ExampleShop_Cheapest_strands() {
 	shop := shopping.Shop{
 		Offers: []shopping.Offer{
 			{Item: shopping.Item{Kind: shopping.Garland}, Name: "6 ft strand", Pack: shopping.Quantity{Length: 6 * units.Foot}, Price: decimal.RequireFromString("7.50")},
 			{Item: shopping.Item{Kind: shopping.Garland}, Name: "9 ft strand", Pack: shopping.Quantity{Length: 9 * units.Foot}, Price: decimal.RequireFromString("10.50")},
 		},
-		Overlap: map[shopping.Item]units.Length{{Kind: shopping.Garland}: 2 * units.Inch},
+		Joins: map[shopping.Item]shopping.Join{{Kind: shopping.Garland}: {Overlap: 2 * units.Inch}},
 	}
 	p, err := shop.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Room: "ticket hall", Quantity: shopping.Quantity{Length: 81 * units.Foot}})
 	if err != nil {
@@ -154,6 +155,12 @@ func ExampleShop_Cheapest_strands() {
 	//     ticket hall                    81 ft
 	//     2 x 6 ft strand at 7.50        15.00
 	//     8 x 9 ft strand at 10.50       84.00
+	//     use 2 x 6 ft strand whole for ticket
+	//       hall
+	//     use 7 x 9 ft strand whole for ticket
+	//       hall
+	//     cut 1 x 9 ft strand into 7 ft 6 in
+	//       for ticket hall, 1 ft 6 in left
 	//     left over                  1 ft 6 in
 }
 
@@ -178,8 +185,8 @@ func ExampleShop_Cheapest_wholePieces() {
 	}
 	// Output:
 	// 12.30 and nothing costs less than 12.30
-	// cut 1 x 5 yd roll into 1 of 2 ft 3 in, 12 ft 9 in left
-	// cut 1 x 10 yd roll into 4 of 4 ft 6 in + 5 of 2 ft 3 in, 9 in left
+	// cut 1 x 5 yd roll into 1 of 2 ft 3 in for waiting room, 12 ft 9 in left
+	// cut 1 x 10 yd roll into 4 of 4 ft 6 in for tea room + 5 of 2 ft 3 in for waiting room, 9 in left
 }
 
 // By hand: 5 picks are owned, so 44 of 49 are missing; two boxes of 24 for 32.00
@@ -187,7 +194,7 @@ func ExampleShop_Cheapest_wholePieces() {
 func ExampleShop_List() {
 	shop := shopping.Shop{
 		Offers: boxes(),
-		Owned:  []shopping.Owned{{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 5}}},
+		Owned:  []shopping.Lot{{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 5}}},
 	}
 	list, err := shop.List(station())
 	if err != nil {
@@ -207,17 +214,303 @@ func ExampleShop_List() {
 	// total                              32.00
 }
 
-// If the shelves do not cover the need, the error says how far they go. By hand:
-// 3·12 = 36, and 49 - 36 = 13.
+// If the shelves do not cover the need, the list says who gets how much. By hand: 3·12 = 36
+// of 49; in proportion to 27, 14 and 8 that is 19.8, 10.3 and 5.9, by the largest remainder
+// 20, 10 and 6.
 func ExampleShop_List_shelf() {
 	shop := shopping.Shop{Offers: boxes()[1:2]}
 	shop.Offers[0].Shelf = shopping.Left(3)
-	_, err := shop.List(station())
-	fmt.Println(err)
-	fmt.Println(errors.Is(err, units.ErrShort))
+	list, err := shop.List(station())
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(list)
 	// Output:
-	// shopping.Shop.List: needs "picks: 49": not enough to buy: want at most 36: 13 short
+	// [ ] picks
+	//     ticket hall                       20
+	//       not enough: 20 to be had, 7 short
+	//     waiting room                      10
+	//       not enough: 10 to be had, 4 short
+	//     tea room                           6
+	//       not enough: 6 to be had, 2 short
+	//     3 x box of 12 at 9.00          27.00
+	//
+	// total                              27.00
+}
+
+// 24 of 28 will do where 20 are enough.
+func ExampleShare_Enough() {
+	shop := shopping.Shop{Offers: boxes()[1:2]}
+	shop.Offers[0].Shelf = shopping.Left(2)
+	p, err := shop.Cheapest(shopping.Need{
+		Item: shopping.Item{Kind: shopping.Pick}, Room: "ticket hall",
+		Quantity: shopping.Quantity{Pieces: 28}, Least: 20,
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	share := p.Shares[0]
+	fmt.Println(share.Gets, "of", share.Quantity, "and", share.Short(), "short:", share.Enough())
+	// Output:
+	// 24 of 28 and 4 short: true
+}
+
+func ExampleShare_Short() {
+	p, _ := shopping.Shop{}.Cheapest(station()...)
+	fmt.Println(p.Shares[0].Room, p.Shares[0].Short(), p.Shares[0].Enough())
+	// Output:
+	// ticket hall 27 false
+}
+
+// What is missing of a list, and from which room.
+func ExampleList_Short() {
+	shop := shopping.Shop{Offers: boxes()[1:2]}
+	shop.Offers[0].Shelf = shopping.Left(3)
+	list, err := shop.List(station())
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, s := range list.Short() {
+		fmt.Println(s.Room, s.Short(), "of", s.Quantity)
+	}
+	// Output:
+	// ticket hall 7 of 27
+	// waiting room 4 of 14
+	// tea room 2 of 8
+}
+
+// What goes back into the box is the owned stock of next year.
+func ExampleList_Left() {
+	shop := shopping.Shop{Offers: boxes()}
+	list, err := shop.List(station())
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	next := shopping.Shop{Owned: list.Left()}
+	data, err := json.Marshal(next)
+	fmt.Println(string(data), err)
+	// Output:
+	// {"owned":[{"item":"picks","quantity":5}]} <nil>
+}
+
+// A mixed box of 8 crimson, 8 gold and 8 ivory ornaments at 20.00, beside boxes of 12 of one color
+// at 14.00. By hand: 16, 8 and 8 are wanted. Two mixed boxes are 40.00; one, and a box of
+// crimson for the other 8, are 34.00; boxes of one color alone are 56.00.
+func Example_mixedBox() {
+	ornament := func(color string) shopping.Item { return shopping.Item{Kind: shopping.Ornament, Color: color} }
+	mixed := shopping.Offer{Name: "mixed box", Price: decimal.RequireFromString("20.00")}
+	shop := shopping.Shop{}
+	var needs []shopping.Need
+	for _, color := range []string{"crimson", "gold", "ivory"} {
+		mixed.Contents = append(mixed.Contents, shopping.Lot{Item: ornament(color), Quantity: shopping.Quantity{Pieces: 8}})
+		shop.Offers = append(shop.Offers, shopping.Offer{
+			Item: ornament(color), Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: decimal.RequireFromString("14.00"),
+		})
+		needs = append(needs, shopping.Need{Item: ornament(color), Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 8}})
+	}
+	needs[0].Quantity.Pieces = 16
+	shop.Offers = append(shop.Offers, mixed)
+	list, err := shop.List(needs)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(list)
+	// Output:
+	// [ ] crimson ornaments
+	//     ticket hall                       16
+	// [ ] gold ornaments
+	//     ticket hall                        8
+	// [ ] ivory ornaments
+	//     ticket hall                        8
+	//     1 x box of 12 at 14.00         14.00
+	//     1 x mixed box at 20.00         20.00
+	//     left over, crimson ornaments       4
+	//
+	// total                              34.00
+}
+
+// Two of the crimson types on offer, 3 to 5 of each, 8 in all. By hand: 4 stars and 4 balls are
+// a card and a box, 11.00; 5 and 3 take the second card, and birds are dearer.
+func ExampleAssortment() {
+	offer := func(kind, name string, pieces int, price string) shopping.Offer {
+		return shopping.Offer{
+			Item: shopping.Item{Kind: shopping.Ornament, Color: "crimson", Type: kind}, Name: name,
+			Pack: shopping.Quantity{Pieces: pieces}, Price: decimal.RequireFromString(price),
+		}
+	}
+	shop := shopping.Shop{Offers: []shopping.Offer{
+		offer("star", "card of 4", 4, "5.00"), offer("ball", "box of 4", 4, "6.00"), offer("bird", "bird", 1, "3.00"),
+	}}
+	p, err := shop.Cheapest(shopping.Need{
+		Item: shopping.Item{Kind: shopping.Ornament, Color: "crimson"}, Room: "waiting room",
+		Quantity: shopping.Quantity{Pieces: 8}, Assort: shopping.Assortment{Types: 2, Least: 3, Most: 5},
+	})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(p)
+	// Output:
+	// [ ] crimson ornaments
+	//     waiting room                       8
+	//       crimson ornaments, star          4
+	//       crimson ornaments, ball          4
+	//     1 x card of 4 at 5.00           5.00
+	//     1 x box of 4 at 6.00            6.00
+}
+
+func ExampleAssortment_String() {
+	fmt.Println(shopping.Assortment{Types: 3, Least: 7, Most: 11})
+	// Output:
+	// 3 types, 7 to 11 of each
+}
+
+// A string of lights is not divided: 750 and 450 lamps are 8 and 5 strings of 100, not 12.
+func Example_lights() {
+	lights := shopping.Item{Kind: shopping.Light}
+	shop := shopping.Shop{Offers: []shopping.Offer{
+		{Item: lights, Name: "string of 100", Pack: shopping.Quantity{Pieces: 100}, Price: decimal.RequireFromString("8.90")},
+	}}
+	p, err := shop.Cheapest(
+		shopping.Need{Item: lights, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 750}},
+		shopping.Need{Item: lights, Room: "waiting room", Quantity: shopping.Quantity{Pieces: 450}},
+	)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(p)
+	// Output:
+	// [ ] lights
+	//     ticket hall                      750
+	//       8 x 100 lights
+	//     waiting room                     450
+	//       5 x 100 lights
+	//     13 x string of 100 at 8.90    115.70
+}
+
+// Where the shelf is short of picks, 9 ft of garland stand for 3 of them. By hand: 12 of 27 are
+// on the shelf; the other 15 are 45 ft, five strands of 9 ft.
+func ExampleSubstitute() {
+	picks, garland := shopping.Item{Kind: shopping.Pick}, shopping.Item{Kind: shopping.Garland}
+	shop := shopping.Shop{Offers: []shopping.Offer{
+		{Item: picks, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: decimal.RequireFromString("9.00"), Shelf: shopping.Left(1)},
+		{Item: garland, Name: "9 ft strand", Pack: shopping.Quantity{Length: 9 * units.Foot}, Price: decimal.RequireFromString("10.50")},
+	}}
+	list, err := shop.List([]shopping.Need{{
+		Item: picks, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 27},
+		Instead: []shopping.Substitute{{Item: garland, Of: shopping.Quantity{Length: 9 * units.Foot}, For: shopping.Quantity{Pieces: 3}}},
+	}})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(list)
+	// Output:
+	// [ ] picks
+	//     ticket hall                       12
+	//       a substitute stands for 15
+	//     1 x box of 12 at 9.00           9.00
+	//
+	// [ ] garland
+	//     ticket hall                    45 ft
+	//     5 x 9 ft strand at 10.50       52.50
+	//     use 5 x 9 ft strand whole for ticket
+	//       hall
+	//
+	// total                              61.50
+}
+
+// 3 for the price of 2. By hand: 5 boxes of 9.00 are three for 18.00 and two for 18.00.
+func ExampleDeal() {
+	offer := boxes()[1]
+	offer.Deals = []shopping.Deal{{Packs: 3, Price: decimal.RequireFromString("18.00")}}
+	p, err := shopping.Shop{Offers: []shopping.Offer{offer}}.Cheapest(station()...)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(p.Buys[0].Packs, "boxes for", p.Cost.StringFixed(2))
+	// Output:
+	// 5 boxes for 36.00
+}
+
+// Two stores: the near one is dearer, the far one delivers for 6.00, free from 40.00 on, and adds
+// 5 % tax. By hand: 8 picks are a box, 9.00 near or 7.00 and the delivery, with the tax 13.65; 49
+// take five, 45.00 near or 35.00 + 6.00 and the tax, 43.05.
+func ExampleStore() {
+	near, far := boxes()[1], boxes()[1]
+	near.Name, near.Store = "box of 12, near", "corner shop"
+	far.Name, far.Store, far.Price = "box of 12, far", "mail order", decimal.RequireFromString("7.00")
+	shop := shopping.Shop{
+		Offers: []shopping.Offer{near, far},
+		Stores: []shopping.Store{{
+			Name: "mail order", Delivery: decimal.RequireFromString("6.00"),
+			FreeFrom: decimal.RequireFromString("40.00"), Tax: decimal.RequireFromString("5"),
+		}},
+	}
+	for _, needs := range [][]shopping.Need{station()[2:], station()} {
+		list, err := shop.List(needs)
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		for _, p := range list.Purchases {
+			for _, b := range p.Buys {
+				fmt.Println(b.Packs, b.Offer.Store, "for", list.Total.StringFixed(2))
+			}
+		}
+	}
+	// Output:
+	// 1 corner shop for 9.00
+	// 5 mail order for 43.05
+}
+
+func ExampleOffer_MarshalJSON() {
+	data, err := json.Marshal([]shopping.Offer{
+		{Item: shopping.Item{Kind: shopping.Pick}, Name: "sample", Pack: shopping.Quantity{Pieces: 1}, Price: decimal.NewFromInt(0)},
+		{Item: shopping.Item{Kind: shopping.Pick}, Name: "ask at the counter", Pack: shopping.Quantity{Pieces: 6}},
+	})
+	fmt.Println(string(data), err)
+	// Output:
+	// [{"item":"picks","name":"sample","pack":1,"price":"0"},{"item":"picks","name":"ask at the counter","pack":6}] <nil>
+}
+
+func ExampleOffer_UnmarshalJSON() {
+	var offer shopping.Offer
+	err := json.Unmarshal([]byte(`{"item": "picks", "name": "box of 12", "pack": 12, "price": 9.00}`), &offer)
+	fmt.Println(offer.Item, offer.Pack, offer.Price, err)
+	err = json.Unmarshal([]byte(`{"item": "pick", "name": "box of 12", "pack": 12, "price": 9.00}`), &offer)
+	fmt.Println(errors.Is(err, units.ErrName))
+	// Output:
+	// picks 12 9 <nil>
 	// true
+}
+
+// The records of two lists under one header.
+func ExampleList_Records() {
+	shop := shopping.Shop{Offers: boxes()}
+	for _, need := range station()[1:] {
+		list, err := shop.List([]shopping.Need{need})
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		for _, r := range list.Records() {
+			if r[0] == "buy" {
+				fmt.Println(r[5], r[8], r[9])
+			}
+		}
+	}
+	// Output:
+	// box of 6 1 5.00
+	// box of 12 1 9.00
+	// box of 12 1 9.00
 }
 
 // choices are three types of ornament for a 9 ft tree, 7 to 11 of each.
@@ -251,19 +544,31 @@ func ExampleShop_Fullest() {
 		return
 	}
 	for _, p := range list.Purchases {
-		fmt.Println(p.Item, p.Needs[0].Basis, "for", p.Cost.StringFixed(2))
+		fmt.Println(p.Items[0], p.Shares[0].Basis, "for", p.Cost.StringFixed(2))
 	}
 	fmt.Println("total", list.Total.StringFixed(2))
 
 	shop.Budget = decimal.RequireFromString("40.00")
-	_, err = shop.Fullest(choices)
-	fmt.Println(err)
+	list, err = shop.Fullest(choices)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println("for 40.00:")
+	for _, p := range list.Purchases {
+		fmt.Println(p.Shares[0].Gets, "of", p.Shares[0].Quantity, p.Items[0])
+	}
+	fmt.Println("the fewest cost", list.Least)
 	// Output:
 	// ornaments, glass 11 of 7 to 11 for 18.00
 	// bells 11 of 7 to 11 for 15.00
 	// ornaments, star 8 of 7 to 11 for 18.00
 	// total 51.00
-	// shopping.Shop.Fullest: /budget "40.00": over budget: want at least 43.75 for the fewest
+	// for 40.00:
+	// 6 of 7 ornaments, glass
+	// 7 of 7 bells
+	// 7 of 7 ornaments, star
+	// the fewest cost 43.75
 }
 
 // A budget that is left out is no money. By hand: with 5 bells owned the fewest, 5, need
@@ -271,7 +576,7 @@ func ExampleShop_Fullest() {
 func ExampleShop_Fullest_noMoney() {
 	shop := shopping.Shop{
 		Offers: []shopping.Offer{{Item: shopping.Item{Kind: shopping.Bell}, Name: "one", Pack: shopping.Quantity{Pieces: 1}, Price: decimal.RequireFromString("3.00")}},
-		Owned:  []shopping.Owned{{Item: shopping.Item{Kind: shopping.Bell}, Quantity: shopping.Quantity{Pieces: 5}}},
+		Owned:  []shopping.Lot{{Item: shopping.Item{Kind: shopping.Bell}, Quantity: shopping.Quantity{Pieces: 5}}},
 	}
 	bells := []shopping.Need{{Item: shopping.Item{Kind: shopping.Bell}, Quantity: shopping.Quantity{Pieces: 5}, Most: 9}}
 	list, err := shop.Fullest(bells)
@@ -279,14 +584,18 @@ func ExampleShop_Fullest_noMoney() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(list.Purchases[0].Needs[0].Basis, "for", list.Total)
+	fmt.Println(list.Purchases[0].Shares[0].Basis, "for", list.Total)
 
 	shop.Owned[0].Quantity.Pieces = 4
-	_, err = shop.Fullest(bells)
-	fmt.Println(err)
+	list, err = shop.Fullest(bells)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(list.Purchases[0].Shares[0].Gets, "for", list.Total, "and the least costs", list.Least)
 	// Output:
 	// 5 of 5 to 9 for 0
-	// shopping.Shop.Fullest: /budget "0.00": over budget: want at least 3.00 for the fewest
+	// 4 for 0 and the least costs 3
 }
 
 // By hand: half full is 7 + 4/2 = 9 of each: two boxes, three cards and nine stars,
@@ -566,9 +875,13 @@ func ExampleList_CSV() {
 	}
 	fmt.Print(list.CSV())
 	// Output:
-	// item,needs,owned,surplus,offer,pack,price,packs,cost
-	// picks,ticket hall 27; waiting room 14; tea room 8,0,5,box of 6,6,5.00,1,5.00
-	// picks,ticket hall 27; waiting room 14; tea room 8,0,5,box of 24,24,16.00,2,32.00
+	// record,item,room,quantity,planned,offer,store,price,packs,cost,note
+	// need,picks,ticket hall,27,27,,,,,,
+	// need,picks,waiting room,14,14,,,,,,
+	// need,picks,tea room,8,8,,,,,,
+	// buy,picks,,,,box of 6,,5.00,1,5.00,6 picks
+	// buy,picks,,,,box of 24,,16.00,2,32.00,24 picks
+	// left,picks,,5,,,,,,,
 }
 
 func ExampleList() {
@@ -588,12 +901,15 @@ func ExampleList() {
 	// {
 	//   "purchases": [
 	//     {
-	//       "item": "picks",
-	//       "needs": [
+	//       "items": [
+	//         "picks"
+	//       ],
+	//       "shares": [
 	//         {
 	//           "item": "picks",
 	//           "room": "tea room",
-	//           "quantity": 8
+	//           "quantity": 8,
+	//           "gets": 8
 	//         }
 	//       ],
 	//       "buys": [
@@ -609,11 +925,18 @@ func ExampleList() {
 	//         }
 	//       ],
 	//       "surplus": 4,
+	//       "left": [
+	//         {
+	//           "item": "picks",
+	//           "quantity": 4
+	//         }
+	//       ],
 	//       "cost": "9",
 	//       "bound": "9"
 	//     }
 	//   ],
-	//   "total": "9"
+	//   "total": "9",
+	//   "bound": "9"
 	// }
 }
 
@@ -635,11 +958,11 @@ func ExamplePurchase_String() {
 func ExampleCut_String() {
 	fmt.Println(shopping.Cut{
 		Offer: "10 yd roll", Roll: 10 * units.Yard, Rolls: 2,
-		Pieces: []shopping.Quantity{{Pieces: 6, Length: 54 * units.Inch}},
+		Pieces: []shopping.Piece{{Room: "tea room", Quantity: shopping.Quantity{Pieces: 6, Length: 54 * units.Inch}}},
 		Left:   units.Yard,
 	})
 	// Output:
-	// cut 2 x 10 yd roll into 6 of 4 ft 6 in, 3 ft left of each
+	// cut 2 x 10 yd roll into 6 of 4 ft 6 in for tea room, 3 ft left of each
 }
 
 func Example_badPrice() {
@@ -649,11 +972,4 @@ func Example_badPrice() {
 	fmt.Println(err)
 	// Output:
 	// shopping.Shop.List: /offers/1/price "-9": out of range: want 0 to 1000000 with at most 4 decimal places
-}
-
-func Example_notOffered() {
-	_, err := shopping.Shop{}.Cheapest(station()...)
-	fmt.Println(errors.Is(err, units.ErrShort))
-	// Output:
-	// true
 }

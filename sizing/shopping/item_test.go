@@ -110,9 +110,9 @@ func TestBadItem(t *testing.T) {
 		_, err = shopping.Shop{}.List([]shopping.Need{need})
 		want = &units.Error{Func: "shopping.Shop.List", Field: "/needs/0/item", Value: tt.value, Want: tt.want}
 		checkError(t, tt.reason, err, tt.err, want)
-		overlap := map[shopping.Item]units.Length{tt.item: 0}
-		if _, err := (shopping.Shop{Overlap: overlap}).List(nil); !errors.Is(err, tt.err) {
-			t.Errorf("%s: overlap: %v", tt.reason, err)
+		joins := map[shopping.Item]shopping.Join{tt.item: {}}
+		if _, err := (shopping.Shop{Joins: joins}).List(nil); !errors.Is(err, tt.err) {
+			t.Errorf("%s: joins: %v", tt.reason, err)
 		}
 	}
 }

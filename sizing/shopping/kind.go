@@ -32,17 +32,19 @@ const (
 	numKinds
 )
 
-// kinds are the kinds' names, for several and for one, and whether they are
-// measured by length. An ordinary name takes no number: "garland".
+// kinds are the kinds' names, for several and for one, whether they are measured by
+// length, and whether a piece goes to one room whole. An ordinary name takes no number:
+// "garland".
 var kinds = [numKinds]struct {
 	many, one string
 	running   bool
+	whole     bool
 }{
 	Ornament:    {many: "ornaments", one: "ornament"},
 	Garland:     {many: "garland", running: true},
 	Ribbon:      {many: "ribbon", running: true},
 	Pick:        {many: "picks", one: "pick"},
-	Light:       {many: "lights", one: "light"},
+	Light:       {many: "lights", one: "light", whole: true},
 	Topper:      {many: "toppers", one: "topper"},
 	Skirt:       {many: "skirts", one: "skirt"},
 	BaseGarland: {many: "base garland", running: true},
@@ -181,3 +183,7 @@ func (table *ByKind[T]) UnmarshalJSON(data []byte) error {
 	}
 	return nil
 }
+
+// whole reports whether a piece of k, however many it counts for, goes to one room: a string
+// of lights.
+func (k Kind) whole() bool { return k.known() && kinds[k].whole }

@@ -16,9 +16,9 @@ func TestLastThatIsTaken(t *testing.T) {
 	var s Shop
 	for i := range maxEntries {
 		s.Offers = append(s.Offers, Offer{Item: Item{Kind: Bell}, Name: strconv.Itoa(i), Pack: Quantity{Pieces: 1}, Price: decimal.NewFromInt(1)})
-		s.Owned = append(s.Owned, Owned{Item: Item{Kind: Pick}})
+		s.Owned = append(s.Owned, Lot{Item: Item{Kind: Pick}})
 	}
-	s.Overlap = map[Item]units.Length{{Kind: Garland}: maxStrand, {Kind: Ribbon}: 0}
+	s.Joins = map[Item]Join{{Kind: Garland}: {Overlap: maxStrand}, {Kind: Ribbon}: {}}
 	c := newChecker("Shop.List")
 	if err := c.shop(s); err != nil {
 		t.Error(err)
@@ -30,7 +30,7 @@ func TestLastThatIsTaken(t *testing.T) {
 	if err := c.needs(needs); err != nil {
 		t.Error(err)
 	}
-	s.Overlap[Item{Kind: Ribbon}] = -1
+	s.Joins[Item{Kind: Ribbon}] = Join{Overlap: -1}
 	if err := c.shop(s); !errors.Is(err, units.ErrRange) {
 		t.Errorf("got %v", err)
 	}
@@ -51,29 +51,38 @@ func TestLastThatIsTaken(t *testing.T) {
 		}
 	}
 	long := []Need{{Item: Item{Kind: Ribbon, Type: "lace"}, Quantity: Quantity{Pieces: 999, Length: maxStrand}}, {Item: Item{Kind: Ribbon, Type: "lace"}, Quantity: Quantity{Pieces: 2, Length: maxStrand / 2}}}
-	if _, err := c.demand(long); err != nil {
+	if _, err := c.demand(wishes(long)); err != nil {
 		t.Error(err)
 	}
 	long[1].Quantity.Length++
-	if _, err := c.demand(long); !errors.Is(err, units.ErrRange) {
+	if _, err := c.demand(wishes(long)); !errors.Is(err, units.ErrRange) {
 		t.Errorf("got %v", err)
 	}
-	choices := []Need{
+	open := []Need{
 		{Item: Item{Kind: Ornament, Type: "a"}, Quantity: Quantity{Pieces: 500_000}, Most: 1_000_000},
 		{Item: Item{Kind: Ornament, Type: "b"}, Quantity: Quantity{Pieces: 100_000}, Most: 600_000},
 	}
-	if open, fixed, err := s.choicesOnly(choices); err != nil || len(open) != 2 || fixed != nil {
-		t.Errorf("got %v, %v, %v", open, fixed, err)
+	if f, err := (Shop{}).filling(newChecker("Shop.Fullest"), open); err != nil || len(f.lines) != 2 {
+		t.Errorf("got %v, %v", f, err)
 	}
-	choices[1].Most++
-	if _, _, err := s.choicesOnly(choices); !errors.Is(err, units.ErrLimit) {
+	open[1].Most++
+	if _, err := (Shop{}).filling(newChecker("Shop.Fullest"), open); !errors.Is(err, units.ErrLimit) {
 		t.Errorf("got %v", err)
 	}
 }
 
-// choicesOnly is choices for a shop of nothing.
-func (Shop) choicesOnly(choices []Need) (open []int, fixed []Need, err error) {
-	return Shop{}.choices(newChecker("Shop.Fullest"), choices)
+// cheapest is the purchase for needs of one item.
+func (s Shop) cheapest(c *checker, needs []Need) (Purchase, error) {
+	items := c.items
+	groups, err := s.groups(c, wishes(needs))
+	if err != nil {
+		return Purchase{}, err
+	}
+	c.items = items
+	if groups[0].long {
+		return s.lengths(c, groups[0].lines, groups[0].item)
+	}
+	return s.pieces(c, groups[0].lines)
 }
 
 // Lines are full to the last character, and not fuller.
@@ -114,7 +123,7 @@ func TestFullestToTheLastCent(t *testing.T) {
 	}
 	for percent, want := range map[int]int{0: 3, 1: 4, 50: 5, 51: 6, 100: 7} {
 		l, err := s.Filled([]Need{{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: 3}, Most: 7}}, percent)
-		if err != nil || l.Purchases[0].Needs[0].Quantity.Pieces != want {
+		if err != nil || l.Purchases[0].Shares[0].Quantity.Pieces != want {
 			t.Errorf("%d %%: %v, %v, want %d", percent, l, err, want)
 		}
 	}
@@ -124,8 +133,8 @@ func TestFullestToTheLastCent(t *testing.T) {
 // each, which are 6 in when joined with 2 in of overlap.
 func TestSurplusBesideWholePieces(t *testing.T) {
 	s := Shop{
-		Offers:  []Offer{{Item: Item{Kind: Ribbon}, Name: "roll", Pack: Quantity{Length: 10 * units.Inch}, Price: decimal.NewFromInt(1)}},
-		Overlap: map[Item]units.Length{{Kind: Ribbon}: 2 * units.Inch},
+		Offers: []Offer{{Item: Item{Kind: Ribbon}, Name: "roll", Pack: Quantity{Length: 10 * units.Inch}, Price: decimal.NewFromInt(1)}},
+		Joins:  map[Item]Join{{Kind: Ribbon}: {Overlap: 2 * units.Inch}},
 	}
 	pieces := Need{Item: Item{Kind: Ribbon}, Quantity: Quantity{Pieces: 2, Length: 6 * units.Inch}}
 	for _, tt := range []struct{ running, packs, surplus units.Length }{
@@ -145,7 +154,7 @@ func TestSurplusBesideWholePieces(t *testing.T) {
 		}
 	}
 	// A roll that is not needed is not cut.
-	s.Owned = []Owned{{Item: Item{Kind: Ribbon}, Quantity: Quantity{Pieces: 3, Length: 6 * units.Inch}}}
+	s.Owned = []Lot{{Item: Item{Kind: Ribbon}, Quantity: Quantity{Pieces: 3, Length: 6 * units.Inch}}}
 	p, err := s.Cheapest(pieces)
 	if err != nil || len(p.Cuts) != 1 || p.Cuts[0].Rolls != 2 || p.Surplus.Length != 6*units.Inch {
 		t.Errorf("%v, %v", p, err)
@@ -156,8 +165,8 @@ func TestSurplusBesideWholePieces(t *testing.T) {
 // a strand of 5 in is used up by a run of 5 in, and a run of 3 in takes another.
 func TestRunsOfOneStrandEach(t *testing.T) {
 	s := Shop{
-		Offers:  []Offer{{Item: Item{Kind: Garland}, Name: "strand", Pack: Quantity{Length: 5 * units.Inch}, Price: decimal.NewFromInt(1)}},
-		Overlap: map[Item]units.Length{{Kind: Garland}: 3 * units.Inch},
+		Offers: []Offer{{Item: Item{Kind: Garland}, Name: "strand", Pack: Quantity{Length: 5 * units.Inch}, Price: decimal.NewFromInt(1)}},
+		Joins:  map[Item]Join{{Kind: Garland}: {Overlap: 3 * units.Inch}},
 	}
 	need := func(inches units.Length) Need {
 		return Need{Item: Item{Kind: Garland}, Quantity: Quantity{Length: inches * units.Inch}}
@@ -168,14 +177,14 @@ func TestRunsOfOneStrandEach(t *testing.T) {
 			t.Errorf("%v, %v", p, err)
 		}
 		// One that is as short as the overlap makes no line longer.
-		s.Owned = []Owned{{Item: Item{Kind: Garland}, Quantity: Quantity{Length: 3 * units.Inch}}}
+		s.Owned = []Lot{{Item: Item{Kind: Garland}, Quantity: Quantity{Length: 3 * units.Inch}}}
 	}
 	// Nor does it serve a run as short as itself.
 	if p, err := s.Cheapest(need(3)); err != nil || p.Buys[0].Packs != 1 || p.Surplus.Length != 2*units.Inch {
 		t.Errorf("%v, %v", p, err)
 	}
 	// Fewer packs at one cost and length.
-	s = Shop{Offers: s.Offers, Overlap: s.Overlap}
+	s = Shop{Offers: s.Offers, Joins: s.Joins}
 	s.Offers = append(s.Offers, Offer{Item: Item{Kind: Garland}, Name: "two", Pack: Quantity{Pieces: 2, Length: 5 * units.Inch}, Price: decimal.NewFromInt(2)})
 	if p, err := s.Cheapest(need(5), need(5)); err != nil || len(p.Buys) != 1 || p.Buys[0].Packs != 1 || p.Buys[0].Offer.Name != "two" {
 		t.Errorf("%v, %v", p, err)

@@ -2,26 +2,73 @@ package shopping
 
 import (
 	"encoding/csv"
+	"math/bits"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
 
+	"example.com/fircone/units"
+
 	"github.com/shopspring/decimal"
 )
 
-// A List is what to buy for any number of trees and mantels: one purchase for
+// A List is what to buy for any number of trees and mantels: a purchase for
 // each item, and what they cost together. The zero value is an empty list.
 // encoding/json writes it, and reads it back, with the names of the fields in
 // lower case, quantities as [Quantity.MarshalJSON] has them and money as text.
 type List struct {
-	Purchases []Purchase      `json:"purchases"` // in the order in which the items were first needed
-	Total     decimal.Decimal `json:"total"`     // the sum of their costs, exact
+	Purchases []Purchase      `json:"purchases"`       // in the order in which the items were first needed
+	Bills     []Bill          `json:"bills,omitempty"` // of each of Shop.Stores that something is bought at
+	Total     decimal.Decimal `json:"total"`           // the sum of all costs, deliveries and tax, exact
+	Bound     decimal.Decimal `json:"bound"`           // no list that serves the needs as far costs less; equal to Total if that is proved the least
+	Least     decimal.Decimal `json:"least,omitzero"`  // of Shop.Fullest: what the fewest of everything would cost; the budget is too small if that is more
+}
+
+// A Bill is what is paid at one store.
+type Bill struct {
+	Store    string          `json:"store"`
+	Goods    decimal.Decimal `json:"goods"`
+	Delivery decimal.Decimal `json:"delivery"` // 0 if the goods come to what it is free from
+	Tax      decimal.Decimal `json:"tax"`      // on both, exact
+	Total    decimal.Decimal `json:"total"`
+}
+
+// Short returns what is missing: every share that gets less than was planned, spares aside.
+func (l List) Short() []Share {
+	var short []Share
+	for _, p := range l.Purchases {
+		for _, s := range p.Shares {
+			if s.Short() != (Quantity{}) && !s.Spare || !s.Enough() {
+				short = append(short, s)
+			}
+		}
+	}
+	return short
+}
+
+// Left returns all that is left over, as owned stock for the next time: pieces, and offcuts of
+// strands and rolls.
+func (l List) Left() []Lot {
+	var left []Lot
+	for _, p := range l.Purchases {
+		left = append(left, p.Left...)
+	}
+	return left
 }
 
 // List returns what to buy for needs of any items and rooms: for each item the
 // purchase that [Shop.Cheapest] returns for all its needs together, so that a
-// pack begun for one room serves the next, and what is owned is used once.
-// That never costs more than separate lists that share the shelves and what is
+// pack begun for one room serves the next, and what is owned is used once. Items that
+// a mixed box holds together, or that an owned piece serves as well as another, are one
+// purchase. A length whose type or color is left open is served by the one item that costs least.
+//
+// Where the shelves are short of an item its substitutes stand in, in their order, as needs
+// of their own. Spares of Shop.Spares are added to what is planned.
+//
+// With stores that deliver for a fee it is the least over all sets of them, with each set
+// bought at the least cost of the goods and tax; Bound allows for deliveries that a larger order
+// would make free. That never costs more than separate lists that share the shelves and what is
 // owned, as long as each Bound is equal to its Cost.
 //
 // Its errors are those of [Shop.Cheapest].
@@ -33,39 +80,304 @@ func (s Shop) List(needs []Need) (List, error) {
 	if err := c.needs(needs); err != nil {
 		return List{}, err
 	}
-	return s.list(c, needs)
+	return s.list(c, wishes(needs))
 }
 
 // list is [Shop.List] for a shop and needs that have been checked.
-func (s Shop) list(c *checker, needs []Need) (List, error) {
-	var l List
-	groups := byItem(needs)
-	for i, group := range groups {
-		c.items = int64(len(groups) - i)
-		p, err := s.cheapest(c, group)
+func (s Shop) list(c *checker, list []wish) (List, error) {
+	list = s.withSpares(list)
+	found, err := s.replaced(c, list)
+	return found.List, err
+}
+
+// A located is a list, and where the share of each wish is in it.
+type located struct {
+	List
+	at []place
+}
+
+type place struct{ purchase, share int }
+
+func (l located) share(i int) *Share { return &l.Purchases[l.at[i].purchase].Shares[l.at[i].share] }
+
+// replaced returns the list for wishes with substitutes for what is short.
+func (s Shop) replaced(c *checker, list []wish) (located, error) {
+	found, err := s.cheapestStores(c, list)
+	if err != nil {
+		return located{}, err
+	}
+	count := len(list)
+	for k := range maxInstead {
+		stands := map[int]int{} // for each wish that is short, the substitute added for it
+		for i := range count {
+			if k < len(list[i].Instead) && !list[i].spare {
+				if m := found.share(i).Short(); m != (Quantity{}) {
+					sub := list[i].Instead[k]
+					need := Need{
+						Item: sub.Item, MaxSize: sub.MaxSize, Room: list[i].Room, Quantity: sub.of(m),
+						Basis: "instead of " + m.String() + " " + list[i].Item.String() + " that the shelves are short of", Source: list[i].Source,
+					}
+					stands[i] = len(list)
+					list = append(list, wish{Need: need, for_: i})
+				}
+			}
+		}
+		if len(stands) == 0 {
+			continue
+		}
+		more, err := s.cheapestStores(c, list)
 		if err != nil {
-			return List{}, err
+			return located{}, err
+		}
+		again := false
+		for i := range count {
+			j, ok := stands[i]
+			if !ok {
+				continue
+			}
+			missing := found.share(i).Short()
+			got := list[i].Instead[k].stands(more.share(j).Gets, missing)
+			list[i].replaced = plus(list[i].replaced, got)
+			if want := list[i].Instead[k].of(got); want != list[j].Quantity {
+				list[j].Quantity, again = want, true
+			}
+		}
+		if again {
+			if more, err = s.cheapestStores(c, list); err != nil {
+				return located{}, err
+			}
+		}
+		for i := range stands {
+			more.share(i).Replaced = list[i].replaced
+		}
+		found = more
+	}
+	return found, nil
+}
+
+// of returns how much of the substitute stands for q, rounded up.
+func (s Substitute) of(q Quantity) Quantity {
+	if s.Of == (Quantity{}) {
+		return q
+	}
+	scale := func(n int64) int64 {
+		of, per := s.ratio()
+		hi, lo := bits.Mul64(uint64(n), uint64(of))
+		quo, rem := bits.Div64(hi%uint64(per), lo, uint64(per))
+		if rem > 0 {
+			quo++
+		}
+		return int64(quo)
+	}
+	n := scale(amountOf(q))
+	if s.Of.Length > 0 {
+		return Quantity{Length: units.Length(n)}
+	}
+	return Quantity{Pieces: int(min(n, maxPieces))}
+}
+
+// ratio returns how much of the substitute stands for how much of the need.
+func (s Substitute) ratio() (of, per int64) { return amountOf(s.Of), amountOf(s.For) }
+
+// amountOf returns a quantity as a number, of pieces or of nanometers.
+func amountOf(q Quantity) int64 {
+	if q.Length > 0 && q.Pieces == 0 {
+		return int64(q.Length)
+	}
+	return int64(q.Pieces)
+}
+
+// stands returns how much of missing so much of the substitute stands for, rounded down.
+func (s Substitute) stands(gets, missing Quantity) Quantity {
+	n := amountOf(gets)
+	if s.Of != (Quantity{}) {
+		of, per := s.ratio()
+		hi, lo := bits.Mul64(uint64(n), uint64(per))
+		quo, _ := bits.Div64(hi%uint64(of), lo, uint64(of))
+		n = int64(quo)
+	}
+	n = min(n, amountOf(missing))
+	switch {
+	case n == 0:
+		return Quantity{}
+	case missing.Length > 0 && missing.Pieces == 0:
+		return Quantity{Length: units.Length(n)}
+	}
+	return Quantity{Pieces: int(n), Length: missing.Length}
+}
+
+func plus(a, b Quantity) Quantity {
+	if a == (Quantity{}) {
+		return b
+	}
+	if b.Pieces == 0 && b.Length > 0 {
+		a.Length += b.Length
+	}
+	a.Pieces += b.Pieces
+	return a
+}
+
+// once returns the purchases for wishes.
+func (s Shop) once(c *checker, list []wish) (located, error) {
+	l := located{at: make([]place, len(list))}
+	groups, err := s.groups(c, list)
+	if err != nil {
+		return located{}, err
+	}
+	for i, g := range groups {
+		c.items = int64(len(groups) - i)
+		var p Purchase
+		if g.long {
+			p, err = s.lengths(c, g.lines, g.item)
+		} else {
+			p, err = s.pieces(c, g.lines)
+		}
+		if err != nil {
+			return located{}, err
+		}
+		k := 0
+		for _, line := range g.lines {
+			for _, at := range line.at {
+				l.at[at] = place{i, k}
+				k++
+			}
 		}
 		l.Purchases = append(l.Purchases, p)
-		l.Total = l.Total.Add(p.Cost)
+	}
+	for i, w := range list {
+		l.share(i).Replaced = w.replaced
 	}
 	return l, nil
 }
 
-// byItem returns needs in groups of one item, in the order in which the items come first.
-func byItem(needs []Need) [][]Need {
-	var groups [][]Need
-	index := make(map[Item]int)
-	for _, n := range needs {
-		i, ok := index[n.Item]
-		if !ok {
-			i = len(groups)
-			index[n.Item] = i
-			groups = append(groups, nil)
+// A group is lines that are bought together.
+type group struct {
+	lines []*line
+	long  bool // lengths, all of one item
+	item  Item
+}
+
+// groups puts wishes into groups, in the order in which they come first.
+func (s Shop) groups(c *checker, list []wish) ([]group, error) {
+	var groups []group
+	for _, l := range lines(list) {
+		d, err := c.demand(l.wishes)
+		if err != nil {
+			return nil, err
 		}
-		groups[i] = append(groups[i], n)
+		if d.pieces == 0 && (d.running > 0 || d.wholes != nil) {
+			item, err := s.choose(c, l, d)
+			if err != nil {
+				return nil, err
+			}
+			if k := slices.IndexFunc(groups, func(g group) bool { return g.long && g.item == item }); k >= 0 {
+				groups[k].lines = append(groups[k].lines, l)
+			} else {
+				groups = append(groups, group{lines: []*line{l}, long: true, item: item})
+			}
+			continue
+		}
+		groups = append(groups, group{lines: []*line{l}})
 	}
-	return groups
+	// Lines of pieces that one pack or one owned piece serves.
+	parent := make([]int, len(groups))
+	for i := range parent {
+		parent[i] = i
+	}
+	root := func(i int) int {
+		for parent[i] != i {
+			i = parent[i]
+		}
+		return i
+	}
+	join := func(lots []Lot) {
+		first := -1
+		for i, g := range groups {
+			if g.long || d0(g.lines[0]) {
+				continue
+			}
+			for _, h := range lots {
+				if h.Quantity.Length == 0 && h.Quantity.Pieces > 0 && g.lines[0].takes(h.Item) {
+					if first < 0 {
+						first = root(i)
+					} else if r := root(i); r != first {
+						parent[max(r, first)] = min(r, first)
+						first = min(r, first)
+					}
+					break
+				}
+			}
+		}
+	}
+	if len(groups) > 1 {
+		for _, o := range s.Offers {
+			join(o.holds())
+		}
+		for _, o := range s.Owned {
+			join([]Lot{o})
+		}
+	}
+	var out []group
+	index := map[int]int{}
+	for i, g := range groups {
+		r := root(i)
+		if k, ok := index[r]; ok {
+			out[k].lines = append(out[k].lines, g.lines...)
+			continue
+		}
+		index[r] = len(out)
+		out = append(out, g)
+	}
+	return out, nil
+}
+
+// d0 reports whether nothing of l is needed.
+func d0(l *line) bool {
+	n, _ := l.planned()
+	return n == 0
+}
+
+// choose returns the item that serves a line of lengths at the least cost, if there are
+// several that will do: first the one that leaves least missing.
+func (s Shop) choose(c *checker, l *line, d demand) (Item, error) {
+	stock, err := s.stock(c, l, d)
+	if err != nil {
+		return Item{}, err
+	}
+	var items []Item
+	add := func(i Item) {
+		if !slices.Contains(items, i) {
+			items = append(items, i)
+		}
+	}
+	for _, o := range stock.offers {
+		add(o.Item)
+	}
+	for _, o := range stock.owned {
+		add(o.Item)
+	}
+	if len(items) == 0 {
+		return l.item, nil
+	}
+	best := items[0]
+	var least measured
+	for i, item := range items {
+		if len(items) == 1 {
+			break
+		}
+		some, err := s.stockOf(c, item, l)
+		if err != nil {
+			return Item{}, err
+		}
+		m, err := c.dealt(item, l.wishes, some)
+		if err != nil {
+			return Item{}, err
+		}
+		if i == 0 || m.short < least.short || m.short == least.short && m.cost < least.cost {
+			best, least = item, m
+		}
+	}
+	return best, nil
 }
 
 // money writes d with two decimal places, or with four if it has more than two.
@@ -99,7 +411,27 @@ func (l List) text(width int) string {
 		p.text(w)
 		w.line("")
 	}
+	for _, b := range l.Bills {
+		w.row(0, b.Store, "")
+		w.row(4, "goods", money(b.Goods))
+		if b.Delivery.Sign() > 0 {
+			w.row(4, "delivery", money(b.Delivery))
+		}
+		if b.Tax.Sign() > 0 {
+			w.row(4, "tax", money(b.Tax))
+		}
+		w.row(4, "to pay", money(b.Total))
+	}
+	if l.Bills != nil {
+		w.line("")
+	}
 	w.row(0, "total", money(l.Total))
+	if !l.Bound.Equal(l.Total) && l.Bound.Sign() > 0 {
+		w.row(0, "could cost as little as", money(l.Bound))
+	}
+	if l.Least.GreaterThan(l.Total) {
+		w.row(0, "the budget is too small: the least of everything costs", money(l.Least))
+	}
 	return w.String()
 }
 
@@ -112,19 +444,28 @@ func (p Purchase) String() string {
 
 // text writes p to w.
 func (p Purchase) text(w *writer) {
-	w.row(0, "[ ] "+p.Item.String(), "")
-	for _, n := range p.Needs {
-		room := n.Room
-		if room == "" {
-			room = "needed"
+	k := 0
+	for _, item := range p.Items {
+		w.row(0, "[ ] "+item.String(), "")
+		for ; k < len(p.Shares) && p.Shares[k].Item == item; k++ {
+			p.Shares[k].text(w)
 		}
-		w.row(4, room, n.Quantity.String())
+	}
+	for ; k < len(p.Shares); k++ {
+		p.Shares[k].text(w)
 	}
 	if p.Owned != (Quantity{}) {
 		w.row(4, "owned", p.Owned.String())
 	}
 	for _, b := range p.Buys {
-		w.row(4, strconv.Itoa(b.Packs)+" x "+b.Offer.Name+" at "+money(b.Offer.Price), money(b.Cost))
+		at := " at " + money(b.Offer.Price)
+		if !b.Offer.Price.Mul(decimal.NewFromInt(int64(b.Packs))).Equal(b.Cost) {
+			at += ", less by a deal"
+		}
+		if b.Offer.Store != "" {
+			at += ", " + b.Offer.Store
+		}
+		w.row(4, strconv.Itoa(b.Packs)+" x "+b.Offer.Name+at, money(b.Cost))
 	}
 	if len(p.Buys) == 0 {
 		w.row(4, "nothing to buy", "")
@@ -132,25 +473,90 @@ func (p Purchase) text(w *writer) {
 	for _, c := range p.Cuts {
 		w.row(4, c.String(), "")
 	}
-	if p.Surplus != (Quantity{}) {
-		w.row(4, "left over", p.Surplus.String())
+	for _, l := range p.Left {
+		what := "left over"
+		if len(p.Items) > 1 || l.Item != p.Items[0] {
+			what += ", " + l.Item.String()
+		}
+		w.row(4, what, l.Quantity.one())
 	}
 	if !p.Bound.Equal(p.Cost) {
 		w.row(4, "could cost as little as", money(p.Bound))
 	}
 }
 
-// String returns a line such as "cut 2 x 10 yd roll into 6 of 4 ft 6 in, 3 ft left of each".
+// text writes s to w.
+func (s Share) text(w *writer) {
+	room := s.Room
+	if room == "" {
+		room = "needed"
+	}
+	w.row(4, room, s.as(s.Gets))
+	for _, p := range s.Parts {
+		if p.Strings > 0 {
+			w.row(6, strconv.Itoa(p.Strings)+" x "+strconv.Itoa(p.Quantity.Pieces/p.Strings)+" "+p.Item.String(), "")
+		} else if len(s.Parts) > 1 || p.Item != s.Item {
+			w.row(6, p.Item.String(), p.Quantity.String())
+		}
+	}
+	if short := s.Short(); short != (Quantity{}) && s.Enough() && !s.Spare {
+		w.row(6, short.String()+" fewer than the "+s.Quantity.String()+" planned, which will do", "")
+	} else if short != (Quantity{}) {
+		w.row(6, "not enough: "+s.as(s.Gets)+" to be had, "+short.String()+" short", "")
+	} else if !s.Enough() {
+		w.row(6, "not enough: fewer than "+strconv.Itoa(s.Assort.Types)+" types", "")
+	}
+	if s.Replaced != (Quantity{}) {
+		w.row(6, "a substitute stands for "+s.Replaced.String(), "")
+	}
+	if why := s.why(); why != "" && w.width >= pageWidth {
+		w.row(6, why, "")
+	}
+}
+
+// as returns q as text, nothing of a length as "0 ft".
+func (s Share) as(q Quantity) string {
+	if q == (Quantity{}) && s.Quantity.Length != 0 && s.Quantity.Pieces == 0 {
+		return q.Length.String()
+	}
+	return q.String()
+}
+
+// why returns the basis and the source of the need.
+func (s Share) why() string {
+	if s.Source != "" && s.Basis != "" {
+		return s.Basis + " (" + s.Source + ")"
+	}
+	return s.Basis + s.Source
+}
+
+// one returns q, one piece of a length as the length alone.
+func (q Quantity) one() string {
+	if q.Pieces == 1 && q.Length != 0 {
+		return q.Length.String()
+	}
+	return q.String()
+}
+
+// String returns a line such as "cut 2 x 10 yd roll into 6 of 4 ft 6 in for tea room, 3 ft
+// left of each", or "use 8 x 9 ft strand whole for ticket hall".
 func (c Cut) String() string {
 	name := c.Offer
 	if name == "" {
 		name = "owned " + c.Roll.String()
 	}
-	pieces := make([]string, len(c.Pieces))
-	for i, q := range c.Pieces {
-		pieces[i] = q.String()
+	name = strconv.Itoa(c.Rolls) + " x " + name
+	if len(c.Pieces) == 1 && c.Left == 0 && c.Pieces[0].Quantity.Length == c.Roll {
+		return "use " + name + " whole" + c.Pieces[0].room()
 	}
-	s := "cut " + strconv.Itoa(c.Rolls) + " x " + name + " into " + strings.Join(pieces, " + ")
+	pieces := make([]string, len(c.Pieces))
+	for i, p := range c.Pieces {
+		pieces[i] = p.Quantity.String() + p.room()
+		if p.Joined {
+			pieces[i] = p.Quantity.one() + p.room()
+		}
+	}
+	s := "cut " + name + " into " + strings.Join(pieces, " + ")
 	if c.Left > 0 {
 		s += ", " + c.Left.String() + " left"
 		if c.Rolls > 1 {
@@ -158,6 +564,14 @@ func (c Cut) String() string {
 		}
 	}
 	return s
+}
+
+// room returns " for tea room".
+func (p Piece) room() string {
+	if p.Room == "" {
+		return ""
+	}
+	return " for " + p.Room
 }
 
 // A writer lays out lines of text.
@@ -210,48 +624,98 @@ func (w *writer) row(indent int, left, right string) {
 	w.line(line + strings.Repeat(" ", max(0, w.width-length(line)-length(right))) + right)
 }
 
+// csvHeader are the columns of [List.CSV].
+var csvHeader = []string{"record", "item", "room", "quantity", "planned", "offer", "store", "price", "packs", "cost", "note"}
+
 // CSV returns the list as comma-separated values (RFC 4180, lines ended by a
-// line feed) with a header. There is one record for each kind of pack, and one
-// without a pack for an item of which nothing is to be bought. The columns are
+// line feed), with a header. The first column says what a record is:
 //
-//	item     what it is
-//	needs    each room and its share, "ticket hall 27; waiting room 14"
-//	owned    what there is of it already
-//	surplus  what will be left over
-//	offer    what the shelf calls the pack
-//	pack     what one pack holds
-//	price    of one pack, money as in List.String
-//	packs    how many to buy
-//	cost     of these packs; the column adds up to the total
+//	need      what one room gets, of how much planned, and why
+//	buy       packs of an offer; pack, price and cost
+//	cut       how strands or rolls are used, and what is left of each
+//	left      what goes back into the box
+//	delivery  of a store
+//	tax       of a store
+//	part      which things the room of the need before gets, where that is open
 //
-// The columns from item to surplus are the same in all records of an item. A
-// field that begins with one of = + - @, as a name may, has an apostrophe put
-// before it, since a spreadsheet would run it as a formula.
-func (l List) CSV() string {
-	var b strings.Builder
-	w := csv.NewWriter(&b)
-	write := func(record ...string) {
-		for i, field := range record {
-			if field != "" && strings.Contains("=+-@", field[:1]) {
-				record[i] = "'" + field
+// The column cost adds up to the total. The other columns are empty where they do not
+// apply. A cell in which a spreadsheet would find a formula, at its beginning or after
+// something that it may take for a separator, has an apostrophe put before it.
+func (l List) CSV() string { return csvHeaded(append([][]string{csvHeader}, l.Records()...)) }
+
+// Records returns the records of [List.CSV] without the header, cell by cell: for a table
+// that has one already.
+func (l List) Records() [][]string {
+	var records [][]string
+	add := func(cells ...string) {
+		for i, c := range cells {
+			cells[i] = harmless(c)
+		}
+		records = append(records, cells)
+	}
+	for _, p := range l.Purchases {
+		for _, s := range p.Shares {
+			note := s.why()
+			if short := s.Short(); short != (Quantity{}) {
+				note = strings.TrimPrefix(note+"; "+short.String()+" short", "; ")
+			}
+			add("need", s.Item.String(), s.Room, s.as(s.Gets), s.Quantity.String(), "", "", "", "", "", note)
+			for _, part := range s.Parts {
+				what := ""
+				if part.Strings > 0 {
+					what = strconv.Itoa(part.Strings) + " x " + strconv.Itoa(part.Quantity.Pieces/part.Strings)
+				}
+				add("part", part.Item.String(), s.Room, part.Quantity.String(), "", "", "", "", "", "", what)
 			}
 		}
-		w.Write(record) // a strings.Builder does not fail, so neither does w
-	}
-	write("item", "needs", "owned", "surplus", "offer", "pack", "price", "packs", "cost")
-	for _, p := range l.Purchases {
-		needs := make([]string, len(p.Needs))
-		for i, n := range p.Needs {
-			needs[i] = strings.TrimLeft(n.Room+" "+n.Quantity.String(), " ")
-		}
-		item := []string{p.Item.String(), strings.Join(needs, "; "), p.Owned.String(), p.Surplus.String()}
 		for _, b := range p.Buys {
-			write(append(item[:4:4], b.Offer.Name, b.Offer.Pack.String(), money(b.Offer.Price), strconv.Itoa(b.Packs), money(b.Cost))...)
+			holds := b.Offer.holds()
+			names := make([]string, len(holds))
+			for i, h := range holds {
+				names[i] = h.Quantity.String() + " " + h.Item.String()
+			}
+			item := holds[0].Item.String()
+			if len(holds) > 1 {
+				item = ""
+			}
+			add("buy", item, "", "", "", b.Offer.Name, b.Offer.Store, money(b.Offer.Price), strconv.Itoa(b.Packs), money(b.Cost), strings.Join(names, " + "))
 		}
-		if len(p.Buys) == 0 {
-			write(append(item[:4:4], "", "", "", "0", money(p.Cost))...)
+		for _, c := range p.Cuts {
+			add("cut", c.Item.String(), "", c.Roll.String(), "", c.Offer, "", "", strconv.Itoa(c.Rolls), "", c.String())
+		}
+		for _, o := range p.Left {
+			add("left", o.Item.String(), "", o.Quantity.String(), "", "", "", "", "", "", "")
 		}
 	}
-	w.Flush()
+	for _, b := range l.Bills {
+		if b.Delivery.Sign() > 0 {
+			add("delivery", "", "", "", "", "", b.Store, "", "", money(b.Delivery), "")
+		}
+		if b.Tax.Sign() > 0 {
+			add("tax", "", "", "", "", "", b.Store, "", "", b.Tax.String(), "")
+		}
+	}
+	return records
+}
+
+func csvHeaded(records [][]string) string {
+	var b strings.Builder
+	w := csv.NewWriter(&b)
+	w.WriteAll(records) // a strings.Builder does not fail, so neither does w
+	return b.String()
+}
+
+// harmless returns s with an apostrophe before each sign by which a spreadsheet knows a
+// formula, at the beginning of the cell or of what may be taken for one.
+func harmless(s string) string {
+	var b strings.Builder
+	begins := true
+	for _, r := range s {
+		if begins && strings.ContainsRune("=+-@", r) {
+			b.WriteByte('\'')
+		}
+		b.WriteRune(r)
+		begins = strings.ContainsRune(",;|\t\r\n", r) || begins && r == ' '
+	}
 	return b.String()
 }

@@ -8,16 +8,52 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Need is one line of what a tree or a mantel takes, with the reason for it.
-// It says nothing of packs or prices. Basis and Source are for people: they are
-// handed on as they are, whatever their length.
+// A Need is one line of what a tree or a mantel takes, with the reason for it. It says
+// nothing of packs or prices.
+//
+// A type, a color or a size that Item leaves open is served by any. With MaxSize the
+// sizes from Item.Size to MaxSize will do, both included.
 type Need struct {
-	Item     Item     `json:"item"`             // what it is
-	Room     string   `json:"room,omitempty"`   // where it goes, "ticket hall"; may be empty
-	Quantity Quantity `json:"quantity"`         // how much, or the fewest pieces if Most is more
-	Most     int      `json:"most,omitempty"`   // the most pieces that will do; 0 leaves nothing open. Only Shop.Fullest and Shop.Filled choose
-	Basis    string   `json:"basis,omitempty"`  // the formula with this job's figures, "3 for each foot of 9 ft"
-	Source   string   `json:"source,omitempty"` // where the formula comes from, "common practice"
+	Item     Item         `json:"item"`              // what it is
+	MaxSize  units.Length `json:"maxSize,omitzero"`  // the largest size that will do; 0: Item.Size alone, or any if that is 0
+	Room     string       `json:"room,omitempty"`    // where it goes, "ticket hall"; may be empty
+	Quantity Quantity     `json:"quantity"`          // how much is planned
+	Least    int          `json:"least,omitempty"`   // the fewest pieces that will do; 0: as planned
+	Most     int          `json:"most,omitempty"`    // the most pieces that will do; 0: as planned
+	Assort   Assortment   `json:"assort,omitzero"`   // how many different types, and how many of each; zero: any
+	Slack    units.Length `json:"slack,omitzero"`    // how much shorter a length may be, if that saves money
+	Instead  []Substitute `json:"instead,omitempty"` // what will do where the shelves are short, best first
+	Basis    string       `json:"basis,omitempty"`   // the formula with this job's figures, "3 for each foot of 9 ft"
+	Source   string       `json:"source,omitempty"`  // where the formula comes from, "common practice"
+}
+
+// An Assortment asks for pieces of so many different types: "3 types, 7 to 11 of each".
+type Assortment struct {
+	Types int `json:"types"` // how many different types, 1 to 100
+	Least int `json:"least"` // the fewest of each, at least 1
+	Most  int `json:"most"`  // the most of each
+}
+
+// String returns "3 types, 7 to 11 of each".
+func (a Assortment) String() string {
+	s := strconv.Itoa(a.Types) + " type"
+	if a.Types != 1 {
+		s += "s"
+	}
+	s += ", " + strconv.Itoa(a.Least)
+	if a.Most != a.Least {
+		s += " to " + strconv.Itoa(a.Most)
+	}
+	return s + " of each"
+}
+
+// A Substitute is what will do instead of an item, and at what ratio: "9 ft of garland
+// for 3 picks" is Of 9 ft For 3. If both are zero it is one for one.
+type Substitute struct {
+	Item    Item         `json:"item"`
+	MaxSize units.Length `json:"maxSize,omitzero"` // as in Need
+	Of      Quantity     `json:"of,omitzero"`      // so much of the substitute, pieces or a length
+	For     Quantity     `json:"for,omitzero"`     // stands for so much of the need
 }
 
 // A Quantity is a number of pieces, a running length that may be joined from

@@ -1,11 +1,9 @@
 package shopping_test
 
 import (
-	"errors"
 	"fmt"
 
 	"example.com/fircone/sizing/shopping"
-	"example.com/fircone/units"
 
 	"github.com/shopspring/decimal"
 )
@@ -55,14 +53,16 @@ func ExampleShop_Fullest_question() {
 	needs := []shopping.Need{choice(stars), choice(bells)}
 	list, _ := shop.Fullest(needs)
 	for _, p := range list.Purchases {
-		fmt.Println(p.Needs[0].Quantity, p.Item)
+		fmt.Println(p.Shares[0].Gets, p.Items[0])
 	}
 
 	shop.Budget = decimal.RequireFromString("20.00")
-	_, err := shop.Fullest(needs)
-	fmt.Println(errors.Is(err, units.ErrBudget), err)
+	list, _ = shop.Fullest(needs)
+	fmt.Println("for 20.00:", list.Purchases[0].Shares[0].Gets, "and", list.Purchases[1].Shares[0].Gets, "for", list.Total)
+	fmt.Println("the fewest cost", list.Least)
 	// Output:
 	// 6 ornaments, star
 	// 6 bells
-	// true shopping.Shop.Fullest: /budget "20.00": over budget: want at least 25.00 for the fewest
+	// for 20.00: 4 and 4 for 20
+	// the fewest cost 25
 }

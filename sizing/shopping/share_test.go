@@ -49,7 +49,7 @@ func TestWorkIsShared(t *testing.T) {
 // Many rooms end the search for runs, and the bound tells; where no way at all is
 // found, the error says that it ended.
 func TestUndecidedRuns(t *testing.T) {
-	shop := Shop{Overlap: map[Item]units.Length{{Kind: Garland}: 2 * units.Inch}}
+	shop := Shop{Joins: map[Item]Join{{Kind: Garland}: {Overlap: 2 * units.Inch}}}
 	for i, feet := range []int64{5, 7, 11} {
 		shop.Offers = append(shop.Offers, Offer{Item: Item{Kind: Garland}, Name: strconv.Itoa(i), Pack: Quantity{Length: units.Length(feet) * units.Foot}, Price: decimal.New(feet, 0)})
 	}

@@ -1,7 +1,9 @@
 package shopping
 
 import (
+	"bytes"
 	"cmp"
+	"encoding/json"
 	"maps"
 	"slices"
 	"strconv"
@@ -14,50 +16,161 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// A Shop is what can be bought, what is already owned, and the money there is.
-// It is also a file format: encoding/json reads and writes it as in
+// A Shop is what can be bought, what is already owned, and the rules and the money of
+// the house. It is also a file format: encoding/json reads and writes it as in
 //
 //	{
 //	  "offers": [
 //	    {"item": "picks", "name": "box of 12", "pack": 12, "price": "9.00", "shelf": 3},
-//	    {"item": "garland", "name": "6 ft strand", "pack": "6 ft", "price": "7.50"},
+//	    {"name": "mixed box", "contents": [
+//	      {"item": "crimson ornaments", "quantity": 8},
+//	      {"item": "gold ornaments", "quantity": 8}], "price": "14.00"},
+//	    {"item": "garland", "name": "6 ft strand", "pack": "6 ft", "price": "7.50",
+//	      "deals": [{"packs": 3, "price": "15.00"}]},
 //	    {"item": "ribbon", "name": "2 rolls of 5 yd", "pack": "2 of 5 yd", "price": "8.80"}
 //	  ],
 //	  "owned": [{"item": "picks", "quantity": 5}],
-//	  "overlap": {"garland": "2 in"},
+//	  "joins": {"garland": {"overlap": "2 in"}},
+//	  "spares": {"ornaments": 4},
 //	  "budget": "120.00"
 //	}
 //
 // A quantity is a number of pieces, or a text as [ParseQuantity] reads it. Prices
 // are texts or numbers, all in one currency, which is not named, and are written as
-// texts without closing zeros: "9.00" is written as "9". A price that is
-// left out is refused by the methods of Shop, since it is not known to be 0; a
+// texts without closing zeros: "9.00" is written as "9". A price that is not known is
+// left out, and refused by the methods of Shop; what is free is written as 0. A
 // shelf that is left out is not known. Other fields may be left out, and a field
 // that is not listed here is no part of the format.
 //
 // The methods check the whole Shop and change nothing in it. It holds at most
 // 5,000 offers and 5,000 owned entries.
 type Shop struct {
-	Offers  []Offer               `json:"offers,omitempty"`  // what can be bought
-	Owned   []Owned               `json:"owned,omitempty"`   // what there is already
-	Overlap map[Item]units.Length `json:"overlap,omitempty"` // by item: what each join of two strands loses; none if not named
-	Budget  decimal.Decimal       `json:"budget,omitzero"`   // for Shop.Fullest, to which zero is no money; the other methods leave it alone
+	Offers []Offer         `json:"offers,omitempty"` // what can be bought
+	Owned  []Lot           `json:"owned,omitempty"`  // what there is already
+	Joins  map[Item]Join   `json:"joins,omitempty"`  // how strands are joined; an entry for a kind, or a kind and type, holds for all of it
+	Spares ByKind[int]     `json:"spares,omitzero"`  // how many more are planned against breakage, in percent, rounded up
+	Stores []Store         `json:"stores,omitempty"` // those that deliver for a fee, or add tax
+	Budget decimal.Decimal `json:"budget,omitzero"`  // for Shop.Fullest, to which zero is no money; the other methods leave it alone
+}
+
+// A Lot is a quantity of one item: pieces, a strand or roll of one length, or several of
+// one length. A string of lights is a lot of its own, since it is not divided.
+type Lot struct {
+	Item     Item     `json:"item"`
+	Quantity Quantity `json:"quantity"`
 }
 
 // An Offer is one kind of pack that can be bought.
 type Offer struct {
-	Item  Item            `json:"item"`           // what it is, as in Need
-	Name  string          `json:"name"`           // what the shelf calls it, "box of 12"; no two offers of an item share one
-	Pack  Quantity        `json:"pack"`           // what one pack holds: pieces, one strand or roll, or several of one length
-	Price decimal.Decimal `json:"price"`          // of one pack: 0 to 1,000,000, at most four decimal places; a price left out is refused: write decimal.NewFromInt(0) for what is free
-	Shelf Shelf           `json:"shelf,omitzero"` // how many packs are left
+	Item     Item            // what it is; empty if Contents says it
+	Name     string          // what the shelf calls it, "box of 12"; no two offers of an item share one
+	Pack     Quantity        // what one pack holds: pieces, one strand or roll, or several of one length
+	Contents []Lot           // of a mixed box: pieces of several items, or several strings of lights
+	Price    decimal.Decimal // of one pack: 0 to 1,000,000, at most four decimal places; decimal.NewFromInt(0) is free, decimal.Decimal{} is not known and is refused
+	Deals    []Deal          // what several packs cost together
+	Shelf    Shelf           // how many packs are left
+	Store    string          // where; a name in Shop.Stores, or any other
 }
 
-// An Owned is something there is already: pieces, a strand or roll of one
-// length, or several of one length. An item may have several entries.
-type Owned struct {
-	Item     Item     `json:"item"`     // what it is, as in Need
-	Quantity Quantity `json:"quantity"` // how much of it
+// offerJSON is the JSON of an Offer.
+type offerJSON struct {
+	Item     *Item            `json:"item,omitempty"`
+	Name     string           `json:"name"`
+	Pack     Quantity         `json:"pack,omitzero"`
+	Contents []Lot            `json:"contents,omitempty"`
+	Price    *decimal.Decimal `json:"price,omitempty"`
+	Deals    []dealJSON       `json:"deals,omitempty"`
+	Shelf    Shelf            `json:"shelf,omitzero"`
+	Store    string           `json:"store,omitempty"`
+}
+
+// dealJSON is the JSON of a Deal.
+type dealJSON struct {
+	Packs int              `json:"packs,omitempty"`
+	From  int              `json:"from,omitempty"`
+	Price *decimal.Decimal `json:"price,omitempty"`
+}
+
+// written returns d, or nil if it is not known.
+func written(d decimal.Decimal) *decimal.Decimal {
+	if d == (decimal.Decimal{}) {
+		return nil
+	}
+	return &d
+}
+
+// read returns what d points to.
+func read(d *decimal.Decimal) decimal.Decimal {
+	if d == nil {
+		return decimal.Decimal{}
+	}
+	return *d
+}
+
+// MarshalJSON returns o as an object. A price that is not known is left out.
+func (o Offer) MarshalJSON() ([]byte, error) {
+	out := offerJSON{Name: o.Name, Pack: o.Pack, Contents: o.Contents, Price: written(o.Price), Shelf: o.Shelf, Store: o.Store}
+	if o.Item != (Item{}) {
+		out.Item = &o.Item
+	}
+	for _, d := range o.Deals {
+		out.Deals = append(out.Deals, dealJSON{d.Packs, d.From, written(d.Price)})
+	}
+	return json.Marshal(out)
+}
+
+// UnmarshalJSON reads what [Offer.MarshalJSON] writes. A field that it does not know is
+// an error, so that a slip of the pen is not passed over.
+func (o *Offer) UnmarshalJSON(data []byte) error {
+	var in offerJSON
+	d := json.NewDecoder(bytes.NewReader(data))
+	d.DisallowUnknownFields()
+	if err := d.Decode(&in); err != nil {
+		return err
+	}
+	*o = Offer{Name: in.Name, Pack: in.Pack, Contents: in.Contents, Price: read(in.Price), Shelf: in.Shelf, Store: in.Store}
+	if in.Item != nil {
+		o.Item = *in.Item
+	}
+	for _, d := range in.Deals {
+		o.Deals = append(o.Deals, Deal{d.Packs, d.From, read(d.Price)})
+	}
+	return nil
+}
+
+// holds returns what one pack holds.
+func (o Offer) holds() []Lot {
+	if len(o.Contents) > 0 {
+		return o.Contents
+	}
+	return []Lot{{o.Item, o.Pack}}
+}
+
+// A Deal is a price for several packs. Exactly one of Packs and From is set:
+//
+//	{"packs": 3, "price": "18.00"}   3 packs together for 18.00, as often as wanted
+//	{"from": 10, "price": "7.50"}    7.50 for each pack from 10 packs on, less than the price
+type Deal struct {
+	Packs int             // at least 2
+	From  int             // at least 2
+	Price decimal.Decimal // of Packs together, or of each
+}
+
+// A Join says how strands of an item are joined and cut. The zero value loses nothing
+// and joins pieces of any length.
+type Join struct {
+	Overlap  units.Length `json:"overlap,omitzero"`  // what each join of two strands loses
+	Shortest units.Length `json:"shortest,omitzero"` // the shortest piece that may be joined in
+	Uncut    bool         `json:"uncut,omitempty"`   // a strand is never cut, as pre-lit garland is not
+}
+
+// A Store is where offers are bought. Its bill is what they cost, then the delivery, then
+// the tax on both.
+type Store struct {
+	Name     string          `json:"name"`
+	Delivery decimal.Decimal `json:"delivery,omitzero"` // of an order of any size
+	FreeFrom decimal.Decimal `json:"freeFrom,omitzero"` // the cost of goods from which delivery is free; 0: it never is
+	Tax      decimal.Decimal `json:"tax,omitzero"`      // percent added at the till, 0 to 100, at most two decimal places; prices have it already if 0
 }
 
 // A Shelf says how many packs of an offer are left. The zero value is that
@@ -103,17 +216,21 @@ func (s *Shelf) UnmarshalJSON(data []byte) error {
 
 // Bounds of what the methods take. They are in the documentation of the package.
 const (
-	maxName    = 64                      // bytes in the name of an item, an offer or a room
-	maxEntries = 5_000                   // offers, owned entries, needs
-	maxPieces  = 1_000_000               // pieces of an item, in a pack, on the shelf or owned
-	maxOwned   = 1_000_000_000           // pieces of an item owned in all entries
-	maxStrand  = 1_000 * units.Meter     // one strand, roll or whole piece, and all in one pack
-	maxLength  = 1_000_000 * units.Meter // all of one need or owned entry
-	maxPrice   = 1_000_000               // of a pack, in units of money
-	maxBudget  = 1_000_000_000           // in units of money
-	maxWork    = 250_000_000             // steps of all searches of one call
-	places     = 4                       // decimal places of money, as many as any currency of ISO 4217 has
-	unit       = 10_000                  // 10^places
+	maxName     = 64                      // bytes in the name of an item, an offer or a room
+	maxEntries  = 5_000                   // offers, owned entries, needs
+	maxPieces   = 1_000_000               // pieces of an item, in a pack, on the shelf or owned
+	maxOwned    = 1_000_000_000           // pieces of an item owned in all entries
+	maxStrand   = 1_000 * units.Meter     // one strand, roll or whole piece, and all in one pack
+	maxLength   = 1_000_000 * units.Meter // all of one need or owned entry
+	maxPrice    = 1_000_000               // of a pack, in units of money
+	maxBudget   = 1_000_000_000           // in units of money
+	maxWork     = 250_000_000             // steps of all searches of one call
+	maxContents = 64                      // items in a mixed box
+	maxDeals    = 8                       // deals of an offer
+	maxStores   = 8                       // stores
+	maxInstead  = 8                       // substitutes of a need
+	places      = 4                       // decimal places of money, as many as any currency of ISO 4217 has
+	unit        = 10_000                  // 10^places
 )
 
 // A checker makes the errors of one method, and keeps count of the work it does.
@@ -143,34 +260,14 @@ func (c *checker) shop(s Shop) error {
 	}
 	seen := make(map[label]bool, len(s.Offers))
 	for i, o := range s.Offers {
-		if err := c.name(at("offers", i, "name"), o.Name); err != nil {
+		if err := c.offer(s, i, o); err != nil {
 			return err
 		}
-		if err := o.Item.check(c.method, at("offers", i, "item")); err != nil {
-			return err
+		l := label{o.holds()[0].Item, o.Name}
+		if seen[l] {
+			return c.fail(units.ErrDuplicate, at("offers", i, "name"), o.Name, "one offer of that name for "+strconv.Quote(l.item.String()))
 		}
-		if seen[label{o.Item, o.Name}] {
-			return c.fail(units.ErrDuplicate, at("offers", i, "name"), o.Name, "one offer of that name for "+strconv.Quote(o.Item.String()))
-		}
-		seen[label{o.Item, o.Name}] = true
-		if err := c.quantity(at("offers", i, "pack"), o.Pack, maxStrand); err != nil {
-			return err
-		}
-		if o.Pack == (Quantity{}) {
-			return c.fail(units.ErrRange, at("offers", i, "pack"), o.Pack.String(), "at least 1 piece or a length")
-		}
-		if o.Pack.Length > 0 && o.Pack.Length <= s.Overlap[o.Item] {
-			return c.fail(units.ErrRange, at("offers", i, "pack"), o.Pack.String(), "strands longer than the overlap of "+s.Overlap[o.Item].String())
-		}
-		if o.Price == (decimal.Decimal{}) {
-			return c.fail(units.ErrRange, at("offers", i, "price"), "none", "a price, written out even if it is 0")
-		}
-		if _, err := c.money(at("offers", i, "price"), o.Price, maxPrice); err != nil {
-			return err
-		}
-		if !o.Shelf.Known && o.Shelf.Packs != 0 || o.Shelf.Packs < 0 || o.Shelf.Packs > 999_999_999 {
-			return c.fail(units.ErrRange, at("offers", i, "shelf"), strconv.Itoa(o.Shelf.Packs), "0 to 999999999, or 0 if it is not known")
-		}
+		seen[l] = true
 	}
 	for i, o := range s.Owned {
 		if err := o.Item.check(c.method, at("owned", i, "item")); err != nil {
@@ -180,16 +277,135 @@ func (c *checker) shop(s Shop) error {
 			return err
 		}
 	}
-	for _, item := range slices.SortedFunc(maps.Keys(s.Overlap), func(a, b Item) int { return cmp.Compare(a.String(), b.String()) }) {
-		field := "/overlap/" + pointerToken(item.String())
+	for _, item := range slices.SortedFunc(maps.Keys(s.Joins), func(a, b Item) int { return cmp.Compare(a.String(), b.String()) }) {
+		field := "/joins/" + pointerToken(item.String())
 		if err := item.check(c.method, field); err != nil {
 			return err
 		}
-		if l := s.Overlap[item]; l < 0 || l > maxStrand {
-			return c.fail(units.ErrRange, field, l.String(), "0 to "+maxStrand.String())
+		j := s.Joins[item]
+		if j.Overlap < 0 || j.Overlap > maxStrand {
+			return c.fail(units.ErrRange, field+"/overlap", j.Overlap.String(), "0 to "+maxStrand.String())
+		}
+		if j.Shortest < 0 || j.Shortest > maxStrand {
+			return c.fail(units.ErrRange, field+"/shortest", j.Shortest.String(), "0 to "+maxStrand.String())
+		}
+	}
+	for k := Kind(1); k < numKinds; k++ {
+		if n := s.Spares[k]; n < 0 || n > 100 {
+			return c.fail(units.ErrRange, "/spares/"+pointerToken(k.String()), strconv.Itoa(n), "0 to 100 percent")
+		}
+	}
+	return c.stores(s.Stores)
+}
+
+// offer checks one offer.
+func (c *checker) offer(s Shop, i int, o Offer) error {
+	if err := c.name(at("offers", i, "name"), o.Name); err != nil {
+		return err
+	}
+	if !plain(o.Store) {
+		return c.fail(units.ErrSyntax, at("offers", i, "store"), o.Store, "at most "+strconv.Itoa(maxName)+" bytes of text in one line")
+	}
+	if len(o.Contents) == 0 {
+		if err := o.Item.check(c.method, at("offers", i, "item")); err != nil {
+			return err
+		}
+		if err := c.quantity(at("offers", i, "pack"), o.Pack, maxStrand); err != nil {
+			return err
+		}
+		if o.Pack == (Quantity{}) {
+			return c.fail(units.ErrRange, at("offers", i, "pack"), o.Pack.String(), "at least 1 piece or a length")
+		}
+		if over := s.join(o.Item).Overlap; o.Pack.Length > 0 && o.Pack.Length <= over {
+			return c.fail(units.ErrRange, at("offers", i, "pack"), o.Pack.String(), "strands longer than the overlap of "+over.String())
+		}
+	} else {
+		if o.Item != (Item{}) || o.Pack != (Quantity{}) {
+			return c.fail(units.ErrFit, at("offers", i, "contents"), strconv.Itoa(len(o.Contents))+" items", "either contents, or an item and a pack")
+		}
+		if len(o.Contents) > maxContents {
+			return c.fail(units.ErrRange, at("offers", i, "contents"), strconv.Itoa(len(o.Contents)), "at most "+strconv.Itoa(maxContents)+" items")
+		}
+		pieces := 0
+		for k, l := range o.Contents {
+			field := at("offers", i, "contents/"+strconv.Itoa(k)+"/")
+			if err := l.Item.check(c.method, field+"item"); err != nil {
+				return err
+			}
+			if l.Quantity.Length != 0 {
+				return c.fail(units.ErrFit, field+"quantity", l.Quantity.String(), "pieces: strands and rolls are offered by themselves")
+			}
+			if pieces += l.Quantity.Pieces; l.Quantity.Pieces < 1 || l.Quantity.Pieces > maxPieces || pieces > maxPieces {
+				return c.fail(units.ErrRange, field+"quantity", l.Quantity.String(), "1 to "+strconv.Itoa(maxPieces)+" pieces, and no more in all")
+			}
+		}
+	}
+	if o.Price == (decimal.Decimal{}) {
+		return c.fail(units.ErrRange, at("offers", i, "price"), "none", "a price, written out even if it is 0")
+	}
+	each, err := c.money(at("offers", i, "price"), o.Price, maxPrice)
+	if err != nil {
+		return err
+	}
+	if !o.Shelf.Known && o.Shelf.Packs != 0 || o.Shelf.Packs < 0 || o.Shelf.Packs > 999_999_999 {
+		return c.fail(units.ErrRange, at("offers", i, "shelf"), strconv.Itoa(o.Shelf.Packs), "0 to 999999999, or 0 if it is not known")
+	}
+	if len(o.Deals) > maxDeals {
+		return c.fail(units.ErrRange, at("offers", i, "deals"), strconv.Itoa(len(o.Deals)), "at most "+strconv.Itoa(maxDeals)+" of them")
+	}
+	for k, d := range o.Deals {
+		field := at("offers", i, "deals/"+strconv.Itoa(k)+"/")
+		cost, err := c.money(field+"price", d.Price, maxPrice)
+		switch {
+		case err != nil:
+			return err
+		case d.Price == (decimal.Decimal{}):
+			return c.fail(units.ErrRange, field+"price", "none", "a price, written out even if it is 0")
+		case d.From == 0 && (d.Packs < 2 || d.Packs > 1000):
+			return c.fail(units.ErrRange, field+"packs", strconv.Itoa(d.Packs), "2 to 1000, or 0 with from")
+		case d.From != 0 && (d.Packs != 0 || d.From < 2 || d.From > 1000):
+			return c.fail(units.ErrRange, field+"from", strconv.Itoa(d.From), "2 to 1000, or 0 with packs")
+		case d.From != 0 && cost >= each:
+			return c.fail(units.ErrRange, field+"price", d.Price.String(), "less than the price of "+o.Price.String())
 		}
 	}
 	return nil
+}
+
+// stores checks the stores.
+func (c *checker) stores(stores []Store) error {
+	if len(stores) > maxStores {
+		return c.fail(units.ErrRange, "/stores", strconv.Itoa(len(stores)), "at most "+strconv.Itoa(maxStores)+" of them")
+	}
+	for i, s := range stores {
+		if err := c.name(at("stores", i, "name"), s.Name); err != nil {
+			return err
+		}
+		if slices.ContainsFunc(stores[:i], func(o Store) bool { return o.Name == s.Name }) {
+			return c.fail(units.ErrDuplicate, at("stores", i, "name"), s.Name, "one store of that name")
+		}
+		if _, err := c.money(at("stores", i, "delivery"), s.Delivery, maxPrice); err != nil {
+			return err
+		}
+		if _, err := c.money(at("stores", i, "freeFrom"), s.FreeFrom, maxBudget); err != nil {
+			return err
+		}
+		if _, err := c.money(at("stores", i, "tax"), s.Tax, 100); err != nil || !s.Tax.Equal(s.Tax.Truncate(2)) {
+			return c.fail(units.ErrRange, at("stores", i, "tax"), s.Tax.String(), "0 to 100 percent with at most 2 decimal places")
+		}
+	}
+	return nil
+}
+
+// join returns how strands of item are joined: by the entry for the item, or for its
+// kind and type, or for its kind.
+func (s Shop) join(item Item) Join {
+	for _, i := range []Item{item, {Kind: item.Kind, Type: item.Type}, {Kind: item.Kind}} {
+		if j, ok := s.Joins[i]; ok {
+			return j
+		}
+	}
+	return Join{}
 }
 
 // at returns the JSON Pointer to a field of an entry of a list.

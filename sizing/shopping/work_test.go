@@ -16,7 +16,7 @@ import (
 
 // someRuns returns a shop of strands that overlap, and needs for several runs.
 func someRuns(r *rand.Rand) (Shop, []Need) {
-	s := Shop{Overlap: map[Item]units.Length{{Kind: Garland}: units.Length(r.IntN(5)) * units.Inch}}
+	s := Shop{Joins: map[Item]Join{{Kind: Garland}: {Overlap: units.Length(r.IntN(5)) * units.Inch}}}
 	way := r.IntN(3)
 	for i := range 1 + r.IntN(3) {
 		inches := 6 + r.Int64N(30)
@@ -35,7 +35,7 @@ func someRuns(r *rand.Rand) (Shop, []Need) {
 		s.Offers = append(s.Offers, o)
 	}
 	for range r.IntN(3) {
-		s.Owned = append(s.Owned, Owned{Item: Item{Kind: Garland}, Quantity: Quantity{Pieces: r.IntN(3), Length: units.Length(1+r.IntN(20)) * units.Inch}})
+		s.Owned = append(s.Owned, Lot{Item: Item{Kind: Garland}, Quantity: Quantity{Pieces: r.IntN(3), Length: units.Length(1+r.IntN(20)) * units.Inch}})
 	}
 	var needs []Need
 	for range 1 + r.IntN(4) {
@@ -97,7 +97,7 @@ func TestPiecesAndLengthWork(t *testing.T) {
 	c := tally.New()
 	for range 80 {
 		s, needs := someRuns(r)
-		s.Overlap[Item{Kind: Garland}] *= units.Length(r.IntN(2))
+		s.Joins[Item{Kind: Garland}] = Join{Overlap: s.Joins[Item{Kind: Garland}].Overlap * units.Length(r.IntN(2))}
 		if r.IntN(4) == 0 {
 			needs = nil
 		}
@@ -144,7 +144,7 @@ func TestListWork(t *testing.T) {
 		}
 		for _, work := range []int64{maxWork, 9000, 3000, 1000} {
 			check := &checker{method: "Shop.List", work: work, items: 1}
-			l, err := all.list(check, needs)
+			l, err := all.list(check, wishes(needs))
 			c.Add(work-check.work, price(l.Total), tally.Bit(errors.Is(err, units.ErrLimit)))
 			for _, p := range l.Purchases {
 				c.Add(0, price(p.Cost), price(p.Bound))
@@ -163,15 +163,24 @@ func TestFullestWork(t *testing.T) {
 		for range 1 + r.IntN(6) {
 			choice := Need{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: r.IntN(6)}}
 			choice.Most = choice.Quantity.Pieces + 1 + r.IntN(9)
-			s := Shop{Owned: []Owned{{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: r.IntN(5)}}}}
+			s := Shop{Owned: []Lot{{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: r.IntN(5)}}}}
 			for i, p := range somePacks(r, 1+r.IntN(3), 4) {
 				s.Offers = append(s.Offers, Offer{Item: Item{Kind: Ornament}, Name: strconv.Itoa(i), Pack: Quantity{Pieces: int(p.Size)}, Price: decimal.NewFromInt(p.Cost)})
 			}
 			check := newChecker("Shop.Fullest")
-			steps, least, err := s.steps(check, choice)
+			o, err := s.filling(check, []Need{choice})
 			if err != nil {
 				t.Fatal(err)
 			}
+			groups, err := s.groups(check, o.all)
+			if err != nil {
+				t.Fatal(err)
+			}
+			steps, _, err := o.steps(check, groups[0], []int{0}, o.least(), []int64{o.lines[0].most})
+			if err != nil {
+				t.Fatal(err)
+			}
+			least := steps[0].cost
 			c.Add(maxWork-check.work, least)
 			f.items = append(f.items, steps)
 			f.budget += least + unit*r.Int64N(6)

@@ -101,7 +101,7 @@ func refusal(err error) string {
 		err  error
 		word string
 	}{
-		{units.ErrRange, "range"}, {units.ErrFit, "fit"}, {units.ErrShort, "short"}, {units.ErrBudget, "budget"}, {units.ErrLimit, "limit"},
+		{units.ErrRange, "range"}, {units.ErrFit, "fit"}, {errShort, "short"}, {errBudget, "budget"}, {units.ErrLimit, "limit"},
 	} {
 		if errors.Is(err, s.err) {
 			return s.word

@@ -1,7 +1,9 @@
 package golden
 
 import (
+	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/shopspring/decimal"
@@ -60,16 +62,16 @@ func (w wish) String() string {
 
 // shop returns the shelves for all the wishes together, and their needs.
 func shop(wishes ...wish) (s shopping.Shop, needs []shopping.Need) {
-	s.Overlap = map[shopping.Item]units.Length{}
+	s.Joins = map[shopping.Item]shopping.Join{}
 	for i, w := range wishes {
 		for k, q := range w.needs {
 			needs = append(needs, shopping.Need{Item: item(i), Room: fmt.Sprintf("room %d", k+1), Quantity: q})
 		}
 		for _, q := range w.owned {
-			s.Owned = append(s.Owned, shopping.Owned{Item: item(i), Quantity: q})
+			s.Owned = append(s.Owned, shopping.Lot{Item: item(i), Quantity: q})
 		}
 		if w.overlap > 0 {
-			s.Overlap[item(i)] = w.overlap
+			s.Joins[item(i)] = shopping.Join{Overlap: w.overlap}
 		}
 		for k, o := range w.packs {
 			offer := shopping.Offer{Item: item(i), Name: fmt.Sprintf("pack %d", k+1), Pack: o.holds, Price: decimal.RequireFromString(o.price)}
@@ -91,20 +93,66 @@ func bought(w wish, x shopping.Purchase) string {
 		counts[k-1] = b.Packs
 	}
 	s := fmt.Sprintf("buy %s, cost %s, at least %s, over %s", count(counts), dec(x.Cost), dec(x.Bound), held(x.Surplus))
-	for _, c := range x.Cuts {
+	for _, c := range wholes(x.Cuts) {
 		pieces := make([]string, 0, len(c.Pieces))
 		for _, q := range c.Pieces {
-			pieces = append(pieces, held(q))
+			pieces = append(pieces, held(q.Quantity))
 		}
 		s += fmt.Sprintf(", cut %d x %s into %s, %s left", c.Rolls, nm(c.Roll), strings.Join(pieces, " and "), nm(c.Left))
 	}
 	return s
 }
 
+// wholes returns the cuts of whole pieces whoever gets them, and equal ones together.
+func wholes(cuts []shopping.Cut) (all []shopping.Cut) {
+	for _, c := range cuts {
+		var pieces []shopping.Piece
+		for _, q := range c.Pieces {
+			k := len(pieces) - 1
+			switch {
+			case q.Joined:
+			case k >= 0 && pieces[k].Quantity.Length == q.Quantity.Length:
+				pieces[k].Quantity.Pieces += q.Quantity.Pieces
+			default:
+				pieces = append(pieces, shopping.Piece{Quantity: q.Quantity})
+			}
+		}
+		if pieces == nil {
+			continue
+		}
+		c.Pieces = pieces
+		if k := len(all) - 1; k >= 0 && all[k].Offer == c.Offer && all[k].Roll == c.Roll && all[k].Left == c.Left && slices.Equal(all[k].Pieces, pieces) {
+			all[k].Rolls += c.Rolls
+			continue
+		}
+		all = append(all, c)
+	}
+	return all
+}
+
+// errShort and errBudget are for what is a result: the lines have one word for it.
+var errShort, errBudget = errors.New("short"), errors.New("budget")
+
+// lacking returns err, or why the list does not serve all needs.
+func lacking(l shopping.List, err error) (shopping.List, error) {
+	switch {
+	case err != nil:
+		return l, err
+	case l.Least.GreaterThan(l.Total):
+		return l, errBudget
+	case l.Short() != nil:
+		return l, errShort
+	}
+	return l, nil
+}
+
 // cheapest adds the purchase for one item.
 func cheapest(p *page, kind string, w wish) {
 	s, needs := shop(w)
 	x, err := s.Cheapest(needs...)
+	if _, short := lacking(shopping.List{Purchases: []shopping.Purchase{x}}, err); short != nil {
+		err = short
+	}
 	p.add("%s: %s = %s", kind, w, or(func(x shopping.Purchase) string { return bought(w, x) })(x, err))
 }
 
@@ -114,8 +162,8 @@ func listed(wishes []wish) func(shopping.List) string {
 		texts := make([]string, 0, len(wishes))
 		for i, x := range l.Purchases {
 			total := shopping.Quantity{}
-			for _, n := range x.Needs {
-				total.Pieces += n.Quantity.Pieces
+			for _, n := range x.Shares {
+				total.Pieces += n.Gets.Pieces
 			}
 			texts = append(texts, fmt.Sprintf("for %d %s", total.Pieces, bought(wishes[i], x)))
 		}
@@ -225,7 +273,7 @@ func shoppingPage(p *page) {
 			texts[i] = wishes[i].String()
 		}
 		s, needs := shop(wishes...)
-		p.add("list %s = %s", strings.Join(texts, "; "), or(listed(wishes))(s.List(needs)))
+		p.add("list %s = %s", strings.Join(texts, "; "), or(listed(wishes))(lacking(s.List(needs))))
 	}
 	for i := range 80 { // as full as the money allows
 		wishes := make([]wish, 1+d.upTo(3))
@@ -242,11 +290,11 @@ func shoppingPage(p *page) {
 		}
 		if i%2 == 0 {
 			s.Budget = decimal.RequireFromString(cents(1000 + 100*d.upTo(80)))
-			p.add("fullest for %s: %s = %s", dec(s.Budget), strings.Join(texts, "; "), or(listed(wishes))(s.Fullest(needs)))
+			p.add("fullest for %s: %s = %s", dec(s.Budget), strings.Join(texts, "; "), or(listed(wishes))(lacking(s.Fullest(needs))))
 			continue
 		}
 		percent := d.upTo(101)
-		p.add("filled to %d: %s = %s", percent, strings.Join(texts, "; "), or(listed(wishes))(s.Filled(needs, percent)))
+		p.add("filled to %d: %s = %s", percent, strings.Join(texts, "; "), or(listed(wishes))(lacking(s.Filled(needs, percent))))
 	}
 	for _, text := range []string{"27", "81 ft", "4 of 54 in", "4 of 4 ft 6 in", "0", "1 of 1 nm", "", "27 pieces", "-4", "1e3", "2 x 9 ft", "3 of", "of 3 ft", "7'6\""} {
 		q, err := shopping.ParseQuantity(text)

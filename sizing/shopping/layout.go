@@ -1,0 +1,341 @@
+package shopping
+
+import (
+	"cmp"
+	"slices"
+
+	"example.com/fircone/internal/cutting"
+	"example.com/fircone/units"
+)
+
+// A layout is strands and rolls being cut, the pieces of each room from the shortest that
+// will do, so that the longest remain.
+type layout struct {
+	item  Item
+	join  Join
+	bars  []bar // by rising length; of equal length, in the order of the stock
+	cuts  []placed
+	begun *bar // a strand that the last run was cut from
+}
+
+// A bar is a number of strands or rolls, all cut in one way so far.
+type bar struct {
+	from   int // in the order of the stock: owned first
+	order  int // of those from there, in the order of the patterns
+	offer  string
+	roll   units.Length
+	left   units.Length
+	n      int64
+	pieces []Piece
+}
+
+// A placed is a cut and where its roll is in the order of the stock.
+type placed struct {
+	Cut
+	from, order int
+}
+
+// layout lays the whole pieces out as the patterns say.
+func (c *checker) layout(item Item, list []wish, d demand, stock itemStock, counts []int64, patterns []cutting.Pattern) *layout {
+	y := &layout{item: item, join: stock.join}
+	rolls := stock.rolls()
+	there := make([]int64, len(rolls))
+	name := func(i int) string {
+		if k := i - len(stock.owned); k >= 0 {
+			return stock.offers[k].Name
+		}
+		return ""
+	}
+	for i, r := range rolls {
+		if there[i] = r.Limit; !r.Owned {
+			there[i] = r.Strands * counts[i-len(stock.owned)]
+		}
+	}
+	// Who still gets pieces of each length, in the order of the wishes.
+	left := make([]int, len(list))
+	for i, w := range list {
+		if w.Quantity.Length > 0 {
+			left[i] = w.Quantity.Pieces
+		}
+	}
+	pick := func(l units.Length, n int64, rolls int64) (pieces []Piece, many int64) {
+		for i := range list {
+			if list[i].Quantity.Length != l || left[i] == 0 {
+				continue
+			}
+			if len(pieces) == 0 && int64(left[i]) >= n {
+				return []Piece{{Room: list[i].Room, Quantity: Quantity{Pieces: int(n), Length: l}}}, min(rolls, int64(left[i])/n)
+			}
+			k := min(int64(left[i]), n)
+			pieces = append(pieces, Piece{Room: list[i].Room, Quantity: Quantity{Pieces: int(k), Length: l}})
+			if n -= k; n == 0 {
+				return pieces, 1
+			}
+		}
+		return pieces, 1
+	}
+	take := func(pieces []Piece, many int64) {
+		for _, p := range pieces {
+			n := p.Quantity.Pieces * int(many)
+			for i := range list {
+				if list[i].Quantity.Length == p.Quantity.Length && list[i].Room == p.Room && n > 0 {
+					k := min(n, left[i])
+					left[i] -= k
+					n -= k
+				}
+			}
+		}
+	}
+	patterns = slices.Clone(patterns)
+	slices.SortStableFunc(patterns, func(a, b cutting.Pattern) int {
+		if a.Roll != b.Roll {
+			return a.Roll - b.Roll
+		}
+		return slices.Compare(b.Take, a.Take)
+	})
+	for _, p := range patterns {
+		for rolls := p.Rolls; rolls > 0; {
+			many := rolls
+			var all []Piece
+			rest := units.Length(0)
+			for k, n := range p.Take {
+				if n == 0 {
+					continue
+				}
+				pieces, m := pick(d.wholes[k].Length, n, rolls)
+				all, many = append(all, pieces...), min(many, m)
+				rest += units.Length(n) * d.wholes[k].Length
+			}
+			many = max(1, many)
+			take(all, many)
+			roll := units.Length(y.length(stock, p.Roll))
+			y.bars = append(y.bars, bar{from: p.Roll, order: len(y.bars), offer: name(p.Roll), roll: roll, left: roll - rest, n: many, pieces: all})
+			there[p.Roll] -= many
+			rolls -= many
+		}
+	}
+	for i, n := range there {
+		if n > 0 {
+			l := y.length(stock, i)
+			y.bars = append(y.bars, bar{from: i, order: len(y.bars), offer: name(i), roll: l, left: l, n: n})
+		}
+	}
+	slices.SortStableFunc(y.bars, func(a, b bar) int { return cmp.Compare(a.left, b.left) })
+	return y
+}
+
+// length returns the length of the i-th roll of the stock.
+func (y *layout) length(stock itemStock, i int) units.Length {
+	if k := i - len(stock.owned); k >= 0 {
+		return stock.offers[k].pack.Length
+	}
+	return stock.owned[i].Quantity.Length
+}
+
+// runs lays out the running lengths among the wishes, and returns what each gets.
+func (y *layout) runs(c *checker, list []wish) []units.Length {
+	gets := make([]units.Length, len(list))
+	var lengths []units.Length
+	var at []int
+	for i, w := range list {
+		if w.Quantity.Pieces == 0 && w.Quantity.Length > 0 {
+			lengths, at = append(lengths, w.Quantity.Length), append(at, i)
+		}
+	}
+	all := y.bars
+	for _, g := range y.groups(c, lengths) {
+		y.bars = g.bars
+		slices.SortFunc(g.runs, func(a, b run) int { return a.at - b.at })
+		for _, r := range g.runs {
+			i := at[r.at]
+			gets[i] = y.run(list[i].Room, r.length)
+		}
+		y.put()
+		if g.of == nil {
+			all = y.bars
+			continue
+		}
+		for k, b := range y.bars { // what is not used goes back
+			all[g.of[k]].n += b.n
+		}
+	}
+	y.bars = all
+	return gets
+}
+
+// A cluster is runs that are hung from strands of their own.
+type cluster struct {
+	runs []run
+	bars []bar
+	of   []int // which of all bars they are; nil if they are all
+}
+
+// groups puts runs together that share strands, if that saves joins.
+func (y *layout) groups(c *checker, lengths []units.Length) []cluster {
+	runs := make([]run, len(lengths))
+	for i, l := range lengths {
+		runs[i] = run{i, l}
+	}
+	one := []cluster{{runs: runs, bars: y.bars}}
+	if len(lengths) < 2 || y.join.Overlap == 0 || y.join.Shortest > 0 || y.join.Uncut {
+		return one
+	}
+	work := min(c.work, 2_000_000)
+	began := work
+	p := &parting{overlap: y.join.Overlap, runs: falling(lengths), work: &work}
+	for i, b := range y.bars {
+		if b.left > y.join.Overlap && b.n > 0 {
+			p.strands = append(p.strands, strand{n: b.n, length: b.left - y.join.Overlap, bar: i})
+		}
+	}
+	slices.SortStableFunc(p.strands, func(a, b strand) int { return cmp.Compare(b.length, a.length) })
+	g := p.groups()
+	c.work -= began - work
+	if g < 2 {
+		return one
+	}
+	var clusters []cluster
+	for _, part := range p.parts {
+		cl := cluster{runs: slices.Clone(part.runs), of: []int{}}
+		for k := len(p.strands) - 1; k >= 0; k-- { // by rising length
+			if n := part.takes[k]; n > 0 {
+				b := y.bars[p.strands[k].bar]
+				b.n = n
+				cl.bars, cl.of = append(cl.bars, b), append(cl.of, p.strands[k].bar)
+				y.bars[p.strands[k].bar].n -= n
+			}
+		}
+		clusters = append(clusters, cl)
+	}
+	return clusters
+}
+
+// put lays the strand that was begun aside, for its offcut.
+func (y *layout) put() {
+	if b := y.begun; b != nil {
+		y.cuts = append(y.cuts, y.cut(b, 1, b.left))
+		y.begun = nil
+	}
+}
+
+// cut returns n of b as a cut.
+func (y *layout) cut(b *bar, n int64, left units.Length) placed {
+	return placed{Cut{Item: y.item, Offer: b.offer, Roll: b.roll, Rolls: int(n), Pieces: b.pieces, Left: left}, b.from, b.order}
+}
+
+// run joins strands for one run, and returns how long it comes to, at most need.
+func (y *layout) run(room string, need units.Length) units.Length {
+	over, shortest := y.join.Overlap, y.join.Shortest
+	got := units.Length(0)
+	for got < need {
+		lost := over // by the join to what there is
+		if got == 0 {
+			lost = 0
+		}
+		want := max(need-got+lost, shortest)
+		if b := y.begun; b != nil {
+			if (b.left > over || b.left >= want) && b.left > lost && b.left >= shortest {
+				l := min(b.left, want)
+				b.pieces = append(slices.Clip(b.pieces), piece(room, l))
+				b.left -= l
+				got += l - lost
+				if b.left == 0 {
+					y.put()
+				}
+				continue
+			}
+			y.put()
+		}
+		usable := func(b bar) bool { return b.n > 0 && b.left > over && b.left >= shortest }
+		at := slices.IndexFunc(y.bars, func(b bar) bool { return usable(b) && b.left >= want })
+		many := int64(1)
+		if at < 0 {
+			if at = slices.IndexFunc(y.bars, usable); at < 0 {
+				break
+			}
+			// As many of them as it takes for the rest to come from one of the longest, or all.
+			b := y.bars[at]
+			if longest := y.longest(); b.left < longest && got > 0 {
+				many = min(b.n, int64(max(1, (want-longest+b.left-over-1)/(b.left-over))))
+			} else if got > 0 {
+				many = min(b.n, int64(max(1, (want-over-1)/(b.left-over))))
+			}
+		}
+		b := &y.bars[at]
+		b.n -= many
+		one := *b
+		one.n = 1
+		one.pieces = slices.Clone(b.pieces)
+		if many > 1 || one.left <= want || y.join.Uncut {
+			one.pieces = append(one.pieces, piece(room, one.left))
+			y.cuts = append(y.cuts, y.cut(&one, many, 0))
+			got += units.Length(many) * (one.left - lost)
+			continue
+		}
+		y.begun = &one
+	}
+	return min(got, need)
+}
+
+func piece(room string, l units.Length) Piece {
+	return Piece{Room: room, Quantity: Quantity{Pieces: 1, Length: l}, Joined: true}
+}
+
+// longest returns the length of the longest strand there is.
+func (y *layout) longest() units.Length {
+	most := units.Length(0)
+	for _, b := range y.bars {
+		if b.n > 0 {
+			most = max(most, b.left)
+		}
+	}
+	return most
+}
+
+// finish returns all cuts, in the order of the stock and equal ones together, and what is left.
+func (y *layout) finish() ([]Cut, []Lot) {
+	var left []Lot
+	keep := func(l units.Length, n int64) {
+		if n == 0 || l == 0 {
+			return
+		}
+		if k := len(left) - 1; k >= 0 && left[k].Quantity.Length == l {
+			left[k].Quantity.Pieces += int(n)
+			return
+		}
+		left = append(left, Lot{y.item, Quantity{Pieces: int(n), Length: l}})
+	}
+	for i := range y.bars {
+		b := &y.bars[i]
+		if b.n > 0 && b.pieces != nil {
+			y.cuts = append(y.cuts, y.cut(b, b.n, b.left))
+			b.n = 0
+		}
+	}
+	slices.SortStableFunc(y.cuts, func(a, b placed) int { return cmp.Or(a.from-b.from, a.order-b.order) })
+	var cuts []Cut
+	last := -1
+	for _, p := range y.cuts {
+		if k := len(cuts) - 1; k >= 0 && last == p.from && cuts[k].Left == p.Left && slices.Equal(cuts[k].Pieces, p.Pieces) {
+			cuts[k].Rolls += p.Rolls
+			continue
+		}
+		cuts, last = append(cuts, p.Cut), p.from
+	}
+	type stretch struct {
+		l units.Length
+		n int64
+	}
+	var all []stretch
+	for _, b := range y.bars {
+		all = append(all, stretch{b.left, b.n})
+	}
+	for _, c := range cuts {
+		all = append(all, stretch{c.Left, int64(c.Rolls)})
+	}
+	slices.SortStableFunc(all, func(a, b stretch) int { return cmp.Compare(b.l, a.l) })
+	for _, s := range all {
+		keep(s.l, s.n)
+	}
+	return cuts, left
+}

@@ -1,0 +1,796 @@
+package shopping
+
+import (
+	"slices"
+	"strconv"
+
+	"example.com/fircone/internal/cover"
+	"example.com/fircone/internal/intprog"
+	"example.com/fircone/internal/supply"
+	"example.com/fircone/units"
+)
+
+// pieces returns the purchase for lines of pieces that are bought together.
+func (s Shop) pieces(c *checker, group []*line) (Purchase, error) {
+	p := Purchase{Cost: amount(0)}
+	for _, l := range group {
+		p.Items = append(p.Items, l.item)
+		for _, w := range l.wishes {
+			p.Shares = append(p.Shares, Share{Need: w.Need, Spare: w.spare})
+		}
+	}
+	l := group[0]
+	d, err := c.demand(l.wishes)
+	if err != nil {
+		return Purchase{}, err
+	}
+	stock, err := s.stock(c, l, d)
+	if err != nil {
+		return Purchase{}, err
+	}
+	if len(group) > 1 || l.assort != (Assortment{}) || stock.coupled(l) {
+		return p, s.together(c, &p, group)
+	}
+	return p, s.alone(c, &p, l, d.pieces, stock)
+}
+
+// coupled reports whether the packs of one line cannot be bought by their size alone: since
+// what several cost is not a price by the pack, or strings of lights are not divided.
+func (stock itemStock) coupled(l *line) bool {
+	for _, o := range stock.offers {
+		for _, d := range o.Deals {
+			if d.From > 0 || o.Shelf.Known {
+				return true
+			}
+		}
+	}
+	return l.item.Kind.whole()
+}
+
+// packs returns how many pieces are owned, and the offers, and after them their bundles, as
+// packs of pieces.
+func (stock itemStock) packs() (owned int64, packs []cover.Pack) {
+	for _, q := range stock.owned {
+		owned += int64(q.Quantity.Pieces)
+	}
+	for _, o := range stock.offers {
+		n := int64(o.pack.Pieces)
+		packs = append(packs, cover.Pack{Size: n, Bulk: n, Cost: price(o.Price), Limit: o.Shelf.limit()})
+	}
+	for _, o := range stock.offers {
+		for _, d := range o.Deals {
+			n := int64(o.pack.Pieces) * int64(d.Packs)
+			packs = append(packs, cover.Pack{Size: n, Bulk: n, Cost: price(d.Price), Limit: 1 << 50})
+		}
+	}
+	return owned, packs
+}
+
+// counted returns how many packs of each offer counts of packs and bundles are.
+func (stock itemStock) counted(counts []int64) []int64 {
+	sums := slices.Clone(counts[:len(stock.offers)])
+	k := len(stock.offers)
+	for i, o := range stock.offers {
+		for _, d := range o.Deals {
+			sums[i] += counts[k] * int64(d.Packs)
+			k++
+		}
+	}
+	return sums
+}
+
+// alone fills in p for one line that shares nothing with others.
+func (s Shop) alone(c *checker, p *Purchase, l *line, need int64, stock itemStock) error {
+	owned, packs := stock.packs()
+	gets := need
+	counts, short, err := c.cover(l.item, need-owned, packs)
+	if short > 0 {
+		gets = need - short
+		counts, _, err = c.cover(l.item, gets-owned, packs)
+	}
+	if err != nil {
+		return err
+	}
+	counts = stock.counted(counts)
+	surplus := owned - gets
+	var lots []Lot
+	for _, o := range stock.owned {
+		lots = append(lots, o)
+	}
+	for i, n := range counts {
+		surplus += n * int64(stock.offers[i].pack.Pieces)
+		p.buy(stock.offers[i].Offer, n)
+		lots = append(lots, times(stock.offers[i].holds(), n)...)
+	}
+	p.Owned.Pieces, p.Surplus.Pieces = int(owned), int(surplus)
+	p.Bound = p.Cost
+	for i, n := range allot(gets, l.wishes) {
+		p.Shares[i].take(l, n, lots)
+	}
+	p.Left = rest(lots)
+	return nil
+}
+
+// times returns lots n times.
+func times(lots []Lot, n int64) []Lot {
+	if n == 0 {
+		return nil
+	}
+	many := slices.Clone(lots)
+	for i := range many {
+		many[i].Quantity.Pieces *= int(n)
+	}
+	return many
+}
+
+// take gives s n pieces of the lots that do for l, in their order.
+func (s *Share) take(l *line, n int64, lots []Lot) {
+	for i := range lots {
+		lot := &lots[i]
+		if k := min(n, int64(lot.Quantity.Pieces)); k > 0 && l.takes(lot.Item) {
+			n -= k
+			lot.Quantity.Pieces -= int(k)
+			s.add(l, Part{Item: lot.Item, Quantity: Quantity{Pieces: int(k)}})
+		}
+	}
+	s.close(l)
+}
+
+// add gives s a part.
+func (s *Share) add(l *line, part Part) {
+	s.Gets.Pieces += part.Quantity.Pieces
+	for i := range s.Parts {
+		if p := &s.Parts[i]; p.Item == part.Item && (part.Strings == 0 || p.Quantity.Pieces/p.Strings == part.Quantity.Pieces/part.Strings) {
+			p.Quantity.Pieces += part.Quantity.Pieces
+			p.Strings += part.Strings
+			return
+		}
+	}
+	if part.Quantity.Pieces > 0 {
+		s.Parts = append(s.Parts, part)
+	}
+}
+
+// close leaves the parts out where they say no more than the need.
+func (s *Share) close(l *line) {
+	if len(s.Parts) == 1 && s.Parts[0].Item == l.item && s.Parts[0].Strings == 0 {
+		s.Parts = nil
+	}
+}
+
+// merged adds pieces of an item to lots.
+func merged(lots []Lot, more Lot) []Lot {
+	for i := range lots {
+		if lots[i].Item == more.Item {
+			lots[i].Quantity.Pieces += more.Quantity.Pieces
+			return lots
+		}
+	}
+	return append(lots, more)
+}
+
+// rest returns what is left of lots, each item once.
+func rest(lots []Lot) []Lot {
+	var left []Lot
+	for _, l := range lots {
+		if l.Quantity.Pieces > 0 {
+			left = merged(left, l)
+		}
+	}
+	return left
+}
+
+// allot shares n pieces out: what is planned or, if that is too much, first the least of
+// each and then in proportion to what is planned beyond it. Spares come last.
+func allot(n int64, wishes []wish) []int64 {
+	shares := make([]int64, len(wishes))
+	give := func(spare bool, weight func(i int) int64) {
+		total := int64(0)
+		weights := make([]int64, len(wishes))
+		for i, w := range wishes {
+			if w.spare == spare {
+				weights[i] = weight(i)
+				total += weights[i]
+			}
+		}
+		some := min(n, total)
+		for i, k := range apportion(some, weights) {
+			shares[i] += k
+		}
+		n -= some
+	}
+	give(false, func(i int) int64 { return wishes[i].least })
+	give(false, func(i int) int64 { return int64(wishes[i].Quantity.Pieces) - shares[i] })
+	give(true, func(i int) int64 { return int64(wishes[i].Quantity.Pieces) })
+	return shares
+}
+
+// apportion shares n out in proportion to weights, by the largest remainder, the first
+// of equals first. n is at most the sum of the weights, and so is each share at most its weight.
+func apportion(n int64, weights []int64) []int64 {
+	total := int64(0)
+	for _, w := range weights {
+		total += w
+	}
+	shares := make([]int64, len(weights))
+	if total == 0 {
+		return shares
+	}
+	type remainder struct {
+		i    int
+		over int64
+	}
+	var all []remainder
+	left := n
+	for i, w := range weights {
+		shares[i] = n * w / total
+		left -= shares[i]
+		all = append(all, remainder{i, n * w % total})
+	}
+	slices.SortStableFunc(all, func(a, b remainder) int {
+		switch {
+		case a.over > b.over:
+			return -1
+		case a.over < b.over:
+			return 1
+		}
+		return 0
+	})
+	for _, r := range all[:left] {
+		shares[r.i]++
+	}
+	return shares
+}
+
+// A column is a way to buy packs of an offer: by themselves, in a bundle, or in a tier.
+type column struct {
+	offer int
+	packs int64 // of the offer, for one of the column
+}
+
+// A coupling is the program for lines that are bought together.
+type coupling struct {
+	shop    Shop
+	lines   []*line
+	program supply.Problem
+	things  []Item // what the things of the program are; of lights, the rooms are the things
+	columns []column
+	demands []target // in the order of the program
+	owned   []Lot
+	spread  []stringLot // of lights
+}
+
+// A stringLot is the strings of lights of one entry: owned, or bought in the packs of some columns.
+type stringLot struct {
+	lot   Lot
+	count int64 // if owned
+	from  []int // nil if owned
+	uses  []stringUse
+}
+
+// A stringUse is the column of the strings that one room gets.
+type stringUse struct{ room, column int }
+
+// A target is a demand of the program: a line or, of lights, a wish of it.
+type target struct {
+	line, wish int // wish is -1 for the whole line
+}
+
+// together fills in p for lines that are bought together, by one integer program.
+func (s Shop) together(c *checker, p *Purchase, group []*line) error {
+	m := &coupling{shop: s, lines: group}
+	lights := group[0].item.Kind.whole()
+	if lights {
+		m.lights()
+	} else {
+		m.boxes()
+	}
+	most := int64(0)
+	for i := range m.program.Demands {
+		most += m.program.Demands[i].N
+	}
+	if most > maxPieces {
+		return c.fail(units.ErrRange, "needs", group[0].item.String()+" and others in all: "+strconv.FormatInt(most, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+	}
+	if cells := len(m.program.Packs) * (len(m.program.Demands) + len(m.program.Rows)); cells > intprog.MaxCells {
+		return c.size(group[0].item, len(m.program.Packs))
+	}
+	share := c.work / c.items
+	effort := share
+	defer func() { c.work -= share - effort }()
+	found := supply.Solve(&m.program, m.start(), &effort)
+	if found.None {
+		m.shrink(&effort)
+		found = supply.Solve(&m.program, m.start(), &effort)
+	}
+	if found.Packs == nil {
+		return c.fail(units.ErrLimit, "needs", group[0].item.String()+" and what is bought with it", "fewer offers, needs, or items in one list")
+	}
+	counts := map[int]int64{}
+	for i, col := range m.columns {
+		if col.offer >= 0 {
+			counts[col.offer] += found.Packs[i] * col.packs
+		}
+	}
+	for i, o := range s.Offers {
+		p.buy(o, counts[i])
+	}
+	p.Bound = amount(min(found.Bound, price(p.Cost)))
+	if lights {
+		m.light(p, found)
+	} else {
+		m.unpack(p, found, counts)
+	}
+	return nil
+}
+
+// boxes makes the program of lines of pieces.
+func (m *coupling) boxes() {
+	index := map[Item]int{}
+	thing := func(i Item) int {
+		if t, ok := index[i]; ok {
+			return t
+		}
+		if !slices.ContainsFunc(m.lines, func(l *line) bool { return l.takes(i) }) {
+			return -1
+		}
+		index[i] = len(m.things)
+		m.things = append(m.things, i)
+		m.program.Have = append(m.program.Have, 0)
+		return index[i]
+	}
+	for _, o := range m.shop.Owned {
+		if o.Quantity.Length != 0 {
+			continue
+		}
+		if t := thing(o.Item); t >= 0 {
+			m.program.Have[t] += int64(o.Quantity.Pieces)
+			m.owned = append(m.owned, o)
+		}
+	}
+	type box struct {
+		offer int
+		holds []supply.Hold
+	}
+	var boxes []box
+	for i, o := range m.shop.Offers {
+		b := box{offer: i}
+		for _, h := range o.holds() {
+			if h.Quantity.Length != 0 {
+				continue
+			}
+			if t := thing(h.Item); t >= 0 {
+				if k := slices.IndexFunc(b.holds, func(x supply.Hold) bool { return x.Thing == t }); k >= 0 {
+					b.holds[k].N += int64(h.Quantity.Pieces)
+				} else {
+					b.holds = append(b.holds, supply.Hold{Thing: t, N: int64(h.Quantity.Pieces)})
+				}
+			}
+		}
+		if b.holds != nil {
+			boxes = append(boxes, b)
+		}
+	}
+	wanted := make([]int64, len(m.things)) // of each thing, at most
+	for k, l := range m.lines {
+		need, _ := l.planned()
+		d := supply.Demand{N: need}
+		if a := l.assort; a.Types > 0 {
+			d.Take, d.Least, d.Most = a.Types, int64(a.Least), int64(a.Most)
+		}
+		types := map[string]int{}
+		for t, i := range m.things {
+			if !l.takes(i) {
+				continue
+			}
+			wanted[t] += need
+			k, ok := types[i.Type]
+			if !ok {
+				k = len(d.Kinds)
+				types[i.Type] = k
+				d.Kinds = append(d.Kinds, nil)
+			}
+			d.Kinds[k] = append(d.Kinds[k], t)
+		}
+		m.program.Demands = append(m.program.Demands, d)
+		m.demands = append(m.demands, target{k, -1})
+	}
+	for _, b := range boxes {
+		most := int64(0)
+		for _, h := range b.holds {
+			most = max(most, (wanted[h.Thing]+h.N-1)/h.N)
+		}
+		m.offer(b.offer, b.holds, most)
+	}
+}
+
+// offer adds the columns of an offer, of which no more than most packs are of use.
+func (m *coupling) offer(offer int, holds []supply.Hold, most int64) {
+	o := m.shop.Offers[offer]
+	g := &m.program
+	limit := min(o.Shelf.limit(), most)
+	bulk := int64(0)
+	for _, h := range o.holds() {
+		bulk += int64(h.Quantity.Pieces)
+	}
+	first := len(g.Packs)
+	add := func(packs, cost, limit int64) int {
+		var many []supply.Hold
+		for _, h := range holds {
+			many = append(many, supply.Hold{Thing: h.Thing, N: packs * h.N})
+		}
+		g.Packs = append(g.Packs, supply.Pack{Holds: many, Cost: cost, Bulk: packs * bulk, Limit: limit})
+		m.columns = append(m.columns, column{offer, packs})
+		return len(g.Packs) - 1
+	}
+	add(1, price(o.Price), limit)
+	for _, d := range o.Deals {
+		n := int64(d.Packs)
+		if d.Packs > 0 {
+			// More than is of use may be the cheaper, up to one bundle.
+			if room := min(o.Shelf.limit(), most+n-1) / n; room > 0 {
+				add(n, price(d.Price), room)
+			}
+			continue
+		}
+		n = int64(d.From)
+		room := min(o.Shelf.limit(), max(most, n))
+		if room < n {
+			continue
+		}
+		j := add(1, price(d.Price), room)
+		g.Packs = append(g.Packs, supply.Pack{Limit: 1})
+		m.columns = append(m.columns, column{offer: -1})
+		g.Rows = append(g.Rows,
+			intprog.Row{Col: []int{j, j + 1}, Coef: []int64{1, -n}},
+			intprog.Row{Col: []int{j, j + 1}, Coef: []int64{-1, room}})
+	}
+	if last := len(g.Packs); o.Shelf.Known && last-first > 1 {
+		row := intprog.Row{Least: -int64(o.Shelf.Packs)}
+		for j := first; j < last; j++ {
+			if m.columns[j].offer >= 0 {
+				row.Col, row.Coef = append(row.Col, j), append(row.Coef, -m.columns[j].packs)
+			}
+		}
+		g.Rows = append(g.Rows, row)
+	}
+}
+
+// lights makes the program of strings of lights: each goes to one room, and the strings of a
+// room are of one type and color.
+func (m *coupling) lights() {
+	g := &m.program
+	for k, l := range m.lines {
+		for w, wish := range l.wishes {
+			g.Demands = append(g.Demands, supply.Demand{Kinds: [][]int{{len(g.Have)}}, N: int64(wish.Quantity.Pieces)})
+			g.Have = append(g.Have, 0)
+			m.demands = append(m.demands, target{k, w})
+		}
+	}
+	wanted := func(i Item) bool {
+		return slices.ContainsFunc(m.lines, func(l *line) bool { return l.takes(i) })
+	}
+	for _, o := range m.shop.Owned {
+		if o.Quantity.Length == 0 && o.Quantity.Pieces > 0 && wanted(o.Item) {
+			m.share(stringLot{lot: o, count: 1}, 1)
+		}
+	}
+	for i, o := range m.shop.Offers {
+		var holds []Lot
+		most := int64(0)
+		for _, h := range o.holds() {
+			if h.Quantity.Length != 0 || !wanted(h.Item) {
+				continue
+			}
+			holds = append(holds, h)
+			for r, t := range m.demands {
+				if m.lines[t.line].takes(h.Item) {
+					most += (g.Demands[r].N + int64(h.Quantity.Pieces) - 1) / int64(h.Quantity.Pieces)
+				}
+			}
+		}
+		if len(holds) == 0 {
+			continue
+		}
+		var from []int
+		first := len(g.Packs)
+		m.offer(i, nil, most)
+		for k := first; k < len(g.Packs); k++ {
+			if m.columns[k].offer >= 0 {
+				from = append(from, k)
+			}
+		}
+		for _, h := range holds {
+			m.share(stringLot{lot: h, from: from}, min(o.Shelf.limit(), most+1000))
+		}
+	}
+	m.alike()
+}
+
+// share adds the columns that give strings, of which there are at most so many, to rooms.
+func (m *coupling) share(s stringLot, most int64) {
+	g := &m.program
+	row := intprog.Row{Least: -s.count}
+	for _, k := range s.from {
+		row.Col, row.Coef = append(row.Col, k), append(row.Coef, m.columns[k].packs)
+	}
+	lamps := int64(s.lot.Quantity.Pieces)
+	for room, t := range m.demands {
+		if !m.lines[t.line].takes(s.lot.Item) {
+			continue
+		}
+		j := len(g.Packs)
+		g.Packs = append(g.Packs, supply.Pack{Holds: []supply.Hold{{Thing: room, N: lamps}}, Limit: min(most, (g.Demands[room].N+lamps-1)/lamps)})
+		m.columns = append(m.columns, column{offer: -1})
+		row.Col, row.Coef = append(row.Col, j), append(row.Coef, -1)
+		s.uses = append(s.uses, stringUse{room, j})
+	}
+	g.Rows = append(g.Rows, row)
+	m.spread = append(m.spread, s)
+}
+
+// alike lets each room have strings of one type and color only.
+func (m *coupling) alike() {
+	g := &m.program
+	var varieties []Item
+	variety := func(s stringLot) Item {
+		i := s.lot.Item
+		i.Size = 0
+		return i
+	}
+	for _, s := range m.spread {
+		if v := variety(s); !slices.Contains(varieties, v) {
+			varieties = append(varieties, v)
+		}
+	}
+	if len(varieties) < 2 {
+		return
+	}
+	for room := range m.demands {
+		one := intprog.Row{Least: -1}
+		for _, v := range varieties {
+			y := len(g.Packs)
+			g.Packs = append(g.Packs, supply.Pack{Limit: 1})
+			m.columns = append(m.columns, column{offer: -1})
+			one.Col, one.Coef = append(one.Col, y), append(one.Coef, -1)
+			for _, s := range m.spread {
+				if variety(s) != v {
+					continue
+				}
+				for _, u := range s.uses {
+					if u.room == room {
+						g.Rows = append(g.Rows, intprog.Row{Col: []int{y, u.column}, Coef: []int64{g.Packs[u.column].Limit, -1}})
+					}
+				}
+			}
+		}
+		g.Rows = append(g.Rows, one)
+	}
+}
+
+// start returns packs that serve every demand for themselves, each from the one offer that does so
+// at the least cost, or nil if that is not possible. Of lights there is no such start.
+func (m *coupling) start() []int64 {
+	g := &m.program
+	if m.lines[0].item.Kind.whole() {
+		return nil
+	}
+	x := make([]int64, len(g.Packs))
+	for _, d := range g.Demands {
+		need := d.N
+		if d.Take > 0 {
+			return m.all()
+		}
+		in := make([]bool, len(g.Have))
+		for _, things := range d.Kinds {
+			for _, t := range things {
+				in[t] = true
+			}
+		}
+		best, packs := -1, int64(0)
+		for j, k := range g.Packs {
+			size := int64(0)
+			for _, h := range k.Holds {
+				if in[h.Thing] {
+					size += h.N
+				}
+			}
+			if size == 0 || m.columns[j].packs != 1 {
+				continue
+			}
+			n := (need + size - 1) / size
+			if n <= k.Limit && (best < 0 || n*k.Cost < packs*g.Packs[best].Cost) {
+				best, packs = j, n
+			}
+		}
+		if best < 0 {
+			return m.all()
+		}
+		if x[best] += packs; x[best] > g.Packs[best].Limit {
+			return m.all()
+		}
+	}
+	return x
+}
+
+// all returns all packs there are.
+func (m *coupling) all() []int64 {
+	x := make([]int64, len(m.program.Packs))
+	for j, k := range m.program.Packs {
+		if m.columns[j].packs == 1 {
+			x[j] = k.Limit
+		}
+	}
+	return x
+}
+
+// shrink lowers the demands to what can be served: as many types as there are, then the
+// least of each line and then what is planned, in the order of the lines.
+func (m *coupling) shrink(effort *int64) {
+	planned := slices.Clone(m.program.Demands)
+	served := &m.program
+	easy := *served // of no cost: only whether there is a way
+	easy.Packs = slices.Clone(served.Packs)
+	for j := range easy.Packs {
+		easy.Packs[j].Cost = 0
+	}
+	for d := range served.Demands {
+		demand := &served.Demands[d]
+		demand.N, demand.Take = 0, 0
+	}
+	possible := func() bool {
+		easy.Demands = served.Demands
+		share := max(1000, *effort/4)
+		left := share
+		r := supply.Solve(&easy, m.all(), &left)
+		*effort -= share - left
+		return r.Packs != nil
+	}
+	raise := func(d int, from, to int64) {
+		demand := &served.Demands[d]
+		lo, hi := from, to // lo is possible
+		for demand.N = hi; lo < hi; {
+			if possible() {
+				lo = demand.N
+			} else {
+				hi = demand.N - 1
+			}
+			demand.N = lo + (hi-lo+1)/2
+		}
+		demand.N = lo
+	}
+	bounded := func(spare bool, upTo func(l *line, d int) int64) {
+		for d, t := range m.demands {
+			l := m.lines[t.line]
+			if isSpare := l.wishes[max(0, t.wish)].spare; isSpare != spare {
+				continue
+			}
+			demand := &served.Demands[d]
+			to := upTo(l, d)
+			if demand.Take == 0 && planned[d].Take > 0 && demand.N == 0 {
+				// As many types as there are at least so many of.
+				for take := planned[d].Take; take > 0; take-- {
+					demand.Take, demand.N = take, int64(take)*demand.Least
+					if possible() {
+						break
+					}
+					demand.Take, demand.N = 0, 0
+				}
+			}
+			if demand.Take > 0 {
+				to = min(to, int64(demand.Take)*demand.Most)
+			}
+			if demand.N < to {
+				raise(d, demand.N, to)
+			}
+		}
+	}
+	leastOf := func(l *line, d int) int64 {
+		if t := m.demands[d]; t.wish >= 0 {
+			return l.wishes[t.wish].least
+		}
+		_, least := l.planned()
+		return least
+	}
+	bounded(false, leastOf)
+	bounded(false, func(l *line, d int) int64 { return planned[d].N })
+	bounded(true, func(l *line, d int) int64 { return planned[d].N })
+}
+
+// unpack shares out what was found, thing by thing.
+func (m *coupling) unpack(p *Purchase, found supply.Result, counts map[int]int64) {
+	var lots []Lot
+	for _, o := range m.owned {
+		lots = append(lots, o)
+		p.Owned.Pieces += o.Quantity.Pieces
+	}
+	for i, o := range m.shop.Offers {
+		lots = append(lots, times(o.holds(), counts[i])...)
+	}
+	for _, l := range lots {
+		if slices.Contains(m.things, l.Item) {
+			p.Surplus.Pieces += l.Quantity.Pieces
+		}
+	}
+	first := 0
+	for d, l := range m.lines {
+		total := int64(0)
+		for _, n := range found.Gets[d] {
+			total += n
+		}
+		t := 0
+		for w, n := range allot(total, l.wishes) {
+			share := &p.Shares[first+w]
+			for ; n > 0; t++ {
+				k := min(n, found.Gets[d][t])
+				found.Gets[d][t] -= k
+				n -= k
+				use(lots, m.things[t], k)
+				share.add(l, Part{Item: m.things[t], Quantity: Quantity{Pieces: int(k)}})
+				if n == 0 {
+					break
+				}
+			}
+			share.close(l)
+			p.Surplus.Pieces -= share.Gets.Pieces
+		}
+		first += len(l.wishes)
+	}
+	p.Left = rest(lots)
+}
+
+// use takes n pieces of just this item from lots.
+func use(lots []Lot, item Item, n int64) {
+	for i := range lots {
+		if lots[i].Item == item {
+			k := min(n, int64(lots[i].Quantity.Pieces))
+			lots[i].Quantity.Pieces -= int(k)
+			n -= k
+		}
+	}
+}
+
+// light says which strings go to which room.
+func (m *coupling) light(p *Purchase, found supply.Result) {
+	there := int64(0)
+	type kept struct {
+		lot  Lot
+		left int64
+	}
+	lots := make([]kept, 0, len(m.spread))
+	for _, sp := range m.spread {
+		n := sp.count
+		if sp.from != nil {
+			n = 0
+			for _, j := range sp.from {
+				n += found.Packs[j] * m.columns[j].packs
+			}
+		} else {
+			p.Owned.Pieces += sp.lot.Quantity.Pieces * int(n)
+		}
+		there += n * int64(sp.lot.Quantity.Pieces)
+		lots = append(lots, kept{sp.lot, n})
+	}
+	for d, t := range m.demands {
+		l := m.lines[t.line]
+		share := &p.Shares[d]
+		for k, sp := range m.spread {
+			for _, u := range sp.uses {
+				n := found.Packs[u.column]
+				if u.room != d || n == 0 {
+					continue
+				}
+				lots[k].left -= n
+				share.add(l, Part{Item: sp.lot.Item, Quantity: Quantity{Pieces: int(n) * sp.lot.Quantity.Pieces}, Strings: int(n)})
+			}
+		}
+		share.Gets.Pieces = min(share.Gets.Pieces, share.Quantity.Pieces)
+		there -= int64(share.Gets.Pieces)
+	}
+	p.Surplus.Pieces = int(there)
+	for _, k := range lots {
+		for range k.left {
+			p.Left = append(p.Left, k.lot)
+		}
+	}
+}

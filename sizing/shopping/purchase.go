@@ -1,0 +1,543 @@
+package shopping
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
+)
+
+// A Purchase is what to buy of one item, or of several that are bought together since
+// one box or one owned piece serves more than one of them; and who gets what.
+type Purchase struct {
+	Items   []Item          `json:"items"`          // what it is, as in the needs
+	Shares  []Share         `json:"shares"`         // what each need gets, spares last
+	Owned   Quantity        `json:"owned,omitzero"` // what there is already, strands joined
+	Buys    []Buy           `json:"buys,omitempty"` // in the order of the offers; none if what is owned will do
+	Surplus Quantity        `json:"surplus"`        // what is owned and bought over what the needs get, offcuts included
+	Left    []Lot           `json:"left,omitempty"` // the same, item by item and piece by piece: what goes back into the box
+	Cuts    []Cut           `json:"cuts,omitempty"` // which strands and rolls serve which room, and how they are cut; owned ones first
+	Cost    decimal.Decimal `json:"cost"`           // of all Buys, without delivery and tax
+	Bound   decimal.Decimal `json:"bound"`          // nothing that serves the needs as far costs less; equal to Cost if that is proved the least
+}
+
+// A Share is a need and what it gets.
+type Share struct {
+	Need
+	Gets     Quantity `json:"gets"`              // how much of what is planned; for whole pieces their number, and the shortest length
+	Parts    []Part   `json:"parts,omitempty"`   // which things, where the need leaves that open
+	Replaced Quantity `json:"replaced,omitzero"` // how much of what is missing a substitute stands for, in a share of its own
+	Spare    bool     `json:"spare,omitempty"`   // against breakage, by Shop.Spares
+}
+
+// A Part is some of what a share gets: pieces of one item.
+type Part struct {
+	Item     Item     `json:"item"`
+	Quantity Quantity `json:"quantity"`
+	Strings  int      `json:"strings,omitempty"` // of lights: how many strings these lamps are, all alike
+}
+
+// Short returns how much is missing of what was planned, and not replaced.
+func (s Share) Short() Quantity {
+	q := s.Quantity
+	if q.Length != 0 && q.Pieces == 0 {
+		return Quantity{Length: max(0, q.Length-s.Slack-s.Gets.Length-s.Replaced.Length)}
+	}
+	n := max(0, q.Pieces-s.Gets.Pieces-s.Replaced.Pieces)
+	if n == 0 {
+		return Quantity{}
+	}
+	return Quantity{Pieces: n, Length: q.Length}
+}
+
+// Enough reports whether s gets, with what is replaced, at least as much as will do:
+// the least of the need, and of so many types as it asks for.
+func (s Share) Enough() bool {
+	if s.Spare {
+		return true
+	}
+	least := s.Quantity.Pieces
+	if s.Least > 0 {
+		least = s.Least
+	}
+	if s.Assort.Types > 0 {
+		types := map[string]bool{}
+		for _, p := range s.Parts {
+			types[p.Item.Type] = true
+		}
+		if len(types) < s.Assort.Types && s.Replaced == (Quantity{}) {
+			return false
+		}
+	}
+	return s.Short() == Quantity{} || s.Quantity.Length == 0 && s.Gets.Pieces+s.Replaced.Pieces >= least
+}
+
+// A Buy is a number of packs of one offer.
+type Buy struct {
+	Offer Offer           `json:"offer"` // what is bought
+	Packs int             `json:"packs"` // how many packs of it, 1 or more
+	Cost  decimal.Decimal `json:"cost"`  // Packs times the price, or less by the deals
+}
+
+// A Cut is one way to use a strand or a roll, and how many of them are used that way.
+type Cut struct {
+	Item   Item         `json:"item"`            // what it is a strand of
+	Offer  string       `json:"offer,omitempty"` // the name of the offer it is bought as; empty if it is owned
+	Roll   units.Length `json:"roll"`            // its length
+	Rolls  int          `json:"rolls"`           // how many
+	Pieces []Piece      `json:"pieces"`          // what is cut from each, whole pieces first
+	Left   units.Length `json:"left"`            // what is left of each
+}
+
+// A Piece is what one room gets of a strand or a roll.
+type Piece struct {
+	Room     string   `json:"room,omitempty"`
+	Quantity Quantity `json:"quantity"`         // how many of which length
+	Joined   bool     `json:"joined,omitempty"` // joined with others to a running length
+}
+
+// Cheapest returns the purchase that covers the needs, all of one item, at the
+// least cost. What s.Owned has of the item is used first, once for all needs
+// together; what is still missing is bought, and never more packs than are left on
+// the shelf. What is offered or owned in pieces does not serve a need for lengths,
+// nor the reverse, and is passed over.
+//
+// Where the shelves are short it buys what there is, and the shares say what each room
+// gets: first the least of each, then as planned, in proportion (lengths: in
+// the order of the needs). Spares come last.
+//
+// Pieces add up; with an [Assortment] they are of so many types. A string of lights is not
+// divided between rooms, and a room has strings of one type and color.
+//
+// Each need for a running length is a run of its own. Strands for it
+// are joined end to end, and each join loses the overlap of the item; a strand may
+// be cut to serve several runs, and runs are not joined to each other. A strand that
+// is owned and no longer than the overlap cannot be joined, and is left out of every
+// run. So n strands of lengths L with c cuts come, for k runs together, to
+//
+//	ΣL - (n+c-k)·overlap
+//
+// with a cut at each end of a run but the last, c = k-1, unless it can be made to
+// fall on the end of a strand. Cuts says which strand serves which room. A piece shorter
+// than the shortest of its [Join] is not joined in.
+//
+// Whole pieces are cut from rolls; one piece is never joined from two. If an item
+// is needed both as a running length and as whole pieces, what is left of the rolls after the
+// pieces is joined. Strands are used so that the longest remain.
+//
+// Of several purchases of the least cost it takes the one with the least surplus
+// (of rolls to cut: the least length bought; of several runs: the least length
+// bought, each strand less the overlap), then the fewest packs, then the most packs
+// of the first offer, of the second, and so on.
+//
+// Bound says how good the answer is. It is equal to Cost, the answer exact, for pieces, for
+// whole pieces of one length, for one run, and for several whose strands do not
+// overlap. Other purchases are searched until the least cost is proved or the steps are spent,
+// and then the least cost lies between Bound and Cost: several runs of strands that
+// overlap (nearly always proved for up to 6 runs in whole feet); whole pieces of several
+// lengths (proved for up to 60 pieces of 8 lengths in steps of 3 in, and mostly for odd
+// inches); whole pieces beside running lengths; mixed boxes, assortments and light strings.
+// There the order of the offers does not break the last tie. It never costs more than
+// the best single offer does.
+//
+// It returns an [units.Error] that names the offer or need and its field: wrapping
+// [units.ErrFit] if an item is needed in pieces and offered and owned
+// by length only, or the reverse; [units.ErrLimit] if the problem is past the bounds in the
+// package documentation; and [units.ErrRange], [units.ErrSyntax], [units.ErrName] or
+// [units.ErrDuplicate] for a field that is wrong in itself.
+func (s Shop) Cheapest(needs ...Need) (Purchase, error) {
+	c := newChecker("Shop.Cheapest")
+	if err := c.shop(s); err != nil {
+		return Purchase{}, err
+	}
+	if err := c.needs(needs); err != nil {
+		return Purchase{}, err
+	}
+	if len(needs) == 0 {
+		return Purchase{}, c.fail(units.ErrRange, "needs", "none", "at least 1")
+	}
+	for i, n := range needs {
+		if n.Item != needs[0].Item || n.MaxSize != needs[0].MaxSize {
+			return Purchase{}, c.fail(units.ErrFit, at("needs", i, "item"), n.Item.String(), "all of one item, "+strconv.Quote(needs[0].Item.String()))
+		}
+	}
+	l, err := s.list(c, wishes(needs))
+	if err != nil {
+		return Purchase{}, err
+	}
+	return l.Purchases[0], nil
+}
+
+// needs checks each of needs by itself.
+func (c *checker) needs(needs []Need) error {
+	if len(needs) > maxEntries {
+		return c.fail(units.ErrRange, "needs", strconv.Itoa(len(needs)), "at most "+strconv.Itoa(maxEntries)+" of them")
+	}
+	for i, n := range needs {
+		if err := n.Item.check(c.method, at("needs", i, "item")); err != nil {
+			return err
+		}
+		if n.MaxSize != 0 && (n.MaxSize < n.Item.Size || n.MaxSize > maxSize) {
+			return c.fail(units.ErrRange, at("needs", i, "maxSize"), n.MaxSize.String(), "0, or "+n.Item.Size.String()+" to "+maxSize.String())
+		}
+		if !plain(n.Room) {
+			return c.fail(units.ErrSyntax, at("needs", i, "room"), n.Room, "at most "+strconv.Itoa(maxName)+" bytes of text in one line")
+		}
+		q := n.Quantity
+		if err := c.quantity(at("needs", i, "quantity"), q, maxLength); err != nil {
+			return err
+		}
+		switch {
+		case q.Length != 0 && n.Most != 0:
+			return c.fail(units.ErrFit, at("needs", i, "quantity"), q.String(), "pieces, or 0 for the most")
+		case q.Length != 0 && n.Least != 0:
+			return c.fail(units.ErrFit, at("needs", i, "quantity"), q.String(), "pieces, or 0 for the least")
+		case q.Length != 0 && n.Assort != Assortment{}:
+			return c.fail(units.ErrFit, at("needs", i, "quantity"), q.String(), "pieces, or no assortment")
+		case n.Most != 0 && (n.Most < q.Pieces || n.Most > maxPieces):
+			return c.fail(units.ErrRange, at("needs", i, "most"), strconv.Itoa(n.Most), "0, or "+q.String()+" to "+strconv.Itoa(maxPieces))
+		case n.Least < 0 || n.Least > q.Pieces && n.Least != 0:
+			return c.fail(units.ErrRange, at("needs", i, "least"), strconv.Itoa(n.Least), "0 to "+q.String())
+		case n.Slack < 0 || n.Slack >= max(1, q.Length):
+			return c.fail(units.ErrRange, at("needs", i, "slack"), n.Slack.String(), "0 to less than the length needed")
+		}
+		if a := n.Assort; a != (Assortment{}) {
+			switch {
+			case a.Types < 1 || a.Types > 100:
+				return c.fail(units.ErrRange, at("needs", i, "assort/types"), strconv.Itoa(a.Types), "1 to 100")
+			case a.Least < 1 || a.Least > maxPieces:
+				return c.fail(units.ErrRange, at("needs", i, "assort/least"), strconv.Itoa(a.Least), "1 to "+strconv.Itoa(maxPieces))
+			case a.Most < a.Least || a.Most > maxPieces:
+				return c.fail(units.ErrRange, at("needs", i, "assort/most"), strconv.Itoa(a.Most), strconv.Itoa(a.Least)+" to "+strconv.Itoa(maxPieces))
+			case n.Item.Type != "":
+				return c.fail(units.ErrFit, at("needs", i, "assort"), n.Item.Type, "no type, or no assortment of types")
+			case q.Pieces < a.Types*a.Least || q.Pieces > a.Types*a.Most:
+				return c.fail(units.ErrRange, at("needs", i, "quantity"), q.String(), strconv.Itoa(a.Types*a.Least)+" to "+strconv.Itoa(a.Types*a.Most)+" for "+a.String())
+			}
+		}
+		if err := c.instead(i, n); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// instead checks the substitutes of a need.
+func (c *checker) instead(i int, n Need) error {
+	if len(n.Instead) > maxInstead {
+		return c.fail(units.ErrRange, at("needs", i, "instead"), strconv.Itoa(len(n.Instead)), "at most "+strconv.Itoa(maxInstead)+" of them")
+	}
+	for k, sub := range n.Instead {
+		field := at("needs", i, "instead/"+strconv.Itoa(k)+"/")
+		if err := sub.Item.check(c.method, field+"item"); err != nil {
+			return err
+		}
+		if sub.MaxSize != 0 && (sub.MaxSize < sub.Item.Size || sub.MaxSize > maxSize) {
+			return c.fail(units.ErrRange, field+"maxSize", sub.MaxSize.String(), "0, or "+sub.Item.Size.String()+" to "+maxSize.String())
+		}
+		if err := c.quantity(field+"of", sub.Of, maxStrand); err != nil {
+			return err
+		}
+		if err := c.quantity(field+"for", sub.For, maxStrand); err != nil {
+			return err
+		}
+		none := Quantity{}
+		switch {
+		case (sub.Of == none) != (sub.For == none):
+			return c.fail(units.ErrRange, field+"for", sub.For.String(), "a quantity wherever of is one")
+		case sub.Of.Pieces > 0 && sub.Of.Length > 0:
+			return c.fail(units.ErrFit, field+"of", sub.Of.String(), "pieces or a length")
+		case sub.For != none && (sub.For.Length > 0) != (n.Quantity.Length > 0 && n.Quantity.Pieces == 0) || sub.For.Pieces > 0 && sub.For.Length > 0:
+			return c.fail(units.ErrFit, field+"for", sub.For.String(), "as the need: pieces or a length")
+		}
+	}
+	return nil
+}
+
+// A wish is a need as it is planned: least is the fewest pieces that will do.
+type wish struct {
+	Need
+	least int64
+	spare bool
+	for_  int // the index of the wish it is a substitute for, -1 if it is none
+
+	replaced Quantity // how much of it substitutes stand for
+}
+
+// wishes returns needs as they are planned.
+func wishes(needs []Need) []wish {
+	list := make([]wish, len(needs))
+	for i, n := range needs {
+		list[i] = wish{Need: n, least: int64(n.Quantity.Pieces), for_: -1}
+		if n.Least > 0 {
+			list[i].least = int64(n.Least)
+		}
+	}
+	return list
+}
+
+// withSpares returns wishes and, for each item, the spares of it.
+func (s Shop) withSpares(list []wish) []wish {
+	type key struct {
+		item Item
+		most units.Length
+	}
+	planned := map[key]int{}
+	var keys []key
+	for _, w := range list {
+		k := key{w.Item, w.MaxSize}
+		if s.Spares[w.Item.Kind] == 0 || w.Quantity.Length != 0 || w.Item.Kind.whole() {
+			continue
+		}
+		if _, ok := planned[k]; !ok {
+			keys = append(keys, k)
+		}
+		planned[k] += w.Quantity.Pieces
+	}
+	for _, k := range keys {
+		if n := spares(planned[k], s.Spares[k.item.Kind]); n > 0 {
+			need := Need{Item: k.item, MaxSize: k.most, Room: "spares", Quantity: Quantity{Pieces: n}, Basis: strconv.Itoa(s.Spares[k.item.Kind]) + " % of " + strconv.Itoa(planned[k]) + ", against breakage", Source: "a rule of the house"}
+			list = append(list, wish{Need: need, spare: true, for_: -1})
+		}
+	}
+	return list
+}
+
+// spares returns percent of n, rounded up.
+func spares(n, percent int) int { return (n*percent + 99) / 100 }
+
+// A line is needs that are served alike.
+type line struct {
+	item   Item
+	most   units.Length // sizes up to this will do
+	assort Assortment
+	wishes []wish
+	at     []int // their places in the list
+}
+
+// takes reports whether item will do for l.
+func (l *line) takes(item Item) bool { return matches(l.item, l.most, item) }
+
+func matches(want Item, most units.Length, item Item) bool {
+	if item.Kind != want.Kind || want.Type != "" && item.Type != want.Type || want.Color != "" && item.Color != want.Color {
+		return false
+	}
+	if want.Size == 0 && most == 0 {
+		return true
+	}
+	return want.Size <= item.Size && item.Size <= max(want.Size, most)
+}
+
+// planned returns the pieces that are planned, and the fewest that will do.
+func (l *line) planned() (pieces, least int64) {
+	for _, w := range l.wishes {
+		pieces += int64(w.Quantity.Pieces)
+		least += w.least
+	}
+	return pieces, least
+}
+
+// lines puts wishes into lines, in the order in which they come first.
+func lines(list []wish) []*line {
+	type key struct {
+		item Item
+		most units.Length
+	}
+	var all []*line
+	index := map[key]*line{}
+	for i, w := range list {
+		k := key{w.Item, w.MaxSize}
+		l := index[k]
+		if l == nil || w.Assort != (Assortment{}) {
+			l = &line{item: w.Item, most: w.MaxSize, assort: w.Assort}
+			all = append(all, l)
+			if w.Assort == (Assortment{}) {
+				index[k] = l
+			}
+		}
+		l.wishes, l.at = append(l.wishes, w), append(l.at, i)
+	}
+	return all
+}
+
+// A demand is what the needs of one item come to.
+type demand struct {
+	pieces  int64        // pieces that come in packs
+	running units.Length // a length that may be joined, of all runs together
+	runs    []units.Length
+	wholes  []Quantity // pieces of one length each, longest first
+}
+
+// demand adds up needs of one item.
+func (c *checker) demand(list []wish) (demand, error) {
+	var d demand
+	wholes := make(map[units.Length]int64)
+	lengths, whole := units.Length(0), int64(0)
+	for _, w := range list {
+		q := w.Quantity
+		switch {
+		case q.Length == 0:
+			d.pieces += int64(q.Pieces)
+		case q.Pieces == 0:
+			d.running += q.Length
+			d.runs = append(d.runs, q.Length)
+			lengths += q.Length
+		default:
+			wholes[q.Length] += int64(q.Pieces)
+			whole += int64(q.Pieces)
+			lengths += units.Length(q.Pieces) * q.Length
+		}
+	}
+	const field = "needs"
+	all := list[0].Item.String() + " in all: "
+	switch {
+	case d.pieces > maxPieces:
+		return demand{}, c.fail(units.ErrRange, field, all+strconv.FormatInt(d.pieces, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+	case whole > maxPieces:
+		return demand{}, c.fail(units.ErrRange, field, all+strconv.FormatInt(whole, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+	case lengths > maxLength:
+		return demand{}, c.fail(units.ErrRange, field, all+lengths.String(), "0 to "+maxLength.String())
+	case d.pieces > 0 && lengths > 0:
+		return demand{}, c.fail(units.ErrFit, field, all+lengths.String()+" and "+strconv.FormatInt(d.pieces, 10)+" pieces", "either pieces or lengths")
+	}
+	for l, n := range wholes {
+		d.wholes = append(d.wholes, Quantity{Pieces: int(n), Length: l})
+	}
+	slices.SortFunc(d.wholes, func(a, b Quantity) int { return cmp.Compare(b.Length, a.Length) })
+	return d, nil
+}
+
+// A stocked is an offer and what of it serves a line.
+type stocked struct {
+	Offer
+	index int
+	pack  Quantity // what of a pack serves the line
+	each  int64    // the price of a pack to reckon with, in units of 1/10,000
+}
+
+// An itemStock is what there is for one line, owned and offered.
+type itemStock struct {
+	offers []stocked
+	owned  []Lot // all owned, in order
+	join   Join
+}
+
+// stock returns what s has for l, of the kind that d asks for. It is an error if
+// there is something of the other kind only.
+func (s Shop) stock(c *checker, l *line, d demand) (itemStock, error) {
+	var stock itemStock
+	if d.pieces == 0 && d.running == 0 && d.wholes == nil {
+		return stock, nil
+	}
+	want := "pieces, as it is needed"
+	if d.pieces == 0 {
+		want = "lengths, as it is needed"
+	}
+	var other error // of the first that is of the other kind
+	for i, o := range s.Offers {
+		q := Quantity{}
+		for _, h := range o.holds() {
+			switch {
+			case !l.takes(h.Item):
+			case (h.Quantity.Length == 0) != (d.pieces > 0):
+				if other == nil {
+					other = c.fail(units.ErrFit, at("offers", i, "pack"), h.Quantity.String(), want)
+				}
+			case h.Quantity.Length > 0:
+				q = h.Quantity
+			default:
+				q.Pieces += h.Quantity.Pieces
+			}
+		}
+		if q != (Quantity{}) {
+			stock.offers = append(stock.offers, stocked{o, i, q, price(o.Price)})
+		}
+	}
+	pieces := int64(0)
+	for i, o := range s.Owned {
+		switch {
+		case !l.takes(o.Item) || o.Quantity == (Quantity{}):
+		case (o.Quantity.Length == 0) == (d.pieces > 0):
+			if pieces += int64(o.Quantity.Pieces); pieces > maxOwned && d.pieces > 0 {
+				return itemStock{}, c.fail(units.ErrRange, "/owned", l.item.String()+" in all: "+strconv.FormatInt(pieces, 10), "at most "+strconv.Itoa(maxOwned)+" pieces")
+			}
+			stock.owned = append(stock.owned, o)
+		case other == nil:
+			other = c.fail(units.ErrFit, at("owned", i, "quantity"), o.Quantity.String(), want)
+		}
+	}
+	if len(stock.offers) == 0 && len(stock.owned) == 0 && other != nil {
+		return itemStock{}, other
+	}
+	return stock, nil
+}
+
+// limit returns how many packs there are on s, and many more than any need takes if nobody knows.
+func (s Shelf) limit() int64 {
+	if s.Known {
+		return int64(s.Packs)
+	}
+	return 1 << 50
+}
+
+// buy adds packs of an offer to p.
+func (p *Purchase) buy(o Offer, n int64) {
+	if n == 0 {
+		return
+	}
+	b := Buy{Offer: o, Packs: int(n), Cost: amount(o.cost(n))}
+	p.Buys = append(p.Buys, b)
+	p.Cost = p.Cost.Add(b.Cost)
+}
+
+// cost returns the least that n packs of o cost, in units of 1/10,000.
+func (o Offer) cost(n int64) int64 {
+	each := price(o.Price)
+	for _, d := range o.Deals {
+		if d.From > 0 && n >= int64(d.From) {
+			each = min(each, price(d.Price))
+		}
+	}
+	bundles := slices.DeleteFunc(slices.Clone(o.Deals), func(d Deal) bool { return d.Packs == 0 })
+	if len(bundles) == 0 {
+		return n * each
+	}
+	// What is bought in bundles counts toward no tier: the tier is of packs by themselves.
+	return o.split(n, bundles)
+}
+
+// split returns the least that n packs cost, some of them in bundles and the rest by themselves.
+func (o Offer) split(n int64, bundles []Deal) int64 {
+	alone := Offer{Price: o.Price, Deals: slices.DeleteFunc(slices.Clone(o.Deals), func(d Deal) bool { return d.From == 0 })}
+	// The bundle that saves most by the pack is taken but for a rest that is searched.
+	slices.SortStableFunc(bundles, func(a, b Deal) int {
+		return cmp.Compare(price(a.Price)*int64(b.Packs), price(b.Price)*int64(a.Packs))
+	})
+	best := int64(-1)
+	rest := min(n, 4000)
+	whole := (n - rest) / int64(bundles[0].Packs)
+	if bulk := whole * int64(bundles[0].Packs); bulk > 0 {
+		rest = n - bulk
+	}
+	costs := make([]int64, rest+1) // of bundles alone, for exactly so many packs; -1 if there is no way
+	for k := int64(1); k <= rest; k++ {
+		costs[k] = -1
+		for _, b := range bundles {
+			if m := k - int64(b.Packs); m >= 0 && costs[m] >= 0 && (costs[k] < 0 || costs[m]+price(b.Price) < costs[k]) {
+				costs[k] = costs[m] + price(b.Price)
+			}
+		}
+	}
+	for k, cost := range costs {
+		if cost < 0 {
+			continue
+		}
+		if all := cost + alone.cost(rest-int64(k)); best < 0 || all < best {
+			best = all
+		}
+	}
+	return best + whole*price(bundles[0].Price)
+}

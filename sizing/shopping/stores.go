@@ -1,0 +1,157 @@
+package shopping
+
+import (
+	"slices"
+
+	"github.com/shopspring/decimal"
+)
+
+// cheapestStores returns the purchases for wishes from the set of stores that costs least,
+// deliveries and tax included.
+func (s Shop) cheapestStores(c *checker, list []wish) (located, error) {
+	var fees []string // stores that deliver for a fee and have offers
+	for _, st := range s.Stores {
+		if st.Delivery.Sign() > 0 && slices.ContainsFunc(s.Offers, func(o Offer) bool { return o.Store == st.Name }) {
+			fees = append(fees, st.Name)
+		}
+	}
+	shop, mixed := s.taxed()
+	var best located
+	var key [2]int
+	var bound decimal.Decimal
+	sets := 1 << len(fees)
+	work := c.work
+	for set := range sets {
+		some := shop
+		if set != sets-1 {
+			some.Offers = slices.DeleteFunc(slices.Clone(shop.Offers), func(o Offer) bool {
+				k := slices.Index(fees, o.Store)
+				return k >= 0 && set>>k&1 == 0
+			})
+		}
+		c.work = work / int64(sets)
+		began := c.work
+		l, err := some.once(c, list)
+		work -= began - c.work
+		if err != nil {
+			return located{}, err
+		}
+		s.settle(&l.List, mixed)
+		// What no way to buy from this set is under.
+		least := l.Bound
+		now := missing(l.List)
+		switch {
+		case set == 0 || now[0] < key[0] || now[0] == key[0] && now[1] < key[1]:
+			best, key, bound = l, now, least
+		case now == key:
+			if l.Total.LessThan(best.Total) {
+				best = l
+			}
+			bound = decimal.Min(bound, least)
+		}
+	}
+	c.work = work
+	best.Bound = decimal.Min(bound, best.Total)
+	return best, nil
+}
+
+// missing returns how many shares get too little, and how many less than planned.
+func missing(l List) (key [2]int) {
+	for _, p := range l.Purchases {
+		for _, s := range p.Shares {
+			if !s.Enough() {
+				key[0]++
+			}
+			if s.Short() != (Quantity{}) {
+				key[1]++
+			}
+		}
+	}
+	return key
+}
+
+// store returns the store of that name; one that is not listed adds nothing.
+func (s Shop) store(name string) Store {
+	for _, st := range s.Stores {
+		if st.Name == name {
+			return st
+		}
+	}
+	return Store{Name: name}
+}
+
+// with returns what d comes to with the tax of st.
+func (st Store) with(d decimal.Decimal) decimal.Decimal {
+	return d.Add(d.Mul(st.Tax).Shift(-2))
+}
+
+// taxed returns s with prices that have the tax in them, rounded down to 1/10,000, if stores
+// differ in their tax, since then it decides where to buy.
+func (s Shop) taxed() (shop Shop, mixed bool) {
+	for i, o := range s.Offers {
+		mixed = mixed || i > 0 && !s.store(o.Store).Tax.Equal(s.store(s.Offers[0].Store).Tax)
+	}
+	if !mixed {
+		return s, false
+	}
+	s.Offers = slices.Clone(s.Offers)
+	for i := range s.Offers {
+		o := &s.Offers[i]
+		st := s.store(o.Store)
+		o.Price = st.with(o.Price).Truncate(places)
+		o.Deals = slices.Clone(o.Deals)
+		for k := range o.Deals {
+			o.Deals[k].Price = st.with(o.Deals[k].Price).Truncate(places)
+		}
+	}
+	return s, true
+}
+
+// settle fills in what l costs, with tax and deliveries, and its bound. With mixed the offers
+// in l are those of [Shop.taxed].
+func (s Shop) settle(l *List, mixed bool) {
+	goods := map[string]decimal.Decimal{}
+	l.Total, l.Bound = decimal.NewFromInt(0), decimal.NewFromInt(0)
+	for i := range l.Purchases {
+		p := &l.Purchases[i]
+		cost := decimal.NewFromInt(0)
+		for k := range p.Buys {
+			b := &p.Buys[k]
+			if mixed {
+				at := slices.IndexFunc(s.Offers, func(o Offer) bool {
+					return o.Name == b.Offer.Name && o.holds()[0].Item == b.Offer.holds()[0].Item
+				})
+				b.Offer = s.Offers[at]
+				b.Cost = amount(b.Offer.cost(int64(b.Packs)))
+			}
+			goods[b.Offer.Store] = goods[b.Offer.Store].Add(b.Cost)
+			cost = cost.Add(s.store(b.Offer.Store).with(b.Cost))
+		}
+		switch {
+		case !mixed && len(s.Offers) > 0:
+			p.Bound = s.store(s.Offers[0].Store).with(p.Bound)
+		}
+		p.Cost = cost
+		p.Bound = decimal.Min(p.Bound, cost)
+		l.Total, l.Bound = l.Total.Add(p.Cost), l.Bound.Add(p.Bound)
+	}
+	l.Bills = nil
+	for _, st := range s.Stores {
+		sum, ok := goods[st.Name]
+		if !ok {
+			continue
+		}
+		b := Bill{Store: st.Name, Goods: sum, Delivery: st.Delivery}
+		free := st.FreeFrom.Sign() > 0 && sum.GreaterThanOrEqual(st.FreeFrom)
+		if free || st.Delivery.Sign() == 0 {
+			b.Delivery = decimal.NewFromInt(0)
+		}
+		b.Total = st.with(b.Goods.Add(b.Delivery))
+		b.Tax = b.Total.Sub(b.Goods).Sub(b.Delivery)
+		l.Bills = append(l.Bills, b)
+		l.Total = l.Total.Add(st.with(b.Delivery))
+		if st.FreeFrom.Sign() == 0 {
+			l.Bound = l.Bound.Add(st.with(b.Delivery))
+		}
+	}
+}
