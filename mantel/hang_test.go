@@ -2,6 +2,7 @@ package mantel_test
 
 import (
 	"math"
+	"reflect"
 	"slices"
 	"testing"
 
@@ -88,7 +89,7 @@ func TestGarlandNeed(t *testing.T) {
 			Basis: "5 ft 4 in in 2 swags 0 ft deep, 1 ft falling at the left, 0 ft at the right", Source: "length of a catenary",
 		}},
 	} {
-		if got, err := tearoom.GarlandNeed(test.h); err != nil || got != test.want {
+		if got, err := tearoom.GarlandNeed(test.h); err != nil || !reflect.DeepEqual(got, test.want) {
 			t.Errorf("got %+v, %v, want %+v", got, err, test.want)
 		}
 	}
@@ -245,7 +246,7 @@ func TestEveryMethodChecks(t *testing.T) {
 	} {
 		got, zero, err := call()
 		checkError(t, fn, err, &units.Error{Func: fn, Field: "Length", Want: "1 ft to 50 ft", Err: units.ErrRange})
-		if got != zero {
+		if !reflect.DeepEqual(got, zero) {
 			t.Errorf("%s: %v with an error", fn, got)
 		}
 	}

@@ -2,6 +2,7 @@ package mantel_test
 
 import (
 	"math"
+	"reflect"
 	"slices"
 	"strings"
 	"testing"
@@ -152,7 +153,7 @@ func TestOverloaded(t *testing.T) {
 			Basis: "1 at each of 2 places, up to 2 lb on a working load of 1 lb, and more at 1 where one is overloaded",
 		}},
 	} {
-		if got := test.loads.Need(); got != test.want {
+		if got := test.loads.Need(); !reflect.DeepEqual(got, test.want) {
 			t.Errorf("got %+v, want %+v", got, test.want)
 		}
 	}

@@ -27,12 +27,6 @@ var (
 	// shorter than its shelf.
 	ErrFit = errors.New("does not fit")
 
-	// ErrShort reports shelves that cannot cover a need.
-	ErrShort = errors.New("not enough to buy")
-
-	// ErrBudget reports a budget that even the fewest pieces exceed.
-	ErrBudget = errors.New("over budget")
-
 	// ErrLimit reports a problem past the stated bounds of a search.
 	ErrLimit = errors.New("too large to solve")
 )

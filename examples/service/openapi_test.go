@@ -337,7 +337,7 @@ func TestOpenAPICheck(t *testing.T) {
 	for _, body := range []string{
 		`[]`, `{"shrubs":1}`, `{"trees":[{}]}`, `{"trees":[{"height":7}]}`, `{"trees":[{"height":"7 ft","taper":"wide"}]}`,
 		`{"mantels":[{"length":"5 ft","swags":-1}]}`, `{"mantels":[{"length":"5 ft","swags":1.5}]}`,
-		`{"trees":[{"height":"` + strings.Repeat("7", 65) + `"}]}`, `{"stock":{"overlap":{"garland":2}}}`,
+		`{"trees":[{"height":"` + strings.Repeat("7", 65) + `"}]}`, `{"stock":{"joins":{"garland":{"overlap":2}}}}`,
 		`{"stock":{"offers":[` + strings.Repeat(`{"item":"a","name":"b","pack":1,"price":1},`, 200) + `{"item":"a","name":"b","pack":1,"price":1}]}}`,
 	} {
 		if bad := d.checkText(schema, []byte(body)); len(bad) == 0 {

@@ -157,8 +157,6 @@ func (q *queue) Pop() any {
 	return n
 }
 
-var Nodes, Root, First, NRows int64
-
 // A search is a problem being solved.
 type search struct {
 	*Problem
@@ -360,9 +358,6 @@ func (s *search) root() {
 		if s.t.optimize(s.effort) != optimal || *s.effort < 0 {
 			return
 		}
-		if round == 0 {
-			First = int64(s.t.objective(s.Cost))
-		}
 		if z := s.t.objective(s.Cost); round > 0 && z < last+1e-4*math.Abs(last) && round > 3 {
 			break
 		} else {
@@ -409,7 +404,6 @@ func (s *search) broken() (Row, bool) {
 // run searches until the best is proved or the effort is spent. Nothing costs less than floor.
 func (s *search) run(floor int64) Result {
 	reduced := make([]int64, len(s.Cost))
-	Nodes, Root = 0, 0
 	var open queue
 	at := &node{bound: floor}
 	undecided := int64(math.MaxInt64)
@@ -434,8 +428,6 @@ func (s *search) run(floor int64) Result {
 			s.base = max(s.base, len(s.rows))
 		}
 		s.enter(at)
-		Nodes++
-		NRows = int64(len(s.rows))
 		state := s.t.optimize(s.effort)
 		for state == optimal && *s.effort >= 0 {
 			r, ok := s.broken()
@@ -468,7 +460,6 @@ func (s *search) run(floor int64) Result {
 			continue
 		}
 		if at.above == nil {
-			Root = at.bound
 			s.rooted, s.rootAt = slices.Clone(reduced), at.bound
 		}
 		if at.above == nil || improved {

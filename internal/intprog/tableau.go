@@ -21,7 +21,7 @@ type tableau struct {
 	pivots  int
 	weight  []float64 // of each row, for the choice of the one that leaves (devex)
 	used    []int     // columns of a line that are not 0
-	stuck   int // the row without a way, -1 if there is none
+	stuck   int       // the row without a way, -1 if there is none
 	stuckUp bool
 }
 

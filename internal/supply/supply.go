@@ -15,7 +15,6 @@
 package supply
 
 import (
-	"fmt"
 	"math"
 	"slices"
 
@@ -65,9 +64,6 @@ type Result struct {
 
 // A kind is where a kind of a demand with Take stands among the columns.
 type kind struct{ demand, kind, column int }
-
-var NoLight = true
-var Stat string
 
 type model struct {
 	*Problem
@@ -136,8 +132,7 @@ func Solve(p *Problem, start []int64, effort *int64) Result {
 		return out
 	}
 	x := found.X
-	Stat = fmt.Sprint("nodes ", intprog.Nodes, " lp ", intprog.First, " root ", intprog.Root, " rows ", intprog.NRows)
-	if found.Cost == found.Bound && !NoLight {
+	if found.Cost == found.Bound {
 		x = m.lightest(x, found.Cost, effort)
 	}
 	out.Packs = slices.Clone(x[:len(p.Packs)])

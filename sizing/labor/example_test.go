@@ -440,7 +440,7 @@ func ExampleRates_Pack() {
 // The station buys 54 picks for its 49 and breaks eight. By hand: 46 are left, 3 short of 49: next year it buys one box of 6.
 func ExampleNextStock() {
 	picks := shopping.Item{Kind: shopping.Pick}
-	lost := []shopping.Owned{{Item: picks, Quantity: shopping.Quantity{Pieces: 8}}}
+	lost := []shopping.Lot{{Item: picks, Quantity: shopping.Quantity{Pieces: 8}}}
 	owned, err := labor.NextStock(nil, basket(), lost)
 	if err != nil {
 		fmt.Println(err)

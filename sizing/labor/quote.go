@@ -92,7 +92,7 @@ func (r Rates) Quote(goods shopping.List, tasks []Task, visits int) ([]Option, e
 		for i, b := range p.Buys {
 			packs[i] = strconv.Itoa(b.Packs) + " x " + b.Offer.Name
 		}
-		bought = append(bought, r.sold(p.Item.String()+", "+strings.Join(packs, ", "), p.Cost))
+		bought = append(bought, r.sold(itemsOf(p)+", "+strings.Join(packs, ", "), p.Cost))
 	}
 	if !rest.IsZero() {
 		bought = append(bought, r.sold("delivery and the like", rest))
@@ -112,6 +112,15 @@ func (r Rates) Quote(goods shopping.List, tasks []Task, visits int) ([]Option, e
 	}, nil
 }
 
+// itemsOf returns what a purchase is of, "crimson ornaments and gold ornaments".
+func itemsOf(p shopping.Purchase) string {
+	names := make([]string, len(p.Items))
+	for i, item := range p.Items {
+		names[i] = item.String()
+	}
+	return strings.Join(names, " and ")
+}
+
 // goods checks a list, and returns what its total has beyond the purchases.
 func (c *checker) goods(l shopping.List) decimal.Decimal {
 	if len(l.Purchases) > maxNeeds {
@@ -123,7 +132,9 @@ func (c *checker) goods(l shopping.List) decimal.Decimal {
 			return decimal.Zero
 		}
 		list := at("/goods/purchases", i, "")
-		c.item(list+"/item", p.Item)
+		for k, item := range p.Items {
+			c.item(at(list+"/items", k, ""), item)
+		}
 		c.decimal(list+"/cost", p.Cost, maxCosts)
 		for j, b := range p.Buys {
 			c.whole(at(list+"/buys", j, "packs"), b.Packs, 1, maxPieces)

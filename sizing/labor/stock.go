@@ -23,12 +23,12 @@ import (
 // It returns an error wrapping [units.ErrRange] for a loss of more than there is and for a quantity out of its range,
 // [units.ErrFit] for a purchase that cuts rolls that are not there, and [units.ErrSyntax] or [units.ErrName] for an item that is none.
 // At most 5,000 entries of each.
-func NextStock(owned []shopping.Owned, bought shopping.List, lost []shopping.Owned) ([]shopping.Owned, error) {
+func NextStock(owned []shopping.Lot, bought shopping.List, lost []shopping.Lot) ([]shopping.Lot, error) {
 	c := &checker{fn: "NextStock"}
 	s := &stock{pieces: map[strand]int{}}
 	for _, list := range [...]struct {
 		name    string
-		entries []shopping.Owned
+		entries []shopping.Lot
 	}{{"/owned", owned}, {"/lost", lost}} {
 		if len(list.entries) > maxNeeds {
 			c.fail(units.ErrRange, list.name, strconv.Itoa(len(list.entries)), "at most 5,000 entries")
@@ -114,48 +114,69 @@ func (s *stock) purchases(c *checker, l shopping.List) {
 	}
 	for i, p := range l.Purchases {
 		where := at("/bought/purchases", i, "")
-		if c.err != nil || !c.item(where+"/item", p.Item) {
+		if c.err != nil {
 			return
 		}
 		for j, b := range p.Buys {
-			c.owned(at(where+"/buys", j, "offer")+"/pack", b.Offer.Pack)
-			if c.whole(at(where+"/buys", j, "packs"), b.Packs, 0, maxPieces/max(1, b.Offer.Pack.Pieces)); c.err != nil {
-				return
+			holds := b.Offer.Contents
+			field := at(where+"/buys", j, "offer")
+			if len(holds) == 0 {
+				holds = []shopping.Lot{{Item: b.Offer.Item, Quantity: b.Offer.Pack}}
 			}
-			s.add(p.Item, b.Offer.Pack, b.Packs)
+			for k, h := range holds {
+				lot := field
+				if len(b.Offer.Contents) > 0 {
+					lot = at(field+"/contents", k, "")
+				}
+				if !c.item(lot+"/item", h.Item) {
+					return
+				}
+				if len(b.Offer.Contents) > 0 {
+					c.owned(lot+"/quantity", h.Quantity)
+				} else {
+					c.owned(lot+"/pack", h.Quantity)
+				}
+				if c.whole(at(where+"/buys", j, "packs"), b.Packs, 0, maxPieces/max(1, h.Quantity.Pieces)); c.err != nil {
+					return
+				}
+				s.add(h.Item, h.Quantity, b.Packs)
+			}
 		}
 		for j, cut := range p.Cuts {
-			roll := strand{p.Item, cut.Roll}
+			if !c.item(at(where+"/cuts", j, "item"), cut.Item) {
+				return
+			}
+			roll := strand{cut.Item, cut.Roll}
 			field := at(where+"/cuts", j, "rolls")
 			if c.whole(field, cut.Rolls, 0, maxPieces); c.err == nil && s.pieces[roll] < cut.Rolls {
 				c.fail(units.ErrFit, field, strconv.Itoa(cut.Rolls), "at most "+strconv.Itoa(s.pieces[roll])+", which is all there is of "+roll.String())
 			}
 			for k, q := range cut.Pieces {
-				c.owned(at(at(where+"/cuts", j, "pieces"), k, ""), q)
+				c.owned(at(at(where+"/cuts", j, "pieces"), k, "quantity"), q.Quantity)
 			}
 			if c.length(at(where+"/cuts", j, "left"), cut.Left, maxLength); c.err != nil {
 				return
 			}
 			s.pieces[roll] -= cut.Rolls
 			for _, q := range cut.Pieces {
-				s.add(p.Item, q, cut.Rolls)
+				s.add(cut.Item, q.Quantity, cut.Rolls)
 			}
 			if cut.Left > 0 {
-				s.add(p.Item, shopping.Quantity{Length: cut.Left}, cut.Rolls)
+				s.add(cut.Item, shopping.Quantity{Length: cut.Left}, cut.Rolls)
 			}
 		}
 	}
 }
 
 // entries returns what there is.
-func (s *stock) entries() []shopping.Owned {
+func (s *stock) entries() []shopping.Lot {
 	byItem := map[shopping.Item][]strand{}
 	for key, n := range s.pieces {
 		if n > 0 {
 			byItem[key.item] = append(byItem[key.item], key)
 		}
 	}
-	var all []shopping.Owned
+	var all []shopping.Lot
 	for _, item := range s.order {
 		keys := byItem[item]
 		slices.SortFunc(keys, func(a, b strand) int {
@@ -169,7 +190,7 @@ func (s *stock) entries() []shopping.Owned {
 			if q.Length > 0 && q.Pieces == 1 {
 				q.Pieces = 0
 			}
-			all = append(all, shopping.Owned{Item: item, Quantity: q})
+			all = append(all, shopping.Lot{Item: item, Quantity: q})
 		}
 	}
 	return all

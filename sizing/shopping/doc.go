@@ -47,21 +47,45 @@
 // piece. Nor can every number be met exactly: packs of 6, 9 and 20 make 44 and
 // everything above, but not 43.
 //
+// # What a need may leave open
+//
+// A need names a kind of thing and, where it matters, its type, color and size; what it
+// leaves out is served by any. It may give a range of sizes, a least and a most number of pieces,
+// an [Assortment] of types, a [Substitute] for what the shelves are short of, and, of a
+// length, how much shorter it may be. An offer is one item, or a mixed box of several. Needs that
+// one box or one owned piece serves are bought together, in one [Purchase].
+//
+// A string of lights counts for its lamps but is not divided: each room has its own, of one type
+// and color. An owned string is a [Lot] of its own.
+//
+// # Short shelves
+//
+// What is short is no error. The list buys what there is, and each [Share] says what
+// the room gets of what was planned, how much is missing, and whether it will do.
+// [List.Short] is what to look for elsewhere.
+//
 // # Lengths
 //
-// A running length is joined from strands, and each join loses the overlap of
-// the item, if one is given: n strands come to ΣL - (n-1)·overlap. A strand may be cut
+// A running length is joined from strands, and each join loses the overlap of the
+// item, if one is given in a [Join]: n strands come to ΣL - (n-1)·overlap. A strand may be cut
 // to serve two rooms, and nothing is joined from room to room: two strands of 6 ft
-// serve two rooms of 6 ft each with no join at all. Whole pieces, as a bow of 1½ yd, are cut from rolls, and what is left of a roll is waste unless it
-// holds another piece; [Purchase] says how to cut. For pieces of one length
-// this is the same problem as packs. For pieces of several it is the cutting-stock
-// problem, for which the answer comes with a bound that nothing costs less than.
+// serve two rooms of 6 ft each with no join at all. Whole pieces, as a bow of 1½ yd, are cut
+// from rolls. Purchase.Cuts says of every strand and roll which room gets it and where it is
+// cut, and [List.Left] what goes back into the box, which is next year's owned stock.
+// For pieces of one length this is the same problem as packs. For pieces of several it is the
+// cutting-stock problem, for which the answer comes with a bound that nothing costs less than.
+//
+// # Prices
+//
+// A [Deal] is "3 for 2", or a price from 10 packs on. A [Store] delivers for a fee, free from
+// an amount on, and may add tax; the list is the least over all sets of stores.
 //
 // # Budget
 //
 // [Shop.Fullest] makes the fullest tree that the money allows, evenly: it raises
 // the item that is least full as far as it can, then the next. [Shop.Filled] is
-// the reverse, the least cost of a wanted fullness. A Budget of zero, or one that is
+// the reverse, the least cost of a wanted fullness. A budget too small buys the part that it
+// does, and List.Least says what would do. A Budget of zero, or one that is
 // left out, is no money at all for Fullest and not a budget without limit; where there
 // is no limit use [Shop.List], or Filled at 100 percent.
 //
@@ -86,6 +110,10 @@
 //	names of items, offers and rooms        1 to 64 bytes in one line; a room may be empty
 //	basis and source of a need              any text: they are handed on as they are
 //	offers, owned entries, needs            5,000 of each
+//	items in a mixed box                    64
+//	deals of an offer, substitutes          8 of each
+//	stores                                  8
+//	types of an assortment                  100
 //
 // What is beyond them is an error wrapping [units.ErrRange] or [units.ErrSyntax]. The time and
 // room that the search takes are bounded too: 250,000,000 steps for all items of
@@ -100,6 +128,8 @@
 //	           its share, and the bound tells
 //	strands    as packs; with no common measure above 1/1,000,000 of the need, as
 //	           many as give 130,000 different remainders
+//	together   needs that share boxes, assortments, lights: 2,000,000 packs times needs;
+//	           the search ends at its share, and the bound tells
 //	rolls      10,000 pieces of 64 lengths from 64 kinds, if there are several
 //	           lengths; then the search ends at its share, and the bound tells
 //
@@ -113,6 +143,7 @@
 //     University, and the coin problem of Frobenius (read)
 //   - covering by dynamic programming: H. Kellerer, U. Pferschy, D. Pisinger, Knapsack
 //     Problems, Springer 2004, chapters 5 to 8 (from memory)
+//   - covering several needs at once: see internal/supply and internal/intprog
 //   - cutting: P. C. Gilmore, R. E. Gomory, A linear programming approach to the
 //     cutting-stock problem, Operations Research 9 (1961) 849-859 (from memory)
 package shopping

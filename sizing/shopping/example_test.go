@@ -481,15 +481,11 @@ func ExampleOffer_MarshalJSON() {
 	// [{"item":"picks","name":"sample","pack":1,"price":"0"},{"item":"picks","name":"ask at the counter","pack":6}] <nil>
 }
 
-func ExampleOffer_UnmarshalJSON() {
-	var offer shopping.Offer
-	err := json.Unmarshal([]byte(`{"item": "picks", "name": "box of 12", "pack": 12, "price": 9.00}`), &offer)
-	fmt.Println(offer.Item, offer.Pack, offer.Price, err)
-	err = json.Unmarshal([]byte(`{"item": "pick", "name": "box of 12", "pack": 12, "price": 9.00}`), &offer)
-	fmt.Println(errors.Is(err, units.ErrName))
+func ExampleDeal_MarshalJSON() {
+	data, err := json.Marshal(shopping.Deal{Packs: 3, Price: decimal.RequireFromString("18.00")})
+	fmt.Println(string(data), err)
 	// Output:
-	// picks 12 9 <nil>
-	// true
+	// {"packs":3,"price":"18"} <nil>
 }
 
 // The records of two lists under one header.

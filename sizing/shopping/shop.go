@@ -1,7 +1,6 @@
 package shopping
 
 import (
-	"bytes"
 	"cmp"
 	"encoding/json"
 	"maps"
@@ -62,33 +61,32 @@ type Lot struct {
 
 // An Offer is one kind of pack that can be bought.
 type Offer struct {
-	Item     Item            // what it is; empty if Contents says it
-	Name     string          // what the shelf calls it, "box of 12"; no two offers of an item share one
-	Pack     Quantity        // what one pack holds: pieces, one strand or roll, or several of one length
-	Contents []Lot           // of a mixed box: pieces of several items, or several strings of lights
-	Price    decimal.Decimal // of one pack: 0 to 1,000,000, at most four decimal places; decimal.NewFromInt(0) is free, decimal.Decimal{} is not known and is refused
-	Deals    []Deal          // what several packs cost together
-	Shelf    Shelf           // how many packs are left
-	Store    string          // where; a name in Shop.Stores, or any other
+	Item     Item            `json:"item,omitzero"`      // what it is; empty if Contents says it
+	Name     string          `json:"name"`               // what the shelf calls it, "box of 12"; no two offers of an item share one
+	Pack     Quantity        `json:"pack,omitzero"`      // what one pack holds: pieces, one strand or roll, or several of one length
+	Contents []Lot           `json:"contents,omitempty"` // of a mixed box: pieces of several items, or several strings of lights
+	Price    decimal.Decimal `json:"price"`              // of one pack: 0 to 1,000,000, at most four decimal places; decimal.NewFromInt(0) is free, decimal.Decimal{} is not known and is refused
+	Deals    []Deal          `json:"deals,omitempty"`    // what several packs cost together
+	Shelf    Shelf           `json:"shelf,omitzero"`     // how many packs are left
+	Store    string          `json:"store,omitempty"`    // where; a name in Shop.Stores, or any other
 }
 
-// offerJSON is the JSON of an Offer.
-type offerJSON struct {
-	Item     *Item            `json:"item,omitempty"`
-	Name     string           `json:"name"`
-	Pack     Quantity         `json:"pack,omitzero"`
-	Contents []Lot            `json:"contents,omitempty"`
-	Price    *decimal.Decimal `json:"price,omitempty"`
-	Deals    []dealJSON       `json:"deals,omitempty"`
-	Shelf    Shelf            `json:"shelf,omitzero"`
-	Store    string           `json:"store,omitempty"`
+// MarshalJSON returns o as an object. A price that is not known is left out.
+func (o Offer) MarshalJSON() ([]byte, error) {
+	type plain Offer // without this method
+	return json.Marshal(struct {
+		plain
+		Price *decimal.Decimal `json:"price,omitempty"`
+	}{plain(o), written(o.Price)})
 }
 
-// dealJSON is the JSON of a Deal.
-type dealJSON struct {
-	Packs int              `json:"packs,omitempty"`
-	From  int              `json:"from,omitempty"`
-	Price *decimal.Decimal `json:"price,omitempty"`
+// MarshalJSON returns d as an object. A price that is not known is left out.
+func (d Deal) MarshalJSON() ([]byte, error) {
+	type plain Deal
+	return json.Marshal(struct {
+		plain
+		Price *decimal.Decimal `json:"price,omitempty"`
+	}{plain(d), written(d.Price)})
 }
 
 // written returns d, or nil if it is not known.
@@ -97,45 +95,6 @@ func written(d decimal.Decimal) *decimal.Decimal {
 		return nil
 	}
 	return &d
-}
-
-// read returns what d points to.
-func read(d *decimal.Decimal) decimal.Decimal {
-	if d == nil {
-		return decimal.Decimal{}
-	}
-	return *d
-}
-
-// MarshalJSON returns o as an object. A price that is not known is left out.
-func (o Offer) MarshalJSON() ([]byte, error) {
-	out := offerJSON{Name: o.Name, Pack: o.Pack, Contents: o.Contents, Price: written(o.Price), Shelf: o.Shelf, Store: o.Store}
-	if o.Item != (Item{}) {
-		out.Item = &o.Item
-	}
-	for _, d := range o.Deals {
-		out.Deals = append(out.Deals, dealJSON{d.Packs, d.From, written(d.Price)})
-	}
-	return json.Marshal(out)
-}
-
-// UnmarshalJSON reads what [Offer.MarshalJSON] writes. A field that it does not know is
-// an error, so that a slip of the pen is not passed over.
-func (o *Offer) UnmarshalJSON(data []byte) error {
-	var in offerJSON
-	d := json.NewDecoder(bytes.NewReader(data))
-	d.DisallowUnknownFields()
-	if err := d.Decode(&in); err != nil {
-		return err
-	}
-	*o = Offer{Name: in.Name, Pack: in.Pack, Contents: in.Contents, Price: read(in.Price), Shelf: in.Shelf, Store: in.Store}
-	if in.Item != nil {
-		o.Item = *in.Item
-	}
-	for _, d := range in.Deals {
-		o.Deals = append(o.Deals, Deal{d.Packs, d.From, read(d.Price)})
-	}
-	return nil
 }
 
 // holds returns what one pack holds.
@@ -151,9 +110,9 @@ func (o Offer) holds() []Lot {
 //	{"packs": 3, "price": "18.00"}   3 packs together for 18.00, as often as wanted
 //	{"from": 10, "price": "7.50"}    7.50 for each pack from 10 packs on, less than the price
 type Deal struct {
-	Packs int             // at least 2
-	From  int             // at least 2
-	Price decimal.Decimal // of Packs together, or of each
+	Packs int             `json:"packs,omitempty"` // at least 2
+	From  int             `json:"from,omitempty"`  // at least 2
+	Price decimal.Decimal `json:"price"`           // of Packs together, or of each
 }
 
 // A Join says how strands of an item are joined and cut. The zero value loses nothing

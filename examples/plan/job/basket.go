@@ -1,11 +1,7 @@
 package job
 
 import (
-	"errors"
-
-	"example.com/fircone/palette"
 	"example.com/fircone/sizing/shopping"
-	"example.com/fircone/units"
 
 	"github.com/shopspring/decimal"
 )
@@ -27,93 +23,24 @@ type Missing struct {
 // or, where there is a budget, the fullest trees that it buys.
 func fill(shop shopping.Shop, needs []open) (*Basket, error) {
 	b := &Basket{Budget: shop.Budget}
-	var items []shopping.Item
-	byItem := map[shopping.Item][]open{}
-	for _, n := range needs {
-		if _, seen := byItem[n.Item]; !seen {
-			items = append(items, n.Item)
+	wanted := make([]shopping.Need, len(needs))
+	for i, n := range needs {
+		wanted[i] = n.Need
+		if n.most > n.least {
+			wanted[i].Least, wanted[i].Most = n.least, n.most
 		}
-		byItem[n.Item] = append(byItem[n.Item], n)
-	}
-	var wanted []shopping.Need
-	var open []shopping.Need // with the items that are open put together
-	for _, item := range items {
-		group := byItem[item]
-		plain := make([]shopping.Need, len(group))
-		for i, n := range group {
-			plain[i] = n.Need
-		}
-		var short *units.Error
-		_, err := shop.Cheapest(plain...)
-		if errors.Is(err, units.ErrShort) && errors.As(err, &short) {
-			b.Missing = append(b.Missing, Missing{plain, short.Want})
-			continue
-		}
-		if err != nil {
-			return nil, err
-		}
-		wanted = append(wanted, plain...)
-		open = append(open, choose(group)...)
 	}
 	var err error
 	if shop.Budget.IsZero() {
 		b.List, err = shop.List(wanted)
-		return b, err
+	} else {
+		b.List, err = shop.Fullest(wanted)
 	}
-	b.List, err = shop.Fullest(open)
 	if err != nil {
 		return nil, err
 	}
-	for i := range b.List.Purchases {
-		p := &b.List.Purchases[i]
-		if p.Needs, err = divide(p.Needs, byItem[p.Item]); err != nil {
-			return nil, err
-		}
+	for _, s := range b.List.Short() {
+		b.Missing = append(b.Missing, Missing{[]shopping.Need{s.Need}, s.Gets.String() + " to be had, " + s.Short().String() + " short"})
 	}
 	return b, nil
-}
-
-// choose returns the needs of an item: one for all rooms together where it is
-// open, and the needs as they stand where it is not.
-func choose(group []open) []shopping.Need {
-	all := group[0].Need
-	all.Room, all.Quantity.Pieces = "", 0
-	var fixed []shopping.Need
-	for _, n := range group {
-		fixed = append(fixed, n.Need)
-		all.Quantity.Pieces += n.least
-		all.Most += n.most
-	}
-	if all.Most == all.Quantity.Pieces {
-		return fixed
-	}
-	return []shopping.Need{all}
-}
-
-// divide shares what was chosen of an open item over the rooms, in proportion to
-// how open each room's need was.
-func divide(chosen []shopping.Need, group []open) ([]shopping.Need, error) {
-	widths, width, left := make([]int, len(group)), 0, 0
-	for i, n := range group {
-		widths[i] = n.most - n.least
-		width += widths[i]
-		left -= n.least
-	}
-	if width == 0 {
-		return chosen, nil
-	}
-	left += chosen[0].Quantity.Pieces
-	more, err := palette.Apportion(left, widths, 0)
-	if err != nil {
-		return nil, err
-	}
-	rooms := make([]shopping.Need, len(group))
-	for i, n := range group {
-		rooms[i] = n.Need
-		rooms[i].Quantity.Pieces = n.least + more[i]
-		if n.most > n.least {
-			rooms[i].Basis = n.brief + "; " + n.Quantity.String() + " by its share, " + rooms[i].Quantity.String() + " as the budget allows"
-		}
-	}
-	return rooms, nil
 }

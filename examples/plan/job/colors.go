@@ -35,11 +35,11 @@ func planColors(p palette.Palette, box []Piece) (*ColorPlan, error) {
 }
 
 // owned returns the pieces of the boxes that fit, as ornaments that need not be bought.
-func (c *ColorPlan) owned() []shopping.Owned {
-	var list []shopping.Owned
+func (c *ColorPlan) owned() []shopping.Lot {
+	var list []shopping.Lot
 	for i, s := range c.Reading.Palette.Swatches() {
 		if n := c.Box.Kept[i]; n > 0 {
-			list = append(list, shopping.Owned{Item: ornaments(s), Quantity: shopping.Quantity{Pieces: n}})
+			list = append(list, shopping.Lot{Item: ornaments(s), Quantity: shopping.Quantity{Pieces: n}})
 		}
 	}
 	return list

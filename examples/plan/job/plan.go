@@ -76,7 +76,14 @@ func Make(r Request) (Plan, error) {
 func (p *Plan) settle() error {
 	chosen := map[shopping.Item][]shopping.Need{} // by item, those still to come
 	for _, buy := range p.Basket.List.Purchases {
-		chosen[buy.Item] = buy.Needs
+		for _, share := range buy.Shares {
+			n := share.Need
+			n.Quantity, n.Least, n.Most = share.Gets, 0, 0
+			if share.Short() != (shopping.Quantity{}) {
+				n.Quantity = share.Quantity // the rest is to be had elsewhere
+			}
+			chosen[n.Item] = append(chosen[n.Item], n)
+		}
 	}
 	in := func(needs []open) {
 		for i, n := range needs {

@@ -262,7 +262,7 @@ function basketOf(list, missing) {
 	const rows = [];
 	for (const p of list.purchases) {
 		for (const b of p.buys ?? []) {
-			rows.push(el("tr", {}, el("td", {}, p.item, el("span", { class: "why" }, b.offer.name)),
+			rows.push(el("tr", {}, el("td", {}, p.items.join(" and "), el("span", { class: "why" }, b.offer.name)),
 				el("td", { class: "number" }, `${b.packs} × ${money(b.offer.price)}`),
 				el("td", { class: "number" }, money(b.cost))));
 		}
@@ -271,7 +271,7 @@ function basketOf(list, missing) {
 		el("thead", {}, el("tr", {}, el("th", {}, "What"), el("th", { class: "number" }, "Packs"), el("th", { class: "number" }, "Cost"))),
 		el("tbody", {}, ...rows),
 		el("tfoot", {}, el("tr", {}, el("th", { colspan: 2 }, "Total"), el("td", { class: "number" }, money(list.total))))));
-	const have = list.purchases.filter((p) => p.owned && !p.buys?.length).map((p) => p.item);
+	const have = list.purchases.filter((p) => p.owned && !p.buys?.length).flatMap((p) => p.items);
 	if (have.length) section.append(el("p", {}, `Nothing to buy, there is enough: ${[...new Set(have)].join(", ")}.`));
 	if (missing?.length) {
 		section.append(el("p", {}, el("b", {}, "To be had elsewhere")), el("ul", {}, ...missing.map((m) =>
