@@ -19,7 +19,6 @@
 package intprog
 
 import (
-	"container/heap"
 	"math"
 	"slices"
 )
@@ -138,23 +137,50 @@ type node struct {
 	depth  int
 }
 
+// before reports whether n is to be looked at before o.
+func (n *node) before(o *node) bool {
+	if n.bound != o.bound {
+		return n.bound < o.bound
+	}
+	return n.depth > o.depth
+}
+
+// A queue is nodes in a heap, the first at its top.
 type queue []*node
 
-func (q queue) Len() int { return len(q) }
-func (q queue) Less(a, b int) bool {
-	if q[a].bound != q[b].bound {
-		return q[a].bound < q[b].bound
+func (q *queue) push(n *node) {
+	*q = append(*q, n)
+	h := *q
+	for i := len(h) - 1; i > 0; {
+		up := (i - 1) / 2
+		if !h[i].before(h[up]) {
+			break
+		}
+		h[i], h[up] = h[up], h[i]
+		i = up
 	}
-	return q[a].depth > q[b].depth
 }
-func (q queue) Swap(a, b int) { q[a], q[b] = q[b], q[a] }
-func (q *queue) Push(n any)   { *q = append(*q, n.(*node)) }
-func (q *queue) Pop() any {
-	last := len(*q) - 1
-	n := (*q)[last]
-	(*q)[last] = nil
-	*q = (*q)[:last]
-	return n
+
+func (q *queue) pop() *node {
+	h := *q
+	first, last := h[0], len(h)-1
+	h[0], h[last] = h[last], nil
+	h = h[:last]
+	for i := 0; ; {
+		least := i
+		for k := 2*i + 1; k <= 2*i+2 && k < last; k++ {
+			if h[k].before(h[least]) {
+				least = k
+			}
+		}
+		if least == i {
+			break
+		}
+		h[i], h[least] = h[least], h[i]
+		i = least
+	}
+	*q = h
+	return first
 }
 
 // A search is a problem being solved.
@@ -358,7 +384,7 @@ func (s *search) root() {
 		if s.t.optimize(s.effort) != optimal || *s.effort < 0 {
 			return
 		}
-		if z := s.t.objective(s.Cost); round > 0 && z < last+1e-4*math.Abs(last) && round > 3 {
+		if z := s.t.objective(s.Cost); round > 0 && z < last+float64(1e-4*math.Abs(last)) && round > 3 {
 			break
 		} else {
 			last = z
@@ -410,7 +436,7 @@ func (s *search) run(floor int64) Result {
 	x := make([]int64, len(s.Cost))
 	for at != nil || len(open) > 0 {
 		if at == nil {
-			at = heap.Pop(&open).(*node)
+			at = open.pop()
 		}
 		if s.hopeless(at.bound) {
 			at = nil
@@ -488,10 +514,10 @@ func (s *search) run(floor int64) Result {
 		below := &node{above: at, column: j, value: n, bound: at.bound, depth: at.depth + 1}
 		over := &node{above: at, column: j, low: true, value: n + 1, bound: at.bound, depth: at.depth + 1}
 		if v-float64(n) > 0.4 {
-			heap.Push(&open, below)
+			open.push(below)
 			at = over
 		} else {
-			heap.Push(&open, over)
+			open.push(over)
 			at = below
 		}
 	}

@@ -55,7 +55,7 @@ var samples = []any{
 	lights.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40, PerKWh: decimal.RequireFromString("0.119")},
 	sizing.Full,
 	true,
-	[]shopping.Owned{{Item: pick, Quantity: shopping.Quantity{Pieces: 2}}},
+	[]shopping.Lot{{Item: pick, Quantity: shopping.Quantity{Pieces: 2}}},
 	work,
 	[]labor.Task{{Room: "ticket hall", Kind: shopping.Pick, Quantity: shopping.Quantity{Pieces: 7}, Height: 7 * units.Foot, Minutes: 12, People: 2, Ladder: true}, {Minutes: 3, People: 1}},
 	[]labor.Thing{{Item: ball, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 30}, Weight: units.Ounce, Fragile: true}, {Item: pick, Quantity: shopping.Quantity{Pieces: 7}}},
@@ -111,9 +111,9 @@ var (
 			{Item: pick, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: decimal.NewFromInt(9), Shelf: shopping.Left(8)},
 			{Item: pick, Name: "box of 6", Pack: shopping.Quantity{Pieces: 6}, Price: decimal.NewFromInt(5)},
 		},
-		Owned:   []shopping.Owned{{Item: pick, Quantity: shopping.Quantity{Pieces: 2}}},
-		Overlap: map[shopping.Item]units.Length{pick: units.Inch},
-		Budget:  decimal.NewFromInt(100),
+		Owned:  []shopping.Lot{{Item: pick, Quantity: shopping.Quantity{Pieces: 2}}},
+		Joins:  map[shopping.Item]shopping.Join{pick: {Overlap: units.Inch}},
+		Budget: decimal.NewFromInt(100),
 	}
 	needs = []shopping.Need{
 		{Item: pick, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 27}, Basis: "3 for each foot of 9 ft", Source: "common practice"},
