@@ -259,8 +259,7 @@ func (t *tableau) optimize(effort *int64) int {
 			}
 			ratio := math.Abs(t.cost[k]) / math.Abs(a)
 			if q < 0 || ratio < least-1e-12 || ratio <= least+1e-12 && math.Abs(a) > size {
-				q, least, size = k, min(ratio, max(least, 0)), math.Abs(a)
-				least = ratio
+				q, least, size = k, ratio, math.Abs(a)
 			}
 		}
 		if q < 0 {

@@ -270,7 +270,6 @@ type network struct {
 	level  []int
 	next   []int
 	thing0 int // the first thing
-	firm   []int
 }
 
 type arc struct {

@@ -17,8 +17,7 @@ func serves(p *Problem, there []int64) bool {
 		gets[d] = make([]int64, len(demand.Kinds))
 	}
 	var fill func(d, k, a int, left int64) bool
-	var demand func(d int) bool
-	demand = func(d int) bool {
+	demand := func(d int) bool {
 		if d == len(p.Demands) {
 			return true
 		}

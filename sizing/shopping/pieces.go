@@ -93,10 +93,7 @@ func (s Shop) alone(c *checker, p *Purchase, l *line, need int64, stock itemStoc
 	}
 	counts = stock.counted(counts)
 	surplus := owned - gets
-	var lots []Lot
-	for _, o := range stock.owned {
-		lots = append(lots, o)
-	}
+	lots := slices.Clone(stock.owned)
 	for i, n := range counts {
 		surplus += n * int64(stock.offers[i].pack.Pieces)
 		p.buy(stock.offers[i].Offer, n)
