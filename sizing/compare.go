@@ -1,6 +1,7 @@
 package sizing
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -9,7 +10,7 @@ import (
 )
 
 // A Comparison sets what the rules of thumb ask for on a tree against what it
-// takes to match a look there. Comparisons are equal if == says so.
+// takes to match a look there, and says which to go by.
 type Comparison struct {
 	Tree  Tree       `json:"tree"`  // the tree as it was given
 	Rules Rules      `json:"rules"` // what Rule was counted by
@@ -18,53 +19,208 @@ type Comparison struct {
 
 	Rule  Amounts `json:"rule"`  // by rule
 	Shape Amounts `json:"shape"` // by shape, to match Look
+	Way   Way     `json:"way"`   // which of them to go by: ByRule or ByShape
 
 	// RuleLook is how the tree looks if it is dressed by rule: how far apart the
-	// wraps come, and the surface to each piece. A spacing is zero where the rule
-	// asks for none, or for so much or so little that it cannot be wound.
+	// wraps come, the surface to each piece and the cover. A spacing is zero where the
+	// rule asks for none, or for so much or so little that it cannot be wound.
 	RuleLook Look `json:"ruleLook"`
 }
 
-// Compare returns what the rules and the look each ask for on a tree, and what
-// look the rules give there, see [Rules.Look]. Its errors are those of
-// [Rules.Amounts] and [Look.Amounts].
+// Compare returns what the rules and the look each ask for on a tree, see
+// [Rules.Amounts] and [Rules.Match], what look the rules give there, see [Rules.Look],
+// and which of them to go by. With [Auto] that is by rule where only the height of the
+// tree is known, and by shape once a width, a taper, an exposure or a bare part is
+// given. Its errors are those of the three methods, and one wrapping [units.ErrName]
+// for a way that there is not.
 //
 // On a 7 ft full tree seen from every side the two agree, if the look is that of
-// [CommonLook]. On a taller tree the rules fall short of everything but
-// ornaments, since surface grows as the square of height; on a slim one, or one
-// in a corner, they ask for too much.
-func (r Rules) Compare(l Look, t Tree) (c Comparison, err error) {
+// [CommonLook]. On a taller full tree the rules fall short of everything but the
+// ornaments, since surface grows as the square of height; on a slim one, or one in a
+// corner, they ask for too much.
+func (r Rules) Compare(look Look, t Tree, way Way) (c Comparison, err error) {
 	const fn = "Rules.Compare"
-	s, err := t.surface(fn, "/tree/")
+	if way >= numWays {
+		return Comparison{}, nameError(fn, "way", way.String(), wayNames[:])
+	}
+	s, err := r.surface(fn, t)
 	if err != nil {
 		return Comparison{}, err
 	}
-	c.Tree, c.Rules, c.Look, c.Area = t, r, l, s.area
+	c.Tree, c.Rules, c.Look, c.Area, c.Way = t, r, look, s.area, way.of(t)
 	if c.Rule, err = r.amounts(fn, t); err != nil {
 		return Comparison{}, err
 	}
-	if c.Shape, err = l.amounts(fn, s); err != nil {
-		return Comparison{}, within(err, "/look")
+	if c.Shape, err = r.match(fn, look, t, s); err != nil {
+		return Comparison{}, err
 	}
 	c.RuleLook = s.look(c.Rule)
 	return c, nil
 }
 
-// String returns a line for each thing that both the rules and the look ask for:
+// The sources of what is sized by rule and by shape.
+const (
+	commonPractice = "common practice"
+	bySurface      = "geometry; common practice for the look"
+)
+
+// Needs returns what the tree takes, by Way, each with its basis and source, in this
+// order:
 //
-//	garland: 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 187 ft
+//	ornaments  pieces: by rule as many of each type as the tree has whole feet, the
+//	           middle of the range of Rules.Each
+//	garland    a running length
+//	ribbon     a running length
+//	picks      pieces
+//	lights     pieces: lamps
 //
-// for a 12 ft tree and a look of just 10 in. [CommonLook] is a sixth of an inch wider
-// and takes 184 ft. What cannot be wound from 1/4 in to 100 ft apart "is too short
-// to go round here" or "is too long to wind here".
-func (c Comparison) String() string {
+// Garland, ribbon and picks are accents, drawn through the branches. Only those
+// asked for are listed; ask for one, since two at once look overfull. Two are each
+// as much as one alone: neither makes up for the other. A kind that is no accent is an
+// error wrapping [units.ErrName].
+//
+// What is not asked for adds no need. The room is left empty for the caller to fill.
+// Lengths in a basis are in a style. A basis by rule says how many whole feet were
+// counted, and within 2 in below the next foot what that would come to.
+func (c Comparison) Needs(style units.Style, accents ...shopping.Kind) ([]shopping.Need, error) {
+	const fn = "Comparison.Needs"
+	if err := checkAccents(fn, accents); err != nil {
+		return nil, err
+	}
+	amounts, source, basis := c.Rule, commonPractice, c.ruled
+	if c.Way == ByShape {
+		amounts, source, basis = c.Shape, bySurface, c.shaped
+	}
+	list := make([]shopping.Need, 0, len(dressings))
+	add := func(kind shopping.Kind) error {
+		q := amounts[kind]
+		if q == (shopping.Quantity{}) {
+			return nil
+		}
+		text, err := basis(fn, kind, style)
+		list = append(list, shopping.Need{Item: shopping.Item{Kind: kind}, Quantity: q, Basis: text, Source: source})
+		return err
+	}
+	if err := add(shopping.Ornament); err != nil {
+		return nil, err
+	}
+	for _, d := range dressings {
+		if !d.accent || slices.Contains(accents, d.kind) {
+			if err := add(d.kind); err != nil {
+				return nil, err
+			}
+		}
+	}
+	return list, nil
+}
+
+// ruled returns the formula of a kind by rule.
+func (c Comparison) ruled(fn string, kind shopping.Kind, style units.Style) (string, error) {
+	height := c.Tree.Height
+	if kind != shopping.Ornament {
+		return c.perFoot(kind, style) + " of " + tape(height, style), nil
+	}
+	each, err := c.Rules.each(fn, "/tree/height", height)
+	if err != nil {
+		return "", err
+	}
+	feet := wholeFeet(height)
+	count := "whole foot of " + tape(height, style)
+	if units.Length(feet)*units.Foot != height {
+		count = "of " + strconv.Itoa(feet) + " whole feet (" + tape(height, style) + ")"
+		if feet == 1 {
+			count = "whole foot of " + tape(height, style)
+		}
+	}
+	text := plural(c.Rules.TypesPerFoot*feet, "type") + ", " + strconv.Itoa(c.Rules.TypesPerFoot) + " for each " + count +
+		"; " + strconv.Itoa(feet) + " of each, and " + each.String() + " will do"
+	if next, err := TradeHeight(height); err == nil && next > height {
+		feet++
+		text += "; " + over(next-height, style) + " short of " + strconv.Itoa(feet) + " ft, which has " +
+			plural(c.Rules.TypesPerFoot*feet, "type") + " and " + strconv.Itoa(feet) + " of each"
+	}
+	return text, nil
+}
+
+// perFoot returns the rule for a kind, "9 ft for each foot".
+func (c Comparison) perFoot(kind shopping.Kind, style units.Style) string {
+	q := c.Rules.PerFoot[kind]
+	switch {
+	case style != units.InMetric:
+		if kind.Running() {
+			return tape(q.Length, style) + " for each foot"
+		}
+		return strconv.Itoa(q.Pieces) + " for each foot"
+	case kind.Running(): // as many meters for each meter as feet for each foot
+		return strconv.FormatFloat(q.Length.In(units.Foot), 'g', 3, 64) + " m for each meter"
+	}
+	return strconv.FormatFloat(float64(q.Pieces)/units.Foot.In(units.Meter), 'g', 3, 64) + " for each meter"
+}
+
+// shaped returns the formula of a kind by shape.
+func (c Comparison) shaped(_ string, kind shopping.Kind, style units.Style) (string, error) {
+	area := surfaceText(c.Area, style)
+	switch {
+	case kind == shopping.Ornament:
+		return percent(c.Look.Cover) + " of " + area + " covered, by sizes of " + c.sizes(style), nil
+	case kind.Running():
+		return "wraps " + apart(c.Look.Spacing[kind], style) + " apart over " + area, nil
+	}
+	return dense(c.Look.Each[kind], style) + square(style) + " over " + area, nil
+}
+
+// sizes returns the sizes of ornament in words.
+func (c Comparison) sizes(style units.Style) string {
+	s, err := c.Rules.surface("", c.Tree)
+	if err != nil {
+		return "none"
+	}
+	return s.balls.words(style)
+}
+
+// checkAccents reports a kind that is no accent.
+func checkAccents(fn string, accents []shopping.Kind) error {
+	for _, a := range accents {
+		known, names := false, []string(nil)
+		for _, d := range dressings {
+			if d.accent {
+				known = known || d.kind == a
+				names = append(names, d.kind.String())
+			}
+		}
+		if !known {
+			return nameError(fn, "accents", a.String(), names)
+		}
+	}
+	return nil
+}
+
+// String returns [Comparison.Format] in feet and inches.
+func (c Comparison) String() string { return c.Format(units.InFeetInches) }
+
+// Format returns a line in a style for each thing that both the rules and the look
+// ask for:
+//
+//	ornaments: 144 of 4 in, 3 1/8 in and 2 in cover 4.1 % here; 4.1 % takes 144
+//	garland: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 in apart takes 187 ft
+//
+// for a 12 ft tree and a look of 10 in. Spacings are rounded up to a quarter inch,
+// from 2 ft on to an inch, and what a look takes up to a foot. What cannot be wound
+// from 1/4 in to 100 ft apart "is too short to go round here" or "is too long to wind
+// here".
+func (c Comparison) Format(style units.Style) string {
 	var lines []string
 	for k := range c.Rule {
 		kind := shopping.Kind(k)
-		what, by := kind.String(), c.Rules.PerFoot[kind].String()+" for each foot"
+		what := kind.String()
 		if kind == shopping.Ornament {
-			by = strconv.Itoa(c.Rule[kind].Pieces)
+			if c.RuleLook.Cover != 0 && c.Look.Cover != 0 {
+				lines = append(lines, what+": "+strconv.Itoa(c.Rule[kind].Pieces)+" of "+c.sizes(style)+" cover "+percent(c.RuleLook.Cover)+" here; "+
+					percent(c.Look.Cover)+" takes "+strconv.Itoa(c.Shape[kind].Pieces))
+			}
+			continue
 		}
+		by := c.perFoot(kind, style)
 		if kind.Running() {
 			if k+1 < len(c.Rule) && c.wraps(kind) == c.wraps(kind+1) {
 				continue // said with the next
@@ -72,15 +228,15 @@ func (c Comparison) String() string {
 			if c.wraps(kind) == c.wraps(kind-1) {
 				what = (kind - 1).String() + " or " + what
 			}
-			if line := c.wound(kind, by); line != "" {
+			if line := c.wound(kind, by, style); line != "" {
 				lines = append(lines, what+": "+line)
 			}
 			continue
 		}
 		ruled, wanted := c.RuleLook.Each[kind], c.Look.Each[kind]
 		if ruled != 0 && wanted != 0 {
-			lines = append(lines, what+": "+by+" gives "+toSquareFoot(ruled)+" to the square foot here; "+
-				toSquareFoot(wanted)+" takes "+strconv.Itoa(c.Shape[kind].Pieces))
+			lines = append(lines, what+": "+by+" gives "+dense(ruled, style)+square(style)+" here; "+
+				dense(wanted, style)+" takes "+strconv.Itoa(c.Shape[kind].Pieces))
 		}
 	}
 	return strings.Join(lines, "\n")
@@ -96,12 +252,12 @@ func (c Comparison) wraps(kind shopping.Kind) [2]units.Length {
 }
 
 // wound says how far apart a garland comes by rule, and what the look takes.
-func (c Comparison) wound(kind shopping.Kind, by string) string {
+func (c Comparison) wound(kind shopping.Kind, by string, style units.Style) string {
 	rule, ruled, wanted := c.Rule[kind].Length, c.RuleLook.Spacing[kind], c.Look.Spacing[kind]
 	if rule == 0 || wanted == 0 {
 		return ""
 	}
-	gives := "gives wraps " + inches(ruled) + " apart here"
+	gives := "gives wraps " + apart(ruled, style) + " apart here"
 	switch {
 	case ruled != 0:
 	case c.tooLong(rule):
@@ -109,14 +265,13 @@ func (c Comparison) wound(kind shopping.Kind, by string) string {
 	default:
 		gives = "is too short to go round here"
 	}
-	takes := (c.Shape[kind].Length + units.Foot - 1) / units.Foot
-	return by + " " + gives + "; " + inches(wanted) + " apart takes " + strconv.Itoa(int(takes)) + " ft"
+	return by + " " + gives + "; " + apart(wanted, style) + " apart takes " + enough(c.Shape[kind].Length, style)
 }
 
 // tooLong reports whether a garland of this length would be wound less than
 // MinSpacing apart.
 func (c Comparison) tooLong(garland units.Length) bool {
-	s, err := c.Tree.surface("Comparison.String", "/tree/")
+	s, err := c.Tree.surface("Comparison.Format", "/tree/")
 	return err == nil && s.cone.spacing(garland, s.turn()) < MinSpacing
 }
 

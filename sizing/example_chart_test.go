@@ -8,104 +8,206 @@ import (
 	"example.com/fircone/units"
 )
 
-// Common practice for the look; the geometry is computed. By hand, at 12 ft: a wall
-// leaves 2/3 of 154.6 sq ft and of 144 ornaments, a corner 1/2; a slim cone
-// 144 in high and 64.8 in wide has 104.3 sq ft, a pencil one 43.2 in wide 68.6 sq ft;
-// and the surface over 10.16 in is 122, 91, 123 and 81 ft, a little less than what it
-// takes to wind it so.
-func Example_chartByShape() {
-	look := sizing.CommonLook()
-	for i, shape := range []struct {
-		name     string
-		taper    sizing.Taper
-		exposure sizing.Exposure
-	}{
-		{"against a wall", sizing.Full, sizing.AgainstWall},
-		{"in a corner", sizing.Full, sizing.InCorner},
-		{"slim", sizing.Slim, sizing.AllRound},
-		{"pencil", sizing.Pencil, sizing.AllRound},
-	} {
-		if i > 0 {
-			fmt.Println()
+// Common practice for the rules; the shape is computed. By hand, at 12 ft: 12 types, 10
+// to 14 of each, 36 picks, 108 ft, 12 strings; π · 3.9 · √(3.9² + 12²) is 154.6 sq ft,
+// over 108 ft 17.2 in, and over 10.16 in 182.6 ft, and a little more.
+func Example_quickChart() {
+	rules, look := sizing.CommonPractice(), sizing.CommonLook()
+	fmt.Printf("%6s %6s %9s %6s %8s %8s %7s %9s %8s\n", "height", "types", "of each", "picks", "garland", "strings", "wraps", "to match", "surface")
+	fmt.Printf("%6s %6s %9s %6s %8s %8s %7s %9s %8s\n", "ft", "", "", "", "ft", "of 100", "in", "ft", "sq ft")
+	for feet := units.Length(4); feet <= 15; feet++ {
+		height := feet * units.Foot
+		types, _ := rules.Types(height)
+		each, _ := rules.Each(height)
+		c, err := rules.Compare(look, sizing.Tree{Height: height}, sizing.Auto)
+		if err != nil {
+			fmt.Println(err)
+			return
 		}
-		fmt.Printf("%-15s %-11s %-10s %-8s %-6s %s\n", shape.name, "width", "ornaments", "garland", "picks", "lights")
-		for _, text := range []string{"6 ft", "7 ft", "7½ ft", "9 ft", "12 ft", "15 ft"} {
-			tree := sizing.Tree{Height: units.MustParseLength(text), Taper: shape.taper, Exposure: shape.exposure}
-			width, _ := tree.Taper.Base(tree.Height)
-			a, err := look.Amounts(tree)
+		match, _ := c.Shape[shopping.Garland].Length.Ceil(units.Foot)
+		fmt.Printf("%6d %6d %9v %6d %8.0f %8d %7.1f %9.0f %8.1f\n",
+			feet, types, each, c.Rule[shopping.Pick].Pieces, c.Rule[shopping.Garland].Length.In(units.Foot), (c.Rule[shopping.Light].Pieces+99)/100,
+			c.RuleLook.Spacing[shopping.Garland].In(units.Inch), match.In(units.Foot), c.Area.In(units.SquareFoot))
+	}
+	// Output:
+	// height  types   of each  picks  garland  strings   wraps  to match  surface
+	//     ft                               ft   of 100      in        ft    sq ft
+	//      4      4    2 to 6     12       36        4     5.8        22     17.2
+	//      5      5    3 to 7     15       45        5     7.3        33     26.8
+	//      6      6    4 to 8     18       54        6     8.7        47     38.6
+	//      7      7    5 to 9     21       63        7    10.2        63     52.6
+	//      8      8   6 to 10     24       72        8    11.6        83     68.7
+	//      9      9   7 to 11     27       81        9    13.1       104     87.0
+	//     10     10   8 to 12     30       90       10    14.5       128    107.4
+	//     11     11   9 to 13     33       99       11    16.0       155    129.9
+	//     12     12  10 to 14     36      108       12    17.4       184    154.6
+	//     13     13  11 to 15     39      117       13    18.9       216    181.4
+	//     14     14  12 to 16     42      126       14    20.3       250    210.4
+	//     15     15  13 to 17     45      135       15    21.8       287    241.6
+}
+
+// Common practice for the look; the geometry is computed. By hand, at 12 ft: a wall
+// leaves 2/3 of 154.6 sq ft and of 144 ornaments, a corner 1/2; a slim cone 144 in high
+// and 64.8 in wide has 104.3 sq ft, a pencil one 43.2 in wide 68.6 sq ft; and the
+// surface over 10.16 in is 122, 91, 123 and 81 ft, a little less than what it takes to
+// wind it so.
+func Example_chartByShape() {
+	rules, look := sizing.CommonPractice(), sizing.CommonLook()
+	shapes := []struct {
+		name string
+		tree sizing.Tree
+	}{
+		{"free", sizing.Tree{}},
+		{"wall", sizing.Tree{Exposure: sizing.AgainstWall}},
+		{"corner", sizing.Tree{Exposure: sizing.InCorner}},
+		{"slim", sizing.Tree{Taper: sizing.Slim}},
+		{"pencil", sizing.Tree{Taper: sizing.Pencil}},
+	}
+	fmt.Printf("%6s", "height")
+	for _, s := range shapes {
+		fmt.Printf("  %10s", s.name)
+	}
+	fmt.Printf("\n%6s", "ft")
+	for range shapes {
+		fmt.Printf("  %5s %4s", "balls", "ft")
+	}
+	fmt.Println()
+	for feet := units.Length(4); feet <= 15; feet++ {
+		fmt.Printf("%6d", feet)
+		for _, s := range shapes {
+			s.tree.Height = feet * units.Foot
+			a, err := rules.Match(look, s.tree)
 			if err != nil {
 				fmt.Println(err)
 				return
 			}
 			garland, _ := a[shopping.Garland].Length.Ceil(units.Foot)
-			fmt.Printf("%-15s %-11s %-10d %-8v %-6d %d\n",
-				text, width.Format(units.InFeetInches, units.Inch), a[shopping.Ornament].Pieces, garland, a[shopping.Pick].Pieces, a[shopping.Light].Pieces)
+			fmt.Printf("  %5d %4.0f", a[shopping.Ornament].Pieces, garland.In(units.Foot))
 		}
+		fmt.Println()
 	}
 	// Output:
-	// against a wall  width       ornaments  garland  picks  lights
-	// 6 ft            3 ft 11 in  24         32 ft    11     343
-	// 7 ft            4 ft 7 in   33         43 ft    14     467
-	// 7½ ft           4 ft 11 in  38         49 ft    17     536
-	// 9 ft            5 ft 10 in  54         70 ft    24     772
-	// 12 ft           7 ft 10 in  96         124 ft   42     1372
-	// 15 ft           9 ft 9 in   150        192 ft   65     2143
-	//
-	// in a corner     width       ornaments  garland  picks  lights
-	// 6 ft            3 ft 11 in  18         25 ft    8      258
-	// 7 ft            4 ft 7 in   25         33 ft    11     350
-	// 7½ ft           4 ft 11 in  29         38 ft    13     402
-	// 9 ft            5 ft 10 in  41         53 ft    18     579
-	// 12 ft           7 ft 10 in  72         93 ft    31     1029
-	// 15 ft           9 ft 9 in   113        145 ft   49     1608
-	//
-	// slim            width       ornaments  garland  picks  lights
-	// 6 ft            2 ft 8 in   25         32 ft    11     348
-	// 7 ft            3 ft 2 in   34         44 ft    15     473
-	// 7½ ft           3 ft 5 in   38         50 ft    17     543
-	// 9 ft            4 ft 1 in   55         71 ft    24     781
-	// 12 ft           5 ft 5 in   98         125 ft   42     1389
-	// 15 ft           6 ft 9 in   152        194 ft   66     2170
-	//
-	// pencil          width       ornaments  garland  picks  lights
-	// 6 ft            1 ft 10 in  16         22 ft    7      229
-	// 7 ft            2 ft 1 in   22         30 ft    10     311
-	// 7½ ft           2 ft 3 in   25         34 ft    11     357
-	// 9 ft            2 ft 8 in   36         48 ft    16     514
-	// 12 ft           3 ft 7 in   64         83 ft    28     914
-	// 15 ft           4 ft 6 in   100        129 ft   43     1427
+	// height        free        wall      corner        slim      pencil
+	//     ft  balls   ft  balls   ft  balls   ft  balls   ft  balls   ft
+	//      4     46   22     30   15     23   12     59   15     58   11
+	//      5     43   33     28   23     21   18     62   23     60   16
+	//      6     39   47     26   32     20   25     69   32     87   22
+	//      7     49   63     33   43     25   33     61   44     80   30
+	//      8     64   83     43   56     32   43     74   56     81   38
+	//      9     81  104     54   70     41   53     60   71    102   48
+	//     10    100  128     67   86     50   65     67   87     82   58
+	//     11    121  155     81  104     60   79     82  105     92   70
+	//     12    144  184     96  124     72   93     97  125    109   83
+	//     13    169  216    113  145     85  109    114  146     82   97
+	//     14    196  250    131  168     98  126    132  170     95  113
+	//     15    225  287    150  192    112  145    152  194    100  129
+}
+
+// Geometry, for wraps 10.16 in apart. By hand, at 8 ft: 4 ft wide has π · 2 · √68 =
+// 51.8 sq ft, over 0.847 ft 61 ft, and a little more.
+func Example_chartOfWidths() {
+	spacing := sizing.CommonLook().Spacing[shopping.Garland]
+	fmt.Printf("%6s", "height")
+	for width := 2; width <= 8; width++ {
+		fmt.Printf(" %4d ft", width)
+	}
+	fmt.Println()
+	for feet := units.Length(4); feet <= 15; feet++ {
+		fmt.Printf("%3d ft", feet)
+		for width := units.Length(2); width <= 8; width++ {
+			tree := sizing.Tree{Height: feet * units.Foot, Base: width * units.Foot}
+			garland, err := tree.SpiralLength(spacing)
+			if err != nil { // wider than one and a half times the height
+				fmt.Printf(" %7s", "-")
+				continue
+			}
+			garland, _ = garland.Ceil(units.Foot)
+			fmt.Printf(" %7.0f", garland.In(units.Foot))
+		}
+		fmt.Println()
+	}
+	// Output:
+	// height    2 ft    3 ft    4 ft    5 ft    6 ft    7 ft    8 ft
+	//   4 ft      17      25      34      45      57       -       -
+	//   5 ft      21      30      41      53      66      80       -
+	//   6 ft      24      36      48      62      76      91     108
+	//   7 ft      28      41      55      70      86     103     121
+	//   8 ft      32      47      63      79      96     115     134
+	//   9 ft      36      53      70      88     107     127     147
+	//  10 ft      40      58      78      97     118     139     161
+	//  11 ft      44      64      85     106     129     151     175
+	//  12 ft      48      70      92     116     139     164     189
+	//  13 ft      52      75     100     125     150     176     203
+	//  14 ft      56      81     107     134     161     189     218
+	//  15 ft      60      87     115     143     172     202     232
+}
+
+// Common practice: 9 ft for each foot, over the length of a strand, rounded up.
+func Example_chartOfStrands() {
+	fmt.Printf("%6s %8s %6s %6s %6s\n", "height", "garland", "5 ft", "6 ft", "9 ft")
+	for feet := units.Length(4); feet <= 15; feet++ {
+		garland, err := sizing.CommonPractice().Garland(feet * units.Foot)
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Printf("%3d ft %5.0f ft", feet, garland.In(units.Foot))
+		for _, strand := range []units.Length{5 * units.Foot, 6 * units.Foot, 9 * units.Foot} {
+			fmt.Printf(" %6d", (garland+strand-1)/strand)
+		}
+		fmt.Println()
+	}
+	// Output:
+	// height  garland   5 ft   6 ft   9 ft
+	//   4 ft    36 ft      8      6      4
+	//   5 ft    45 ft      9      8      5
+	//   6 ft    54 ft     11      9      6
+	//   7 ft    63 ft     13     11      7
+	//   8 ft    72 ft     15     12      8
+	//   9 ft    81 ft     17     14      9
+	//  10 ft    90 ft     18     15     10
+	//  11 ft    99 ft     20     17     11
+	//  12 ft   108 ft     22     18     12
+	//  13 ft   117 ft     24     20     13
+	//  14 ft   126 ft     26     21     14
+	//  15 ft   135 ft     27     23     15
 }
 
 // Geometry. By hand, at 7 ft: 52.6 sq ft over 25, 50, 75, 100 and 150 ft is 25, 13, 8,
 // 6 and 4 in, and a little more, the more so the fewer the wraps.
 func Example_chartOfSpacings() {
-	fmt.Printf("%-8s", "garland")
-	lengths := []units.Length{25 * units.Foot, 50 * units.Foot, 75 * units.Foot, 100 * units.Foot, 150 * units.Foot}
+	lengths := []units.Length{25, 50, 75, 100, 150}
+	fmt.Printf("%6s", "height")
 	for _, garland := range lengths {
-		fmt.Printf(" %7v", garland)
+		fmt.Printf(" %4d ft", garland)
 	}
 	fmt.Println()
-	for _, text := range []string{"6 ft", "7 ft", "7½ ft", "9 ft", "12 ft", "15 ft"} {
-		fmt.Printf("%-8s", text)
-		tree := sizing.Tree{Height: units.MustParseLength(text)}
+	for feet := units.Length(4); feet <= 15; feet++ {
+		fmt.Printf("%3d ft", feet)
 		for _, garland := range lengths {
-			spacing, err := tree.Spacing(garland)
+			spacing, err := sizing.Tree{Height: feet * units.Foot}.Spacing(garland * units.Foot)
 			if err != nil {
 				fmt.Println(err)
 				return
 			}
-			fmt.Printf(" %7s", spacing.Format(units.InInches, units.Inch))
+			fmt.Printf(" %4.0f in", spacing.In(units.Inch))
 		}
 		fmt.Println()
 	}
 	// Output:
-	// garland    25 ft   50 ft   75 ft  100 ft  150 ft
-	// 6 ft       20 in    9 in    6 in    5 in    3 in
-	// 7 ft       27 in   13 in    9 in    6 in    4 in
-	// 7½ ft      32 in   15 in   10 in    7 in    5 in
-	// 9 ft       47 in   22 in   14 in   11 in    7 in
-	// 12 ft      91 in   39 in   25 in   19 in   12 in
-	// 15 ft     162 in   63 in   40 in   30 in   20 in
+	// height   25 ft   50 ft   75 ft  100 ft  150 ft
+	//   4 ft    8 in    4 in    3 in    2 in    1 in
+	//   5 ft   13 in    7 in    4 in    3 in    2 in
+	//   6 ft   20 in    9 in    6 in    5 in    3 in
+	//   7 ft   27 in   13 in    9 in    6 in    4 in
+	//   8 ft   36 in   17 in   11 in    8 in    6 in
+	//   9 ft   47 in   22 in   14 in   11 in    7 in
+	//  10 ft   59 in   27 in   18 in   13 in    9 in
+	//  11 ft   74 in   33 in   21 in   16 in   10 in
+	//  12 ft   91 in   39 in   25 in   19 in   12 in
+	//  13 ft  111 in   46 in   30 in   22 in   15 in
+	//  14 ft  134 in   54 in   35 in   26 in   17 in
+	//  15 ft  162 in   63 in   40 in   30 in   20 in
 }
 
 // Common practice for the widths: a full tree is 60 to 70 % as wide as it is high.
@@ -113,16 +215,17 @@ func Example_chartOfSpacings() {
 func Example_howSure() {
 	const height = 7*units.Foot + 6*units.Inch
 	for _, percent := range []units.Length{60, 65, 70} {
-		a, err := sizing.CommonLook().Amounts(sizing.Tree{Height: height, Base: height * percent / 100})
+		tree := sizing.Tree{Height: height, Base: height * percent / 100}
+		a, err := sizing.CommonPractice().Match(sizing.CommonLook(), tree)
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
 		garland, _ := a[shopping.Garland].Length.Ceil(units.Foot)
-		fmt.Printf("%d %% as wide as high: %d ornaments, %v of garland, %d lights\n", percent, a[shopping.Ornament].Pieces, garland, a[shopping.Light].Pieces)
+		fmt.Printf("%d %% as wide as high: %d ornaments, %v of garland\n", percent, a[shopping.Ornament].Pieces, garland)
 	}
 	// Output:
-	// 60 % as wide as high: 52 ornaments, 67 ft of garland, 737 lights
-	// 65 % as wide as high: 57 ornaments, 73 ft of garland, 804 lights
-	// 70 % as wide as high: 62 ornaments, 79 ft of garland, 872 lights
+	// 60 % as wide as high: 52 ornaments, 67 ft of garland
+	// 65 % as wide as high: 56 ornaments, 73 ft of garland
+	// 70 % as wide as high: 61 ornaments, 79 ft of garland
 }

@@ -77,8 +77,13 @@ func ExampleRules_Lights() {
 }
 
 // Common practice: the 9 ft tree of a station's ticket hall.
-func ExampleRules_Needs() {
-	needs, err := sizing.CommonPractice().Needs(sizing.Tree{Height: 9 * units.Foot}, shopping.Pick)
+func ExampleComparison_Needs() {
+	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 9 * units.Foot}, sizing.Auto)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	needs, err := c.Needs(units.InFeetInches, shopping.Pick)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -119,4 +124,43 @@ func ExampleArcDegrees() {
 	// Output:
 	// 200 degrees <nil>
 	// sizing.ArcDegrees: degrees "-5": out of range: want 1 to 360 degrees
+}
+
+// The trade heights, from memory: a tree of 210 cm is sold as one of 7 ft.
+func ExampleTradeHeight() {
+	for _, height := range []units.Length{210 * units.Centimeter, 7*units.Foot - units.Inch/16, 7*units.Foot + 6*units.Inch} {
+		trade, err := sizing.TradeHeight(height)
+		fmt.Println(trade, err)
+	}
+	// Output:
+	// 7 ft <nil>
+	// 7 ft <nil>
+	// 7 ft <nil>
+}
+
+// Geometry. By hand: the radius is 2 ft 5 1/4 in, and acos(2.4375/10) is 75.9 degrees,
+// so that a spread of 90 degrees from a corner shows 241.8.
+func ExampleTree_Seen() {
+	tree := sizing.Tree{Height: 7*units.Foot + 6*units.Inch}
+	seen, err := tree.Seen(90, 10*units.Foot)
+	degrees, _ := seen.Degrees()
+	fmt.Printf("%.1f degrees %v\n", degrees, err)
+	// Output: 241.8 degrees <nil>
+}
+
+// International Fire Code section 806 and NFPA 1 section 10.13, as quoted.
+func ExampleTree_Cautions() {
+	tree := sizing.Tree{Height: 9 * units.Foot, Kind: sizing.Artificial, Setting: sizing.Public}
+	cautions, err := tree.Cautions(units.InFeetInches)
+	for _, c := range cautions {
+		fmt.Println(c)
+	}
+	fmt.Println(err)
+	// Output:
+	// keep exits, the ways to them and their signs clear of the tree and its cords (NFPA 1 section 10.13 (2015), quoted)
+	// the label of the tree and of its decorations must say flame resistant (NFPA 1 section 10.13 (2015), quoted)
+	// keep the tree at least 3 ft from fire, candles, radiators and vents (NFPA and ESFI holiday safety tips, quoted)
+	// tie the tree off to the wall or the ceiling (common practice, from memory)
+	// ask the fire marshal before the tree is set up; editions and local rules differ (common practice)
+	// <nil>
 }

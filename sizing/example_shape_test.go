@@ -9,43 +9,13 @@ import (
 	"example.com/fircone/units"
 )
 
-// Common practice for the rules; the shape is computed. This is the chart in the
-// package documentation.
-func Example_quickChart() {
-	rules, look := sizing.CommonPractice(), sizing.CommonLook()
-	fmt.Printf("%-8s %-6s %-9s %-6s %-11s %-7s %-6s %-11s %s\n",
-		"height", "types", "each", "picks", "garland", "lights", "wraps", "to match", "surface")
-	for _, text := range []string{"6 ft", "7 ft", "7½ ft", "9 ft", "12 ft", "15 ft"} {
-		height := units.MustParseLength(text)
-		types, _ := rules.Types(height)
-		each, _ := rules.Each(height)
-		c, err := rules.Compare(look, sizing.Tree{Height: height})
-		if err != nil {
-			fmt.Println(err)
-			return
-		}
-		match, _ := c.Shape[shopping.Garland].Length.Ceil(units.Foot)
-		fmt.Printf("%-8s %-6d %-9v %-6d %-11v %-7d %-6v %-11v %s\n",
-			text, types, each, c.Rule[shopping.Pick].Pieces, c.Rule[shopping.Garland].Length, c.Rule[shopping.Light].Pieces,
-			c.RuleLook.Spacing[shopping.Garland].Format(units.InInches, units.Inch), match, c.Area.Format(units.InFeet, units.SquareFoot/10))
-	}
-	// Output:
-	// height   types  each      picks  garland     lights  wraps  to match    surface
-	// 6 ft     6      4 to 8    18     54 ft       600     9 in   47 ft       38.6 sq ft
-	// 7 ft     7      5 to 9    21     63 ft       700     10 in  63 ft       52.6 sq ft
-	// 7½ ft    7      5 to 9    23     67 ft 6 in  750     11 in  73 ft       60.4 sq ft
-	// 9 ft     9      7 to 11   27     81 ft       900     13 in  104 ft      87 sq ft
-	// 12 ft    12     10 to 14  36     108 ft      1200    17 in  184 ft      154.6 sq ft
-	// 15 ft    15     13 to 17  45     135 ft      1500    22 in  287 ft      241.6 sq ft
-}
-
 // The worked example of the package documentation: common practice and geometry.
 // By hand: 86.96 sq ft, less the tip's (10/108)² of it, is 86.2; on that 81 ft come
 // 12.8 in apart, and 35 picks and 1148 lights are 0.40 and 13.3 to the square foot.
 func Example_ticketHall() {
 	tree := sizing.Tree{Height: 9 * units.Foot, BareTip: 10 * units.Inch}
 	rules, look := sizing.CommonPractice(), sizing.CommonLook()
-	c, err := rules.Compare(look, tree)
+	c, err := rules.Compare(look, tree, sizing.Auto)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -62,10 +32,10 @@ func Example_ticketHall() {
 	ladder, _ := hall.Ladder(tree)
 	fmt.Println(fit.Spare, "to spare,", ladder.Size, "stepladder")
 	// Output:
-	// ornaments: 81 gives 0.94 to the square foot here; 0.93 takes 81
-	// garland or ribbon: 9 ft for each foot gives wraps 13 in apart here; 10 in apart takes 103 ft
+	// ornaments: 81 of 4 in, 3 1/8 in and 2 in cover 4.2 % here; 4.1 % takes 80
+	// garland or ribbon: 9 ft for each foot gives wraps 13 in apart here; 10 1/4 in apart takes 103 ft
 	// picks: 3 for each foot gives 0.31 to the square foot here; 0.40 takes 35
-	// lights: 100 for each foot gives 10 to the square foot here; 13 takes 1148
+	// lights: 100 for each foot gives 10 to the square foot here; 13 takes 1150
 	// 12 strings of 100 lamps on 25 ft, 4.8 W each in 4 runs: 57.6 W
 	// 4 ft to spare, 6 ft stepladder
 }
@@ -74,7 +44,7 @@ func Example_ticketHall() {
 // round is an eighth of 86.96 sq ft, 10.9; on that 40.5 ft come 3.2 in apart.
 func Example_waitingRoom() {
 	tree := sizing.Tree{Height: 4*units.Foot + 6*units.Inch, Exposure: sizing.InCorner}
-	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), tree)
+	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), tree, sizing.Auto)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -84,7 +54,7 @@ func Example_waitingRoom() {
 	fmt.Println("wraps by rule:", c.RuleLook.Spacing[shopping.Garland].Format(units.InInches, units.Inch/4))
 	// Output:
 	// by rule:  ornaments 16, garland 40 ft 6 in, ribbon 40 ft 6 in, picks 14, lights 450
-	// by shape: ornaments 11, garland 14 ft 2 in, ribbon 14 ft 2 in, picks 5, lights 145
+	// by shape: ornaments 19, garland 14 ft 2 in, ribbon 14 ft 2 in, picks 5, lights 150
 	// wraps by rule: 3 1/4 in
 }
 
@@ -209,24 +179,24 @@ func ExampleTree_DressedArea() {
 	// Output: 43.48 sq ft <nil>
 }
 
-// Common practice, from memory: 1 ft less than a 6 ft base, to as wide as that.
+// Common practice, from memory: 1 ft less than a 6 ft base, to 6 in beyond it all round.
 func ExampleTree_Skirt() {
 	skirt, err := sizing.Tree{Height: 9 * units.Foot, Base: 6 * units.Foot}.Skirt()
 	fmt.Println(skirt, err)
-	// Output: 5 ft to 6 ft <nil>
+	// Output: 5 ft to 7 ft <nil>
 }
 
 // Common practice; by hand 49, 21 and 700 on 52.6 sq ft.
 func ExampleCommonLook() {
 	fmt.Println(sizing.CommonLook())
-	// Output: garland 10 in apart, ribbon 10 in apart; to the square foot 0.93 ornaments, 0.40 picks, 13 lights
+	// Output: garland 10 1/4 in apart, ribbon 10 1/4 in apart; 4.1 % covered by ornaments; to the square foot 0.40 picks, 13 lights
 }
 
 // Common practice; by hand 108 ft on 154.6 sq ft is 1.43 ft apart, and so on.
 func ExampleRules_Look() {
 	look, err := sizing.CommonPractice().Look(sizing.Tree{Height: 12 * units.Foot})
 	fmt.Println(look, err)
-	// Output: garland 17 in apart, ribbon 17 in apart; to the square foot 0.93 ornaments, 0.23 picks, 7.76 lights <nil>
+	// Output: garland 17 1/2 in apart, ribbon 17 1/2 in apart; 4.1 % covered by ornaments; to the square foot 0.23 picks, 7.76 lights <nil>
 }
 
 // Common practice.
@@ -238,16 +208,21 @@ func ExampleRules_Amounts() {
 
 // By hand: surface grows as the square of height, so 9 ft takes 81/49 of the 49
 // ornaments, 21 picks and 700 lights of 7 ft: 81, 34.7 and 1157.1.
-func ExampleLook_Amounts() {
-	amounts, err := sizing.CommonLook().Amounts(sizing.Tree{Height: 9 * units.Foot})
+func ExampleRules_Match() {
+	amounts, err := sizing.CommonPractice().Match(sizing.CommonLook(), sizing.Tree{Height: 9 * units.Foot})
 	fmt.Println(amounts, err)
-	// Output: ornaments 81, garland 103 ft 8 in, ribbon 103 ft 8 in, picks 35, lights 1158 <nil>
+	// Output: ornaments 81, garland 103 ft 8 in, ribbon 103 ft 8 in, picks 35, lights 1200 <nil>
 }
 
-// Geometry, as in [sizing.Look.Amounts], with half of a tree seen.
-func ExampleLook_Needs() {
+// Geometry, as in [sizing.Rules.Match], with half of a tree seen.
+func ExampleComparison_Needs_byShape() {
 	tree := sizing.Tree{Height: 9 * units.Foot, Exposure: sizing.InCorner}
-	needs, err := sizing.CommonLook().Needs(tree, shopping.Garland)
+	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), tree, sizing.Auto)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	needs, err := c.Needs(units.InFeetInches, shopping.Garland)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -256,58 +231,87 @@ func ExampleLook_Needs() {
 		fmt.Printf("%v %s: %s (%s)\n", n.Quantity, n.Item, n.Basis, n.Source)
 	}
 	// Output:
-	// 41 ornaments: 0.93 to the square foot over 43.5 sq ft (geometry; common practice for the look)
-	// 52 ft 11 in garland: wraps 10 in apart over 43.5 sq ft (geometry; common practice for the look)
-	// 579 lights: 13 to the square foot over 43.5 sq ft (geometry; common practice for the look)
+	// 41 ornaments: 4.1 % of 43.5 sq ft covered, by sizes of 4 in, 3 1/8 in and 2 in (geometry; common practice for the look)
+	// 52 ft 11 in garland: wraps 10 1/4 in apart over 43.5 sq ft (geometry; common practice for the look)
+	// 600 lights: 13 to the square foot over 43.5 sq ft (geometry; common practice for the look)
 }
 
 func ExampleLook_String() {
-	look := sizing.Look{Spacing: shopping.ByKind[units.Length]{shopping.Garland: 10 * units.Inch}, Each: shopping.ByKind[units.Area]{shopping.Ornament: units.SquareFoot / 2}}
+	look := sizing.Look{Spacing: shopping.ByKind[units.Length]{shopping.Garland: 10 * units.Inch}, Cover: 0.05}
 	fmt.Println(look.String())
-	// Output: garland 10 in apart; to the square foot 2.00 ornaments
+	// Output: garland 10 in apart; 5.0 % covered by ornaments
 }
 
 // Common practice against geometry. By hand, 154.6 sq ft over 108 ft is 17 in, and
 // over 10 in it is 186 ft, and a little more.
 func ExampleRules_Compare() {
 	look := sizing.Look{Spacing: shopping.ByKind[units.Length]{shopping.Garland: 10 * units.Inch}}
-	c, err := sizing.CommonPractice().Compare(look, sizing.Tree{Height: 12 * units.Foot})
+	c, err := sizing.CommonPractice().Compare(look, sizing.Tree{Height: 12 * units.Foot}, sizing.Auto)
 	fmt.Println(c, err)
-	// Output: garland: 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 187 ft <nil>
+	// Output: garland: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 in apart takes 187 ft <nil>
 }
 
 func ExampleComparison_String() {
-	c, _ := sizing.CommonPractice().Compare(sizing.Look{Each: shopping.ByKind[units.Area]{shopping.Pick: units.SquareFoot}}, sizing.Tree{Height: 7 * units.Foot})
+	c, _ := sizing.CommonPractice().Compare(sizing.Look{Each: shopping.ByKind[units.Area]{shopping.Pick: units.SquareFoot}}, sizing.Tree{Height: 7 * units.Foot}, sizing.Auto)
 	fmt.Println(c.String())
 	// Output: picks: 3 for each foot gives 0.40 to the square foot here; 1.00 takes 53
 }
 
-// A default of this package. By hand: 84 in over 20 is 4.2 in; 3/4 and 1/2 of it
-// are 3.15 and 2.1 in; 20, 30 and 50 % of 49.
-func ExampleMixOf() {
-	mix, err := sizing.MixOf(7*units.Foot, 49)
+// A default of this package. By hand: 4, 3 and 2 in, the nearest that shops stock; 20,
+// 30 and 50 % of 49.
+func ExampleRules_Mix() {
+	mix, err := sizing.CommonPractice().Mix(sizing.Tree{Height: 7 * units.Foot}, 49)
 	fmt.Println(mix, err)
-	// Output: 10 of 4 in, 15 of 3 in, 24 of 2 in <nil>
+	// Output: 10 of 4 in, 15 of 3 1/8 in, 24 of 2 in <nil>
 }
 
-// By hand: 10 · 12.57 + 15 · 7.07 + 24 · 3.14 sq in is 2.13 sq ft, of 52.6; and
-// 16 · 23.76 + 24 · 12.57 + 41 · 4.91 sq in is 6.13 sq ft, of 86.96.
+// By hand: on 2 ft and on 9 ft as much is covered as on 7 ft, 33 · 0.785 of 618.4 sq in,
+// and 16 · 12.57 + 24 · 7.67 + 41 · 3.14 of 12522 sq in.
 func ExampleMix_Cover() {
-	for feet := units.Length(7); feet <= 9; feet += 2 {
+	rules, look := sizing.CommonPractice(), sizing.CommonLook()
+	for _, feet := range []units.Length{2, 7, 9} {
 		tree := sizing.Tree{Height: feet * units.Foot}
-		mix, _ := sizing.MixOf(tree.Height, int(feet*feet))
+		amounts, _ := rules.Match(look, tree)
+		mix, _ := rules.Mix(tree, amounts[shopping.Ornament].Pieces)
 		area, _ := tree.DressedArea()
 		cover, err := mix.Cover(area)
-		fmt.Printf("%v: %.1f %% %v\n", tree.Height, 100*cover, err)
+		fmt.Printf("%v: %v cover %.1f %% %v\n", tree.Height, mix, 100*cover, err)
 	}
 	// Output:
-	// 7 ft: 4.1 % <nil>
-	// 9 ft: 7.1 % <nil>
+	// 2 ft: 33 of 1 in cover 4.2 % <nil>
+	// 7 ft: 10 of 4 in, 15 of 3 1/8 in, 24 of 2 in cover 4.2 % <nil>
+	// 9 ft: 16 of 4 in, 24 of 3 1/8 in, 41 of 2 in cover 4.1 % <nil>
 }
 
 func ExampleMix_String() {
-	fmt.Println(sizing.Mix{Large: sizing.Size{Diameter: 4 * units.Inch, Count: 12}}.String())
+	fmt.Println(sizing.Mix{{Diameter: 4 * units.Inch, Count: 12}}.String())
 	// Output: 12 of 4 in
+}
+
+func ExampleMix_Format() {
+	fmt.Println(sizing.Mix{{Diameter: 60 * units.Millimeter, Count: 12}}.Format(units.InMetric))
+	// Output: 12 of 6 cm
+}
+
+func ExampleLook_Format() {
+	fmt.Println(sizing.CommonLook().Format(units.InMetric))
+	// Output: garland 26 cm apart, ribbon 26 cm apart; 4.1 % covered by ornaments; to the square meter 4.30 picks, 143 lights
+}
+
+func ExampleComparison_Format() {
+	look := sizing.Look{Spacing: shopping.ByKind[units.Length]{shopping.Garland: 25 * units.Centimeter}}
+	c, err := sizing.CommonPractice().Compare(look, sizing.Tree{Height: 210 * units.Centimeter}, sizing.Auto)
+	fmt.Println(c.Format(units.InMetric), err)
+	// Output: garland: 9 m for each meter gives wraps 25.5 cm apart here; 25 cm apart takes 19.3 m <nil>
+}
+
+// Geometry. By hand: half of a cone 54 in high and 35.1 in wide is 1565 sq in, and over
+// 10 in that is 13 ft; the slant of the wraps adds more than a foot.
+func ExampleTree_SpiralLength() {
+	tree := sizing.Tree{Height: 4*units.Foot + 6*units.Inch, Exposure: sizing.InCorner}
+	garland, err := tree.SpiralLength(10 * units.Inch)
+	fmt.Println(garland.Format(units.InFeetInches, units.Inch), err)
+	// Output: 14 ft 3 in <nil>
 }
 
 // Common practice, from memory: a tenth to an eighth of 10 ft.
@@ -326,21 +330,45 @@ func ExampleRoom_Fit() {
 }
 
 func ExampleFit_String() {
-	fmt.Println(sizing.Fit{Tallest: 7 * units.Foot, Spare: -3 * units.Inch, Caution: "keep clear of lamps"}.String())
+	fmt.Println(sizing.Fit{Verdict: "does not fit", Tallest: 7 * units.Foot, Spare: -3 * units.Inch, Caution: units.Caution{Text: "keep clear of lamps"}}.String())
 	// Output: does not fit: 3 in past the ceiling, 7 ft is the tallest; keep clear of lamps
 }
 
+func ExampleFit_Format() {
+	fmt.Println(sizing.Fit{Verdict: "tight", Tallest: 213 * units.Centimeter, Spare: 15 * units.Centimeter, Caution: units.Caution{Text: "keep clear of lamps"}}.Format(units.InMetric))
+	// Output: tight: 15 cm to spare, 2.13 m is the tallest; keep clear of lamps
+}
+
 // Makers' labels, from memory: a 6 ft stepladder reaches 10 ft. The tip of this
-// tree is under that, and a star of 1 ft over it.
+// tree is under that, and a usual topper over it.
 func ExampleRoom_Ladder() {
-	tree := sizing.Tree{Height: 9*units.Foot + 10*units.Inch}
-	bare, err1 := sizing.Room{}.Ladder(tree)
-	star, err2 := sizing.Room{Topper: 1 * units.Foot}.Ladder(tree)
-	fmt.Println(bare.Size, "for the tip,", star.Size, "for the star", err1, err2)
-	// Output: 6 ft for the tip, 8 ft for the star <nil> <nil>
+	tree := sizing.Tree{Height: 9*units.Foot + 10*units.Inch, Taper: sizing.Slim}
+	bare, err1 := sizing.Room{NoTopper: true}.Ladder(tree)
+	usual, err2 := sizing.Room{}.Ladder(tree)
+	fmt.Println(bare.Size, "for the tip,", usual.Size, "for a topper", err1, err2)
+	// Output: 6 ft for the tip, 8 ft for a topper <nil> <nil>
+}
+
+// Makers' labels, from memory.
+func ExampleLadderFor() {
+	for _, height := range []units.Length{6 * units.Foot, 13 * units.Foot, 30 * units.Foot} {
+		ladder, err := sizing.LadderFor(height)
+		fmt.Println(ladder.Size, ladder.Lift, err)
+	}
+	// Output:
+	// 0 ft false <nil>
+	// 10 ft false <nil>
+	// 0 ft true <nil>
 }
 
 func ExampleLadder_String() {
-	fmt.Println(sizing.Ladder{Size: 6 * units.Foot, Caution: "follow its label"}.String())
-	// Output: 6 ft stepladder; follow its label
+	ladder := sizing.Ladder{Size: 6 * units.Foot, In: 35 * units.Inch, Cautions: []units.Caution{{Text: "follow its label"}}}
+	fmt.Println(ladder.String())
+	// Output: 6 ft stepladder, the tip 2 ft 11 in in from the branch line; follow its label
+}
+
+func ExampleLadder_Format() {
+	ladder := sizing.Ladder{Size: 6 * units.Foot, Cautions: []units.Caution{{Text: "follow its label"}}}
+	fmt.Println(ladder.Format(units.InMetric))
+	// Output: 1.83 m stepladder; follow its label
 }

@@ -63,3 +63,57 @@ func ExampleRules_Amounts_json() {
 	fmt.Println(string(text), err)
 	// Output: {"ornaments":81,"garland":"81 ft","ribbon":"81 ft","picks":27,"lights":900} <nil>
 }
+
+func ExampleTreeKind_String() {
+	fmt.Println(sizing.PreLit)
+	// Output: pre-lit
+}
+
+func ExampleTreeKind_MarshalText() {
+	text, err := json.Marshal(sizing.Metal)
+	fmt.Println(string(text), err)
+	// Output: "metal" <nil>
+}
+
+func ExampleTreeKind_UnmarshalText() {
+	var k sizing.TreeKind
+	err := json.Unmarshal([]byte(`"plastic"`), &k)
+	fmt.Println(err)
+	// Output: sizing.TreeKind.UnmarshalText: text "plastic": unknown name: want cut, artificial, pre-lit or metal
+}
+
+func ExampleSetting_String() {
+	fmt.Println(sizing.Public)
+	// Output: public
+}
+
+func ExampleSetting_MarshalText() {
+	text, err := json.Marshal(sizing.Home)
+	fmt.Println(string(text), err)
+	// Output: "home" <nil>
+}
+
+func ExampleSetting_UnmarshalText() {
+	var s sizing.Setting
+	err := json.Unmarshal([]byte(`"public"`), &s)
+	fmt.Println(s == sizing.Public, err)
+	// Output: true <nil>
+}
+
+func ExampleWay_String() {
+	fmt.Println(sizing.ByShape)
+	// Output: shape
+}
+
+func ExampleWay_MarshalText() {
+	text, err := json.Marshal(sizing.ByRule)
+	fmt.Println(string(text), err)
+	// Output: "rule" <nil>
+}
+
+func ExampleWay_UnmarshalText() {
+	var w sizing.Way
+	err := json.Unmarshal([]byte(`"auto"`), &w)
+	fmt.Println(w == sizing.Auto, err)
+	// Output: true <nil>
+}

@@ -13,18 +13,18 @@ import (
 // Everything that an app might store or send goes through JSON under names in
 // lower camel case, and comes back the same.
 func TestJSON(t *testing.T) {
-	tree := Tree{Height: 9 * ft, Taper: Slim, BareTip: 10 * in, Exposure: InCorner}
+	tree := Tree{Height: 9 * ft, Taper: Slim, BareTip: 10 * in, Exposure: InCorner, Kind: PreLit, Setting: Public}
 	cone, _ := tree.Cone()
-	comparison, err := CommonPractice().Compare(CommonLook(), tree)
+	comparison, err := CommonPractice().Compare(CommonLook(), tree, Auto)
 	if err != nil {
 		t.Fatal(err)
 	}
-	mix, _ := MixOf(9*ft, 81)
+	mix, _ := CommonPractice().Mix(tree, 81)
 	room := Room{Ceiling: 14 * ft, Clearance: 2 * ft, Topper: 10 * in, Stand: 6 * in}
 	fit, _ := room.Fit(tree)
 	ladder, _ := room.Ladder(tree)
 	for _, v := range []any{
-		comparison, mix, room, fit, ladder,
+		comparison, mix[0], room, fit, ladder,
 		cone,
 		Drape{Span: 10 * in, Sag: 2 * in},
 		counts{Min: 7, Max: 11},
@@ -45,7 +45,7 @@ func namesAre(t *testing.T, typ reflect.Type) {
 	for i := range typ.NumField() {
 		f := typ.Field(i)
 		first, rest := unicode.ToLower(rune(f.Name[0])), f.Name[1:]
-		if got := f.Tag.Get("json"); got != string(first)+rest {
+		if got, _, _ := strings.Cut(f.Tag.Get("json"), ","); got != string(first)+rest {
 			t.Errorf("%v.%s is %q in JSON", typ, f.Name, got)
 		}
 		if f.Type.Kind() == reflect.Struct && strings.HasPrefix(f.Type.PkgPath(), "example.com/") {

@@ -108,22 +108,22 @@ func TestLookLimits(t *testing.T) {
 		t.Errorf("spacing %v, want %v", got, MaxSpacing)
 	}
 	s.area = 12 * units.SquareFoot
-	if got := s.look(Amounts{shopping.Ornament: {Pieces: 6}}).Each[shopping.Ornament]; got != 2*units.SquareFoot {
+	if got := s.look(Amounts{shopping.Pick: {Pieces: 6}}).Each[shopping.Pick]; got != 2*units.SquareFoot {
 		t.Errorf("12 sq ft to 6 pieces is %v each", got)
 	}
 }
 
-// Texts are rounded as their docs say: to the quarter inch; a spacing of 4 in or more to the inch; and no foot is added to a
+// Texts are rounded as their docs say: a spacing up to the quarter inch; and no foot is added to a
 // length of whole feet.
 func TestRoundedTexts(t *testing.T) {
 	for spacing, want := range map[units.Length]string{
-		4*units.Inch - 1: "4 in", 4 * units.Inch: "4 in", 3*units.Inch + units.Inch/2: "3 1/2 in", 4*units.Inch + units.Inch/4: "4 in",
+		4*units.Inch - 1: "4 in", 4 * units.Inch: "4 in", 3*units.Inch + units.Inch/2: "3 1/2 in", 4*units.Inch + units.Inch/4: "4 1/4 in", 4*units.Inch + units.Inch/4 + 1: "4 1/2 in",
 	} {
-		if got := inches(spacing); got != want {
+		if got := apart(spacing, units.InFeetInches); got != want {
 			t.Errorf("%d nm: %s, want %s", spacing, got, want)
 		}
 	}
-	c, err := CommonPractice().Compare(CommonLook(), Tree{Height: 7 * units.Foot})
+	c, err := CommonPractice().Compare(CommonLook(), Tree{Height: 7 * units.Foot}, Auto)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -1,17 +1,19 @@
 package sizing
 
 import (
+	"math"
 	"math/bits"
 	"strconv"
 	"strings"
 
+	"example.com/fircone/internal/elem"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
 // A Look is how densely a tree is dressed, whatever its size: how far apart the
-// wraps of garland are, and how much surface there is to each piece. A value of
-// zero is for a kind that the look does without.
+// wraps of garland are, how much surface there is to each piece, and how much of it
+// the ornaments cover. A value of zero is for a kind that the look does without.
 //
 // [Rules.Look] takes the look from a tree that the rules suit; [CommonLook] is
 // the usual one.
@@ -21,8 +23,12 @@ type Look struct {
 	Spacing shopping.ByKind[units.Length] `json:"spacing"`
 
 	// Each is the surface to each piece, 1/100 sq in to 10,000 m²: units.SquareFoot
-	// for one to the square foot.
+	// for one to the square foot. It has no ornaments, which go by Cover.
 	Each shopping.ByKind[units.Area] `json:"each"`
+
+	// Cover is what part of the surface the ornaments cover, seen straight on, 0 to
+	// 1. Their number follows from their sizes.
+	Cover float64 `json:"cover"`
 }
 
 const (
@@ -32,8 +38,8 @@ const (
 
 // CommonLook returns the look of the reference tree: one 7 ft tall, full, seen
 // from every side and dressed by [CommonPractice]. In round figures its wraps
-// are 10 in apart (10.16 in), and there are 0.93 ornaments, 0.40 picks and 13 lights to
-// the square foot.
+// are 10 in apart (10.16 in), there are 0.40 picks and 13 lights to the square foot,
+// and ornaments cover 4.1 % of it.
 //
 // Source: common practice; the geometry is computed.
 func CommonLook() Look {
@@ -46,6 +52,8 @@ type surface struct {
 	cone Cone
 	arc  Exposure // of the way round, in thousandths of a degree
 	area units.Area
+
+	balls balls // with which it is dressed, if that is asked
 }
 
 // surface returns what of t is dressed. Fields of t are named after at, "/" or "/tree/".
@@ -58,7 +66,7 @@ func (t Tree) surface(fn, at string) (surface, error) {
 	if err != nil {
 		return surface{}, err
 	}
-	return surface{c, arc, units.Area(share(int64(c.area()), arc, maxArc))}, nil
+	return surface{cone: c, arc: arc, area: units.Area(share(int64(c.area()), arc, maxArc))}, nil
 }
 
 // DressedArea returns the area of the branches that are dressed: the surface of
@@ -70,11 +78,73 @@ func (t Tree) DressedArea() (units.Area, error) {
 	return s.area, err
 }
 
+// Seen returns how much of the way round a tree is seen by people who look at it from
+// directions that spread over so many degrees, 0 to 360, and from no nearer than a
+// distance to the trunk:
+//
+//	arc = spread + 2·acos(radius / distance)
+//
+// up to 360 degrees, rounded to the nearest thousandth. The radius is half the base, and
+// the distance at least an inch more and at most 1000 ft. A line of sight from the
+// distance D touches a circle of radius R where R/D is the cosine of the angle at the
+// trunk, so each person sees that angle to both sides of their own direction:
+//
+//	   . - .
+//	 /       \
+//	|    R    |\
+//	|    o----| -\
+//	|     \  |    \
+//	 \     \/       \   line of sight
+//	   ` - ' ` .     \
+//	        D     ` .  o person
+//
+// A 7½ ft tree in a corner, where the spread is 90 degrees, seen from 10 ft off shows
+// about 240. The widest branches decide; above them more is seen. Its errors are those
+// of [Tree.Cone], and one wrapping [units.ErrRange] for the spread or the distance.
+//
+// Source: geometry. The named exposures are common practice.
+func (t Tree) Seen(spread float64, distance units.Length) (Exposure, error) {
+	const fn = "Tree.Seen"
+	c, err := t.cone(fn, "/")
+	if err != nil {
+		return 0, err
+	}
+	if !(spread >= 0 && spread <= 360) {
+		return 0, rangeError(fn, "spread", strconv.FormatFloat(spread, 'g', -1, 64), "0 to 360 degrees")
+	}
+	radius := c.BaseDiameter / 2
+	if distance < radius+units.Inch || distance > 1000*units.Foot {
+		return 0, rangeError(fn, "distance", distance.String(), (radius+units.Inch).String()+" to 1000 ft")
+	}
+	r, d := float64(c.BaseDiameter)/2, float64(distance)
+	side := elem.Atan2(math.Sqrt(float64((d-r)*(d+r))), r)
+	return Exposure(math.Round(min(float64(1000*spread)+float64(side*(360_000/math.Pi)), float64(maxArc)))), nil
+}
+
+// SpiralLength returns the length of garland wound on what is dressed of t, from the
+// lowest branches to the bare tip, its wraps one spacing apart along the slope, 1/4 in
+// to 100 ft. Where only part of the way round is dressed the garland goes back and
+// forth across it, one spacing lower each time; that is [Cone.SpiralLength] with the
+// dressed part of a turn in place of the whole one, π·d·degrees/360 for π·d.
+//
+// It follows the branch tips; for a garland that sags between them see
+// [Drape.Length]. The result is within 1 nm. [Tree.Spacing] is the inverse.
+func (t Tree) SpiralLength(spacing units.Length) (units.Length, error) {
+	const fn = "Tree.SpiralLength"
+	s, err := t.surface(fn, "/")
+	if err != nil {
+		return 0, err
+	}
+	if err := checkSpacing(fn, spacing); err != nil {
+		return 0, err
+	}
+	return s.cone.spiralLength(spacing, s.turn()), nil
+}
+
 // Spacing returns how far apart along the slope the wraps come of a garland of this
 // length on what is dressed of t, from the lowest branches to the bare tip: the
-// inverse of the garland of [Look.Amounts], before that is rounded. Where only part
-// of the way round is dressed the garland goes to and fro across it; all round the
-// result is that of [Cone.Spacing] for the shape of t.
+// inverse of [Tree.SpiralLength]. All round the result is that of [Cone.Spacing] for the
+// shape of t.
 //
 // It is rounded up to a nanometer, so that the garland suffices. Where the wraps
 // together make a whole round it is less than 1.01 nm over the exact spacing; where
@@ -105,21 +175,20 @@ func share(n int64, part, whole Exposure) int64 {
 }
 
 // Look returns the look that the rules give on this tree: the spacing of a
-// garland that is just as long as the rule has it, and the surface to each piece
-// where there are as many. On the same tree the look gives the same counts.
-//
-// Where less than the whole way round is dressed, the garland goes to and fro on
-// the part that is, as densely as it would go round.
+// garland that is just as long as the rule has it, the surface to each piece where
+// there are as many, and what part of it the ornaments cover, in the sizes and shares
+// of [Rules.Mix]. On the same tree the look gives the same counts.
 //
 // Garland or ribbon that by rule is too short to reach from the base to the tip,
 // or so long that it would be wound less than 1/4 in apart, leaves its spacing
-// zero; [Comparison.String] says which. Its errors are those of
-// [Tree.DressedArea] and of [Rules.Amounts].
+// zero; [Comparison.String] says which. A cover over 1 asks for more ornaments than
+// there is room for, and is no look for another tree. Its errors are those of
+// [Tree.DressedArea], [Rules.Amounts] and [Rules.Mix].
 //
 // Source: common practice for the rules; the geometry is computed.
 func (r Rules) Look(t Tree) (Look, error) {
 	const fn = "Rules.Look"
-	s, err := t.surface(fn, "/tree/")
+	s, err := r.surface(fn, t)
 	if err != nil {
 		return Look{}, err
 	}
@@ -130,10 +199,23 @@ func (r Rules) Look(t Tree) (Look, error) {
 	return s.look(a), nil
 }
 
+// surface returns what of t is dressed, and with which ornaments.
+func (r Rules) surface(fn string, t Tree) (s surface, err error) {
+	if s, err = t.surface(fn, "/tree/"); err != nil {
+		return surface{}, err
+	}
+	if s.balls, err = r.balls(fn, t, s.cone.BaseDiameter); err != nil {
+		return surface{}, err
+	}
+	return s, nil
+}
+
 // look returns the look of what is dressed with amounts.
 func (s surface) look(amounts Amounts) (l Look) {
 	for kind, q := range amounts {
 		switch {
+		case kind == int(shopping.Ornament):
+			l.Cover = float64(float64(q.Pieces)*s.balls.disc()) / s.nm2()
 		case q.Pieces != 0:
 			l.Each[kind] = (s.area + units.Area(q.Pieces) - 1) / units.Area(q.Pieces)
 		case kind > 0 && q.Length == amounts[kind-1].Length: // ribbon, as a rule: half the work
@@ -147,47 +229,68 @@ func (s surface) look(amounts Amounts) (l Look) {
 	return l
 }
 
-// Amounts returns what a tree takes to match the look, by its shape: the garland
-// and ribbon that go round with wraps so far apart, and for each piece its
-// surface,
+// nm2 returns the area in square nanometers.
+func (s surface) nm2() float64 { return float64(float64(s.area) * 1e6) }
+
+// Match returns what a tree takes to match a look, by its shape: the garland and
+// ribbon that go round with wraps so far apart, as many pieces as have so much surface
+// each, and as many ornaments as cover so much of it in the sizes of [Rules.Mix]:
 //
-//	garland = spiral length      pieces = dressed area / surface to each
+//	garland     [Tree.SpiralLength] of the spacing         rounded up to a whole inch
+//	pieces      dressed area / surface to each             rounded up; lights to 50
+//	ornaments   cover · dressed area / mean of the discs   rounded to the nearest
 //
-// both rounded up, to a whole inch and to a whole piece. Where only part of the way
-// round is dressed, the garland goes to and fro across it, one spacing lower each
-// time; that is [Cone.SpiralLength] with the dressed part of a turn in place of the
-// whole one, π·d·degrees/360 for π·d. It follows the branch tips; for one that sags
-// between them see [Drape.Length]. Its errors are those of
-// [Tree.DressedArea], and one wrapping [units.ErrRange] if a field of l is out of its
-// range.
-func (l Look) Amounts(t Tree) (Amounts, error) {
-	const fn = "Look.Amounts"
-	s, err := t.surface(fn, "/tree/")
+// There are never fewer ornaments than the types of [Rules.Types]. A pre-lit or a
+// metal tree takes no lights. Apart from that the ornaments cover what the look says,
+// within one of the largest.
+//
+// Its errors are those of [Tree.DressedArea], [Rules.Types] and [Rules.Mix], and one
+// wrapping [units.ErrRange] if a field of the look is out of its range.
+//
+// Source: geometry; common practice for the look.
+func (r Rules) Match(look Look, t Tree) (Amounts, error) {
+	const fn = "Rules.Match"
+	s, err := r.surface(fn, t)
 	if err != nil {
 		return Amounts{}, err
 	}
-	return l.amounts(fn, s)
+	return r.match(fn, look, t, s)
 }
 
-func (l Look) amounts(fn string, s surface) (a Amounts, err error) {
+func (r Rules) match(fn string, l Look, t Tree, s surface) (a Amounts, err error) {
+	if t.Kind >= numKinds {
+		return Amounts{}, nameError(fn, "/tree/kind", t.Kind.String(), kindNames[:])
+	}
+	types, err := r.types(fn, "/tree/height", t.Height)
+	if err != nil {
+		return Amounts{}, err
+	}
+	if !(l.Cover >= 0 && l.Cover <= 1) {
+		return Amounts{}, rangeError(fn, "/look/cover", strconv.FormatFloat(l.Cover, 'g', -1, 64), "0 to 1")
+	}
+	if l.Cover != 0 {
+		n := int(float64(float64(l.Cover*s.nm2())/s.balls.disc()) + 0.5)
+		a[shopping.Ornament].Pieces = max(n, types)
+	}
 	for kind := range a {
 		running := shopping.Kind(kind).Running()
 		spacing, each := l.Spacing[kind], l.Each[kind]
 		if spacing != 0 {
 			if !running || spacing < MinSpacing || spacing > MaxSpacing {
-				return Amounts{}, rangeError(fn, "/spacing/"+shopping.Kind(kind).String(), spacing.String(), wantEach(running, "1/4 in to 100 ft"))
+				return Amounts{}, rangeError(fn, "/look/spacing/"+shopping.Kind(kind).String(), spacing.String(), wantEach(running, "1/4 in to 100 ft"))
 			}
 			if kind > 0 && spacing == l.Spacing[kind-1] { // ribbon, as a rule: half the work
 				a[kind] = a[kind-1]
 				continue
 			}
-			a[kind].Length = (s.cone.spiralLength(spacing, s.turn()) + units.Inch - 1) / units.Inch * units.Inch
+			a[kind] = t.supplied(shopping.Kind(kind), shopping.Quantity{Length: s.cone.spiralLength(spacing, s.turn())})
 		}
 		if each != 0 {
-			if running || each < minEach || each > maxEach {
-				return Amounts{}, rangeError(fn, "/each/"+shopping.Kind(kind).String(), each.String(), wantEach(!running, "1/100 sq in to 10000 m²"))
+			counted := !running && kind != int(shopping.Ornament)
+			if !counted || each < minEach || each > maxEach {
+				return Amounts{}, rangeError(fn, "/look/each/"+shopping.Kind(kind).String(), each.String(), wantEach(counted, "1/100 sq in to 10000 m²"))
 			}
-			a[kind].Pieces = int((s.area + each - 1) / each)
+			a[kind] = t.supplied(shopping.Kind(kind), shopping.Quantity{Pieces: int((s.area + each - 1) / each)})
 		}
 	}
 	return a, nil
@@ -201,54 +304,35 @@ func wantEach(has bool, want string) string {
 	return "0"
 }
 
-// String returns one line such as "garland 10 in apart, ribbon 10 in apart; to
-// the square foot 0.93 ornaments, 0.40 picks, 13 lights", without what is zero.
-func (l Look) String() string {
-	var wraps, pieces []string
+// String returns [Look.Format] in feet and inches.
+func (l Look) String() string { return l.Format(units.InFeetInches) }
+
+// Format returns one line in a style, such as "garland 10 1/4 in apart, ribbon 10 1/4 in
+// apart; 4.1 % covered by ornaments; to the square foot 0.40 picks, 13 lights",
+// without what is zero. Spacings are rounded up to a quarter inch, so that a garland
+// that is wound by them does not run out.
+func (l Look) Format(style units.Style) string {
+	var wraps, pieces, parts []string
 	for k := range l.Each {
 		kind := shopping.Kind(k)
 		if l.Spacing[kind] != 0 {
-			wraps = append(wraps, kind.String()+" "+inches(l.Spacing[kind])+" apart")
+			wraps = append(wraps, kind.String()+" "+apart(l.Spacing[kind], style)+" apart")
 		}
 		if l.Each[kind] != 0 {
-			pieces = append(pieces, toSquareFoot(l.Each[kind])+" "+kind.String())
+			pieces = append(pieces, dense(l.Each[kind], style)+" "+kind.String())
 		}
 	}
-	switch {
-	case pieces != nil && wraps != nil:
-		return strings.Join(wraps, ", ") + "; to the square foot " + strings.Join(pieces, ", ")
-	case pieces != nil:
-		return "to the square foot " + strings.Join(pieces, ", ")
-	case wraps != nil:
-		return strings.Join(wraps, ", ")
+	if wraps != nil {
+		parts = append(parts, strings.Join(wraps, ", "))
 	}
-	return "nothing"
-}
-
-// plural returns "1 pick" or "2 picks".
-func plural(n int, what string) string {
-	if n == 1 {
-		return "1 " + what
+	if l.Cover != 0 {
+		parts = append(parts, percent(l.Cover)+" covered by "+shopping.Ornament.String())
 	}
-	return strconv.Itoa(n) + " " + what + "s"
-}
-
-// toSquareFoot writes how many pieces there are to the square foot, in two digits
-// or three, where each has so much surface.
-func toSquareFoot(each units.Area) string {
-	n := units.SquareFoot.In(each)
-	if n < 9.995 {
-		return strconv.FormatFloat(n, 'f', 2, 64)
+	if pieces != nil {
+		parts = append(parts, square(style)[1:]+" "+strings.Join(pieces, ", "))
 	}
-	return strconv.FormatFloat(n, 'f', 0, 64)
-}
-
-// inches writes a spacing to the inch, or a narrow one to the quarter.
-func inches(spacing units.Length) string {
-	if spacing < 4*units.Inch {
-		return spacing.Format(units.InInches, units.Inch/4)
+	if parts == nil {
+		return "nothing"
 	}
-	return spacing.Format(units.InInches, units.Inch)
+	return strings.Join(parts, "; ")
 }
-
-func squareFeet(a units.Area) string { return a.Format(units.InFeet, units.SquareFoot/10) }

@@ -3,6 +3,7 @@ package sizing
 import (
 	"errors"
 	"math"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -59,14 +60,18 @@ func TestTreeCone(t *testing.T) {
 		refused(t, err, row.want, "Tree.Skirt", row.field)
 		l, err := CommonPractice().Look(row.t)
 		refused(t, err, row.want, "Rules.Look", row.field)
-		n, err := CommonLook().Amounts(row.t)
-		refused(t, err, row.want, "Look.Amounts", row.field)
-		needs, err := CommonLook().Needs(row.t, shopping.Garland)
-		refused(t, err, row.want, "Look.Needs", row.field)
-		cmp, err := CommonPractice().Compare(CommonLook(), row.t)
+		n, err := CommonPractice().Match(CommonLook(), row.t)
+		refused(t, err, row.want, "Rules.Match", row.field)
+		m, err := CommonPractice().Mix(row.t, 1)
+		refused(t, err, row.want, "Rules.Mix", row.field)
+		p, err := row.t.SpiralLength(10 * in)
+		refused(t, err, row.want, "Tree.SpiralLength", row.field)
+		e, err := row.t.Seen(90, 200*ft)
+		refused(t, err, row.want, "Tree.Seen", row.field)
+		cmp, err := CommonPractice().Compare(CommonLook(), row.t, Auto)
 		refused(t, err, row.want, "Rules.Compare", row.field)
-		if a != 0 || s != (lengthRange{}) || l != (Look{}) || n != (Amounts{}) || needs != nil || cmp != (Comparison{}) {
-			t.Errorf("%+v: a result with an error: %v %v %v %v %v %v %v", row.t, c, a, s, l, n, needs, cmp)
+		if a != 0 || s != (lengthRange{}) || l != (Look{}) || n != (Amounts{}) || m != nil || p != 0 || e != 0 || !reflect.DeepEqual(cmp, Comparison{}) {
+			t.Errorf("%+v: a result with an error: %v %v %v %v %v %v %v %v %v", row.t, c, a, s, l, n, m, p, e, cmp)
 		}
 	}
 	base, err := Full.Base(7 * ft)
@@ -122,9 +127,10 @@ func TestDressedArea(t *testing.T) {
 
 // Counts by shape, worked from the areas above: the reference has 49 ornaments,
 // 21 picks and 700 lights on 52.6057526784 sq ft, and surface grows as the square
-// of height, so that 9 ft takes 81/49 of it, 12 ft 144/49.
-func TestLookAmounts(t *testing.T) {
-	look := CommonLook()
+// of height, so that 9 ft takes 81/49 of it, 12 ft 144/49, with balls of the same
+// sizes; lights up to half a string of 100.
+func TestMatch(t *testing.T) {
+	rules, look := CommonPractice(), CommonLook()
 	for _, row := range []struct {
 		reason    string
 		t         Tree
@@ -133,63 +139,76 @@ func TestLookAmounts(t *testing.T) {
 		lights    int
 	}{
 		{"the reference", Tree{Height: 7 * ft}, 49, 21, 700},
-		{"21 x 81/49 = 34.7, 700 x 81/49 = 1157.1", Tree{Height: 9 * ft}, 81, 35, 1158},
-		{"21 x 144/49 = 61.7, 700 x 144/49 = 2057.1", Tree{Height: 12 * ft}, 144, 62, 2058},
-		{"half of 9 ft", Tree{Height: 9 * ft, Exposure: InCorner}, 41, 18, 579},
-		{"two thirds", Tree{Height: 9 * ft, Exposure: AgainstWall}, 54, 24, 772},
+		{"21 x 81/49 = 34.7, 700 x 81/49 = 1157.1", Tree{Height: 9 * ft}, 81, 35, 1200},
+		{"21 x 144/49 = 61.7, 700 x 144/49 = 2057.1", Tree{Height: 12 * ft}, 144, 62, 2100},
+		{"half of 9 ft: 40.5, up", Tree{Height: 9 * ft, Exposure: InCorner}, 41, 18, 600},
+		{"two thirds", Tree{Height: 9 * ft, Exposure: AgainstWall}, 54, 24, 800},
 		{"twice the size, four times as much", Tree{Height: 14 * ft}, 196, 84, 2800},
+		// By hand: 4.294 sq ft of which 4.130 % are 25.54 sq in, and a disc of 1 in is 0.785.
+		{"a table tree takes 1 in balls: 32.5", Tree{Height: 2 * ft}, 33, 2, 100},
+		{"a pre-lit tree buys no lights", Tree{Height: 7 * ft, Kind: PreLit}, 49, 21, 0},
+		{"nor does a metal one", Tree{Height: 7 * ft, Kind: Metal}, 49, 21, 0},
+		{"an artificial one does", Tree{Height: 7 * ft, Kind: Artificial}, 49, 21, 700},
+		// By hand: a degree of 9 ft is 0.24 sq ft, which 0.2 of the balls would cover.
+		{"never fewer than the types", Tree{Height: 9 * ft, Exposure: 1 * degree}, 9, 1, 50},
 	} {
-		a, err := look.Amounts(row.t)
+		a, err := rules.Match(look, row.t)
 		if err != nil || a[shopping.Ornament].Pieces != row.ornaments || a[shopping.Pick].Pieces != row.picks || a[shopping.Light].Pieces != row.lights {
 			t.Errorf("%s: %v, %v; want %d, %d, %d", row.reason, a, err, row.ornaments, row.picks, row.lights)
 		}
 	}
 	// Length by SpiralLength, in 60 digits apart from this package: 12 ft at 10 in
-	// takes 56844362161 nm, 186 ft 5.99 in. On half of it, to and fro, Simpson's rule
+	// takes 56844362161 nm, 186 ft 5.99 in. On half of it, back and forth, Simpson's rule
 	// apart from this package gives 94 ft 5.08 in, and 49 ft 1.40 in at 20 in.
 	ten := Look{Spacing: lengths{shopping.Garland: 10 * in, shopping.Ribbon: 20 * in}}
-	a, err := ten.Amounts(Tree{Height: 12 * ft})
+	a, err := rules.Match(ten, Tree{Height: 12 * ft})
 	if err != nil || a[shopping.Garland].Length != 186*ft+6*in || a[shopping.Ribbon].Length == a[shopping.Garland].Length || a[shopping.Ribbon].Length < a[shopping.Garland].Length/2 || a[shopping.Ornament].Pieces+a[shopping.Pick].Pieces+a[shopping.Light].Pieces != 0 {
 		t.Errorf("12 ft at 10 in: %v, %v", a, err)
 	}
-	a, err = ten.Amounts(Tree{Height: 12 * ft, Exposure: HalfTree})
+	if l, err := (Tree{Height: 12 * ft}).SpiralLength(10 * in); l != 56_844_362_161 || err != nil {
+		t.Errorf("12 ft at 10 in: %d nm, %v", l, err)
+	}
+	a, err = rules.Match(ten, Tree{Height: 12 * ft, Exposure: HalfTree})
 	if err != nil || a[shopping.Garland].Length != 94*ft+6*in || a[shopping.Ribbon].Length != 49*ft+2*in {
 		t.Errorf("half of 12 ft at 10 in: %v, %v", a, err)
 	}
-	if a, err := (Look{}).Amounts(Tree{Height: 12 * ft}); a != (Amounts{}) || err != nil {
+	if a, err := rules.Match(Look{}, Tree{Height: 12 * ft}); a != (Amounts{}) || err != nil {
 		t.Errorf("a bare look: %v, %v", a, err)
 	}
 	for _, row := range []struct {
 		field string
 		l     Look
 	}{
-		{"garland", Look{Spacing: lengths{shopping.Garland: MinSpacing - 1}}},
-		{"garland", Look{Spacing: lengths{shopping.Garland: MaxSpacing + 1}}},
-		{"garland", Look{Spacing: lengths{shopping.Garland: -1}}},
-		{"ribbon", Look{Spacing: lengths{shopping.Ribbon: MinSpacing - 1}}},
-		{"ribbon", Look{Spacing: lengths{shopping.Ribbon: MaxSpacing + 1}}},
-		{"ornaments", Look{Each: areas{shopping.Ornament: minEach - 1}}},
-		{"ornaments", Look{Each: areas{shopping.Ornament: maxEach + 1}}},
-		{"ornaments", Look{Each: areas{shopping.Ornament: -1}}},
-		{"picks", Look{Each: areas{shopping.Pick: minEach - 1}}},
-		{"picks", Look{Each: areas{shopping.Pick: maxEach + 1}}},
-		{"lights", Look{Each: areas{shopping.Light: minEach - 1}}},
-		{"lights", Look{Each: areas{shopping.Light: maxEach + 1}}},
-		{"ornaments", Look{Spacing: lengths{shopping.Garland: 1, shopping.Ribbon: 2}, Each: areas{shopping.Ornament: 1, shopping.Pick: 1, shopping.Light: 1}}},
+		{"spacing/garland", Look{Spacing: lengths{shopping.Garland: MinSpacing - 1}}},
+		{"spacing/garland", Look{Spacing: lengths{shopping.Garland: MaxSpacing + 1}}},
+		{"spacing/garland", Look{Spacing: lengths{shopping.Garland: -1}}},
+		{"spacing/picks", Look{Spacing: lengths{shopping.Pick: 10 * in}}},
+		{"spacing/ribbon", Look{Spacing: lengths{shopping.Ribbon: MinSpacing - 1}}},
+		{"spacing/ribbon", Look{Spacing: lengths{shopping.Ribbon: MaxSpacing + 1}}},
+		{"each/ornaments", Look{Each: areas{shopping.Ornament: units.SquareFoot}}},
+		{"each/garland", Look{Each: areas{shopping.Garland: units.SquareFoot}}},
+		{"each/picks", Look{Each: areas{shopping.Pick: minEach - 1}}},
+		{"each/picks", Look{Each: areas{shopping.Pick: maxEach + 1}}},
+		{"each/lights", Look{Each: areas{shopping.Light: minEach - 1}}},
+		{"each/lights", Look{Each: areas{shopping.Light: maxEach + 1}}},
+		{"cover", Look{Cover: -1e-9}},
+		{"cover", Look{Cover: 1.0000001}},
+		{"cover", Look{Cover: math.NaN()}},
+		{"cover", Look{Cover: math.Inf(1)}},
 	} {
-		a, err := row.l.Amounts(Tree{Height: 9 * ft})
-		refused(t, err, units.ErrRange, "Look.Amounts", row.field)
-		needs, err := row.l.Needs(Tree{Height: 9 * ft}, shopping.Garland)
-		refused(t, err, units.ErrRange, "Look.Needs", row.field)
-		c, err := CommonPractice().Compare(row.l, Tree{Height: 9 * ft})
-		refused(t, err, units.ErrRange, "Rules.Compare", row.field)
-		if a != (Amounts{}) || needs != nil || c != (Comparison{}) {
+		a, err := rules.Match(row.l, Tree{Height: 9 * ft})
+		refused(t, err, units.ErrRange, "Rules.Match", "/look/"+row.field)
+		c, err := rules.Compare(row.l, Tree{Height: 9 * ft}, Auto)
+		refused(t, err, units.ErrRange, "Rules.Compare", "/look/"+row.field)
+		if a != (Amounts{}) || !reflect.DeepEqual(c, Comparison{}) {
 			t.Errorf("%+v: a result with an error", row.l)
 		}
 	}
-	edge := Look{lengths{shopping.Garland: MinSpacing, shopping.Ribbon: MaxSpacing}, areas{shopping.Ornament: minEach, shopping.Pick: maxEach, shopping.Light: minEach}}
-	// 2736220387126487.858 um2 in 60 digits, over 6451600 and over 10^16.
-	if a, err := edge.Amounts(Tree{Height: 100 * ft, Base: 150 * ft}); err != nil || a[shopping.Pick].Pieces != 1 || a[shopping.Ornament].Pieces != 424_115_009 || a[shopping.Light].Pieces != a[shopping.Ornament].Pieces {
+	edge := Look{Spacing: lengths{shopping.Garland: MinSpacing, shopping.Ribbon: MaxSpacing}, Each: areas{shopping.Pick: maxEach, shopping.Light: minEach}, Cover: 1}
+	// 2736220387126487.858 um2 in 60 digits, over 6451600 and over 10^16; the discs of
+	// 8, 6 and 4 in by 20, 30 and 50 % are pi/4 of 31.6 sq in, 16012244900 um2... by hand
+	// 2736220387126487.858/(pi/4*31.6*645160000) = 170889.0.
+	if a, err := rules.Match(edge, Tree{Height: 100 * ft, Base: 150 * ft, Setting: Public}); err != nil || a[shopping.Pick].Pieces != 1 || a[shopping.Light].Pieces != 424_115_050 {
 		t.Errorf("at the edges: %v, %v", a, err)
 	}
 }
@@ -217,8 +236,8 @@ func TestRulesLookErrors(t *testing.T) {
 		if !errors.As(err, &e) || e.Field != row.field || l != (Look{}) {
 			t.Errorf("%s: %v, %v", row.field, l, err)
 		}
-		c, err := r.Compare(CommonLook(), tree)
-		if !errors.As(err, &e) || e.Field != row.field || c != (Comparison{}) {
+		c, err := r.Compare(CommonLook(), tree, Auto)
+		if !errors.As(err, &e) || e.Field != row.field || !reflect.DeepEqual(c, Comparison{}) {
 			t.Errorf("%s: %v, %v", row.field, c, err)
 		}
 	}
@@ -238,13 +257,13 @@ func TestRulesThatCannotBeWound(t *testing.T) {
 		cannot string // garland, ribbon or both
 	}{
 		// By hand: 9 ft of garland and 9.46 ft of slope.
-		{"too short", Rules{PerFoot: Amounts{shopping.Garland: {Length: 1 * ft}, shopping.Ribbon: {Length: 9 * ft}}}, Tree{Height: 9 * ft}, "garland: 1 ft for each foot is too short to go round here; 10 in apart takes 104 ft", "garland"},
-		{"ribbon too short", Rules{PerFoot: Amounts{shopping.Garland: {Length: 9 * ft}, shopping.Ribbon: {Length: 6 * in}}}, Tree{Height: 9 * ft}, "garland: 9 ft for each foot gives wraps 13 in apart here; 10 in apart takes 104 ft", "ribbon"},
-		{"both too short", Rules{PerFoot: Amounts{shopping.Garland: {Length: 6 * in}, shopping.Ribbon: {Length: 6 * in}}}, Tree{Height: 9 * ft}, "garland or ribbon: 6 in for each foot is too short to go round here; 10 in apart takes 104 ft", "both"},
+		{"too short", Rules{PerFoot: Amounts{shopping.Garland: {Length: 1 * ft}, shopping.Ribbon: {Length: 9 * ft}}}, Tree{Height: 9 * ft}, "garland: 1 ft for each foot is too short to go round here; 10 1/4 in apart takes 104 ft", "garland"},
+		{"ribbon too short", Rules{PerFoot: Amounts{shopping.Garland: {Length: 9 * ft}, shopping.Ribbon: {Length: 6 * in}}}, Tree{Height: 9 * ft}, "garland: 9 ft for each foot gives wraps 13 1/4 in apart here; 10 1/4 in apart takes 104 ft", "ribbon"},
+		{"both too short", Rules{PerFoot: Amounts{shopping.Garland: {Length: 6 * in}, shopping.Ribbon: {Length: 6 * in}}}, Tree{Height: 9 * ft}, "garland or ribbon: 6 in for each foot is too short to go round here; 10 1/4 in apart takes 104 ft", "both"},
 		// By hand: a sixth of 1.07 sq ft is 25.8 sq in, and over 9 ft 0.24 in wide. To
 		// match takes the slope of 1.05 ft at least, and a little more.
-		{"too long", CommonPractice(), Tree{Height: 1 * ft, Exposure: 60 * degree}, "garland or ribbon: 9 ft for each foot is too long to wind here; 10 in apart takes 2 ft", "both"},
-		{"far too long", Rules{PerFoot: Amounts{shopping.Garland: {Length: 100 * ft}, shopping.Pick: {Pieces: 3}}}, Tree{Height: 1 * ft, Taper: Pencil, Exposure: HalfTree}, "garland: 100 ft for each foot is too long to wind here; 10 in apart takes 2 ft", "garland"},
+		{"too long", CommonPractice(), Tree{Height: 1 * ft, Exposure: 60 * degree}, "garland or ribbon: 9 ft for each foot is too long to wind here; 10 1/4 in apart takes 2 ft", "both"},
+		{"far too long", Rules{PerFoot: Amounts{shopping.Garland: {Length: 100 * ft}, shopping.Pick: {Pieces: 3}}}, Tree{Height: 1 * ft, Taper: Pencil, Exposure: HalfTree}, "garland: 100 ft for each foot is too long to wind here; 10 1/4 in apart takes 2 ft", "garland"},
 	} {
 		l, err := row.r.Look(row.t)
 		a, _ := row.r.Amounts(row.t)
@@ -252,8 +271,8 @@ func TestRulesThatCannotBeWound(t *testing.T) {
 			t.Errorf("%s: %+v, %v", row.reason, l, err)
 		}
 		look := CommonLook()
-		look.Each[shopping.Ornament] = 0
-		c, err := row.r.Compare(look, row.t)
+		look.Cover = 0
+		c, err := row.r.Compare(look, row.t, Auto)
 		got, _, _ := strings.Cut(c.String(), "\n")
 		if got != row.want || c.RuleLook != l || err != nil {
 			t.Errorf("%s: %q, %v; want %q", row.reason, got, err, row.want)
@@ -291,7 +310,7 @@ func TestCompareNeverFails(t *testing.T) {
 			Exposure: Exposure(degrees) * degree,
 		}
 		tree.BareTip = units.Length(rapid.Int64Range(0, int64(tree.Height-in)).Draw(t, "bare tip"))
-		c, err := r.Compare(CommonLook(), tree)
+		c, err := r.Compare(CommonLook(), tree, Auto)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -330,7 +349,7 @@ func TestLookProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		tree := drawTree(t)
 		amounts := func(l Look, tree Tree) Amounts {
-			a, err := l.Amounts(tree)
+			a, err := r.Match(l, tree)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -341,8 +360,8 @@ func TestLookProperties(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if own.Spacing[shopping.Garland] == 0 {
-			t.Skip("too close to wind, or too short")
+		if own.Spacing[shopping.Garland] == 0 || own.Cover > 1 {
+			t.Skip("too close to wind, too short, or more ornaments than there is room for")
 		}
 		rule, err := r.Amounts(tree)
 		if err != nil {
@@ -358,7 +377,8 @@ func TestLookProperties(t *testing.T) {
 		look := CommonLook()
 		a := amounts(look, tree)
 		more := tree
-		switch rapid.IntRange(0, 3).Draw(t, "change") {
+		change := rapid.IntRange(0, 3).Draw(t, "change")
+		switch change {
 		case 0:
 			more.Exposure = AllRound
 		case 1:
@@ -371,35 +391,50 @@ func TestLookProperties(t *testing.T) {
 		}
 		b := amounts(look, more)
 		// A longer cone of the same base is steeper lower down, but never smaller.
-		if b[shopping.Ornament].Pieces < a[shopping.Ornament].Pieces || b[shopping.Garland].Length < a[shopping.Garland].Length || b[shopping.Pick].Pieces < a[shopping.Pick].Pieces || b[shopping.Light].Pieces < a[shopping.Light].Pieces {
+		// A wider tree may take larger ornaments, and fewer.
+		if b[shopping.Ornament].Pieces < a[shopping.Ornament].Pieces && change != 3 || b[shopping.Garland].Length < a[shopping.Garland].Length || b[shopping.Pick].Pieces < a[shopping.Pick].Pieces || b[shopping.Light].Pieces < a[shopping.Light].Pieces {
 			t.Fatalf("%+v takes %v, %+v only %v", tree, a, more, b)
 		}
 
-		// A look twice as open takes half as many.
-		open := Look{Each: areas{shopping.Ornament: 2 * look.Each[shopping.Ornament], shopping.Pick: 2 * look.Each[shopping.Pick], shopping.Light: 2 * look.Each[shopping.Light]}}
+		// A look twice as open takes half as many, but for the types.
+		open := Look{Each: areas{shopping.Pick: 2 * look.Each[shopping.Pick], shopping.Light: 2 * look.Each[shopping.Light]}, Cover: look.Cover / 2}
 		o := amounts(open, tree)
-		if o[shopping.Ornament].Pieces != (a[shopping.Ornament].Pieces+1)/2 || o[shopping.Pick].Pieces != (a[shopping.Pick].Pieces+1)/2 || o[shopping.Light].Pieces != (a[shopping.Light].Pieces+1)/2 || o[shopping.Garland].Length != 0 || o[shopping.Ribbon].Length != 0 {
+		half := (a[shopping.Ornament].Pieces + 1) / 2
+		if n := o[shopping.Ornament].Pieces; n < half-1 || n > max(half, wholeFeet(tree.Height)) || o[shopping.Pick].Pieces != (a[shopping.Pick].Pieces+1)/2 || o[shopping.Light].Pieces != ((a[shopping.Light].Pieces+1)/2+49)/50*50 && o[shopping.Light].Pieces != (a[shopping.Light].Pieces/2+49)/50*50 || o[shopping.Garland].Length != 0 || o[shopping.Ribbon].Length != 0 {
 			t.Fatalf("%+v takes %v, half as dense %v", tree, a, o)
 		}
 
 		// A comparison holds exactly these.
-		c, err := r.Compare(look, tree)
 		area, _ := tree.DressedArea()
-		if want := (Comparison{tree, r, look, area, rule, a, own}); err != nil || c != want {
-			t.Fatalf("%v\n%v, %v", c, want, err)
+		for way := range numWays {
+			c, err := r.Compare(look, tree, way)
+			resolved := way
+			if way == Auto {
+				resolved = ByShape
+				if tree == (Tree{Height: tree.Height}) {
+					resolved = ByRule
+				}
+			}
+			if want := (Comparison{tree, r, look, area, rule, a, resolved, own}); err != nil || !reflect.DeepEqual(c, want) {
+				t.Fatalf("%v\n%v, %v", c, want, err)
+			}
 		}
 	})
 }
 
-func TestLookNeeds(t *testing.T) {
+func TestNeedsByShape(t *testing.T) {
 	const source = "geometry; common practice for the look"
 	over := " over 87 sq ft"
-	ornaments := shopping.Need{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: 81}, Basis: "0.93 to the square foot" + over, Source: source}
-	garland := shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: 103*ft + 8*in}, Basis: "wraps 10 in apart" + over, Source: source}
+	ornaments := shopping.Need{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: 81}, Basis: "4.1 % of 87 sq ft covered, by sizes of 4 in, 3 1/8 in and 2 in", Source: source}
+	garland := shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: 103*ft + 8*in}, Basis: "wraps 10 1/4 in apart" + over, Source: source}
 	ribbon := garland
 	ribbon.Item = shopping.Item{Kind: shopping.Ribbon}
 	picks := shopping.Need{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 35}, Basis: "0.40 to the square foot" + over, Source: source}
-	lights := shopping.Need{Item: shopping.Item{Kind: shopping.Light}, Quantity: shopping.Quantity{Pieces: 1158}, Basis: "13 to the square foot" + over, Source: source}
+	lights := shopping.Need{Item: shopping.Item{Kind: shopping.Light}, Quantity: shopping.Quantity{Pieces: 1200}, Basis: "13 to the square foot" + over, Source: source}
+	c, err := CommonPractice().Compare(CommonLook(), Tree{Height: 9 * ft}, ByShape)
+	if err != nil {
+		t.Fatal(err)
+	}
 	for _, row := range []struct {
 		accents []shopping.Kind
 		want    []shopping.Need
@@ -410,18 +445,19 @@ func TestLookNeeds(t *testing.T) {
 		{[]shopping.Kind{shopping.Ribbon}, []shopping.Need{ornaments, ribbon, lights}},
 		{[]shopping.Kind{shopping.Pick, shopping.Garland, shopping.Pick}, []shopping.Need{ornaments, garland, picks, lights}},
 	} {
-		got, err := CommonLook().Needs(Tree{Height: 9 * ft}, row.accents...)
+		got, err := c.Needs(units.InFeetInches, row.accents...)
 		if diff := cmp.Diff(row.want, got); diff != "" || err != nil {
 			t.Errorf("%v: %v -want +got\n%s", row.accents, err, diff)
 		}
 	}
-	if none, err := (Look{}).Needs(Tree{Height: 9 * ft}, shopping.Garland, shopping.Pick); err != nil || len(none) != 0 {
-		t.Errorf("a bare look asks for %v, %v", none, err)
-	}
-	got, err := CommonLook().Needs(Tree{Height: 9 * ft}, shopping.Garland, shopping.Light)
-	refused(t, err, units.ErrName, "Look.Needs", "accents")
+	got, err := c.Needs(units.InFeetInches, shopping.Garland, shopping.Light)
+	refused(t, err, units.ErrName, "Comparison.Needs", "accents")
 	if got != nil {
 		t.Errorf("%v with an error", got)
+	}
+	c, err = CommonPractice().Compare(Look{}, Tree{Height: 9 * ft}, ByShape)
+	if none, err2 := c.Needs(units.InFeetInches, shopping.Garland, shopping.Pick); err != nil || err2 != nil || len(none) != 0 {
+		t.Errorf("a bare look asks for %v, %v, %v", none, err, err2)
 	}
 }
 
@@ -435,10 +471,12 @@ func TestLookText(t *testing.T) {
 		{Look{Spacing: lengths{shopping.Ribbon: 3*in + in/4}, Each: areas{shopping.Pick: units.SquareFoot}}, "ribbon 3 1/4 in apart; to the square foot 1.00 picks"},
 		{Look{Each: areas{shopping.Light: units.SquareFoot / 10}}, "to the square foot 10 lights"},
 		{Look{Each: areas{shopping.Light: units.SquareFoot/10 + 60_000_000}}, "to the square foot 9.94 lights"},
-		{Look{Spacing: lengths{shopping.Garland: 4 * in}}, "garland 4 in apart"},
-		{Look{Spacing: lengths{shopping.Garland: 4*in - 1}}, "garland 4 in apart"},
-		{Look{Spacing: lengths{shopping.Garland: 3*in + in/2}}, "garland 3 1/2 in apart"},
-		{Look{Spacing: lengths{shopping.Garland: 4*in + in/2 - 1}}, "garland 4 in apart"},
+		{Look{Cover: 0.0413}, "4.1 % covered by ornaments"},
+		{Look{Cover: 0.0415, Spacing: lengths{shopping.Garland: 4 * in}}, "garland 4 in apart; 4.2 % covered by ornaments"},
+		// A crew that winds by what is printed does not run out.
+		{Look{Spacing: lengths{shopping.Garland: 4*in + 1}}, "garland 4 1/4 in apart"},
+		{Look{Spacing: lengths{shopping.Garland: 24 * in}}, "garland 24 in apart"},
+		{Look{Spacing: lengths{shopping.Garland: 24*in + 1}}, "garland 25 in apart"},
 		{Comparison{}, ""},
 	} {
 		if got := row.got.String(); got != row.want {
@@ -453,43 +491,56 @@ func TestComparisonText(t *testing.T) {
 	look := CommonLook()
 	look.Spacing[shopping.Garland] = 10 * in
 	look.Spacing[shopping.Ribbon] = 0
-	c, err := CommonPractice().Compare(look, Tree{Height: 12 * ft})
+	c, err := CommonPractice().Compare(look, Tree{Height: 12 * ft}, Auto)
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := `ornaments: 144 gives 0.93 to the square foot here; 0.93 takes 144
-garland: 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 187 ft
+	want := `ornaments: 144 of 4 in, 3 1/8 in and 2 in cover 4.1 % here; 4.1 % takes 144
+garland: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 in apart takes 187 ft
 picks: 3 for each foot gives 0.23 to the square foot here; 0.40 takes 62
-lights: 100 for each foot gives 7.76 to the square foot here; 13 takes 2058`
+lights: 100 for each foot gives 7.76 to the square foot here; 13 takes 2100`
 	if got := c.String(); got != want {
+		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+	// By hand: 17.43 in are 44.28 cm, 10 in 25.4 cm, 186.5 ft 56.84 m; 3 and 100 for each
+	// foot are 9.84 and 328 for each meter; 0.23 to a square foot is 2.51 to a square meter.
+	want = `ornaments: 144 of 10.2 cm, 7.9 cm and 5.1 cm cover 4.1 % here; 4.1 % takes 144
+garland: 9 m for each meter gives wraps 44.5 cm apart here; 25.5 cm apart takes 56.9 m
+picks: 9.84 for each meter gives 2.51 to the square meter here; 4.30 takes 62
+lights: 328 for each meter gives 84 to the square meter here; 143 takes 2100`
+	if got := c.Format(units.InMetric); got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
 	r := CommonPractice()
 	r.PerFoot[shopping.Ribbon].Length = 18 * ft
-	c, err = r.Compare(CommonLook(), Tree{Height: 12 * ft})
-	if err != nil || !strings.Contains(c.String(), "\nribbon: 18 ft for each foot gives wraps 9 in apart here; 10 in apart takes 184 ft\n") {
+	c, err = r.Compare(CommonLook(), Tree{Height: 12 * ft}, Auto)
+	if err != nil || !strings.Contains(c.String(), "\nribbon: 18 ft for each foot gives wraps 8 3/4 in apart here; 10 1/4 in apart takes 184 ft\n") {
 		t.Errorf("%v, %v", c, err)
 	}
-	c, err = Rules{}.Compare(look, Tree{Height: 12 * ft})
+	c, err = Rules{}.Compare(look, Tree{Height: 12 * ft}, Auto)
 	if err != nil || c.String() != "" {
 		t.Errorf("rules of zero: %v, %v", c, err)
 	}
+	c, err = CommonPractice().Compare(look, Tree{Height: 12 * ft}, numWays)
+	refused(t, err, units.ErrName, "Rules.Compare", "way")
+	if !reflect.DeepEqual(c, Comparison{}) {
+		t.Errorf("%v with an error", c)
+	}
 }
 
-// A whole tree with everything there is.
+// A whole tree, with the comparison, the lights and the ceiling.
 func TestWholeTreeDoesNotAllocate(t *testing.T) {
 	r, look := CommonPractice(), CommonLook()
 	strings := lights.Label{Lamps: 100, Length: 25 * ft, Power: 4800 * units.Milliwatt, EndToEnd: 8}
 	if n := testing.AllocsPerRun(100, func() {
-		c, err1 := r.Compare(look, Tree{Height: 9 * ft})
-		m, err2 := MixOf(9*ft, c.Shape[shopping.Ornament].Pieces)
-		cover, err3 := m.Cover(c.Area)
+		c, err1 := r.Compare(look, Tree{Height: 9 * ft}, Auto)
+		area, err2 := c.Tree.DressedArea()
+		garland, err3 := c.Tree.SpiralLength(c.Look.Spacing[shopping.Garland])
 		s, err4 := strings.ForLamps(c.Shape[shopping.Light].Pieces)
 		load, err5 := s.Load(lights.Circuit{Volts: 120, Amperes: 15})
 		fit, err6 := Room{Ceiling: 10 * ft}.Fit(c.Tree)
-		ladder, err7 := Room{}.Ladder(c.Tree)
-		if err1 != nil || err2 != nil || err3 != nil || err4 != nil || err5 != nil || err6 != nil || err7 != nil ||
-			cover == 0 || load.Over || !fit.Fits || ladder.Lift {
+		if err1 != nil || err2 != nil || err3 != nil || err4 != nil || err5 != nil || err6 != nil ||
+			area != c.Area || garland == 0 || load.Over || fit.Verdict != "fits" {
 			t.Error("not sized")
 		}
 	}); n != 0 {
@@ -497,7 +548,7 @@ func TestWholeTreeDoesNotAllocate(t *testing.T) {
 	}
 }
 
-// On any part of the way round, the garland that goes to and fro is the integral of
+// On any part of the way round, the garland that goes back and forth is the integral of
 // √(1 + (arc·sin α·s/p)²) over the distances s from the tip, which Simpson's rule
 // takes apart from the closed form; and the spacing that it gives is the one it had.
 func TestGarlandOnPart(t *testing.T) {

@@ -27,10 +27,14 @@ func parseName(fn, field, s string, names []string) (int, error) {
 			return i, nil
 		}
 	}
-	return 0, &units.Error{Func: "sizing." + fn, Field: field, Value: clip(s), Want: listOf(names), Err: units.ErrName}
+	return 0, nameError(fn, field, clip(s), names)
 }
 
-// nameOf returns names[i], or a text like Accent(9) if there is none.
+func nameError(fn, field, value string, names []string) error {
+	return &units.Error{Func: "sizing." + fn, Field: field, Value: value, Want: listOf(names), Err: units.ErrName}
+}
+
+// nameOf returns names[i], or a text like Taper(9) if there is none.
 func nameOf(typ string, i int, names []string) string {
 	if i < 0 || i >= len(names) {
 		return typ + "(" + strconv.Itoa(i) + ")"
@@ -40,7 +44,7 @@ func nameOf(typ string, i int, names []string) string {
 
 func marshalName(fn, field string, i int, text string, names []string) ([]byte, error) {
 	if i < 0 || i >= len(names) {
-		return nil, &units.Error{Func: "sizing." + fn, Field: field, Value: text, Want: listOf(names), Err: units.ErrName}
+		return nil, nameError(fn, field, text, names)
 	}
 	return []byte(text), nil
 }

@@ -3,113 +3,194 @@ package sizing
 import (
 	"math"
 	"strconv"
+	"strings"
 
 	"example.com/fircone/units"
 )
 
-// A Mix is round ornaments of up to three sizes, largest first. A size of which
-// there are none is zero. Mixes are equal if == says so.
-type Mix struct {
-	Large  Size `json:"large"`  // the largest
-	Medium Size `json:"medium"` // the middle size
-	Small  Size `json:"small"`  // the smallest
-}
+// A Mix is round ornaments of up to three sizes, largest first, without a size of
+// which there are none.
+type Mix []Size
 
 // A Size is so many ornaments of one diameter.
 type Size struct {
 	Diameter units.Length `json:"diameter"` // across one ornament, 1/4 in to 3 ft
-	Count    int          `json:"count"`    // how many there are
+	Count    int          `json:"count"`    // how many there are, 0 to 100,000,000
 }
 
-// MixOf returns which sizes of round ornament a tree of this height takes, and
-// how many of each out of a count, 0 to 1,000,000. The largest is a twentieth of
-// the height across, up to 12 in, the medium one three quarters of that and the
-// small one a half:
-//
-//	                       large          medium         small
-//	diameter               height / 20    3/4 of large   1/2 of large
-//	count, from 5 ft       20 %           30 %           50 %
-//	count, 25 in to 5 ft   40 %           none           60 %
-//	count, under 25 in     none           none           100 %
-//
-// Diameters go to the nearest half inch, each from the exact figure, what is halfway
-// up, and none is under 1 in: on a 9 ft tree 5.4, 4.05 and 2.7 in are 5 1/2, 4 and
-// 2 1/2 in; on a tree under 25 in all would be 1 in, and so there is one size. Large
-// and medium counts go to the nearest whole one, halves up, and the rest is small.
-// So no two sizes are the same, no count falls as the total grows, and no diameter
-// as the height does.
-//
-// Large ones sit deep in the branches and low on the tree, small ones near the
-// tips and the top. It returns an [units.Error] wrapping [units.ErrRange] if the height is not from
-// 1 ft to 100 ft or the count is out of its range.
-//
-// Source: common practice that there are two or three sizes, more of the small
-// ones; the figures are defaults of this package, about what shops sell for a
-// 7 ft tree (4, 3 and 2 in).
-func MixOf(height units.Length, count int) (Mix, error) {
-	const fn = "MixOf"
-	if err := checkHeight(fn, "height", height); err != nil {
-		return Mix{}, err
+const (
+	minSize  = units.Inch / 4
+	maxSize  = 3 * units.Foot
+	maxCount = 100_000_000
+)
+
+// stocked are the sizes that shops stock, see CommonPractice.
+var stocked = [...]units.Length{
+	1 * units.Inch, 3 * units.Inch / 2, 2 * units.Inch, 19 * units.Inch / 8, 11 * units.Inch / 4, 25 * units.Inch / 8,
+	4 * units.Inch, 19 * units.Inch / 4, 6 * units.Inch, 8 * units.Inch, 10 * units.Inch, 12 * units.Inch,
+}
+
+// balls are the sizes that a tree takes and what share of its ornaments each has.
+// Two of the sizes may be the same.
+type balls [3]struct {
+	diameter units.Length
+	tenths   int
+}
+
+// balls returns the sizes for a tree, whose base is as wide as that.
+func (r Rules) balls(fn string, t Tree, base units.Length) (balls, error) {
+	list, limit, at := r.Sizes, r.HomeLargest, "/homeLargest"
+	if t.Setting == Public {
+		limit, at = r.HallLargest, "/hallLargest"
 	}
-	if err := checkCount(fn, "count", count, 1_000_000); err != nil {
-		return Mix{}, err
-	}
-	diameter := func(quarters units.Length) units.Length {
-		const half = units.Inch / 2
-		d := (min(height, 20*units.Foot)*quarters/(20*4) + half/2) / half * half
-		return max(d, 1*units.Inch)
-	}
-	tenths := func(n int) int { return (count*n + 5) / 10 }
-	m := Mix{Large: Size{Diameter: diameter(4)}, Small: Size{Diameter: diameter(2)}}
 	switch {
-	case m.Large.Diameter == m.Small.Diameter:
-	case height < 5*units.Foot:
-		m.Large.Count = tenths(4)
-	default:
-		m.Large.Count = tenths(2)
-		m.Medium = Size{Diameter: diameter(3), Count: tenths(3)}
+	case t.Setting >= numSettings:
+		return balls{}, nameError(fn, "/tree/setting", t.Setting.String(), settingNames[:])
+	case len(list) == 0:
+		list = stocked[:]
+	case len(list) > 100:
+		return balls{}, rangeError(fn, "/sizes", strconv.Itoa(len(list)), "at most 100 sizes")
 	}
-	m.Small.Count = count - m.Large.Count - m.Medium.Count
-	for _, s := range []*Size{&m.Large, &m.Medium, &m.Small} {
-		if s.Count == 0 {
-			*s = Size{}
+	least := minSize
+	for i, d := range list {
+		if d < least || d > maxSize {
+			return balls{}, rangeError(fn, "/sizes/"+strconv.Itoa(i), d.String(), least.String()+" to 3 ft, each size larger than the one before")
+		}
+		least = d + 1
+	}
+	switch {
+	case limit == 0 && t.Setting == Public:
+		limit = 12 * units.Inch
+	case limit == 0:
+		limit = 6 * units.Inch
+	}
+	if limit < list[0] || limit > maxSize {
+		return balls{}, rangeError(fn, at, limit.String(), list[0].String()+" to 3 ft, the smallest of the sizes at least")
+	}
+	// A full tree is 13/20 as wide as high; a narrower one counts as a lower one.
+	tall := min(t.Height, (base*20+12)/13)
+	large := min(tall/20, max(4*units.Inch, tall/48), limit)
+	nearest := func(target units.Length) units.Length {
+		best := list[0]
+		for _, d := range list {
+			if d <= limit && max(d-target, target-d) <= max(best-target, target-best) {
+				best = d
+			}
+		}
+		return best
+	}
+	b := balls{{nearest(large), 2}, {nearest(large * 3 / 4), 3}, {nearest(large / 2), 5}}
+	if tall < 5*units.Foot {
+		b[0].tenths, b[1].tenths, b[2].tenths = 4, 0, 6
+	}
+	return b, nil
+}
+
+// disc returns the mean area that one of the ornaments covers, in square nanometers.
+func (b balls) disc() float64 {
+	sum := 0.0
+	for _, s := range b {
+		d := float64(s.diameter)
+		sum += float64(float64(s.tenths) * float64(d*d))
+	}
+	return float64(math.Pi/40) * sum
+}
+
+// mix parts a count into the sizes.
+func (b balls) mix(count int) Mix {
+	var m Mix
+	rest := count
+	for i, s := range b {
+		n := rest
+		if i < 2 {
+			n = (count*s.tenths + 5) / 10
+		}
+		rest -= n
+		switch last := len(m) - 1; {
+		case n == 0:
+		case last >= 0 && m[last].Diameter == s.diameter:
+			m[last].Count += n
+		default:
+			m = append(m, Size{s.diameter, n})
 		}
 	}
-	return m, nil
+	return m
 }
 
-// Cover returns what part of a surface the ornaments of m cover, seen straight
-// on, as a fraction:
+// words returns the sizes in words, "4 in, 3 1/8 in and 2 in".
+func (b balls) words(style units.Style) string {
+	var list []string
+	for _, s := range b {
+		text := across(s.diameter, style)
+		if s.tenths != 0 && (list == nil || list[len(list)-1] != text) {
+			list = append(list, text)
+		}
+	}
+	if last := len(list) - 1; last > 0 {
+		return strings.Join(list[:last], ", ") + " and " + list[last]
+	}
+	return list[0]
+}
+
+// Mix returns which sizes of round ornament a tree takes, and how many of each out
+// of a count, 0 to 100,000,000:
+//
+//	           large                          medium        small
+//	diameter   a twentieth of the height      3/4 of large  1/2 of large
+//	           up to 4 in; from 16 ft on a
+//	           quarter inch for each foot
+//	count      20 %, under 5 ft 40 %          30 %, none    50 %, 60 %
+//
+// Each diameter is the nearest of Sizes, the larger of two equally near, up to
+// HomeLargest or HallLargest. Where two come out the same they are one size. A tree
+// less than 13/20 as wide as high counts as a lower one that is. Large and medium
+// counts are rounded to the nearest whole one, halves up, and the rest is small.
+// As the count grows no size has fewer, and as the tree grows no diameter shrinks.
+//
+// Large ornaments sit deep in the branches and low on the tree, small ones near the
+// tips and the top. Exposure, handle and bare tip do not matter.
+//
+// Source: common practice that there are two or three sizes, more of the small
+// ones; the figures are defaults of this package, about what shops sell for a 7 ft
+// tree (4, 3 and 2 in).
+func (r Rules) Mix(t Tree, count int) (Mix, error) {
+	const fn = "Rules.Mix"
+	c, err := t.cone(fn, "/tree/")
+	if err != nil {
+		return nil, err
+	}
+	b, err := r.balls(fn, t, c.BaseDiameter)
+	if err != nil {
+		return nil, err
+	}
+	if err := checkCount(fn, "count", count, maxCount); err != nil {
+		return nil, err
+	}
+	return b.mix(count), nil
+}
+
+// Cover returns what part of a surface the ornaments of m cover, seen straight on:
 //
 //	cover = Σ count · π/4 · diameter² / surface
 //
-// within 4 parts in 10¹⁵. As many ornaments as by rule, of the sizes of [MixOf], cover
-// about 4 % of a full 7 ft tree and 7 % of a 9 ft one; branches show through the rest.
-// It returns an [units.Error] wrapping [units.ErrRange] if the surface is not positive,
-// a count is not from 0 to 1,000,000, or the diameter of one that counts is not
-// from 1/4 in to 3 ft.
+// within 4 parts in 10¹⁵. The surface is more than zero. On a full 7 ft tree 49 of
+// the usual sizes cover about 4 %; branches show through the rest.
 func (m Mix) Cover(surface units.Area) (float64, error) {
 	const fn = "Mix.Cover"
 	if surface <= 0 {
 		return 0, rangeError(fn, "surface", surface.String(), "more than 0 sq ft")
 	}
 	discs := 0.0
-	for _, s := range [...]struct {
-		Size
-		count, diameter string
-	}{
-		{m.Large, "/large/count", "/large/diameter"},
-		{m.Medium, "/medium/count", "/medium/diameter"},
-		{m.Small, "/small/count", "/small/diameter"},
-	} {
-		if err := checkCount(fn, s.count, s.Count, 1_000_000); err != nil {
+	for i, s := range m {
+		at := "/" + strconv.Itoa(i)
+		if err := checkCount(fn, at+"/count", s.Count, maxCount); err != nil {
 			return 0, err
 		}
 		if s.Count == 0 {
 			continue
 		}
-		if s.Diameter < units.Inch/4 || s.Diameter > 3*units.Foot {
-			return 0, rangeError(fn, s.diameter, s.Diameter.String(), "1/4 in to 3 ft")
+		if s.Diameter < minSize || s.Diameter > maxSize {
+			return 0, rangeError(fn, at+"/diameter", s.Diameter.String(), "1/4 in to 3 ft")
 		}
 		d := float64(s.Diameter)
 		discs += float64(float64(s.Count) * float64(d*d))
@@ -117,20 +198,19 @@ func (m Mix) Cover(surface units.Area) (float64, error) {
 	return float64(math.Pi/4*discs) / float64(float64(surface)*1e6), nil
 }
 
-// String returns one line, "10 of 4 in, 15 of 3 in, 24 of 2 in".
-func (m Mix) String() string {
-	text := ""
-	for _, s := range [...]Size{m.Large, m.Medium, m.Small} {
-		if s.Count == 0 {
-			continue
+// String returns [Mix.Format] in feet and inches.
+func (m Mix) String() string { return m.Format(units.InFeetInches) }
+
+// Format returns one line in a style, "10 of 4 in, 15 of 3 1/8 in, 24 of 2 in".
+func (m Mix) Format(style units.Style) string {
+	var list []string
+	for _, s := range m {
+		if s.Count != 0 {
+			list = append(list, strconv.Itoa(s.Count)+" of "+across(s.Diameter, style))
 		}
-		if text != "" {
-			text += ", "
-		}
-		text += strconv.Itoa(s.Count) + " of " + s.Diameter.String()
 	}
-	if text == "" {
+	if list == nil {
 		return "none"
 	}
-	return text
+	return strings.Join(list, ", ")
 }

@@ -41,13 +41,13 @@ func ExampleRules_Garland_question() {
 // π · 17.55 · √(17.55² + 78²) = 4408 sq in; half of it is seen, and one wrap each
 // 10.16 in takes a little over 4408/2/10.16 in = 18 ft. Simpson's rule on the way
 // to and fro gives 19 ft 10.2 in.
-func ExampleLook_Amounts_question() {
+func ExampleRules_Match_question() {
 	tree := sizing.Tree{
 		Height:   6*units.Foot + 6*units.Inch,
 		Taper:    sizing.Slim,
 		Exposure: sizing.InCorner,
 	}
-	amounts, _ := sizing.CommonLook().Amounts(tree)
+	amounts, _ := sizing.CommonPractice().Match(sizing.CommonLook(), tree)
 	rule, _ := sizing.CommonPractice().Garland(tree.Height)
 	fmt.Println(amounts[shopping.Garland].Length, "of garland to match an ordinary tree; the rule of thumb would buy", rule)
 	// Output: 19 ft 11 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in
@@ -58,13 +58,13 @@ func ExampleLook_Amounts_question() {
 // that of a 7 ft one, where the rule asks for 12/7 = 1.71 times as much: 1.71
 // times too little.
 func ExampleRules_Compare_question() {
-	c, _ := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 12 * units.Foot})
+	c, _ := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 12 * units.Foot}, sizing.Auto)
 	fmt.Println(c)
 	// Output:
-	// ornaments: 144 gives 0.93 to the square foot here; 0.93 takes 144
-	// garland or ribbon: 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 184 ft
+	// ornaments: 144 of 4 in, 3 1/8 in and 2 in cover 4.1 % here; 4.1 % takes 144
+	// garland or ribbon: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 1/4 in apart takes 184 ft
 	// picks: 3 for each foot gives 0.23 to the square foot here; 0.40 takes 62
-	// lights: 100 for each foot gives 7.76 to the square foot here; 13 takes 2058
+	// lights: 100 for each foot gives 7.76 to the square foot here; 13 takes 2100
 }
 
 // I have 50 ft of garland for a 7 ft tree: how far apart do the wraps come?
@@ -80,17 +80,18 @@ func ExampleTree_Spacing_question() {
 }
 
 // Which sizes of ball for a 9 ft tree with 81 of them, and how many of each?
-// By hand: a twentieth of 108 in is 5.4 in; a fifth of 81 is 16, three tenths 24.
-func ExampleMixOf_question() {
-	mix, _ := sizing.MixOf(9*units.Foot, 81)
+// By hand: 4, 3 and 2 in, the nearest that shops stock; a fifth of 81 is 16, three
+// tenths 24.
+func ExampleRules_Mix_question() {
+	mix, _ := sizing.CommonPractice().Mix(sizing.Tree{Height: 9 * units.Foot}, 81)
 	fmt.Println(mix)
-	// Output: 16 of 5 1/2 in, 24 of 4 in, 41 of 2 1/2 in
+	// Output: 16 of 4 in, 24 of 3 1/8 in, 41 of 2 in
 }
 
 // Which is the tallest tree under a 9 ft ceiling?
 // Clemson Cooperative Extension, Selecting a Christmas Tree: at least 1 ft less.
 func ExampleRoom_Fit_question() {
-	fit, _ := sizing.Room{Ceiling: 9 * units.Foot}.Fit(sizing.Tree{Height: 9 * units.Foot})
-	fmt.Println(fit.Fits, "for a 9 ft tree; the tallest is", fit.Tallest)
-	// Output: false for a 9 ft tree; the tallest is 8 ft
+	fit, _ := sizing.Room{Ceiling: 9 * units.Foot}.Fit(sizing.Tree{Height: 8*units.Foot + 6*units.Inch})
+	fmt.Println("8 ft 6 in is", fit.Verdict+": the tallest is", fit.Tallest)
+	// Output: 8 ft 6 in is tight: the tallest is 8 ft
 }

@@ -1,10 +1,6 @@
 package sizing
 
-import (
-	"strconv"
-
-	"example.com/fircone/units"
-)
+import "example.com/fircone/units"
 
 // aboveTopper is left between a topper and the ceiling: room for the fingers that
 // set it on. A figure of this package.
@@ -23,9 +19,10 @@ func Topper(height units.Length) (units.Range[units.Length], error) {
 	return units.Range[units.Length]{Min: (height + 5) / 10, Max: (height + 4) / 8}, nil
 }
 
-// Skirt returns how wide a skirt or collar under a tree may be: from a foot less
-// than the base, or half the base if that is more, to as wide as the base. Its
-// errors are those of [Tree.Cone].
+// Skirt returns how wide a skirt under a tree may be: from a foot less than the base,
+// or half the base if that is more, to 6 in beyond the branches all round. Most reach
+// 4 to 6 in beyond them. A collar stands around the stand and goes by that: measure
+// across its feet. Its errors are those of [Tree.Cone].
 //
 // Source: common practice, from memory.
 func (t Tree) Skirt() (units.Range[units.Length], error) {
@@ -33,21 +30,32 @@ func (t Tree) Skirt() (units.Range[units.Length], error) {
 	if err != nil {
 		return units.Range[units.Length]{}, err
 	}
-	return units.Range[units.Length]{Min: max(c.BaseDiameter-units.Foot, c.BaseDiameter/2), Max: c.BaseDiameter}, nil
+	return units.Range[units.Length]{Min: max(c.BaseDiameter-units.Foot, c.BaseDiameter/2), Max: c.BaseDiameter + units.Foot}, nil
 }
 
-// A Room is where a tree is to stand. Rooms are equal if == says so.
+// A Room is where a tree is to stand.
 type Room struct {
-	// Ceiling is its height, 3 ft to 150 ft.
+	// Ceiling is its height above the tip, 3 ft to 150 ft.
 	Ceiling units.Length `json:"ceiling"`
 
-	// Clearance is what is left between tip and ceiling, up to 50 ft, for the
-	// topper and for setting it on. Zero is the usual 1 ft.
-	Clearance units.Length `json:"clearance"`
+	// Fall is for a vault: how much lower the ceiling is a foot to the side of the
+	// tip, up to 1 ft. Zero is for a level one.
+	Fall units.Length `json:"fall"`
 
-	// Topper is how high the topper stands above the tip, up to 10 ft. The function
-	// of that name says what is usual. What it hides of the branches is Tree.BareTip.
-	Topper units.Length `json:"topper"`
+	// Clearance is what is customary between tip and ceiling, up to 50 ft, for the
+	// topper and for setting it on. Zero is the usual 1 ft; NoClearance asks for none.
+	Clearance   units.Length `json:"clearance"`
+	NoClearance bool         `json:"noClearance"`
+
+	// Topper is how high the topper stands above the tip, up to 10 ft. Zero is for one
+	// that is not chosen yet, and NoTopper for none. The function of that name says
+	// what is usual. What it hides of the branches is Tree.BareTip.
+	Topper   units.Length `json:"topper"`
+	NoTopper bool         `json:"noTopper"`
+
+	// TopperWidth is across the topper, up to 10 ft, which counts under a vault. Zero
+	// is as wide as it is high.
+	TopperWidth units.Length `json:"topperWidth"`
 
 	// Stand is by how much the stand lifts the tree, if Tree.Height was measured
 	// from the foot of the trunk and not from the floor: up to 5 ft. Zero is for a
@@ -56,21 +64,39 @@ type Room struct {
 }
 
 // A Fit is how a tree and its topper go under a ceiling.
-// Fits are equal if == says so.
 type Fit struct {
+	// Verdict is "fits", "tight" or "does not fit".
+	Verdict string `json:"verdict"`
+
 	Tallest units.Length `json:"tallest"` // the tallest tree that fits with this stand and topper
 	Spare   units.Length `json:"spare"`   // from the top of the topper, or the tip, to the ceiling; negative past it
-	Fits    bool         `json:"fits"`    // the tree is no taller than Tallest
-	Caution string       `json:"caution"` // what to see to, and whom to ask
+	Topper  units.Length `json:"topper"`  // the tallest topper there is room for
+
+	Caution units.Caution `json:"caution"` // what to see to
 }
 
-// Fit returns whether a tree goes under the ceiling, and the tallest that does:
+// Fit returns how a tree goes under the ceiling, and the tallest that fits:
+//
+//	fits           it is no taller than the tallest
+//	tight          it is, but it goes under with its topper: Spare is what is left
+//	does not fit   the tree or its topper is past the ceiling
 //
 //	tallest = ceiling - stand - clearance
 //
-// where the topper may take up the clearance, all but 2 in above it for the
-// fingers that set it on; a topper that needs more than the clearance takes its own
-// height and those 2 in. A tree that is too tall is reported as it is.
+// The topper may take up the clearance, all but 2 in above it for the fingers that set
+// it on; a topper that needs more than the clearance takes its own height and those
+// 2 in. One that is not chosen yet takes nothing, and Fit.Topper says how high it may
+// be. NoClearance leaves out the foot and the fingers.
+//
+// Under a vault the ceiling counts as low as it is at the edge of the topper:
+//
+//	    /\
+//	   /  \      ceiling, above the tip
+//	  / /\ \     topper: Fall · TopperWidth / 2 less than that
+//	 /  ||  \
+//	/  /  \  \
+//
+// The branches fall away faster than any vault, and do not count.
 //
 // It returns an [units.Error] wrapping [units.ErrRange] if a field of r or the height of t is
 // out of its range, or if what is left under the ceiling is less than 1 ft.
@@ -83,75 +109,99 @@ func (r Room) Fit(t Tree) (Fit, error) {
 	switch {
 	case r.Ceiling < 3*units.Foot || r.Ceiling > 150*units.Foot:
 		return Fit{}, rangeError(fn, "/ceiling", r.Ceiling.String(), "3 ft to 150 ft")
+	case r.Fall < 0 || r.Fall > units.Foot:
+		return Fit{}, rangeError(fn, "/fall", r.Fall.String(), "0 ft to 1 ft")
 	case r.Clearance < 0 || r.Clearance > 50*units.Foot:
 		return Fit{}, rangeError(fn, "/clearance", r.Clearance.String(), "0 ft to 50 ft")
+	case r.NoClearance && r.Clearance != 0:
+		return Fit{}, &units.Error{Func: "sizing." + fn, Field: "/clearance", Value: r.Clearance.String(), Want: "0 ft with noClearance", Err: units.ErrFit}
+	case r.TopperWidth < 0 || r.TopperWidth > 10*units.Foot:
+		return Fit{}, rangeError(fn, "/topperWidth", r.TopperWidth.String(), "0 ft to 10 ft")
 	}
-	top, err := r.top(fn, t)
+	top, err := r.top(fn, t, r.Topper)
 	if err != nil {
 		return Fit{}, err
 	}
-	clearance := r.Clearance
-	if clearance == 0 {
+	clearance, fingers := r.Clearance, aboveTopper
+	switch {
+	case r.NoClearance:
+		fingers = 0
+	case clearance == 0:
 		clearance = 1 * units.Foot
 	}
-	if r.Topper != 0 {
-		clearance = max(clearance, r.Topper+aboveTopper)
+	width := r.TopperWidth
+	if width == 0 {
+		width = r.Topper
 	}
-	need := r.Stand + clearance
+	if r.NoTopper {
+		width = 0
+	}
+	// Half the width times Fall for each foot, rounded up: at most 5 ft · 1 ft / 1 ft.
+	edge := r.Ceiling - units.Length((int64(width)*int64(r.Fall)/2+int64(units.Foot)-1)/int64(units.Foot))
+	need := clearance
+	if r.Topper != 0 {
+		need = max(need, r.Ceiling-edge+r.Topper+fingers)
+	}
+	need += r.Stand
 	if r.Ceiling-need < MinHeight {
 		return Fit{}, rangeError(fn, "/ceiling", r.Ceiling.String(), (need+MinHeight).String()+" at least, for this stand, topper and clearance")
 	}
 	f := Fit{
+		Verdict: "fits",
 		Tallest: r.Ceiling - need,
 		Spare:   r.Ceiling - top,
-		Caution: "keep tip and topper clear of lamps, sprinkler heads, fans and heat",
+		Topper:  max(0, edge-fingers-(r.Stand+t.Height)),
+		Caution: units.Caution{Code: "clear", Text: "keep tip and topper clear of lamps, sprinkler heads, fans and heat", Source: commonPractice},
 	}
-	f.Fits = t.Height <= f.Tallest
+	if r.Topper != 0 {
+		f.Spare = edge - top
+	}
+	switch {
+	case f.Spare < 0:
+		f.Verdict = "does not fit"
+	case t.Height > f.Tallest:
+		f.Verdict = "tight"
+	}
 	return f, nil
 }
 
-// top returns how high above the floor the top of the topper is, or the tip where
-// there is none.
-func (r Room) top(fn string, t Tree) (units.Length, error) {
+// top returns how high above the floor the top of a topper is, or the tip where there
+// is none.
+func (r Room) top(fn string, t Tree, topper units.Length) (units.Length, error) {
 	switch {
-	case r.Topper < 0 || r.Topper > 10*units.Foot:
+	case r.Topper < 0 || r.Topper > maxTopper:
 		return 0, rangeError(fn, "/topper", r.Topper.String(), "0 ft to 10 ft")
+	case r.NoTopper && r.Topper != 0:
+		return 0, &units.Error{Func: "sizing." + fn, Field: "/topper", Value: r.Topper.String(), Want: "0 ft with noTopper", Err: units.ErrFit}
 	case r.Stand < 0 || r.Stand > 5*units.Foot:
 		return 0, rangeError(fn, "/stand", r.Stand.String(), "0 ft to 5 ft")
 	}
-	return r.Stand + t.Height + r.Topper, checkHeight(fn, "/tree/height", t.Height)
+	return r.Stand + t.Height + topper, checkHeight(fn, "/tree/height", t.Height)
 }
 
-// String returns one line such as "fits: 1 ft to spare, 9 ft is the tallest; keep tip
-// and topper clear ...", or "does not fit: only 11 in to spare, ...", or "does not fit:
-// 3 in past the ceiling, ...". Each length is rounded to a quarter inch on the safe
-// side: what is to spare and the tallest down, what is past the ceiling up. The zero
-// Fit, which comes with an error, is "nothing was checked".
-func (f Fit) String() string {
+// String returns [Fit.Format] in feet and inches.
+func (f Fit) String() string { return f.Format(units.InFeetInches) }
+
+// Format returns one line in a style such as "fits: 1 ft to spare, 9 ft is the tallest;
+// keep tip and topper clear ...", "tight: 6 in to spare, ..." or "does not fit: 3 in past
+// the ceiling, ...". Each length is rounded to a quarter inch on the safe side: what is
+// to spare and the tallest down, what is past the ceiling up. The zero Fit, which comes
+// with an error, is "nothing was checked".
+func (f Fit) Format(style units.Style) string {
 	if f == (Fit{}) {
 		return unchecked
 	}
-	// A multiple of a quarter inch prints exactly.
-	const quarter = units.Inch / 4
-	down := func(l units.Length) string { return (l / quarter * quarter).Format(units.InFeetInches, quarter) }
-	room := down(f.Spare) + " to spare"
+	room := left(f.Spare, style) + " to spare"
 	switch {
 	case f.Spare < 0:
-		room = down(quarter-1-f.Spare) + " past the ceiling"
-	case !f.Fits && f.Spare < quarter:
+		room = over(-f.Spare, style) + " past the ceiling"
+	case f.Spare < units.Inch/4:
 		room = "nothing to spare"
-	case !f.Fits:
-		room = "only " + room
 	}
-	verdict := "fits: "
-	if !f.Fits {
-		verdict = "does not fit: "
-	}
-	return verdict + room + ", " + down(f.Tallest) + " is the tallest; " + f.Caution
+	return f.Verdict + ": " + room + ", " + left(f.Tallest, style) + " is the tallest; " + f.Caution.Text
 }
 
-// A Ladder is what it takes to reach the top of a tree.
-// Ladders are equal if == says so.
+// A Ladder is what it takes to reach a height.
 type Ladder struct {
 	// Size is the stepladder, by its nominal height. It is 0 where a person
 	// reaches from the floor, and where no stepladder does.
@@ -160,62 +210,135 @@ type Ladder struct {
 	// Lift says that no stepladder reaches.
 	Lift bool `json:"lift"`
 
-	Caution string `json:"caution"` // how to use it safely, and whom to ask
+	// In is how far in from the branch line the tip of the tree stands: half its base.
+	In units.Length `json:"in"`
+
+	// Cautions say how to use it safely, what to do in its place, and whom to ask.
+	//
+	//	floor    no ladder is needed
+	//	ladder   how to use a stepladder
+	//	lift     no stepladder reaches
+	//	reach    the tip is farther in than a person can safely reach
+	Cautions []units.Caution `json:"cautions"`
 }
 
 // stepladders are common nominal sizes in feet.
 var stepladders = [...]units.Length{4, 6, 8, 10, 12, 14, 16}
+
+const (
+	maxTopper  = 10 * units.Foot
+	maxReach   = 150 * units.Foot
+	safeInward = 3 * units.Foot
+)
+
+// LadderFor returns the smallest stepladder to work from at a height above the floor,
+// up to 150 ft. From the floor a person reaches 6 ft; from a stepladder, standing two
+// steps below its top, 4 ft above its nominal height. Sizes are 4 to 16 ft in steps of
+// 2 ft. Above 20 ft no stepladder will do.
+//
+//	height   up to 6 ft   8 ft   10 ft   12 ft   14 ft   16 ft   18 ft   20 ft   above
+//	ladder   none         4 ft   6 ft    8 ft    10 ft   12 ft   14 ft   16 ft   a lift
+//
+// Source: the reach is what makers print on stepladders, from memory; the label on
+// the ladder decides. Falls are the risk here, not the sums.
+func LadderFor(height units.Length) (Ladder, error) {
+	if height < 0 || height > maxReach {
+		return Ladder{}, rangeError("LadderFor", "height", height.String(), "0 ft to 150 ft")
+	}
+	if height <= 6*units.Foot {
+		return Ladder{Cautions: []units.Caution{{Code: "floor", Text: "no ladder needed: do not stand on chairs", Source: commonPractice}}}, nil
+	}
+	for _, size := range stepladders {
+		if height <= (size+4)*units.Foot {
+			return Ladder{Size: size * units.Foot, Cautions: []units.Caution{{
+				Code: "ladder",
+				Text: "set it open and locked on level ground, never stand on its top or the step below, do not lean out: " +
+					"climb down and move it; have somebody hold it; follow its label",
+				Source: "29 CFR 1926.1053(b) for the top step and level ground, from memory; makers' labels",
+			}}}, nil
+		}
+	}
+	return Ladder{Lift: true, Cautions: []units.Caution{{
+		Code:   "lift",
+		Text:   "no stepladder reaches: work at this height is for trained people with a platform, a scaffold or a lift; ask a licensed firm",
+		Source: commonPractice,
+	}}}, nil
+}
 
 // Ladder returns the smallest stepladder for setting the topper on a tree: one from
 // which to reach the height of the topper's top above the floor,
 //
 //	height = stand + tree + topper
 //
-// From the floor a person reaches 6 ft; from a stepladder, standing two steps below
-// its top, 4 ft above its nominal height. Sizes are 4 to 16 ft in steps of 2 ft.
-// Above 20 ft no stepladder will do. A topper is held lower than its top, but it has
-// to be lifted over the tip and set straight without stretching. Ceiling and
-// Clearance do not matter.
+// A topper is held lower than its top, but it has to be lifted over the tip and set
+// straight without stretching. One that is not chosen yet counts as the tallest usual
+// one, see [Topper], up to 10 ft. Where the tip stands more than 3 ft in from the
+// branch line, a caution says what to do instead:
 //
-// Source: the reach is what makers print on stepladders, from memory; the label on
-// the ladder decides. That it goes by the top of the topper is a choice of this
-// package, on the safe side. Falls are the risk here, not the sums.
+//	     |
+//	    /|\
+//	   / | \        ladder
+//	  /  |  \        /\
+//	 /   |   \      /  \
+//	/    |<-In->|  /    \
+//
+// Ceiling, Fall and Clearance do not matter.
+//
+// Source: see [LadderFor]. That it goes by the top of the topper, and the 3 ft, are
+// choices of this package, on the safe side.
 func (r Room) Ladder(t Tree) (Ladder, error) {
-	top, err := r.top("Room.Ladder", t)
+	const fn = "Room.Ladder"
+	topper := r.Topper
+	if topper == 0 && !r.NoTopper {
+		topper = min(max(0, t.Height+4)/8, maxTopper)
+	}
+	top, err := r.top(fn, t, topper)
 	if err != nil {
 		return Ladder{}, err
 	}
-	return ladder(top), nil
+	c, err := t.cone(fn, "/tree/")
+	if err != nil {
+		return Ladder{}, err
+	}
+	l, err := LadderFor(top)
+	if err != nil {
+		return Ladder{}, err
+	}
+	l.In = c.BaseDiameter / 2
+	if l.In > safeInward && (l.Lift || l.Size != 0) {
+		l.Cautions = append(l.Cautions, units.Caution{
+			Code:   "reach",
+			Text:   "the tip stands farther in than a safe reach: dress the top section before it is raised, or work from a platform or a lift",
+			Source: "a figure of this package: 3 ft",
+		})
+	}
+	return l, nil
 }
 
-func ladder(height units.Length) Ladder {
-	if height <= 6*units.Foot {
-		return Ladder{Caution: "no ladder needed: do not stand on chairs"}
-	}
-	for _, size := range stepladders {
-		if height <= (size+4)*units.Foot {
-			return Ladder{
-				Size: size * units.Foot,
-				Caution: "set it open and locked on level ground, never stand on the top two steps, do not lean out: " +
-					"climb down and move it; have somebody hold it; follow its label",
-			}
-		}
-	}
-	return Ladder{Lift: true, Caution: "work at this height is for trained people with a platform or scaffold: ask a licensed firm"}
-}
+// String returns [Ladder.Format] in feet and inches.
+func (l Ladder) String() string { return l.Format(units.InFeetInches) }
 
-// String returns one line such as "6 ft stepladder; set it open and locked ...". The
-// zero Ladder, which comes with an error, is "nothing was checked".
-func (l Ladder) String() string {
-	switch {
-	case l == Ladder{}:
+// Format returns one line in a style such as "6 ft stepladder, the tip 2 ft 11 in in;
+// set it open and locked ...". The zero Ladder, which comes with an error, is "nothing
+// was checked".
+func (l Ladder) Format(style units.Style) string {
+	if len(l.Cautions) == 0 {
 		return unchecked
-	case l.Lift:
-		return "no stepladder reaches; " + l.Caution
-	case l.Size == 0:
-		return "from the floor; " + l.Caution
 	}
-	return strconv.Itoa(int(l.Size/units.Foot)) + " ft stepladder; " + l.Caution
+	text := "from the floor"
+	switch {
+	case l.Lift:
+		text = "a platform or a lift"
+	case l.Size != 0:
+		text = tape(l.Size, style) + " stepladder"
+	}
+	if l.In != 0 && text != "from the floor" {
+		text += ", the tip " + over(l.In, style) + " in from the branch line"
+	}
+	for _, c := range l.Cautions {
+		text += "; " + c.Text
+	}
+	return text
 }
 
 // unchecked is the text of a result that came with an error, where any other would

@@ -2,51 +2,84 @@ package sizing
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
 	"example.com/fircone/sizing/lights"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
 	"pgregory.net/rapid"
 )
 
 func TestMix(t *testing.T) {
-	half := in / 2
+	half, eighth, common := in/2, in/8, CommonPractice()
+	with := func(change func(*Rules)) Rules {
+		r := CommonPractice()
+		change(&r)
+		return r
+	}
 	for _, row := range []struct {
 		reason string
-		height units.Length
+		r      Rules
+		t      Tree
 		count  int
 		want   Mix
 	}{
-		{"4.2, 3.15 and 2.1 in; 9.8, 14.7 and the rest", 7 * ft, 49, Mix{Size{4 * in, 10}, Size{3 * in, 15}, Size{2 * in, 24}}},
-		{"5.4, 4.05 and 2.7 in; 16.2, 24.3 and the rest", 9 * ft, 81, Mix{Size{5*in + half, 16}, Size{4 * in, 24}, Size{2*in + half, 41}}},
-		{"2.7 and 1.35 in; 6.4 and the rest", 4*ft + 6*in, 16, Mix{Large: Size{2*in + half, 6}, Small: Size{1*in + half, 10}}},
-		{"three sizes from 5 ft: 3, 2.25 and 1.5 in", 5 * ft, 10, Mix{Size{3 * in, 2}, Size{2*in + half, 3}, Size{1*in + half, 5}}},
-		{"two below", 5*ft - 1, 10, Mix{Large: Size{3 * in, 4}, Small: Size{1*in + half, 6}}},
-		{"the smallest diameter: 0.6 and 0.3 in, all one size", 1 * ft, 10, Mix{Small: Size{1 * in, 10}}},
-		{"1.249 and 0.625 in, still one size", 25*in - 1, 10, Mix{Small: Size{1 * in, 10}}},
-		{"1.25 and 0.625 in", 25 * in, 10, Mix{Large: Size{1*in + half, 4}, Small: Size{1 * in, 6}}},
-		{"12, 9 and 6 in", 20 * ft, 10, Mix{Size{12 * in, 2}, Size{9 * in, 3}, Size{6 * in, 5}}},
-		{"the largest diameter, and three quarters and half of it", 100 * ft, 1_000_000, Mix{Size{12 * in, 200_000}, Size{9 * in, 300_000}, Size{6 * in, 500_000}}},
-		{"one goes to the small: 0.2 and 0.3", 7 * ft, 1, Mix{Small: Size{2 * in, 1}}},
-		{"two: 0.4 and 0.6", 7 * ft, 2, Mix{Medium: Size{3 * in, 1}, Small: Size{2 * in, 1}}},
-		{"three: 0.6 and 0.9", 7 * ft, 3, Mix{Size{4 * in, 1}, Size{3 * in, 1}, Size{2 * in, 1}}},
-		{"none", 7 * ft, 0, Mix{}},
+		{"4, 3 and 2 in, the nearest that shops stock; 9.8, 14.7 and the rest", common, Tree{Height: 7 * ft}, 49, Mix{{4 * in, 10}, {3*in + eighth, 15}, {2 * in, 24}}},
+		{"the same balls on a taller tree; 16.2, 24.3 and the rest", common, Tree{Height: 9 * ft}, 81, Mix{{4 * in, 16}, {3*in + eighth, 24}, {2 * in, 41}}},
+		{"2.7 and 1.35 in; 6.4 and the rest", common, Tree{Height: 4*ft + 6*in}, 16, Mix{{2*in + 6*eighth, 6}, {1*in + half, 10}}},
+		{"three sizes from 5 ft: 3, 2.25 and 1.5 in", common, Tree{Height: 5 * ft}, 10, Mix{{3*in + eighth, 2}, {2*in + 3*eighth, 3}, {1*in + half, 5}}},
+		{"two below", common, Tree{Height: 5*ft - 1}, 10, Mix{{3*in + eighth, 4}, {1*in + half, 6}}},
+		{"0.6 and 0.3 in, all of the smallest", common, Tree{Height: 1 * ft}, 10, Mix{{1 * in, 10}}},
+		{"1.2 and 0.6 in, still one size", common, Tree{Height: 2 * ft}, 32, Mix{{1 * in, 32}}},
+		{"up to 4 in at 16 ft", common, Tree{Height: 16 * ft}, 10, Mix{{4 * in, 2}, {3*in + eighth, 3}, {2 * in, 5}}},
+		{"then 1/4 in a foot: 5, 3.75 and 2.5 in", common, Tree{Height: 20 * ft}, 10, Mix{{4*in + 6*eighth, 2}, {4 * in, 3}, {2*in + 3*eighth, 5}}},
+		{"12, 9 and 6 in in a hall, the larger of 8 and 10", common, Tree{Height: 48 * ft, Setting: Public}, 10, Mix{{12 * in, 2}, {10 * in, 3}, {6 * in, 5}}},
+		{"12 in is the largest of a hall", common, Tree{Height: 100 * ft, Setting: Public}, 10, Mix{{12 * in, 2}, {10 * in, 3}, {6 * in, 5}}},
+		{"6 in of a home, 4.5 and 3 in", common, Tree{Height: 48 * ft}, 10, Mix{{6 * in, 2}, {4*in + 6*eighth, 3}, {3*in + eighth, 5}}},
+		{"a pencil 9 ft tall is as wide as a full tree of 4.15 ft: 2.49 and 1.246 in", common, Tree{Height: 9 * ft, Taper: Pencil}, 10, Mix{{2*in + 3*eighth, 4}, {1 * in, 6}}},
+		{"wider than full counts no more", common, Tree{Height: 4 * ft, Base: 6 * ft}, 10, Mix{{2*in + 3*eighth, 4}, {1 * in, 6}}},
+		{"a shop with two sizes: 3 in is as near to both", with(func(r *Rules) { r.Sizes = []units.Length{2 * in, 4 * in} }), Tree{Height: 7 * ft}, 49, Mix{{4 * in, 25}, {2 * in, 24}}},
+		{"a house that hangs nothing over 3 in", with(func(r *Rules) { r.HomeLargest = 3 * in }), Tree{Height: 7 * ft}, 10, Mix{{2*in + 6*eighth, 2}, {2*in + 3*eighth, 3}, {1*in + half, 5}}},
+		{"a hall that does", with(func(r *Rules) { r.HomeLargest = 3 * in }), Tree{Height: 7 * ft, Setting: Public}, 10, Mix{{4 * in, 2}, {3*in + eighth, 3}, {2 * in, 5}}},
+		{"no list is the usual one", Rules{}, Tree{Height: 7 * ft}, 49, Mix{{4 * in, 10}, {3*in + eighth, 15}, {2 * in, 24}}},
+		{"one goes to the small: 0.2 and 0.3", common, Tree{Height: 7 * ft}, 1, Mix{{2 * in, 1}}},
+		{"two: 0.4 and 0.6", common, Tree{Height: 7 * ft}, 2, Mix{{3*in + eighth, 1}, {2 * in, 1}}},
+		{"none", common, Tree{Height: 7 * ft}, 0, nil},
 	} {
-		got, err := MixOf(row.height, row.count)
-		if got != row.want || err != nil {
+		got, err := row.r.Mix(row.t, row.count)
+		if !slices.Equal(got, row.want) || err != nil {
 			t.Errorf("%s: %+v, %v; want %+v", row.reason, got, err, row.want)
 		}
 	}
+	many := make([]units.Length, 101)
+	for i := range many {
+		many[i] = in + units.Length(i)
+	}
 	for _, row := range []struct {
-		field  string
-		height units.Length
-		count  int
-	}{{"height", 1*ft - 1, 1}, {"height", 100*ft + 1, 1}, {"count", 7 * ft, -1}, {"count", 7 * ft, 1_000_001}} {
-		got, err := MixOf(row.height, row.count)
-		refused(t, err, units.ErrRange, "MixOf", row.field)
-		if got != (Mix{}) {
+		field string
+		want  error
+		r     Rules
+		t     Tree
+		count int
+	}{
+		{"/tree/height", units.ErrRange, common, Tree{Height: 1*ft - 1}, 1},
+		{"/tree/setting", units.ErrName, common, Tree{Height: 7 * ft, Setting: numSettings}, 1},
+		{"count", units.ErrRange, common, Tree{Height: 7 * ft}, -1},
+		{"count", units.ErrRange, common, Tree{Height: 7 * ft}, 100_000_001},
+		{"/sizes/0", units.ErrRange, Rules{Sizes: []units.Length{in/4 - 1}}, Tree{Height: 7 * ft}, 1},
+		{"/sizes/1", units.ErrRange, Rules{Sizes: []units.Length{in, 3*ft + 1}}, Tree{Height: 7 * ft}, 1},
+		{"/sizes/1", units.ErrRange, Rules{Sizes: []units.Length{in, in}}, Tree{Height: 7 * ft}, 1},
+		{"/sizes", units.ErrRange, Rules{Sizes: many}, Tree{Height: 7 * ft}, 1},
+		{"/homeLargest", units.ErrRange, Rules{HomeLargest: in - 1}, Tree{Height: 7 * ft}, 1},
+		{"/homeLargest", units.ErrRange, Rules{HomeLargest: -in}, Tree{Height: 7 * ft}, 1},
+		{"/hallLargest", units.ErrRange, Rules{HallLargest: 3*ft + 1}, Tree{Height: 7 * ft, Setting: Public}, 1},
+	} {
+		got, err := row.r.Mix(row.t, row.count)
+		refused(t, err, row.want, "Rules.Mix", row.field)
+		if got != nil {
 			t.Errorf("%+v with an error", got)
 		}
 	}
@@ -54,39 +87,95 @@ func TestMix(t *testing.T) {
 
 func TestMixProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		height := units.Length(rapid.Int64Range(int64(MinHeight), int64(MaxHeight)).Draw(t, "height"))
-		count := rapid.IntRange(0, 999_990).Draw(t, "count")
-		m, err := MixOf(height, count)
-		if err != nil || m.Large.Count+m.Medium.Count+m.Small.Count != count {
-			t.Fatalf("%d ornaments: %v, %v", count, m, err)
+		r := CommonPractice()
+		tree := Tree{
+			Height:  units.Length(rapid.Int64Range(int64(MinHeight), int64(MaxHeight)).Draw(t, "height")),
+			Taper:   Taper(rapid.IntRange(0, int(Pencil)).Draw(t, "taper")),
+			Setting: Setting(rapid.IntRange(0, int(Public)).Draw(t, "setting")),
 		}
-		more, err := MixOf(height, count+rapid.IntRange(1, 10).Draw(t, "more"))
-		if err != nil || more.Large.Count < m.Large.Count || more.Medium.Count < m.Medium.Count || more.Small.Count < m.Small.Count {
-			t.Fatalf("%v, but %v of more", m, more)
+		count := rapid.IntRange(0, 999_990).Draw(t, "count")
+		mix := func(tree Tree, count int) Mix {
+			m, err := r.Mix(tree, count)
+			if err != nil {
+				t.Fatal(err)
+			}
+			return m
+		}
+		of := func(m Mix, d units.Length) int {
+			for _, s := range m {
+				if s.Diameter == d {
+					return s.Count
+				}
+			}
+			return 0
+		}
+		m, more := mix(tree, count), mix(tree, count+rapid.IntRange(1, 10).Draw(t, "more"))
+		total, last := 0, units.Length(math.MaxInt64)
+		for _, s := range m {
+			if s.Count < 1 || s.Diameter >= last || !slices.Contains(r.Sizes, s.Diameter) || tree.Setting == Home && s.Diameter > r.HomeLargest {
+				t.Fatalf("%v: a size twice, out of order, of nothing, not to be had or too large", m)
+			}
+			if of(more, s.Diameter) < s.Count {
+				t.Fatalf("%v, but %v of more", m, more)
+			}
+			total, last = total+s.Count, s.Diameter
+		}
+		if total != count || len(m) > 3 {
+			t.Fatalf("%d ornaments: %v", count, m)
 		}
 		if count < 10 {
 			return
 		}
-		taller, err := MixOf(min(MaxHeight, height+units.Length(rapid.Int64Range(0, int64(ft)).Draw(t, "taller"))), count)
-		if err != nil || taller.Large.Diameter < m.Large.Diameter || taller.Medium.Diameter < m.Medium.Diameter || taller.Small.Diameter < m.Small.Diameter {
-			t.Fatalf("%v, but %v on a taller tree", m, taller)
-		}
-		last := units.Length(math.MaxInt64)
-		for _, s := range [...]Size{m.Large, m.Medium, m.Small} {
-			if s.Count > 0 && s.Diameter >= last {
-				t.Fatalf("%v: a size twice, or out of order", m)
-			}
-			if s.Count > 0 {
-				last = s.Diameter
-			}
+		taller := tree
+		taller.Height = min(MaxHeight, tree.Height+units.Length(rapid.Int64Range(0, int64(ft)).Draw(t, "taller")))
+		if n := mix(taller, count); n[0].Diameter < m[0].Diameter || n[len(n)-1].Diameter < m[len(m)-1].Diameter {
+			t.Fatalf("%v, but %v on a taller tree", m, n)
 		}
 	})
+}
+
+// Two trees that are dressed to one look are a match: from 1 to 30 ft, of every taper
+// and exposure, at home and in a hall, the ornaments in the sizes of Mix cover what
+// the look says within one of them, unless each type is to be there once. By hand:
+// rounding moves no more than half a piece of each of two sizes to the small one, and
+// half a mean disc.
+func TestCoverIsKept(t *testing.T) {
+	r, look := CommonPractice(), CommonLook()
+	wide, _ := ArcDegrees(300)
+	typed := 0
+	for height := MinHeight; height <= 30*ft; height += 3 * in {
+		for _, tree := range []Tree{
+			{Taper: Full}, {Taper: Slim}, {Taper: Pencil}, {Taper: Full, Exposure: InCorner}, {Taper: Pencil, Exposure: InCorner},
+			{Taper: Slim, Exposure: AgainstWall}, {Taper: Full, Exposure: wide}, {Taper: Full, Setting: Public}, {Taper: Slim, Exposure: HalfTree, Setting: Public},
+		} {
+			tree.Height = height
+			a, err1 := r.Match(look, tree)
+			n := a[shopping.Ornament].Pieces
+			m, err2 := r.Mix(tree, n)
+			area, err3 := tree.DressedArea()
+			cover, err4 := m.Cover(area)
+			if err1 != nil || err2 != nil || err3 != nil || err4 != nil {
+				t.Fatal(err1, err2, err3, err4)
+			}
+			disc, _ := Mix{{m[0].Diameter, 1}}.Cover(area)
+			if n == wholeFeet(height) && cover > look.Cover {
+				typed++
+				continue
+			}
+			if math.Abs(cover-look.Cover) > disc {
+				t.Errorf("%+v: %d ornaments, %v, cover %.3f %%, the look %.3f %%, one %.3f %%", tree, n, m, 100*cover, 100*look.Cover, 100*disc)
+			}
+		}
+	}
+	if typed > 5 {
+		t.Errorf("%d trees take more than the look, for a type each", typed)
+	}
 }
 
 func TestCover(t *testing.T) {
 	// By hand: 10 discs of 12.566 sq in, 15 of 7.069 and 24 of 3.142 are
 	// 97.75 pi = 307.09 sq in, of 52.606 sq ft.
-	m := Mix{Size{4 * in, 10}, Size{3 * in, 15}, Size{2 * in, 24}}
+	m := Mix{{4 * in, 10}, {3 * in, 15}, {2 * in, 24}}
 	got, err := m.Cover(50 * units.SquareFoot)
 	if want := 97.75 * math.Pi / 7200; err != nil || math.Abs(got/want-1) > 4e-15 {
 		t.Errorf("cover %v, %v; want %v", got, err, want)
@@ -101,12 +190,11 @@ func TestCover(t *testing.T) {
 	}{
 		{"surface", m, 0},
 		{"surface", m, -1},
-		{"large/count", Mix{Large: Size{in, -1}}, 1},
-		{"medium/count", Mix{Medium: Size{in, 1_000_001}}, 1},
-		{"small/count", Mix{Small: Size{in, -1}}, 1},
-		{"large/diameter", Mix{Large: Size{in/4 - 1, 1}}, 1},
-		{"medium/diameter", Mix{Medium: Size{3*ft + 1, 1}}, 1},
-		{"small/diameter", Mix{Small: Size{-in, 1}}, 1},
+		{"/0/count", Mix{{in, -1}}, 1},
+		{"/1/count", Mix{{in, 1}, {in, 100_000_001}}, 1},
+		{"/0/diameter", Mix{{in/4 - 1, 1}}, 1},
+		{"/1/diameter", Mix{{in, 1}, {3*ft + 1, 1}}, 1},
+		{"/2/diameter", Mix{{in, 1}, {in, 1}, {-in, 1}}, 1},
 	} {
 		got, err := row.m.Cover(row.area)
 		refused(t, err, units.ErrRange, "Mix.Cover", row.field)
@@ -114,16 +202,22 @@ func TestCover(t *testing.T) {
 			t.Errorf("%v with an error", got)
 		}
 	}
-	for _, s := range []Size{{in / 4, 1}, {3 * ft, 1_000_000}, {0, 0}} {
-		if _, err := (Mix{Large: s, Medium: s, Small: s}).Cover(1); err != nil {
+	for _, s := range []Size{{in / 4, 1}, {3 * ft, 100_000_000}, {0, 0}} {
+		if _, err := (Mix{s, s, s}).Cover(1); err != nil {
 			t.Errorf("%+v: %v", s, err)
 		}
 	}
 	for _, row := range []struct {
-		m    Mix
-		want string
-	}{{Mix{}, "none"}, {Mix{Small: Size{2 * in, 1}}, "1 of 2 in"}, {Mix{Large: Size{4 * in, 3}, Small: Size{2 * in, 1}}, "3 of 4 in, 1 of 2 in"}} {
-		if got := row.m.String(); got != row.want {
+		m     Mix
+		style units.Style
+		want  string
+	}{
+		{Mix{}, units.InFeetInches, "none"},
+		{Mix{{2 * in, 1}}, units.InFeetInches, "1 of 2 in"},
+		{Mix{{4 * in, 3}, {2 * in, 0}, {19 * in / 8, 1}}, units.InFeet, "3 of 4 in, 1 of 2 3/8 in"},
+		{Mix{{4 * in, 3}, {19 * in / 8, 1}}, units.InMetric, "3 of 10.2 cm, 1 of 6 cm"},
+	} {
+		if got := row.m.Format(row.style); got != row.want {
 			t.Errorf("%+v prints %q", row.m, got)
 		}
 	}
@@ -153,9 +247,9 @@ func TestTopperAndSkirt(t *testing.T) {
 		t    Tree
 		want lengthRange
 	}{
-		{Tree{Height: 9 * ft, Base: 6 * ft}, lengthRange{Min: 5 * ft, Max: 6 * ft}},
-		{Tree{Height: 9 * ft, Base: 2 * ft}, lengthRange{Min: 1 * ft, Max: 2 * ft}},
-		{Tree{Height: 2 * ft, Base: 1 * ft}, lengthRange{Min: 6 * in, Max: 1 * ft}},
+		{Tree{Height: 9 * ft, Base: 6 * ft}, lengthRange{Min: 5 * ft, Max: 7 * ft}},
+		{Tree{Height: 9 * ft, Base: 2 * ft}, lengthRange{Min: 1 * ft, Max: 3 * ft}},
+		{Tree{Height: 2 * ft, Base: 1 * ft}, lengthRange{Min: 6 * in, Max: 2 * ft}},
 	} {
 		if got, err := row.t.Skirt(); got != row.want || err != nil {
 			t.Errorf("skirt for %+v: %v, %v", row.t, got, err)
@@ -171,47 +265,65 @@ func TestFit(t *testing.T) {
 		t      Tree
 		want   Fit
 	}{
-		{"Clemson: 1 ft shorter than the ceiling", Room{Ceiling: 10 * ft}, tree, Fit{9 * ft, 1 * ft, true, ""}},
-		{"a nanometer too low", Room{Ceiling: 10*ft - 1}, tree, Fit{9*ft - 1, 1*ft - 1, false, ""}},
-		{"a topper in the clearance", Room{Ceiling: 10 * ft, Topper: 10 * in}, tree, Fit{9 * ft, 2 * in, true, ""}},
-		{"a topper that leaves less than 2 in of it", Room{Ceiling: 10 * ft, Topper: 10*in + 1}, tree, Fit{9*ft - 1, 2*in - 1, false, ""}},
-		{"a topper that touches the ceiling", Room{Ceiling: 10 * ft, Topper: 1 * ft}, tree, Fit{8*ft + 10*in, 0, false, ""}},
-		{"a topper over it", Room{Ceiling: 10 * ft, Topper: 14 * in}, tree, Fit{8*ft + 8*in, -2 * in, false, ""}},
-		{"a topper and a clearance of one's own", Room{Ceiling: 10 * ft, Topper: 10 * in, Clearance: 1}, tree, Fit{9 * ft, 2 * in, true, ""}},
-		{"a stand", Room{Ceiling: 11 * ft, Stand: 6 * in}, tree, Fit{9*ft + 6*in, 1*ft + 6*in, true, ""}},
-		{"a clearance of one's own", Room{Ceiling: 10 * ft, Clearance: 1}, Tree{Height: 10*ft - 1}, Fit{10*ft - 1, 1, true, ""}},
-		{"taller than the room", Room{Ceiling: 8 * ft}, tree, Fit{7 * ft, -1 * ft, false, ""}},
-		{"the least room", Room{Ceiling: 3 * ft, Clearance: 2 * ft}, Tree{Height: 1 * ft}, Fit{1 * ft, 2 * ft, true, ""}},
-		{"the most room", Room{Ceiling: 150 * ft, Clearance: 50 * ft, Topper: 10 * ft, Stand: 5 * ft}, Tree{Height: 95 * ft}, Fit{95 * ft, 40 * ft, true, ""}},
+		{"Clemson: 1 ft shorter than the ceiling", Room{Ceiling: 10 * ft}, tree, Fit{"fits", 9 * ft, 1 * ft, 10 * in, units.Caution{}}},
+		{"a nanometer too low", Room{Ceiling: 10*ft - 1}, tree, Fit{"tight", 9*ft - 1, 1*ft - 1, 10*in - 1, units.Caution{}}},
+		{"7 ft 6 in under 8 ft: 6 in are left", Room{Ceiling: 8 * ft}, Tree{Height: 7*ft + 6*in}, Fit{"tight", 7 * ft, 6 * in, 4 * in, units.Caution{}}},
+		{"with a topper of 6 in it touches", Room{Ceiling: 8 * ft, Topper: 6 * in}, Tree{Height: 7*ft + 6*in}, Fit{"tight", 7 * ft, 0, 4 * in, units.Caution{}}},
+		{"with a larger one it is past the ceiling", Room{Ceiling: 8 * ft, Topper: 6*in + 1}, Tree{Height: 7*ft + 6*in}, Fit{"does not fit", 7 * ft, -1, 4 * in, units.Caution{}}},
+		{"no clearance is asked for", Room{Ceiling: 8 * ft, NoClearance: true}, Tree{Height: 8 * ft}, Fit{"fits", 8 * ft, 0, 0, units.Caution{}}},
+		{"nor with a topper", Room{Ceiling: 8 * ft, NoClearance: true, Topper: 6 * in}, Tree{Height: 7*ft + 6*in}, Fit{"fits", 7*ft + 6*in, 0, 6 * in, units.Caution{}}},
+		{"no topper", Room{Ceiling: 10 * ft, NoTopper: true}, tree, Fit{"fits", 9 * ft, 1 * ft, 10 * in, units.Caution{}}},
+		{"a topper in the clearance", Room{Ceiling: 10 * ft, Topper: 10 * in}, tree, Fit{"fits", 9 * ft, 2 * in, 10 * in, units.Caution{}}},
+		{"a topper that leaves less than 2 in of it", Room{Ceiling: 10 * ft, Topper: 10*in + 1}, tree, Fit{"tight", 9*ft - 1, 2*in - 1, 10 * in, units.Caution{}}},
+		{"a topper that touches the ceiling", Room{Ceiling: 10 * ft, Topper: 1 * ft}, tree, Fit{"tight", 8*ft + 10*in, 0, 10 * in, units.Caution{}}},
+		{"a topper over it", Room{Ceiling: 10 * ft, Topper: 14 * in}, tree, Fit{"does not fit", 8*ft + 8*in, -2 * in, 10 * in, units.Caution{}}},
+		{"a topper and a clearance of one's own", Room{Ceiling: 10 * ft, Topper: 10 * in, Clearance: 1}, tree, Fit{"fits", 9 * ft, 2 * in, 10 * in, units.Caution{}}},
+		{"a stand", Room{Ceiling: 11 * ft, Stand: 6 * in}, tree, Fit{"fits", 9*ft + 6*in, 1*ft + 6*in, 16 * in, units.Caution{}}},
+		{"a clearance of one's own", Room{Ceiling: 10 * ft, Clearance: 1}, Tree{Height: 10*ft - 1}, Fit{"fits", 10*ft - 1, 1, 0, units.Caution{}}},
+		{"taller than the room", Room{Ceiling: 8 * ft}, tree, Fit{"does not fit", 7 * ft, -1 * ft, 0, units.Caution{}}},
+		{"a tree that touches is tight", Room{Ceiling: 9 * ft}, tree, Fit{"tight", 8 * ft, 0, 0, units.Caution{}}},
+		// By hand: the ceiling falls 6 in a foot, 3 in at the edge of a star 1 ft across.
+		{"a vault", Room{Ceiling: 12 * ft, Fall: 6 * in, Topper: 10 * in, TopperWidth: 1 * ft}, tree, Fit{"fits", 10*ft + 9*in, 23 * in, 31 * in, units.Caution{}}},
+		{"a vault, and a star as wide as high", Room{Ceiling: 10 * ft, Fall: 6 * in, Topper: 1 * ft}, tree, Fit{"does not fit", 8*ft + 7*in, -3 * in, 7 * in, units.Caution{}}},
+		{"a vault does not touch a bare tip", Room{Ceiling: 10 * ft, Fall: 1 * ft, NoTopper: true}, tree, Fit{"fits", 9 * ft, 1 * ft, 10 * in, units.Caution{}}},
+		{"the least room", Room{Ceiling: 3 * ft, Clearance: 2 * ft}, Tree{Height: 1 * ft}, Fit{"fits", 1 * ft, 2 * ft, 22 * in, units.Caution{}}},
+		{"the most room", Room{Ceiling: 150 * ft, Clearance: 50 * ft, Topper: 10 * ft, Stand: 5 * ft}, Tree{Height: 95 * ft}, Fit{"fits", 95 * ft, 40 * ft, 50*ft - 2*in, units.Caution{}}},
 	} {
 		got, err := row.r.Fit(row.t)
-		if got.Caution == "" {
+		if got.Caution.Code != "clear" || got.Caution.Text == "" {
 			t.Errorf("%s: no caution", row.reason)
 		}
-		got.Caution = ""
+		got.Caution = units.Caution{}
 		if got != row.want || err != nil {
 			t.Errorf("%s: %+v, %v; want %+v", row.reason, got, err, row.want)
 		}
 	}
 	for _, row := range []struct {
 		field string
+		want  error
 		r     Room
 		t     Tree
 	}{
-		{"ceiling", Room{}, tree},
-		{"ceiling", Room{Ceiling: 3*ft - 1}, tree},
-		{"ceiling", Room{Ceiling: 150*ft + 1}, tree},
-		{"clearance", Room{Ceiling: 100 * ft, Clearance: -1}, tree},
-		{"clearance", Room{Ceiling: 100 * ft, Clearance: 50*ft + 1}, tree},
-		{"topper", Room{Ceiling: 100 * ft, Topper: -1}, tree},
-		{"topper", Room{Ceiling: 100 * ft, Topper: 10*ft + 1}, tree},
-		{"stand", Room{Ceiling: 100 * ft, Stand: -1}, tree},
-		{"stand", Room{Ceiling: 100 * ft, Stand: 5*ft + 1}, tree},
-		{"height", Room{Ceiling: 10 * ft}, Tree{}},
-		{"ceiling", Room{Ceiling: 3 * ft, Clearance: 2*ft + 1}, tree},
+		{"/ceiling", units.ErrRange, Room{}, tree},
+		{"/ceiling", units.ErrRange, Room{Ceiling: 3*ft - 1}, tree},
+		{"/ceiling", units.ErrRange, Room{Ceiling: 150*ft + 1}, tree},
+		{"/fall", units.ErrRange, Room{Ceiling: 100 * ft, Fall: -1}, tree},
+		{"/fall", units.ErrRange, Room{Ceiling: 100 * ft, Fall: 1*ft + 1}, tree},
+		{"/clearance", units.ErrRange, Room{Ceiling: 100 * ft, Clearance: -1}, tree},
+		{"/clearance", units.ErrRange, Room{Ceiling: 100 * ft, Clearance: 50*ft + 1}, tree},
+		{"/clearance", units.ErrFit, Room{Ceiling: 100 * ft, Clearance: 1 * ft, NoClearance: true}, tree},
+		{"/topper", units.ErrRange, Room{Ceiling: 100 * ft, Topper: -1}, tree},
+		{"/topper", units.ErrRange, Room{Ceiling: 100 * ft, Topper: 10*ft + 1}, tree},
+		{"/topper", units.ErrFit, Room{Ceiling: 100 * ft, Topper: 1, NoTopper: true}, tree},
+		{"/topperWidth", units.ErrRange, Room{Ceiling: 100 * ft, TopperWidth: -1}, tree},
+		{"/topperWidth", units.ErrRange, Room{Ceiling: 100 * ft, TopperWidth: 10*ft + 1}, tree},
+		{"/stand", units.ErrRange, Room{Ceiling: 100 * ft, Stand: -1}, tree},
+		{"/stand", units.ErrRange, Room{Ceiling: 100 * ft, Stand: 5*ft + 1}, tree},
+		{"/tree/height", units.ErrRange, Room{Ceiling: 10 * ft}, Tree{}},
+		{"/ceiling", units.ErrRange, Room{Ceiling: 3 * ft, Clearance: 2*ft + 1}, tree},
 	} {
 		got, err := row.r.Fit(row.t)
-		refused(t, err, units.ErrRange, "Room.Fit", row.field)
+		refused(t, err, row.want, "Room.Fit", row.field)
 		if got != (Fit{}) {
 			t.Errorf("%+v with an error", got)
 		}
@@ -228,52 +340,68 @@ func TestFitText(t *testing.T) {
 		want   string
 	}{
 		{"as it is", Room{Ceiling: 10 * ft}, "fits: 1 ft to spare, 9 ft is the tallest"},
-		{"0.05 in too low", Room{Ceiling: 10*ft - in/20}, "does not fit: only 11 3/4 in to spare, 8 ft 11 3/4 in is the tallest"},
+		{"0.05 in too low", Room{Ceiling: 10*ft - in/20}, "tight: 11 3/4 in to spare, 8 ft 11 3/4 in is the tallest"},
 		{"0.05 in more", Room{Ceiling: 10*ft + in/20}, "fits: 1 ft to spare, 9 ft is the tallest"},
 		{"nearly a quarter more", Room{Ceiling: 10*ft + in/4 - 1}, "fits: 1 ft to spare, 9 ft is the tallest"},
-		{"touches", Room{Ceiling: 10 * ft, Topper: 1 * ft}, "does not fit: nothing to spare, 8 ft 10 in is the tallest"},
-		{"nearly touches", Room{Ceiling: 10 * ft, Topper: 1*ft - 1}, "does not fit: nothing to spare, 8 ft 10 in is the tallest"},
+		{"touches", Room{Ceiling: 10 * ft, Topper: 1 * ft}, "tight: nothing to spare, 8 ft 10 in is the tallest"},
+		{"nearly touches", Room{Ceiling: 10 * ft, Topper: 1*ft - 1}, "tight: nothing to spare, 8 ft 10 in is the tallest"},
 		{"0.1 in too high", Room{Ceiling: 10 * ft, Topper: 1*ft + in/10}, "does not fit: 1/4 in past the ceiling, 8 ft 9 3/4 in is the tallest"},
 		{"just so much too high", Room{Ceiling: 10 * ft, Topper: 1*ft + in/4}, "does not fit: 1/4 in past the ceiling, 8 ft 9 3/4 in is the tallest"},
 		{"a nanometer more", Room{Ceiling: 10 * ft, Topper: 1*ft + in/4 + 1}, "does not fit: 1/2 in past the ceiling, 8 ft 9 1/2 in is the tallest"},
 	} {
 		f, err := row.r.Fit(tree)
-		f.Caution = "care"
+		f.Caution.Text = "care"
 		if got := f.String(); got != row.want+"; care" || err != nil {
 			t.Errorf("%s: prints %q, %v; want %q", row.reason, got, err, row.want)
 		}
 	}
+	// By hand: 30.48 and 274.32 cm, down to half a centimeter.
+	f, err := Room{Ceiling: 10 * ft}.Fit(tree)
+	f.Caution.Text = "care"
+	if got, want := f.Format(units.InMetric), "fits: 30 cm to spare, 2.74 m is the tallest; care"; got != want || err != nil {
+		t.Errorf("in metric: %q, %v; want %q", got, err, want)
+	}
 }
 
 // What is printed never contradicts itself: a tree of the tallest height that is
-// printed fits, and one that does not fit is taller than what is printed.
+// printed fits, one that is tight goes under, and one that does not fit does not.
 func TestFitProperties(t *testing.T) {
 	length := func(t *rapid.T, what string, lo, hi units.Length) units.Length {
 		return units.Length(rapid.Int64Range(int64(lo), int64(hi)).Draw(t, what))
 	}
 	rapid.Check(t, func(t *rapid.T) {
-		r := Room{Ceiling: length(t, "ceiling", 8*ft, 14*ft), Topper: length(t, "topper", 0, 2*ft), Stand: length(t, "stand", 0, 6*in)}
+		r := Room{
+			Ceiling: length(t, "ceiling", 8*ft, 14*ft), Topper: length(t, "topper", 0, 2*ft), Stand: length(t, "stand", 0, 6*in),
+			Fall: length(t, "fall", 0, 1*ft), TopperWidth: length(t, "width", 0, 3*ft),
+		}
 		tree := Tree{Height: length(t, "height", 4*ft, 14*ft)}
 		f, err := r.Fit(tree)
-		if err != nil || f.Fits != (tree.Height <= f.Tallest) || f.Fits && f.Spare < 2*in {
+		if err != nil || (f.Verdict == "fits") != (tree.Height <= f.Tallest) || (f.Verdict == "does not fit") != (f.Spare < 0) || f.Verdict == "fits" && f.Spare < 2*in {
 			t.Fatalf("%+v, %v", f, err)
 		}
 		verdict, rest, _ := strings.Cut(f.String(), ": ")
 		room, rest, _ := strings.Cut(rest, ", ")
 		tallest, _, _ := strings.Cut(rest, " is the tallest")
 		printed, err := units.ParseLength(tallest)
-		if err != nil || printed > f.Tallest || printed <= f.Tallest-in/4 || f.Fits != (verdict == "fits") {
+		if err != nil || printed > f.Tallest || printed <= f.Tallest-in/4 || verdict != f.Verdict {
 			t.Fatalf("%+v prints %q, %v", f, f, err)
 		}
-		if g, err := r.Fit(Tree{Height: printed}); !g.Fits || err != nil {
+		if g, err := r.Fit(Tree{Height: printed}); g.Verdict != "fits" || err != nil {
 			t.Fatalf("the tallest printed, %v: %+v, %v", printed, g, err)
 		}
-		if spare, found := strings.CutSuffix(room, " to spare"); found && f.Fits {
+		if spare, found := strings.CutSuffix(room, " to spare"); found && spare != "nothing" {
 			if l, err := units.ParseLength(spare); err != nil || l > f.Spare {
 				t.Fatalf("%+v prints %q, %v", f, f, err)
 			}
-		} else if f.Fits {
+		} else if f.Verdict == "fits" {
 			t.Fatalf("%+v prints %q", f, f)
+		}
+		// The topper that there is room for goes in, and one an inch higher does not fit well.
+		if r.TopperWidth != 0 && f.Topper > 0 && f.Topper < 9*ft {
+			r.Topper = f.Topper
+			if g, err := r.Fit(tree); err != nil || g.Spare < 2*in || g.Spare > 2*in {
+				t.Fatalf("with the topper there is room for: %+v, %v", g, err)
+			}
 		}
 	})
 }
@@ -281,67 +409,106 @@ func TestFitProperties(t *testing.T) {
 func TestLadder(t *testing.T) {
 	for _, row := range []struct {
 		height, size units.Length
-		lift         bool
-		text         string
+		code         string
 	}{
-		{1 * ft, 0, false, "from the floor; no ladder"},
-		{6 * ft, 0, false, "from the floor; no ladder"},
-		{6*ft + 1, 4 * ft, false, "4 ft stepladder; set it"},
-		{8 * ft, 4 * ft, false, "4 ft stepladder; set it"},
-		{8*ft + 1, 6 * ft, false, "6 ft stepladder; set it"},
-		{9 * ft, 6 * ft, false, "6 ft stepladder; set it"},
-		{12 * ft, 8 * ft, false, "8 ft stepladder; set it"},
-		{20 * ft, 16 * ft, false, "16 ft stepladder; set it"},
-		{20*ft + 1, 0, true, "no stepladder reaches; work"},
-		{100 * ft, 0, true, "no stepladder reaches; work"},
+		{0, 0, "floor"},
+		{6 * ft, 0, "floor"},
+		{6*ft + 1, 4 * ft, "ladder"},
+		{8 * ft, 4 * ft, "ladder"},
+		{8*ft + 1, 6 * ft, "ladder"},
+		{9 * ft, 6 * ft, "ladder"},
+		{12 * ft, 8 * ft, "ladder"},
+		{14 * ft, 10 * ft, "ladder"},
+		{16 * ft, 12 * ft, "ladder"},
+		{18 * ft, 14 * ft, "ladder"},
+		{20 * ft, 16 * ft, "ladder"},
+		{20*ft + 1, 0, "lift"},
+		{150 * ft, 0, "lift"},
 	} {
-		got, err := Room{}.Ladder(Tree{Height: row.height})
-		if got.Size != row.size || got.Lift != row.lift || err != nil || got.Caution == "" || !strings.HasPrefix(got.String(), row.text) {
-			t.Errorf("%v: %v, %v; want %v, %v", row.height, got, err, row.size, row.lift)
+		got, err := LadderFor(row.height)
+		if err != nil || got.Size != row.size || got.Lift != (row.code == "lift") || got.In != 0 || len(got.Cautions) != 1 || got.Cautions[0].Code != row.code || got.Cautions[0].Text == "" {
+			t.Errorf("%v: %v, %v; want %v, %s", row.height, got, err, row.size, row.code)
 		}
 	}
-	got, err := Room{}.Ladder(Tree{Height: 100*ft + 1})
-	refused(t, err, units.ErrRange, "Room.Ladder", "height")
-	if got != (Ladder{}) {
-		t.Error(got)
+	for _, height := range []units.Length{-1, 150*ft + 1} {
+		got, err := LadderFor(height)
+		refused(t, err, units.ErrRange, "LadderFor", "height")
+		if got.String() != unchecked {
+			t.Error(got)
+		}
 	}
 	for _, row := range []struct {
 		reason string
 		r      Room
 		t      Tree
 		size   units.Length
-		lift   bool
+		codes  string
+		in     units.Length
 	}{
-		{"the tip", Room{}, Tree{Height: 9*ft + 10*in}, 6 * ft, false},
-		{"10 ft 10 in with a topper", Room{Topper: 1 * ft}, Tree{Height: 9*ft + 10*in}, 8 * ft, false},
-		{"just 10 ft", Room{Topper: 1 * ft}, Tree{Height: 9 * ft}, 6 * ft, false},
-		{"a nanometer more", Room{Topper: 1*ft + 1}, Tree{Height: 9 * ft}, 8 * ft, false},
-		{"a stand lifts it", Room{Topper: 1 * ft, Stand: 1}, Tree{Height: 9 * ft}, 8 * ft, false},
-		{"from the floor", Room{Topper: 6 * in, Stand: 6 * in}, Tree{Height: 5 * ft}, 0, false},
-		{"over 100 ft in all", Room{Topper: 10 * ft, Stand: 5 * ft}, Tree{Height: 100 * ft}, 0, true},
+		{"the tip", Room{NoTopper: true}, Tree{Height: 9*ft + 10*in, Base: 4 * ft}, 6 * ft, "ladder", 2 * ft},
+		{"a usual topper, an eighth: 11 ft 3/4 in", Room{}, Tree{Height: 9*ft + 10*in, Base: 4 * ft}, 8 * ft, "ladder", 2 * ft},
+		{"the safe side of 8 ft 10.9 in and a topper", Room{}, Tree{Height: 8*ft + 11*in, Base: 4 * ft}, 8 * ft, "ladder", 2 * ft},
+		{"10 ft 10 in with a topper", Room{Topper: 1 * ft}, Tree{Height: 9*ft + 10*in, Base: 4 * ft}, 8 * ft, "ladder", 2 * ft},
+		{"just 10 ft", Room{Topper: 1 * ft}, Tree{Height: 9 * ft, Base: 6 * ft}, 6 * ft, "ladder", 3 * ft},
+		{"a nanometer more", Room{Topper: 1*ft + 1}, Tree{Height: 9 * ft, Base: 6 * ft}, 8 * ft, "ladder", 3 * ft},
+		{"a stand lifts it", Room{Topper: 1 * ft, Stand: 1}, Tree{Height: 9 * ft, Base: 6 * ft}, 8 * ft, "ladder", 3 * ft},
+		{"farther in than 3 ft", Room{Topper: 1 * ft}, Tree{Height: 9 * ft, Base: 6*ft + 2}, 6 * ft, "ladder reach", 3*ft + 1},
+		{"65 % of 15 ft is 9.75 ft, half of it 4 ft 10.5 in", Room{}, Tree{Height: 15 * ft}, 14 * ft, "ladder reach", 4*ft + 10*in + in/2},
+		{"from the floor", Room{Topper: 6 * in, Stand: 6 * in}, Tree{Height: 5 * ft}, 0, "floor", 39 * in / 2},
+		{"from the floor nobody leans in", Room{Topper: 6 * in}, Tree{Height: 5 * ft, Base: 7 * ft}, 0, "floor", 42 * in},
+		{"over 100 ft in all", Room{Topper: 10 * ft, Stand: 5 * ft}, Tree{Height: 100 * ft}, 0, "lift reach", 32*ft + 6*in},
+		{"a usual topper is up to 10 ft", Room{Stand: 5 * ft}, Tree{Height: 100 * ft}, 0, "lift reach", 32*ft + 6*in},
 	} {
 		got, err := row.r.Ladder(row.t)
-		if got.Size != row.size || got.Lift != row.lift || err != nil || got.Caution == "" {
-			t.Errorf("%s: %v, %v; want %v, %v", row.reason, got, err, row.size, row.lift)
+		var codes []string
+		for _, c := range got.Cautions {
+			codes = append(codes, c.Code)
+		}
+		if got.Size != row.size || got.Lift != strings.Contains(row.codes, "lift") || got.In != row.in || strings.Join(codes, " ") != row.codes || err != nil {
+			t.Errorf("%s: %v, %v; want %v, %s", row.reason, got, err, row.size, row.codes)
 		}
 	}
 	for _, row := range []struct {
 		field string
+		want  error
 		r     Room
 		t     Tree
 	}{
-		{"height", Room{}, Tree{}},
-		{"topper", Room{Topper: -1}, Tree{Height: 9 * ft}},
-		{"topper", Room{Topper: 10*ft + 1}, Tree{Height: 9 * ft}},
-		{"stand", Room{Stand: -1}, Tree{Height: 9 * ft}},
-		{"stand", Room{Stand: 5*ft + 1}, Tree{Height: 9 * ft}},
+		{"/tree/height", units.ErrRange, Room{}, Tree{}},
+		{"/tree/height", units.ErrRange, Room{}, Tree{Height: 100*ft + 1}},
+		{"/tree/height", units.ErrRange, Room{}, Tree{Height: math.MinInt64}},
+		{"/tree/base", units.ErrRange, Room{}, Tree{Height: 9 * ft, Base: -1}},
+		{"/topper", units.ErrRange, Room{Topper: -1}, Tree{Height: 9 * ft}},
+		{"/topper", units.ErrRange, Room{Topper: 10*ft + 1}, Tree{Height: 9 * ft}},
+		{"/topper", units.ErrFit, Room{Topper: 1, NoTopper: true}, Tree{Height: 9 * ft}},
+		{"/stand", units.ErrRange, Room{Stand: -1}, Tree{Height: 9 * ft}},
+		{"/stand", units.ErrRange, Room{Stand: 5*ft + 1}, Tree{Height: 9 * ft}},
 	} {
 		got, err := row.r.Ladder(row.t)
-		refused(t, err, units.ErrRange, "Room.Ladder", row.field)
-		if got != (Ladder{}) {
+		refused(t, err, row.want, "Room.Ladder", row.field)
+		if got.String() != unchecked {
 			t.Errorf("%+v with an error", got)
 		}
 	}
+	l, err := Room{}.Ladder(Tree{Height: 15 * ft})
+	if got, want := l.Format(units.InMetric), "4.27 m stepladder, the tip 1.49 m in from the branch line; set it"; !strings.HasPrefix(got, want) || err != nil {
+		t.Errorf("in metric: %q, %v", got, err)
+	}
+}
+
+// A taller tree never takes a smaller ladder, and the ladder reaches what it is for.
+func TestLadderReaches(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		low := units.Length(rapid.Int64Range(0, int64(30*ft)).Draw(t, "low"))
+		a, err1 := LadderFor(low)
+		b, err2 := LadderFor(low + units.Length(rapid.Int64Range(0, int64(3*ft)).Draw(t, "more")))
+		if err1 != nil || err2 != nil || a.Lift && !b.Lift || !b.Lift && b.Size < a.Size {
+			t.Fatalf("%v takes %v, more %v", low, a, b)
+		}
+		if !a.Lift && low > 6*ft && (a.Size+4*ft < low || a.Size > 4*ft && a.Size+2*ft >= low) || !a.Lift && a.Size == 0 && low > 6*ft {
+			t.Fatalf("%v takes %v", low, a)
+		}
+	})
 }
 
 // What comes with an error does not read as if it were safe, nor does a fit that is none.

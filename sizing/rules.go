@@ -2,6 +2,7 @@ package sizing
 
 import (
 	"math/bits"
+	"slices"
 	"strconv"
 
 	"example.com/fircone/sizing/shopping"
@@ -36,6 +37,16 @@ type Rules struct {
 	// PerFoot is what each foot of height takes of everything else: pieces, 0 to
 	// 10,000, or of a kind that runs a length, 0 to 100 ft. It has no ornaments.
 	PerFoot Amounts `json:"perFoot"`
+
+	// Sizes are the diameters of round ornament that can be had, 1/4 in to 3 ft,
+	// each larger than the one before. Empty takes those of CommonPractice.
+	Sizes []units.Length `json:"sizes"`
+
+	// HomeLargest and HallLargest are the largest ornaments in a home and in a room
+	// that the public uses, up to 3 ft and no smaller than the first of Sizes. Zero
+	// is 6 in, and 12 in.
+	HomeLargest units.Length `json:"homeLargest"`
+	HallLargest units.Length `json:"hallLargest"`
 }
 
 // Amounts are how much a tree takes of each kind: pieces, or a running length. Of
@@ -63,11 +74,14 @@ var dressings = [...]struct {
 //	picks                3 for each foot
 //	garland, or ribbon   9 ft for each foot
 //	lights               100 for each foot (150 to 200 for a bright tree)
+//	sizes of ornament    1, 1 1/2, 2, 2 3/8, 2 3/4, 3 1/8, 4, 4 3/4, 6, 8, 10 and 12 in
+//	the largest          6 in in a home, 12 in in a hall
 //
 // They suit a full tree of 6 to 8 ft that is seen from all sides.
 //
 // Source: common practice, for which there is no published standard; the figure
-// for lights, and that ribbon takes what garland does, from memory.
+// for lights, that ribbon takes what garland does, and the sizes (40, 50, 60, 70, 80,
+// 100, 120, 150 and 200 mm among them) from memory.
 func CommonPractice() Rules {
 	return Rules{
 		TypesPerFoot: 1,
@@ -78,7 +92,28 @@ func CommonPractice() Rules {
 			shopping.Pick:    {Pieces: 3},
 			shopping.Light:   {Pieces: 100},
 		},
+		Sizes:       slices.Clone(stocked[:]),
+		HomeLargest: 6 * units.Inch,
+		HallLargest: 12 * units.Inch,
 	}
+}
+
+// TradeHeight returns the whole feet that the trade counts a tree as: its height up
+// to the next foot if that is within 2 in, and down otherwise. So the trees that are
+// sold in metric heights come to those that are sold by the foot:
+//
+//	120 cm   150 cm   180 cm   210 cm   240 cm   300 cm
+//	4 ft     5 ft     6 ft     7 ft     8 ft     10 ft
+//
+// The rules go by the whole feet of the height itself, which are one fewer. Give them
+// this height to go by the name. The height is 1 ft to 100 ft.
+//
+// Source: the trade heights, from memory; the 2 in are a figure of this package.
+func TradeHeight(height units.Length) (units.Length, error) {
+	if err := checkHeight("TradeHeight", "height", height); err != nil {
+		return 0, err
+	}
+	return units.Length(wholeFeet(min(height+2*units.Inch, MaxHeight))) * units.Foot, nil
 }
 
 // Types returns how many different ornaments a tree of this height carries:
@@ -218,8 +253,9 @@ func (r Rules) supply(fn, field string, height units.Length, kind shopping.Kind)
 }
 
 // Amounts returns what a tree takes by rule. The ornaments are as many of each
-// type as the tree has whole feet, the middle of the range of [Rules.Each]. Only the
-// height of t matters.
+// type as the tree has whole feet, the middle of the range of [Rules.Each]. Garland
+// and ribbon are rounded up to a whole inch, and lights to half a string, 50; a
+// pre-lit or a metal tree takes none. Only the height and the kind of t matter.
 //
 // Source: common practice.
 func (r Rules) Amounts(t Tree) (Amounts, error) { return r.amounts("Rules.Amounts", t) }
@@ -229,6 +265,9 @@ func (r Rules) amounts(fn string, t Tree) (a Amounts, err error) {
 	if err != nil {
 		return Amounts{}, err
 	}
+	if t.Kind >= numKinds {
+		return Amounts{}, nameError(fn, "/tree/kind", t.Kind.String(), kindNames[:])
+	}
 	for kind, q := range r.PerFoot {
 		if kind := shopping.Kind(kind); q != (shopping.Quantity{}) && !dresses(kind) {
 			return Amounts{}, rangeError(fn, "/perFoot/"+kind.String(), q.String(), "nothing: no rule goes by the foot of a tree")
@@ -236,11 +275,26 @@ func (r Rules) amounts(fn string, t Tree) (a Amounts, err error) {
 	}
 	a[shopping.Ornament].Pieces = types * wholeFeet(t.Height)
 	for _, d := range dressings {
-		if a[d.kind], err = r.supply(fn, "/tree/height", t.Height, d.kind); err != nil {
+		q, err := r.supply(fn, "/tree/height", t.Height, d.kind)
+		if err != nil {
 			return Amounts{}, err
 		}
+		a[d.kind] = t.supplied(d.kind, q)
 	}
 	return a, nil
+}
+
+// supplied rounds a quantity up to what can be measured off or bought.
+func (t Tree) supplied(kind shopping.Kind, q shopping.Quantity) shopping.Quantity {
+	const half = 50 // lamps, half a usual string
+	switch {
+	case kind == shopping.Light && !t.Kind.lit():
+		return shopping.Quantity{}
+	case kind == shopping.Light:
+		q.Pieces = (q.Pieces + half - 1) / half * half
+	}
+	q.Length = up(q.Length, units.Inch)
+	return q
 }
 
 // dresses reports whether kind is among the dressings.

@@ -207,6 +207,15 @@ func TestRuleProperties(t *testing.T) {
 	})
 }
 
+// needsByRule returns the needs of a tree by rule, and those that were asked for badly.
+func needsByRule(r Rules, t Tree, accents ...shopping.Kind) ([]shopping.Need, error) {
+	c, err := r.Compare(CommonLook(), t, ByRule)
+	if err != nil {
+		return nil, err
+	}
+	return c.Needs(units.InFeetInches, accents...)
+}
+
 func TestNeeds(t *testing.T) {
 	const common = "common practice"
 	ornaments := shopping.Need{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: 81}, Basis: "9 types, 1 for each whole foot of 9 ft; 9 of each, and 7 to 11 will do", Source: common}
@@ -224,7 +233,7 @@ func TestNeeds(t *testing.T) {
 		{[]shopping.Kind{shopping.Ribbon}, []shopping.Need{ornaments, ribbon, lights}},
 		{[]shopping.Kind{shopping.Pick, shopping.Garland, shopping.Pick}, []shopping.Need{ornaments, garland, picks, lights}},
 	} {
-		got, err := CommonPractice().Needs(Tree{Height: 9 * ft}, row.accents...)
+		got, err := needsByRule(CommonPractice(), Tree{Height: 9 * ft}, row.accents...)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -233,10 +242,10 @@ func TestNeeds(t *testing.T) {
 		}
 	}
 
-	if one, err := CommonPractice().Needs(Tree{Height: ft}, shopping.Pick); err != nil || one[0].Basis != "1 type, 1 for each whole foot of 1 ft; 1 of each, and 1 to 3 will do" {
+	if one, err := needsByRule(CommonPractice(), Tree{Height: ft}, shopping.Pick); err != nil || one[0].Basis != "1 type, 1 for each whole foot of 1 ft; 1 of each, and 1 to 3 will do" {
 		t.Errorf("a 1 ft tree: %v, %v", one, err)
 	}
-	none, err := Rules{}.Needs(Tree{Height: 9 * ft}, shopping.Garland, shopping.Pick)
+	none, err := needsByRule(Rules{}, Tree{Height: 9 * ft}, shopping.Garland, shopping.Pick)
 	if err != nil || len(none) != 0 {
 		t.Errorf("rules of zero ask for %v, %v", none, err)
 	}
@@ -256,7 +265,7 @@ func TestNeeds(t *testing.T) {
 		r, tree, a := CommonPractice(), Tree{Height: 9 * ft}, shopping.Garland
 		change(&r, &tree, &a)
 		var e *units.Error
-		if got, err := r.Needs(tree, shopping.Pick, a); !errors.As(err, &e) || e.Field != field || got != nil {
+		if got, err := needsByRule(r, tree, shopping.Pick, a); !errors.As(err, &e) || e.Field != field || got != nil {
 			t.Errorf("Needs with a wrong %s: %v, %v", field, got, err)
 		}
 	}

@@ -82,16 +82,17 @@ func TestTreeSpacingProperties(t *testing.T) {
 			return p
 		}
 		wound := func(tree Tree, p units.Length) units.Length {
-			a, err := Look{Spacing: lengths{shopping.Garland: p}}.Amounts(tree)
-			if err != nil {
-				t.Fatal(err)
+			a, err := CommonPractice().Match(Look{Spacing: lengths{shopping.Garland: p}}, tree)
+			exact, err2 := tree.SpiralLength(p)
+			if err != nil || err2 != nil || a[shopping.Garland].Length != up(exact, in) {
+				t.Fatal(a, exact, err, err2)
 			}
 			return a[shopping.Garland].Length
 		}
 		p := units.Length(rapid.Int64Range(int64(2*in), int64(tree.Height/4)).Draw(t, "spacing"))
 		garland := wound(tree, p)
 
-		// The inverse of Look.Amounts: its garland, rounded up to an inch, comes no farther
+		// The inverse of Rules.Match: its garland, rounded up to an inch, comes no farther
 		// apart than it was sized for, and that spacing takes the same garland.
 		got := spacing(tree, garland)
 		if got > p || wound(tree, got) != garland {
@@ -119,7 +120,7 @@ func TestTreeSpacingProperties(t *testing.T) {
 		}
 
 		// Twice the size and twice the garland: twice as far apart, within the rounding.
-		double := Tree{2 * tree.Height, 0, tree.Taper, 2 * tree.BareTip, 2 * tree.Handle, tree.Exposure}
+		double := Tree{Height: 2 * tree.Height, Taper: tree.Taper, BareTip: 2 * tree.BareTip, Handle: 2 * tree.Handle, Exposure: tree.Exposure}
 		base, _ := tree.Taper.Base(tree.Height)
 		double.Base = 2 * base
 		if twice := spacing(double, 2*garland); twice < 2*got-3 || twice > 2*got+3 {
@@ -139,7 +140,7 @@ func TestTreeSpacingIsThatOfTheRulesLook(t *testing.T) {
 		if err1 != nil || err2 != nil {
 			t.Fatal(err1, err2)
 		}
-		got, err := tree.Spacing(garland)
+		got, err := tree.Spacing(up(garland, in)) // as the list has it
 		switch {
 		case look.Spacing[shopping.Garland] != 0 && got == look.Spacing[shopping.Garland] && err == nil:
 			same++

@@ -8,8 +8,8 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Tree is what a tape measure says of a tree. Only Height is required.
-// Trees are equal if == says so.
+// A Tree is what a tape measure says of a tree, what it is made of and who uses the
+// room. Only Height is required.
 type Tree struct {
 	// Height is from the floor to the tip as the tree stands, 1 ft to 100 ft. For a
 	// tree that was measured before it was set up, see Room.Stand.
@@ -36,6 +36,13 @@ type Tree struct {
 
 	// Exposure is how much of the way round is seen and dressed.
 	Exposure Exposure `json:"exposure"`
+
+	// Kind is what it is made of. A pre-lit and a metal tree take no lights.
+	Kind TreeKind `json:"kind"`
+
+	// Setting is who uses the room. It decides on the largest ornaments, see
+	// Rules.HomeLargest, and on the cautions.
+	Setting Setting `json:"setting"`
 }
 
 // A Taper is a class of tree shape: how wide the base is for the height.
@@ -99,7 +106,7 @@ func (t Taper) base(fn, at string, height units.Length) (units.Length, error) {
 		return 0, within(err, at)
 	}
 	if int(t) >= len(taperNames) {
-		return 0, &units.Error{Func: "sizing." + fn, Field: at + "taper", Value: t.String(), Want: listOf(taperNames[:]), Err: units.ErrName}
+		return 0, nameError(fn, at+"taper", t.String(), taperNames[:])
 	}
 	return (height*taperPercent[t] + 50) / 100, nil
 }

@@ -48,7 +48,7 @@ func ExampleStrings_Load() {
 }
 
 func ExampleLoad_String() {
-	load := lights.Load{Power: 43200, Limit: 1440 * units.Watt, Milliamperes: 360, LimitMilliamperes: 12000, Caution: "follow the label"}
+	load := lights.Load{Power: 43200, Limit: 1440 * units.Watt, Milliamperes: 360, LimitMilliamperes: 12000, Caution: units.Caution{Text: "follow the label"}}
 	fmt.Println(load.String())
 	// Output: 43.2 W of 1440 W, 0.36 A of 12 A: within the limit; follow the label
 }
@@ -63,7 +63,7 @@ func ExampleStrings_Use() {
 }
 
 func ExampleUse_String() {
-	use := lights.Use{Energy: decimal.NewFromInt(84), Cost: decimal.RequireFromString("9.996"), Caution: "switch them off at night"}
+	use := lights.Use{Energy: decimal.NewFromInt(84), Cost: decimal.RequireFromString("9.996"), Caution: units.Caution{Text: "switch them off at night"}}
 	fmt.Println(use.String())
 	// Output: 84 kWh, 9.996; switch them off at night
 }
@@ -72,4 +72,10 @@ func ExampleStrings_String() {
 	label := lights.Label{Lamps: 70, Length: 24 * units.Foot, Power: 3500 * units.Milliwatt}
 	fmt.Println(lights.Strings{Each: label, Count: 2}.String())
 	// Output: 2 strings of 70 lamps on 24 ft, 3.5 W each
+}
+
+func ExampleStrings_Format() {
+	label := lights.Label{Lamps: 70, Length: 24 * units.Foot, Power: 3500 * units.Milliwatt}
+	fmt.Println(lights.Strings{Each: label, Count: 2}.Format(units.InMetric))
+	// Output: 2 strings of 70 lamps on 7.32 m, 3.5 W each
 }

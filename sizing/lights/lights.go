@@ -9,7 +9,7 @@ import (
 )
 
 // A Label is what the label on one string of lights says. Incandescent and
-// LED strings differ only by these figures. Light strings are equal if == says so.
+// LED strings differ only by these figures.
 type Label struct {
 	Lamps  int          `json:"lamps"`  // lamps on one string, 1 to 10,000
 	Length units.Length `json:"length"` // the part with lamps, first to last, 1 in to 1000 ft
@@ -37,7 +37,7 @@ func (s Label) check(fn, at string) error {
 	return nil
 }
 
-// Strings are so many strings of one kind. They are equal if == says so.
+// Strings are so many strings of one kind.
 type Strings struct {
 	Each  Label `json:"each"`  // what the label of one says
 	Count int   `json:"count"` // 0 to 1,000,000
@@ -45,9 +45,17 @@ type Strings struct {
 
 const maxStrings = 1_000_000
 
-// String returns one line such as "9 strings of 100 lamps on 25 ft, 4.8 W each".
-func (s Strings) String() string {
-	return plural(s.Count, "string") + " of " + plural(s.Each.Lamps, "lamp") + " on " + s.Each.Length.String() + ", " + s.Each.Power.String() + " each"
+// String returns [Strings.Format] in feet and inches.
+func (s Strings) String() string { return s.Format(units.InFeetInches) }
+
+// Format returns one line in a style, such as "9 strings of 100 lamps on 25 ft, 4.8 W
+// each". The length is rounded to the nearest inch or centimeter.
+func (s Strings) Format(style units.Style) string {
+	step := units.Inch
+	if style == units.InMetric {
+		step = units.Centimeter
+	}
+	return plural(s.Count, "string") + " of " + plural(s.Each.Lamps, "lamp") + " on " + s.Each.Length.Format(style, step) + ", " + s.Each.Power.String() + " each"
 }
 
 func (s Strings) check(fn string) error {
@@ -58,7 +66,7 @@ func (s Strings) check(fn string) error {
 }
 
 // ForLamps returns the strings that have so many lamps between them, 0 to
-// 1,000,000, rounded up: what a tree takes by [sizing.Rules.Lights] or [sizing.Look.Amounts]. It
+// 1,000,000, rounded up: what a tree takes by [sizing.Rules.Lights] or [sizing.Rules.Match]. It
 // returns an [units.Error] wrapping [units.ErrRange] if lamps or a field of s is out of its
 // range.
 func (s Label) ForLamps(lamps int) (Strings, error) {
@@ -107,7 +115,7 @@ func (s Strings) Runs() (int, error) {
 }
 
 // A Circuit is what the lights are plugged into: a branch circuit with its
-// breaker. Circuits are equal if == says so.
+// breaker.
 type Circuit struct {
 	Volts   int         `json:"volts"`   // 100 to 277
 	Amperes int         `json:"amperes"` // of the breaker or fuse, 5 to 100
@@ -115,7 +123,6 @@ type Circuit struct {
 }
 
 // A Load is what lights draw from a circuit, against what it may carry.
-// Loads are equal if == says so.
 type Load struct {
 	Power units.Power `json:"power"` // of the strings and of what else is on the circuit
 	Limit units.Power `json:"limit"` // 80 % of the circuit, for a load on for 3 h or more
@@ -125,16 +132,26 @@ type Load struct {
 	Milliamperes      int64 `json:"milliamperes"`
 	LimitMilliamperes int64 `json:"limitMilliamperes"`
 
-	Over    bool   `json:"over"`    // Power is over Limit
-	Caution string `json:"caution"` // what to do, and whom to ask
+	Over    bool          `json:"over"`    // Power is over Limit
+	Caution units.Caution `json:"caution"` // "load", or "overload" if Over: what to do, and whom to ask
 }
 
-const (
-	cautionLoad = "follow the labels on lights, cords and timers; local code decides; ask a licensed electrician"
-	cautionOver = "do not switch it on: use fewer lights or a second circuit; local code decides; ask a licensed electrician"
-	cautionDays = "seasonal lights are not made for more than 90 days: take them down and look them over for damage"
-	cautionUse  = "switch lights off when leaving and when going to bed"
-)
+// The cautions by their codes.
+func cautionOf(code string) units.Caution {
+	c := units.Caution{Code: code}
+	const nec = "National Electrical Code 210.20(A), quoted"
+	switch code {
+	case "load":
+		c.Text, c.Source = "follow the labels on lights, cords and timers; local code decides; ask a licensed electrician", nec
+	case "overload":
+		c.Text, c.Source = "do not switch it on: use fewer lights or a second circuit; local code decides; ask a licensed electrician", nec
+	case "days":
+		c.Text, c.Source = "seasonal lights are not made for more than 90 days: take them down and look them over for damage", "UL 588, scope, and NEC 590, quoted"
+	case "off":
+		c.Text, c.Source = "switch lights off when leaving and when going to bed", "NFPA and ESFI holiday safety tips, quoted"
+	}
+	return c
+}
 
 // unchecked is the text of a result that came with an error, where any other would
 // read as safe.
@@ -173,12 +190,12 @@ func (s Strings) Load(c Circuit) (Load, error) {
 	l := Load{
 		Power:   units.Power(s.Count)*s.Each.Power + c.Other,
 		Limit:   volts * units.Power(c.Amperes) * units.Watt * 80 / 100,
-		Caution: cautionLoad,
+		Caution: cautionOf("load"),
 	}
 	l.Milliamperes = int64((l.Power + volts - 1) / volts)
 	l.LimitMilliamperes = int64(l.Limit / volts)
 	if l.Over = l.Power > l.Limit; l.Over {
-		l.Caution = cautionOver
+		l.Caution = cautionOf("overload")
 	}
 	return l, nil
 }
@@ -195,7 +212,7 @@ func (l Load) String() string {
 		verdict = "OVER THE LIMIT"
 	}
 	return l.Power.String() + " of " + l.Limit.String() + ", " + amperes(l.Milliamperes) + " of " + amperes(l.LimitMilliamperes) +
-		": " + verdict + "; " + l.Caution
+		": " + verdict + "; " + l.Caution.Text
 }
 
 func amperes(milli int64) string { return decimal.New(milli, -3).String() + " A" }
@@ -217,7 +234,7 @@ type Season struct {
 type Use struct {
 	Energy  decimal.Decimal `json:"energy"`  // in kilowatt-hours
 	Cost    decimal.Decimal `json:"cost"`    // in the currency of the price
-	Caution string          `json:"caution"` // how to use them safely
+	Caution units.Caution   `json:"caution"` // "off", or "days" past 90 days: how to use them safely
 }
 
 // Use returns the energy that the strings take in a season, and its cost:
@@ -246,17 +263,17 @@ func (s Strings) Use(season Season) (Use, error) {
 		return Use{}, err
 	}
 	kilowattDays := decimal.New(int64(s.Count)*int64(s.Each.Power)*int64(season.Days), -6)
-	u := Use{Energy: kilowattDays.Mul(hours), Caution: cautionUse}
+	u := Use{Energy: kilowattDays.Mul(hours), Caution: cautionOf("off")}
 	u.Cost = u.Energy.Mul(price)
 	if season.Days > 90 {
-		u.Caution = cautionDays
+		u.Caution = cautionOf("days")
 	}
 	return u, nil
 }
 
 // String returns one line such as "84 kWh, 9.996; switch lights off ...".
 func (u Use) String() string {
-	return decimalText(u.Energy) + " kWh, " + decimalText(u.Cost) + "; " + u.Caution
+	return decimalText(u.Energy) + " kWh, " + decimalText(u.Cost) + "; " + u.Caution.Text
 }
 
 // checkDecimal returns the value of d if it is from 0 to most, with at most 16

@@ -51,6 +51,14 @@ func TestStringsCount(t *testing.T) {
 	if got, want := (Strings{label, 1}).String(), "1 string of 100 lamps on 25 ft, 4.8 W each"; got != want {
 		t.Errorf("prints %q, want %q", got, want)
 	}
+	if got, want := (Strings{label, 2}).Format(units.InMetric), "2 strings of 100 lamps on 7.62 m, 4.8 W each"; got != want {
+		t.Errorf("prints %q, want %q", got, want)
+	}
+	for _, code := range []string{"load", "overload", "off", "days"} {
+		if c := cautionOf(code); c.Code != code || c.Text == "" || c.Source == "" {
+			t.Errorf("%s: %+v", code, c)
+		}
+	}
 }
 
 // NEC 210.20(A) as quoted: 80 % of the circuit for a continuous load.
@@ -76,15 +84,15 @@ func TestLoad(t *testing.T) {
 		{"the most", Strings{Label{10_000, 1000 * ft, 10 * units.Kilowatt, 1000}, 1_000_000}, Circuit{277, 100, 100 * units.Kilowatt}, 10_000_100_000_000, 22_160 * watt, 36_101_444_044, 80_000, true},
 	} {
 		got, err := row.s.Load(row.c)
-		caution := cautionLoad
+		caution := cautionOf("load")
 		if row.over {
-			caution = cautionOver
+			caution = cautionOf("overload")
 		}
 		if want := (Load{row.power, row.limit, row.current, row.capacity, row.over, caution}); got != want || err != nil {
 			t.Errorf("%s: %+v, %v; want %+v", row.reason, got, err, want)
 		}
 	}
-	if got, want := (Load{Power: 1, Limit: 2, Milliamperes: 12, LimitMilliamperes: 12_500, Over: true, Caution: "care"}).String(),
+	if got, want := (Load{Power: 1, Limit: 2, Milliamperes: 12, LimitMilliamperes: 12_500, Over: true, Caution: units.Caution{Text: "care"}}).String(),
 		"0.001 W of 0.002 W, 0.012 A of 12.5 A: OVER THE LIMIT; care"; got != want {
 		t.Errorf("prints %q, want %q", got, want)
 	}
@@ -98,16 +106,16 @@ func TestUse(t *testing.T) {
 		energy, cost string
 	}{{175, "84", "9.996"}, {48, "23.04", "2.74176"}} {
 		got, err := Strings{Label{Lamps: 1, Length: ft, Power: row.watts * units.Watt}, 1}.Use(season)
-		if err != nil || got.Energy.String() != row.energy || got.Cost.String() != row.cost || got.Caution != cautionUse {
+		if err != nil || got.Energy.String() != row.energy || got.Cost.String() != row.cost || got.Caution != cautionOf("off") {
 			t.Errorf("%d W: %v, %v; want %s kWh for %s", row.watts, got, err, row.energy, row.cost)
 		}
 	}
 	season.Days = 90
-	if got, err := (Strings{label, 1}).Use(season); err != nil || got.Caution != cautionUse {
+	if got, err := (Strings{label, 1}).Use(season); err != nil || got.Caution != cautionOf("off") {
 		t.Errorf("90 days: %v, %v", got, err)
 	}
 	season.Days = 91
-	if got, err := (Strings{label, 1}).Use(season); err != nil || got.Caution != cautionDays {
+	if got, err := (Strings{label, 1}).Use(season); err != nil || got.Caution != cautionOf("days") {
 		t.Errorf("91 days: %v, %v", got, err)
 	}
 	most := Season{decimal.New(24, 0), 366, decimal.New(1_000_000, 0)}
@@ -144,7 +152,7 @@ func TestUse(t *testing.T) {
 	} {
 		got, err := Strings{label, 1}.Use(row.s)
 		refused(t, err, units.ErrRange, "Strings.Use", row.field)
-		if e, ok := err.(*units.Error); !ok || e.Value != row.value || !got.Energy.IsZero() || got.Caution != "" {
+		if e, ok := err.(*units.Error); !ok || e.Value != row.value || !got.Energy.IsZero() || got.Caution != (units.Caution{}) {
 			t.Errorf("%s %s: %v, %v", row.field, row.value, got, err)
 		}
 	}
@@ -218,7 +226,7 @@ func TestLightErrors(t *testing.T) {
 		refused(t, err, units.ErrRange, "Strings.Load", "each/"+row.field)
 		use, err := Strings{s, 1}.Use(Season{})
 		refused(t, err, units.ErrRange, "Strings.Use", "each/"+row.field)
-		if a != (Strings{}) || b != (Strings{}) || runs != 0 || load != (Load{}) || use.Caution != "" {
+		if a != (Strings{}) || b != (Strings{}) || runs != 0 || load != (Load{}) || use.Caution != (units.Caution{}) {
 			t.Errorf("%+v: a result with an error", s)
 		}
 	}
