@@ -23,11 +23,11 @@
 //   - How many ornaments does a 9 ft tree take, and of how many types? 9 types, 7 to 11 of each: 63 to 99 ornaments in all ([sizing.Rules.Types], [sizing.Rules.Each], [sizing.Rules.Ornaments]).
 //   - How many picks does a 9 ft tree take in place of garland? 27 picks ([sizing.Rules.Picks]).
 //   - How much garland does a 7½ ft tree take? 67 ft 6 in: 12 strands of 6 ft ([sizing.Rules.Garland]).
-//   - How much garland for a 6½ ft slim tree in a corner? 19 ft 11 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in ([sizing.Look.Amounts]).
-//   - How far off is the rule of thumb on a 12 ft tree? 9 ft for each foot gives wraps 17 in apart here; 10 in apart takes 184 ft ([sizing.Rules.Compare]).
+//   - How much garland for a 6½ ft slim tree in a corner? 19 ft 11 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in ([sizing.Rules.Match]).
+//   - How far off is the rule of thumb on a 12 ft tree? 9 ft for each foot gives wraps 17 1/2 in apart here; 10 1/4 in apart takes 184 ft ([sizing.Rules.Compare]).
 //   - I have 50 ft of garland for a 7 ft tree: how far apart do the wraps come? 13 in apart, in a corner 6 1/2 in ([sizing.Tree.Spacing]).
-//   - Which sizes of ball for a 9 ft tree with 81 of them, and how many of each? 16 of 5 1/2 in, 24 of 4 in, 41 of 2 1/2 in ([sizing.MixOf]).
-//   - Which is the tallest tree under a 9 ft ceiling? 8 ft ([sizing.Room.Fit]).
+//   - Which sizes of ball for a 9 ft tree with 81 of them, and how many of each? 16 of 4 in, 24 of 3 1/8 in, 41 of 2 in ([sizing.Rules.Mix]).
+//   - Which is the tallest tree under a 9 ft ceiling? 8 ft 6 in is tight: the tallest is 8 ft ([sizing.Room.Fit]).
 //   - May 40 strings of old lights, 40 W each, share a 15 A circuit of 120 V? No, 1600 W on a circuit for 1440 W ([lights.Strings.Load]).
 //   - Where do 4 balls of 3 in and 8 of 2 in go on a 4 ft 6 in tree in a corner? The topmost is a small one, 3 ft 8 in up at 9 o'clock ([placement.Layout.Places]).
 //   - What do 175 W of lights cost to run for a season of 40 days, 12 h a day, at 0.119 a kilowatt-hour? 84 kWh cost 9.996 ([lights.Strings.Use]).

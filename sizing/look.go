@@ -236,7 +236,7 @@ func (s surface) nm2() float64 { return float64(float64(s.area) * 1e6) }
 // ribbon that go round with wraps so far apart, as many pieces as have so much surface
 // each, and as many ornaments as cover so much of it in the sizes of [Rules.Mix]:
 //
-//	garland     [Tree.SpiralLength] of the spacing         rounded up to a whole inch
+//	garland     Tree.SpiralLength of the spacing           rounded up to a whole inch
 //	pieces      dressed area / surface to each             rounded up; lights to 50
 //	ornaments   cover · dressed area / mean of the discs   rounded to the nearest
 //

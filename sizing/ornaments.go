@@ -93,7 +93,7 @@ func (b balls) disc() float64 {
 		d := float64(s.diameter)
 		sum += float64(float64(s.tenths) * float64(d*d))
 	}
-	return float64(math.Pi/40) * sum
+	return float64(math.Pi / 40 * sum)
 }
 
 // mix parts a count into the sizes.

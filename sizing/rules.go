@@ -50,7 +50,7 @@ type Rules struct {
 }
 
 // Amounts are how much a tree takes of each kind: pieces, or a running length. Of
-// the accents (see [Rules.Needs]) each is what the tree takes if it is the one.
+// the accents (see [Comparison.Needs]) each is what the tree takes if it is the one.
 type Amounts = shopping.ByKind[shopping.Quantity]
 
 // dressings are the kinds that a tree is dressed with besides ornaments, in the

@@ -32,7 +32,7 @@ func TestWrongFlags(t *testing.T) {
 		{[]string{"-tree", "7 ft", "-taper", "fat"}, []string{"-taper", `"fat"`, "full, slim or pencil"}},
 		{[]string{"-tree", "7 ft", "-where", "attic"}, []string{"-where", `"attic"`, "corner"}},
 		{[]string{"-tree", "7 ft", "-ceiling", "2 ft"}, []string{"-ceiling", `"2 ft"`, "3 ft to 150 ft"}},
-		{[]string{"-tree", "7 ft", "-size-by", "guess"}, []string{"-size-by", `"guess"`, "rule or shape"}},
+		{[]string{"-tree", "7 ft", "-size-by", "guess"}, []string{"-size-by", `"guess"`, "auto, rule or shape"}},
 		{[]string{"-tree", "7 ft", "-string", "100 lamps"}, []string{"-string", `"100 lamps"`, "33 ft, 5 W"}},
 		{[]string{"-tree", "7 ft", "-string", "0 lamps, 33 ft, 5 W"}, []string{"-string", `"0"`, "1 to 10000"}},
 		{[]string{"-tree", "7 ft", "-string", "100 lamps, 33 ft, 0 W"}, []string{"-string", `"0 W"`, "1 mW to 10 kW"}},

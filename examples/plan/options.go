@@ -38,6 +38,8 @@ var places = map[string]string{
 	"ceiling":        "trees/0/ceiling",
 	"accent":         "trees/0/accent",
 	"size-by":        "trees/0/sizeBy",
+	"tree-kind":      "trees/0/kind",
+	"setting":        "trees/0/setting",
 	"string":         "trees/0/string",
 	"mantel":         "mantels/0/length",
 	"look":           "mantels/0/look",
@@ -66,7 +68,9 @@ func define(tree job.Tree, shelf job.Mantel) *options {
 	text(&o.tree.Where, "where", tree.Where, "how much of it is `seen`: all round, wall, corner, half, or an arc such as \"200 degrees\"")
 	text(&o.tree.Ceiling, "ceiling", tree.Ceiling, "`height` of the room, to see whether the tree fits")
 	text(&o.tree.Accent, "accent", tree.Accent, "what goes `through` the branches: garland, picks, ribbon or both")
-	text(&o.tree.SizeBy, "size-by", tree.SizeBy, "size by `what`: rule, which knows only the height, or shape")
+	text(&o.tree.SizeBy, "size-by", tree.SizeBy, "size by `what`: rule, which knows only the height, shape, or auto, which is shape once more than the height is given")
+	text(&o.tree.Kind, "tree-kind", tree.Kind, "what the tree is `made` of: cut, artificial, pre-lit or metal")
+	text(&o.tree.Setting, "setting", tree.Setting, "who uses the `room`: home or public")
 	text(&o.label, "string", o.label, "what the `label` of a string of lights says, such as \"100 lamps, 33 ft, 5 W\"")
 	text(&o.shelf.Length, "mantel", shelf.Length, "`length` of the mantel shelf, 1 ft to 50 ft")
 	text(&o.shelf.Look, "look", shelf.Look, "how the mantel is `dressed`: traditional or asymmetrical")

@@ -12,7 +12,7 @@
 //
 // A [Layout] is a tree and the way it faces; a [Piece] is so many of one item to
 // hang. [Layout.Places] returns a place for each. On the 9 ft tree in the ticket hall of the station hang 81 pieces of nine
-// types, as many of each size as [sizing.MixOf] has:
+// types, in the shares of [sizing.Rules.Mix]:
 //
 //	81 pieces by size, how many and how high on average:
 //	5 1/2 in: 16, 2 ft 7 in up, 8 1/2 in deep
@@ -23,17 +23,17 @@
 // # From colors and sizes to pieces
 //
 // A piece is one type, in one color and of one size. Package palette shares types and
-// pieces out over the colors (Palette.Share), and [sizing.MixOf] says how many balls
+// pieces out over the colors (Palette.Share), and [sizing.Rules.Mix] says how many balls
 // there are of each size. Go through the colors, and give each type in turn its part of
 // the color's pieces and the size of which most are still to come. A 7 ft tree with 7
 // types and 49 pieces, in four colors, becomes
 //
 //	7 x crimson ball 1, 2 in
 //	6 x crimson ball 2, 2 in
-//	6 x crimson ball 3, 3 in
+//	6 x crimson ball 3, 3 1/8 in
 //	8 x darkgreen ball 1, 2 in
 //	7 x darkgreen ball 2, 4 in
-//	10 x gold ball 1, 3 in
+//	10 x gold ball 1, 3 1/8 in
 //	5 x ivory ball 1, 4 in
 //	49 places; at the top a darkgreen ball 1, 6 ft 6 1/2 in up at 8 o'clock
 //

@@ -15,7 +15,7 @@ import (
 
 // ticketHall is the tree in the ticket hall of the station, 9 ft, its top 10 in left for
 // the star, and what hangs on it: of nine types 16 pieces of 5½ in, 24 of 4 in and 41
-// of 2½ in, as sizing.MixOf has it.
+// of 2½ in.
 func ticketHall() (placement.Layout, []placement.Piece) {
 	layout := placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot, BareTip: 10 * units.Inch}}
 	const large, medium, small = 11 * units.Inch / 2, 4 * units.Inch, 5 * units.Inch / 2
@@ -95,7 +95,7 @@ func Example_ticketHall() {
 // From a palette and the sizes of ball to pieces: a type has one color and one size,
 // the size of which most are still to come. By hand: 49 over 40, 30, 20 and 10 are 19,
 // 15, 10 and 5, and the types 3, 2, 1 and 1; 49 balls on a 7 ft tree are 10 of 4 in, 15
-// of 3 in and 24 of 2 in, to which whole types come as near as 12, 16 and 21.
+// of 3 1/8 in and 24 of 2 in, to which whole types come as near as 12, 16 and 21.
 func Example_pieces() {
 	layout := placement.Layout{Tree: sizing.Tree{Height: 7 * units.Foot}}
 	colors, err := palette.CommonPractice().ParsePalette("crimson,darkgreen,gold,ivory")
@@ -104,14 +104,14 @@ func Example_pieces() {
 		return
 	}
 	sharing, err1 := colors.Share(palette.Totals{Types: 7, Pieces: 49})
-	mix, err2 := sizing.MixOf(layout.Tree.Height, 49)
+	mix, err2 := sizing.CommonPractice().Mix(layout.Tree, 49)
 	if err := errors.Join(err1, err2); err != nil {
 		fmt.Println(err)
 		return
 	}
 
 	var pieces []placement.Piece
-	sizes := []sizing.Size{mix.Large, mix.Medium, mix.Small}
+	sizes := mix
 	for _, row := range sharing {
 		for i, count := range row.Each() {
 			size := &sizes[0]
@@ -137,10 +137,10 @@ func Example_pieces() {
 	// Output:
 	// 7 x crimson ball 1, 2 in
 	// 6 x crimson ball 2, 2 in
-	// 6 x crimson ball 3, 3 in
+	// 6 x crimson ball 3, 3 1/8 in
 	// 8 x darkgreen ball 1, 2 in
 	// 7 x darkgreen ball 2, 4 in
-	// 10 x gold ball 1, 3 in
+	// 10 x gold ball 1, 3 1/8 in
 	// 5 x ivory ball 1, 4 in
 	// 49 places; at the top a darkgreen ball 1, 6 ft 6 1/2 in up at 8 o'clock
 }

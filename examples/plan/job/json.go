@@ -58,7 +58,7 @@ type (
 		Count    int          `json:"count"`
 	}
 	fitJSON struct {
-		Fits    bool         `json:"fits"`
+		Verdict string       `json:"verdict"`
 		Tallest units.Length `json:"tallest"`
 		Spare   units.Length `json:"spare"`
 	}
@@ -189,13 +189,11 @@ func (t TreePlan) json() treeJSON {
 			RuleWraps: ruleWraps, ShapeWraps: shapeWraps, Text: c.String(),
 		},
 	}
-	for _, size := range []sizing.Size{t.Sizes.Large, t.Sizes.Medium, t.Sizes.Small} {
-		if size.Count > 0 {
-			out.Sizes = append(out.Sizes, sizeJSON(size))
-		}
+	for _, size := range t.Sizes {
+		out.Sizes = append(out.Sizes, sizeJSON(size))
 	}
 	if f := t.Fit; f != nil {
-		out.Fit = &fitJSON{f.Fits, f.Tallest, f.Spare}
+		out.Fit = &fitJSON{f.Verdict, f.Tallest, f.Spare}
 	}
 	if s := t.Strings; s != nil {
 		out.Strings = &stringsJSON{s.Count, s.Runs, s.Load.Power, s.Load.Limit, s.Load.Over}

@@ -102,7 +102,7 @@ func (p *Plan) settle() error {
 			}
 		}
 		var err error
-		if t.Sizes, err = sizing.MixOf(t.Height, ornaments); err != nil {
+		if t.Sizes, err = sizing.CommonPractice().Mix(t.tape(), ornaments); err != nil {
 			return err
 		}
 	}
@@ -168,18 +168,22 @@ func cautions(p Plan) []string {
 		}
 	}
 	if len(p.Trees) > 0 {
-		say("lights: the maker's label says how many strings may join end to end; throw out a string with a broken lamp holder or a bare wire, and switch off when nobody is there",
-			"a cut tree: water it every day, and keep it 3 ft from fire, candles, radiators and vents")
+		say("lights: the maker's label says how many strings may join end to end; throw out a string with a broken lamp holder or a bare wire, and switch off when nobody is there")
 	}
 	for _, t := range p.Trees {
+		for _, c := range t.Cautions {
+			say(c.String())
+		}
 		if t.Strings != nil {
-			say(t.Strings.Load.Caution)
+			say(t.Strings.Load.Caution.Text)
 		}
 		if t.Fit != nil {
-			say(t.Fit.Caution)
+			say(t.Fit.Caution.Text)
 		}
 		if t.Ladder.Size > 0 || t.Ladder.Lift {
-			say("ladder: " + t.Ladder.Caution)
+			for _, c := range t.Ladder.Cautions {
+				say("ladder: " + c.Text)
+			}
 		}
 	}
 	for _, m := range p.Mantels {

@@ -1,7 +1,6 @@
 package job_test
 
 import (
-	"errors"
 	"fmt"
 	"log"
 	"os"
@@ -16,22 +15,25 @@ import (
 // The README shows this example; TestReadme holds the two together.
 // Common practice for the rules; by hand, a 7 ft 6 in tree has (7.5/7)² of the
 // surface of the 7 ft one that the look is taken from, and half of it is seen:
-// (7.5/7)²/2 · 49 ornaments and · 700 lights are 28.1 and 401.8.
+// (7.5/7)²/2 · 49 ornaments and · 700 lights are 28.1 and 401.8, 450 by half strings.
 func Example_readme() {
 	tree := sizing.Tree{Height: units.MustParseLength("7 ft 6 in"), Exposure: sizing.InCorner}
 	rules, look := sizing.CommonPractice(), sizing.CommonLook()
-	byRule, err := rules.Needs(tree, shopping.Garland)  // by height alone
-	byShape, err2 := look.Needs(tree, shopping.Garland) // by what is seen of it
-	if err := errors.Join(err, err2); err != nil {
+	c, err := rules.Compare(look, tree, sizing.Auto) // by height alone, and by what is seen of it
+	if err != nil {
 		log.Fatal(err)
 	}
-	for i, n := range byRule {
-		fmt.Printf("%s: %v - %s; in the corner %v\n", n.Item, n.Quantity, n.Basis, byShape[i].Quantity)
+	needs, err := c.Needs(units.InFeetInches, shopping.Garland)
+	if err != nil {
+		log.Fatal(err)
+	}
+	for _, n := range needs {
+		fmt.Printf("%s: %v - %s; by rule %v\n", n.Item, n.Quantity, n.Basis, c.Rule[n.Item.Kind])
 	}
 	// Output:
-	// ornaments: 49 - 7 types, 1 for each whole foot of 7 ft 6 in; 7 of each, and 5 to 9 will do; in the corner 29
-	// garland: 67 ft 6 in - 9 ft for each foot of 7 ft 6 in; in the corner 37 ft 2 in
-	// lights: 750 - 100 for each foot of 7 ft 6 in; in the corner 402
+	// ornaments: 28 - 4.1 % of 30.2 sq ft covered, by sizes of 4 in, 3 1/8 in and 2 in; by rule 49
+	// garland: 37 ft 2 in - wraps 10 1/4 in apart over 30.2 sq ft; by rule 67 ft 6 in
+	// lights: 450 - 13 to the square foot over 30.2 sq ft; by rule 750
 }
 
 // TestReadme checks that the README's program and its output are those of the example above.

@@ -37,7 +37,9 @@ type Tree struct {
 	Where   sizing.Exposure `json:"where"`
 	Ceiling units.Length    `json:"ceiling,omitzero"` // height of the room; zero: not measured
 	Accent  Accent          `json:"accent"`
-	SizeBy  SizeBy          `json:"sizeBy"`
+	SizeBy  sizing.Way      `json:"sizeBy"`
+	Kind    sizing.TreeKind `json:"kind"`
+	Setting sizing.Setting  `json:"setting"`
 	Label   Label           `json:"string,omitzero"` // what the label of a string of lights says; empty: not known
 }
 
@@ -89,36 +91,6 @@ type Piece struct {
 	Count  int            `json:"count"`
 }
 
-// SizeBy is what a tree is sized by.
-type SizeBy uint8
-
-// What a tree can be sized by.
-const (
-	Rule  SizeBy = iota // the rules of thumb, which know only its height
-	Shape               // its surface and what of it is seen, to look like the ordinary tree
-)
-
-// MarshalText returns rule or shape.
-func (s SizeBy) MarshalText() ([]byte, error) {
-	if s == Shape {
-		return []byte("shape"), nil
-	}
-	return []byte("rule"), nil
-}
-
-// UnmarshalText reads rule or shape.
-func (s *SizeBy) UnmarshalText(text []byte) error {
-	switch string(text) {
-	case "rule":
-		*s = Rule
-	case "shape":
-		*s = Shape
-	default:
-		return errors.New("want rule or shape")
-	}
-	return nil
-}
-
 // ReadStock reads a stock from its JSON. A field that it does not know is an
 // error, so that a slip of the pen is not passed over.
 func ReadStock(r io.Reader) (Stock, error) {
@@ -153,9 +125,13 @@ func Station() Request {
 		Trees: []Tree{
 			{
 				Room: "ticket hall", Height: 9 * units.Foot, Ceiling: 12 * units.Foot,
+				Kind: sizing.Artificial, Setting: sizing.Public,
 				Label: Label{Lamps: 100, Length: 33 * units.Foot, Power: 5 * units.Watt, EndToEnd: 20},
 			},
-			{Room: "waiting room", Height: 4*units.Foot + 6*units.Inch, Where: sizing.InCorner, Accent: Picks, SizeBy: Shape},
+			{
+				Room: "waiting room", Height: 4*units.Foot + 6*units.Inch, Where: sizing.InCorner, Accent: Picks,
+				Kind: sizing.Artificial, Setting: sizing.Public,
+			},
 		},
 		Mantels: []Mantel{{
 			Room:    "tea room",

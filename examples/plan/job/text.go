@@ -10,6 +10,7 @@ import (
 
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -96,10 +97,10 @@ func (s *sheet) tree(t TreePlan) {
 	degrees, _ := t.Where.Degrees() // the comparison has taken it
 	s.line("shape", labelWidth, shape+"; "+strconv.FormatFloat(degrees, 'f', -1, 64)+" degrees seen; "+
 		t.Comparison.Area.Format(units.InFeet, step)+" to dress")
-	if f := t.Fit; f != nil && f.Fits {
-		s.line("ceiling", labelWidth, feet(t.Ceiling)+", "+feet(f.Spare)+" to spare")
-	} else if f != nil {
-		s.line("TOO TALL", labelWidth, "under a ceiling of "+feet(t.Ceiling)+" the tallest tree is "+feet(f.Tallest))
+	if f := t.Fit; f != nil {
+		label := map[string]string{"fits": "ceiling", "tight": "TIGHT", "does not fit": "TOO TALL"}[f.Verdict]
+		verdict, _, _ := strings.Cut(f.String(), ";")
+		s.line(label, labelWidth, feet(t.Ceiling)+", "+verdict)
 	}
 	s.line("ornament types", labelWidth, strconv.Itoa(t.OrnamentTypes)+", "+t.OrnamentsPerType.String()+" of each; "+t.Ornaments.String()+" ornaments in all")
 	switch {
@@ -122,12 +123,13 @@ func (s *sheet) comparison(t TreePlan) {
 		s.line(label, labelWidth, plural(l.Count, "string")+" of "+strconv.Itoa(l.Each.Lamps)+" from "+plural(l.Runs, "plug")+", "+
 			l.Load.Power.String()+" of the "+l.Load.Limit.String()+" that 15 A at 120 V carries for hours")
 	}
-	label, needs := "by shape instead", t.Comparison.Look.Needs
-	if t.SizeBy == Shape {
-		label, needs = "by rule instead", t.Comparison.Rules.Needs
+	label, instead := "by shape instead", t.Comparison
+	instead.Way = sizing.ByShape
+	if t.Comparison.Way == sizing.ByShape {
+		label, instead.Way = "by rule instead", sizing.ByRule
 	}
 	accents, _ := t.Accent.kinds()
-	list, _ := needs(t.Comparison.Tree, accents...) // the comparison has taken them
+	list, _ := instead.Needs(units.InFeetInches, accents...) // the plan has asked for them too
 	other := make([]string, len(list))
 	for i, n := range list {
 		other[i] = n.Item.String() + " " + n.Quantity.String()

@@ -22,7 +22,8 @@ type TreePlan struct {
 	Sizes            sizing.Mix        // of round ornaments
 	Fit              *sizing.Fit       // nil if the ceiling was not measured
 	Ladder           sizing.Ladder     // to lift a usual topper over the tip
-	Strings          *Strings          // nil if the label of the lights is not known
+	Strings          *Strings          // nil if the label of the lights is not known, or the tree takes none
+	Cautions         []units.Caution   // for such a tree in such a room
 	needs            []open
 }
 
@@ -39,7 +40,7 @@ type Strings struct {
 
 // tape returns what the library calls a tree.
 func (t Tree) tape() sizing.Tree {
-	return sizing.Tree{Height: t.Height, Base: t.Width, Taper: t.Taper, Exposure: t.Where}
+	return sizing.Tree{Height: t.Height, Base: t.Width, Taper: t.Taper, Exposure: t.Where, Kind: t.Kind, Setting: t.Setting}
 }
 
 // planTree sizes one tree, by rule and by shape.
@@ -47,7 +48,7 @@ func planTree(t Tree, colors palette.Palette) (TreePlan, error) {
 	rules, look, tape := sizing.CommonPractice(), sizing.CommonLook(), t.tape()
 	p := TreePlan{Tree: t}
 	var err error
-	if p.Comparison, err = rules.Compare(look, tape); err != nil {
+	if p.Comparison, err = rules.Compare(look, tape, t.SizeBy); err != nil {
 		return TreePlan{}, err
 	}
 	if p.OrnamentTypes, err = rules.Types(t.Height); err != nil {
@@ -60,11 +61,10 @@ func planTree(t Tree, colors palette.Palette) (TreePlan, error) {
 	if p.Grade, err = cone.Grade(); err != nil {
 		return TreePlan{}, err
 	}
-	topper, err := sizing.Topper(t.Height)
-	if err != nil {
+	if p.Cautions, err = tape.Cautions(units.InFeetInches); err != nil {
 		return TreePlan{}, err
 	}
-	if p.Ladder, err = (sizing.Room{Topper: min(topper.Max, 10*units.Foot)}).Ladder(tape); err != nil {
+	if p.Ladder, err = (sizing.Room{}).Ladder(tape); err != nil {
 		return TreePlan{}, err
 	}
 	if t.Ceiling != 0 {
@@ -75,22 +75,22 @@ func planTree(t Tree, colors palette.Palette) (TreePlan, error) {
 		p.Fit = &fit
 	}
 
-	amounts, needs := p.Comparison.Rule, rules.Needs
+	amounts := p.Comparison.Rule
 	if p.OrnamentsPerType, err = rules.Each(t.Height); err != nil {
 		return TreePlan{}, err
 	}
-	if t.SizeBy == Shape {
+	if p.Comparison.Way == sizing.ByShape {
 		// As many types as by rule, and as many of each as the surface asks for.
-		amounts, needs = p.Comparison.Shape, look.Needs
+		amounts = p.Comparison.Shape
 		each := max(1, (amounts[shopping.Ornament].Pieces+p.OrnamentTypes/2)/p.OrnamentTypes)
 		p.OrnamentsPerType = units.Range[int]{Min: max(1, each-rules.EachSpread), Max: each + rules.EachSpread}
 	}
 	p.Ornaments = units.Range[int]{Min: p.OrnamentTypes * p.OrnamentsPerType.Min, Max: p.OrnamentTypes * p.OrnamentsPerType.Max}
 	p.Garland, p.Picks, p.Lights = amounts[shopping.Garland].Length, amounts[shopping.Pick].Pieces, amounts[shopping.Light].Pieces
-	if p.Sizes, err = sizing.MixOf(t.Height, amounts[shopping.Ornament].Pieces); err != nil {
+	if p.Sizes, err = rules.Mix(tape, amounts[shopping.Ornament].Pieces); err != nil {
 		return TreePlan{}, err
 	}
-	if t.Label != (Label{}) {
+	if t.Label != (Label{}) && p.Lights != 0 {
 		if p.Strings, err = t.strings(p.Lights); err != nil {
 			return TreePlan{}, err
 		}
@@ -99,7 +99,7 @@ func planTree(t Tree, colors palette.Palette) (TreePlan, error) {
 	if err != nil {
 		return TreePlan{}, err
 	}
-	list, err := needs(tape, accents...)
+	list, err := p.Comparison.Needs(units.InFeetInches, accents...)
 	if err != nil {
 		return TreePlan{}, err
 	}

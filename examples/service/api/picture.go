@@ -111,7 +111,7 @@ func title(name, otherwise string) string {
 // dress returns a tree with all that the plan puts on it.
 func dress(t job.TreePlan, colors palette.Palette) (draw.Tree, error) {
 	look, amounts := t.Comparison.RuleLook, t.Comparison.Rule
-	if t.SizeBy == job.Shape {
+	if t.Comparison.Way == sizing.ByShape {
 		look, amounts = t.Comparison.Look, t.Comparison.Shape
 	}
 	d := draw.Tree{
@@ -155,7 +155,10 @@ func pieces(t job.TreePlan, colors palette.Palette) ([]placement.Piece, error) {
 		name          string
 		types, pieces int
 	}
-	total := t.Sizes.Large.Count + t.Sizes.Medium.Count + t.Sizes.Small.Count
+	sizes, total := slices.Clone(t.Sizes), 0
+	for _, s := range sizes {
+		total += s.Count
+	}
 	list := []color{{"", max(t.OrnamentTypes, 1), total}} // of one color that has no name
 	if colors.Len() > 0 {
 		sharing, err := colors.Share(palette.Totals{Types: t.OrnamentTypes, Pieces: total})
@@ -176,7 +179,6 @@ func pieces(t job.TreePlan, colors palette.Palette) ([]placement.Piece, error) {
 			}
 		}
 	}
-	sizes := []sizing.Size{t.Sizes.Large, t.Sizes.Medium, t.Sizes.Small}
 	var pieces []placement.Piece
 	for _, c := range list {
 		for i := range c.types {

@@ -282,7 +282,7 @@ function basketOf(list, missing) {
 
 function treeNotes(t) {
 	const notes = [];
-	if (t.fit && !t.fit.fits) {
+	if (t.fit?.verdict === "does not fit") {
 		notes.push(el("div", { class: "warning" }, el("b", {}, "Too tall"), el("p", {}, `The tallest tree for this room is ${short(t.fit.tallest)}.`)));
 	}
 	if (t.strings?.over) {

@@ -145,10 +145,10 @@ var (
 )
 
 func size(t sizing.Tree) (s sized, err error) {
-	if s.comparison, err = rules.Compare(look, t); err != nil {
+	if s.comparison, err = rules.Compare(look, t, sizing.Auto); err != nil {
 		return s, err
 	}
-	if s.mix, err = sizing.MixOf(t.Height, s.comparison.Shape[shopping.Ornament].Pieces); err != nil {
+	if s.mix, err = rules.Mix(t, s.comparison.Shape[shopping.Ornament].Pieces); err != nil {
 		return s, err
 	}
 	if s.cover, err = s.mix.Cover(s.comparison.Area); err != nil {

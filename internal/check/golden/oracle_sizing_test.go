@@ -1,10 +1,10 @@
 package golden
 
 import (
-	"fmt"
 	"math"
 	"math/big"
 	"regexp"
+	"slices"
 	"strings"
 )
 
@@ -73,11 +73,47 @@ func tree(text string) (conical, float64) {
 	return c, 0
 }
 
-// looks are the spacing and the surface to each ornament, pick and light of the reference tree: 7 ft, full, all round.
-func looks() (spacing, ornament, pick, light float64) {
+// heightOf reads the height of a tree.
+func heightOf(text string) float64 {
+	return float(regexp.MustCompile(`height (\d+)`).FindStringSubmatch(text)[1])
+}
+
+// lower is as high as a full tree that is no wider than the cone, or than the tree itself.
+func lower(text string, c conical) float64 { return min(heightOf(text), 2*c.r*20/13) }
+
+// stocked are the sizes of ornament for a full tree of a height, of those that the handbook lists in section 11, and
+// the mean area that one covers, in square nanometers.
+func stocked(height float64, public bool) (sizes []float64, disc float64) {
+	list := []float64{1, 1.5, 2, 2.375, 2.75, 3.125, 4, 4.75, 6, 8, 10, 12}
+	large := min(height/20, max(4*inch, height/48))
+	limit := 6.0
+	if public {
+		limit = 12
+	}
+	large = min(large, limit*inch)
+	shares := []float64{0.2, 0.3, 0.5}
+	if height < 5*foot-2 {
+		shares = []float64{0.4, 0, 0.6}
+	}
+	for i, part := range []float64{1, 0.75, 0.5} {
+		best := list[0]
+		for _, d := range list {
+			if d <= limit && math.Abs(d*inch-large*part) < math.Abs(best*inch-large*part)+2 {
+				best = d
+			}
+		}
+		sizes = append(sizes, best*inch)
+		disc += shares[i] * math.Pi / 4 * best * inch * best * inch
+	}
+	return sizes, disc
+}
+
+// looks are the spacing, the cover, and the surface to each pick and light of the reference tree: 7 ft, full, all round.
+func looks() (spacing, cover, pick, light float64) {
 	c := conical{h: 7 * foot, r: 7 * foot * 0.65 / 2}
 	spacing = bisect(func(p float64) float64 { return 63*foot - c.wound(p, 1) }, inch, 30*inch)
-	return spacing, c.area() / 49, c.area() / 21, c.area() / 700
+	_, disc := stocked(7*foot, false)
+	return spacing, 49 * disc / c.area() / 1e6, c.area() / 21, c.area() / 700
 }
 
 var sizingOracles = []oracle{
@@ -113,13 +149,20 @@ var sizingOracles = []oracle{
 		h, _ := readLength(m[0])
 		return first(same(m[1], away(new(big.Rat).Quo(h, big.NewRat(10, 1))).String()), same(m[2], away(h.Quo(h, big.NewRat(8, 1))).String()))
 	}},
-	{"sizing", `sizes (.+) of (\d+) = (\d+) of (\d+) nm, (\d+) of (\d+) nm, (\d+) of (\d+) nm, cover (\S+)`, 120, func(m []string) string {
-		cover := 0.0
-		for i := 2; i < 8; i += 2 {
-			d := float(m[i+1]) / foot
-			cover += float(m[i]) * math.Pi / 4 * d * d / 50
+	{"sizing", `sizes (home|public) (.+) of (\d+) = (.*)cover (\S+)`, 240, func(m []string) string {
+		h, _ := readLength(m[1])
+		height, _ := h.Float64()
+		list, _ := stocked(height, m[0] == "public")
+		cover, count := 0.0, int64(0)
+		for _, part := range regexp.MustCompile(`(\d+) of (\d+) nm, `).FindAllStringSubmatch(m[3], -1) {
+			d := float(part[2])
+			if !slices.Contains(list, d) {
+				return "a size of " + part[2] + " nm"
+			}
+			cover += float(part[1]) * math.Pi / 4 * d * d / foot / foot / 50
+			count += integer(part[1])
 		}
-		return first(same(integer(m[2])+integer(m[4])+integer(m[6]), integer(m[1])), near(float(m[8]), cover, 1e-14*cover))
+		return first(same(count, integer(m[2])), near(float(m[4]), cover, 1e-14*cover))
 	}},
 	{"sizing", `exposure (.+) = (\S+) degrees, "(.+)"`, 6, func(m []string) string {
 		want := map[string]string{"all round": "360", "wall": "240", "corner": "180", "half": "180"}[m[0]]
@@ -128,7 +171,7 @@ var sizingOracles = []oracle{
 		}
 		return first(same(m[1], want), same(m[2], m[0]))
 	}},
-	{"sizing", `room ceiling (\d+) nm clear (\d+) nm topper (\d+) nm stand (\d+) nm tree (\d+) nm = tallest (\d+) nm, spare (-?\d+) nm, fits (\w+)`, 120, func(m []string) string {
+	{"sizing", `room ceiling (\d+) nm clear (\d+) nm topper (\d+) nm stand (\d+) nm tree (\d+) nm = (.+), tallest (\d+) nm, spare (-?\d+) nm`, 120, func(m []string) string {
 		clear, topper, stand, height := integer(m[1]), integer(m[2]), integer(m[3]), integer(m[4])
 		if clear == 0 {
 			clear = foot
@@ -136,19 +179,30 @@ var sizingOracles = []oracle{
 		if topper > 0 {
 			clear = max(clear, topper+2*inch)
 		}
-		tallest := integer(m[0]) - stand - clear
-		return first(same(integer(m[5]), tallest), same(integer(m[6]), integer(m[0])-stand-height-topper), same(m[7], fmt.Sprint(height <= tallest)))
+		tallest, spare := integer(m[0])-stand-clear, integer(m[0])-stand-height-topper
+		verdict := "tight"
+		if height <= tallest {
+			verdict = "fits"
+		} else if spare < 0 {
+			verdict = "does not fit"
+		}
+		return first(same(m[5], verdict), same(integer(m[6]), tallest), same(integer(m[7]), spare))
 	}},
-	{"sizing", `ladder ceiling \d+ nm clear \d+ nm topper (\d+) nm stand (\d+) nm tree (\d+) nm = size (\d+) nm, lift (\w+)`, 120, func(m []string) string {
-		top := integer(m[0]) + integer(m[1]) + integer(m[2])
+	{"sizing", `ladder ceiling \d+ nm clear \d+ nm topper (\d+) nm stand (\d+) nm tree (\d+) nm = size (\d+) nm, lift (\w+), in (\d+) nm`, 120, func(m []string) string {
+		topper, height := integer(m[0]), integer(m[2])
+		if topper == 0 {
+			topper = min(away(big.NewRat(height, 8)).Int64(), 10*foot)
+		}
+		top := topper + integer(m[1]) + height
 		size := int64(0)
 		if top > 6*foot {
 			size = max(4*foot, (top-4*foot+2*foot-1)/(2*foot)*(2*foot))
 		}
+		in := near(float(m[5]), 0.65*float64(height)/2, 1)
 		if top > 20*foot {
-			return first(same(m[3], "0"), same(m[4], "true"))
+			return first(same(m[3], "0"), same(m[4], "true"), in)
 		}
-		return first(same(integer(m[3]), size), same(m[4], "false"))
+		return first(same(integer(m[3]), size), same(m[4], "false"), in)
 	}},
 	{"sizing", `cone ` + coneText + ` slant = (\d+) nm.*`, 9, func(m []string) string {
 		from, to := cone(m).span()
@@ -193,31 +247,39 @@ var sizingOracles = []oracle{
 	}},
 	{"sizing", `skirt of (.+) = (\d+) nm to (\d+) nm`, 80, func(m []string) string {
 		c, _ := tree(m[0])
-		return first(near(float(m[1]), max(2*c.r-foot, c.r), 1), same(float(m[2]), 2*c.r))
+		return first(near(float(m[1]), max(2*c.r-foot, c.r), 1), same(float(m[2]), 2*c.r+foot))
 	}},
 	{"sizing", `by rule height (\d+) nm .* = ornaments (\d+), garland (\d+) nm, ribbon (\d+) nm, picks (\d+), lights (\d+)`, 80, func(m []string) string {
 		h := ratio(m[0])
 		feet := integer(m[0]) / foot
-		return first(same(integer(m[1]), feet*feet), same(integer(m[2]), perFoot(9*foot, h)), same(m[3], m[2]), same(integer(m[4]), perFoot(3, h)), same(integer(m[5]), perFoot(100, h)))
+		garland := (perFoot(9*foot, h) + inch - 1) / inch * inch // a whole inch
+		lights := (perFoot(100, h) + 49) / 50 * 50               // half a string
+		return first(same(integer(m[1]), feet*feet), same(integer(m[2]), garland), same(m[3], m[2]), same(integer(m[4]), perFoot(3, h)), same(integer(m[5]), lights))
 	}},
 	{"sizing", `to match (.+) = ornaments (\d+), garland (\d+) nm, ribbon (\d+) nm, picks (\d+), lights (\d+)`, 80, func(m []string) string {
 		c, part := tree(m[0])
-		spacing, ornament, pick, light := looks()
+		spacing, cover, pick, light := looks()
 		area := c.area() * part
-		// A garland goes up to a whole inch, a count to the next whole or to the nearest.
-		return first(near(float(m[2]), c.wound(spacing, part)+inch/2, inch/2+1e-6*c.h), same(m[3], m[2]), near(float(m[1]), area/ornament, 1+1e-9), near(float(m[4]), area/pick+0.5, 0.5+1e-9*area/pick),
-			near(float(m[5]), area/light+0.5, 0.5+1e-9*area/light))
+		_, disc := stocked(lower(m[0], c), false)
+		ornaments := max(area*1e6*cover/disc, math.Floor(heightOf(m[0])/foot))
+		// A garland goes up to a whole inch, a count to the next whole or to the nearest, lights to half a string.
+		return first(near(float(m[2]), c.wound(spacing, part)+inch/2, inch/2+1e-6*c.h), same(m[3], m[2]), near(float(m[1]), ornaments, 0.5+1e-6), near(float(m[4]), area/pick+0.5, 0.5+1e-9*area/pick),
+			near(float(m[5]), area/light+25, 25+1e-9*area/light))
 	}},
-	{"sizing", `look of (.+) = garland every (\d+) nm, ribbon every (\d+) nm, surface to an ornament (\d+) um2, a pick (\d+) um2, a light (\d+) um2`, 80, func(m []string) string {
+	{"sizing", `look of (.+) = garland every (\d+) nm, ribbon every (\d+) nm, cover (\S+), surface to a pick (\d+) um2, a light (\d+) um2`, 80, func(m []string) string {
 		c, part := tree(m[0])
-		h := integer(regexp.MustCompile(`height (\d+)`).FindStringSubmatch(m[0])[1])
+		h := int64(heightOf(m[0]))
 		area, feet := c.area()*part, h/foot
-		wrong := first(near(float(m[3]), area/float64(feet*feet), 2+1e-9*area), near(float(m[4]), area/float64(perFoot(3, big.NewRat(h, 1))), 2+1e-9*area), near(float(m[5]), area/float64(perFoot(100, big.NewRat(h, 1))), 2+1e-9*area))
+		_, disc := stocked(lower(m[0], c), false)
+		cover := float64(feet*feet) * disc / area / 1e6
+		lights := (perFoot(100, big.NewRat(h, 1)) + 49) / 50 * 50
+		wrong := first(near(float(m[3]), cover, 1e-9*cover), near(float(m[4]), area/float64(perFoot(3, big.NewRat(h, 1))), 2+1e-9*area), near(float(m[5]), area/float64(lights), 2+1e-9*area))
 		if m[1] == "0" {
 			return wrong
 		}
 		want := c.wound(float(m[1]), part)
-		return first(wrong, same(m[1], m[2]), near(float64(perFoot(9*foot, big.NewRat(h, 1))), want, 2+1e-9*want+want/float(m[1])))
+		garland := (perFoot(9*foot, big.NewRat(h, 1)) + inch - 1) / inch * inch
+		return first(wrong, same(m[1], m[2]), near(float64(garland), want, 2+1e-9*want+want/float(m[1])))
 	}},
 	{"sizing", `spacing of (\d+) nm on (.+) = (\d+) nm.*`, 250, func(m []string) string {
 		c, part := tree(m[1])

@@ -90,8 +90,8 @@ func amounts(a sizing.Amounts) string {
 }
 
 func look(l sizing.Look) string {
-	return fmt.Sprintf("garland every %s, ribbon every %s, surface to an ornament %s, a pick %s, a light %s",
-		nm(l.Spacing[shopping.Garland]), nm(l.Spacing[shopping.Ribbon]), um2(l.Each[shopping.Ornament]), um2(l.Each[shopping.Pick]), um2(l.Each[shopping.Light]))
+	return fmt.Sprintf("garland every %s, ribbon every %s, cover %s, surface to a pick %s, a light %s",
+		nm(l.Spacing[shopping.Garland]), nm(l.Spacing[shopping.Ribbon]), num(l.Cover), um2(l.Each[shopping.Pick]), um2(l.Each[shopping.Light]))
 }
 
 func fromTo(b units.Range[int]) string            { return fmt.Sprintf("%d to %d", b.Min, b.Max) }
@@ -123,11 +123,16 @@ func sizingPage(p *page) {
 		}
 		p.add("topper %s = %s", h, or(reaching)(sizing.Topper(l)))
 		for _, n := range []int{0, 1, 25, 49, 81, 1000} {
-			m, err := sizing.MixOf(l, n)
-			p.add("sizes %s of %d = %s", h, n, or(func(m sizing.Mix) string {
-				return fmt.Sprintf("%d of %s, %d of %s, %d of %s, cover %s", m.Large.Count, nm(m.Large.Diameter), m.Medium.Count, nm(m.Medium.Diameter),
-					m.Small.Count, nm(m.Small.Diameter), or(num)(m.Cover(50*units.SquareFoot)))
-			})(m, err))
+			for _, setting := range []sizing.Setting{sizing.Home, sizing.Public} {
+				m, err := sizing.CommonPractice().Mix(sizing.Tree{Height: l, Setting: setting}, n)
+				p.add("sizes %s %s of %d = %s", setting, h, n, or(func(m sizing.Mix) string {
+					text := ""
+					for _, s := range m {
+						text += fmt.Sprintf("%d of %s, ", s.Count, nm(s.Diameter))
+					}
+					return text + "cover " + or(num)(m.Cover(50*units.SquareFoot))
+				})(m, err))
+			}
 		}
 	}
 	for _, e := range exposures {
@@ -140,16 +145,24 @@ func sizingPage(p *page) {
 		p.add("skirt of %s = %s", said(t), or(reaching)(t.Skirt()))
 		p.add("by rule %s = %s", said(t), or(amounts)(sizing.CommonPractice().Amounts(t)))
 		p.add("by rule, house %s = %s", said(t), or(amounts)(house.Amounts(t)))
-		p.add("to match %s = %s", said(t), or(amounts)(sizing.CommonLook().Amounts(t)))
+		p.add("to match %s = %s", said(t), or(amounts)(sizing.CommonPractice().Match(sizing.CommonLook(), t)))
 		p.add("look of %s = %s", said(t), or(look)(sizing.CommonPractice().Look(t)))
 		for _, g := range []string{"10 ft", "25 ft", "63 ft", "81 ft", "150 ft"} {
 			p.add("spacing of %s on %s = %s", nm(length(g)), said(t), or(feet)(t.Spacing(length(g))))
 		}
 		accent := [][]shopping.Kind{{shopping.Garland}, {shopping.Pick}, {shopping.Ribbon}, {shopping.Garland, shopping.Pick}}[i%4]
-		p.add("needs by rule, accent %d, %s = %s", i%4, said(t), or(needed)(sizing.CommonPractice().Needs(t, accent...)))
-		p.add("needs to match, accent %d, %s = %s", i%4, said(t), or(needed)(sizing.CommonLook().Needs(t, accent...)))
+		p.add("needs by rule, accent %d, %s = %s", i%4, said(t), or(needed)(compared(t, sizing.ByRule).Needs(units.InFeetInches, accent...)))
+		p.add("needs to match, accent %d, %s = %s", i%4, said(t), or(needed)(compared(t, sizing.ByShape).Needs(units.InFeetInches, accent...)))
 	}
 	p.add("usual look = %s", look(sizing.CommonLook()))
+}
+
+func compared(t sizing.Tree, way sizing.Way) sizing.Comparison {
+	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), t, way)
+	if err != nil {
+		panic(err)
+	}
+	return c
 }
 
 // needed writes the amounts of needs, in their order.
@@ -219,11 +232,11 @@ func rooms(p *page) {
 			t := sizing.Tree{Height: length(h)}
 			f, err := r.Fit(t)
 			p.add("room %s tree %s = %s", text, nm(t.Height), or(func(f sizing.Fit) string {
-				return fmt.Sprintf("tallest %s, spare %s, fits %t", nm(f.Tallest), nm(f.Spare), f.Fits)
+				return fmt.Sprintf("%s, tallest %s, spare %s", f.Verdict, nm(f.Tallest), nm(f.Spare))
 			})(f, err))
 			l, err := r.Ladder(t)
 			p.add("ladder %s tree %s = %s", text, nm(t.Height), or(func(l sizing.Ladder) string {
-				return fmt.Sprintf("size %s, lift %t", nm(l.Size), l.Lift)
+				return fmt.Sprintf("size %s, lift %t, in %s", nm(l.Size), l.Lift, nm(l.In))
 			})(l, err))
 		}
 	}
