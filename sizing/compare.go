@@ -120,6 +120,9 @@ func (c Comparison) ruled(fn string, kind shopping.Kind, style units.Style) (str
 	if kind != shopping.Ornament {
 		return c.perFoot(kind, style) + " of " + tape(height, style), nil
 	}
+	if err := checkCount(fn, "/rules/eachSpread", c.Rules.EachSpread, 100); err != nil {
+		return "", err
+	}
 	each, err := c.Rules.each(fn, "/tree/height", height)
 	if err != nil {
 		return "", err

@@ -173,23 +173,23 @@ const unchecked = "nothing was checked"
 //
 // Source: National Electrical Code (NFPA 70), articles 100, 210.19(A)(1) and
 // 210.20(A), as quoted; numbers move between editions. Local code decides.
-func (s Strings) Load(c Circuit) (Load, error) {
+func (s Strings) Load(circuit Circuit) (Load, error) {
 	const fn = "Strings.Load"
 	if err := s.check(fn); err != nil {
 		return Load{}, err
 	}
 	switch {
-	case c.Volts < 100 || c.Volts > 277:
-		return Load{}, rangeError(fn, "/circuit/volts", strconv.Itoa(c.Volts), "100 to 277")
-	case c.Amperes < 5 || c.Amperes > 100:
-		return Load{}, rangeError(fn, "/circuit/amperes", strconv.Itoa(c.Amperes), "5 to 100")
-	case c.Other < 0 || c.Other > 100*units.Kilowatt:
-		return Load{}, rangeError(fn, "/circuit/other", c.Other.String(), "0 W to 100 kW")
+	case circuit.Volts < 100 || circuit.Volts > 277:
+		return Load{}, rangeError(fn, "/circuit/volts", strconv.Itoa(circuit.Volts), "100 to 277")
+	case circuit.Amperes < 5 || circuit.Amperes > 100:
+		return Load{}, rangeError(fn, "/circuit/amperes", strconv.Itoa(circuit.Amperes), "5 to 100")
+	case circuit.Other < 0 || circuit.Other > 100*units.Kilowatt:
+		return Load{}, rangeError(fn, "/circuit/other", circuit.Other.String(), "0 W to 100 kW")
 	}
-	volts := units.Power(c.Volts)
+	volts := units.Power(circuit.Volts)
 	l := Load{
-		Power:   units.Power(s.Count)*s.Each.Power + c.Other,
-		Limit:   volts * units.Power(c.Amperes) * units.Watt * 80 / 100,
+		Power:   units.Power(s.Count)*s.Each.Power + circuit.Other,
+		Limit:   volts * units.Power(circuit.Amperes) * units.Watt * 80 / 100,
 		Caution: cautionOf("load"),
 	}
 	l.Milliamperes = int64((l.Power + volts - 1) / volts)
