@@ -128,7 +128,7 @@ var usual = map[string]any{
 	"labor.ParseDate": "2026-11-28", "labor.Date.UnmarshalText": []byte("2026-11-28"), "labor.Rates.Days.minutes": 282,
 	"mantel.ParseLook": "traditional", "mantel.ParseSide": "left", "palette.ParseColor": "crimson", "palette.MustParseColor": "crimson",
 	"palette.ParseFinish": "shiny", "palette.ParseSwatch": "barn red=#7c0a02:shiny", "sizing.ParseExposure": "200 degrees",
-	"sizing.ParseTaper": "slim", "placement.ParseAngle": "37.5°", "shopping.ParseItem": "picks", "shopping.ParseKind": "picks", "units.ParseStyle": "metric", "units.Style.UnmarshalText": []byte("metric"), "mantel.Mantel.FindDrops.garland": 14 * units.Foot,
+	"sizing.ParseTaper": "slim", "sizing.TreeKind.UnmarshalText": []byte("metal"), "sizing.Setting.UnmarshalText": []byte("public"), "sizing.Way.UnmarshalText": []byte("shape"), "placement.ParseAngle": "37.5°", "shopping.ParseItem": "picks", "shopping.ParseKind": "picks", "units.ParseStyle": "metric", "units.Style.UnmarshalText": []byte("metric"), "mantel.Mantel.FindDrops.garland": 14 * units.Foot,
 	"shopping.ParseQuantity": "4 of 54 in", "palette.Rules.ParsePalette": "crimson,forestgreen",
 	"units.MustParseArea": "12 sq ft", "units.MustParseLength": "7 ft", "units.MustParseMass": "3 lb", "units.MustParsePower": "4.8 W",
 	"units.ParseArea": "12 sq ft", "units.ParseLength": "7 ft", "units.ParseMass": "3 lb", "units.ParsePower": "4.8 W",
