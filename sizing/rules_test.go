@@ -250,10 +250,10 @@ func TestNeeds(t *testing.T) {
 		t.Errorf("rules of zero ask for %v, %v", none, err)
 	}
 	for field, change := range map[string]func(*Rules, *Tree, *shopping.Kind){
-		"accents":          func(_ *Rules, _ *Tree, a *shopping.Kind) { *a = shopping.Light },
-		"/tree/height":     func(_ *Rules, t *Tree, _ *shopping.Kind) { t.Height = 0 },
-		"/eachSpread":      func(r *Rules, _ *Tree, _ *shopping.Kind) { r.EachSpread = -1 },
-		"/perFoot/garland": func(r *Rules, _ *Tree, _ *shopping.Kind) { r.PerFoot[shopping.Garland].Length = -1 },
+		"accents":           func(_ *Rules, _ *Tree, a *shopping.Kind) { *a = shopping.Light },
+		"/tree/height":      func(_ *Rules, t *Tree, _ *shopping.Kind) { t.Height = 0 },
+		"/rules/eachSpread": func(r *Rules, _ *Tree, _ *shopping.Kind) { r.EachSpread = -1 },
+		"/perFoot/garland":  func(r *Rules, _ *Tree, _ *shopping.Kind) { r.PerFoot[shopping.Garland].Length = -1 },
 		"/perFoot/ribbon": func(r *Rules, _ *Tree, a *shopping.Kind) {
 			r.PerFoot[shopping.Ribbon].Length = -1
 			*a = shopping.Ribbon

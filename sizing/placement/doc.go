@@ -35,7 +35,7 @@
 //	7 x darkgreen ball 2, 4 in
 //	10 x gold ball 1, 3 1/8 in
 //	5 x ivory ball 1, 4 in
-//	49 places; at the top a darkgreen ball 1, 6 ft 6 1/2 in up at 8 o'clock
+//	49 places; at the top a crimson ball 2, 6 ft 6 1/2 in up at 8 o'clock
 //
 // by the few lines of the example named Pieces.
 //

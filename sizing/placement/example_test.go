@@ -142,7 +142,7 @@ func Example_pieces() {
 	// 7 x darkgreen ball 2, 4 in
 	// 10 x gold ball 1, 3 1/8 in
 	// 5 x ivory ball 1, 4 in
-	// 49 places; at the top a darkgreen ball 1, 6 ft 6 1/2 in up at 8 o'clock
+	// 49 places; at the top a crimson ball 2, 6 ft 6 1/2 in up at 8 o'clock
 }
 
 // By hand: the half tree is seen from 9 by way of 6 to 3 o'clock, and 24 picks are
