@@ -145,8 +145,15 @@ func TestCoverIsKept(t *testing.T) {
 	typed := 0
 	for height := MinHeight; height <= 30*ft; height += 3 * in {
 		for _, tree := range []Tree{
-			{Taper: Full}, {Taper: Slim}, {Taper: Pencil}, {Taper: Full, Exposure: InCorner}, {Taper: Pencil, Exposure: InCorner},
-			{Taper: Slim, Exposure: AgainstWall}, {Taper: Full, Exposure: wide}, {Taper: Full, Setting: Public}, {Taper: Slim, Exposure: HalfTree, Setting: Public},
+			{Taper: Full},
+			{Taper: Slim},
+			{Taper: Pencil},
+			{Taper: Full, Exposure: InCorner},
+			{Taper: Pencil, Exposure: InCorner},
+			{Taper: Slim, Exposure: AgainstWall},
+			{Taper: Full, Exposure: wide},
+			{Taper: Full, Setting: Public},
+			{Taper: Slim, Exposure: HalfTree, Setting: Public},
 		} {
 			tree.Height = height
 			a, err1 := r.Match(look, tree)
