@@ -26,7 +26,7 @@ const maxBest = 4
 // 15 ms, and 200 crowded together, the hardest that were found, half a second (BenchmarkBest).
 func (r Rules) Best(box []Piece) (Sorting, error) {
 	const fn = "Rules.Best"
-	if err := r.check(fn); err != nil {
+	if err := r.check(fn, ""); err != nil {
 		return Sorting{}, err
 	}
 	if len(box) == 0 {

@@ -70,6 +70,7 @@ func TestParseColor(t *testing.T) {
 		{"darkgren", units.ErrName, `palette.ParseColor: text "darkgren": unknown name: ` + hint + "; did you mean darkgreen or darkgray or darkred?"},
 		{"palegren", units.ErrName, `palette.ParseColor: text "palegren": unknown name: ` + hint + "; did you mean palegreen?"},
 		{"lightgree", units.ErrName, `palette.ParseColor: text "lightgree": unknown name: ` + hint + "; did you mean lightgreen or lightgray or lightblue?"},
+		{"palegreenx", units.ErrName, `palette.ParseColor: text "palegreenx": unknown name: ` + hint + "; did you mean palegreen or jadegreen or pinegreen?"}, // and not sagegreen, as near and later
 		{"plumb", units.ErrName, `palette.ParseColor: text "plumb": unknown name: ` + hint + "; did you mean plum?"},
 		{"#", units.ErrSyntax, `palette.ParseColor: text "#": not understood: ` + hint},
 		{"#12", units.ErrSyntax, `palette.ParseColor: text "#12": not understood: ` + hint},

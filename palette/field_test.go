@@ -99,6 +99,10 @@ func TestErrorFields(t *testing.T) {
 	check("/piece/count", units.ErrRange, err, argument{"piece", Piece{}})
 	_, err = SortFunc(r, four, []int{1, -1}, func(n int) Piece { return Piece{Count: n} })
 	check("/list/1/count", units.ErrRange, err, argument{"list", []Piece{{}, {}}})
+	for want, rules := range map[string]Rules{"/rules/limit": {7, 10, 8}, "/rules/apart": {4, 101, 8}, "/rules/fit": {4, 10, -1}} {
+		_, err = SortFunc(rules, four, []int{1}, func(n int) Piece { return Piece{} })
+		check(want, units.ErrRange, err, argument{"rules", rules})
+	}
 	for want, bad := range map[string]Swatch{"name": {"", Color{1, 2, 3}, Matte}, "finish": {"red", Color{}, 77}} {
 		why := map[string]error{"name": units.ErrSyntax, "finish": units.ErrName}[want]
 		_, err = r.Read(four, bad)

@@ -73,7 +73,7 @@ func (m Match) String() string {
 // for metals was chosen here.
 func (r Rules) Match(palette Palette, piece Piece) (Match, error) {
 	const fn = "Rules.Match"
-	if err := r.checkPalette(fn, palette); err != nil {
+	if err := r.checkPalette(fn, "", palette); err != nil {
 		return Match{}, err
 	}
 	if err := piece.check(fn, "/piece"); err != nil {
@@ -125,7 +125,7 @@ type Sorting struct {
 // more than r allows, or a rule is out of its range.
 func (r Rules) Sort(palette Palette, box []Piece) (Sorting, error) {
 	const fn = "Rules.Sort"
-	if err := r.checkPalette(fn, palette); err != nil {
+	if err := r.checkPalette(fn, "", palette); err != nil {
 		return Sorting{}, err
 	}
 	if err := checkBox(fn, "box", box, maxBox); err != nil {
@@ -137,9 +137,9 @@ func (r Rules) Sort(palette Palette, box []Piece) (Sorting, error) {
 // SortFunc is [Rules.Sort] for things that are not pieces yet: piece says of each
 // what it is as one. So what a catalog offers is sorted as what is owned, each offer
 // with the pieces of a pack as its count. The pointer in an error begins with /list.
-func SortFunc[T any](r Rules, palette Palette, list []T, piece func(T) Piece) (Sorting, error) {
+func SortFunc[T any](rules Rules, palette Palette, list []T, piece func(T) Piece) (Sorting, error) {
 	const fn = "SortFunc"
-	if err := r.checkPalette(fn, palette); err != nil {
+	if err := rules.checkPalette(fn, "/rules", palette); err != nil {
 		return Sorting{}, err
 	}
 	box := make([]Piece, len(list))
@@ -149,7 +149,7 @@ func SortFunc[T any](r Rules, palette Palette, list []T, piece func(T) Piece) (S
 	if err := checkBox(fn, "list", box, maxBox); err != nil {
 		return Sorting{}, err
 	}
-	return r.sort(palette, box), nil
+	return rules.sort(palette, box), nil
 }
 
 func (r Rules) sort(p Palette, box []Piece) Sorting {
@@ -191,8 +191,8 @@ func checkBox(fn, name string, box []Piece, limit int) error {
 //	left out     3
 func (s Sorting) String() string {
 	var t table
-	for i, sw := range s.Palette.swatch[:s.Palette.n] {
-		t.row(sw.String(), strconv.Itoa(s.Kept[i]))
+	for i, n := range s.Kept[:min(len(s.Kept), s.Palette.n)] {
+		t.row(s.Palette.swatch[i].String(), strconv.Itoa(n))
 	}
 	t.row("left out", strconv.Itoa(s.Left))
 	return t.String()

@@ -146,6 +146,9 @@ func TestSort(t *testing.T) {
 	if got.String() != table {
 		t.Errorf("table\n%swant\n%s", got, table)
 	}
+	if got := (Sorting{Palette: p, Kept: []int{3}, Left: 1}).String(); got != "crimson   3\nleft out  1\n" { // made by hand, and not whole
+		t.Errorf("%q", got)
+	}
 	if got, err := r.Sort(p, nil); err != nil || len(got.Matches) != 0 || got.Left != 0 {
 		t.Errorf("an empty box: %+v, %v", got, err)
 	}

@@ -48,24 +48,24 @@ type Rules struct {
 // dusty pink, #cd5c5c, passes for crimson. A shop that is strict about its reds sets Fit to 5.
 func CommonPractice() Rules { return Rules{Limit: 4, Apart: 10, Fit: 8} }
 
-// check reports a rule outside its range.
-func (r Rules) check(fn string) error {
+// check reports a rule outside its range, where the rules stand at a place.
+func (r Rules) check(fn, at string) error {
 	if r.Limit < 1 || r.Limit > maxSwatches {
-		return rangeError(fn, "/limit", r.Limit, fmt.Sprint("1 to ", maxSwatches))
+		return rangeError(fn, at+"/limit", r.Limit, fmt.Sprint("1 to ", maxSwatches))
 	}
 	if !(0 <= r.Apart && r.Apart <= 100) {
-		return refuse(fn, "/apart", formatFloat(r.Apart), "0 to 100", units.ErrRange)
+		return refuse(fn, at+"/apart", formatFloat(r.Apart), "0 to 100", units.ErrRange)
 	}
 	if !(0 <= r.Fit && r.Fit <= 100) {
-		return refuse(fn, "/fit", formatFloat(r.Fit), "0 to 100", units.ErrRange)
+		return refuse(fn, at+"/fit", formatFloat(r.Fit), "0 to 100", units.ErrRange)
 	}
 	return nil
 }
 
 // checkPalette reports a rule outside its range, or a palette with too few or too
 // many swatches for the rules.
-func (r Rules) checkPalette(fn string, p Palette) error {
-	if err := r.check(fn); err != nil {
+func (r Rules) checkPalette(fn, at string, p Palette) error {
+	if err := r.check(fn, at); err != nil {
 		return err
 	}
 	if p.n < 1 || p.n > r.Limit {
@@ -100,7 +100,7 @@ func inText(int, string) string { return "text" }
 
 // palette is Palette for fn, where field names the place of a member of a swatch.
 func (r Rules) palette(fn string, swatches []Swatch, field func(i int, member string) string) (Palette, error) {
-	if err := r.check(fn); err != nil {
+	if err := r.check(fn, ""); err != nil {
 		return Palette{}, err
 	}
 	if n := len(swatches); n < 1 || n > r.Limit {

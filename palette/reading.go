@@ -73,7 +73,7 @@ type Mend struct {
 func (r Rules) Read(palette Palette, on Swatch) (Reading, error) {
 	const fn = "Rules.Read"
 	p := palette
-	if err := r.checkPalette(fn, p); err != nil {
+	if err := r.checkPalette(fn, "", p); err != nil {
 		return Reading{}, err
 	}
 	if on != (Swatch{}) {

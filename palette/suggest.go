@@ -53,7 +53,7 @@ var groups = [...]struct {
 // Source: that neutrals, metals and greens go with a scheme is common practice.
 func (r Rules) Suggest(palette Palette, on Swatch, shelf []Swatch) ([]Suggestion, error) {
 	const fn = "Rules.Suggest"
-	if err := r.checkPalette(fn, palette); err != nil {
+	if err := r.checkPalette(fn, "", palette); err != nil {
 		return nil, err
 	}
 	if palette.n == r.Limit {

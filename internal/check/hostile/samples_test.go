@@ -138,7 +138,7 @@ var usual = map[string]any{
 	"sizing.Exposure.UnmarshalText": []byte("wall"), "sizing.Taper.UnmarshalText": []byte("slim"),
 	"mantel.Look.UnmarshalText": []byte("traditional"), "mantel.Side.UnmarshalText": []byte("left"),
 	"placement.Angle.UnmarshalText": []byte("90°"), "shopping.Item.UnmarshalText": []byte("picks"), "shopping.Kind.UnmarshalText": []byte("picks"),
-	"shopping.Quantity.UnmarshalJSON": []byte(`"81 ft"`), "shopping.Shelf.UnmarshalJSON": []byte("3"), "shopping.ByKind.UnmarshalJSON": []byte("{}"), "palette.ByView.UnmarshalJSON": []byte("{}"),
+	"shopping.Quantity.UnmarshalJSON": []byte(`"81 ft"`), "shopping.Shelf.UnmarshalJSON": []byte("3"), "shopping.ByKind.UnmarshalJSON": []byte("{}"), "palette.ByView.UnmarshalJSON": []byte(`{"daylight":1,"protan":2,"deutan":3,"tritan":4,"warm light":5,"warm protan":6,"warm deutan":7,"warm tritan":8}`),
 }
 
 // refuse lists functions that are right to refuse the ordinary call, panics those that are documented to panic on a programmer's
