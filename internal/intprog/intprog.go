@@ -232,7 +232,9 @@ func Solve(p *Problem, start []int64, effort *int64) Result {
 		}
 	}
 	if start != nil && p.Kept(start) {
-		s.keep(start)
+		if s.keep(start); s.cost <= bound {
+			return s.result(bound, true)
+		}
 	}
 	if len(p.Rows)*len(p.Cost) > MaxCells || len(p.Cost) == 0 {
 		if len(p.Cost) == 0 && p.Kept(nil) {

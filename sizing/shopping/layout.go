@@ -177,7 +177,7 @@ func (y *layout) groups(c *checker, lengths []units.Length) []cluster {
 		runs[i] = run{i, l}
 	}
 	one := []cluster{{runs: runs, bars: y.bars}}
-	if len(lengths) < 2 || y.join.Overlap == 0 || y.join.Shortest > 0 || y.join.Uncut {
+	if len(lengths) < 2 || len(lengths) > maxParted || y.join.Overlap == 0 || y.join.Shortest > 0 || y.join.Uncut {
 		return one
 	}
 	work := min(c.work, 2_000_000)

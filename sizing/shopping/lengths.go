@@ -625,7 +625,7 @@ func (c *checker) join(item Item, runs []units.Length, stock itemStock) (joining
 		best.counts, best.key = counts, weigh(counts, packs)
 		best.bound = best.key[0]
 	}
-	if len(runs) > 1 && stock.join.Overlap > 0 {
+	if len(runs) > 1 && stock.join.Overlap > 0 && len(runs) <= maxParted {
 		if best, err = c.part(item, runs, packs, stock, best); err != nil {
 			return best, err
 		}
@@ -659,6 +659,9 @@ func (c *checker) joinPieces(item Item, runs []units.Length, stock itemStock, pa
 		list = append(list, wish{Need: Need{Item: item, Quantity: Quantity{Length: l}}})
 	}
 	hangs := func(counts []int64) bool {
+		if c.work -= int64(400 * (len(list) + len(counts))); c.work < 0 {
+			return false
+		}
 		y := c.layout(item, list, demand{}, stock, counts, nil)
 		for i, got := range y.runs(c, list) {
 			if got < runs[i] {
@@ -813,6 +816,9 @@ func (c *checker) hangs(item Item, d demand, stock itemStock, counts []int64, pa
 	}
 	for _, l := range d.runs {
 		list = append(list, wish{Need: Need{Item: item, Quantity: Quantity{Length: l}}})
+	}
+	if c.work -= int64(400 * (len(list) + len(counts))); c.work < 0 {
+		return false
 	}
 	y := c.layout(item, list, d, stock, counts, patterns)
 	for i, got := range y.runs(c, list) {

@@ -292,8 +292,9 @@ func (s Shop) groups(c *checker, list []wish) ([]group, error) {
 	}
 	join := func(lots []Lot) {
 		first := -1
+		c.work -= int64(8 * len(groups) * len(lots))
 		for i, g := range groups {
-			if g.long || d0(g.lines[0]) {
+			if c.work < 0 || g.long || d0(g.lines[0]) {
 				continue
 			}
 			for _, h := range lots {
@@ -315,6 +316,9 @@ func (s Shop) groups(c *checker, list []wish) ([]group, error) {
 		}
 		for _, o := range s.Owned {
 			join([]Lot{o})
+		}
+		if c.work < 0 {
+			return nil, c.size(list[0].Item, len(s.Offers))
 		}
 	}
 	var out []group
@@ -504,7 +508,7 @@ func (s Share) text(w *writer) {
 	} else if short != (Quantity{}) {
 		w.row(6, "not enough: "+s.as(s.Gets)+" to be had, "+short.String()+" short", "")
 	} else if !s.Enough() {
-		w.row(6, "not enough: fewer than "+strconv.Itoa(s.Assort.Types)+" types", "")
+		w.row(6, "not enough for "+s.Assort.String(), "")
 	}
 	if s.Replaced != (Quantity{}) {
 		w.row(6, "a substitute stands for "+s.Replaced.String(), "")

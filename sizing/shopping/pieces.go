@@ -150,7 +150,7 @@ func (s *Share) add(l *line, part Part) {
 
 // close leaves the parts out where they say no more than the need.
 func (s *Share) close(l *line) {
-	if len(s.Parts) == 1 && s.Parts[0].Item == l.item && s.Parts[0].Strings == 0 {
+	if len(s.Parts) == 1 && s.Parts[0].Item == l.item && s.Parts[0].Strings == 0 && l.assort == (Assortment{}) {
 		s.Parts = nil
 	}
 }
@@ -292,7 +292,7 @@ func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 	if cells := len(m.program.Packs) * (len(m.program.Demands) + len(m.program.Rows)); cells > intprog.MaxCells {
 		return c.size(group[0].item, len(m.program.Packs))
 	}
-	share := c.work / c.items
+	share := min(c.work/c.items, maxTogether)
 	effort := share
 	defer func() { c.work -= share - effort }()
 	found := supply.Solve(&m.program, m.start(), &effort)
@@ -315,6 +315,16 @@ func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 	p.Bound = amount(min(found.Bound, price(p.Cost)))
 	if lights {
 		m.light(p, found)
+		// What else the packs hold is left over.
+		var others []Lot
+		for i, o := range s.Offers {
+			for _, h := range times(o.holds(), counts[i]) {
+				if !slices.ContainsFunc(group, func(l *line) bool { return l.takes(h.Item) }) {
+					others = append(others, h)
+				}
+			}
+		}
+		p.Left = append(p.Left, rest(others)...)
 	} else {
 		m.unpack(p, found, counts)
 	}
@@ -636,6 +646,10 @@ func (m *coupling) shrink(effort *int64) {
 		demand.N, demand.Take = 0, 0
 	}
 	possible := func() bool {
+		// What the program takes to be written down, besides what its search takes.
+		if *effort -= int64(20 * (len(easy.Packs) + len(served.Demands) + len(served.Rows))); *effort < 0 {
+			return false
+		}
 		easy.Demands = served.Demands
 		share := max(1000, *effort/4)
 		left := share

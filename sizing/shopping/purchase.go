@@ -63,12 +63,17 @@ func (s Share) Enough() bool {
 	if s.Least > 0 {
 		least = s.Least
 	}
-	if s.Assort.Types > 0 {
-		types := map[string]bool{}
+	if a := s.Assort; a.Types > 0 && s.Replaced == (Quantity{}) {
+		types := map[string]int{}
 		for _, p := range s.Parts {
-			types[p.Item.Type] = true
+			types[p.Item.Type] += p.Quantity.Pieces
 		}
-		if len(types) < s.Assort.Types && s.Replaced == (Quantity{}) {
+		for _, n := range types {
+			if n < a.Least || n > a.Most {
+				return false
+			}
+		}
+		if len(types) != a.Types {
 			return false
 		}
 	}

@@ -10,6 +10,9 @@ import (
 	"example.com/fircone/units"
 )
 
+// maxParted is how many runs are shared out in groups: more are joined to one line.
+const maxParted = 200
+
 // A parting shares strands out among several runs, each joined for itself.
 //
 // Let s be the length of a strand less the overlap, and let runs of length L be

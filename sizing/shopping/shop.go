@@ -184,6 +184,7 @@ const (
 	maxPrice    = 1_000_000               // of a pack, in units of money
 	maxBudget   = 1_000_000_000           // in units of money
 	maxWork     = 250_000_000             // steps of all searches of one call
+	maxTogether = 100_000_000             // steps of one search for needs that are bought together
 	maxContents = 64                      // items in a mixed box
 	maxDeals    = 8                       // deals of an offer
 	maxStores   = 8                       // stores
@@ -290,6 +291,9 @@ func (c *checker) offer(s Shop, i int, o Offer) error {
 			field := at("offers", i, "contents/"+strconv.Itoa(k)+"/")
 			if err := l.Item.check(c.method, field+"item"); err != nil {
 				return err
+			}
+			if l.Item.Kind.whole() != o.Contents[0].Item.Kind.whole() {
+				return c.fail(units.ErrFit, field+"item", l.Item.String(), "strings of lights alone, or none")
 			}
 			if l.Quantity.Length != 0 {
 				return c.fail(units.ErrFit, field+"quantity", l.Quantity.String(), "pieces: strands and rolls are offered by themselves")

@@ -246,8 +246,8 @@ func TestMatchWork(t *testing.T) {
 var counted = map[string]string{
 	"TestRunsWork":            "80898 e96c1ad0bc87bb26",
 	"TestRunsAtEveryWork":     "1149565 8dc22079605a9372",
-	"TestPiecesAndLengthWork": "2853618 552f3fa19ecb3c33",
-	"TestListWork":            "1118050 44e01e6e6bab1e7c",
+	"TestPiecesAndLengthWork": "6025940 72e1915bd15ee726",
+	"TestListWork":            "1375668 69fb281584346d08",
 	"TestFullestWork":         "2821 d36c51023c0d482d",
 	"TestMatchWork":           "1132 7521a96086a19b53",
 }
