@@ -55,7 +55,7 @@ func TestWorstOrders(t *testing.T) {
 		l, err := s.List(needs)
 		took := time.Since(began)
 		runtime.ReadMemStats(&during)
-		t.Logf("%s: %v, %d MB allocated in all, %d MB held, total %v, bound %v, %d short, %v", name, took, (during.TotalAlloc-before.TotalAlloc)>>20, (during.HeapAlloc)>>20, l.Total, l.Bound, len(l.Short()), err)
+		t.Logf("%s: %v, %d MB allocated in all, %d MB held, total %v, bound %v, %d short, %v", name, took, (during.TotalAlloc-before.TotalAlloc)>>20, during.HeapAlloc>>20, l.Total, l.Bound, len(l.Short()), err)
 		if err != nil && !errors.Is(err, units.ErrLimit) {
 			t.Errorf("%s: %v", name, err)
 		}
