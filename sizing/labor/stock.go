@@ -148,6 +148,7 @@ func (s *stock) purchases(c *checker, l shopping.List) {
 			}
 			roll := strand{cut.Item, cut.Roll}
 			field := at(where+"/cuts", j, "rolls")
+			c.length(at(where+"/cuts", j, "roll"), cut.Roll, maxLength)
 			if c.whole(field, cut.Rolls, 0, maxPieces); c.err == nil && s.pieces[roll] < cut.Rolls {
 				c.fail(units.ErrFit, field, strconv.Itoa(cut.Rolls), "at most "+strconv.Itoa(s.pieces[roll])+", which is all there is of "+roll.String())
 			}

@@ -1,0 +1,325 @@
+package labor_test
+
+import (
+	"encoding/json"
+	"errors"
+	"reflect"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"example.com/fircone/sizing/labor"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
+)
+
+// A call is all arguments that the methods take, in range.
+type call struct {
+	Rates  labor.Rates
+	Work   []labor.Work
+	Tasks  []labor.Task
+	Goods  shopping.List
+	Visits int
+	Things []labor.Thing
+	Boxes  []labor.Box
+	Stand  labor.Date
+	Down   labor.Date
+	Minute int
+	Needs  []shopping.Need
+	Owned  []shopping.Owned
+	Bought shopping.List
+	Lost   []shopping.Owned
+}
+
+func ordinary() *call {
+	ribbon := shopping.Item{Kind: shopping.Ribbon}
+	bought := shopping.List{Purchases: []shopping.Purchase{{
+		Item: ribbon, Cost: decimal.NewFromInt(12),
+		Buys: []shopping.Buy{{Offer: shopping.Offer{Item: ribbon, Name: "5 yd roll", Pack: shopping.Quantity{Length: 5 * units.Yard}}, Packs: 2, Cost: decimal.NewFromInt(12)}},
+		Cuts: []shopping.Cut{{Offer: "5 yd roll", Roll: 5 * units.Yard, Rolls: 2, Pieces: []shopping.Quantity{{Pieces: 3, Length: 54 * units.Inch}}, Left: 18 * units.Inch}},
+	}}, Total: decimal.NewFromInt(12)}
+	goods := bought
+	goods.Purchases = slices.Clone(bought.Purchases)
+	goods.Purchases[0].Buys = slices.Clone(bought.Purchases[0].Buys)
+	star := shopping.Item{Kind: shopping.Ornament, Type: "star", Color: "crimson", Size: 3 * units.Inch}
+	return &call{
+		Rates: labor.StartingRates(),
+		Work: []labor.Work{
+			{Room: "tea room", Height: 54 * units.Inch, Mantel: true},
+			{Room: "ticket hall", Height: 9 * units.Foot, From: units.Foot, Artificial: true, Needs: []shopping.Need{pieces(shopping.Pick, 27), pieces(shopping.Pick, 1)}},
+		},
+		Tasks:  []labor.Task{{Minutes: 1, People: 1}, {Room: "ticket hall", Kind: shopping.Pick, Quantity: shopping.Quantity{Pieces: 27}, Height: 9 * units.Foot, Minutes: 45, People: 2}},
+		Goods:  goods,
+		Visits: 2,
+		Things: []labor.Thing{{Item: star, Quantity: shopping.Quantity{Pieces: 1}}, {Item: star, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 14}, Weight: units.Ounce}},
+		Boxes:  []labor.Box{{Name: "small", Cells: 6, Cell: 4 * units.Inch}, {Name: "large", Cells: 12, Cell: 4 * units.Inch, Limit: 60 * units.Pound}},
+		Stand:  739_948, Down: 739_990, Minute: 282,
+		Needs:  []shopping.Need{pieces(shopping.Light, 3), pieces(shopping.Pick, 27)},
+		Owned:  []shopping.Owned{{Item: star, Quantity: shopping.Quantity{Pieces: 1}}, {Item: star, Quantity: shopping.Quantity{Pieces: 14}}},
+		Bought: bought,
+		Lost:   []shopping.Owned{{Item: star, Quantity: shopping.Quantity{Pieces: 1}}, {Item: star, Quantity: shopping.Quantity{Pieces: 2}}},
+	}
+}
+
+// methods call each method with the arguments of its names.
+var methods = []struct {
+	name string
+	args []string // of the fields of call, with the names they have as parameters
+	run  func(*call) (any, error)
+}{
+	{"Rates.Tasks", []string{"Rates", "Work"}, func(c *call) (any, error) { return c.Rates.Tasks(c.Work) }},
+	{"Rates.TakeDown", []string{"Rates", "Tasks"}, func(c *call) (any, error) { return c.Rates.TakeDown(c.Tasks) }},
+	{"Rates.Schedule", []string{"Rates", "Tasks"}, func(c *call) (any, error) { return c.Rates.Schedule(c.Tasks) }},
+	{"Rates.Quote", []string{"Rates", "Goods", "Tasks", "Visits"}, func(c *call) (any, error) { return c.Rates.Quote(c.Goods, c.Tasks, c.Visits) }},
+	{"Rates.Pack", []string{"Rates", "Things", "Boxes"}, func(c *call) (any, error) { return c.Rates.Pack(c.Things, c.Boxes) }},
+	{"Rates.Days", []string{"Rates", "Stand", "Down", "Needs"}, func(c *call) (any, error) { return c.Rates.Days(c.Stand, c.Down, c.Minute, true, c.Needs) }},
+	{"NextStock", []string{"Owned", "Bought", "Lost"}, func(c *call) (any, error) { return labor.NextStock(c.Owned, c.Bought, c.Lost) }},
+}
+
+// free are the fields that a method hands on, or does not look at, by their pointers without numbers.
+var free = []string{
+	"/work/needs/room", "/work/needs/most", "/work/needs/basis", "/work/needs/source",
+	"/tasks/text", "/tasks/ladder", "/tasks/down", "/tasks/basis", "/tasks/start", "/tasks/who",
+	"/purchases/needs", "/purchases/owned", "/purchases/surplus", "/purchases/bound", "/purchases/buys/cost",
+	"/purchases/buys/offer/item", "/purchases/buys/offer/price", "/purchases/buys/offer/shelf",
+	"/goods/purchases/cuts", "/goods/purchases/buys/offer/pack",
+	"/bought/total", "/bought/purchases/cost", "/bought/purchases/buys/offer/name", "/bought/purchases/cuts/offer",
+	"/things/fragile",
+	"/needs/room", "/needs/quantity", "/needs/most", "/needs/basis", "/needs/source",
+}
+
+// Every field of every argument and receiver, put out of its range, is named by a pointer that finds it in the JSON of
+// that value, and the function is the one called. Every field of Rates is checked by some method.
+func TestFields(t *testing.T) {
+	checked := map[string]bool{}
+	count := 0
+	for _, m := range methods {
+		if _, err := m.run(ordinary()); err != nil {
+			t.Fatal(m.name, err)
+		}
+		for _, arg := range m.args {
+			c := ordinary()
+			whole := reflect.ValueOf(c).Elem().FieldByName(arg)
+			root := "/" + strings.ToLower(arg)
+			if arg == "Rates" {
+				root = ""
+			}
+			walk(whole, root, func(at string, v reflect.Value) {
+				was := reflect.ValueOf(v.Interface())
+				defer v.Set(was)
+				spoil(t, at, v)
+				_, err := m.run(c)
+				bare := strings.Join(slices.DeleteFunc(strings.Split(at, "/"), func(s string) bool { _, err := strconv.Atoi(s); return err == nil }), "/")
+				if arg == "Rates" {
+					if err == nil {
+						return // for another method
+					}
+					checked[at] = true
+				} else if v.Kind() == reflect.Bool && arg == "Work" {
+					return // a mantel with branches to shape is in TestRefused
+				} else if slices.ContainsFunc(free, func(f string) bool {
+					return strings.HasPrefix(bare+"/", f+"/") || strings.HasPrefix(f, "/purchases") && strings.Contains(bare+"/", f+"/")
+				}) {
+					if err != nil {
+						t.Errorf("%s: %s is said to be free: %v", m.name, at, err)
+					}
+					return
+				}
+				count++
+				want := at
+				if v.Kind() == reflect.Int && v.Type() == whole.Type() || v.Type() == reflect.TypeFor[labor.Date]() {
+					want = strings.ToLower(arg) // a plain argument
+				}
+				var e *units.Error
+				if !errors.As(err, &e) || e.Field != want || e.Func != "labor."+m.name || e.Want == "" {
+					t.Errorf("%s: %s put to %v: %v", m.name, at, v, err)
+					return
+				}
+				v.Set(was)
+				if want == at && !resolves(t, whole.Interface(), strings.TrimPrefix(at, root)) {
+					t.Errorf("%s: nothing at %s of %T", m.name, at, whole.Interface())
+				}
+			})
+		}
+	}
+	rates := labor.StartingRates()
+	walk(reflect.ValueOf(&rates).Elem(), "", func(at string, v reflect.Value) {
+		if !checked[at] {
+			t.Errorf("no method checks %s", at)
+		}
+	})
+	if count < 100 {
+		t.Errorf("only %d fields", count)
+	}
+}
+
+// spoil puts v out of any range.
+func spoil(t *testing.T, at string, v reflect.Value) {
+	switch x := v.Addr().Interface().(type) {
+	case *decimal.Decimal:
+		*x = decimal.NewFromInt(-1)
+	case *shopping.Item:
+		x.Size = -1
+	case *shopping.Quantity:
+		x.Pieces = -1
+	case *shopping.Kind:
+		*x = 99
+	case *string:
+		*x = "two\nlines"
+	case *bool:
+		*x = !*x
+	default:
+		if !v.CanInt() {
+			t.Fatalf("%s: a %v is not looked at", at, v.Type())
+		}
+		v.SetInt(-1)
+	}
+}
+
+// walk calls f with each field that is one value in JSON, and its pointer.
+func walk(v reflect.Value, at string, f func(string, reflect.Value)) {
+	switch v.Interface().(type) {
+	case shopping.Item, shopping.Quantity, decimal.Decimal, shopping.Kind, labor.Date:
+		f(at, v)
+		return
+	case shopping.Shelf, []int:
+		return
+	}
+	switch v.Kind() {
+	case reflect.Array:
+		for k := 1; k < v.Len(); k++ {
+			walk(v.Index(k), at+"/"+shopping.Kind(k).String(), f)
+		}
+	case reflect.Slice:
+		for i := range v.Len() {
+			walk(v.Index(i), at+"/"+strconv.Itoa(i), f)
+		}
+	case reflect.Struct:
+		for i := range v.NumField() {
+			name, _, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
+			if name == "item" && v.Type() == reflect.TypeFor[shopping.Need]() && strings.HasPrefix(at, "/needs") {
+				kind := v.Field(i).FieldByName("Kind") // of a need for dates only the kind is looked at
+				f(at+"/item", kind)
+				continue
+			}
+			walk(v.Field(i), at+"/"+name, f)
+		}
+	default:
+		f(at, v)
+	}
+}
+
+// resolves reports whether a pointer, RFC 6901, finds something in the JSON of v, or leads to a field that JSON leaves out since it is empty.
+func resolves(t *testing.T, v any, pointer string) bool {
+	t.Helper()
+	text, err := json.Marshal(v)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var at any
+	if err := json.Unmarshal(text, &at); err != nil {
+		t.Fatal(err)
+	}
+	names := strings.Split(pointer, "/")[1:]
+	for k, name := range names {
+		switch x := at.(type) {
+		case map[string]any:
+			next, ok := x[name]
+			if !ok {
+				left := []string{"room", "from", "kind", "weight", "cell", "limit"}
+				return k == len(names)-1 && slices.Contains(left, name)
+			}
+			at = next
+		case []any:
+			i, err := strconv.Atoi(name)
+			if err != nil || i < 0 || i >= len(x) {
+				return false
+			}
+			at = x[i]
+		default:
+			return false
+		}
+	}
+	return true
+}
+
+// What goes beyond a single field: lists that are too long, sums that are too large, values that do not go together.
+func TestRefused(t *testing.T) {
+	long := strings.Repeat("x", 65)
+	rows := []struct {
+		method, field string
+		reason        error
+		spoil         func(*call)
+	}{
+		{"Rates.Tasks", "/work", units.ErrRange, func(c *call) { c.Work = make([]labor.Work, 501) }},
+		{"Rates.Tasks", "/work/1/needs", units.ErrRange, func(c *call) { c.Work[1].Needs = slices.Repeat(c.Work[1].Needs, 2501) }},
+		{"Rates.Tasks", "/work/1/from", units.ErrFit, func(c *call) { c.Work[1].From = 10 * units.Foot }},
+		{"Rates.Tasks", "/work/0/artificial", units.ErrFit, func(c *call) { c.Work[0].Artificial = true }},
+		{"Rates.Tasks", "/work/1/room", units.ErrSyntax, func(c *call) { c.Work[1].Room = long }},
+		{"Rates.Tasks", "/work/1/room", units.ErrSyntax, func(c *call) { c.Work[1].Room = "\xff" }},
+		{"Rates.Tasks", "/work/1/needs/1/item", units.ErrName, func(c *call) { c.Work[1].Needs[1].Item.Kind = 0 }},
+		{"Rates.Tasks", "/work/1/needs/1/item", units.ErrSyntax, func(c *call) { c.Work[1].Needs[1].Item.Type = "a, b" }},
+		{"Rates.Tasks", "/work/1/needs/0/quantity", units.ErrFit, func(c *call) { c.Work[1].Needs[0].Quantity.Length = units.Foot }},
+		{"Rates.Tasks", "/work/1/needs/0/quantity", units.ErrFit, func(c *call) { c.Work[1].Needs[0].Item.Kind = shopping.Garland }},
+		{"Rates.Tasks", "/work/1/needs/0/quantity", units.ErrRange, func(c *call) {
+			c.Work[1].Needs[0] = shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Pieces: 1_000_000, Length: units.Meter + 1}}
+		}},
+		{"Rates.Tasks", "/work/1/needs/1/quantity", units.ErrRange, func(c *call) { c.Work[1].Needs[0].Quantity.Pieces = 1_000_000 }},
+		{"Rates.Tasks", "/work/1/needs", units.ErrRange, func(c *call) {
+			c.Work[1].Needs[0].Quantity.Pieces, c.Rates.Each[shopping.Pick] = 900_000, decimal.NewFromInt(1000)
+		}},
+		{"Rates.Tasks", "/pair", units.ErrFit, func(c *call) { c.Rates.Reach = 8*units.Foot + 1 }},
+		{"Rates.Tasks", "/fluff", units.ErrRange, func(c *call) { c.Rates.Fluff = decimal.New(12345, -5) }},
+		{"Rates.Tasks", "/fluff", units.ErrRange, func(c *call) { c.Rates.Fluff = decimal.New(1, 2_000_000_000) }},
+		{"Rates.Tasks", "/mantel", units.ErrRange, func(c *call) { c.Rates.Mantel = decimal.RequireFromString("1000.0001") }},
+		{"Rates.Schedule", "/tasks", units.ErrRange, func(c *call) { c.Tasks = make([]labor.Task, 5001) }},
+		{"Rates.Schedule", "/crew", units.ErrFit, func(c *call) { c.Rates.Crew = 1 }},
+		{"Rates.Schedule", "/tasks/0/quantity", units.ErrRange, func(c *call) { c.Tasks[0].Quantity.Pieces = 1 }},
+		{"Rates.Schedule", "/tasks/200/minutes", units.ErrRange, func(c *call) {
+			c.Tasks = slices.Repeat([]labor.Task{{Minutes: 100_000, People: 50}}, 201)
+		}},
+		{"Rates.Quote", "/goods/total", units.ErrFit, func(c *call) { c.Goods.Total = decimal.NewFromInt(11) }},
+		{"Rates.Quote", "/goods/purchases", units.ErrRange, func(c *call) { c.Goods.Purchases = make([]shopping.Purchase, 5001) }},
+		{"Rates.Quote", "/goods/purchases/0/buys/0/offer/name", units.ErrSyntax, func(c *call) { c.Goods.Purchases[0].Buys[0].Offer.Name = "" }},
+		{"Rates.Pack", "/things", units.ErrRange, func(c *call) { c.Things = make([]labor.Thing, 1001) }},
+		{"Rates.Pack", "/things/1/quantity", units.ErrRange, func(c *call) { c.Things[1].Quantity.Pieces = 10_000 }},
+		{"Rates.Pack", "/things/1/weight", units.ErrRange, func(c *call) { c.Things[1].Weight = 200*units.Pound + 1 }},
+		{"Rates.Pack", "/boxes", units.ErrRange, func(c *call) { c.Boxes = make([]labor.Box, 21) }},
+		{"Rates.Pack", "/boxes/1/name", units.ErrDuplicate, func(c *call) { c.Boxes[1].Name = "small" }},
+		{"Rates.Pack", "/boxes/1/limit", units.ErrRange, func(c *call) { c.Boxes[1].Limit = 80*units.Pound + 1 }},
+		{"Rates.Pack", "/lift", units.ErrRange, func(c *call) { c.Rates.Lift = 0 }},
+		{"Rates.Days", "down", units.ErrFit, func(c *call) { c.Down = c.Stand - 1 }},
+		{"Rates.Days", "down", units.ErrRange, func(c *call) { c.Down = c.Stand + 3651 }},
+		{"Rates.Days", "stand", units.ErrRange, func(c *call) { c.Stand, c.Down = 10, 30 }},
+		{"Rates.Days", "minutes", units.ErrRange, func(c *call) { c.Minute = -1 }},
+		{"Rates.Days", "/needs", units.ErrRange, func(c *call) { c.Needs = make([]shopping.Need, 5001) }},
+		{"NextStock", "/owned", units.ErrRange, func(c *call) { c.Owned = make([]shopping.Owned, 5001) }},
+		{"NextStock", "/lost/1/quantity", units.ErrRange, func(c *call) { c.Lost[1].Quantity.Pieces = 15 }},
+		{"NextStock", "/lost/1/quantity", units.ErrRange, func(c *call) { c.Lost[1].Quantity = shopping.Quantity{Length: units.Foot} }},
+		{"NextStock", "/bought/purchases", units.ErrRange, func(c *call) { c.Bought.Purchases = make([]shopping.Purchase, 5001) }},
+		{"NextStock", "/bought/purchases/0/cuts/0/rolls", units.ErrFit, func(c *call) { c.Bought.Purchases[0].Cuts[0].Rolls = 3 }},
+	}
+	for _, row := range rows {
+		c := ordinary()
+		row.spoil(c)
+		i := slices.IndexFunc(methods, func(m struct {
+			name string
+			args []string
+			run  func(*call) (any, error)
+		},
+		) bool {
+			return m.name == row.method
+		})
+		out, err := methods[i].run(c)
+		var e *units.Error
+		if !errors.As(err, &e) || !errors.Is(err, row.reason) || e.Field != row.field || e.Func != "labor."+row.method {
+			t.Errorf("%s, %s: %v", row.method, row.field, err)
+		}
+		if !reflect.ValueOf(out).IsZero() {
+			t.Errorf("%s, %s: %v beside an error", row.method, row.field, out)
+		}
+	}
+}

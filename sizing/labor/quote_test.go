@@ -1,0 +1,199 @@
+package labor_test
+
+import (
+	"encoding/json"
+	"math/big"
+	"strings"
+	"testing"
+
+	"example.com/fircone/sizing/labor"
+	"example.com/fircone/sizing/shopping"
+
+	"github.com/shopspring/decimal"
+	"pgregory.net/rapid"
+)
+
+// drawnGoods draws a list of purchases.
+func drawnGoods(t *rapid.T) shopping.List {
+	var l shopping.List
+	for range rapid.IntRange(0, 4).Draw(t, "purchases") {
+		cost := decimal.New(int64(rapid.IntRange(0, 5_000_000).Draw(t, "cost")), -4)
+		item := shopping.Item{Kind: shopping.Pick}
+		l.Purchases = append(l.Purchases, shopping.Purchase{Item: item, Cost: cost, Buys: []shopping.Buy{{Offer: shopping.Offer{Item: item, Name: "box"}, Packs: 1, Cost: cost}}})
+		l.Total = l.Total.Add(cost)
+	}
+	if rapid.Bool().Draw(t, "delivery") {
+		l.Total = l.Total.Add(decimal.New(495, -2))
+	}
+	return l
+}
+
+// rounded returns a fraction rounded to so many places, half away from zero: a slow reference.
+func rounded(x *big.Rat, places int) decimal.Decimal {
+	scaled := new(big.Rat).Mul(x, new(big.Rat).SetInt(new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(places)), nil)))
+	half := big.NewRat(1, 2)
+	if scaled.Sign() < 0 {
+		half.Neg(half)
+	}
+	scaled.Add(scaled, half)
+	return decimal.NewFromBigInt(new(big.Int).Quo(scaled.Num(), scaled.Denom()), -int32(places))
+}
+
+// times returns x·percent/100.
+func times(x decimal.Decimal, percent decimal.Decimal) *big.Rat {
+	return new(big.Rat).Mul(x.Rat(), percent.Shift(-2).Rat())
+}
+
+// Every price is that of the formula, in exact fractions, rounded to the places; the lines add up to the total as they
+// are printed; and the client's sheet has the same prices without costs and bases.
+func TestQuote(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		r, goods, visits := drawnRates(t), drawnGoods(t), rapid.IntRange(0, 3).Draw(t, "visits")
+		tasks := must[[]labor.Task](t)(r.Tasks([]labor.Work{drawnWork(t)}))
+		options := must[[]labor.Option](t)(r.Quote(goods, tasks, visits))
+		for i, o := range options {
+			total := decimal.Zero
+			sums := map[string]decimal.Decimal{}
+			last := ""
+			minutes := int64(personMinutes(tasks))
+			goodsLine := 0
+			for _, l := range o.Lines {
+				want := rounded(new(big.Rat), r.Places)
+				switch l.Kind {
+				case "goods":
+					cost := goods.Total
+					for _, p := range goods.Purchases {
+						cost = cost.Sub(p.Cost)
+					}
+					if goodsLine < len(goods.Purchases) {
+						cost = goods.Purchases[goodsLine].Cost
+					}
+					goodsLine++
+					want = rounded(times(cost, decimal.NewFromInt(100).Add(r.Markup)), r.Places)
+					if !l.Cost.Equal(cost) {
+						t.Fatalf("%v, cost %s", l, cost)
+					}
+				case "work":
+					want = rounded(new(big.Rat).Mul(r.Hourly.Rat(), big.NewRat(minutes, 60)), r.Places)
+					if i == 0 {
+						want = rounded(r.Consult.Rat(), r.Places)
+					}
+				case "travel":
+					n := visits
+					if i == 0 {
+						n = 1
+					}
+					want = rounded(r.Travel.Mul(decimal.NewFromInt(int64(n))).Rat(), r.Places)
+				case "discount":
+					want = rounded(times(sums[last], r.Discount), r.Places).Neg()
+				case "tax":
+					want = rounded(times(sums[last], map[string]decimal.Decimal{"goods": r.GoodsTax, "work": r.WorkTax, "travel": r.TravelTax}[last]), r.Places)
+				default:
+					t.Fatalf("a line of %q", l.Kind)
+				}
+				if !l.Price.Equal(want) {
+					t.Fatalf("%s: %+v, want %s", o.Name, l, want)
+				}
+				if l.Kind != "discount" && l.Kind != "tax" {
+					last = l.Kind
+				}
+				if l.Kind != "tax" {
+					sums[last] = sums[last].Add(l.Price)
+				}
+				total = total.Add(decimal.RequireFromString(l.Price.StringFixed(int32(o.Places)))) // as printed
+			}
+			if !total.Equal(o.Total) || !o.Deposit.Equal(rounded(times(o.Total, r.Deposit), r.Places)) {
+				t.Fatalf("%s: lines of %s, total %s, deposit %s", o.Name, total, o.Total, o.Deposit)
+			}
+			client := o.Client()
+			text, err := json.Marshal(client)
+			if err != nil || strings.Contains(string(text), "cost") || strings.Contains(string(text), "basis") || strings.Contains(client.String(), " an hour") {
+				t.Fatalf("%s %v", text, err)
+			}
+			for k, l := range client.Lines {
+				if !l.Price.Equal(o.Lines[k].Price) || l.Text != o.Lines[k].Text || !client.Total.Equal(o.Total) {
+					t.Fatalf("%v for the client, %v for the house", l, o.Lines[k])
+				}
+			}
+		}
+	})
+}
+
+// More of a need, one more work, one more purchase, another visit and a higher rate never cost less.
+func TestMoreNeverCostsLess(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		r, goods, w, visits := drawnRates(t), drawnGoods(t), drawnWork(t), 2
+		quote := func(r labor.Rates, goods shopping.List, work []labor.Work, visits int) []labor.Option {
+			tasks := must[[]labor.Task](t)(r.Tasks(work))
+			return must[[]labor.Option](t)(r.Quote(goods, append(tasks, must[[]labor.Task](t)(r.TakeDown(tasks))...), visits))
+		}
+		w.Needs = append(w.Needs, pieces(shopping.Ornament, rapid.IntRange(0, 200).Draw(t, "ornaments")))
+		before := quote(r, goods, []labor.Work{w}, visits)
+		moreWork := []labor.Work{w}
+		moreWork[0].Needs = append([]shopping.Need(nil), w.Needs...)
+		switch rapid.IntRange(0, 5).Draw(t, "what") {
+		case 0:
+			last := &moreWork[0].Needs[len(w.Needs)-1].Quantity.Pieces
+			*last += rapid.IntRange(0, 5).Draw(t, "more")
+		case 1:
+			moreWork = append(moreWork, w)
+		case 2:
+			more := pieces(shopping.Pick, 1)
+			goods.Purchases = append(goods.Purchases[:len(goods.Purchases):len(goods.Purchases)], shopping.Purchase{Item: more.Item, Cost: decimal.New(1, -4), Buys: []shopping.Buy{{Offer: shopping.Offer{Item: more.Item, Name: "x"}, Packs: 1}}})
+			goods.Total = goods.Total.Add(decimal.New(1, -4))
+		case 3:
+			visits++
+		case 4:
+			r.Hourly = r.Hourly.Add(decimal.New(1, -4))
+		case 5:
+			r.Each[shopping.Ornament] = r.Each[shopping.Ornament].Add(decimal.New(1, -4))
+		}
+		after := quote(r, goods, moreWork, visits)
+		for i := range before {
+			if after[i].Total.LessThan(before[i].Total) {
+				t.Fatalf("%s: %s, and with more %s", before[i].Name, before[i].Total, after[i].Total)
+			}
+		}
+	})
+}
+
+// A rate of zero is shown as a line of 0.00, and goods that are not bought as none.
+func TestZeroRateIsShown(t *testing.T) {
+	r := labor.StartingRates()
+	tasks := must[[]labor.Task](t)(r.Tasks(station()))
+	list := basket()
+	list.Purchases = append(list.Purchases, shopping.Purchase{Item: shopping.Item{Kind: shopping.Bell}})
+	list.Total = list.Total.Add(decimal.RequireFromString("4.95"))
+	o := must[[]labor.Option](t)(r.Quote(list, tasks, 1))[1].Client()
+	// By hand: 4.95 and half of it are 7.425, rounded away from zero; 55.50 + 7.43 = 62.93, and half is 31.465.
+	const want = `done for you
+  picks, 1 x box of 6, 2 x box of 24                                   55.50
+  delivery and the like                                                 7.43
+  ticket hall, putting up                                               0.00
+  waiting room, putting up                                              0.00
+  tea room, putting up                                                  0.00
+  1 visit                                                               0.00
+total                                                                  62.93
+  deposit                                                              31.47
+  balance                                                              31.46
+`
+	if o.String() != want {
+		t.Errorf("got\n%swant\n%s", o, want)
+	}
+}
+
+// A sheet has lines of at most 76 characters, also of long names, and of a word with no place to break it.
+func TestSheetWidth(t *testing.T) {
+	o := labor.Option{Name: "done for you", Places: 2, Lines: []labor.Line{
+		{Text: strings.Repeat("crimson stars and ", 12), Price: decimal.NewFromInt(1_000_000)},
+		{Text: strings.Repeat("ö", 200), Price: decimal.NewFromInt(3)},
+	}}
+	for line := range strings.Lines(o.String()) {
+		if n := len([]rune(strings.TrimSuffix(line, "\n"))); n > 76 {
+			t.Errorf("%d characters: %s", n, line)
+		}
+	}
+	if strings.Count(o.String(), "ö") != 200 || strings.Count(o.String(), "crimson") != 12 {
+		t.Errorf("text is lost:\n%s", o)
+	}
+}

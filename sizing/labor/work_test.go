@@ -1,0 +1,240 @@
+package labor_test
+
+import (
+	"math/big"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.com/fircone/sizing/labor"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
+	"pgregory.net/rapid"
+)
+
+// Every kind has a rate to start from, but ties, and a lead time. A new kind needs a row.
+func TestStartingRatesHaveEveryKind(t *testing.T) {
+	r := labor.StartingRates()
+	for k := range r.Each {
+		if kind := shopping.Kind(k); k > 0 && (r.Each[k].IsZero() != (kind == shopping.Tie) || r.Lead[k] == 0) {
+			t.Errorf("%v: %s min, %d days", kind, r.Each[k], r.Lead[k])
+		}
+	}
+}
+
+// The ranges of the handbook, section 15, hold the values to start from.
+func TestStartingRatesAreInTheirRanges(t *testing.T) {
+	r := labor.StartingRates()
+	for _, row := range []struct {
+		what     string
+		value    decimal.Decimal
+		low, top string
+	}{
+		{"fluffing a foot, 6 to 10 min", r.Fluff, "6", "10"},
+		{"100 lights, 6 to 12 min", r.Each[shopping.Light], "6", "12"},
+		{"an ornament, 40 to 60 an hour", r.Each[shopping.Ornament], "1", "1.5"},
+		{"a pick, 1 to 2 min", r.Each[shopping.Pick], "1", "2"},
+		{"a yard of garland, about 1 min", r.Each[shopping.Garland], "1", "1"},
+		{"a mantel, 1 to 2 hours", r.Mantel, "60", "120"},
+		{"above 8 ft a third to a half more", r.Above, "33", "50"},
+		{"taking down a third to a half", r.Down, "33", "50"},
+		{"markup of 50 to 100 %", r.Markup, "50", "100"},
+		{"a deposit of half", r.Deposit, "50", "50"},
+	} {
+		if row.value.LessThan(decimal.RequireFromString(row.low)) || row.value.GreaterThan(decimal.RequireFromString(row.top)) {
+			t.Errorf("%s: %s", row.what, row.value)
+		}
+	}
+	if r.Pair != 8*units.Foot || r.Lift < 40*units.Pound || r.Lift > 50*units.Pound {
+		t.Errorf("pair above %v, one lifts %v", r.Pair, r.Lift)
+	}
+}
+
+// drawnWork draws a tree or another place.
+func drawnWork(t *rapid.T) labor.Work {
+	height := units.Length(rapid.IntRange(1, 40*12).Draw(t, "height")) * units.Inch
+	w := labor.Work{Room: "ticket hall", Height: height, Artificial: rapid.Bool().Draw(t, "artificial")}
+	if rapid.Bool().Draw(t, "part") {
+		w.From = units.Length(rapid.Int64Range(0, int64(height)).Draw(t, "from"))
+	}
+	for _, k := range []shopping.Kind{shopping.Ornament, shopping.Garland, shopping.Pick, shopping.Light, shopping.Topper, shopping.Skirt, shopping.Stocking} {
+		for range rapid.IntRange(0, 2).Draw(t, "needs") {
+			n := pieces(k, rapid.IntRange(0, 300).Draw(t, "count"))
+			if k.Running() {
+				n.Quantity = shopping.Quantity{Length: units.Length(n.Quantity.Pieces) * 7 * units.Inch}
+			}
+			w.Needs = append(w.Needs, n)
+		}
+	}
+	return w
+}
+
+// drawnRates draws values of a house.
+func drawnRates(t *rapid.T) labor.Rates {
+	r := labor.StartingRates()
+	money := func(name string, most int) decimal.Decimal {
+		return decimal.New(int64(rapid.IntRange(0, most*10_000).Draw(t, name)), -4)
+	}
+	for k := 1; k < len(r.Each); k++ {
+		r.Each[k] = money("each", 3)
+	}
+	r.Fluff, r.Above, r.Down = money("fluff", 10), money("above", 100), money("down", 100)
+	r.Reach = units.Length(rapid.IntRange(0, 96).Draw(t, "reach")) * units.Inch
+	r.Pair = r.Reach + units.Length(rapid.IntRange(0, 48).Draw(t, "pair"))*units.Inch
+	r.Hourly, r.Travel, r.Consult = money("hourly", 100), money("travel", 100), money("consult", 100)
+	r.Markup, r.GoodsTax, r.WorkTax, r.TravelTax = money("markup", 200), money("tax", 30), money("tax", 30), money("tax", 30)
+	r.Discount, r.Deposit, r.Places = money("discount", 100), money("deposit", 100), rapid.IntRange(0, 4).Draw(t, "places")
+	return r
+}
+
+func must[T any](t interface{ Fatal(...any) }) func(T, error) T {
+	return func(v T, err error) T {
+		if err != nil {
+			t.Fatal(err)
+		}
+		return v
+	}
+}
+
+// personMinutes returns what tasks come to.
+func personMinutes(tasks []labor.Task) (sum int) {
+	for _, task := range tasks {
+		sum += task.Minutes * task.People
+	}
+	return sum
+}
+
+// The tasks of a work hold what its needs ask for, piece for piece; in the order of work; and a kind takes, against
+// exact fractions, what the formula says, rounded up by less than a minute for all of it.
+func TestTasks(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		r, w := drawnRates(t), drawnWork(t)
+		tasks := must[[]labor.Task](t)(r.Tasks([]labor.Work{w}))
+		var asked, given shopping.ByKind[shopping.Quantity]
+		for _, n := range w.Needs {
+			asked[n.Item.Kind].Pieces += n.Quantity.Pieces
+			asked[n.Item.Kind].Length += n.Quantity.Length
+		}
+		var clock shopping.ByKind[int] // minutes
+		var exact [len(clock)]*big.Rat // the same by the formula
+		spread, floor := false, false
+		for _, task := range tasks {
+			k := task.Kind
+			given[k].Pieces += task.Quantity.Pieces
+			given[k].Length += task.Quantity.Length
+			clock[k] += task.Minutes
+			// rate · amount · (1 + above), in fractions.
+			rate, amount := r.Each[k], big.NewRat(int64(task.Quantity.Pieces), 1)
+			switch {
+			case k == 0:
+				rate, amount = r.Fluff, big.NewRat(int64(task.Quantity.Length), int64(units.Foot))
+			case k.Running():
+				amount = big.NewRat(int64(task.Quantity.Length), int64(units.Yard))
+			case k == shopping.Light:
+				amount.Mul(amount, big.NewRat(1, 100))
+			}
+			time := new(big.Rat).Mul(rate.Rat(), amount)
+			if task.People == 2 {
+				time.Mul(time, decimal.NewFromInt(100).Add(r.Above).Shift(-2).Rat())
+			}
+			if exact[k] == nil {
+				exact[k] = new(big.Rat)
+			}
+			exact[k].Add(exact[k], time)
+			if task.Ladder != (task.Height > r.Reach) || (task.People == 2) != (task.Height > r.Pair) {
+				t.Fatalf("%v up to %v, reach %v, pair %v", task, task.Height, r.Reach, r.Pair)
+			}
+			if k == shopping.Ornament || k == shopping.Pick {
+				spread = true
+				if task.Ladder && floor {
+					t.Fatalf("%v: the floor is dressed", task)
+				}
+				floor = floor || !task.Ladder
+			} else if spread && (k == shopping.Light || k.Running() || k == 0) {
+				t.Fatalf("%v: after the pieces", task)
+			}
+		}
+		if w.Artificial {
+			asked[0].Length = w.Height - w.From
+		}
+		for k := range asked {
+			if asked[k] != given[k] {
+				t.Fatalf("%v: %v of %v", shopping.Kind(k), given[k], asked[k])
+			}
+			if exact[k] != nil {
+				over := new(big.Rat).Sub(big.NewRat(int64(clock[k]), 1), exact[k])
+				if over.Sign() < 0 || over.Cmp(big.NewRat(1, 1)) >= 0 {
+					t.Fatalf("%v: %d min, by the formula %s", shopping.Kind(k), clock[k], exact[k].FloatString(4))
+				}
+			}
+		}
+	})
+}
+
+// By hand: of 81 pieces on a 9 ft tree (3/9)² are above 6 ft, 9, and (1/9)², 1, above 8 ft. Above 1 ft, the same tree has
+// (3/8)² of 64, 9, and (1/8)², 1.
+func TestShareAboveReach(t *testing.T) {
+	for _, row := range []struct {
+		n            int
+		from, height units.Length
+		want         []int // from the top down
+	}{
+		{81, 0, 9 * units.Foot, []int{1, 8, 72}},
+		{64, units.Foot, 9 * units.Foot, []int{1, 8, 55}},
+		{82, 0, 9 * units.Foot, []int{2, 8, 72}},
+		{81, 0, 6 * units.Foot, []int{81}},
+		{81, 6 * units.Foot, 8 * units.Foot, []int{81}},
+		{5, 9 * units.Foot, 9 * units.Foot, []int{5}},
+		{0, 0, 9 * units.Foot, nil},
+	} {
+		w := labor.Work{From: row.from, Height: row.height, Needs: []shopping.Need{pieces(shopping.Ornament, row.n)}}
+		var got []int
+		for _, task := range must[[]labor.Task](t)(labor.StartingRates().Tasks([]labor.Work{w})) {
+			got = append(got, task.Quantity.Pieces)
+		}
+		if !slices.Equal(got, row.want) {
+			t.Errorf("%d from %v to %v: %v, want %v", row.n, row.from, row.height, got, row.want)
+		}
+	}
+}
+
+// A mantel is one task whatever is on it; one above Pair takes two people and longer.
+func TestMantel(t *testing.T) {
+	needs := []shopping.Need{pieces(shopping.Pick, 50)}
+	for _, row := range []struct {
+		height  units.Length
+		minutes int
+		people  int
+	}{{54 * units.Inch, 90, 1}, {7 * units.Foot, 90, 1}, {9 * units.Foot, 126, 2}} {
+		tasks := must[[]labor.Task](t)(labor.StartingRates().Tasks([]labor.Work{{Height: row.height, Mantel: true, Needs: needs}}))
+		if len(tasks) != 1 || tasks[0].Minutes != row.minutes || tasks[0].People != row.people || tasks[0].Ladder != (row.height > 6*units.Foot) {
+			t.Errorf("%v: %v", row.height, tasks)
+		}
+		down := must[[]labor.Task](t)(labor.StartingRates().TakeDown(tasks))
+		if down[0].String() != "clear the mantel: "+map[int]string{90: "36 min", 126: "51 min"}[row.minutes]+strings.Repeat(", ladder", min(1, int((row.height-1)/(6*units.Foot))))+strings.Repeat(", 2 people", row.people-1) {
+			t.Errorf("%v", down[0])
+		}
+	}
+}
+
+// Taking down is the reverse, with as many people; its share, exact, is rounded up by less than two person-minutes for each person of a place.
+func TestTakeDown(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		r, w := drawnRates(t), drawnWork(t)
+		tasks := must[[]labor.Task](t)(r.Tasks([]labor.Work{w}))
+		down := must[[]labor.Task](t)(r.TakeDown(tasks))
+		for i, task := range tasks {
+			back := down[len(down)-1-i]
+			if back.Kind != task.Kind || back.Quantity != task.Quantity || back.People != task.People || back.Ladder != task.Ladder || !back.Down || back.Text != task.Text {
+				t.Fatalf("%v comes down as %v", task, back)
+			}
+		}
+		exact := r.Down.Shift(-2).Mul(decimal.NewFromInt(int64(personMinutes(tasks))))
+		over := decimal.NewFromInt(int64(personMinutes(down))).Sub(exact)
+		if over.IsNegative() || over.GreaterThanOrEqual(decimal.NewFromInt(2)) {
+			t.Fatalf("%d person-minutes, by the share %s", personMinutes(down), exact)
+		}
+	})
+}
