@@ -29,17 +29,17 @@ type call struct {
 	Down   labor.Date
 	Minute int
 	Needs  []shopping.Need
-	Owned  []shopping.Owned
+	Owned  []shopping.Lot
 	Bought shopping.List
-	Lost   []shopping.Owned
+	Lost   []shopping.Lot
 }
 
 func ordinary() *call {
 	ribbon := shopping.Item{Kind: shopping.Ribbon}
 	bought := shopping.List{Purchases: []shopping.Purchase{{
-		Item: ribbon, Cost: decimal.NewFromInt(12),
+		Items: []shopping.Item{ribbon}, Cost: decimal.NewFromInt(12),
 		Buys: []shopping.Buy{{Offer: shopping.Offer{Item: ribbon, Name: "5 yd roll", Pack: shopping.Quantity{Length: 5 * units.Yard}}, Packs: 2, Cost: decimal.NewFromInt(12)}},
-		Cuts: []shopping.Cut{{Offer: "5 yd roll", Roll: 5 * units.Yard, Rolls: 2, Pieces: []shopping.Quantity{{Pieces: 3, Length: 54 * units.Inch}}, Left: 18 * units.Inch}},
+		Cuts: []shopping.Cut{{Item: ribbon, Offer: "5 yd roll", Roll: 5 * units.Yard, Rolls: 2, Pieces: []shopping.Piece{{Quantity: shopping.Quantity{Pieces: 3, Length: 54 * units.Inch}}}, Left: 18 * units.Inch}},
 	}}, Total: decimal.NewFromInt(12)}
 	goods := bought
 	goods.Purchases = slices.Clone(bought.Purchases)
@@ -58,9 +58,9 @@ func ordinary() *call {
 		Boxes:  []labor.Box{{Name: "small", Cells: 6, Cell: 4 * units.Inch}, {Name: "large", Cells: 12, Cell: 4 * units.Inch, Limit: 60 * units.Pound}},
 		Stand:  739_948, Down: 739_990, Minute: 282,
 		Needs:  []shopping.Need{pieces(shopping.Light, 3), pieces(shopping.Pick, 27)},
-		Owned:  []shopping.Owned{{Item: star, Quantity: shopping.Quantity{Pieces: 1}}, {Item: star, Quantity: shopping.Quantity{Pieces: 14}}},
+		Owned:  []shopping.Lot{{Item: star, Quantity: shopping.Quantity{Pieces: 1}}, {Item: star, Quantity: shopping.Quantity{Pieces: 14}}},
 		Bought: bought,
-		Lost:   []shopping.Owned{{Item: star, Quantity: shopping.Quantity{Pieces: 1}}, {Item: star, Quantity: shopping.Quantity{Pieces: 2}}},
+		Lost:   []shopping.Lot{{Item: star, Quantity: shopping.Quantity{Pieces: 1}}, {Item: star, Quantity: shopping.Quantity{Pieces: 2}}},
 	}
 }
 
@@ -81,14 +81,16 @@ var methods = []struct {
 
 // free are the fields that a method hands on, or does not look at, by their pointers without numbers.
 var free = []string{
-	"/work/needs/room", "/work/needs/most", "/work/needs/basis", "/work/needs/source",
+	"/work/needs/maxSize", "/work/needs/room", "/work/needs/least", "/work/needs/most", "/work/needs/assort", "/work/needs/slack",
+	"/work/needs/instead", "/work/needs/basis", "/work/needs/source",
 	"/tasks/text", "/tasks/ladder", "/tasks/down", "/tasks/basis", "/tasks/start", "/tasks/who",
-	"/purchases/needs", "/purchases/owned", "/purchases/surplus", "/purchases/bound", "/purchases/buys/cost",
-	"/purchases/buys/offer/item", "/purchases/buys/offer/price", "/purchases/buys/offer/shelf",
-	"/goods/purchases/cuts", "/goods/purchases/buys/offer/pack",
-	"/bought/total", "/bought/purchases/cost", "/bought/purchases/buys/offer/name", "/bought/purchases/cuts/offer",
+	"/goods/bound", "/goods/least", "/goods/bills", "/goods/purchases/cuts", "/goods/purchases/buys/offer/pack", "/goods/purchases/buys/offer/item",
+	"/bought/bound", "/bought/least", "/bought/bills", "/bought/total", "/bought/purchases/items", "/bought/purchases/cost",
+	"/bought/purchases/buys/offer/name", "/bought/purchases/cuts/offer", "/bought/purchases/cuts/pieces/room", "/bought/purchases/cuts/pieces/joined",
+	"/purchases/shares", "/purchases/owned", "/purchases/surplus", "/purchases/left", "/purchases/bound", "/purchases/buys/cost",
+	"/purchases/buys/offer/contents", "/purchases/buys/offer/price", "/purchases/buys/offer/deals", "/purchases/buys/offer/shelf", "/purchases/buys/offer/store",
 	"/things/fragile",
-	"/needs/room", "/needs/quantity", "/needs/most", "/needs/basis", "/needs/source",
+	"/needs/maxSize", "/needs/room", "/needs/quantity", "/needs/least", "/needs/most", "/needs/assort", "/needs/slack", "/needs/instead", "/needs/basis", "/needs/source",
 }
 
 // Every field of every argument and receiver, put out of its range, is named by a pointer that finds it in the JSON of
@@ -296,10 +298,25 @@ func TestRefused(t *testing.T) {
 		{"Rates.Days", "stand", units.ErrRange, func(c *call) { c.Stand, c.Down = 10, 30 }},
 		{"Rates.Days", "minutes", units.ErrRange, func(c *call) { c.Minute = -1 }},
 		{"Rates.Days", "/needs", units.ErrRange, func(c *call) { c.Needs = make([]shopping.Need, 5001) }},
-		{"NextStock", "/owned", units.ErrRange, func(c *call) { c.Owned = make([]shopping.Owned, 5001) }},
+		{"NextStock", "/owned", units.ErrRange, func(c *call) { c.Owned = make([]shopping.Lot, 5001) }},
 		{"NextStock", "/lost/1/quantity", units.ErrRange, func(c *call) { c.Lost[1].Quantity.Pieces = 15 }},
 		{"NextStock", "/lost/1/quantity", units.ErrRange, func(c *call) { c.Lost[1].Quantity = shopping.Quantity{Length: units.Foot} }},
 		{"NextStock", "/bought/purchases", units.ErrRange, func(c *call) { c.Bought.Purchases = make([]shopping.Purchase, 5001) }},
+		{"NextStock", "/bought/purchases/0/buys/0/offer/contents/0/quantity", units.ErrRange, func(c *call) {
+			c.Bought.Purchases[0].Buys[0].Offer.Contents = []shopping.Lot{{Item: c.Owned[0].Item, Quantity: shopping.Quantity{Pieces: -1}}}
+		}},
+		{"NextStock", "/bought/purchases/0/buys/0/offer/contents/1/item", units.ErrName, func(c *call) {
+			c.Bought.Purchases[0].Buys[0].Offer.Contents = []shopping.Lot{{Item: c.Owned[0].Item, Quantity: shopping.Quantity{Pieces: 8}}, {}}
+		}},
+		{"NextStock", "/bought/purchases/0/buys/0/packs", units.ErrRange, func(c *call) {
+			c.Bought.Purchases[0].Buys[0].Packs, c.Bought.Purchases[0].Buys[0].Offer.Pack.Pieces = 501, 2000
+		}},
+		{"NextStock", "/bought/purchases/0/cuts/0/rolls", units.ErrRange, func(c *call) { c.Bought.Purchases[0].Cuts[0].Pieces[0].Quantity.Pieces = 600_000 }},
+		{"NextStock", "/bought/purchases", units.ErrRange, func(c *call) {
+			b := &c.Bought.Purchases[0].Buys[0]
+			b.Offer.Contents, b.Packs = []shopping.Lot{{Item: shopping.Item{Kind: shopping.Light}, Quantity: shopping.Quantity{Pieces: 100}}}, 5001
+			c.Bought.Purchases[0].Cuts = nil
+		}},
 		{"NextStock", "/bought/purchases/0/cuts/0/rolls", units.ErrFit, func(c *call) { c.Bought.Purchases[0].Cuts[0].Rolls = 3 }},
 	}
 	for _, row := range rows {

@@ -23,7 +23,7 @@ type Box struct {
 type Thing struct {
 	Item     shopping.Item     `json:"item"`              // what it is; a size of 0 goes into any cell
 	Room     string            `json:"room,omitempty"`    // where it hung; what is left over has a room of its own, such as "spares"
-	Quantity shopping.Quantity `json:"quantity"`          // pieces, or strands of one length; a length alone is one piece
+	Quantity shopping.Quantity `json:"quantity"`          // pieces, or strands of one length; a length alone is one piece, and so are lights, a string of so many
 	Weight   units.Mass        `json:"weight,omitempty"`  // of one piece, up to 200 lb
 	Fragile  bool              `json:"fragile,omitempty"` // packed apart from what is not, and only in cells
 }
@@ -111,7 +111,7 @@ func (c *checker) things(things []Thing) []Thing {
 		if t.Quantity.Pieces == 0 && t.Quantity.Length > 0 {
 			t.Quantity.Pieces = 1
 		}
-		if pieces += t.Quantity.Pieces; pieces > maxPacked {
+		if pieces += t.pieces(); pieces > maxPacked {
 			c.fail(units.ErrRange, at("/things", i, "quantity"), t.Quantity.String(), "at most 10,000 pieces in all")
 		}
 		if c.err != nil {
@@ -181,7 +181,7 @@ func (r Rates) packGroup(p *Packing, things []Thing, boxes []Box, bins []pack.Bi
 	var packed []Thing
 	var items []pack.Item
 	for _, t := range things {
-		i := pack.Item{Count: t.Quantity.Pieces, Weight: int64(t.Weight), Size: int64(t.Item.Size)}
+		i := pack.Item{Count: t.pieces(), Weight: int64(t.Weight), Size: int64(t.Item.Size)}
 		if !slices.ContainsFunc(some, func(b pack.Bin) bool { return b.Fits(i) }) {
 			p.Loose = append(p.Loose, t)
 			continue
@@ -197,7 +197,9 @@ func (r Rates) packGroup(p *Packing, things []Thing, boxes []Box, bins []pack.Bi
 		carton := Carton{Box: boxes[kinds[f.Bin]].Name, People: 1}
 		for _, part := range f.Take {
 			t := packed[part.Item]
-			t.Quantity.Pieces = part.Count
+			if t.Item.Kind != shopping.Light {
+				t.Quantity.Pieces = part.Count
+			}
 			carton.Things = append(carton.Things, t)
 			carton.Weight += units.Mass(part.Count) * t.Weight
 		}
@@ -208,11 +210,24 @@ func (r Rates) packGroup(p *Packing, things []Thing, boxes []Box, bins []pack.Bi
 	}
 }
 
+// pieces returns how many cells t takes.
+func (t Thing) pieces() int {
+	if t.Item.Kind == shopping.Light {
+		return min(t.Quantity.Pieces, 1)
+	}
+	return t.Quantity.Pieces
+}
+
 // label returns the text for the carton's label.
 func (c Carton) label(number, of int) string {
-	parts := make([]string, len(c.Things))
-	for i, t := range c.Things {
-		parts[i] = t.contents()
+	var parts []string
+	for i := 0; i < len(c.Things); {
+		same := 1 // strings of lights
+		for c.Things[i].Item.Kind == shopping.Light && i+same < len(c.Things) && c.Things[i+same] == c.Things[i] {
+			same++
+		}
+		parts = append(parts, c.Things[i].contents(same))
+		i += same
 	}
 	text := strconv.Itoa(number) + " of " + strconv.Itoa(of) + ", "
 	if room := c.Things[0].Room; room != "" {
@@ -228,10 +243,10 @@ func (c Carton) label(number, of int) string {
 	return text
 }
 
-// contents returns "14 crimson stars, 3 in", "27 picks" or "3 strands of garland, 6 ft".
-func (t Thing) contents() string {
+// contents returns "14 crimson stars, 3 in", "27 picks", "3 strands of garland, 6 ft" or "9 strings of 100 lights".
+func (t Thing) contents(strings int) string {
 	n, i := t.Quantity.Pieces, t.Item
-	noun, kind := strings.TrimPrefix(i.Kind.Count(n), strconv.Itoa(n)+" "), true
+	noun, kind := i.Kind.Count(n)[len(strconv.Itoa(n))+1:], true
 	if i.Kind == shopping.Ornament && i.Type != "" {
 		noun, kind = plural(i.Type, n), false // a star says that it is an ornament
 	}
@@ -242,6 +257,9 @@ func (t Thing) contents() string {
 		noun = plural("strand", n) + " of " + noun
 	}
 	text := strconv.Itoa(n) + " " + noun
+	if i.Kind == shopping.Light {
+		text = countOf(strings, "string") + " of " + text
+	}
 	if kind && i.Type != "" {
 		text += ", " + i.Type
 	}

@@ -1,6 +1,7 @@
 package labor
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 
@@ -11,18 +12,18 @@ import (
 // NextStock returns what is owned next year, for the Owned of next year's [shopping.Shop]: what was owned, and what was bought,
 // without what was lost.
 //
-//   - Pieces add up, by item.
+//   - Pieces add up, by item. Strings of lights are lots of their own.
 //   - Strands and rolls are counted by item and length. Those that a purchase cuts become the pieces and
-//     what is left of the roll.
-//   - A loss is a number of pieces, or of strands of one length; of a strand that is only shorter now, lose the
+//     what is left of them.
+//   - A loss is a number of pieces, a string of lights, or strands of one length; of a strand that is only shorter now, lose the
 //     whole and add what is left to the result.
 //
-// The entries come in the order in which their items were first seen, the longest first. Shopped with it for the same needs, a shop
+// The lots come in the order in which their items were first seen, the longest first. Shopped with them for the same needs, a shop
 // buys only what was lost and not already over: see the example.
 //
-// It returns an error wrapping [units.ErrRange] for a loss of more than there is and for a quantity out of its range,
-// [units.ErrFit] for a purchase that cuts rolls that are not there, and [units.ErrSyntax] or [units.ErrName] for an item that is none.
-// At most 5,000 entries of each.
+// It returns an error wrapping [units.ErrRange] for a loss of more than there is, for more than 5,000 lots, and for a quantity out of
+// its range, [units.ErrFit] for a purchase that cuts rolls that are not there, and [units.ErrSyntax] or [units.ErrName] for an item
+// that is none. At most 5,000 entries of each.
 func NextStock(owned []shopping.Lot, bought shopping.List, lost []shopping.Lot) ([]shopping.Lot, error) {
 	c := &checker{fn: "NextStock"}
 	s := &stock{pieces: map[strand]int{}}
@@ -57,10 +58,11 @@ func NextStock(owned []shopping.Lot, bought shopping.List, lost []shopping.Lot) 
 		}
 		s.pieces[key] -= n
 	}
-	if c.err != nil {
-		return nil, c.err
+	var lots []shopping.Lot
+	if c.err == nil {
+		lots = s.lots(c)
 	}
-	return s.entries(), nil
+	return lots, c.err
 }
 
 // owned checks how much there is of an item.
@@ -70,26 +72,33 @@ func (c *checker) owned(field string, q shopping.Quantity) {
 	}
 }
 
-// A strand is what is counted: an item in pieces, or of one length.
+// A strand is what is counted: an item in pieces, of one length, or as strings of so many lamps.
 type strand struct {
 	item   shopping.Item
 	length units.Length
+	lamps  int
 }
 
-// String returns "picks" or "ribbon of 6 ft".
+// String returns "picks", "ribbon of 6 ft" or "lights, strings of 100".
 func (s strand) String() string {
-	if s.length == 0 {
-		return s.item.String()
+	switch {
+	case s.length > 0:
+		return s.item.String() + " of " + s.length.String()
+	case s.lamps > 0:
+		return s.item.String() + ", strings of " + strconv.Itoa(s.lamps)
 	}
-	return s.item.String() + " of " + s.length.String()
+	return s.item.String()
 }
 
 // strandOf returns what a quantity counts, and how many there are.
 func strandOf(i shopping.Item, q shopping.Quantity) (strand, int) {
-	if q.Length > 0 {
-		return strand{i, q.Length}, max(1, q.Pieces)
+	switch {
+	case q.Length > 0:
+		return strand{item: i, length: q.Length}, max(1, q.Pieces)
+	case i.Kind == shopping.Light && q.Pieces > 0:
+		return strand{item: i, lamps: q.Pieces}, 1
 	}
-	return strand{i, 0}, q.Pieces
+	return strand{item: i}, q.Pieces
 }
 
 // A stock is what there is.
@@ -114,63 +123,75 @@ func (s *stock) purchases(c *checker, l shopping.List) {
 	}
 	for i, p := range l.Purchases {
 		where := at("/bought/purchases", i, "")
-		if c.err != nil {
-			return
-		}
 		for j, b := range p.Buys {
-			holds := b.Offer.Contents
-			field := at(where+"/buys", j, "offer")
-			if len(holds) == 0 {
-				holds = []shopping.Lot{{Item: b.Offer.Item, Quantity: b.Offer.Pack}}
-			}
-			for k, h := range holds {
-				lot := field
-				if len(b.Offer.Contents) > 0 {
-					lot = at(field+"/contents", k, "")
-				}
-				if !c.item(lot+"/item", h.Item) {
-					return
-				}
-				if len(b.Offer.Contents) > 0 {
-					c.owned(lot+"/quantity", h.Quantity)
-				} else {
-					c.owned(lot+"/pack", h.Quantity)
-				}
-				if c.whole(at(where+"/buys", j, "packs"), b.Packs, 0, maxPieces/max(1, h.Quantity.Pieces)); c.err != nil {
-					return
-				}
-				s.add(h.Item, h.Quantity, b.Packs)
-			}
+			s.buy(c, at(where+"/buys", j, ""), b)
 		}
 		for j, cut := range p.Cuts {
-			if !c.item(at(where+"/cuts", j, "item"), cut.Item) {
+			if c.err != nil {
 				return
 			}
-			roll := strand{cut.Item, cut.Roll}
-			field := at(where+"/cuts", j, "rolls")
-			c.length(at(where+"/cuts", j, "roll"), cut.Roll, maxLength)
-			if c.whole(field, cut.Rolls, 0, maxPieces); c.err == nil && s.pieces[roll] < cut.Rolls {
-				c.fail(units.ErrFit, field, strconv.Itoa(cut.Rolls), "at most "+strconv.Itoa(s.pieces[roll])+", which is all there is of "+roll.String())
-			}
-			for k, q := range cut.Pieces {
-				c.owned(at(at(where+"/cuts", j, "pieces"), k, "quantity"), q.Quantity)
-			}
-			if c.length(at(where+"/cuts", j, "left"), cut.Left, maxLength); c.err != nil {
-				return
-			}
-			s.pieces[roll] -= cut.Rolls
-			for _, q := range cut.Pieces {
-				s.add(cut.Item, q.Quantity, cut.Rolls)
-			}
-			if cut.Left > 0 {
-				s.add(cut.Item, shopping.Quantity{Length: cut.Left}, cut.Rolls)
-			}
+			s.cut(c, at(where+"/cuts", j, ""), cut)
 		}
 	}
 }
 
-// entries returns what there is.
-func (s *stock) entries() []shopping.Lot {
+// buy adds packs of an offer.
+func (s *stock) buy(c *checker, where string, b shopping.Buy) {
+	contents := b.Offer.Contents
+	list := where + "/offer/contents"
+	if len(contents) == 0 {
+		contents = []shopping.Lot{{Item: b.Offer.Item, Quantity: b.Offer.Pack}}
+	}
+	c.whole(where+"/packs", b.Packs, 0, maxPieces)
+	for k, lot := range contents {
+		item, quantity := at(list, k, "item"), at(list, k, "quantity")
+		if len(b.Offer.Contents) == 0 {
+			item, quantity = where+"/offer/item", where+"/offer/pack"
+		}
+		if c.err != nil || !c.item(item, lot.Item) {
+			return
+		}
+		if c.owned(quantity, lot.Quantity); c.err == nil {
+			_, n := strandOf(lot.Item, lot.Quantity)
+			c.whole(where+"/packs", b.Packs, 0, maxPieces/max(1, n))
+		}
+		if c.err == nil {
+			s.add(lot.Item, lot.Quantity, b.Packs)
+		}
+	}
+}
+
+// cut makes pieces of strands or rolls.
+func (s *stock) cut(c *checker, where string, cut shopping.Cut) {
+	if !c.item(where+"/item", cut.Item) {
+		return
+	}
+	roll := strand{item: cut.Item, length: cut.Roll}
+	c.length(where+"/roll", cut.Roll, maxLength)
+	if c.whole(where+"/rolls", cut.Rolls, 0, maxPieces); c.err == nil && s.pieces[roll] < cut.Rolls {
+		c.fail(units.ErrFit, where+"/rolls", strconv.Itoa(cut.Rolls), "at most "+strconv.Itoa(s.pieces[roll])+", which is all there is of "+roll.String())
+	}
+	for k, p := range cut.Pieces {
+		c.owned(at(where+"/pieces", k, "quantity"), p.Quantity)
+		if c.err == nil {
+			_, n := strandOf(cut.Item, p.Quantity)
+			c.whole(where+"/rolls", cut.Rolls, 0, maxPieces/max(1, n))
+		}
+	}
+	if c.length(where+"/left", cut.Left, maxLength); c.err != nil {
+		return
+	}
+	s.pieces[roll] -= cut.Rolls
+	for _, p := range cut.Pieces {
+		s.add(cut.Item, p.Quantity, cut.Rolls)
+	}
+	if cut.Left > 0 {
+		s.add(cut.Item, shopping.Quantity{Length: cut.Left}, cut.Rolls)
+	}
+}
+
+// lots returns what there is.
+func (s *stock) lots(c *checker) []shopping.Lot {
 	byItem := map[shopping.Item][]strand{}
 	for key, n := range s.pieces {
 		if n > 0 {
@@ -180,18 +201,23 @@ func (s *stock) entries() []shopping.Lot {
 	var all []shopping.Lot
 	for _, item := range s.order {
 		keys := byItem[item]
-		slices.SortFunc(keys, func(a, b strand) int {
-			if a.length > b.length {
-				return -1
-			}
-			return 1
-		})
+		slices.SortFunc(keys, func(a, b strand) int { return cmp.Or(cmp.Compare(b.length, a.length), cmp.Compare(b.lamps, a.lamps)) })
 		for _, key := range keys {
-			q := shopping.Quantity{Pieces: s.pieces[key], Length: key.length}
-			if q.Length > 0 && q.Pieces == 1 {
+			n := s.pieces[key]
+			q, times := shopping.Quantity{Pieces: n, Length: key.length}, 1
+			switch {
+			case key.lamps > 0:
+				q, times = shopping.Quantity{Pieces: key.lamps}, n
+			case key.length > 0 && n == 1:
 				q.Pieces = 0
 			}
-			all = append(all, shopping.Lot{Item: item, Quantity: q})
+			if len(all)+times > maxNeeds {
+				c.fail(units.ErrRange, "/bought/purchases", strconv.Itoa(len(all)+times)+" lots", "what makes at most 5,000 lots")
+				return nil
+			}
+			for range times {
+				all = append(all, shopping.Lot{Item: item, Quantity: q})
+			}
 		}
 	}
 	return all

@@ -20,7 +20,7 @@ type Work struct {
 	From       units.Length    `json:"from,omitempty"`       // of its lowest point, 0 to Height
 	Artificial bool            `json:"artificial,omitempty"` // a tree with branches to shape
 	Mantel     bool            `json:"mantel,omitempty"`     // a mantel, which is one task whatever goes on it
-	Needs      []shopping.Need `json:"needs"`                // what goes on it; of an open need the fewest
+	Needs      []shopping.Need `json:"needs"`                // what goes on it; of each the quantity that is planned
 }
 
 // A Task is one step of the work. Tasks of the same Work are done one after the other.
