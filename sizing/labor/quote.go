@@ -293,15 +293,6 @@ func (o Option) String() string {
 	return b.String()
 }
 
-// nameOf returns "picks", or "crimson ornaments and gold ornaments".
-func nameOf(items []shopping.Item) string {
-	names := make([]string, len(items))
-	for i, item := range items {
-		names[i] = item.String()
-	}
-	return strings.Join(names, " and ")
-}
-
 // countOf returns "1 visit" or "2 visits".
 func countOf(n int, what string) string {
 	if n == 1 {
