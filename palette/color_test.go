@@ -33,6 +33,7 @@ func TestParseColor(t *testing.T) {
 		{"Dark Green", Color{0, 0x64, 0}, "in two words"},
 		{"forest-green", Color{34, 139, 34}, "with a hyphen"},
 		{"Slate Grey", Color{0x70, 0x80, 0x90}, "the other spelling"},
+		{"Dove Grey", Color{0xbf, 0xb9, 0xbd}, "the other spelling of an everyday name"},
 		{"d4af37", Color{0xd4, 0xaf, 0x37}, "digits without the hash"},
 		{"FFF", Color{255, 255, 255}, "three of them"},
 		{"# dc143c", Color{220, 20, 60}, "a space within"},
