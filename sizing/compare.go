@@ -130,7 +130,7 @@ func (c Comparison) ruled(fn string, kind shopping.Kind, style units.Style) (str
 	feet := wholeFeet(height)
 	count := "whole foot of " + tape(height, style)
 	if units.Length(feet)*units.Foot != height {
-		count = "of " + strconv.Itoa(feet) + " whole feet (" + tape(height, style) + ")"
+		count = "of " + strconv.Itoa(feet) + " whole feet (" + tape(height-height%tick(style), style) + ")"
 		if feet == 1 {
 			count = "whole foot of " + tape(height, style)
 		}
@@ -139,7 +139,7 @@ func (c Comparison) ruled(fn string, kind shopping.Kind, style units.Style) (str
 		"; " + strconv.Itoa(feet) + " of each, and " + each.String() + " will do"
 	if next, err := TradeHeight(height); err == nil && next > height {
 		feet++
-		text += "; " + over(next-height, style) + " short of " + strconv.Itoa(feet) + " ft, which has " +
+		text += "; " + tape(up(next-height, tick(style)), style) + " short of " + strconv.Itoa(feet) + " ft, which has " +
 			plural(c.Rules.TypesPerFoot*feet, "type") + " and " + strconv.Itoa(feet) + " of each"
 	}
 	return text, nil

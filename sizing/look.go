@@ -281,9 +281,9 @@ func (r Rules) match(fn string, l Look, t Tree, s surface) (a Amounts, err error
 			}
 			if kind > 0 && spacing == l.Spacing[kind-1] { // ribbon, as a rule: half the work
 				a[kind] = a[kind-1]
-				continue
+			} else {
+				a[kind] = t.supplied(shopping.Kind(kind), shopping.Quantity{Length: s.cone.spiralLength(spacing, s.turn())})
 			}
-			a[kind] = t.supplied(shopping.Kind(kind), shopping.Quantity{Length: s.cone.spiralLength(spacing, s.turn())})
 		}
 		if each != 0 {
 			counted := !running && kind != int(shopping.Ornament)

@@ -26,6 +26,14 @@ func tape(l units.Length, style units.Style) string {
 	return l.Format(units.InFeetInches, units.Inch/8)
 }
 
+// tick returns what a tape measure is read to.
+func tick(style units.Style) units.Length {
+	if style == units.InMetric {
+		return units.Centimeter
+	}
+	return units.Inch / 8
+}
+
 // across returns the diameter of a ball, by its number in inches or millimeters.
 func across(l units.Length, style units.Style) string {
 	if style == units.InMetric {

@@ -79,3 +79,38 @@ func ExampleStrings_Format() {
 	fmt.Println(lights.Strings{Each: label, Count: 2}.Format(units.InMetric))
 	// Output: 2 strings of 70 lamps on 7.32 m, 3.5 W each
 }
+
+// LED: ENERGY STAR, 0.05 W a lamp. The others from memory: 0.4 W a miniature lamp, 5 and
+// 7 W the larger ones. By hand: 80 % of 120 V · 15 A is 1440 W, over 5, 40, 125 and 175 W
+// that is 288, 36, 11.5 and 8.2 strings; of 20 A 1920 W.
+func Example_chart() {
+	fmt.Printf("%-24s %5s %9s %9s %5s %5s\n", "lamp", "W", "string of", "W", "15 A", "20 A")
+	for _, row := range []struct {
+		name  string
+		lamps int
+		each  units.Power
+	}{
+		{"LED, miniature", 100, 50 * units.Milliwatt},
+		{"incandescent, miniature", 100, 400 * units.Milliwatt},
+		{"incandescent, C7", 25, 5 * units.Watt},
+		{"incandescent, C9", 25, 7 * units.Watt},
+	} {
+		power := units.Power(row.lamps) * row.each
+		fmt.Printf("%-24s %5.2f %9d %9.0f", row.name, row.each.In(units.Watt), row.lamps, power.In(units.Watt))
+		for _, amperes := range []int{15, 20} {
+			load, err := lights.Strings{Each: lights.Label{Lamps: row.lamps, Length: 25 * units.Foot, Power: power}, Count: 1}.Load(lights.Circuit{Volts: 120, Amperes: amperes})
+			if err != nil {
+				fmt.Println(err)
+				return
+			}
+			fmt.Printf(" %5d", load.Limit/power)
+		}
+		fmt.Println()
+	}
+	// Output:
+	// lamp                         W string of         W  15 A  20 A
+	// LED, miniature            0.05       100         5   288   384
+	// incandescent, miniature   0.40       100        40    36    48
+	// incandescent, C7          5.00        25       125    11    15
+	// incandescent, C9          7.00        25       175     8    10
+}

@@ -1,0 +1,227 @@
+package sizing
+
+import (
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
+)
+
+// By hand: half of what touches a circle is acos(R/D) to each side.
+func TestSeen(t *testing.T) {
+	for _, row := range []struct {
+		reason   string
+		t        Tree
+		spread   float64
+		distance units.Length
+		want     Exposure
+	}{
+		{"R is half of D: 60 degrees to each side", Tree{Height: 9 * ft, Base: 6 * ft}, 0, 6 * ft, 120_000},
+		{"and a corner on top", Tree{Height: 9 * ft, Base: 6 * ft}, 90, 6 * ft, 210_000},
+		{"the issue's: acos(2.4375/10) is 75.892 degrees", Tree{Height: 7*ft + 6*in}, 90, 10 * ft, 241_784},
+		{"from all sides", Tree{Height: 9 * ft, Base: 6 * ft}, 360, 6 * ft, 360_000},
+		{"no more than all of it", Tree{Height: 9 * ft, Base: 6 * ft}, 300, 6 * ft, 360_000},
+		{"the nearest: acos(36/37) is 13.351 degrees", Tree{Height: 9 * ft, Base: 6 * ft}, 0, 37 * in, 26_702},
+		{"the farthest: acos(0.003) is 89.828 degrees", Tree{Height: 9 * ft, Base: 6 * ft}, 0, 1000 * ft, 179_656},
+	} {
+		if got, err := row.t.Seen(row.spread, row.distance); got < row.want-1 || got > row.want+1 || err != nil {
+			t.Errorf("%s: %v, %v; want %v", row.reason, got, err, row.want)
+		}
+	}
+	tree := Tree{Height: 9 * ft, Base: 6 * ft}
+	for _, row := range []struct {
+		field    string
+		spread   float64
+		distance units.Length
+	}{
+		{"spread", -1e-9, 10 * ft},
+		{"spread", 360.0001, 10 * ft},
+		{"spread", math.NaN(), 10 * ft},
+		{"distance", 90, 37*in - 1},
+		{"distance", 90, 1000*ft + 1},
+		{"distance", 90, math.MinInt64},
+	} {
+		got, err := tree.Seen(row.spread, row.distance)
+		refused(t, err, units.ErrRange, "Tree.Seen", row.field)
+		if got != 0 {
+			t.Errorf("%v with an error", got)
+		}
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		tree := Tree{Height: units.Length(rapid.Int64Range(int64(ft), int64(100*ft)).Draw(t, "height")), Taper: Taper(rapid.IntRange(0, 2).Draw(t, "taper"))}
+		c, _ := tree.Cone()
+		spread := rapid.Float64Range(0, 360).Draw(t, "spread")
+		distance := units.Length(rapid.Int64Range(int64(c.BaseDiameter/2+in), int64(1000*ft)).Draw(t, "distance"))
+		a, err1 := tree.Seen(spread, distance)
+		b, err2 := tree.Seen(min(360, spread+rapid.Float64Range(0, 60).Draw(t, "wider")), min(1000*ft, distance+units.Length(rapid.Int64Range(0, int64(10*ft)).Draw(t, "farther"))))
+		if err1 != nil || err2 != nil || b < a {
+			t.Fatalf("%v of %+v from %v: %v, wider and farther %v; %v, %v", spread, tree, distance, a, b, err1, err2)
+		}
+		// The law of the tangent, by the standard library's arc cosine.
+		if want := min(360, spread+2*math.Acos(float64(c.BaseDiameter)/2/float64(distance))*180/math.Pi) * 1000; math.Abs(float64(a)-want) > 0.51 {
+			t.Fatalf("%v; want %v thousandths", a, want)
+		}
+		tree.Exposure = a // what is seen is an exposure
+		if _, err := tree.DressedArea(); err != nil {
+			t.Fatal(err)
+		}
+	})
+}
+
+// The trade's names for metric heights, from memory: handbook, section 11.
+func TestTradeHeight(t *testing.T) {
+	for cm, feet := range map[units.Length]units.Length{120: 4, 150: 5, 180: 6, 210: 7, 240: 8, 300: 10} {
+		if got, err := TradeHeight(cm * units.Centimeter); got != feet*ft || err != nil {
+			t.Errorf("%d cm is a tree of %v, %v; want %d ft", cm, got, err, feet)
+		}
+	}
+	for _, row := range []struct{ height, want units.Length }{
+		{7 * ft, 7 * ft},
+		{7*ft - 2*in, 7 * ft},
+		{7*ft - 2*in - 1, 6 * ft},
+		{7*ft - in/16, 7 * ft},
+		{7*ft + 6*in, 7 * ft},
+		{1 * ft, 1 * ft},
+		{100 * ft, 100 * ft},
+		{100*ft - 1, 100 * ft},
+	} {
+		if got, err := TradeHeight(row.height); got != row.want || err != nil {
+			t.Errorf("%v is a tree of %v, %v; want %v", row.height, got, err, row.want)
+		}
+	}
+	for _, h := range []units.Length{1*ft - 1, 100*ft + 1} {
+		got, err := TradeHeight(h)
+		refused(t, err, units.ErrRange, "TradeHeight", "height")
+		if got != 0 {
+			t.Error(got)
+		}
+	}
+}
+
+// Whole feet are said, and the figure of the next foot within 2 in below it. By hand:
+// 210 cm are 82.677 in, 1.323 in short of 84.
+func TestWholeFeetAreSaid(t *testing.T) {
+	for _, row := range []struct {
+		height units.Length
+		style  units.Style
+		want   string
+	}{
+		{210 * units.Centimeter, units.InFeetInches, "6 types, 1 for each of 6 whole feet (6 ft 10 5/8 in); 6 of each, and 4 to 8 will do; 1 3/8 in short of 7 ft, which has 7 types and 7 of each"},
+		{210 * units.Centimeter, units.InMetric, "6 types, 1 for each of 6 whole feet (2.1 m); 6 of each, and 4 to 8 will do; 4 cm short of 7 ft, which has 7 types and 7 of each"},
+		{7*ft - in/16, units.InFeetInches, "6 types, 1 for each of 6 whole feet (6 ft 11 7/8 in); 6 of each, and 4 to 8 will do; 1/8 in short of 7 ft, which has 7 types and 7 of each"},
+		{7*ft + 6*in, units.InFeetInches, "7 types, 1 for each of 7 whole feet (7 ft 6 in); 7 of each, and 5 to 9 will do"},
+		{9 * ft, units.InMetric, "9 types, 1 for each whole foot of 2.74 m; 9 of each, and 7 to 11 will do"},
+	} {
+		c, err := CommonPractice().Compare(CommonLook(), Tree{Height: row.height}, Auto)
+		if err != nil {
+			t.Fatal(err)
+		}
+		needs, err := c.Needs(row.style)
+		if err != nil || needs[0].Basis != row.want {
+			t.Errorf("%v: %q, %v; want %q", row.height, needs[0].Basis, err, row.want)
+		}
+	}
+}
+
+// In metric no text of the package has a length in feet or inches, but for whole feet
+// and the sizes of shops' names.
+func TestMetricReachesEveryText(t *testing.T) {
+	tree := Tree{Height: 15 * ft, Exposure: InCorner, Setting: Public}
+	c, err1 := CommonPractice().Compare(CommonLook(), tree, Auto)
+	needs, err2 := c.Needs(units.InMetric, shopping.Garland, shopping.Pick)
+	mix, err3 := CommonPractice().Mix(tree, 9)
+	fit, err4 := Room{Ceiling: 16 * ft}.Fit(tree)
+	ladder, err5 := Room{}.Ladder(tree)
+	cautions, err6 := tree.Cautions(units.InMetric)
+	tree.Setting = Home
+	home, err7 := tree.Cautions(units.InMetric)
+	c.Way = ByRule
+	byRule, err8 := c.Needs(units.InMetric, shopping.Garland, shopping.Pick)
+	for _, err := range []error{err1, err2, err3, err4, err5, err6, err7, err8} {
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+	texts := []string{c.Format(units.InMetric), c.Look.Format(units.InMetric), mix.Format(units.InMetric), fit.Format(units.InMetric), ladder.Format(units.InMetric)}
+	for _, n := range slices.Concat(needs, byRule[1:]) {
+		texts = append(texts, n.Basis)
+	}
+	for _, c := range slices.Concat(cautions, home) {
+		texts = append(texts, c.Text)
+	}
+	for _, text := range texts {
+		for _, word := range strings.FieldsFunc(text, func(r rune) bool { return r == ' ' || r == ',' || r == ';' }) {
+			if word == "ft" || word == "foot" || word == "inch" || word == "gallon" || word == "gallons" || word == "quart" {
+				t.Errorf("%q in %q", word, text)
+			}
+		}
+	}
+}
+
+// Handbook, section 12: which cautions a tree calls for.
+func TestCautions(t *testing.T) {
+	for _, row := range []struct {
+		reason string
+		t      Tree
+		want   string
+	}{
+		{"a cut tree at home", Tree{Height: 7 * ft}, "heat trunk water"},
+		{"a tall one is tied", Tree{Height: 8 * ft}, "heat trunk water tie"},
+		{"just under 8 ft", Tree{Height: 8*ft - 1}, "heat trunk water"},
+		{"an artificial one is not watered", Tree{Height: 7 * ft, Kind: Artificial}, "heat"},
+		{"a pre-lit one", Tree{Height: 7 * ft, Kind: PreLit}, "heat prelit"},
+		{"a metal one", Tree{Height: 7 * ft, Kind: Metal}, "heat metal"},
+		{"a cut tree in a hall", Tree{Height: 9 * ft, Setting: Public}, "cut exits heat trunk water tie marshal"},
+		{"the station's", Tree{Height: 9 * ft, Kind: Artificial, Setting: Public}, "exits label heat tie marshal"},
+		{"pre-lit in a shop", Tree{Height: 4 * ft, Kind: PreLit, Setting: Public}, "exits label heat prelit marshal"},
+		{"metal in a shop", Tree{Height: 4 * ft, Kind: Metal, Setting: Public}, "exits label heat metal marshal"},
+	} {
+		list, err := row.t.Cautions(units.InFeetInches)
+		var codes []string
+		for _, c := range list {
+			codes = append(codes, c.Code)
+			if c.Text == "" || c.Source == "" || strings.HasSuffix(c.Text, ".") {
+				t.Errorf("%s: %+v", row.reason, c)
+			}
+		}
+		if strings.Join(codes, " ") != row.want || err != nil {
+			t.Errorf("%s: %v, %v; want %s", row.reason, codes, err, row.want)
+		}
+	}
+	// In public the distance from heat is the tree's height, at home 3 ft.
+	for _, row := range []struct {
+		setting Setting
+		style   units.Style
+		want    string
+	}{
+		{Public, units.InFeetInches, "at least 9 ft, its own height"},
+		{Public, units.InMetric, "at least 2.74 m, its own height"},
+		{Home, units.InFeetInches, "at least 3 ft from fire"},
+		{Home, units.InMetric, "at least 1 m from fire"},
+	} {
+		list, _ := Tree{Height: 9 * ft, Setting: row.setting}.Cautions(row.style)
+		if !slices.ContainsFunc(list, func(c units.Caution) bool { return c.Code == "heat" && strings.Contains(c.Text, row.want) }) {
+			t.Errorf("no %q in %v", row.want, list)
+		}
+	}
+	for _, row := range []struct {
+		field string
+		want  error
+		t     Tree
+	}{
+		{"/height", units.ErrRange, Tree{}},
+		{"/kind", units.ErrName, Tree{Height: 9 * ft, Kind: numKinds}},
+		{"/setting", units.ErrName, Tree{Height: 9 * ft, Setting: numSettings}},
+	} {
+		list, err := row.t.Cautions(units.InFeetInches)
+		refused(t, err, row.want, "Tree.Cautions", row.field)
+		if list != nil {
+			t.Errorf("%v with an error", list)
+		}
+	}
+}
