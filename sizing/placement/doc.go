@@ -83,28 +83,25 @@
 //
 // [Layout.Wind] gives the line of a garland wound from the bare tip down at the
 // spacing that [sizing.Rules.Look] or [sizing.Tree.Spacing] has found, draped from
-// tip to tip or not; with the distance from lamp to lamp as its step it gives the
-// lamps of a string of lights. Where part is dressed it goes to and fro.
+// tip to tip or not, no longer than what was bought and no lower than the lowest
+// branches. With the distance from lamp to lamp as its step it gives the lamps of a
+// string of lights. Where part is dressed it goes back and forth.
 //
 // # Hanging order
 //
-// [Order.Sections] divides the work: levels from the floor up, faces by the clock
-// with 6 toward the viewer, and in each what is deepest first. With levels of 3 ft,
-// the ticket hall:
+// [Order.Stations] says where to stand and what to hang from there: what is out of
+// reach first, so that it is seen to; the ladders from the tallest down; the floor last.
+// Each step has a number, an hour, a height, and how far left or right of the last piece
+// it is. The ticket hall:
 //
-//	level 1, 0 ft to 3 ft, at 6 o'clock: 12 pieces
-//	level 1, 0 ft to 3 ft, at 9 o'clock: 12 pieces
-//	level 1, 0 ft to 3 ft, at 12 o'clock: 12 pieces
-//	level 1, 0 ft to 3 ft, at 3 o'clock: 11 pieces
-//	level 2, 3 ft to 6 ft, at 6 o'clock: 6 pieces
-//	level 2, 3 ft to 6 ft, at 9 o'clock: 7 pieces
-//	level 2, 3 ft to 6 ft, at 12 o'clock: 6 pieces
-//	level 2, 3 ft to 6 ft, at 3 o'clock: 8 pieces
-//	level 3, 6 ft to 9 ft, at 6 o'clock: 3 pieces; use a ladder
-//	level 3, 6 ft to 9 ft, at 9 o'clock: 1 piece; use a ladder
-//	level 3, 6 ft to 9 ft, at 12 o'clock: 1 piece; use a ladder
-//	level 3, 6 ft to 9 ft, at 3 o'clock: 2 pieces; use a ladder
-//	first, a lantern 10 1/2 in up at 5 o'clock, 10 1/2 in deep
+//	station 1: a 4 ft stepladder at 6 o'clock, 6 ft 2 in to 7 ft 2 in up, pieces 1 to 3
+//	station 2: a 4 ft stepladder at 11 o'clock, 6 ft 5 in to 7 ft 2 1/2 in up, pieces 4 to 5
+//	station 3: a 4 ft stepladder at 3 o'clock, 6 ft 7 in to 7 ft 10 1/2 in up, pieces 6 to 7
+//	station 4: on the floor at 4 o'clock, 3 in to 5 ft 9 in up, pieces 8 to 32
+//	station 5: on the floor at 8 o'clock, 1 1/2 in to 5 ft 5 1/2 in up, pieces 33 to 57
+//	station 6: on the floor at 12 o'clock, 1 1/2 in to 5 ft 10 1/2 in up, pieces 58 to 81
+//	1: cream ornaments, pine cone, 2 1/2 in: 7 ft 2 in up at 7 o'clock, 4 1/2 in left of the middle
+//	2: brass ornaments, star, 2 1/2 in: 6 ft 6 in up at 5 o'clock, 1 ft right of the last
 //
 // # When it fails, and what to use instead
 //

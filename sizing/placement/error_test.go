@@ -25,12 +25,12 @@ func TestFields(t *testing.T) {
 		{Item: shopping.Item{Kind: shopping.Pick}, Count: 3},
 		{Item: shopping.Item{Kind: shopping.Ornament, Type: "star", Size: units.Inch}, Count: 2},
 	}
-	winding := placement.Winding{Spacing: units.Foot, Step: units.Inch, Drape: sizing.Drape{Span: units.Foot, Sag: units.Inch}}
+	winding := placement.Winding{Spacing: units.Foot, Length: 90 * units.Foot, Step: units.Inch, Drape: sizing.Drape{Span: units.Foot, Sag: units.Inch}}
 	places, err := layout.Places(pieces)
 	if err != nil {
 		t.Fatal(err)
 	}
-	order := placement.Order{Level: units.Foot, Faces: 3, Reach: 5 * units.Foot}
+	order := placement.Order{Ladder: 6 * units.Foot, Side: 20 * units.Inch}
 
 	count := 0
 	try := func(name string, receiver any, args map[string]any, call func() error) {
@@ -46,7 +46,7 @@ func TestFields(t *testing.T) {
 	try("Layout.Places", &layout, map[string]any{"pieces": &pieces}, func() error { _, err := layout.Places(pieces); return err })
 	try("Layout.Wind", &layout, map[string]any{"winding": &winding}, func() error { _, err := layout.Wind(winding); return err })
 	some := places[:2]
-	try("Order.Sections", &order, map[string]any{"places": &some}, func() error { _, err := order.Sections(some); return err })
+	try("Order.Stations", &order, map[string]any{"places": &some}, func() error { _, err := order.Stations(some); return err })
 	if count < 25 {
 		t.Errorf("only %d fields refused", count)
 	}

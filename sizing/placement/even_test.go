@@ -7,6 +7,7 @@ import (
 	"os"
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 )
 
@@ -113,7 +114,7 @@ func TestEven(t *testing.T) {
 	check := func(ratio, bare, arc float64, n int) {
 		count++
 		f := shape(ratio, bare, arc)
-		spots := f.even(n, 0)
+		spots := even(f, n)
 		wantMean, wantLeast := 0.93, 0.88
 		if ratio < 0.25 { // narrower than a pencil tree
 			wantMean = 0.92
@@ -304,7 +305,21 @@ func plain(f surface, n int) []spot {
 	return spots
 }
 
-func even(f surface, n int) []spot { return f.even(n, 0) }
+func even(f surface, n int) []spot {
+	type key struct {
+		f surface
+		n int
+	}
+	spots, ok := evens.Load(key{f, n})
+	if !ok {
+		spots = f.even(n, 0)
+		evens.Store(key{f, n}, spots)
+	}
+	return spots.([]spot)
+}
+
+// evens are for all tests: they take a while.
+var evens sync.Map
 
 type method struct {
 	name, title string

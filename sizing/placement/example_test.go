@@ -188,39 +188,35 @@ func ExampleLayout_Wind() {
 	// 0 ft up
 }
 
-// Common practice. By hand: all 81 pieces are in one section or another, and of the
-// surface 1/9 is on the top level, less what is bare, 3/9 on the next and 5/9 on the
-// lowest: 8, 27 and 45 of them.
-func ExampleOrder_Sections() {
+// Common practice. By hand: all 81 pieces are in one station or another; from a 6 ft ladder
+// one reaches 10 ft, and the floor is last.
+func ExampleOrder_Stations() {
 	layout, pieces := ticketHall()
 	places, err := layout.Places(pieces)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	sections, err := placement.Order{Level: 3 * units.Foot}.Sections(places)
+	stations, err := placement.Order{}.Stations(places)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	for _, s := range sections {
+	for _, s := range stations {
 		fmt.Println(s)
 	}
-	fmt.Println("first, a", sections[0].Places[0].Item.Type, sections[0].Places[0])
+	for _, step := range stations[0].Steps[:2] {
+		fmt.Println(step)
+	}
 	// Output:
-	// level 1, 0 ft to 3 ft, at 6 o'clock: 12 pieces
-	// level 1, 0 ft to 3 ft, at 9 o'clock: 12 pieces
-	// level 1, 0 ft to 3 ft, at 12 o'clock: 12 pieces
-	// level 1, 0 ft to 3 ft, at 3 o'clock: 11 pieces
-	// level 2, 3 ft to 6 ft, at 6 o'clock: 6 pieces
-	// level 2, 3 ft to 6 ft, at 9 o'clock: 7 pieces
-	// level 2, 3 ft to 6 ft, at 12 o'clock: 6 pieces
-	// level 2, 3 ft to 6 ft, at 3 o'clock: 8 pieces
-	// level 3, 6 ft to 9 ft, at 6 o'clock: 3 pieces; use a ladder
-	// level 3, 6 ft to 9 ft, at 9 o'clock: 1 piece; use a ladder
-	// level 3, 6 ft to 9 ft, at 12 o'clock: 1 piece; use a ladder
-	// level 3, 6 ft to 9 ft, at 3 o'clock: 2 pieces; use a ladder
-	// first, a lantern 10 1/2 in up at 5 o'clock, 10 1/2 in deep
+	// station 1: a 4 ft stepladder at 6 o'clock, 6 ft 2 in to 7 ft 2 in up, pieces 1 to 3
+	// station 2: a 4 ft stepladder at 11 o'clock, 6 ft 5 in to 7 ft 2 1/2 in up, pieces 4 to 5
+	// station 3: a 4 ft stepladder at 3 o'clock, 6 ft 7 in to 7 ft 10 1/2 in up, pieces 6 to 7
+	// station 4: on the floor at 4 o'clock, 3 in to 5 ft 9 in up, pieces 8 to 32
+	// station 5: on the floor at 8 o'clock, 1 1/2 in to 5 ft 5 1/2 in up, pieces 33 to 57
+	// station 6: on the floor at 12 o'clock, 1 1/2 in to 5 ft 10 1/2 in up, pieces 58 to 81
+	// 1: cream ornaments, pine cone, 2 1/2 in: 7 ft 2 in up at 7 o'clock, 4 1/2 in left of the middle
+	// 2: brass ornaments, star, 2 1/2 in: 6 ft 6 in up at 5 o'clock, 1 ft right of the last
 }
 
 // The clock as decorators use it. By hand: 6 is toward the viewer, and 90° to the
@@ -278,10 +274,18 @@ func ExamplePlace_String() {
 }
 
 // By hand.
-func ExampleSection_String() {
-	s := placement.Section{Level: 4, From: 6 * units.Foot, To: 8 * units.Foot, Clock: 9, Climb: true, Places: make([]placement.Place, 7)}
+func ExampleStation_String() {
+	s := placement.Station{Number: 3, Ladder: 6 * units.Foot, Clock: 9, From: 6 * units.Foot, To: 98 * units.Inch, Steps: []placement.Step{{Number: 9}, {Number: 10}}}
 	fmt.Println(s)
-	// Output: level 4, 6 ft to 8 ft, at 9 o'clock: 7 pieces; use a ladder
+	// Output: station 3: a 6 ft stepladder at 9 o'clock, 6 ft to 8 ft 2 in up, pieces 9 to 10
+}
+
+// By hand: a negative Left is to the right.
+func ExampleStep_String() {
+	star := shopping.Item{Kind: shopping.Ornament, Color: "crimson", Type: "star", Size: 3 * units.Inch}
+	place := placement.Place{Item: star, Height: 50 * units.Inch, Depth: 5 * units.Inch}
+	fmt.Println(placement.Step{Number: 12, Place: place, Clock: 5, Left: -8 * units.Inch})
+	// Output: 12: crimson ornaments, star, 3 in: 4 ft 2 in up at 5 o'clock, 8 in right of the last, 5 in deep
 }
 
 // By hand: twenty balls of 2 ft would cover more than a small tree has of surface,

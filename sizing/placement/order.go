@@ -2,139 +2,296 @@ package placement
 
 import (
 	"cmp"
+	"math"
 	"slices"
 	"strconv"
 
+	"example.com/fircone/internal/elem"
+	"example.com/fircone/sizing"
 	"example.com/fircone/units"
 )
 
-// An Order is how the work of hanging is divided: into levels by height, and
-// each level into faces by the clock. Orders are equal if == says so.
+// An Order is how a tree is hung.
 type Order struct {
-	// Level is the height of a level, 1 in to 100 ft. Zero is 2 ft.
-	Level units.Length `json:"level"`
+	// Ladder is the tallest stepladder at hand, by its nominal height, up to 16 ft.
+	// Zero is whichever it takes.
+	Ladder units.Length `json:"ladder"`
 
-	// Faces is into how many equal parts each level goes, 1 to 12; the middle of
-	// the first is at 6 o'clock, toward the viewer. Zero is four: 6, 9, 12 and 3
-	// o'clock.
-	Faces int `json:"faces"`
-
-	// Reach is the height up to which nobody has to climb, 0 to 100 ft. Zero is
-	// 6 ft.
-	Reach units.Length `json:"reach"`
+	// Side is how far to each side one hangs from a ladder without leaning out, 1 ft
+	// to 4 ft. Zero is 2 ft. From the floor it is half as much again.
+	Side units.Length `json:"side"`
 }
 
-// A Section is what one person hangs from one stand.
-type Section struct {
-	Level  int          `json:"level"`  // 1 at the floor
-	From   units.Length `json:"from"`   // the lower border of the level, above the floor
-	To     units.Length `json:"to"`     // the upper border
-	Clock  int          `json:"clock"`  // the hour on which the face looks, 6 toward the viewer
-	Climb  bool         `json:"climb"`  // some of it is out of reach from the floor: see LadderCaution
-	Places []Place      `json:"places"` // in hanging order
+// A Station is one place to stand, and what is hung from there.
+type Station struct {
+	Number int  `json:"number"` // from 1, in hanging order
+	Clock  int  `json:"clock"`  // the hour at which to stand, 6 toward the viewer
+	Lift   bool `json:"lift"`   // nobody reaches it with the ladder there is
+
+	// Ladder is the stepladder, by its nominal height; zero stands on the floor.
+	Ladder units.Length `json:"ladder"`
+
+	From  units.Length `json:"from"` // the height of the lowest piece
+	To    units.Length `json:"to"`   // the height of the highest
+	Steps []Step       `json:"steps"`
 }
 
-// LadderCaution is what to tell whoever hangs a [Section] that needs a climb.
+// A Step hangs one piece.
+type Step struct {
+	Number int `json:"number"` // of all pieces of the tree, from 1
+	Place
+	Clock int `json:"clock"` // the hour of Azimuth
+
+	// Left is how far to the left of the last piece it hangs, along the branches and
+	// seen by who hangs it; to the right if negative. For the First of a station it is
+	// to the left of the middle, where one stands.
+	Left  units.Length `json:"left"`
+	First bool         `json:"first"`
+}
+
+// LadderCaution is what to tell whoever hangs a [Station] that has a ladder.
 const LadderCaution = "Use a step ladder that is made for the height, opened and locked on level ground. " +
 	"Face it, keep three points of contact and stay below its top cap; its label says how high to stand and how much it bears. " +
 	"Let a second person hold it and hand things up. Never lean across: come down and move it. " +
 	"Keep it clear of light cords, and switch the lights off while hanging."
 
 const (
-	usualLevel = 2 * units.Foot
-	usualFaces = 4
-	usualReach = 6 * units.Foot
-	highest    = 100 * units.Foot
+	usualSide = 2 * units.Foot
+	highest   = 100 * units.Foot
+	// From a ladder one hangs down to where one stands, two steps below its top, and
+	// from the floor up to what the ladder table has for no ladder.
+	below     = 2 * units.Foot
+	fromFloor = 6 * units.Foot
+	row       = units.Foot // pieces hung from side to side before the next lower ones
+	widest    = 60 * Degree
 )
 
-// Sections returns places in the order in which to hang them: level by level
-// from the floor up, and in each level face by face with the clock, beginning at
-// 6 o'clock. In each section what is set deepest comes first, since it is out of
-// reach later, and then what is lower. Sections with nothing in them are left
-// out. Each place is in one section; those whose height or azimuth is on a
-// border are in the higher one, and in the one later by the clock.
+// Stations returns places in the order in which to hang them, each with where to stand.
 //
-// The sections share a copy of places, sorted; places stays as it is.
+// What is out of reach comes first, as stations with Lift: see to it before anything is
+// hung. Then come the ladders from the tallest down, and last the floor. A ladder
+// serves what [sizing.Room.Ladder] has it reach, down to the step one stands on. At each
+// height of ladder there are as few stations as cover all pieces without leaning out,
+// with the clock. In a station pieces come from the top down, in rows a foot high that go
+// left and right in turn.
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if a field of o is out of its range,
-// or a place is not from the floor to 100 ft above it.
+// It returns an [units.Error] wrapping [units.ErrRange] if a field of o is out of its
+// range, or a place is not from the floor to 100 ft above it.
 //
-// Source: common practice.
-func (o Order) Sections(places []Place) ([]Section, error) {
-	const fn = "Order.Sections"
-	if o.Level == 0 {
-		o.Level = usualLevel
-	}
-	if o.Faces == 0 {
-		o.Faces = usualFaces
-	}
-	if o.Reach == 0 {
-		o.Reach = usualReach
+// Source: common practice; how far a ladder reaches is that of package sizing. How far to
+// the side is a figure of this package: the belt buckle stays between the rails.
+func (o Order) Stations(places []Place) ([]Station, error) {
+	const fn = "Order.Stations"
+	side := o.Side
+	if side == 0 {
+		side = usualSide
 	}
 	switch {
-	case o.Level < units.Inch || o.Level > highest:
-		return nil, rangeError(fn, "/level", o.Level.String(), "1 in to 100 ft")
-	case o.Faces < 1 || o.Faces > 12:
-		return nil, rangeError(fn, "/faces", strconv.Itoa(o.Faces), "1 to 12")
-	case o.Reach < 0 || o.Reach > highest:
-		return nil, rangeError(fn, "/reach", o.Reach.String(), "0 ft to 100 ft")
+	case o.Ladder < 0 || o.Ladder > 16*units.Foot:
+		return nil, rangeError(fn, "/ladder", o.Ladder.String(), "0 ft to 16 ft")
+	case side < units.Foot || side > 4*units.Foot:
+		return nil, rangeError(fn, "/side", o.Side.String(), "1 ft to 4 ft")
 	}
 	for i, p := range places {
 		if p.Height < 0 || p.Height > highest {
 			return nil, rangeError(fn, "/places/"+strconv.Itoa(i)+"/height", p.Height.String(), "0 ft to 100 ft")
 		}
 	}
-	sorted := slices.Clone(places)
-	slices.SortStableFunc(sorted, func(p, q Place) int {
-		return cmp.Or(
-			cmp.Compare(o.level(p), o.level(q)),
-			cmp.Compare(o.face(p), o.face(q)),
-			cmp.Compare(q.Depth, p.Depth),
-			cmp.Compare(p.Height, q.Height),
-		)
-	})
-	var sections []Section
-	for len(sorted) > 0 {
-		level, face := o.level(sorted[0]), o.face(sorted[0])
+	left := slices.Clone(places)
+	slices.SortStableFunc(left, func(p, q Place) int { return cmp.Compare(q.Height, p.Height) })
+	var stations []Station
+	number := 0
+	for len(left) > 0 {
+		s, down, err := o.stand(left[0].Height)
+		if err != nil {
+			return nil, err
+		}
 		n := 1
-		for n < len(sorted) && o.level(sorted[n]) == level && o.face(sorted[n]) == face {
+		for n < len(left) && left[n].Height > down {
 			n++
 		}
-		s := Section{
-			Level:  int(level) + 1,
-			From:   level * o.Level,
-			To:     (level + 1) * o.Level,
-			Clock:  Angle(-int64(face) * int64(fullTurn) / int64(o.Faces)).Clock(),
-			Places: sorted[:n:n],
+		reach := side
+		if s.Ladder == 0 {
+			reach = side * 3 / 2
 		}
-		for _, p := range s.Places {
-			s.Climb = s.Climb || p.Height > o.Reach
+		for _, group := range faces(left[:n], reach) {
+			t := Station{Number: len(stations) + 1, Lift: s.Lift, Ladder: s.Ladder}
+			t.hang(group, &number)
+			stations = append(stations, t)
 		}
-		sections = append(sections, s)
-		sorted = sorted[n:]
+		left = left[n:]
 	}
-	return sections, nil
+	return stations, nil
 }
 
-// level returns how many levels are below p.
-func (o Order) level(p Place) units.Length { return p.Height / o.Level }
-
-// face returns the face of p, with the clock from the viewer.
-func (o Order) face(p Place) int {
-	turn := int64(fullTurn-p.Azimuth.normal())*int64(o.Faces) + int64(halfTurn)
-	return int(turn/int64(fullTurn)) % o.Faces
+// stand returns how to reach a height, and the height down to which one then works.
+func (o Order) stand(height units.Length) (s Station, down units.Length, err error) {
+	if height <= fromFloor {
+		return Station{}, -1, nil
+	}
+	l, err := sizing.Room{}.Ladder(sizing.Tree{Height: height})
+	if err != nil {
+		return Station{}, 0, err
+	}
+	if l.Lift || o.Ladder != 0 && l.Size > o.Ladder {
+		// Down to what the tallest ladder there is reaches.
+		tallest := o.Ladder
+		if tallest == 0 {
+			tallest = 16 * units.Foot
+		}
+		return Station{Lift: true}, max(tallest+4*units.Foot, fromFloor), nil
+	}
+	return Station{Ladder: l.Size}, max(l.Size-below, fromFloor), nil
 }
 
-// String returns one line, "level 3, 4 ft to 6 ft, at 9 o'clock: 7 pieces", and
-// "; use a ladder" where that is so.
-func (s Section) String() string {
-	text := "level " + strconv.Itoa(s.Level) + ", " + s.From.String() + " to " + s.To.String() +
-		", at " + strconv.Itoa(s.Clock) + " o'clock: " + strconv.Itoa(len(s.Places)) + " piece"
-	if len(s.Places) != 1 {
-		text += "s"
+// radius returns how far the tips of the branches are from the trunk at p.
+func radius(p Place) float64 {
+	x, y := float64(p.At.X), float64(p.At.Y)
+	return math.Sqrt(float64(x*x)+float64(y*y)) + float64(p.Depth)
+}
+
+// faces divides places into as few groups as there need be for all of each to be
+// within reach to the left and right of its middle, with the clock from the one next to 6.
+func faces(places []Place, reach units.Length) [][]Place {
+	// The half angle: sin a = reach / radius at the widest, and no more than the sixth of a turn.
+	wide := 0.0
+	for _, p := range places {
+		wide = max(wide, radius(p))
 	}
-	if s.Climb {
-		text += "; use a ladder"
+	half := widest
+	if s := float64(reach) / max(wide, 1); s < 0.8660254037844386 {
+		half = Angle(elem.Atan2(s, math.Sqrt(1-float64(s*s))) / math.Pi * float64(halfTurn))
+	}
+	// With the clock is against the azimuth; 0 to under a full turn.
+	sorted := slices.Clone(places)
+	turn := func(p Place) Angle { return (fullTurn - p.Azimuth.normal()) % fullTurn }
+	slices.SortStableFunc(sorted, func(p, q Place) int { return cmp.Compare(turn(p), turn(q)) })
+	n := len(sorted)
+	at := func(i int) Angle { return turn(sorted[i%n]) + Angle(i/n)*fullTurn }
+	// The groups no wider than so much: where each begins, and the end.
+	cover := func(wide Angle) (best []int) {
+		// One of them has place n, which is place 0, in it, and begins there or before.
+		for first := n; first > 0 && n-first < 200 && at(n)-at(first) <= wide; first-- {
+			var starts []int
+			for i := first; i < first+n; {
+				starts = append(starts, i)
+				for begin := i; i < first+n && at(i)-at(begin) <= wide; {
+					i++
+				}
+			}
+			if starts = append(starts, first+n); best == nil || len(starts) < len(best) {
+				best = starts
+			}
+		}
+		return best
+	}
+	// As few as there can be, and of those the least wide.
+	best := cover(2 * half)
+	for tight, loose := Angle(0), 2*half; loose-tight > Degree; {
+		middle := (tight + loose) / 2
+		if narrow := cover(middle); len(narrow) == len(best) {
+			best, loose = narrow, middle
+		} else {
+			tight = middle
+		}
+	}
+	var groups [][]Place
+	front, nearest := 0, Angle(fullTurn)
+	for g := 0; g+1 < len(best); g++ {
+		var group []Place
+		for i := best[g]; i < best[g+1]; i++ {
+			group = append(group, sorted[i%n])
+		}
+		if off := max(middle(group), -middle(group)); off < nearest {
+			front, nearest = g, off
+		}
+		groups = append(groups, group)
+	}
+	return append(groups[front:], groups[:front]...)
+}
+
+// middle returns the azimuth halfway between the first and the last of a group, which is
+// with the clock.
+func middle(group []Place) Angle {
+	wide := (group[0].Azimuth - group[len(group)-1].Azimuth).normal()
+	if wide < 0 {
+		wide += fullTurn
+	}
+	return (group[0].Azimuth - wide/2).normal()
+}
+
+// hang puts a group, which is with the clock, in the order in which it is hung.
+func (s *Station) hang(group []Place, number *int) {
+	middle := middle(group)
+	s.Clock = middle.Clock()
+	s.From, s.To = group[0].Height, group[0].Height
+	for _, p := range group {
+		s.From, s.To = min(s.From, p.Height), max(s.To, p.Height)
+	}
+	// Rows from the top, left and right in turn.
+	off := func(p Place) Angle { return (p.Azimuth - middle).normal() } // to the right
+	slices.SortStableFunc(group, func(p, q Place) int {
+		r, t := (s.To-p.Height)/row, (s.To-q.Height)/row
+		side := cmp.Compare(off(p), off(q))
+		if r%2 == 1 {
+			side = -side
+		}
+		return cmp.Or(cmp.Compare(r, t), side, cmp.Compare(q.Height, p.Height))
+	})
+	last := middle
+	for i, p := range group {
+		*number++
+		arc := (last - p.Azimuth).normal() // the azimuth grows to the right
+		s.Steps = append(s.Steps, Step{
+			Number: *number,
+			Place:  p,
+			Clock:  p.Azimuth.Clock(),
+			Left:   units.Length(math.Round(float64(arc) / float64(halfTurn) * math.Pi * radius(p))),
+			First:  i == 0,
+		})
+		last = p.Azimuth
+	}
+}
+
+// String returns one line, "station 3: a 6 ft stepladder at 9 o'clock, 6 ft to 8 ft 2 in
+// up, pieces 9 to 15".
+func (s Station) String() string {
+	text := "station " + strconv.Itoa(s.Number) + ": "
+	switch {
+	case s.Lift:
+		text += "out of reach of the ladder"
+	case s.Ladder == 0:
+		text += "on the floor"
+	default:
+		text += "a " + s.Ladder.String() + " stepladder"
+	}
+	text += " at " + strconv.Itoa(s.Clock) + " o'clock, " + tape(s.From) + " to " + tape(s.To) + " up"
+	if n := len(s.Steps); n == 1 {
+		text += ", piece " + strconv.Itoa(s.Steps[0].Number)
+	} else if n > 1 {
+		text += ", pieces " + strconv.Itoa(s.Steps[0].Number) + " to " + strconv.Itoa(s.Steps[n-1].Number)
 	}
 	return text
 }
+
+// String returns one line, "12: crimson ornaments, star, 3 in: 4 ft 2 1/2 in up at 5
+// o'clock, 8 in right of the last, 5 in deep".
+func (s Step) String() string {
+	text := strconv.Itoa(s.Number) + ": " + s.Item.String() + ": " + tape(s.Height) + " up at " + strconv.Itoa(s.Clock) + " o'clock, "
+	from := "the last"
+	if s.First {
+		from = "the middle"
+	}
+	if s.Left < 0 {
+		text += tape(-s.Left) + " right of " + from
+	} else {
+		text += tape(s.Left) + " left of " + from
+	}
+	if s.Depth > 0 {
+		text += ", " + tape(s.Depth) + " deep"
+	}
+	return text
+}
+
+// tape returns a length to half an inch.
+func tape(l units.Length) string { return l.Format(units.InFeetInches, units.Inch/2) }

@@ -2,9 +2,12 @@ package placement_test
 
 import (
 	"errors"
+	"math"
 	"slices"
+	"strings"
 	"testing"
 
+	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
@@ -12,27 +15,28 @@ import (
 	"pgregory.net/rapid"
 )
 
-// Every place is in one section, between its heights and on its face; sections
-// come from the floor up and with the clock, and in each the deep come first and
-// then the low.
-func TestSections(t *testing.T) {
+// Every place is hung once, in order, from a station that reaches it: what is out of
+// reach first, then the ladders from the tallest down, the floor last.
+func TestStations(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		o := placement.Order{
-			Level: units.Length(rapid.IntRange(1, 60).Draw(t, "level, in")) * units.Inch,
-			Faces: rapid.IntRange(1, 12).Draw(t, "faces"),
-			Reach: units.Length(rapid.IntRange(1, 100).Draw(t, "reach, in")) * units.Inch,
+			Ladder: units.Length(rapid.IntRange(0, 16).Draw(t, "ladder, ft")) * units.Foot,
+			Side:   units.Length(rapid.IntRange(12, 48).Draw(t, "side, in")) * units.Inch,
 		}
 		var given []placement.Place
 		for range rapid.IntRange(0, 40).Draw(t, "places") {
+			azimuth := placement.Angle(rapid.IntRange(-35, 36).Draw(t, "azimuth, 5°")) * 5 * placement.Degree
+			r := units.Length(rapid.IntRange(1, 100).Draw(t, "radius, in")) * units.Inch
+			sin, cos := math.Sincos(azimuth.Degrees() / 180 * math.Pi)
 			given = append(given, placement.Place{
-				Height:  units.Length(rapid.IntRange(0, 1200).Draw(t, "height, in/10")) * units.Inch / 10,
-				Azimuth: placement.Angle(rapid.IntRange(-36, 36).Draw(t, "azimuth, 5°")) * 5 * placement.Degree,
-				Depth:   units.Length(rapid.IntRange(0, 3).Draw(t, "depth, in")) * units.Inch,
+				Height:  units.Length(rapid.IntRange(0, 400).Draw(t, "height, in")) * units.Inch,
+				Azimuth: azimuth,
+				At:      placement.Position{X: units.Length(float64(r) * sin), Y: units.Length(-float64(r) * cos)},
 				Item:    shopping.Item{Size: units.Length(len(given))},
 			})
 		}
 		before := slices.Clone(given)
-		sections, err := o.Sections(given)
+		stations, err := o.Stations(given)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -40,50 +44,53 @@ func TestSections(t *testing.T) {
 			t.Fatal("places have been moved about")
 		}
 		seen := make([]bool, len(given))
-		level, turn := 0, 0.0
-		for i, s := range sections {
-			if len(s.Places) == 0 || s.To-s.From != o.Level || s.From != units.Length(s.Level-1)*o.Level {
-				t.Fatalf("section %v from %v to %v of %v", s.Level, s.From, s.To, o.Level)
+		number := 0
+		for i, s := range stations {
+			if s.Number != i+1 || len(s.Steps) == 0 || s.Lift && s.Ladder != 0 {
+				t.Fatalf("%+v", s)
 			}
-			climb := false
-			for j, p := range s.Places {
-				if seen[p.Item.Size] || p != given[p.Item.Size] {
-					t.Fatal("twice, or another")
+			if i > 0 {
+				q := stations[i-1]
+				if s.Lift && !q.Lift || s.Ladder > q.Ladder && !q.Lift {
+					t.Fatalf("%v after %v", s, q)
+				}
+			}
+			side := o.Side
+			if s.Ladder == 0 {
+				side = side * 3 / 2
+			}
+			wide, low, high := 0.0, 0.0, 0.0
+			for j, step := range s.Steps {
+				number++
+				p := step.Place
+				if step.Number != number || seen[p.Item.Size] || p != given[p.Item.Size] || step.Clock != p.Azimuth.Clock() {
+					t.Fatalf("%v: twice, or another", step)
 				}
 				seen[p.Item.Size] = true
-				if p.Height < s.From || p.Height >= s.To {
-					t.Fatalf("%v in %v", p, s)
+				wide = max(wide, math.Hypot(float64(p.At.X), float64(p.At.Y)))
+				if off := (p.Azimuth - s.Steps[0].Azimuth).Degrees(); true {
+					off = math.Remainder(off, 360)
+					low, high = min(low, off), max(high, off)
 				}
-				climb = climb || p.Height > o.Reach
-				if j > 0 {
-					q := s.Places[j-1]
-					if q.Depth < p.Depth || q.Depth == p.Depth && q.Height > p.Height {
-						t.Fatalf("%v before %v", q, p)
+				switch {
+				case s.Lift:
+					if p.Height <= 6*units.Foot || o.Ladder != 0 && p.Height <= o.Ladder && o.Ladder >= 4*units.Foot {
+						t.Fatalf("%v can be reached", p)
 					}
+				case s.Ladder == 0 && p.Height > 6*units.Foot || s.Ladder > 0 && (p.Height > s.Ladder+4*units.Foot || p.Height < s.Ladder-2*units.Foot || p.Height <= 6*units.Foot):
+					t.Fatalf("%v from a ladder of %v", p, s.Ladder)
+				}
+				if p.Height < s.From || p.Height > s.To {
+					t.Fatalf("%v is not from %v to %v", p, s.From, s.To)
+				}
+				if j > 0 && p.Height > s.Steps[j-1].Height+units.Foot {
+					t.Fatalf("%v after %v", p, s.Steps[j-1])
 				}
 			}
-			if climb != s.Climb {
-				t.Fatalf("%v: climb %v", s, s.Climb)
+			// All are within reach to the side of the middle of the group.
+			if span := high - low; span < 120 && wide*math.Sin(span/2*math.Pi/180) > float64(side)*1.001+1e6 {
+				t.Fatalf("%v spans %v° at %v with a reach of %v", s, span, units.Length(wide), side)
 			}
-			// Turns with the clock from 6, in faces.
-			at := clockwise(s.Places[0].Azimuth)*float64(o.Faces)/360 + 0.5
-			if at >= float64(o.Faces) {
-				at -= float64(o.Faces)
-			}
-			at = float64(int(at))
-			for _, p := range s.Places {
-				x := clockwise(p.Azimuth)*float64(o.Faces)/360 + 0.5
-				if x >= float64(o.Faces) {
-					x -= float64(o.Faces)
-				}
-				if float64(int(x)) != at {
-					t.Fatalf("%v and %v on one face of %d", s.Places[0], p, o.Faces)
-				}
-			}
-			if i > 0 && (s.Level < level || s.Level == level && at <= turn) {
-				t.Fatalf("%v comes too late", s)
-			}
-			level, turn = s.Level, at
 		}
 		if slices.Contains(seen, false) {
 			t.Fatal("one is left out")
@@ -91,72 +98,108 @@ func TestSections(t *testing.T) {
 	})
 }
 
-// clockwise returns how far an azimuth is from 6 o'clock with the clock, 0 to
-// under 360: the left of the tree, at -90°, is a quarter of the way.
-func clockwise(a placement.Angle) float64 {
-	d := -a.Degrees()
-	if d < 0 {
-		d += 360
-	}
-	if d >= 360 {
-		d -= 360
-	}
-	return d
-}
-
-// The usual order, by hand.
-func TestUsualOrder(t *testing.T) {
-	at := func(height units.Length, azimuth placement.Angle) placement.Place {
-		return placement.Place{Height: height, Azimuth: azimuth}
-	}
+// On a tree of 9 ft and on one of 15 ft: fewer than one station for five pieces, and no two
+// steps of a station read alike, their numbers apart.
+func TestStationsOfTrees(t *testing.T) {
 	for _, tc := range []struct {
-		place  placement.Place
-		reason string
-		want   string
-	}{
-		{at(0, 0), "on the floor", "level 1, 0 ft to 2 ft, at 6 o'clock: 1 piece"},
-		{at(2*units.Foot-1, 45_000), "on the border of 6 and 3, later is 6", "level 1, 0 ft to 2 ft, at 6 o'clock: 1 piece"},
-		{at(2*units.Foot-1, 45_001), "just past it", "level 1, 0 ft to 2 ft, at 3 o'clock: 1 piece"},
-		{at(2*units.Foot, -45_000), "on the border of 6 and 9, later is 9", "level 2, 2 ft to 4 ft, at 9 o'clock: 1 piece"},
-		{at(2*units.Foot, -44_999), "just before it", "level 2, 2 ft to 4 ft, at 6 o'clock: 1 piece"},
-		{at(6*units.Foot, 180_000), "as high as one reaches", "level 4, 6 ft to 8 ft, at 12 o'clock: 1 piece"},
-		{at(6*units.Foot+1, 180_000), "and a little higher", "level 4, 6 ft to 8 ft, at 12 o'clock: 1 piece; use a ladder"},
-		{at(100*units.Foot, -180_000), "the top of the tallest", "level 51, 100 ft to 102 ft, at 12 o'clock: 1 piece; use a ladder"},
-	} {
-		got, err := placement.Order{}.Sections([]placement.Place{tc.place})
-		if err != nil || len(got) != 1 || got[0].String() != tc.want {
-			t.Errorf("%s: %v, %v, want %s", tc.reason, got, err, tc.want)
+		feet  units.Length
+		types int
+		most  int
+	}{{9, 9, 17}, {15, 15, 44}} {
+		height := tc.feet * units.Foot
+		layout := placement.Layout{Tree: sizing.Tree{Height: height, BareTip: height / 12, Handle: height / 12}}
+		all := places(t, layout, dressing(tc.types, tc.types))
+		stations, err := placement.Order{}.Stations(all)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if len(stations) > tc.most {
+			t.Errorf("%v: %d stations for %d pieces", height, len(stations), len(all))
+		}
+		for _, s := range stations {
+			read := map[string]bool{}
+			for _, step := range s.Steps {
+				_, text, _ := strings.Cut(step.String(), ": ")
+				_, text, _ = strings.Cut(text, ": ") // without what it is
+				if read[text] {
+					t.Errorf("%v: twice %q", s, text)
+				}
+				read[text] = true
+			}
+		}
+		if testing.Verbose() {
+			for _, s := range stations {
+				t.Log(s)
+			}
 		}
 	}
-	got, err := placement.Order{}.Sections([]placement.Place{at(0, 0), at(1, 0)})
-	if err != nil || len(got) != 1 || got[0].String() != "level 1, 0 ft to 2 ft, at 6 o'clock: 2 pieces" {
+}
+
+// By hand: 6 ft are reached from the floor, 8 ft from a 4 ft ladder and 10 ft from one of
+// 6 ft (makers' labels, from memory); two pieces an arm apart are one station.
+func TestUsualOrder(t *testing.T) {
+	at := func(height units.Length, azimuth placement.Angle) placement.Place {
+		sin, cos := math.Sincos(azimuth.Degrees() / 180 * math.Pi)
+		return placement.Place{
+			Item: shopping.Item{Kind: shopping.Ornament, Type: "star"}, Height: height, Azimuth: azimuth,
+			At: placement.Position{X: units.Length(2 * float64(units.Foot) * sin), Y: units.Length(-2 * float64(units.Foot) * cos), Z: height},
+		}
+	}
+	const ft, in, deg = units.Foot, units.Inch, placement.Degree
+	for _, tc := range []struct {
+		places []placement.Place
+		reason string
+		want   []string
+	}{
+		{[]placement.Place{at(0, 0)}, "on the floor", []string{"station 1: on the floor at 6 o'clock, 0 ft to 0 ft up, piece 1"}},
+		{[]placement.Place{at(6*ft, 180*deg)}, "as high as one reaches", []string{"station 1: on the floor at 12 o'clock, 6 ft to 6 ft up, piece 1"}},
+		{[]placement.Place{at(6*ft+1, 180*deg)}, "and a little higher", []string{"station 1: a 4 ft stepladder at 12 o'clock, 6 ft to 6 ft up, piece 1"}},
+		{[]placement.Place{at(20*ft+1, 0), at(9*ft, 0), at(7*ft, 20*deg), at(3*ft, 0)}, "from the top down", []string{
+			"station 1: out of reach of the ladder at 6 o'clock, 20 ft to 20 ft up, piece 1",
+			"station 2: a 6 ft stepladder at 6 o'clock, 7 ft to 9 ft up, pieces 2 to 3",
+			"station 3: on the floor at 6 o'clock, 3 ft to 3 ft up, piece 4",
+		}},
+		{[]placement.Place{at(4*ft, 0), at(4*ft, 90*deg), at(4*ft, -90*deg), at(4*ft, 180*deg)}, "four sides of a thin tree", []string{
+			"station 1: on the floor at 8 o'clock, 4 ft to 4 ft up, pieces 1 to 2",
+			"station 2: on the floor at 2 o'clock, 4 ft to 4 ft up, pieces 3 to 4",
+		}},
+	} {
+		got, err := placement.Order{}.Stations(tc.places)
+		var texts []string
+		for _, s := range got {
+			texts = append(texts, s.String())
+		}
+		if err != nil || !slices.Equal(texts, tc.want) {
+			t.Errorf("%s: %q, %v, want %q", tc.reason, texts, err, tc.want)
+		}
+	}
+	// A ladder of 4 ft does not reach 9 ft.
+	got, err := placement.Order{Ladder: 4 * ft}.Stations([]placement.Place{at(9*ft, 0), at(8*ft, 0)})
+	if err != nil || len(got) != 2 || !got[0].Lift || got[1].Lift || got[1].Ladder != 4*ft {
 		t.Errorf("%v, %v", got, err)
 	}
-	// Appending to the places of one section leaves the next one alone.
-	two, err := placement.Order{}.Sections([]placement.Place{at(0, 0), at(3*units.Foot, 0)})
-	if err != nil || cap(two[0].Places) != 1 {
-		t.Errorf("%v, %v", two, err)
+	// 2 ft from the trunk a twelfth of the way round is 2 ft · π/6 = 12.6 in, and the lower row goes the other way.
+	got, err = placement.Order{}.Stations([]placement.Place{at(5*ft, -15*deg), at(5*ft-in, 15*deg), at(3*ft, 15*deg), at(3*ft, -15*deg)})
+	if err != nil || len(got) != 1 {
+		t.Fatal(got, err)
 	}
-	for _, o := range []placement.Order{
-		{Level: -1},
-		{Level: units.Inch - 1},
-		{Level: 100*units.Foot + 1},
-		{Faces: -1},
-		{Faces: 13},
-		{Reach: -1},
-		{Reach: 100*units.Foot + 1},
+	for i, want := range []string{
+		"1: ornaments, star: 5 ft up at 7 o'clock, 6 1/2 in left of the middle",
+		"2: ornaments, star: 4 ft 11 in up at 6 o'clock, 1 ft 1/2 in right of the last",
+		"3: ornaments, star: 3 ft up at 7 o'clock, 1 ft 1/2 in left of the last",
+		"4: ornaments, star: 3 ft up at 6 o'clock, 1 ft 1/2 in right of the last",
 	} {
-		if got, err := o.Sections(nil); got != nil || !errors.Is(err, units.ErrRange) {
+		if text := got[0].Steps[i].String(); text != want {
+			t.Errorf("%q, want %q", text, want)
+		}
+	}
+	for _, o := range []placement.Order{{Ladder: -1}, {Ladder: 16*ft + 1}, {Side: ft - 1}, {Side: 4*ft + 1}} {
+		if got, err := o.Stations(nil); got != nil || !errors.Is(err, units.ErrRange) {
 			t.Errorf("%+v: %v", o, err)
 		}
 	}
-	for _, o := range []placement.Order{{Level: units.Inch, Faces: 1, Reach: 1}, {Level: 100 * units.Foot, Faces: 12, Reach: 100 * units.Foot}} {
-		if _, err := o.Sections([]placement.Place{at(0, 0), at(100*units.Foot, 0)}); err != nil {
-			t.Error(err)
-		}
-	}
-	for _, h := range []units.Length{-1, 100*units.Foot + 1} {
-		if got, err := (placement.Order{}).Sections([]placement.Place{at(h, 0)}); got != nil || !errors.Is(err, units.ErrRange) {
+	for _, h := range []units.Length{-1, 100*ft + 1} {
+		if got, err := (placement.Order{}).Stations([]placement.Place{at(h, 0)}); got != nil || !errors.Is(err, units.ErrRange) {
 			t.Errorf("%v: %v", h, err)
 		}
 	}

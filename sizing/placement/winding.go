@@ -19,6 +19,11 @@ type Winding struct {
 	// Drape is how it hangs from tip to tip; the zero value follows the surface.
 	Drape sizing.Drape `json:"drape"`
 
+	// Length is how much there is of it, end to end, 1 ft to 25,400 m. Where the
+	// spacing takes more, the turns are as much farther apart as it takes to come down
+	// to the lowest branches. Zero is as much as the spacing takes.
+	Length units.Length `json:"length"`
+
 	// Step is how far the points are apart along the garland, 1/10 in to 100 ft:
 	// the distance from lamp to lamp for lights.
 	Step units.Length `json:"step"`
@@ -27,6 +32,8 @@ type Winding struct {
 const (
 	minStep = units.Inch / 10
 	maxStep = 100 * units.Foot
+
+	maxLength = 25_400 * units.Meter
 )
 
 // Wind returns the points of a winding, one [Winding.Step] of its length after
@@ -41,7 +48,8 @@ const (
 //
 // over the distances s from the tip along the slope, with spacing p and the angle
 // α between the trunk and the slope. A draped garland hangs below that line as a
-// catenary in each span, and is longer by [sizing.Drape.Stretch].
+// catenary in each span, and is longer by [sizing.Drape.Stretch]; its line ends as much
+// above the lowest branches as it sags, so that nothing hangs lower than they are.
 //
 // It returns an [units.Error] wrapping [units.ErrRange] if Spacing, Step or Facing is out of
 // its range; and the errors of [sizing.Tree.Cone], [sizing.Exposure.Degrees] and
@@ -55,6 +63,8 @@ func (l Layout) Wind(winding Winding) (iter.Seq[Position], error) {
 	switch {
 	case winding.Spacing < sizing.MinSpacing || winding.Spacing > sizing.MaxSpacing:
 		return nil, rangeError(fn, "/winding/spacing", winding.Spacing.String(), "1/4 in to 100 ft")
+	case winding.Length < 0 || winding.Length > maxLength || winding.Length > 0 && winding.Length < units.Foot:
+		return nil, rangeError(fn, "/winding/length", winding.Length.String(), "0 ft, or 1 ft to 25400 m")
 	case winding.Step < minStep || winding.Step > maxStep:
 		return nil, rangeError(fn, "/winding/step", winding.Step.String(), "1/10 in to 100 ft")
 	}
@@ -62,7 +72,13 @@ func (l Layout) Wind(winding Winding) (iter.Seq[Position], error) {
 	if err != nil {
 		return nil, inside(fn, "/winding/drape", err)
 	}
-	spiral := s.winding(float64(winding.Spacing) / s.height)
+	// What is draped ends as much higher as it sags, and so keeps off the floor.
+	hung := s.surface
+	hung.bottom = max(hung.bottom-hang.sag/hung.cos, hung.top)
+	spiral := hung.winding(float64(winding.Spacing) / s.height)
+	if winding.Length != 0 {
+		spiral = hung.within(spiral, float64(winding.Spacing)/s.height, hang.straight(float64(winding.Length)/s.height))
+	}
 	step := float64(winding.Step) / s.height
 	return func(yield func(Position) bool) {
 		slant := s.top
@@ -93,6 +109,23 @@ func (f surface) winding(spacing float64) winding {
 	w := winding{surface: f, turn: f.arc / spacing}
 	w.length = w.from(f.top, f.bottom)
 	return w
+}
+
+// within returns the winding that takes no more than length, its turns no closer than
+// spacing, by halving the range of spacings.
+func (f surface) within(w winding, spacing, length float64) winding {
+	if w.length <= length {
+		return w
+	}
+	close, far := spacing, float64(1000*f.bottom)
+	for range 60 {
+		if middle := (close + far) / 2; f.winding(middle).length > length {
+			close = middle
+		} else {
+			far = middle
+		}
+	}
+	return f.winding(far)
 }
 
 // from returns the length of the line from slant s to slant t. With u = k·s it
@@ -151,6 +184,14 @@ func (s stand) hang(d sizing.Drape) (hang, error) {
 	half := h.length / 2
 	h.a = (half - h.sag) * (half + h.sag) / (2 * h.sag)
 	return h, nil
+}
+
+// straight returns how long a line so much of a garland follows.
+func (h hang) straight(length float64) float64 {
+	if h.span == 0 {
+		return length
+	}
+	return float64(length * h.span / h.length)
 }
 
 // at returns how far a garland reaches after a length of it, and how far it hangs

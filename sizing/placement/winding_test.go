@@ -118,11 +118,14 @@ func TestWindDrape(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	straight, err := cone.SpiralLength(units.Foot)
-	if err != nil {
-		t.Fatal(err)
-	}
 	for _, d := range []sizing.Drape{{Span: 2 * units.Foot, Sag: units.Inch}, {Span: 18 * units.Inch, Sag: 5 * units.Inch}, {Span: units.Foot, Sag: units.Foot}} {
+		// It ends as much above the floor as it sags.
+		raised := cone
+		raised.BareBase = d.Sag
+		straight, err := raised.SpiralLength(units.Foot)
+		if err != nil {
+			t.Fatal(err)
+		}
 		stretch, err := d.Stretch()
 		if err != nil {
 			t.Fatal(err)
@@ -138,6 +141,9 @@ func TestWindDrape(t *testing.T) {
 			r := math.Hypot(float64(p.X), float64(p.Y))
 			line := float64(l.Tree.Height) * (1 - 2*r/float64(cone.BaseDiameter))
 			drop := line - float64(p.Z)
+			if p.Z < -10 {
+				t.Fatalf("%+v: %v is below the floor", d, p)
+			}
 			if drop < -10 || drop > float64(d.Sag)+10 {
 				t.Fatalf("%+v: %v below the line", d, units.Length(drop))
 			}
@@ -166,6 +172,8 @@ func TestWindErrors(t *testing.T) {
 	}{
 		{"a spacing under a quarter inch", func(_ *placement.Layout, w *placement.Winding) { w.Spacing = units.Inch/4 - 1 }},
 		{"a spacing over 100 ft", func(_ *placement.Layout, w *placement.Winding) { w.Spacing = 100*units.Foot + 1 }},
+		{"less than a foot", func(_ *placement.Layout, w *placement.Winding) { w.Length = units.Foot - 1 }},
+		{"more than 25,400 m", func(_ *placement.Layout, w *placement.Winding) { w.Length = 25_400*units.Meter + 1 }},
 		{"a step under a tenth of an inch", func(_ *placement.Layout, w *placement.Winding) { w.Step = units.Inch/10 - 1 }},
 		{"a step over 100 ft", func(_ *placement.Layout, w *placement.Winding) { w.Step = 100*units.Foot + 1 }},
 		{"facing", func(l *placement.Layout, _ *placement.Winding) { l.Facing = 400_000 }},
@@ -190,5 +198,36 @@ func TestWindErrors(t *testing.T) {
 	}
 	for range seq {
 		break
+	}
+}
+
+// What was bought is enough: 81 ft of a draped garland on a 9 ft tree, from the bare tip to
+// the lowest branches, where its spacing alone would take more.
+func TestWindLengthBought(t *testing.T) {
+	const bought = 81 * units.Foot
+	for _, d := range []sizing.Drape{{}, {Span: 14 * units.Inch, Sag: 2 * units.Inch}, {Span: units.Foot, Sag: 6 * units.Inch}} {
+		w := placement.Winding{Spacing: 10 * units.Inch, Step: units.Inch / 4, Drape: d}
+		loose := length(wind(t, hall, w))
+		w.Length = bought
+		points := wind(t, hall, w)
+		tight := length(points)
+		if loose < float64(bought)*1.02 || tight > float64(bought) || tight < float64(bought)*0.97 {
+			t.Errorf("%+v: %v, and %v of %v", d, units.Length(loose), units.Length(tight), bought)
+		}
+		if last := points[len(points)-1]; last.Z < hall.Tree.Handle-10 || last.Z > hall.Tree.Handle+d.Sag+10 {
+			t.Errorf("%+v: ends %v up", d, last.Z)
+		}
+		for _, p := range points {
+			if p.Z < hall.Tree.Handle-units.Inch/100 {
+				t.Fatalf("%+v: %v is below the branches", d, p)
+			}
+		}
+	}
+	// More than it takes changes nothing.
+	w := placement.Winding{Spacing: units.Foot, Step: units.Inch}
+	want := wind(t, hall, w)
+	w.Length = 200 * units.Foot
+	if !slices.Equal(wind(t, hall, w), want) {
+		t.Error("200 ft are wound another way")
 	}
 }

@@ -23,12 +23,13 @@ const (
 type view struct {
 	canvas
 	Tree
-	cone   sizing.Cone
-	base   float64           // half the base diameter, in inches
-	places []placement.Place // in hanging order
-	scale  float64
-	middle float64 // where the trunk is
-	floor  float64 // where the floor is
+	cone     sizing.Cone
+	base     float64           // half the base diameter, in inches
+	places   []placement.Place // in hanging order
+	stations []placement.Station
+	scale    float64
+	middle   float64 // where the trunk is
+	floor    float64 // where the floor is
 }
 
 // lay places everything.
@@ -42,12 +43,13 @@ func (t Tree) lay() (*view, error) {
 	if err != nil {
 		return nil, err
 	}
-	sections, err := placement.Order{}.Sections(places)
-	if err != nil {
+	if v.stations, err = (placement.Order{}).Stations(places); err != nil {
 		return nil, err
 	}
-	for _, s := range sections {
-		v.places = append(v.places, s.Places...)
+	for _, s := range v.stations {
+		for _, step := range s.Steps {
+			v.places = append(v.places, step.Place)
+		}
 	}
 	return v, nil
 }

@@ -255,7 +255,7 @@ func hanging(t job.TreePlan, colors palette.Palette) (placesJSON, error) {
 	if err != nil {
 		return placesJSON{}, err
 	}
-	sections, err := placement.Order{}.Sections(all)
+	stations, err := placement.Order{}.Stations(all)
 	if err != nil {
 		return placesJSON{}, err
 	}
@@ -267,9 +267,9 @@ func hanging(t job.TreePlan, colors palette.Palette) (placesJSON, error) {
 		failed = errors.Join(failed, err)
 		return r
 	}
-	for _, s := range sections {
-		section := sectionJSON{Level: s.Level, From: s.From, To: s.To, Clock: s.Clock, Climb: s.Climb}
-		for _, at := range s.Places {
+	for _, s := range stations {
+		section := sectionJSON{Level: s.Number, From: s.From, To: s.To, Clock: s.Clock, Climb: s.Ladder > 0 || s.Lift}
+		for _, at := range s.Steps {
 			number++
 			what := at.Item.Type
 			if what == "" {
@@ -281,7 +281,7 @@ func hanging(t job.TreePlan, colors palette.Palette) (placesJSON, error) {
 				X: round(at.At.X), Y: round(at.At.Y),
 			})
 		}
-		if s.Climb && len(answer.Cautions) == 0 {
+		if section.Climb && len(answer.Cautions) == 0 {
 			answer.Cautions = append(answer.Cautions, placement.LadderCaution)
 		}
 		answer.Sections = append(answer.Sections, section)

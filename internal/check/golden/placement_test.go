@@ -101,9 +101,9 @@ func placementPage(p *page) {
 		if err != nil {
 			continue
 		}
-		for _, o := range []placement.Order{{}, {Level: length("18 in"), Faces: 3, Reach: length("5 ft 6 in")}, {Faces: 1}} {
-			s, err := o.Sections(places)
-			p.add("order level %s faces %d reach %s on %s = %s", nm(o.Level), o.Faces, nm(o.Reach), text, or(sections(pieces))(s, err))
+		for _, o := range []placement.Order{{}, {Ladder: length("4 ft"), Side: length("18 in")}, {Side: length("4 ft")}} {
+			s, err := o.Stations(places)
+			p.add("order ladder %s side %s on %s = %s", nm(o.Ladder), nm(o.Side), text, or(stations(pieces))(s, err))
 		}
 	}
 	for _, text := range []string{"37.5°", "37.5 degrees", "-90 deg", "0°", "180 DEGREES", "2147483.647°", "2147483.648°", "1.2345°", "90", "", "ten°"} {
@@ -115,14 +115,14 @@ func placementPage(p *page) {
 	}
 }
 
-// sections writes each section: its level and hour, whether one climbs, and the pieces in their order.
-func sections(pieces []placement.Piece) func([]placement.Section) string {
-	return func(all []placement.Section) string {
+// stations writes each station: its ladder and hour, and the pieces in their order.
+func stations(pieces []placement.Piece) func([]placement.Station) string {
+	return func(all []placement.Station) string {
 		s := ""
 		for _, x := range all {
-			s += fmt.Sprintf("[level %d to %s, %d o'clock, climb %t:", x.Level, nm(x.To), x.Clock, x.Climb)
-			for _, place := range x.Places {
-				s += fmt.Sprintf(" %d", number(pieces, place))
+			s += fmt.Sprintf("[ladder %s lift %t %d o'clock %s to %s:", nm(x.Ladder), x.Lift, x.Clock, nm(x.From), nm(x.To))
+			for _, step := range x.Steps {
+				s += fmt.Sprintf(" %d %s", number(pieces, step.Place), nm(step.Left))
 			}
 			s += "]"
 		}
