@@ -70,7 +70,7 @@ const (
 //
 // What is out of reach comes first, as stations with Lift: see to it before anything is
 // hung. Then come the ladders from the tallest down, and last the floor. A ladder
-// serves what [sizing.Room.Ladder] has it reach, down to the step one stands on. At each
+// serves what [sizing.LadderFor] has it reach, down to the step one stands on. At each
 // height of ladder there are as few stations as cover all pieces without leaning out,
 // with the clock. In a station pieces come from the top down, in rows a foot high that go
 // left and right in turn.
@@ -129,7 +129,7 @@ func (o Order) stand(height units.Length) (s Station, down units.Length, err err
 	if height <= fromFloor {
 		return Station{}, -1, nil
 	}
-	l, err := sizing.Room{}.Ladder(sizing.Tree{Height: height})
+	l, err := sizing.LadderFor(height)
 	if err != nil {
 		return Station{}, 0, err
 	}
