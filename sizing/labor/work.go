@@ -336,14 +336,8 @@ func ceil(a, b *big.Int) *big.Int {
 	return q.Sub(q, big.NewInt(1)).Quo(q, b)
 }
 
-// above returns how much of n, spread over the surface of a cone from from to its tip at top, is above height, rounded up.
+// above returns how much of n, spread over the surface of a cone from from to its tip at top, is above a height between them, rounded up.
 func above(n int64, from, top, height units.Length) int64 {
-	switch {
-	case height <= from:
-		return n
-	case height >= top:
-		return 0
-	}
 	high, all := big.NewInt(int64(top-height)), big.NewInt(int64(top-from))
 	high.Mul(high, high).Mul(high, big.NewInt(n))
 	return ceil(high, all.Mul(all, all)).Int64()
