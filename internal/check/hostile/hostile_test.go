@@ -1,6 +1,7 @@
 package hostile
 
 import (
+	"encoding/json"
 	"errors"
 	"fmt"
 	"go/types"
@@ -217,6 +218,11 @@ func leaf(t reflect.Type) bool {
 	}
 	marshaler := reflect.TypeFor[interface{ MarshalText() ([]byte, error) }]()
 	jsoner := reflect.TypeFor[interface{ MarshalJSON() ([]byte, error) }]()
+	if t.Kind() == reflect.Struct && t.Implements(jsoner) {
+		if text, err := json.Marshal(reflect.Zero(t).Interface()); err == nil && text[0] == '{' {
+			return false // it writes its fields after all
+		}
+	}
 	return t.Implements(marshaler) || t.Implements(jsoner)
 }
 
