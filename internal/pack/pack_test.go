@@ -168,3 +168,41 @@ func TestHouse(t *testing.T) {
 		t.Errorf("%d of 300 proved", proved)
 	}
 }
+
+// More pieces than are searched, and fewer steps than it takes, still end in bins that hold all, and a bound below. By hand: of 300 pieces of 6 and 300
+// of 5, each 6 is alone in a bin of 10, and the 5s go two by two: 450.
+func TestMany(t *testing.T) {
+	items := []Item{{300, 6, 0}, {300, 5, 0}}
+	for _, steps := range []int64{0, 1_000_000} {
+		work := steps
+		filled, bound := Fewest(items, []Bin{{3, 0, 10}}, &work)
+		valid(t, items, []Bin{{3, 0, 10}}, filled, bound)
+		if len(filled) != 450 || bound > 450 {
+			t.Errorf("%d steps: %d bins, bound %d", steps, len(filled), bound)
+		}
+	}
+	r := rand.New(rand.NewPCG(5, 6))
+	for range 60 {
+		items, bins := random(r, 8, 9)
+		work := int64(r.IntN(300))
+		filled, bound := Fewest(items, bins, &work)
+		valid(t, items, bins, filled, bound)
+		all := int64(200_000)
+		if most, least := Fewest(items, bins, &all); bound > len(most) || len(filled) < least {
+			t.Errorf("%+v in %+v: %d to %d with few steps, %d to %d with many", items, bins, bound, len(filled), least, len(most))
+		}
+	}
+}
+
+// 550 pieces are more than are searched for fewer bins.
+func TestMoreThanIsSearched(t *testing.T) {
+	items := []Item{{250, 7, 0}, {200, 4, 0}, {100, 3, 0}}
+	bins := []Bin{{2, 0, 11}, {3, 0, 9}}
+	work := int64(1_000_000)
+	filled, bound := Fewest(items, bins, &work)
+	valid(t, items, bins, filled, bound)
+	// By hand: each 7 is in a bin of its own with a 4 or a 3: 250 bins take 250 of the 300 others, and 50 left take 50/3, 17, or 25 by twos.
+	if len(filled) < 267 || len(filled) > 275 || bound > len(filled) {
+		t.Errorf("%d bins, bound %d", len(filled), bound)
+	}
+}

@@ -150,7 +150,7 @@ func TestFewSteps(t *testing.T) {
 	for range 200 {
 		crew := 2 + r.IntN(3)
 		tasks := random(r, 12, 30, crew, 0.15)
-		work := int64(2_000)
+		work := int64(r.IntN(2_000)) // from none for the bound on
 		starts, length, bound := Solve(tasks, crew, &work)
 		valid(t, tasks, crew, starts, length)
 		all := int64(100_000_000)
