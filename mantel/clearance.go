@@ -1,9 +1,10 @@
 package mantel
 
 import (
+	"cmp"
 	"math"
+	"slices"
 	"strconv"
-	"strings"
 
 	"example.com/fircone/units"
 )
@@ -23,9 +24,10 @@ const (
 	// Source: IRC R1001.11 exception 4.
 	standOutPart = 8
 
-	// How far anything within 12 in may stand out.
+	// How far anything within 12 in may stand out. Beside the opening, what stands out
+	// more keeps 6 in and its own projection away.
 	//
-	// Source: NFPA 211, 11.2.5.4.
+	// Source: NFPA 211, 11.2.5.4; IRC R1001.11 exception 4 for the sides, from memory.
 	standOutMost = 3 * units.Inch / 2
 
 	// How far decorations stay from a fire, a candle, a radiator or a vent.
@@ -35,29 +37,17 @@ const (
 )
 
 const (
-	sourceIRC  = "IRC R1001.11 exception 4"
-	editionIRC = "2018"
-	sourceNFPA = "ANSI/NFPA 211, 11.2.5.4"
-	edition211 = "2016"
-	sourceTips = "NFPA and ESFI holiday safety tips"
-	noEdition  = "undated"
-)
-
-// Cautions that come with every check of clearances.
-const (
-	cautionNotTrim   = "a hanging garland is not trim in the sense of the codes: their clearances are used as a caution, and meeting them does not make it safe"
-	cautionLocal     = "local code and the maker of the fireplace decide"
-	cautionTakeDown  = "take the garland down before a fire is lit, and keep candles 3 ft away"
-	cautionPeople    = "keep ends, ribbon and bells out of the way of feet, children and pets"
-	cautionHangers   = "picks, ornaments, bells and bows were not measured: what hangs below the garland or stands out from it comes nearer than these figures, unless the thickness counts it in"
-	cautionNoHeight  = "the height of the shelf was not given, so nothing was checked against the hearth"
-	cautionNoDepth   = "the depth of the shelf was not given, so how far the garland stands out was not checked"
-	cautionNoWidth   = "the thickness of the garland was not given, so distances are from its middle line: it comes nearer than they say"
-	cautionNoOpening = "no opening was given, so nothing was checked against a fire"
+	sourceIRC   = "IRC R1001.11 exception 4"
+	editionIRC  = "2018"
+	sourceNFPA  = "ANSI/NFPA 211, 11.2.5.4"
+	edition211  = "2016"
+	sourceSide  = "IRC R1001.11 exception 4, sides"
+	editionSide = "from memory, edition to be checked"
+	sourceTips  = tips
+	noEdition   = "undated"
 )
 
 // A Clearance is how near one part of a garland comes to the fire and the floor.
-// Clearances are equal if == says so.
 type Clearance struct {
 	// Place is the part of the garland: left drop, right drop, along the shelf,
 	// swag 1 and so on from the left, or ribbon.
@@ -91,8 +81,7 @@ func (c Clearance) String() string {
 	return text + "not measured"
 }
 
-// A Violation is a clearance that falls short of a published figure. Violations
-// are equal if == says so.
+// A Violation is a clearance that falls short of a published figure.
 type Violation struct {
 	Place    string       `json:"place"`    // the part of the garland, as in Clearance
 	Measure  string       `json:"measure"`  // what was measured: "distance from the opening"
@@ -118,108 +107,243 @@ func (v Violation) String() string {
 	return text + ")"
 }
 
-// Clearances is how a hanging garland stays clear of the fire and the floor.
-type Clearances struct {
-	Places     []Clearance `json:"places"`     // every part of the garland, from the left
-	Violations []Violation `json:"violations"` // every figure it falls short of, place by place
-	Cautions   []string    `json:"cautions"`   // what to mind, and what could not be checked
+// A Limit is how far something may stand out from the wall by one standard.
+type Limit struct {
+	Limited bool         `json:"limited"` // the standard sets a limit at this distance
+	Most    units.Length `json:"most"`    // how far it may stand out, 0 where nothing may be; means nothing without Limited
+	Source  string       `json:"source"`  // the standard
+	Edition string       `json:"edition"` // of which year
 }
 
-// String returns the violations line by line, or says that there are none; then
-// the cautions. Clearances of no place, which come with an error, are "nothing was
-// checked".
-func (c Clearances) String() string {
-	var b strings.Builder
-	switch {
-	case len(c.Violations) > 0:
-	case len(c.Places) == 0:
-		b.WriteString(unchecked)
-	default:
-		b.WriteString("no clearance falls short")
-	}
-	for i, v := range c.Violations {
-		if i > 0 {
-			b.WriteByte('\n')
+// String returns a text such as "7/8 in (IRC R1001.11 exception 4, 2018)". What is not
+// exact in it is rounded down.
+func (l Limit) String() string {
+	text := "no limit"
+	if l.Limited {
+		text = "at most " + showDown(l.Most)
+		if l.Most == 0 {
+			text = "nothing"
 		}
-		b.WriteString(v.String())
 	}
-	for _, text := range c.Cautions {
-		b.WriteString("\ncaution: " + text)
+	return text + " (" + l.Source + ", " + l.Edition + ")"
+}
+
+// StandOut returns how far something that burns may stand out from the wall at a
+// distance from the opening, by each standard. Above the opening, and at its corners:
+//
+//	IRC       nothing within 6 in; to 12 in an eighth of the distance; then no limit
+//	NFPA 211  nothing within 6 in; to 12 in at most 1½ in; then no limit
+//
+// Beside it the first is replaced by
+//
+//	IRC       nothing within 6 in; then 1½ in, or the distance less 6 in if that is more
+//
+// They are for the trim of masonry fireplaces, with no fire; for an open one, 3 ft
+// holds for everything. Results are exact, rounded down to the nanometer. It returns
+// an error wrapping [units.ErrRange] if distance is not from 0 to 100 ft.
+//
+// Source: IRC R1001.11 exception 4, 2018 edition, and ANSI/NFPA 211 section 11.2.5.4,
+// 2016 edition, both quoted; the sides, from memory. One summary states the rule above
+// the opening as 6 in and 1 in more for each 1/8 in beyond 1½ in: it disagrees with
+// both quotations and is not used.
+func StandOut(distance units.Length, beside bool) ([]Limit, error) {
+	if err := checkLength("StandOut", "distance", distance, 0, 100*units.Foot, "0 ft to 100 ft"); err != nil {
+		return nil, err
 	}
-	return b.String()
+	first, second := standOut(distance, beside)
+	return []Limit{first, second}, nil
+}
+
+func standOut(distance units.Length, beside bool) (first, second Limit) {
+	first, second = Limit{Source: sourceIRC, Edition: editionIRC}, Limit{Source: sourceNFPA, Edition: edition211}
+	if beside {
+		first = Limit{Source: sourceSide, Edition: editionSide}
+	}
+	switch {
+	case distance < nothingWithin:
+		first.Limited, second.Limited = true, true
+		return first, second
+	case beside:
+		first.Limited, first.Most = true, max(standOutMost, distance-nothingWithin)
+	case distance <= limitedWithin:
+		first.Limited, first.Most = true, distance/standOutPart
+	}
+	if distance <= limitedWithin {
+		second.Limited, second.Most = true, standOutMost
+	}
+	return first, second
+}
+
+// Clearances is how what hangs stays clear of the fire and the floor: the trim figures
+// on one side, an open fire on the other.
+type Clearances struct {
+	Places []Clearance `json:"places"` // every part, from the left
+
+	// Violations are the trim figures that a part falls short of, and parts that lie
+	// on the hearth. The worst is first: the nearest within 6 in of the opening, then
+	// what stands out farthest beyond its limit, then what lies on the hearth.
+	Violations []Violation `json:"violations"`
+
+	// Fire is the part nearest to the opening, if that is within the 3 ft that
+	// decorations keep from an open fire. The zero value if none is.
+	Fire Violation `json:"fire"`
+
+	Cautions []units.Caution `json:"cautions"` // what to mind, and what could not be checked
+}
+
+// String returns two lines: whether a fire may burn while this hangs, and the worst of
+// the trim figures with its source and how many more there are. The rest is in the
+// fields. Clearances of no place, which come with an error, are "nothing was checked".
+func (c Clearances) String() string {
+	if len(c.Places) == 0 {
+		return unchecked
+	}
+	text := "no opening was given: nothing was checked against a fire"
+	if c.Fire != (Violation{}) {
+		text = "no fire while this hangs: " + c.Fire.String()
+	} else if c.Places[0].HasOpening {
+		text = "3 ft or more from the opening; still, take it down before a fire is lit"
+	}
+	switch n := len(c.Violations) - 1; {
+	case n < 0:
+		text += "\nno other figure falls short"
+	case n == 0:
+		text += "\n" + c.Violations[0].String()
+	default:
+		text += "\nworst: " + c.Violations[0].String() + "; " + strconv.Itoa(n) + " more"
+	}
+	return text
 }
 
 // Clearances measures every drop and swag, and the ribbon if it falls, against the
-// opening and the hearth, and returns every place where it falls short of a
-// published figure. Of something at a distance d from the opening, measured in the
-// plane of the wall to the outside of the garland, these are asked:
+// opening and the hearth. Of something at a distance d from the opening, measured in
+// the plane of the wall to the outside of the garland, these are asked:
 //
-//	d at least 6 in                               IRC, NFPA 211
-//	d from 6 to 12 in: stands out at most d/8     IRC
-//	d up to 12 in: stands out at most 1½ in       NFPA 211
-//	d at least 3 ft from an open fire             NFPA, ESFI
-//	not lying on the hearth                       common practice
+//	trim       d at least 6 in, and no more standing out than [StandOut] has it
+//	open fire  d at least 3 ft
+//	hearth     not lying on it
 //
-// The ribbon falls where h.Look has it: in the middle, which is over the opening and
-// the worst place, unless the look is asymmetrical. Picks, ornaments, bells and bows are
-// counted only as far as the thickness counts them.
+//	          shelf
+//	  ================================
+//	  |          |        |
+//	  |   ...............................  12 in: stands out 1/8 in an inch, 1 1/2 in at most
+//	  |   :  - - - - - - - - - - -  :      6 in: nothing nearer
+//	  |   : |   _______________   | :
+//	  |   : |  |    opening    |  | :
+//	  *   : |  |               |  | :      * a drop beside the opening: 6 in and what it stands out
+//	 _______________________________________ hearth
 //
-// How far the garland stands out is the depth of the shelf, for it hangs at the
-// front edge, and half its thickness. Distances are rounded to the nearest
-// nanometer.
+// What stands out is the depth of the shelf, for the garland hangs at its front edge,
+// and half the thickness. The ribbon falls where hanging.Look has it: in the middle,
+// unless the look is asymmetrical. Picks, ornaments, bells and bows are counted only as
+// far as the thickness counts them. Distances are rounded to the nearest nanometer.
 //
-// All of it is a caution, and nothing is changed to meet it: a garland is not trim
-// in the sense of a code, local code and the maker of the fireplace decide, and a
-// garland comes down before a fire is lit. Cautions says so, and says what was not
-// checked because it was not measured.
+// All of it is a caution, and nothing is changed to meet it: a garland is not trim in
+// the sense of a code, local code and the maker of the fireplace decide, and a garland
+// comes down before a fire is lit. Cautions says so, what was not checked because it
+// was not measured, and what heat asks of a mirror or a screen above.
 //
 // The errors are those of [Mantel.Garland].
 //
-// Source: IRC R1001.11 exception 4, 2018 edition, quoted; ANSI/NFPA 211 section
-// 11.2.5.4, 2016 edition, quoted; NFPA and ESFI holiday safety tips.
-func (m Mantel) Clearances(h Hanging) (Clearances, error) {
-	if err := m.checkHanging("Mantel.Clearances", h); err != nil {
+// Source: as for [StandOut]; 3 ft, NFPA and ESFI holiday safety tips.
+func (m Mantel) Clearances(hanging Hanging) (Clearances, error) {
+	h := hanging
+	if err := m.checkHanging("Mantel.Clearances", "", "/hanging", h); err != nil {
 		return Clearances{}, err
 	}
 	var c Clearances
-	add := func(place string, distance float64, lowest units.Length) {
-		near := Clearance{Place: place, HasOpening: m.Opening != (Opening{}), HasHearth: m.Height != 0}
-		if near.HasOpening {
-			near.FromOpening = max(0, nearest(distance)-h.Thickness/2)
-			c.Violations = append(c.Violations, m.fireViolations(h, near)...)
-		}
-		if near.HasHearth {
-			near.AboveHearth = m.Height - lowest - h.Thickness/2
-			if near.AboveHearth < 0 {
-				c.Violations = append(c.Violations, Violation{
-					Place: place, Measure: "height above the hearth", Measured: near.AboveHearth,
-					AtLeast: true, Source: commonPractice,
-				})
-			}
-		}
-		c.Places = append(c.Places, near)
-	}
+	around := h.Thickness / 2
 	if h.Left > 0 {
-		add("left drop", m.dropDistance(h.Left), h.Left)
+		c.add(m, "left drop", m.fromZone(0, h.Left), h.Left, around)
 	}
 	if h.Swags == 0 {
-		add("along the shelf", float64(m.Opening.Below), 0)
+		// The part of the shelf nearest to the middle of the opening.
+		middle := m.Length/2 + m.Opening.Offset
+		c.add(m, "along the shelf", m.fromZone(min(max(middle, 0), m.Length), 0), 0, around)
 	}
 	for i := range h.Swags {
-		add("swag "+strconv.Itoa(i+1), m.swagDistance(h, i), h.Sag)
+		c.add(m, "swag "+strconv.Itoa(i+1), m.swagDistance(h, i), h.Sag, around)
 	}
 	if h.Right > 0 {
-		add("right drop", m.dropDistance(h.Right), h.Right)
+		c.add(m, "right drop", m.fromZone(m.Length, h.Right), h.Right, around)
 	}
 	if h.Fall > 0 {
-		distance := m.dropDistance(h.Fall)
-		if h.Look == Traditional {
-			distance = m.fromZone(float64(m.Length)/2, float64(h.Fall))
+		along := m.Length
+		switch {
+		case h.Look == Traditional:
+			along = m.Length / 2
+		case h.Heavy == Left:
+			along = 0
 		}
-		add("ribbon", distance, h.Fall)
+		c.add(m, "ribbon", m.fromZone(along, h.Fall), h.Fall, around)
 	}
+	c.finish(m, h.Thickness)
+	return c, nil
+}
 
-	c.Cautions = append(c.Cautions, cautionNotTrim, cautionLocal, cautionTakeDown, cautionPeople, cautionHangers)
+// add measures one part: its distance from the opening before its thickness is taken
+// off, and how far its lowest point is below the shelf.
+func (c *Clearances) add(m Mantel, place string, from distance, lowest, around units.Length) {
+	from.nm = float64(max(0, nearest(from.nm)-around))
+	c.addOut(m, place, from, lowest+around, around)
+}
+
+// addOut measures one part by its outside: how near and how low it comes, and how far
+// it stands out from the front edge of the shelf.
+func (c *Clearances) addOut(m Mantel, place string, from distance, lowest, out units.Length) {
+	near := Clearance{Place: place, HasOpening: m.Opening != (Opening{}), HasHearth: m.Height != 0}
+	if near.HasOpening {
+		near.FromOpening = nearest(from.nm)
+		c.judge(m, near, from.beside, m.Depth+out)
+	}
+	if near.HasHearth {
+		near.AboveHearth = m.Height - lowest
+		if near.AboveHearth < 0 {
+			c.Violations = append(c.Violations, Violation{
+				Place: place, Measure: measureHearth, Measured: near.AboveHearth, AtLeast: true, Source: commonPractice,
+			})
+		}
+	}
+	c.Places = append(c.Places, near)
+}
+
+const (
+	measureNear   = "distance from the opening"
+	measureOut    = "standing out from the wall"
+	measureFire   = "distance from an open fire"
+	measureHearth = "height above the hearth"
+)
+
+// judge adds what a part falls short of that stands out so far.
+func (c *Clearances) judge(m Mantel, part Clearance, beside bool, out units.Length) {
+	d := part.FromOpening
+	first, second := standOut(d, beside)
+	for _, limit := range [...]Limit{first, second} {
+		switch {
+		case d < nothingWithin:
+			c.Violations = append(c.Violations, Violation{part.Place, measureNear, d, nothingWithin, true, limit.Source, limit.Edition})
+		case m.Depth != 0 && limit.Limited && out > limit.Most:
+			c.Violations = append(c.Violations, Violation{part.Place, measureOut, out, limit.Most, false, limit.Source, limit.Edition})
+		}
+	}
+	if d < fromFlame && (c.Fire == Violation{} || d < c.Fire.Measured) {
+		c.Fire = Violation{part.Place, measureFire, d, fromFlame, true, sourceTips, noEdition}
+	}
+}
+
+// finish puts the worst first, and adds the cautions.
+func (c *Clearances) finish(m Mantel, thickness units.Length) {
+	rank := map[string]int{measureNear: 0, measureOut: 1, measureHearth: 2}
+	slices.SortStableFunc(c.Violations, func(a, b Violation) int {
+		if a.Measure != b.Measure {
+			return rank[a.Measure] - rank[b.Measure]
+		}
+		if a.AtLeast {
+			return cmp.Compare(a.Measured, b.Measured)
+		}
+		return cmp.Compare(b.Measured-b.Allowed, a.Measured-a.Allowed)
+	})
+	c.Cautions = append(c.Cautions, cautionTakeDown, cautionNotTrim, cautionLocal, cautionCandles, cautionDry, cautionBerries, cautionPeople, cautionHangers)
 	if m.Opening == (Opening{}) {
 		c.Cautions = append(c.Cautions, cautionNoOpening)
 	} else if m.Depth == 0 {
@@ -228,53 +352,51 @@ func (m Mantel) Clearances(h Hanging) (Clearances, error) {
 	if m.Height == 0 {
 		c.Cautions = append(c.Cautions, cautionNoHeight)
 	}
-	if h.Thickness == 0 {
+	if thickness == 0 {
 		c.Cautions = append(c.Cautions, cautionNoWidth)
 	}
-	return c, nil
-}
-
-// fireViolations returns the figures that a place falls short of whose distance
-// from the opening is known.
-func (m Mantel) fireViolations(h Hanging, c Clearance) []Violation {
-	const distance, standOut = "distance from the opening", "standing out from the wall"
-	d := c.FromOpening
-	out := m.Depth + h.Thickness/2
-	var found []Violation
-	if d < nothingWithin {
-		found = append(found,
-			Violation{c.Place, distance, d, nothingWithin, true, sourceIRC, editionIRC},
-			Violation{c.Place, distance, d, nothingWithin, true, sourceNFPA, edition211})
-	}
-	if m.Depth != 0 && d <= limitedWithin {
-		if d >= nothingWithin && out > d/standOutPart {
-			found = append(found, Violation{c.Place, standOut, out, d / standOutPart, false, sourceIRC, editionIRC})
+	if m.Above != (Above{}) {
+		if m.Above.Screen {
+			c.Cautions = append(c.Cautions, cautionScreen)
+		} else {
+			c.Cautions = append(c.Cautions, cautionMirror)
 		}
-		if out > standOutMost {
-			found = append(found, Violation{c.Place, standOut, out, standOutMost, false, sourceNFPA, edition211})
+		if m.Above.Up < thickness/2 {
+			c.Cautions = append(c.Cautions, cautionCover)
 		}
 	}
-	if d < fromFlame {
-		found = append(found, Violation{c.Place, "distance from an open fire", d, fromFlame, true, sourceTips, noEdition})
-	}
-	return found
 }
 
-// The zone that is guarded is the opening, and what is under it down to the hearth.
-// It lies side nanometers in from both ends of the shelf.
-func (m Mantel) side() float64 { return float64(m.Length-m.Opening.Width) / 2 }
+// A distance from the zone that is guarded: the opening, and what is under it down to
+// the hearth. It is beside if it is level with the opening.
+type distance struct {
+	nm     float64
+	beside bool
+}
 
-// fromZone returns how far a point is from the zone, in nanometers, for a point
-// that is not to the right of its middle.
-func (m Mantel) fromZone(along, below float64) float64 {
-	x := max(0, m.side()-along)
+// side returns how far the left side of the zone is from the left end of the shelf, in
+// nanometers; negative if it is beyond.
+func (m Mantel) side() float64 {
+	return float64(m.Length-m.Opening.Width)/2 + float64(m.Opening.Offset)
+}
+
+// fromZone returns how far a place is from the zone.
+func (m Mantel) fromZone(along, below units.Length) distance {
+	return m.distance(float64(along), float64(below))
+}
+
+func (m Mantel) distance(along, below float64) distance {
+	left := m.side()
+	x := max(0, left-along, along-left-float64(m.Opening.Width))
 	y := max(0, float64(m.Opening.Below)-below)
-	return math.Sqrt(float64(x*x) + float64(y*y))
+	return distance{math.Sqrt(float64(x*x) + float64(y*y)), y == 0 && x > 0}
 }
 
-// dropDistance returns how far a drop at an end of the shelf is from the zone: its
-// lowest point is the nearest.
-func (m Mantel) dropDistance(drop units.Length) float64 { return m.fromZone(0, float64(drop)) }
+// mirrored returns m as a mirror shows it.
+func (m Mantel) mirrored() Mantel {
+	m.Opening.Offset = -m.Opening.Offset
+	return m
+}
 
 // swagDistance returns how far the i-th swag is from the zone.
 //
@@ -283,23 +405,26 @@ func (m Mantel) dropDistance(drop units.Length) float64 { return m.fromZone(0, f
 // place along that half has one minimum, for what is above a catenary is convex,
 // and so is the zone; so the interval is cut down by the golden ratio until
 // floating point has no more digits.
-func (m Mantel) swagDistance(h Hanging, i int) float64 {
-	i = min(i, h.Swags-1-i) // the right half is the mirror image of the left
-	c := m.catenary(h)
-	start := float64(c.span * float64(i))
-	distance := func(at float64) float64 { return m.fromZone(start+at, c.below(at)) }
-	low, high := c.span/2, c.span
+func (m Mantel) swagDistance(h Hanging, i int) distance {
+	span := float64(m.Length) / float64(h.Swags)
+	if span*(float64(i)+0.5) > float64(m.Length)/2+float64(m.Opening.Offset) {
+		m, i = m.mirrored(), h.Swags-1-i // the right side is the mirror image of the left
+	}
+	c := m.curve(h)
+	start := float64(span * float64(i))
+	at := func(x float64) distance { return m.distance(start+x, c.Below(x)) }
+	low, high := span/2, span
 	if start+low >= m.side() {
-		return distance(low)
+		return at(low)
 	}
 	const ratio = 0.6180339887498949
 	for range 80 {
 		step := float64(ratio * (high - low))
-		if distance(high-step) < distance(low+step) {
+		if at(high-step).nm < at(low+step).nm {
 			high = low + step
 		} else {
 			low = high - step
 		}
 	}
-	return distance(low)
+	return at(low)
 }

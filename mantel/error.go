@@ -21,9 +21,20 @@ func checkLength(fn, field string, l, least, most units.Length, want string) err
 	return nil
 }
 
+func checkMass(fn, field string, m, least, most units.Mass, want string) error {
+	if m < least || m > most {
+		return rangeError(fn, field, m.String(), want)
+	}
+	return nil
+}
+
 func checkCount(fn, field string, n, least, most int) error {
 	if n < least || n > most {
 		return rangeError(fn, field, strconv.Itoa(n), strconv.Itoa(least)+" to "+strconv.Itoa(most))
 	}
 	return nil
+}
+
+func checkPerFoot(fn string, perFoot units.Mass) error {
+	return checkMass(fn, "perFoot", perFoot, minPerFoot, maxPerFoot, wantPerFoot)
 }

@@ -3,6 +3,7 @@ package mantel
 import (
 	"strconv"
 
+	"example.com/fircone/internal/catenary"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -18,7 +19,7 @@ const (
 // A Hanging is how a garland hangs on a mantel: straight along the shelf, or in
 // swags of one width and one sag between hooks along its front edge, with what
 // is left falling at the ends. The zero value lies along the shelf from end to
-// end and falls at neither. Hangings are equal if == says so.
+// end and falls at neither.
 type Hanging struct {
 	// Swags is how many swags there are, 0 to 100, each an inch wide or more.
 	// Zero lays the garland straight along the shelf.
@@ -70,7 +71,8 @@ func (h Hanging) String() string {
 	return text
 }
 
-// A Point is a place on the front of a mantel, as a viewer sees it.
+// A Point is a place on the front of a mantel, as a viewer sees it; or for a [Swag],
+// a place from its left hook.
 type Point struct {
 	Along units.Length `json:"along"` // from the left end of the shelf
 	Below units.Length `json:"below"` // below the top of the shelf
@@ -86,56 +88,55 @@ func (p Point) String() string { return show(p.Along) + " along, " + show(p.Belo
 // rounded to the nearest nanometer. It answers which garland wanted drops and
 // swags take; [Mantel.FindDrops] and [Mantel.FindSag] answer the reverse.
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if a field of m or h is out of its
-// range, and one wrapping [units.ErrFit] if two do not go together: an opening wider
-// than the shelf, a sag or a drop past the hearth, swags under an inch wide, a
-// sag without swags.
+// It returns an error wrapping [units.ErrRange] if a field of m or hanging is out of its
+// range, and one wrapping [units.ErrFit] if two do not go together: a sag
+// or a drop past the hearth, a drop at a wall, swags under an inch wide, a sag without
+// swags.
 //
 // Source: lengths of swags, as for [Swag].
-func (m Mantel) Garland(h Hanging) (units.Length, error) {
-	if err := m.checkHanging("Mantel.Garland", h); err != nil {
+func (m Mantel) Garland(hanging Hanging) (units.Length, error) {
+	if err := m.checkHanging("Mantel.Garland", "", "/hanging", hanging); err != nil {
 		return 0, err
 	}
-	return h.Left + m.run(h) + h.Right, nil
+	return hanging.Left + m.run(hanging) + hanging.Right, nil
 }
 
-// GarlandNeed returns the garland of [Mantel.Garland] as a need, with its basis,
-// to put in place of the base garland that [Rules.Needs] sizes by rule. Like any
-// supply it is never short: what is needed is rounded up to a whole inch. The room
-// is left empty for the caller to fill. The errors are those of [Mantel.Garland].
-//
-// Source: as for [Swag].
-func (m Mantel) GarlandNeed(h Hanging) (shopping.Need, error) {
-	if err := m.checkHanging("Mantel.GarlandNeed", h); err != nil {
-		return shopping.Need{}, err
-	}
+// garlandNeed returns the garland of a hanging that is known to be good as a need,
+// rounded up to a whole inch.
+func (m Mantel) garlandNeed(h Hanging) shopping.Need {
 	run, source := "along the shelf", "measured"
 	if h.Swags > 0 {
 		run, source = "in "+plural(h.Swags, "swag")+" "+show(h.Sag)+" deep", "length of a catenary"
 	}
-	length := h.Left + m.run(h) + h.Right
 	return shopping.Need{
 		Item:     itemGarland,
-		Quantity: shopping.Quantity{Length: (length + units.Inch - 1) / units.Inch * units.Inch},
+		Quantity: shopping.Quantity{Length: wholeInches(h.Left + m.run(h) + h.Right)},
 		Basis:    show(m.run(h)) + " " + run + ", " + show(h.Left) + " falling at the left, " + show(h.Right) + " at the right",
 		Source:   source,
-	}, nil
+	}
 }
 
-// FindDrops returns h with Look set to look, and Left and Right to what is left of a
-// garland after the shelf or the swags. It looks at the other fields of h, but for
-// Look: half falls at each end of a traditional mantel; at an asymmetrical one the
-// light end falls as far as h says already, and the rest at the heavy side. An odd
-// nanometer falls at the right. [Mantel.Garland] of the result is garland to the
+// wholeInches rounds up, for a supply is never short.
+func wholeInches(l units.Length) units.Length {
+	return (l + units.Inch - 1) / units.Inch * units.Inch
+}
+
+// FindDrops returns hanging with Look set to look, and Left and Right to what is left
+// of a garland after the shelf or the swags. Half falls at each end of a traditional
+// mantel, or all of it at the end that is not at a wall; at an asymmetrical one the
+// light end falls as far as hanging says already, and the rest at the heavy side. An
+// odd nanometer falls at the right. [Mantel.Garland] of the result is garland to the
 // nanometer.
 //
 // The errors are those of [Mantel.Garland], and one wrapping [units.ErrFit] if garland
-// is too short to reach along the shelf.
+// is too short to reach along the shelf. It never shortens a drop: [Rules.Hang] does
+// on a low shelf, and says so.
 //
 // Source: the extra on both sides, or on one, is common practice.
-func (m Mantel) FindDrops(garland units.Length, look Look, h Hanging) (Hanging, error) {
+func (m Mantel) FindDrops(garland units.Length, look Look, hanging Hanging) (Hanging, error) {
+	h := hanging
 	const fn = "Mantel.FindDrops"
-	if err := look.check(fn); err != nil {
+	if err := look.check(fn, "look"); err != nil {
 		return Hanging{}, err
 	}
 	light := units.Length(0)
@@ -147,7 +148,7 @@ func (m Mantel) FindDrops(garland units.Length, look Look, h Hanging) (Hanging, 
 	}
 	h.Look = look
 	h.Left, h.Right = 0, light // until the rest is known to be good
-	if err := m.checkHanging(fn, h); err != nil {
+	if err := m.checkHanging(fn, "", "/hanging", h); err != nil {
 		return Hanging{}, err
 	}
 	least := m.run(h) + light
@@ -155,7 +156,24 @@ func (m Mantel) FindDrops(garland units.Length, look Look, h Hanging) (Hanging, 
 		return Hanging{}, fitError(fn, "garland", exact(garland), "at least "+exact(least)+" to reach along the shelf")
 	}
 	left := garland - least
+	deepest := m.deepest(maxDrop)
+	room := units.Length(0) // for what may fall
+	for _, end := range [...]struct {
+		wall bool
+		side Side
+	}{{m.LeftWall, Left}, {m.RightWall, Right}} {
+		if !end.wall && (look == Traditional || h.Heavy == end.side) {
+			room += deepest
+		}
+	}
+	if left > room {
+		return Hanging{}, fitError(fn, "garland", exact(garland), "at most "+exact(least+room)+", so that no end passes the hearth, a wall or "+exact(maxDrop))
+	}
 	switch {
+	case look == Traditional && m.LeftWall:
+		h.Left, h.Right = 0, left
+	case look == Traditional && m.RightWall:
+		h.Left, h.Right = left, 0
 	case look == Traditional:
 		h.Left, h.Right = left/2, left-left/2
 	case h.Heavy == Left:
@@ -163,56 +181,64 @@ func (m Mantel) FindDrops(garland units.Length, look Look, h Hanging) (Hanging, 
 	default:
 		h.Left, h.Right = light, left
 	}
-	if err := m.checkHanging(fn, h); err != nil {
-		return Hanging{}, err
-	}
 	return h, nil
 }
 
-// FindSag returns h with Sag set so that a garland is used up by the drops and
-// the swags that h says. Each swag takes an equal part of what the drops leave.
+// deepest returns how far something may hang from the shelf: at most so far, and not
+// past the hearth.
+func (m Mantel) deepest(most units.Length) units.Length {
+	if m.Height != 0 {
+		return min(most, m.Height)
+	}
+	return most
+}
+
+// FindSag returns hanging with Sag set so that a garland is used up by its drops and
+// swags. Each swag takes an equal part of what the drops leave.
 // The sag is rounded to the nearest nanometer, so that [Mantel.Garland] of the
 // result is garland to a nanometer for each swag, and one more.
 //
-// The errors are those of [Mantel.Garland], one wrapping [units.ErrRange] if h has no
+// The errors are those of [Mantel.Garland], one wrapping [units.ErrRange] if there are no
 // swags, and one wrapping [units.ErrFit] if garland is too short to reach along the
-// shelf or leaves over 150 ft for each swag.
+// shelf, or so long that the swags would hang past the hearth or over 50 ft deep.
 //
 // Source: as for [Swag].
-func (m Mantel) FindSag(garland units.Length, h Hanging) (Hanging, error) {
+func (m Mantel) FindSag(garland units.Length, hanging Hanging) (Hanging, error) {
+	h := hanging
 	const fn = "Mantel.FindSag"
-	if err := checkCount(fn, "Swags", h.Swags, 1, maxSwags); err != nil {
+	if err := checkCount(fn, "/hanging/swags", h.Swags, 1, maxSwags); err != nil {
 		return Hanging{}, err
 	}
 	h.Sag = 0 // until the rest is known to be good
-	if err := m.checkHanging(fn, h); err != nil {
+	if err := m.checkHanging(fn, "", "/hanging", h); err != nil {
 		return Hanging{}, err
 	}
 	least := m.Length + h.Left + h.Right
 	if garland < least {
 		return Hanging{}, fitError(fn, "garland", exact(garland), "at least "+exact(least)+" to reach along the shelf")
 	}
-	most := units.Length(h.Swags)*maxSwagLength + h.Left + h.Right
-	if garland > most {
-		return Hanging{}, fitError(fn, "garland", exact(garland), "at most "+exact(most)+", 150 ft for each swag")
-	}
 	n := float64(h.Swags)
-	h.Sag = nearest(sagOf(float64(m.Length)/n, float64(garland-least)/n))
-	if err := m.checkHanging(fn, h); err != nil {
-		return Hanging{}, err
+	deepest := m.deepest(maxSag)
+	if garland <= units.Length(h.Swags)*maxSwagLength+h.Left+h.Right { // or the sag is over 50 ft
+		h.Sag = nearest(catenary.Sag(float64(m.Length)/n, float64(garland-least)/n))
+		if h.Sag <= deepest {
+			return h, nil
+		}
 	}
-	return h, nil
+	h.Sag = deepest
+	most := h.Left + m.run(h) + h.Right
+	return Hanging{}, fitError(fn, "garland", exact(garland), "at most "+exact(most)+", which hangs "+exact(deepest)+" deep")
 }
 
 // Hooks returns where the hooks are, from the left end of the shelf: one at each
 // end, and one between each two swags, at equal distances rounded to a nanometer,
 // the same from both ends. They are level with the top of the shelf. The errors
 // are those of [Mantel.Garland].
-func (m Mantel) Hooks(h Hanging) ([]units.Length, error) {
-	if err := m.checkHanging("Mantel.Hooks", h); err != nil {
+func (m Mantel) Hooks(hanging Hanging) ([]units.Length, error) {
+	if err := m.checkHanging("Mantel.Hooks", "", "/hanging", hanging); err != nil {
 		return nil, err
 	}
-	return m.hooks(h), nil
+	return m.hooks(hanging), nil
 }
 
 // Below returns how far below the top of the shelf the garland is, at a distance
@@ -221,19 +247,19 @@ func (m Mantel) Hooks(h Hanging) ([]units.Length, error) {
 // wrapping [units.ErrRange] if along is not from 0 to the length of the shelf.
 //
 // Source: as for [Swag].
-func (m Mantel) Below(h Hanging, along units.Length) (units.Length, error) {
+func (m Mantel) Below(hanging Hanging, along units.Length) (units.Length, error) {
 	const fn = "Mantel.Below"
-	if err := m.checkHanging(fn, h); err != nil {
+	if err := m.checkHanging(fn, "", "/hanging", hanging); err != nil {
 		return 0, err
 	}
 	if along < 0 || along > m.Length {
 		return 0, rangeError(fn, "along", exact(along), "0 ft to the length of the shelf, "+exact(m.Length))
 	}
-	if h.Swags == 0 {
+	if hanging.Swags == 0 {
 		return 0, nil
 	}
-	n := units.Length(h.Swags)
-	return nearest(m.catenary(h).below(float64(along*n%m.Length) / float64(n))), nil
+	n := units.Length(hanging.Swags)
+	return nearest(m.curve(hanging).Below(float64(along*n%m.Length) / float64(n))), nil
 }
 
 // AppendPath appends to dst the middle line of the garland, as a front view shows
@@ -245,29 +271,30 @@ func (m Mantel) Below(h Hanging, along units.Length) (units.Length, error) {
 // is out of its range. With an error it returns dst as it was.
 //
 // Source: as for [Swag].
-func (m Mantel) AppendPath(dst []Point, h Hanging, pieces int) ([]Point, error) {
+func (m Mantel) AppendPath(dst []Point, hanging Hanging, pieces int) ([]Point, error) {
 	const fn = "Mantel.AppendPath"
-	if err := m.checkHanging(fn, h); err != nil {
+	if err := m.checkHanging(fn, "", "/hanging", hanging); err != nil {
 		return dst, err
 	}
 	if err := checkCount(fn, "pieces", pieces, 1, 1000); err != nil {
 		return dst, err
 	}
-	if h.Left > 0 {
-		dst = append(dst, Point{0, h.Left})
+	if hanging.Left > 0 {
+		dst = append(dst, Point{0, hanging.Left})
 	}
 	dst = append(dst, Point{})
-	if h.Swags > 0 {
-		c := m.catenary(h)
-		steps := h.Swags * pieces
+	if hanging.Swags > 0 {
+		c := m.curve(hanging)
+		span := float64(m.Length) / float64(hanging.Swags)
+		steps := hanging.Swags * pieces
 		for i := 1; i < steps; i++ {
-			at := c.span * float64(i%pieces) / float64(pieces)
-			dst = append(dst, Point{Along: m.part(i, steps), Below: nearest(c.below(at))})
+			at := span * float64(i%pieces) / float64(pieces)
+			dst = append(dst, Point{Along: m.part(i, steps), Below: nearest(c.Below(at))})
 		}
 	}
 	dst = append(dst, Point{m.Length, 0})
-	if h.Right > 0 {
-		dst = append(dst, Point{m.Length, h.Right})
+	if hanging.Right > 0 {
+		dst = append(dst, Point{m.Length, hanging.Right})
 	}
 	return dst, nil
 }
@@ -296,60 +323,53 @@ func (m Mantel) run(h Hanging) units.Length {
 	if h.Swags == 0 {
 		return m.Length
 	}
-	return m.Length + nearest(float64(float64(h.Swags)*m.catenary(h).slack()))
+	return m.Length + nearest(float64(float64(h.Swags)*m.curve(h).Slack()))
 }
 
-// catenary returns one swag of a hanging that has some. Its span need not be a
+// curve returns one swag of a hanging that has some. Its span need not be a
 // whole number of nanometers.
-func (m Mantel) catenary(h Hanging) catenary {
-	return catenaryOfSag(float64(m.Length)/float64(h.Swags), float64(h.Sag))
+func (m Mantel) curve(h Hanging) catenary.Curve {
+	return catenary.Level(float64(m.Length)/float64(h.Swags), float64(h.Sag))
 }
 
-// checkHanging checks m and h and whether they go together.
-func (m Mantel) checkHanging(fn string, h Hanging) error {
-	if err := m.check(fn); err != nil {
+// checkHanging checks m and h, which are at the pointers mantel and hanging, and
+// whether they go together.
+func (m Mantel) checkHanging(fn, mantel, hanging string, h Hanging) error {
+	if err := m.check(fn, mantel); err != nil {
 		return err
 	}
-	if err := checkCount(fn, "Swags", h.Swags, 0, maxSwags); err != nil {
+	if err := checkCount(fn, hanging+"/swags", h.Swags, 0, maxSwags); err != nil {
 		return err
 	}
 	if most := m.Length / minSpan; units.Length(h.Swags) > most {
-		return fitError(fn, "Swags", strconv.Itoa(h.Swags), "at most "+strconv.Itoa(int(most))+", an inch or more each on a shelf of "+exact(m.Length))
+		return fitError(fn, hanging+"/swags", strconv.Itoa(h.Swags), "at most "+strconv.Itoa(int(most))+", an inch or more each on a shelf of "+exact(m.Length))
 	}
-	if err := checkLength(fn, "Sag", h.Sag, 0, maxSag, wantSag); err != nil {
+	if err := checkLength(fn, hanging+"/sag", h.Sag, 0, maxSag, wantSag); err != nil {
 		return err
 	}
 	if h.Swags == 0 && h.Sag != 0 {
-		return fitError(fn, "Sag", exact(h.Sag), "0 ft where there are no swags")
+		return fitError(fn, hanging+"/sag", exact(h.Sag), "0 ft where there are no swags")
 	}
-	if err := checkLength(fn, "Thickness", h.Thickness, 0, maxThickness, "0 ft to 3 ft"); err != nil {
+	if err := checkLength(fn, hanging+"/thickness", h.Thickness, 0, maxThickness, "0 ft to 3 ft"); err != nil {
 		return err
 	}
 	for _, drop := range [...]struct {
 		field  string
 		length units.Length
-	}{{"Left", h.Left}, {"Right", h.Right}, {"Fall", h.Fall}} {
-		if err := checkLength(fn, drop.field, drop.length, 0, maxDrop, wantDrop); err != nil {
+		wall   bool
+	}{{"/left", h.Left, m.LeftWall}, {"/right", h.Right, m.RightWall}, {"/fall", h.Fall, false}, {"/sag", h.Sag, false}} {
+		if err := checkLength(fn, hanging+drop.field, drop.length, 0, maxDrop, wantDrop); err != nil {
 			return err
 		}
-		if err := m.checkHearth(fn, drop.field, drop.length); err != nil {
-			return err
+		if drop.wall && drop.length > 0 {
+			return fitError(fn, hanging+drop.field, exact(drop.length), "0 ft, since the shelf ends at a wall there")
+		}
+		if m.Height != 0 && drop.length > m.Height {
+			return fitError(fn, hanging+drop.field, exact(drop.length), "at most "+exact(m.Height)+", from the shelf to the hearth")
 		}
 	}
-	if err := m.checkHearth(fn, "Sag", h.Sag); err != nil {
+	if err := h.Look.check(fn, hanging+"/look"); err != nil {
 		return err
 	}
-	if err := h.Look.check(fn); err != nil {
-		return err
-	}
-	return h.Heavy.check(fn)
-}
-
-// checkHearth checks that something that hangs from the shelf ends above the
-// hearth, if it is known where that is.
-func (m Mantel) checkHearth(fn, field string, hangs units.Length) error {
-	if m.Height != 0 && hangs > m.Height {
-		return fitError(fn, field, exact(hangs), "at most "+exact(m.Height)+", from the shelf to the hearth")
-	}
-	return nil
+	return h.Heavy.check(fn, hanging+"/heavy")
 }

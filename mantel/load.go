@@ -24,26 +24,27 @@ const (
 	maxRating  = 1000 * units.Pound
 
 	wantPerFoot = "1 g to 20 lb"
-)
-
-// Cautions that come with every load.
-const (
-	cautionHookLabel   = "follow the label of the hook for the surface, the weight and the waiting time; a rating is for a clean, sound surface"
-	cautionHookHeat    = "heat and dust weaken adhesive: do not trust an adhesive hook over a fireplace that is used"
-	cautionHookShare   = "hooks side by side share a load only as far as they are pulled alike: a higher rating is better than more hooks"
-	cautionHookDressed = "weigh the garland as it will hang, with its picks and ornaments"
+	wantRating  = "1 oz to 1000 lb"
 )
 
 // unchecked is the text of a result that came with an error, where any other could
 // be read as safe.
 const unchecked = "nothing was checked"
 
-// A Hook is the kind of hook that holds a garland. Hooks are equal if == says so.
+// A Hook is the kind of hook or holder that carries a garland or a stocking.
+//
+// Its label gives a weight, and says which: a breaking load, at which the hook
+// gives way, or a working load, which it carries day by day. A label that does not
+// say which gives a breaking load.
 type Hook struct {
-	// Rating is the weight that the label says one hook holds, 1 oz to 1000 lb.
+	// Rating is the weight on the label, for one hook, 1 oz to 1000 lb.
 	Rating units.Mass `json:"rating"`
 
-	// Factor is the design factor, 5 to 20. Zero is DefaultFactor.
+	// Working says that the label states a working load. It takes no design factor.
+	Working bool `json:"working"`
+
+	// Factor is the design factor of a breaking load, 5 to 20. Zero is DefaultFactor,
+	// and 1 for a working load, which takes no other.
 	Factor int `json:"factor"`
 }
 
@@ -51,23 +52,41 @@ type Hook struct {
 //
 //	working load = Rating/Factor
 //
-// rounded down to the nanogram. It returns an [units.Error] wrapping [units.ErrRange] if a
-// field of k is out of its range.
+// rounded down to the nanogram, or Rating itself if the label states a working load.
+// It returns an error wrapping [units.ErrRange] if a field of k is out of its range,
+// and one wrapping [units.ErrFit] for a design factor with a working load.
 //
 // Source: the factor, as for [DefaultFactor].
-func (k Hook) WorkingLoad() (units.Mass, error) { return k.workingLoad("Hook.WorkingLoad") }
+func (k Hook) WorkingLoad() (units.Mass, error) { return k.workingLoad("Hook.WorkingLoad", "") }
 
-func (k Hook) workingLoad(fn string) (units.Mass, error) {
-	if k.Rating < minRating || k.Rating > maxRating {
-		return 0, rangeError(fn, "Rating", k.Rating.String(), "1 oz to 1000 lb")
-	}
-	if k.Factor == 0 {
-		return k.Rating / DefaultFactor, nil
-	}
-	if err := checkCount(fn, "Factor", k.Factor, DefaultFactor, 20); err != nil {
+// workingLoad checks k, which is at a pointer.
+func (k Hook) workingLoad(fn, at string) (units.Mass, error) {
+	if err := checkMass(fn, at+"/rating", k.Rating, minRating, maxRating, wantRating); err != nil {
 		return 0, err
 	}
-	return k.Rating / units.Mass(k.Factor), nil
+	if k.Working {
+		if k.Factor != 0 && k.Factor != 1 {
+			return 0, fitError(fn, at+"/factor", strconv.Itoa(k.Factor), "0 or 1 for a label that states a working load")
+		}
+		return k.Rating, nil
+	}
+	if k.Factor != 0 {
+		if err := checkCount(fn, at+"/factor", k.Factor, DefaultFactor, 20); err != nil {
+			return 0, err
+		}
+	}
+	return k.Rating / units.Mass(k.factor()), nil
+}
+
+// factor returns the design factor of a hook that is known to be good.
+func (k Hook) factor() int {
+	switch {
+	case k.Working:
+		return 1
+	case k.Factor == 0:
+		return DefaultFactor
+	}
+	return k.Factor
 }
 
 // Spacing returns how far apart such hooks may be along a garland that weighs
@@ -76,48 +95,85 @@ func (k Hook) workingLoad(fn string) (units.Mass, error) {
 //
 //	spacing = working load/perFoot, in feet
 //
-// rounded down to the nanometer. For swags, which also pull sideways, and for the
-// drops at the ends see [Mantel.Loads]. It returns an [units.Error] wrapping [units.ErrRange]
-// if a field of k is out of its range or perFoot is not from 1 g to 20 lb.
+// rounded down to the nanometer. Swags also pull sideways, and drops hang on the end
+// hooks: see [Mantel.Loads]. It returns the errors of [Hook.WorkingLoad], and one
+// wrapping [units.ErrRange] if perFoot is not from 1 g to 20 lb.
 //
 // Source: statics.
 func (k Hook) Spacing(perFoot units.Mass) (units.Length, error) {
-	const fn = "Hook.Spacing"
-	working, err := k.workingLoad(fn)
+	return k.spacing("Hook.Spacing", perFoot)
+}
+
+func (k Hook) spacing(fn string, perFoot units.Mass) (units.Length, error) {
+	working, err := k.workingLoad(fn, "")
 	if err != nil {
 		return 0, err
 	}
-	if perFoot < minPerFoot || perFoot > maxPerFoot {
-		return 0, rangeError(fn, "perFoot", perFoot.String(), wantPerFoot)
+	if err := checkPerFoot(fn, perFoot); err != nil {
+		return 0, err
 	}
-	return units.Length(mulDiv(uint64(working), uint64(units.Foot), uint64(perFoot))), nil
+	return every(working, perFoot), nil
+}
+
+// every returns the garland that weighs as much as a hook may carry.
+func every(working, perFoot units.Mass) units.Length {
+	return units.Length(mulDiv(uint64(working), uint64(units.Foot), uint64(perFoot)))
+}
+
+// Count returns how many such hooks hold this length of garland close along an edge,
+// one at each end and none farther from the next than [Hook.Spacing]:
+//
+//	hooks = length/spacing, rounded up, + 1
+//
+// It returns the errors of [Hook.Spacing], one wrapping [units.ErrRange] if length is
+// not from 1 in to 150 ft, and one wrapping [units.ErrFit] if the hooks would be less
+// than an inch apart.
+//
+// Source: statics.
+func (k Hook) Count(length units.Length, perFoot units.Mass) (int, error) {
+	const fn = "Hook.Count"
+	if err := checkLength(fn, "length", length, units.Inch, maxSwagLength, "1 in to 150 ft"); err != nil {
+		return 0, err
+	}
+	spacing, err := k.spacing(fn, perFoot)
+	if err != nil {
+		return 0, err
+	}
+	if spacing < units.Inch {
+		return 0, fitError(fn, "perFoot", perFoot.String(), "a garland that such hooks hold an inch or more apart")
+	}
+	return divideUp(length, spacing) + 1, nil
 }
 
 // String returns a text such as "hook rated 5 lb, design factor 5".
 func (k Hook) String() string {
-	factor := k.Factor
-	if factor == 0 {
-		factor = DefaultFactor
+	if k.Working {
+		return "hook with a working load of " + showMass(k.Rating)
 	}
-	return "hook rated " + showMass(k.Rating) + ", design factor " + strconv.Itoa(factor)
+	return "hook rated " + showMass(k.Rating) + ", design factor " + strconv.Itoa(k.factor())
 }
 
-// A HookLoad is what the garland does to the hook, or hooks, at one place. A force
-// is given as the weight that pulls as hard. HookLoads are equal if == says so.
+// A HookLoad is what hangs on the hook at one place, and how it is pulled. A force is
+// given as the weight that pulls as hard.
 type HookLoad struct {
-	Along units.Length `json:"along"` // from the left end of the shelf
+	Along units.Length `json:"along"` // from the left end of the shelf, or from the first hook
+	Below units.Length `json:"below"` // below the top of the shelf, or below the first hook; negative above
 
-	Down       units.Mass `json:"down"`       // the weight that hangs here
+	Down       units.Mass `json:"down"`       // the weight that hangs here; negative if the garland lifts the hook
 	Left       units.Mass `json:"left"`       // the level pull of the swag on the left, to the left
 	Right      units.Mass `json:"right"`      // the level pull of the swag on the right, to the right
 	Total      units.Mass `json:"total"`      // √(Down² + (Right - Left)²), rounded up, within a nanogram
-	Hooks      int        `json:"hooks"`      // how many hooks of the kind given carry Total, 1 or more
-	Overloaded bool       `json:"overloaded"` // one hook would be loaded above its working load
+	Overloaded bool       `json:"overloaded"` // Total is above the working load of a hook
 }
 
 // String returns a text such as "at 5 ft 4 in: 1 lb down, 8.4 oz to the left".
 func (l HookLoad) String() string {
-	text := "at " + show(l.Along) + ": " + showMass(l.Down) + " down"
+	text := "at " + show(l.Along) + ": "
+	if l.Down < 0 {
+		text += showMass(-l.Down) + " up"
+	} else {
+		text += showMass(l.Down) + " down"
+	}
 	switch pull := l.Right - l.Left; {
 	case pull > 0:
 		text += ", " + showMass(pull) + " to the right"
@@ -125,50 +181,63 @@ func (l HookLoad) String() string {
 		text += ", " + showMass(-pull) + " to the left"
 	}
 	if l.Overloaded {
-		text += ", overloaded: one hook will not do, " + strconv.Itoa(l.Hooks) + " would"
+		text += ", OVERLOADED"
 	}
 	return text
 }
 
-// Loads is what a hanging garland weighs and what holds it.
+// Loads is what a hanging garland, or a row of stockings, weighs and what holds it.
 type Loads struct {
-	Weight     units.Mass   `json:"weight"`     // the whole garland
+	Weight     units.Mass   `json:"weight"`     // of the whole
 	Shelf      units.Mass   `json:"shelf"`      // the part that lies on the shelf, which no hook carries
-	Hooks      []HookLoad   `json:"hooks"`      // from the left end of the shelf
-	Spacing    units.Length `json:"spacing"`    // from hook to hook, rounded down to the nanometer
+	Hooks      []HookLoad   `json:"hooks"`      // from the left
+	Spacing    units.Length `json:"spacing"`    // the widest gap between neighbors, rounded down to the nanometer
 	Working    units.Mass   `json:"working"`    // the working load of one hook
 	Heaviest   int          `json:"heaviest"`   // the index in Hooks of the largest Total, the first of equals
-	Overloaded int          `json:"overloaded"` // at how many places one hook would be overloaded
-	Cautions   []string     `json:"cautions"`   // what to mind, in plain words
+	Overloaded int          `json:"overloaded"` // at how many places a hook is overloaded
+	Remedy     string       `json:"remedy"`     // what would hold it, in one line; empty if nothing is overloaded
+
+	// Hanging is the most that a hook carries while the garland goes up, with a swag
+	// on one side of it only: √(Down² + the larger of Left and Right squared), rounded
+	// up.
+	Hanging units.Mass `json:"hanging"`
+
+	Cautions []units.Caution `json:"cautions"` // what to mind
 }
 
-// String returns the loads line by line, with the weight first and the cautions
-// left out. Loads of no hook, which come with an error, are "nothing was checked".
+// String returns the loads line by line, with the weight first, the remedy last and
+// the cautions left out. Loads of no hook, which come with an error, are "nothing was
+// checked".
 func (l Loads) String() string {
 	if len(l.Hooks) == 0 {
 		return unchecked
 	}
 	var b strings.Builder
-	b.WriteString("garland " + showMass(l.Weight) + ", hooks " + show(l.Spacing) + " apart, each good for " + showMass(l.Working))
+	b.WriteString("weight " + showMass(l.Weight) + ", hooks at most " + show(l.Spacing) + " apart, each good for " + showMass(l.Working))
 	for _, h := range l.Hooks {
 		b.WriteString("\n" + h.String())
+	}
+	if l.Remedy != "" {
+		b.WriteString("\nto hold it: " + l.Remedy)
 	}
 	return b.String()
 }
 
-// Need returns the hooks as a need, item mantel hooks: one at each place, or at an
-// overloaded one as many as share its load, which the basis says.
+// Need returns the hooks as a need: one at each place. If one is overloaded the basis
+// says what would hold it, and the need buys no more of the hooks that do not.
 func (l Loads) Need() shopping.Need {
-	hooks, most := 0, units.Mass(0)
+	basis := "1 at each of " + strconv.Itoa(len(l.Hooks)) + " places, up to " + showMass(l.most()) + " on a working load of " + showMass(l.Working)
+	if l.Overloaded > 0 {
+		basis += ": overloaded at " + strconv.Itoa(l.Overloaded) + "; to hold it, " + l.Remedy
+	}
+	return shopping.Need{Item: itemHooks, Quantity: shopping.Quantity{Pieces: len(l.Hooks)}, Basis: basis, Source: "statics; design factor by analogy, 29 CFR 1919.33"}
+}
+
+func (l Loads) most() (most units.Mass) {
 	for _, h := range l.Hooks {
-		hooks += h.Hooks
 		most = max(most, h.Total)
 	}
-	basis := "1 at each of " + strconv.Itoa(len(l.Hooks)) + " places, up to " + showMass(most) + " on a working load of " + showMass(l.Working)
-	if l.Overloaded > 0 {
-		basis += ", and more at " + strconv.Itoa(l.Overloaded) + " where one is overloaded"
-	}
-	return shopping.Need{Item: itemHooks, Quantity: shopping.Quantity{Pieces: hooks}, Basis: basis, Source: "statics; design factor by analogy, 29 CFR 1919.33"}
+	return most
 }
 
 // Loads returns what the garland does to each hook of [Mantel.Hooks], for a
@@ -179,48 +248,47 @@ func (l Loads) Need() shopping.Need {
 //	pull = perFoot · a, a = span/2u
 //
 // as [Swag] has u, which is the same at both ends and grows without limit as a
-// swag is drawn flat. Where two swags meet, their pulls are equal and opposite.
-// A garland without swags lies on the shelf, and its drops hang on a hook at each
-// end.
+// swag is drawn flat. Where two swags meet, their pulls are equal and opposite; but
+// not before both hang: see Loads.Hanging. A garland without swags lies on the shelf,
+// and its drops hang on a hook at each end. For hooks at other places see [Run].
 //
 // Weight is perFoot times the length, rounded to the nearest nanogram. It is shared
 // out so that Shelf and every Down add up to it exactly, each within a nanogram of
 // its own share. Pulls are within 1e-12 of theirs.
 //
-// A hook above its working load is reported as overloaded; nothing is changed to
-// make it fit.
+// A hook above its working load is reported as overloaded, with what would hold it;
+// nothing is changed to make it fit.
 //
-// The errors are those of [Mantel.Garland], and one wrapping [units.ErrRange] if perFoot
-// is not from 1 g to 20 lb, a field of k is out of its range, or the swags are drawn
-// flatter than a hundredth of their span.
+// The errors are those of [Mantel.Garland] and [Hook.WorkingLoad], and one wrapping
+// [units.ErrRange] if perFoot is not from 1 g to 20 lb or the swags are drawn flatter
+// than a hundredth of their span.
 //
 // Source: statics of the catenary; the design factor, as for [DefaultFactor].
-func (m Mantel) Loads(h Hanging, perFoot units.Mass, k Hook) (Loads, error) {
+func (m Mantel) Loads(hanging Hanging, perFoot units.Mass, hook Hook) (Loads, error) {
 	const fn = "Mantel.Loads"
-	if err := m.checkHanging(fn, h); err != nil {
+	h := hanging
+	if err := m.checkHanging(fn, "", "/hanging", h); err != nil {
 		return Loads{}, err
 	}
-	if perFoot < minPerFoot || perFoot > maxPerFoot {
-		return Loads{}, rangeError(fn, "perFoot", perFoot.String(), wantPerFoot)
+	if err := checkPerFoot(fn, perFoot); err != nil {
+		return Loads{}, err
 	}
-	working, err := k.workingLoad(fn)
+	working, err := hook.workingLoad(fn, "/hook")
 	if err != nil {
 		return Loads{}, err
 	}
 	if h.Swags > 0 && h.Sag*units.Length(100*h.Swags) < m.Length {
-		least := units.Length(divideUp(m.Length, units.Length(100*h.Swags)))
-		return Loads{}, rangeError(fn, "Sag", exact(h.Sag), "a hundredth of the span or more, "+exact(least)+": a taut garland pulls without limit")
+		return Loads{}, rangeError(fn, "/hanging/sag", exact(h.Sag), wantTaut(units.Length(divideUp(m.Length, units.Length(100*h.Swags)))))
 	}
 
 	places := m.hooks(h)
 	run := m.run(h)
 	garland := h.Left + run + h.Right
 	loads := Loads{
-		Weight:   units.Mass(mulDivNearest(uint64(garland), uint64(perFoot), uint64(units.Foot))),
-		Hooks:    make([]HookLoad, len(places)),
-		Spacing:  m.Length / units.Length(max(1, h.Swags)),
-		Working:  working,
-		Cautions: []string{cautionHookLabel, cautionHookHeat, cautionHookDressed},
+		Weight:  units.Mass(mulDivNearest(uint64(garland), uint64(perFoot), uint64(units.Foot))),
+		Hooks:   make([]HookLoad, len(places)),
+		Spacing: m.Length / units.Length(max(1, h.Swags)),
+		Working: working,
 	}
 
 	// Lengths in parts of a nanometer, so that half a swag is a whole number.
@@ -236,8 +304,7 @@ func (m Mantel) Loads(h Hanging, perFoot units.Mass, k Hook) (Loads, error) {
 	}
 	pull := units.Mass(0)
 	if h.Swags > 0 {
-		c := m.catenary(h)
-		pull = units.Mass(math.Round(float64(perFoot) * (c.span / (2 * c.u)) / float64(units.Foot)))
+		pull = units.Mass(math.Round(float64(perFoot) * m.curve(h).Pull() / float64(units.Foot)))
 	}
 	last := len(places) - 1
 	for i, along := range places {
@@ -260,20 +327,60 @@ func (m Mantel) Loads(h Hanging, perFoot units.Mass, k Hook) (Loads, error) {
 		if i == last {
 			load.Down += next(parts * uint64(h.Right))
 		}
-		load.Total = resultant(load.Down, load.Right-load.Left)
-		load.Hooks = max(1, int((load.Total+working-1)/working))
-		if load.Overloaded = load.Total > working; load.Overloaded {
-			loads.Overloaded++
-		}
 		loads.Hooks[i] = load
-		if load.Total > loads.Hooks[loads.Heaviest].Total {
-			loads.Heaviest = i
-		}
 	}
-	if loads.Overloaded > 0 {
-		loads.Cautions = append(loads.Cautions, cautionHookShare)
-	}
+	loads.judge(hook, perFoot)
 	return loads, nil
+}
+
+// judge fills in what follows from the pulls on the hooks: totals, what is overloaded
+// and what would hold it, and the cautions. A perFoot of 0 is no garland.
+func (l *Loads) judge(hook Hook, perFoot units.Mass) {
+	for i, h := range l.Hooks {
+		h.Total = resultant(h.Down, h.Right-h.Left)
+		if h.Overloaded = h.Total > l.Working; h.Overloaded {
+			l.Overloaded++
+		}
+		l.Hooks[i] = h
+		if h.Total > l.Hooks[l.Heaviest].Total {
+			l.Heaviest = i
+		}
+		l.Hanging = max(l.Hanging, resultant(h.Down, max(h.Left, h.Right)))
+	}
+	l.Cautions = append(l.Cautions, cautionHookLabel, cautionHookHeat, cautionWeigh)
+	if l.Hanging > l.most() {
+		c := cautionHalfHung
+		c.Text += ", up to " + showMass(l.Hanging) + " here"
+		l.Cautions = append(l.Cautions, c)
+	}
+	if l.Overloaded == 0 {
+		return
+	}
+	l.Cautions = append(l.Cautions, cautionHookShare)
+	most := l.most()
+	rating := "a breaking load of " + massUp(most*units.Mass(hook.factor()))
+	if hook.Working {
+		rating = "a working load of " + massUp(most)
+	}
+	l.Remedy = "hooks with " + rating + " or more"
+	if perFoot == 0 {
+		l.Remedy += ", or no more than " + massDown(l.Working) + " on each"
+		return
+	}
+	length := every(l.Working, perFoot)
+	l.Remedy += "; or garland of " + massDown(units.Mass(mulDiv(uint64(perFoot), uint64(l.Working), uint64(most)))) +
+		" a foot or less; or these hooks " + showDown(length) + " apart or closer along an edge, with no more than " + showDown(length/2) + " falling at an end"
+}
+
+// massUp and massDown are showMass, but to the tenth of an ounce above and below.
+func massUp(m units.Mass) string {
+	const step = units.Ounce / 10
+	return showMass((m + step - 1) / step * step)
+}
+
+func massDown(m units.Mass) string {
+	const step = units.Ounce / 10
+	return showMass(m / step * step)
 }
 
 // resultant returns √(a² + b²) rounded up. Both are below 2⁵³ here, so that it is

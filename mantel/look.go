@@ -8,7 +8,6 @@ import (
 )
 
 // A Look is the way a mantel is dressed. The zero value is [Traditional].
-// Looks are equal if == says so.
 type Look uint8
 
 // The looks.
@@ -18,7 +17,7 @@ const (
 )
 
 // A Side is one end of a shelf, for someone who faces it. The zero value is
-// [Left]. Sides are equal if == says so.
+// [Left].
 type Side uint8
 
 // The sides.
@@ -38,15 +37,15 @@ const maxText = 64
 // ParseLook returns the look of a name: traditional, which symmetric and
 // symmetrical name too, or asymmetrical, which asymmetric names too. Upper case
 // is read as lower case, and space around the name is passed over. Any other
-// text is an [units.Error] wrapping [units.ErrName].
-func ParseLook(s string) (Look, error) {
-	switch fold(s) {
+// text is an error wrapping [units.ErrName].
+func ParseLook(text string) (Look, error) {
+	switch fold(text) {
 	case "traditional", "symmetric", "symmetrical":
 		return Traditional, nil
 	case "asymmetrical", "asymmetric":
 		return Asymmetrical, nil
 	}
-	return 0, nameError("ParseLook", "look", clip(s), wantLook)
+	return 0, nameError("ParseLook", "text", clip(text), wantLook)
 }
 
 // String returns "traditional" or "asymmetrical", or a text like Look(9) for a
@@ -61,10 +60,10 @@ func (l Look) String() string {
 	return "Look(" + strconv.Itoa(int(l)) + ")"
 }
 
-// MarshalText returns the text of [Look.String]. A value that is no look is an
-// [units.Error] wrapping [units.ErrName].
+// MarshalText returns the text of [Look.String]. A value that is no look is an error
+// wrapping [units.ErrName].
 func (l Look) MarshalText() ([]byte, error) {
-	if err := l.check("Look.MarshalText"); err != nil {
+	if err := l.check("Look.MarshalText", "look"); err != nil {
 		return nil, err
 	}
 	return []byte(l.String()), nil
@@ -79,24 +78,24 @@ func (l *Look) UnmarshalText(text []byte) error {
 	return err
 }
 
-func (l Look) check(fn string) error {
+func (l Look) check(fn, field string) error {
 	if l > Asymmetrical {
-		return nameError(fn, "look", l.String(), wantLook)
+		return nameError(fn, field, l.String(), wantLook)
 	}
 	return nil
 }
 
 // ParseSide returns the side of a name, left or right. Upper case is read as
-// lower case, and space around the name is passed over. Any other text is an
-// [units.Error] wrapping [units.ErrName].
-func ParseSide(s string) (Side, error) {
-	switch fold(s) {
+// lower case, and space around the name is passed over. Any other text is an error
+// wrapping [units.ErrName].
+func ParseSide(text string) (Side, error) {
+	switch fold(text) {
 	case "left":
 		return Left, nil
 	case "right":
 		return Right, nil
 	}
-	return 0, nameError("ParseSide", "side", clip(s), wantSide)
+	return 0, nameError("ParseSide", "text", clip(text), wantSide)
 }
 
 // String returns "left" or "right", or a text like Side(9) for a value that is
@@ -111,10 +110,10 @@ func (s Side) String() string {
 	return "Side(" + strconv.Itoa(int(s)) + ")"
 }
 
-// MarshalText returns the text of [Side.String]. A value that is no side is an
-// [units.Error] wrapping [units.ErrName].
+// MarshalText returns the text of [Side.String]. A value that is no side is an error
+// wrapping [units.ErrName].
 func (s Side) MarshalText() ([]byte, error) {
-	if err := s.check("Side.MarshalText"); err != nil {
+	if err := s.check("Side.MarshalText", "side"); err != nil {
 		return nil, err
 	}
 	return []byte(s.String()), nil
@@ -129,9 +128,9 @@ func (s *Side) UnmarshalText(text []byte) error {
 	return err
 }
 
-func (s Side) check(fn string) error {
+func (s Side) check(fn, field string) error {
 	if s > Right {
-		return nameError(fn, "side", s.String(), wantSide)
+		return nameError(fn, field, s.String(), wantSide)
 	}
 	return nil
 }

@@ -13,7 +13,9 @@ var (
 	itemPicks     = shopping.Item{Kind: shopping.Pick, Type: "mantel"}
 	itemOrnaments = shopping.Item{Kind: shopping.Ornament, Type: "mantel"}
 	itemRibbon    = shopping.Item{Kind: shopping.Ribbon, Type: "mantel"}
+	itemLights    = shopping.Item{Kind: shopping.Light, Type: "mantel"}
 	itemBells     = shopping.Item{Kind: shopping.Bell}
+	itemStockings = shopping.Item{Kind: shopping.Stocking}
 	itemTies      = shopping.Item{Kind: shopping.Tie}
 	itemHooks     = shopping.Item{Kind: shopping.Hook}
 )
@@ -24,98 +26,163 @@ const (
 	ownFigure      = "a starting figure of our own"
 )
 
-// Needs returns what a mantel takes by rule, each with its basis and source, in
-// this order:
+// offHearth is how far above the hearth the ends of a garland stay on a low shelf.
 //
-//	base garland       a running length
+// Source: a starting figure of our own.
+const offHearth = 6 * units.Inch
+
+// Hang returns hanging with Left and Right as the rule of its look has them: half of
+// Extra at each end of a traditional mantel, all of it at the heavy end of an
+// asymmetrical one and nothing at the other. Left and Right of hanging are ignored.
+//
+// Nothing falls at an end that is at a wall; and where the shelf is low, an end stops
+// 6 in above the hearth, half the thickness included. A caution says so in either
+// case, with the figures.
+//
+// It returns an error wrapping [units.ErrRange] or [units.ErrFit] as [Mantel.Garland]
+// does, and if Extra is out of its range.
+//
+// Source: the extra, common practice; the 6 in, a starting figure of our own.
+func (r Rules) Hang(mantel Mantel, hanging Hanging) (Hanging, []units.Caution, error) {
+	const fn = "Rules.Hang"
+	h := hanging
+	h.Left, h.Right = 0, 0
+	if err := mantel.checkHanging(fn, "/mantel", "/hanging", h); err != nil {
+		return Hanging{}, nil, err
+	}
+	a, err := r.of(fn, "/mantel/length", mantel.Length, "/hanging/look", h.Look, checkExtra)
+	if err != nil {
+		return Hanging{}, nil, err
+	}
+	extra := a.rules.Extra
+	switch {
+	case h.Look == Traditional:
+		h.Left, h.Right = extra/2, extra-extra/2
+	case h.Heavy == Left:
+		h.Left = extra
+	default:
+		h.Right = extra
+	}
+	var cautions []units.Caution
+	say := func(c units.Caution, text string) {
+		c.Text += text
+		cautions = append(cautions, c)
+	}
+	for _, end := range [...]struct {
+		name string
+		drop *units.Length
+		wall bool
+	}{{"left", &h.Left, mantel.LeftWall}, {"right", &h.Right, mantel.RightWall}} {
+		most := max(0, mantel.Height-offHearth-h.Thickness/2)
+		switch {
+		case end.wall && *end.drop > 0:
+			say(cautionWall, ": "+show(*end.drop)+" at the "+end.name)
+			*end.drop = 0
+		case mantel.Height != 0 && *end.drop > most:
+			say(cautionLowShelf, ": the "+end.name+" one falls "+show(most)+", not "+show(*end.drop))
+			*end.drop = most
+		}
+	}
+	return h, cautions, nil
+}
+
+// A Dressing is what a mantel takes as it hangs, beside what the rule alone would buy.
+type Dressing struct {
+	Needs   []shopping.Need `json:"needs"`   // what it takes, each with its basis and source
+	Garland units.Length    `json:"garland"` // the garland as it hangs, exactly
+	ByRule  units.Length    `json:"byRule"`  // the garland by rule, the shelf and Extra
+}
+
+// String returns a text such as "garland 8 ft 1 3/4 in as it hangs, 7 ft 4 in by rule:
+// 9 3/4 in more".
+func (d Dressing) String() string {
+	return "garland " + showUp(d.Garland) + " as it hangs, " + show(d.ByRule) + " by rule: " + difference(d.Garland-d.ByRule)
+}
+
+func difference(more units.Length) string {
+	switch {
+	case more > 0:
+		return showUp(more) + " more"
+	case more < 0:
+		return showDown(-more) + " less"
+	}
+	return "the same"
+}
+
+// Needs returns what a mantel takes as its garland hangs, in this order:
+//
+//	base garland       a running length: that of [Mantel.Garland], rounded up to a whole inch
 //	picks, mantel      pieces
 //	ornaments, mantel  pieces
 //	ribbon, mantel     one whole piece
 //	bells              pieces
 //	wire ties          pieces: one for each pick and ornament, and one for the ribbon
 //
-// A rule whose field is zero adds no need. The room is left empty for the caller
-// to fill. Hooks depend on how the garland hangs; see [Loads.Need].
+// [Rules.Hang] makes a hanging that follows the rule. The garland is sized from the
+// hanging, for swags take more than the rule knows; where the two differ, the basis
+// says by how much. The other needs follow the rules for hanging.Look. A rule whose
+// field is zero adds no need. The room is left empty for the caller to fill. Hooks,
+// lights and stockings have needs of their own: [Loads.Need], [Mantel.Lights],
+// [Mantel.Stockings].
 //
-// Package shopping adds up the needs of one item, over the rooms too. Picks, ornaments and
-// ribbon of a mantel are of a type of their own, since they are often not those of the
-// tree. Where they are the same, take the type away, before the needs are added up and
-// after [Steps] has looked at them:
+// Package shopping adds up the needs of one item, over the rooms too. Picks,
+// ornaments, ribbon and lights of a mantel are of the type "mantel", since they are
+// often not those of the tree. Where they are the same, clear the type before the
+// needs are added up and after [Steps] has looked at them.
 //
-//	for i, n := range needs {
-//		if n.Item.Type == "mantel" {
-//			needs[i].Item.Type = ""
-//		}
-//	}
-//
-// It looks only at the length of m, and returns an [units.Error] wrapping [units.ErrRange]
-// if that or a field of r is out of its range, and one wrapping [units.ErrName] if
-// look is no look.
-func (r Rules) Needs(m Mantel, look Look) ([]shopping.Need, error) {
+// The errors are those of [Mantel.Garland], and one wrapping [units.ErrRange] if a
+// field of r is out of its range.
+func (r Rules) Needs(mantel Mantel, hanging Hanging) (Dressing, error) {
 	const fn = "Rules.Needs"
-	rules, err := r.of(fn, m.Length, look)
-	if err != nil {
-		return nil, err
+	if err := mantel.checkHanging(fn, "/mantel", "/hanging", hanging); err != nil {
+		return Dressing{}, err
 	}
-	garland, err := r.BaseGarland(m.Length, look)
+	look := hanging.Look
+	a, err := r.of(fn, "/mantel/length", mantel.Length, "/hanging/look", look, checkAll)
 	if err != nil {
-		return nil, err
+		return Dressing{}, err
 	}
-	picks, err := r.Picks(m.Length, look)
-	if err != nil {
-		return nil, err
-	}
-	ornaments, err := r.Ornaments(m.Length, look)
-	if err != nil {
-		return nil, err
-	}
-	ribbon, err := r.Ribbon(look)
-	if err != nil {
-		return nil, err
-	}
-	bells, err := r.Bells(look)
-	if err != nil {
-		return nil, err
-	}
-
-	needs := make([]shopping.Need, 0, 6)
+	d := Dressing{Needs: make([]shopping.Need, 0, 6), Garland: hanging.Left + mantel.run(hanging) + hanging.Right, ByRule: a.garland}
 	add := func(item shopping.Item, q shopping.Quantity, basis, source string) {
-		needs = append(needs, shopping.Need{Item: item, Quantity: q, Basis: basis, Source: source})
+		d.Needs = append(d.Needs, shopping.Need{Item: item, Quantity: q, Basis: basis, Source: source})
 	}
-	add(itemGarland, shopping.Quantity{Length: garland},
-		"shelf of "+m.Length.String()+" and "+rules.Extra.String()+" more", commonPractice)
-	if picks > 0 {
-		add(itemPicks, shopping.Quantity{Pieces: picks},
-			"1 for each "+rules.PickSpacing.String()+" of "+m.Length.String(), commonPractice)
+	if d.Garland == d.ByRule {
+		add(itemGarland, shopping.Quantity{Length: d.Garland},
+			"shelf of "+mantel.Length.String()+" and "+a.rules.Extra.String()+" more", commonPractice)
+	} else {
+		need := mantel.garlandNeed(hanging)
+		need.Basis += "; by rule " + show(d.ByRule) + ", " + difference(d.Garland-d.ByRule)
+		d.Needs = append(d.Needs, need)
 	}
-	if ornaments > 0 {
-		gaps := ornaments / rules.OrnamentsPerGap
+	if a.picks > 0 {
+		add(itemPicks, shopping.Quantity{Pieces: a.picks},
+			"1 for each "+a.rules.PickSpacing.String()+" of "+mantel.Length.String(), commonPractice)
+	}
+	if a.ornaments > 0 {
+		gaps := a.ornaments / a.rules.OrnamentsPerGap
 		among := " between picks"
-		if look == Asymmetrical && rules.Layers > 1 {
+		if look == Asymmetrical && a.rules.Layers > 1 {
 			among += " of the top layer"
 		}
-		add(itemOrnaments, shopping.Quantity{Pieces: ornaments},
-			strconv.Itoa(rules.OrnamentsPerGap)+" in each of "+plural(gaps, "gap")+among, ownFigure)
+		add(itemOrnaments, shopping.Quantity{Pieces: a.ornaments},
+			strconv.Itoa(a.rules.OrnamentsPerGap)+" in each of "+plural(gaps, "gap")+among, ownFigure)
 	}
-	ties := picks + ornaments
-	if ribbon > 0 {
+	ties := a.picks + a.ornaments
+	if a.ribbon > 0 {
 		ties++
-		add(itemRibbon, shopping.Quantity{Pieces: 1, Length: ribbon}, "one bow or fall "+ribbonPlace(look), commonPractice)
+		place := "in the middle"
+		if look == Asymmetrical {
+			place = "at the heavy side"
+		}
+		add(itemRibbon, shopping.Quantity{Pieces: 1, Length: a.ribbon}, "one bow or fall "+place, commonPractice)
 	}
-	if bells > 0 {
-		add(itemBells, shopping.Quantity{Pieces: bells}, "hung with the ribbon", ownFigure)
+	if a.bells > 0 {
+		add(itemBells, shopping.Quantity{Pieces: a.bells}, "hung with the ribbon", ownFigure)
 	}
 	if ties > 0 {
-		add(itemTies, shopping.Quantity{Pieces: ties}, tiesBasis(picks, ornaments, ribbon), ownFigure)
+		add(itemTies, shopping.Quantity{Pieces: ties}, tiesBasis(a.picks, a.ornaments, a.ribbon), ownFigure)
 	}
-	return needs, nil
-}
-
-func ribbonPlace(look Look) string {
-	if look == Asymmetrical {
-		return "at the heavy side"
-	}
-	return "in the middle"
+	return d, nil
 }
 
 // tiesBasis returns "1 for each of 8 picks and 7 ornaments".

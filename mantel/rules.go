@@ -9,6 +9,16 @@ import "example.com/fircone/units"
 //
 // Everything here is a supply: it goes by the exact length of the shelf, and
 // counts round up.
+//
+// The layers of an asymmetrical shelf lie like shingles, one part of the shelf each,
+// and rise towards the heavy side, here at the right:
+//
+//	                                        o   o   o   layer 4, ornaments in its gaps
+//	                            | | | | | | | | | |     layer 3
+//	              | | | | | | | /                       layer 2, over the end of layer 1
+//	| | | | | | | /                                     layer 1
+//	===================================================
+//	light end                                heavy end
 type Rules struct {
 	Traditional  LookRules `json:"traditional"`  // for the same on both sides
 	Asymmetrical LookRules `json:"asymmetrical"` // for all the weight on one side
@@ -82,20 +92,13 @@ func CommonPractice() Rules {
 // Half of the extra falls at each end of a traditional mantel, all of it at the
 // heavy end of an asymmetrical one; see [Mantel.FindDrops]. The sum is exact.
 // The rule leaves nothing for swags; for those see [Mantel.Garland].
-// It returns an [units.Error] wrapping [units.ErrRange] if length is not from 1 ft to 50 ft
+// It returns an error wrapping [units.ErrRange] if length is not from 1 ft to 50 ft
 // or Extra is out of its range, and one wrapping [units.ErrName] if look is no look.
 //
 // Source: common practice.
 func (r Rules) BaseGarland(length units.Length, look Look) (units.Length, error) {
-	const fn = "Rules.BaseGarland"
-	rules, err := r.of(fn, length, look)
-	if err != nil {
-		return 0, err
-	}
-	if err := checkLength(fn, "Extra", rules.Extra, 0, MaxLength, "0 ft to 50 ft"); err != nil {
-		return 0, err
-	}
-	return length + rules.Extra, nil
+	a, err := r.of("Rules.BaseGarland", "length", length, "look", look, checkExtra)
+	return a.garland, err
 }
 
 // Picks returns how many picks (stems of berries, leaves or flowers) are tied
@@ -103,18 +106,14 @@ func (r Rules) BaseGarland(length units.Length, look Look) (units.Length, error)
 //
 //	picks = length / PickSpacing
 //
-// by the exact length, rounded up. It returns an [units.Error] wrapping [units.ErrRange] if
+// by the exact length, rounded up. It returns an error wrapping [units.ErrRange] if
 // length is not from 1 ft to 50 ft or PickSpacing is out of its range, and one
 // wrapping [units.ErrName] if look is no look.
 //
 // Source: common practice.
 func (r Rules) Picks(length units.Length, look Look) (int, error) {
-	const fn = "Rules.Picks"
-	rules, err := r.of(fn, length, look)
-	if err != nil {
-		return 0, err
-	}
-	return rules.picks(fn, length)
+	a, err := r.of("Rules.Picks", "length", length, "look", look, checkSpacing)
+	return a.picks, err
 }
 
 // Ornaments returns how many ornaments hang along a shelf of this length: so
@@ -124,105 +123,108 @@ func (r Rules) Picks(length units.Length, look Look) (int, error) {
 //	picks of the top layer = length / (Layers · PickSpacing), rounded up
 //
 // With one layer, as a traditional mantel has, that is every pick. Without picks
-// there are none. It returns an
+// there are none. It returns an error
 // [units.Error] wrapping [units.ErrRange] if length is not from 1 ft to 50 ft or a field is
 // out of its range, and one wrapping [units.ErrName] if look is no look.
 //
 // Source: a starting figure of our own.
 func (r Rules) Ornaments(length units.Length, look Look) (int, error) {
-	const fn = "Rules.Ornaments"
-	rules, err := r.of(fn, length, look)
-	if err != nil {
-		return 0, err
-	}
-	top, err := rules.topPicks(fn, length, look)
-	if err != nil {
-		return 0, err
-	}
-	return rules.OrnamentsPerGap * max(0, top-1), nil
+	a, err := r.of("Rules.Ornaments", "length", length, "look", look, checkSpacing|checkLayers)
+	return a.ornaments, err
 }
 
 // Ribbon returns how long the one piece of ribbon is that a look takes, 0 if it
 // takes none. A bow takes all of it, tails included; a fall that is hung by its
-// middle hangs half of it down. It returns an [units.Error] wrapping [units.ErrRange] if the
+// middle hangs half of it down. It returns an error wrapping [units.ErrRange] if the
 // field Ribbon is out of its range, and one wrapping [units.ErrName] if look is no look.
 //
 // Source: common practice.
 func (r Rules) Ribbon(look Look) (units.Length, error) {
-	const fn = "Rules.Ribbon"
-	rules, err := r.look(fn, look)
-	if err != nil {
-		return 0, err
-	}
-	if err := checkLength(fn, "Ribbon", rules.Ribbon, 0, MaxLength, "0 ft to 50 ft"); err != nil {
-		return 0, err
-	}
-	return rules.Ribbon, nil
+	a, err := r.of("Rules.Ribbon", "", MinLength, "look", look, checkRibbon)
+	return a.ribbon, err
 }
 
-// Bells returns how many bells hang with the ribbon. It returns an [units.Error]
+// Bells returns how many bells hang with the ribbon. It returns an error
 // wrapping [units.ErrRange] if the field Bells is out of its range, and one wrapping
 // [units.ErrName] if look is no look.
 //
 // Source: bells with the ribbon, common practice; how many, a starting figure of
 // our own.
 func (r Rules) Bells(look Look) (int, error) {
-	const fn = "Rules.Bells"
-	rules, err := r.look(fn, look)
-	if err != nil {
-		return 0, err
-	}
-	if err := checkCount(fn, "Bells", rules.Bells, 0, 100); err != nil {
-		return 0, err
-	}
-	return rules.Bells, nil
+	a, err := r.of("Rules.Bells", "", MinLength, "look", look, checkBells)
+	return a.bells, err
 }
 
-// of returns the rules of a look, once length and look are known to be good.
-func (r Rules) of(fn string, length units.Length, look Look) (LookRules, error) {
-	if err := checkLength(fn, "length", length, MinLength, MaxLength, wantShelf); err != nil {
-		return LookRules{}, err
-	}
-	return r.look(fn, look)
+// What the rules of a look come to on one shelf.
+type amounts struct {
+	rules            LookRules
+	garland          units.Length
+	picks, ornaments int
+	ribbon           units.Length
+	bells            int
 }
 
-func (r Rules) look(fn string, look Look) (LookRules, error) {
-	switch look {
-	case Traditional:
-		return r.Traditional, nil
-	case Asymmetrical:
-		return r.Asymmetrical, nil
-	}
-	return LookRules{}, look.check(fn)
-}
+// Which fields of the rules a caller goes by: only those are checked.
+const (
+	checkExtra = 1 << iota
+	checkSpacing
+	checkLayers
+	checkRibbon
+	checkBells
+	checkAll = checkExtra | checkSpacing | checkLayers | checkRibbon | checkBells
+)
 
-// picks returns the picks along a shelf whose length is known to be good.
-func (l LookRules) picks(fn string, length units.Length) (int, error) {
-	if l.PickSpacing == 0 {
-		return 0, nil
+// of returns what the rules of a look come to, once length, look and the fields that
+// matter are known to be good.
+func (r Rules) of(fn, lengthField string, length units.Length, lookField string, look Look, which int) (amounts, error) {
+	if err := checkLength(fn, lengthField, length, MinLength, MaxLength, wantShelf); err != nil {
+		return amounts{}, err
 	}
-	if err := checkLength(fn, "PickSpacing", l.PickSpacing, units.Inch/2, MaxLength, "1/2 in to 50 ft, or 0"); err != nil {
-		return 0, err
+	if err := look.check(fn, lookField); err != nil {
+		return amounts{}, err
 	}
-	return divideUp(length, l.PickSpacing), nil
-}
-
-// topPicks returns the picks of the top layer, and checks all that ornaments go by.
-func (l LookRules) topPicks(fn string, length units.Length, look Look) (int, error) {
-	n, err := l.picks(fn, length)
-	if err != nil {
-		return 0, err
+	rules, at := r.Traditional, "/traditional"
+	if look == Asymmetrical {
+		rules, at = r.Asymmetrical, "/asymmetrical"
 	}
-	if err := checkCount(fn, "Layers", l.Layers, 0, 10); err != nil {
-		return 0, err
+	if which&checkExtra != 0 {
+		if err := checkLength(fn, at+"/extra", rules.Extra, 0, MaxLength, "0 ft to 50 ft"); err != nil {
+			return amounts{}, err
+		}
 	}
-	if err := checkCount(fn, "OrnamentsPerGap", l.OrnamentsPerGap, 0, 10); err != nil {
-		return 0, err
+	if which&checkSpacing != 0 && rules.PickSpacing != 0 {
+		if err := checkLength(fn, at+"/pickSpacing", rules.PickSpacing, units.Inch/2, MaxLength, "1/2 in to 50 ft, or 0"); err != nil {
+			return amounts{}, err
+		}
 	}
-	if n == 0 || look == Traditional || l.Layers == 0 {
-		return n, nil
+	if which&checkLayers != 0 {
+		if err := checkCount(fn, at+"/layers", rules.Layers, 0, 10); err != nil {
+			return amounts{}, err
+		}
+		if err := checkCount(fn, at+"/ornamentsPerGap", rules.OrnamentsPerGap, 0, 10); err != nil {
+			return amounts{}, err
+		}
 	}
-	return divideUp(length, units.Length(l.Layers)*l.PickSpacing), nil
+	if which&checkRibbon != 0 {
+		if err := checkLength(fn, at+"/ribbon", rules.Ribbon, 0, MaxLength, "0 ft to 50 ft"); err != nil {
+			return amounts{}, err
+		}
+	}
+	if which&checkBells != 0 {
+		if err := checkCount(fn, at+"/bells", rules.Bells, 0, 100); err != nil {
+			return amounts{}, err
+		}
+	}
+	a := amounts{rules: rules, garland: length + rules.Extra, ribbon: rules.Ribbon, bells: rules.Bells}
+	if which&checkSpacing != 0 && rules.PickSpacing != 0 {
+		a.picks = divideUp(length, rules.PickSpacing)
+		top := a.picks
+		if look == Asymmetrical && which&checkLayers != 0 && rules.Layers > 0 {
+			top = divideUp(length, units.Length(rules.Layers)*rules.PickSpacing)
+		}
+		a.ornaments = rules.OrnamentsPerGap * max(0, top-1)
+	}
+	return a, nil
 }
 
 // divideUp returns a/b rounded up, for a at or above 0 and b above 0.

@@ -8,7 +8,7 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Spot is where one thing goes along the shelf. Spots are equal if == says so.
+// A Spot is where one thing goes along the shelf.
 type Spot struct {
 	// Item is what it is, as Rules.Needs has it: mantel
 	// picks, ornaments, mantel, ribbon, mantel or bells.
@@ -47,39 +47,24 @@ func (s Spot) String() string {
 // of a traditional one.
 //
 // Places are rounded to the nanometer, and the mirror image of a look has the
-// mirror image of its places, to the nanometer. It looks only at the length of m.
+// mirror image of its places, to the nanometer. Only the length of mantel is used.
 // heavy is not used for a traditional mantel.
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if the length of m or a field of r is
+// It returns an error wrapping [units.ErrRange] if its length or a field of r is
 // out of its range, and one wrapping [units.ErrName] if look or heavy is no look or side.
 //
 // Source: the spacings and the heavy side, common practice; what is left at which
 // end and how the layers divide the shelf, a choice of our own.
-func (r Rules) Spots(m Mantel, look Look, heavy Side) ([]Spot, error) {
+func (r Rules) Spots(mantel Mantel, look Look, heavy Side) ([]Spot, error) {
 	const fn = "Rules.Spots"
-	if err := heavy.check(fn); err != nil {
+	if err := heavy.check(fn, "heavy"); err != nil {
 		return nil, err
 	}
-	rules, err := r.of(fn, m.Length, look)
+	a, err := r.of(fn, "/mantel/length", mantel.Length, "look", look, checkAll)
 	if err != nil {
 		return nil, err
 	}
-	picks, err := r.Picks(m.Length, look)
-	if err != nil {
-		return nil, err
-	}
-	ornaments, err := r.Ornaments(m.Length, look)
-	if err != nil {
-		return nil, err
-	}
-	ribbon, err := r.Ribbon(look)
-	if err != nil {
-		return nil, err
-	}
-	bells, err := r.Bells(look)
-	if err != nil {
-		return nil, err
-	}
+	m, rules, picks, ornaments, ribbon, bells := mantel, a.rules, a.picks, a.ornaments, a.ribbon, a.bells
 
 	spots := make([]Spot, 0, picks+ornaments+1+bells)
 	// step returns how far the i-th ornament is from the first pick of the top layer.
@@ -90,12 +75,12 @@ func (r Rules) Spots(m Mantel, look Look, heavy Side) ([]Spot, error) {
 	if look == Traditional {
 		first := (m.Length - units.Length(max(0, picks-1))*rules.PickSpacing) / 2
 		for i := range picks {
-			spots = append(spots, Spot{itemPicks, m.mirrored(i, picks, func(i int) units.Length {
+			spots = append(spots, Spot{itemPicks, m.reflected(i, picks, func(i int) units.Length {
 				return first + units.Length(i)*rules.PickSpacing
 			}), 1})
 		}
 		for i := range ornaments {
-			spots = append(spots, Spot{itemOrnaments, m.mirrored(i, ornaments, func(i int) units.Length {
+			spots = append(spots, Spot{itemOrnaments, m.reflected(i, ornaments, func(i int) units.Length {
 				return first + step(i)
 			}), 2})
 		}
@@ -121,9 +106,9 @@ func (r Rules) Spots(m Mantel, look Look, heavy Side) ([]Spot, error) {
 	return spots, nil
 }
 
-// mirrored returns the place of the i-th of n things along the shelf, where left
+// reflected returns the place of the i-th of n things along the shelf, where left
 // says the places of the first half of them.
-func (m Mantel) mirrored(i, n int, left func(i int) units.Length) units.Length {
+func (m Mantel) reflected(i, n int, left func(i int) units.Length) units.Length {
 	switch j := n - 1 - i; {
 	case i < j:
 		return left(i)

@@ -31,17 +31,17 @@ func (s Step) String() string {
 }
 
 // Steps returns the order of work for a look, from the floor to the finished
-// shelf: fluff, wire the picks, tie them in, hang, then ribbon and bells. Each
-// step names what it takes out of needs, which are those of [Rules.Needs], with
-// [Loads.Need] if the hooks are known; a step with nothing in needs to work on is
+// shelf: fluff, tie in the picks, hang, then ribbon and bells. Each
+// step names what it takes out of needs, which are those of [Rules.Needs] and, if
+// there are any, of [Loads.Need], [Mantel.Lights] and [Mantel.Stockings]; a step with nothing in needs to work on is
 // left out, and items of other names are passed over. Every item of
 // those needs is in some step.
 //
-// It returns an [units.Error] wrapping [units.ErrName] if look is no look.
+// It returns an error wrapping [units.ErrName] if look is no look.
 //
 // Source: common practice.
 func Steps(look Look, needs []shopping.Need) ([]Step, error) {
-	if err := look.check("Steps"); err != nil {
+	if err := look.check("Steps", "look"); err != nil {
 		return nil, err
 	}
 	var steps []Step
@@ -68,16 +68,19 @@ func Steps(look Look, needs []shopping.Need) ([]Step, error) {
 
 	add("Lay the garland on a table and fluff it: spread every tip, first one side and then the other.",
 		"", itemGarland)
-	add("Sort the picks into pairs, and wire the stems of each pair together.",
+	add("Mark the places along the garland, one for each pick, and lay the picks beside them.",
+		"", itemPicks)
+	add("Wire each pick to the garland by its stem, while it lies flat. "+order,
 		"wire ends are sharp", itemPicks, itemTies)
-	add("Mark the places along the garland and tie the picks in while it lies flat. "+order,
-		"", itemPicks, itemTies)
+	add("Wind the lights through the garland, the plug towards the outlet, and switch them on to try them.",
+		"look each string over for bare wire and broken sockets; run no cord over the hearth", itemLights)
 	add("Wire the ornaments into the gaps between the picks.",
 		"breakable ones stay out of reach of children and pets", itemOrnaments, itemTies)
 	add("Put up the hooks, and wait as long as their label says before anything hangs on them.",
 		"the fireplace must be cold; stand on a step stool or ladder that is made for it, not on the hearth or a chair", itemHooks)
 	add(hang, "two people lift a dressed garland, one at each end", itemGarland)
 	add(trim, "", itemRibbon, itemBells, itemTies)
+	add("Hang the stockings on their holders.", "the fireplace stays cold while they hang", itemStockings)
 	add("Step back and measure: drops and swags, and what is between them and the opening and the hearth.",
 		"the garland comes down before a fire is lit")
 	return steps, nil

@@ -1,0 +1,188 @@
+package catenary_test
+
+import (
+	"math"
+	"math/big"
+	"testing"
+
+	"example.com/fircone/internal/catenary"
+)
+
+// off reports by how much got is off, as a part of scale.
+func off(got float64, want *big.Float, scale float64) float64 {
+	d, _ := sub(bigOf(got), want).Float64()
+	return math.Abs(d) / scale
+}
+
+// chains are spans, rises and sags of all kinds, in nanometers.
+func chains(yield func([3]float64) bool) {
+	const in = 25_400_000.
+	for _, span := range []float64{in, 20 * in, 600 * in} {
+		for _, rise := range []float64{1, 0.02 * in, 3 * in, 14 * in, 100 * in, 600 * in} {
+			for _, sag := range []float64{0.01, 0.05, 0.2, 0.7, 1, 3, 40, 600} {
+				if sag*span > 600*in {
+					continue
+				}
+				for _, sign := range []float64{1, -1} {
+					if !yield([3]float64{span, math.Round(sign * rise), math.Round(sag * span)}) {
+						return
+					}
+				}
+			}
+		}
+	}
+}
+
+// A chain from its sag, its pulls and its heights, against 256 bits. Errors are parts
+// of the largest measure of the chain; a part in 1e14 of 50 ft is 0.0002 nm. A chain
+// that rises more than 30 times its span is all but hanging straight down: there its
+// ends keep fewer digits. Where the exponential function takes over from power series,
+// u from a length is good to 2e-13.
+func TestSloped(t *testing.T) {
+	n, worst := 0, 0.
+	for c := range chains {
+		span, rise, sag := c[0], c[1], c[2]
+		n++
+		got, want := catenary.Sloped(span, rise, sag), exactSloped(span, rise, sag)
+		length, _ := want.length().Float64()
+		left, right := got.Ends()
+		l, r := want.ends()
+		pull, _ := want.a.Float64()
+		at, below := got.Lowest()
+		errs := map[string]float64{
+			"length": off(got.Length(), want.length(), length),
+			"left":   off(left, l, length+pull),
+			"right":  off(right, r, length+pull),
+			"pull":   off(got.Pull(), want.a, pull),
+			"sag":    off(got.Sag(), bigOf(sag), length),
+			"lowest": off(below, want.below(at), length),
+		}
+		for _, part := range []float64{0, 0.1, 0.5, 0.77, 1} {
+			errs["below"] = max(errs["below"], off(got.Below(math.Round(part*span)), want.below(math.Round(part*span)), length))
+			if got.Below(math.Round(part*span)) > below+1e-14*length {
+				t.Errorf("%v %v %v: lower at %v than at the lowest, %v", span, rise, sag, part, at/span)
+			}
+		}
+		bound := 1e-14
+		if math.Abs(rise) > 30*span {
+			bound = 2e-13
+		}
+		for what, err := range errs {
+			worst = max(worst, err)
+			if err > bound {
+				t.Errorf("span %v rise %v sag %v: %s is off by %.2g", span, rise, sag, what, err)
+			}
+		}
+		// Its length gives it back.
+		whole := int64(math.Ceil(length))
+		fit, ok := catenary.Fit(int64(span), int64(rise), whole)
+		if exact := exactFit(span, math.Abs(rise), float64(whole)); !ok || off(fit.Sag(), exact.sag(), length) > 2e-13 {
+			t.Errorf("span %v rise %v length %v: sag %v, %v, want %v", span, rise, whole, fit.Sag(), ok, exact.sag())
+		}
+	}
+	if n < 200 {
+		t.Errorf("only %d chains", n)
+	}
+	t.Logf("%d chains, off by %.2g at most", n, worst)
+}
+
+// The published worked example y = 10 cosh(x/10), -15 to 15, 42.586 long: OpenStax, Calculus
+// Volume 1, Calculus of the Hyperbolic Functions; and part of it, from -5 to 15, whose
+// ends are at two heights: 10·(sinh 1.5 + sinh 0.5) = 26.504 long.
+func TestPublished(t *testing.T) {
+	level := catenary.Level(30, 10*(math.Cosh(1.5)-1))
+	if got := 30 + level.Slack(); math.Abs(got-42.586) > 0.0005 || math.Abs(level.Length()-got) > 1e-12 {
+		t.Errorf("length %v, %v", got, level.Length())
+	}
+	rise := 10 * (math.Cosh(1.5) - math.Cosh(0.5))
+	sag := 10*(math.Cosh(1.5)+math.Cosh(0.5))/2 - 10*math.Cosh(0.5)
+	part := catenary.Sloped(20, rise, sag)
+	left, right := part.Ends()
+	for what, pair := range map[string][2]float64{
+		"length": {part.Length(), 10 * (math.Sinh(1.5) + math.Sinh(0.5))},
+		"left":   {left, 10 * math.Sinh(0.5)},
+		"right":  {right, 10 * math.Sinh(1.5)},
+		"pull":   {part.Pull(), 10},
+	} {
+		if math.Abs(pair[0]-pair[1]) > 1e-12 {
+			t.Errorf("%s %v, want %v", what, pair[0], pair[1])
+		}
+	}
+	if at, below := part.Lowest(); math.Abs(at-5) > 1e-12 || math.Abs(below-10*(math.Cosh(0.5)-1)) > 1e-12 {
+		t.Errorf("lowest at %v, %v below", at, below)
+	}
+}
+
+// As the rise goes to nothing a sloped chain becomes the level one.
+func TestTendsToLevel(t *testing.T) {
+	for _, sag := range []float64{0.01, 0.3, 1, 20} {
+		level := catenary.Level(1000, 1000*sag)
+		for rise := 100.; rise > 1e-9; rise /= 10 {
+			c := catenary.Sloped(1000, rise, 1000*sag)
+			left, right := c.Ends()
+			if d := math.Abs(c.Length() - level.Length()); d > rise {
+				t.Errorf("rise %v: length %v, level %v", rise, c.Length(), level.Length())
+			}
+			if d := math.Abs(right - left); d > rise*(1+level.Pull()/200) {
+				t.Errorf("rise %v: ends %v and %v", rise, left, right)
+			}
+			if d := math.Abs(c.Below(300) - level.Below(300)); d > rise {
+				t.Errorf("rise %v: below %v, level %v", rise, c.Below(300), level.Below(300))
+			}
+		}
+	}
+}
+
+func TestStraight(t *testing.T) {
+	c := catenary.Sloped(4, 3, 0)
+	if c.Length() != 5 || c.Sag() != 0 || c.Below(2) != -1.5 {
+		t.Error(c.Length(), c.Sag(), c.Below(2))
+	}
+	if at, below := c.Lowest(); at != 0 || below != 0 {
+		t.Error(at, below)
+	}
+	if at, below := catenary.Sloped(4, -3, 0).Lowest(); at != 4 || below != 3 {
+		t.Error(at, below)
+	}
+	if at, below := catenary.Level(4, 0).Lowest(); at != 2 || below != 0 {
+		t.Error(at, below)
+	}
+	if c, ok := catenary.Fit(4, -3, 5); !ok || c.Length() != 5 || c.Sag() != 0 {
+		t.Error(c, ok)
+	}
+	for _, length := range []int64{-1, 2, 4} {
+		if c, ok := catenary.Fit(4, -3, length); ok {
+			t.Error(length, c)
+		}
+	}
+	if got := catenary.Sag(4, 0); got != 0 {
+		t.Error(got)
+	}
+}
+
+var sink float64
+
+func BenchmarkLevel(b *testing.B) {
+	for b.Loop() {
+		sink += catenary.Level(508_000_000, 101_600_000).Length()
+	}
+}
+
+func BenchmarkSloped(b *testing.B) {
+	for b.Loop() {
+		sink += catenary.Sloped(508_000_000, 355_600_000, 101_600_000).Length()
+	}
+}
+
+func BenchmarkLevelSag(b *testing.B) {
+	for b.Loop() {
+		sink += catenary.Sag(508_000_000, 142_000_000)
+	}
+}
+
+func BenchmarkSlopedSag(b *testing.B) {
+	for b.Loop() {
+		c, _ := catenary.Fit(508_000_000, 355_600_000, 650_000_000)
+		sink += c.Sag()
+	}
+}
