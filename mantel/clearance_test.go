@@ -14,7 +14,7 @@ import (
 
 // irc and nfpa keep the violations of one source.
 func from(c mantel.Clearances, source string) (found []mantel.Violation) {
-	for _, v := range c.Violations {
+	for _, v := range append(c.Violations, c.Fire) {
 		if strings.HasPrefix(v.Source, source) {
 			found = append(found, v)
 		}
@@ -53,14 +53,18 @@ func TestClearanceTable(t *testing.T) {
 		{12 * in, 3 * in / 2, list{tips(12 * in)}},
 		{12 * in, 3*in/2 + 1, list{irc(out, 3*in/2+1, 3*in/2), nfpa(out, 3*in/2+1, 3*in/2), tips(12 * in)}},
 		{12*in + 1, 10 * ft, list{tips(12*in + 1)}},
-		{4 * in, 2 * in, list{irc(near, 4*in, 6*in), nfpa(near, 4*in, 6*in), nfpa(out, 2*in, 3*in/2), tips(4 * in)}},
+		{4 * in, 2 * in, list{irc(near, 4*in, 6*in), nfpa(near, 4*in, 6*in), tips(4 * in)}},
 		{3*ft - 1, 8 * in, list{tips(3*ft - 1)}},
 		{3 * ft, 8 * in, nil},
 		{8 * in, 0, list{tips(8 * in)}}, // depth not measured
 	} {
 		m := mantel.Mantel{Length: 5 * ft, Depth: test.depth, Opening: mantel.Opening{Width: 3 * ft, Height: 2 * ft, Below: test.below}}
 		got, err := m.Clearances(mantel.Hanging{})
-		if err != nil || !slices.Equal(got.Violations, test.want) {
+		all := got.Violations
+		if got.Fire != (mantel.Violation{}) {
+			all = append(all, got.Fire)
+		}
+		if err != nil || !slices.Equal(all, test.want) {
 			t.Errorf("%v below, %v deep: got %v, %v, want %v", test.below, test.depth, got.Violations, err, test.want)
 		}
 		if want := (mantel.Clearance{Place: "along the shelf", FromOpening: test.below, HasOpening: true}); !slices.Equal(got.Places, []mantel.Clearance{want}) {
@@ -83,7 +87,7 @@ func TestThickness(t *testing.T) {
 	if !slices.Equal(got.Places, want) {
 		t.Errorf("got %v, want %v", got.Places, want)
 	}
-	if v := from(got, "IRC"); len(v) != 2 || v[0].Measured != 2*in || v[0].Allowed != 11*in/8 || v[1].Measured != 2*in || v[1].Allowed != 9*in/8 {
+	if v := from(got, "IRC"); len(v) != 1 || v[0].Measured != 2*in || v[0].Allowed != 9*in/8 { // the drop is beside the opening
 		t.Errorf("got %v", v)
 	}
 
@@ -306,21 +310,23 @@ func TestCautions(t *testing.T) {
 	for _, test := range []struct {
 		m    mantel.Mantel
 		h    mantel.Hanging
-		want []string // words of the cautions after the five that are always there
+		want []string // words of the cautions after the eight that are always there
 	}{
 		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening}, mantel.Hanging{Thickness: in}, nil},
 		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening}, mantel.Hanging{}, []string{"thickness"}},
 		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Opening: opening}, mantel.Hanging{Thickness: in}, []string{"depth"}},
 		{mantel.Mantel{Length: 5 * ft, Depth: ft, Opening: opening}, mantel.Hanging{Thickness: in}, []string{"height of the shelf"}},
+		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening, Above: mantel.Above{Width: ft, Height: ft, Up: in, Screen: true}}, mantel.Hanging{Thickness: 2 * in}, []string{"screen"}},
+		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening, Above: mantel.Above{Width: ft, Height: ft}}, mantel.Hanging{Thickness: in}, []string{"mirror", "covers"}},
 		{mantel.Mantel{Length: 5 * ft}, mantel.Hanging{}, []string{"no opening", "height of the shelf", "thickness"}},
 	} {
 		got, err := test.m.Clearances(test.h)
-		if err != nil || len(got.Cautions) != 5+len(test.want) {
+		if err != nil || len(got.Cautions) != 8+len(test.want) {
 			t.Errorf("%v: cautions %q, %v", test.m, got.Cautions, err)
 			continue
 		}
-		for i, words := range append([]string{"not trim", "local code", "before a fire is lit", "children", "picks, ornaments, bells"}, test.want...) {
-			if !strings.Contains(got.Cautions[i], words) {
+		for i, words := range append([]string{"before a fire is lit", "not trim", "local code", "battery", "dry out", "poisonous", "children", "picks, ornaments, bells"}, test.want...) {
+			if !strings.Contains(got.Cautions[i].Text, words) {
 				t.Errorf("%v: caution %q, want one with %q", test.m, got.Cautions[i], words)
 			}
 		}
@@ -356,18 +362,30 @@ func TestClearanceText(t *testing.T) {
 		}
 	}
 	near := mantel.Violation{"swag 2", "distance from the opening", 4 * in, 6 * in, true, "IRC R1001.11 exception 4", "2018"}
-	out := mantel.Violation{"ribbon", "standing out from the wall", 2 * in, in, false, "common practice", ""}
-	all := mantel.Clearances{Violations: []mantel.Violation{near, out}, Cautions: []string{"one", "two"}}
-	want := `swag 2: distance from the opening 4 in, at least 6 in (IRC R1001.11 exception 4, 2018)
-ribbon: standing out from the wall 2 in, at most 1 in (common practice)
-caution: one
-caution: two`
-	if got := all.String(); got != want {
-		t.Errorf("got\n%s\nwant\n%s", got, want)
+	fire := mantel.Violation{"ribbon", "distance from an open fire", 2 * in, 3 * ft, true, "tips", ""}
+	place := []mantel.Clearance{{Place: "swag 1", HasOpening: true}}
+	for want, c := range map[string]mantel.Clearances{
+		"no fire while this hangs: ribbon: distance from an open fire 2 in, at least 3 ft (tips)\nworst: swag 2: distance from the opening 4 in, at least 6 in (IRC R1001.11 exception 4, 2018); 1 more": {
+			Places: place, Violations: []mantel.Violation{near, near}, Fire: fire,
+		},
+		"no fire while this hangs: ribbon: distance from an open fire 2 in, at least 3 ft (tips)\nswag 2: distance from the opening 4 in, at least 6 in (IRC R1001.11 exception 4, 2018)": {
+			Places: place, Violations: []mantel.Violation{near}, Fire: fire,
+		},
+		"3 ft or more from the opening; still, take it down before a fire is lit\nno other figure falls short": {Places: place},
+		"no opening was given: nothing was checked against a fire\nno other figure falls short":              {Places: []mantel.Clearance{{Place: "swag 1"}}},
+	} {
+		if got := c.String(); got != want {
+			t.Errorf("got\n%s\nwant\n%s", got, want)
+		}
 	}
-	clear := mantel.Clearances{Places: []mantel.Clearance{{Place: "swag 1"}}, Cautions: []string{"one"}}
-	if got, want := clear.String(), "no clearance falls short\ncaution: one"; got != want {
-		t.Errorf("got\n%s\nwant\n%s", got, want)
+	for want, l := range map[string]mantel.Limit{
+		"no limit (s, 1)":        {Source: "s", Edition: "1"},
+		"nothing (s, 1)":         {Limited: true, Source: "s", Edition: "1"},
+		"at most 7/8 in (s, 1)": {Limited: true, Most: 7 * in / 8, Source: "s", Edition: "1"},
+	} {
+		if got := l.String(); got != want {
+			t.Errorf("got %s, want %s", got, want)
+		}
 	}
 }
 

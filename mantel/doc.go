@@ -24,10 +24,14 @@
 // begins over the end of the first, and the last third, at the heavy side, is the top
 // layer. Only that one has ornaments.
 //
-// All of it goes by the exact length, and counts round up. [Rules.Needs] lists it
-// with the reason for each line, [Rules.Spots] says where along the shelf it goes,
-// and [Steps] in which order it is done. A shop with habits of its own changes a
-// field of [Rules].
+// All of it goes by the exact length, and counts round up. [Rules.Hang] says how the
+// ends fall by rule, [Rules.Needs] lists what a mantel takes as it hangs, with the reason
+// for each line, [Rules.Spots] says where along the shelf it goes, and [Steps] in which
+// order it is done. A shop with habits of its own changes a field of [Rules].
+//
+// Types are equal if == says so, but for those that hold a slice. Errors are
+// *[units.Error]. Learn first: [Mantel], [Hanging], [Rules], [Mantel.Loads],
+// [Mantel.Clearances]; then [Run] for stairs and doors, and [Mantel.Stockings].
 //
 // # Quick chart
 //
@@ -53,12 +57,18 @@
 //
 // # When the rule fails, and what to use instead
 //
-// The rule for garland lays it straight along the shelf. Swags take more: measure
-// the shelf, choose the number of swags, their sag and the drops, and
-// [Mantel.Garland] says which garland that takes. With the garland in hand,
-// [Mantel.FindSag] says how deep its swags hang, and [Mantel.FindDrops] how far its
-// ends fall. A low shelf is another case: a foot at each end is too much where the
-// hearth is near, and no drop may pass it.
+// The rule for garland lays it straight along the shelf. Swags take more, and so
+// [Rules.Needs] sizes the garland as it hangs and says what the rule would have bought.
+// With the garland in hand, [Mantel.FindSag] says how deep its swags hang, and
+// [Mantel.FindDrops] how far its ends fall. On a low shelf [Rules.Hang] stops the ends
+// 6 in above the hearth; at a wall nothing falls. Both say so.
+//
+//	   o - - - - o - - - - o     o  hooks at the front edge
+//	   |*       *|*       *|
+//	   | *     * | *     * |     sag, below the hooks
+//	   |   * *   |   * *   |
+//	   |                   |
+//	  left               right   drops, below the shelf
 //
 // The swags of a 64 in mantel, two of them and 8 in deep, take 6 ft 2 in of garland,
 // rounded up to an inch as all of these. What falls at the ends comes on top:
@@ -90,28 +100,51 @@
 //	5 ft wide, 5 ft deep: 142.26 in, by a parabola 2.86 in too little
 //	5 ft wide, 10 ft deep: 257.22 in, by a parabola 4.95 in too little
 //
-// [Swag.Length] and [SwagOf] are right to the nearest nanometer for every span from
-// an inch to 50 ft and every sag to 50 ft, the very flat and the very deep included.
+// [Swag.Length] and [Swag.FindSag] are right to the nearest nanometer for every span
+// from an inch to 50 ft and every sag to 50 ft, the very flat and the very deep included.
+//
+// # Stairs, doors, brackets
+//
+// A [Run] goes from hook to hook at any heights, with its length, picks, hooks and
+// loads. [Banister.Hang] makes one from a stair's rise and run and its balusters,
+// [Frame.Hang] one for a door or window; for brackets, measure where they are. The upper
+// hook of a steep swag carries most of it: see [Swag.Pull].
 //
 // # What holds it
 //
 // [Mantel.Loads] says what each hook carries, from the weight of a foot of your
-// garland: weigh it, dressed as it will hang. A swag hangs half on each of its hooks
-// and pulls them towards each other, the harder the flatter it is. The working load
-// of a [Hook] is its rating divided by a design factor, 5 unless you raise it. A hook
-// that carries more is reported as overloaded; nothing is changed to make it fit.
-// [Hook.Spacing] says how far apart hooks may be where a garland is fastened close
-// along an edge.
+// garland: weigh it, dressed as it will hang. These ranges are only to plan with:
+//
+//	thin artificial, 2 oz to 4 oz a foot
+//	full artificial, 6 oz to 10 oz a foot
+//	fresh cedar or fir, 8 oz to 1 lb a foot
+//
+// A swag hangs half on each of its hooks and pulls them towards each other, the harder
+// the flatter it is. While it goes up, the first hook carries the whole pull of one side.
+// The working load of a [Hook] is its breaking load divided by a design factor, 5 unless
+// you raise it, or the working load that its label states. A hook that carries more is
+// reported as overloaded, with what would hold it in one line. Along an edge
+// [Hook.Spacing] and [Hook.Count] say how many hooks.
 //
 // # What it stays clear of
 //
-// [Mantel.Clearances] measures every drop and swag, and the ribbon where it falls,
-// against the opening of the firebox and the hearth, and returns every place where it
-// is nearer than published figures have it: nothing within 6 in of the opening; from 6
-// to 12 in away, standing out at most an eighth of an inch for each inch of distance; up
-// to 12 in away, at most 1½ in; and 3 ft from an open fire. Few garlands over a
-// fireplace meet the last one, which is why they come down before a fire is lit. What
-// is tied in and hangs below the garland counts only if its thickness counts it in.
+// [Mantel.Clearances] measures every drop and swag, and the ribbon where it falls, and
+// answers in two levels. An open fire asks for 3 ft: few garlands over a fireplace keep
+// that, which is why they come down before a fire is lit. Trim figures ask for less, and
+// the worst comes first. [StandOut] says how far something may stand out:
+//
+//	from the opening  IRC above  NFPA 211  IRC beside
+//	            5 in    nothing   nothing     nothing
+//	            6 in     3/4 in  1 1/2 in    1 1/2 in
+//	            7 in     7/8 in  1 1/2 in    1 1/2 in
+//	            8 in       1 in  1 1/2 in        2 in
+//	            9 in   1 1/8 in  1 1/2 in        3 in
+//	           10 in   1 1/4 in  1 1/2 in        4 in
+//	            1 ft   1 1/2 in  1 1/2 in        6 in
+//	       1 ft 1 in   no limit  no limit        7 in
+//
+// Picks and bells that hang below the garland count only if its thickness counts them in.
+// [Mantel.Stockings] measures toes the same way.
 //
 // # A worked example
 //
@@ -121,7 +154,7 @@
 // is to fall at each end, and the rest to hang in three swags:
 //
 //	3 swags 4 13/16 in deep, falling 1 ft at the left and 1 ft at the right
-//	garland 4 lb, hooks 1 ft 9 5/16 in apart, each good for 2 lb
+//	weight 4 lb, hooks at most 1 ft 9 5/16 in apart, each good for 2 lb
 //	at 0 ft: 1 lb down, 8.4 oz to the right
 //	at 1 ft 9 5/16 in: 1 lb down
 //	at 3 ft 6 11/16 in: 1 lb down
@@ -131,12 +164,12 @@
 //	swag 2: 7 1/8 in from the opening, 3 ft 9 1/8 in above the hearth
 //	swag 3: 7 3/8 in from the opening, 3 ft 9 1/8 in above the hearth
 //	right drop: 10 1/2 in from the opening, 3 ft 2 in above the hearth
-//	15 times nearer, or further out, than published figures have it
+//	no fire while this hangs: swag 2: distance from an open fire 7 1/8 in, at least 3 ft (NFPA and ESFI holiday safety tips, undated)
+//	worst: swag 2: standing out from the wall 1 ft, at most 7/8 in (IRC R1001.11 exception 4, 2018); 9 more
 //
 // The hooks hold it. But the garland stands out a foot from the wall, 8 in of shelf
-// and half its thickness, and 7 in from an opening trim may stand out less than one:
-// each of the five parts falls short of both standards, and of the 3 ft from an open
-// fire. The fireplace stays cold while the garland hangs.
+// and half its thickness, and 7 in above an opening trim may stand out less than one.
+// The fireplace stays cold while the garland hangs.
 //
 // # For engineers
 //
@@ -150,7 +183,11 @@
 //   - Take the garland down before a fire is lit. A hanging garland is not trim in the
 //     sense of the codes, so that meeting their clearances does not make it safe.
 //     Local code and the maker of the fireplace decide.
-//   - Keep decorations 3 ft from a fire, a candle, a radiator or a vent.
+//   - Keep decorations 3 ft from a fire, a candle, a radiator or a vent. On a dressed
+//     shelf use battery candles only.
+//   - Fresh greens dry out over a hearth; throw them out when needles fall. Berries of
+//     holly, mistletoe and yew are poisonous.
+//   - Run no cord over the hearth, through the opening or under a rug.
 //   - Follow the label of the hook. Heat and dust weaken adhesive: do not trust an
 //     adhesive hook over a fireplace that is used.
 //   - Stand on a step stool or ladder that is made for it, and let two people lift a
@@ -167,5 +204,7 @@
 //   - Clearances: IRC R1001.11 exception 4, 2018 edition, and ANSI/NFPA 211 section
 //     11.2.5.4, 2016 edition, both as quoted by others, not read; they are for masonry
 //     fireplaces. The 3 ft: holiday safety tips of NFPA (quoted) and ESFI (read).
+//   - The rule for the sides of an opening, what garlands weigh, and stockings: from
+//     memory. One summary has the rule above the opening otherwise; see [StandOut].
 //   - Design factor: 29 CFR 1919.33, read; it is for lifting gear, so an analogy.
 package mantel

@@ -60,7 +60,7 @@ func Example_chart() {
 // the middle swag is 16 - 4.8162 = 11.1838 in away, the outer ones 11.4164 in (the
 // least over a table of points in 40 digits), the drops √(14² + 4²) = 14.5602 in. All
 // five parts are from 6 to 12 in away and stand out 8 + 4 in: over an eighth of the
-// distance, over 1½ in, and within 3 ft of a fire.
+// distance above it, over 1½ in, and over 10½ - 6 in beside it: two figures each.
 func Example_teaRoom() {
 	h, err := teaRoom.FindSag(8*units.Foot, mantel.Hanging{
 		Swags: 3, Left: units.Foot, Right: units.Foot, Thickness: 8 * units.Inch,
@@ -84,10 +84,10 @@ func Example_teaRoom() {
 	for _, place := range clear.Places {
 		fmt.Println(place)
 	}
-	fmt.Println(len(clear.Violations), "times nearer, or further out, than published figures have it")
+	fmt.Println(clear)
 	// Output:
 	// 3 swags 4 13/16 in deep, falling 1 ft at the left and 1 ft at the right
-	// garland 4 lb, hooks 1 ft 9 5/16 in apart, each good for 2 lb
+	// weight 4 lb, hooks at most 1 ft 9 5/16 in apart, each good for 2 lb
 	// at 0 ft: 1 lb down, 8.4 oz to the right
 	// at 1 ft 9 5/16 in: 1 lb down
 	// at 3 ft 6 11/16 in: 1 lb down
@@ -97,7 +97,8 @@ func Example_teaRoom() {
 	// swag 2: 7 1/8 in from the opening, 3 ft 9 1/8 in above the hearth
 	// swag 3: 7 3/8 in from the opening, 3 ft 9 1/8 in above the hearth
 	// right drop: 10 1/2 in from the opening, 3 ft 2 in above the hearth
-	// 15 times nearer, or further out, than published figures have it
+	// no fire while this hangs: swag 2: distance from an open fire 7 1/8 in, at least 3 ft (NFPA and ESFI holiday safety tips, undated)
+	// worst: swag 2: standing out from the wall 1 ft, at most 7/8 in (IRC R1001.11 exception 4, 2018); 9 more
 }
 
 // The garland that swags take, rounded up to the inch. Every length was worked out in 40
@@ -109,12 +110,12 @@ func Example_swags() {
 		for swags := 1; swags <= 3; swags++ {
 			fmt.Printf("%-9v  %5d", shelf, swags)
 			for _, sag := range []units.Length{4 * units.Inch, 6 * units.Inch, 8 * units.Inch, 12 * units.Inch} {
-				need, err := mantel.Mantel{Length: shelf}.GarlandNeed(mantel.Hanging{Swags: swags, Sag: sag})
+				d, err := mantel.CommonPractice().Needs(mantel.Mantel{Length: shelf}, mantel.Hanging{Swags: swags, Sag: sag})
 				if err != nil {
 					fmt.Println(err)
 					return
 				}
-				fmt.Printf("  %10v", need.Quantity.Length)
+				fmt.Printf("  %10v", d.Needs[0].Quantity.Length)
 			}
 			fmt.Println()
 		}
@@ -143,12 +144,12 @@ func Example_swags() {
 func Example_ribbon() {
 	r := mantel.CommonPractice()
 	r.Traditional.Ribbon, r.Traditional.Bells = 54*units.Inch, 2
-	needs, err := r.Needs(teaRoom, mantel.Traditional)
+	d, err := r.Needs(teaRoom, mantel.Hanging{})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	for _, n := range needs {
+	for _, n := range d.Needs {
 		if n.Item == (shopping.Item{Kind: shopping.Ribbon, Type: "mantel"}) || n.Item == (shopping.Item{Kind: shopping.Bell}) {
 			fmt.Printf("%s: %v; %s\n", n.Item, n.Quantity, n.Basis)
 		}
@@ -192,7 +193,7 @@ func ExampleParseLook() {
 	// Output:
 	// traditional <nil>
 	// asymmetrical <nil>
-	// traditional mantel.ParseLook: look "rustic": unknown name: want traditional or asymmetrical
+	// traditional mantel.ParseLook: text "rustic": unknown name: want traditional or asymmetrical
 }
 
 // Words of the trade.
@@ -224,7 +225,7 @@ func ExampleParseSide() {
 	fmt.Println(err)
 	// Output:
 	// right <nil>
-	// mantel.ParseSide: side "middle": unknown name: want left or right
+	// mantel.ParseSide: text "middle": unknown name: want left or right
 }
 
 // The sides are the viewer's.
@@ -262,7 +263,7 @@ func ExampleError_Unwrap() {
 	if errors.As(err, &refused) {
 		fmt.Println(refused.Field, refused.Value, errors.Is(err, units.ErrFit))
 	}
-	// Output: Left 5 ft true
+	// Output: /hanging/left 5 ft true
 }
 
 // Common practice. A shop that likes its picks closer changes one figure.
@@ -324,12 +325,18 @@ func ExampleRules_Bells() {
 // Common practice, and starting figures of our own; each need says which. 64/3 is 21.3,
 // so 22 picks; a third of 64 in holds 8 of them, with 7 gaps; 22 + 7 + 1 ties.
 func ExampleRules_Needs() {
-	needs, err := mantel.CommonPractice().Needs(teaRoom, mantel.Asymmetrical)
+	rules := mantel.CommonPractice()
+	h, _, err := rules.Hang(teaRoom, mantel.Hanging{Look: mantel.Asymmetrical})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	for _, n := range needs {
+	d, err := rules.Needs(teaRoom, h)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, n := range d.Needs {
 		fmt.Printf("%s: %v; %s (%s)\n", n.Item, n.Quantity, n.Basis, n.Source)
 	}
 	// Output:
@@ -374,8 +381,8 @@ func ExampleSpot_String() {
 }
 
 // A textbook exercise: a wire of 51 ft over a span of 50 ft sags 4.360 ft.
-func ExampleSwagOf() {
-	swag, err := mantel.SwagOf(50*units.Foot, 51*units.Foot)
+func ExampleSwag_FindSag() {
+	swag, err := mantel.Swag{Span: 50 * units.Foot}.FindSag(51 * units.Foot)
 	fmt.Printf("%.3f ft %v\n", swag.Sag.Feet(), err)
 	// Output: 4.360 ft <nil>
 }
@@ -446,19 +453,253 @@ func ExampleMantel_Garland() {
 	// Output: 99.944 in <nil>
 }
 
-// As for Mantel.Garland: 75.94445 in of swags.
-func ExampleMantel_GarlandNeed() {
-	need, err := teaRoom.GarlandNeed(mantel.Hanging{
+// As for Mantel.Garland: 75.94445 in of swags and 24 in, so 99.94445 in; by rule 88 in.
+func ExampleDressing_String() {
+	d, err := mantel.CommonPractice().Needs(teaRoom, mantel.Hanging{
 		Swags: 2, Sag: 9 * units.Inch, Left: units.Foot, Right: units.Foot,
 	})
+	fmt.Println(d, err)
+	// Output: garland 8 ft 4 in as it hangs, 7 ft 4 in by rule: 1 ft more <nil>
+}
+
+// A shelf 44 in above the hearth: by rule 48 in would fall at the heavy end. A starting
+// figure of our own: it stays 6 in above the hearth.
+func ExampleRules_Hang() {
+	low := mantel.Mantel{Length: 64 * units.Inch, Height: 44 * units.Inch}
+	h, cautions, err := mantel.CommonPractice().Hang(low, mantel.Hanging{Look: mantel.Asymmetrical})
+	fmt.Println(h, err)
+	fmt.Println(cautions[0].Text)
+	// Output:
+	// straight along the shelf, falling 3 ft 2 in at the left and 0 ft at the right <nil>
+	// the shelf is too low for the ends that the rule asks for: the left one falls 3 ft 2 in, not 4 ft
+}
+
+// Part of the cable of OpenStax, Calculus Volume 1, y = 10 cosh(x/10), from -5 to 15 ft:
+// its pull is 10 ft of it level, 10 sinh 0.5 = 5.211 ft on the left and 10 sinh 1.5 =
+// 21.293 ft on the right. It rises 12.248 ft, and hangs 5.124 ft below the middle of its
+// chord.
+func ExampleSwag_Pull() {
+	rise, _ := units.FromFloat(10*(math.Cosh(1.5)-math.Cosh(0.5)), units.Foot)
+	sag, _ := units.FromFloat(5*(math.Cosh(1.5)-math.Cosh(0.5)), units.Foot)
+	pull, err := mantel.Swag{Span: 20 * units.Foot, Rise: rise, Sag: sag}.Pull(units.Pound)
+	fmt.Printf("%.3f %.3f %.3f %v\n", pull.Left.In(units.Pound), pull.Right.In(units.Pound), pull.Level.In(units.Pound), err)
+	// Output: 5.211 21.293 10.000 <nil>
+}
+
+// 20 in wide, rising 14 in, 4 in of sag, 8 oz a foot: worked out in 50 digits, 25.5928 in
+// of garland, so 17.0619 oz, of which 98.02 % hang on the upper hook.
+func ExamplePull_String() {
+	pull, err := mantel.Swag{Span: 20 * units.Inch, Rise: 14 * units.Inch, Sag: 4 * units.Inch}.Pull(8 * units.Ounce)
+	fmt.Println(pull, err)
+	// Output: 0.3 oz on the left, 1 lb 0.7 oz on the right, 10.3 oz level <nil>
+}
+
+// As for Swag.Pull: the cable is lowest 5 ft from its left end, 10 cosh 0.5 - 10 =
+// 1.276 ft below it.
+func ExampleSwag_Lowest() {
+	rise, _ := units.FromFloat(10*(math.Cosh(1.5)-math.Cosh(0.5)), units.Foot)
+	sag, _ := units.FromFloat(5*(math.Cosh(1.5)-math.Cosh(0.5)), units.Foot)
+	p, err := mantel.Swag{Span: 20 * units.Foot, Rise: rise, Sag: sag}.Lowest()
+	fmt.Printf("%.3f %.3f %v\n", p.Along.In(units.Foot), p.Below.In(units.Foot), err)
+	// Output: 5.000 1.276 <nil>
+}
+
+// A straight line of 3, 4 and 5 ft twice over, and a foot that falls at the right.
+func ExampleRun_Garland() {
+	run := mantel.Run{
+		Hooks: []mantel.Point{{}, {Along: 4 * units.Foot, Below: 3 * units.Foot}, {Along: 8 * units.Foot}},
+		Right: units.Foot,
+	}
+	fmt.Println(run.Garland())
+	// Output: 11 ft <nil>
+}
+
+// Common practice: a pick each 8 in; 132/8 is 16.5.
+func ExampleRun_Needs() {
+	run := mantel.Run{
+		Hooks: []mantel.Point{{}, {Along: 4 * units.Foot, Below: 3 * units.Foot}, {Along: 8 * units.Foot}},
+		Right: units.Foot,
+	}
+	needs, err := run.Needs(8 * units.Inch)
+	for _, n := range needs {
+		fmt.Printf("%s: %v; %s\n", n.Item, n.Quantity, n.Basis)
+	}
+	fmt.Println(err)
+	// Output:
+	// base garland: 11 ft; 10 ft close along 3 hooks, 0 ft and 1 ft falling, 0 ft for corners
+	// picks, garland: 17; 1 for each 8 in of 11 ft
+	// wire ties: 17; 1 for each of 17 picks
+	// <nil>
+}
+
+// By hand: half of 5 ft at each hook, and a foot more at the last.
+func ExampleRun_Loads() {
+	run := mantel.Run{
+		Hooks: []mantel.Point{{}, {Along: 4 * units.Foot, Below: 3 * units.Foot}, {Along: 8 * units.Foot}},
+		Right: units.Foot,
+	}
+	loads, err := run.Loads(8*units.Ounce, mantel.Hook{Rating: 2 * units.Pound, Working: true})
+	fmt.Println(loads, err)
+	// Output:
+	// weight 5 lb 8 oz, hooks at most 4 ft apart, each good for 2 lb
+	// at 0 ft: 1 lb 4 oz down
+	// at 4 ft: 2 lb 8 oz down, OVERLOADED
+	// at 8 ft: 1 lb 12 oz down
+	// to hold it: hooks with a working load of 2 lb 8 oz or more; or garland of 6.4 oz a foot or less; or these hooks 4 ft apart or closer along an edge, with no more than 2 ft falling at an end <nil>
+}
+
+// The corners of the line, and the end that falls.
+func ExampleRun_AppendPath() {
+	run := mantel.Run{Hooks: []mantel.Point{{}, {Along: 4 * units.Foot, Below: 3 * units.Foot}}, Right: units.Foot}
+	fmt.Println(run.AppendPath(nil, 2))
+	// Output: [0 ft along, 0 ft below 2 ft along, 1 ft 6 in below 4 ft along, 3 ft below 4 ft along, 4 ft below] <nil>
+}
+
+// Fifteen balusters make 16 gaps of 7.5 in on 10 ft; every fourth one is 30 in on and,
+// for 80 in of rise, 20 in up.
+func ExampleBanister_Hang() {
+	stairs := mantel.Banister{Across: 10 * units.Foot, Rise: 80 * units.Inch, Balusters: 15, Each: 4, Sag: 6 * units.Inch}
+	run, err := stairs.Hang()
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Printf("%s: %s\n%s (%s)\n", need.Item, need.Quantity, need.Basis, need.Source)
+	fmt.Println(run.Hooks)
+	loads, err := run.Loads(8*units.Ounce, mantel.Hook{Rating: 10 * units.Pound})
+	fmt.Println(len(loads.Hooks), "hooks, the heaviest", loads.Hooks[loads.Heaviest].Along, "from the newel", err)
 	// Output:
-	// base garland: 8 ft 4 in
-	// 6 ft 3 15/16 in in 2 swags 9 in deep, 1 ft falling at the left, 1 ft at the right (length of a catenary)
+	// [0 ft along, 0 ft below 2 ft 6 in along, -1 ft 8 in below 5 ft along, -3 ft 4 in below 7 ft 6 in along, -5 ft below 10 ft along, -6 ft 8 in below]
+	// 5 hooks, the heaviest 10 ft from the newel <nil>
+}
+
+// A door 36 in by 80 in: both sides and the top are 196 in, and 3 in for each corner.
+func ExampleFrame_Hang() {
+	door := mantel.Frame{Width: 36 * units.Inch, Height: 80 * units.Inch, Corner: 3 * units.Inch}
+	run, err := door.Hang()
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(run.Garland())
+	// Output: 16 ft 10 in <nil>
+}
+
+// By hand: on 64 in, 6 stockings 10 in apart take 50 in from the first to the last, so 7 in
+// are left at each end. The first is 7 in beside the opening, less half of its 8 in, so 3
+// in; the third is in front of it.
+func ExampleMantel_Stockings() {
+	row, err := teaRoom.Stockings(
+		mantel.Stockings{Length: 18 * units.Inch, Width: 8 * units.Inch, Weight: 2 * units.Pound},
+		mantel.Hook{Rating: 3 * units.Pound, Working: true})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(row.Fit, row.Loads.Weight)
+	fmt.Println(row.Loads.Hooks[0])
+	fmt.Println(row.Clearances.Places[0])
+	fmt.Println(row.Clearances.Places[2])
+	fmt.Println(row.Clearances)
+	// Output:
+	// 6 12 lb
+	// at 7 in: 2 lb down
+	// stocking 1: 3 in from the opening, 3 ft above the hearth
+	// stocking 3: 0 ft from the opening, 3 ft above the hearth
+	// no fire while this hangs: stocking 2: distance from an open fire 0 ft, at least 3 ft (NFPA and ESFI holiday safety tips, undated)
+	// worst: stocking 2: distance from the opening 0 ft, at least 6 in (IRC R1001.11 exception 4, 2018); 11 more
+}
+
+// 88 in of garland takes four strings of 25 in. From the bottom of the left end, a foot
+// below the shelf, to an outlet 2 ft beside it and 4 ft down is 5 ft.
+func ExampleMantel_Lights() {
+	l, err := teaRoom.Lights(
+		mantel.Hanging{Left: units.Foot, Right: units.Foot},
+		mantel.LightString{Lamps: 20, Length: 25 * units.Inch, Outlet: mantel.Point{Along: -2 * units.Foot, Below: 4 * units.Foot}})
+	fmt.Println(l.Strings, l.Lamps, l.Cord, l.At, err)
+	// Output: 4 80 5 ft left <nil>
+}
+
+// IRC R1001.11 exception 4, 2018 edition: an eighth of the distance; ANSI/NFPA 211, 2016
+// edition: 1½ in. 7 in away, 7/8 in.
+func ExampleStandOut() {
+	limits, err := mantel.StandOut(7*units.Inch, false)
+	for _, l := range limits {
+		fmt.Println(l)
+	}
+	fmt.Println(err)
+	// Output:
+	// at most 7/8 in (IRC R1001.11 exception 4, 2018)
+	// at most 1 1/2 in (ANSI/NFPA 211, 11.2.5.4, 2016)
+	// <nil>
+}
+
+// As for StandOut. Beside the opening, from memory: the distance less 6 in.
+func ExampleLimit_String() {
+	limits, err := mantel.StandOut(9*units.Inch, true)
+	fmt.Println(limits[0], err)
+	// Output: at most 3 in (IRC R1001.11 exception 4, sides, from memory, edition to be checked) <nil>
+}
+
+// As for StandOut, worked out by hand: 6/8, 7/8, 8/8 ... of an inch.
+func Example_standOut() {
+	fmt.Println("from the opening  IRC above  NFPA 211  IRC beside")
+	for _, d := range []units.Length{5, 6, 7, 8, 9, 10, 12, 13} {
+		above, err := mantel.StandOut(d*units.Inch, false)
+		beside, err2 := mantel.StandOut(d*units.Inch, true)
+		if err != nil || err2 != nil {
+			fmt.Println(err, err2)
+			return
+		}
+		text := func(l mantel.Limit) string {
+			switch {
+			case !l.Limited:
+				return "no limit"
+			case l.Most == 0:
+				return "nothing"
+			}
+			return l.Most.String()
+		}
+		fmt.Printf("%16v  %9s  %8s  %10s\n", d*units.Inch, text(above[0]), text(above[1]), text(beside[0]))
+	}
+	// Output:
+	// from the opening  IRC above  NFPA 211  IRC beside
+	//             5 in    nothing   nothing     nothing
+	//             6 in     3/4 in  1 1/2 in    1 1/2 in
+	//             7 in     7/8 in  1 1/2 in    1 1/2 in
+	//             8 in       1 in  1 1/2 in        2 in
+	//             9 in   1 1/8 in  1 1/2 in        3 in
+	//            10 in   1 1/4 in  1 1/2 in        4 in
+	//             1 ft   1 1/2 in  1 1/2 in        6 in
+	//        1 ft 1 in   no limit  no limit        7 in
+}
+
+// From memory, no published source: a range to plan with.
+func ExampleUsualWeights() {
+	for _, w := range mantel.UsualWeights() {
+		fmt.Println(w)
+	}
+	// Output:
+	// thin artificial, 2 oz to 4 oz a foot
+	// full artificial, 6 oz to 10 oz a foot
+	// fresh cedar or fir, 8 oz to 1 lb a foot
+}
+
+// As for UsualWeights.
+func ExampleWeight_String() {
+	fmt.Println(mantel.UsualWeights()[0])
+	// Output: thin artificial, 2 oz to 4 oz a foot
+}
+
+// What hangs above, as it is said.
+func ExampleAbove_String() {
+	fmt.Println(mantel.Above{Width: 4 * units.Foot, Height: 2 * units.Foot, Up: 6 * units.Inch, Screen: true})
+	// Output: screen 4 ft wide and 2 ft high, 6 in above the shelf
+}
+
+// By hand: hooks good for a pound hold 2 ft of 8 oz each; 9 ft take five gaps, so six hooks.
+func ExampleHook_Count() {
+	fmt.Println(mantel.Hook{Rating: 5 * units.Pound}.Count(9*units.Foot, 8*units.Ounce))
+	// Output: 6 <nil>
 }
 
 // Common practice: 2 ft more than the shelf falls half at each end, 4 ft more all at
@@ -555,12 +796,13 @@ func ExampleLoads_String() {
 	}
 	fmt.Println(loads)
 	// Output:
-	// garland 4 lb 2.7 oz, hooks 5 ft 4 in apart, each good for 12.8 oz
+	// weight 4 lb 2.7 oz, hooks at most 5 ft 4 in apart, each good for 12.8 oz
 	// at 0 ft: 8 oz down
-	// at 5 ft 4 in: 1 lb down, overloaded: one hook will not do, 2 would
+	// at 5 ft 4 in: 1 lb down, OVERLOADED
+	// to hold it: hooks with a breaking load of 5 lb or more; or garland of 6.4 oz a foot or less; or these hooks 1 ft 7 3/16 in apart or closer along an edge, with no more than 9 9/16 in falling at an end
 }
 
-// As for Loads.String: one hook at the left, two at the right.
+// As for Loads.String: a pound at the right, on hooks good for 8 oz.
 func ExampleLoads_Need() {
 	loads, err := teaRoom.Loads(
 		mantel.Hanging{Left: units.Foot, Right: 2 * units.Foot}, 8*units.Ounce, mantel.Hook{Rating: 5 * units.Pound, Factor: 10})
@@ -570,7 +812,7 @@ func ExampleLoads_Need() {
 	}
 	need := loads.Need()
 	fmt.Printf("%s: %v; %s\n", need.Item, need.Quantity, need.Basis)
-	// Output: hooks: 3; 1 at each of 2 places, up to 1 lb on a working load of 8 oz, and more at 1 where one is overloaded
+	// Output: hooks: 2; 1 at each of 2 places, up to 1 lb on a working load of 8 oz: overloaded at 1; to hold it, hooks with a breaking load of 10 lb or more; or garland of 4 oz a foot or less; or these hooks 1 ft apart or closer along an edge, with no more than 6 in falling at an end
 }
 
 // By hand: a pound hangs at the right.
@@ -588,9 +830,11 @@ func ExampleHookLoad_String() {
 func ExampleHook_WorkingLoad() {
 	fmt.Println(mantel.Hook{Rating: 5 * units.Pound}.WorkingLoad())
 	fmt.Println(mantel.Hook{Rating: 5 * units.Pound, Factor: 10}.WorkingLoad())
+	fmt.Println(mantel.Hook{Rating: 5 * units.Pound, Working: true}.WorkingLoad())
 	// Output:
 	// 1 lb <nil>
 	// 8 oz <nil>
+	// 5 lb <nil>
 }
 
 // By hand: a pound of garland at 8 oz a foot is 2 ft.
@@ -617,15 +861,14 @@ func ExampleMantel_Clearances() {
 		fmt.Println(err)
 		return
 	}
-	for _, v := range clear.Violations {
-		fmt.Println(v)
-	}
+	fmt.Println(clear.Violations)
+	fmt.Println(clear.Fire)
 	// Output:
-	// swag 1: standing out from the wall 1 1/2 in, at most 1 in (IRC R1001.11 exception 4, 2018)
+	// [swag 1: standing out from the wall 1 1/2 in, at most 1 in (IRC R1001.11 exception 4, 2018)]
 	// swag 1: distance from an open fire 8 in, at least 3 ft (NFPA and ESFI holiday safety tips, undated)
 }
 
-// As for Mantel.Clearances: no violation where there is no fireplace, but cautions.
+// As for Mantel.Clearances: no violation where there is no fireplace.
 func ExampleClearances_String() {
 	clear, err := mantel.Mantel{Length: 5 * units.Foot}.Clearances(mantel.Hanging{Thickness: 8 * units.Inch})
 	if err != nil {
@@ -634,14 +877,8 @@ func ExampleClearances_String() {
 	}
 	fmt.Println(clear)
 	// Output:
-	// no clearance falls short
-	// caution: a hanging garland is not trim in the sense of the codes: their clearances are used as a caution, and meeting them does not make it safe
-	// caution: local code and the maker of the fireplace decide
-	// caution: take the garland down before a fire is lit, and keep candles 3 ft away
-	// caution: keep ends, ribbon and bells out of the way of feet, children and pets
-	// caution: picks, ornaments, bells and bows were not measured: what hangs below the garland or stands out from it comes nearer than these figures, unless the thickness counts it in
-	// caution: no opening was given, so nothing was checked against a fire
-	// caution: the height of the shelf was not given, so nothing was checked against the hearth
+	// no opening was given: nothing was checked against a fire
+	// no other figure falls short
 }
 
 // By hand: a drop of a foot ends 14 in beside the opening and 4 in above its top, so
@@ -663,18 +900,18 @@ func ExampleViolation_String() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(clear.Violations[0])
+	fmt.Println(clear.Fire)
 	// Output: along the shelf: distance from an open fire 1 ft 4 in, at least 3 ft (NFPA and ESFI holiday safety tips, undated)
 }
 
 // Common practice: fluff, wire, tie in, hang, and then the rest.
 func ExampleSteps() {
-	needs, err := mantel.CommonPractice().Needs(teaRoom, mantel.Traditional)
+	d, err := mantel.CommonPractice().Needs(teaRoom, mantel.Hanging{Left: units.Foot, Right: units.Foot})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	steps, err := mantel.Steps(mantel.Traditional, needs)
+	steps, err := mantel.Steps(mantel.Traditional, d.Needs)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -684,8 +921,8 @@ func ExampleSteps() {
 	}
 	// Output:
 	// 1. Lay the garland on a table and fluff it: spread every tip, first one side and then the other. ["base garland"]
-	// 2. Sort the picks into pairs, and wire the stems of each pair together. ["picks, mantel" "wire ties"]
-	// 3. Mark the places along the garland and tie the picks in while it lies flat. Start with the two beside the middle and work outwards, left and right in turn. ["picks, mantel" "wire ties"]
+	// 2. Mark the places along the garland, one for each pick, and lay the picks beside them. ["picks, mantel"]
+	// 3. Wire each pick to the garland by its stem, while it lies flat. Start with the two beside the middle and work outwards, left and right in turn. ["picks, mantel" "wire ties"]
 	// 4. Wire the ornaments into the gaps between the picks. ["ornaments, mantel" "wire ties"]
 	// 5. Hang the garland from the middle outwards, and let both ends fall alike. ["base garland"]
 	// 6. Step back and measure: drops and swags, and what is between them and the opening and the hearth. []
@@ -693,12 +930,12 @@ func ExampleSteps() {
 
 // Common practice, and the usual caution.
 func ExampleStep_String() {
-	needs, err := mantel.CommonPractice().Needs(teaRoom, mantel.Traditional)
+	d, err := mantel.CommonPractice().Needs(teaRoom, mantel.Hanging{Left: units.Foot, Right: units.Foot})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	steps, err := mantel.Steps(mantel.Traditional, needs)
+	steps, err := mantel.Steps(mantel.Traditional, d.Needs)
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -338,19 +338,28 @@ func (m Mantel) checkHanging(fn, mantel, hanging string, h Hanging) error {
 	if err := m.check(fn, mantel); err != nil {
 		return err
 	}
-	if err := checkCount(fn, hanging+"/swags", h.Swags, 0, maxSwags); err != nil {
+	err := m.checkHang(fn, h)
+	if e, ok := err.(*units.Error); ok {
+		e.Field = hanging + e.Field // only now, for putting texts together allocates
+	}
+	return err
+}
+
+// checkHang checks h, with pointers that begin in it.
+func (m Mantel) checkHang(fn string, h Hanging) error {
+	if err := checkCount(fn, "/swags", h.Swags, 0, maxSwags); err != nil {
 		return err
 	}
 	if most := m.Length / minSpan; units.Length(h.Swags) > most {
-		return fitError(fn, hanging+"/swags", strconv.Itoa(h.Swags), "at most "+strconv.Itoa(int(most))+", an inch or more each on a shelf of "+exact(m.Length))
+		return fitError(fn, "/swags", strconv.Itoa(h.Swags), "at most "+strconv.Itoa(int(most))+", an inch or more each on a shelf of "+exact(m.Length))
 	}
-	if err := checkLength(fn, hanging+"/sag", h.Sag, 0, maxSag, wantSag); err != nil {
+	if err := checkLength(fn, "/sag", h.Sag, 0, maxSag, wantSag); err != nil {
 		return err
 	}
 	if h.Swags == 0 && h.Sag != 0 {
-		return fitError(fn, hanging+"/sag", exact(h.Sag), "0 ft where there are no swags")
+		return fitError(fn, "/sag", exact(h.Sag), "0 ft where there are no swags")
 	}
-	if err := checkLength(fn, hanging+"/thickness", h.Thickness, 0, maxThickness, "0 ft to 3 ft"); err != nil {
+	if err := checkLength(fn, "/thickness", h.Thickness, 0, maxThickness, "0 ft to 3 ft"); err != nil {
 		return err
 	}
 	for _, drop := range [...]struct {
@@ -358,18 +367,18 @@ func (m Mantel) checkHanging(fn, mantel, hanging string, h Hanging) error {
 		length units.Length
 		wall   bool
 	}{{"/left", h.Left, m.LeftWall}, {"/right", h.Right, m.RightWall}, {"/fall", h.Fall, false}, {"/sag", h.Sag, false}} {
-		if err := checkLength(fn, hanging+drop.field, drop.length, 0, maxDrop, wantDrop); err != nil {
+		if err := checkLength(fn, drop.field, drop.length, 0, maxDrop, wantDrop); err != nil {
 			return err
 		}
 		if drop.wall && drop.length > 0 {
-			return fitError(fn, hanging+drop.field, exact(drop.length), "0 ft, since the shelf ends at a wall there")
+			return fitError(fn, drop.field, exact(drop.length), "0 ft, since the shelf ends at a wall there")
 		}
 		if m.Height != 0 && drop.length > m.Height {
-			return fitError(fn, hanging+drop.field, exact(drop.length), "at most "+exact(m.Height)+", from the shelf to the hearth")
+			return fitError(fn, drop.field, exact(drop.length), "at most "+exact(m.Height)+", from the shelf to the hearth")
 		}
 	}
-	if err := h.Look.check(fn, hanging+"/look"); err != nil {
+	if err := h.Look.check(fn, "/look"); err != nil {
 		return err
 	}
-	return h.Heavy.check(fn, hanging+"/heavy")
+	return h.Heavy.check(fn, "/heavy")
 }

@@ -71,27 +71,27 @@ func TestGarlandOfSwags(t *testing.T) {
 	}
 }
 
-func TestGarlandNeed(t *testing.T) {
+// The garland of the needs is that of the hanging, rounded up to the inch, with the rule
+// beside it: 64 in and 2 ft.
+func TestNeedsFollowTheHanging(t *testing.T) {
 	for _, test := range []struct {
-		h    mantel.Hanging
-		want shopping.Need
+		h     mantel.Hanging
+		whole units.Length
+		basis string
 	}{
-		{mantel.Hanging{Left: ft, Right: 2 * ft}, shopping.Need{
-			Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: shopping.Quantity{Length: 100 * in},
-			Basis: "5 ft 4 in along the shelf, 1 ft falling at the left, 2 ft at the right", Source: "measured",
-		}},
-		{mantel.Hanging{Left: ft + 1, Right: 2 * ft}, shopping.Need{ // a nanometer over the inch
-			Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: shopping.Quantity{Length: 101 * in},
-			Basis: "5 ft 4 in along the shelf, 1 ft falling at the left, 2 ft at the right", Source: "measured",
-		}},
-		{mantel.Hanging{Swags: 2, Left: ft}, shopping.Need{
-			Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: shopping.Quantity{Length: 76 * in},
-			Basis: "5 ft 4 in in 2 swags 0 ft deep, 1 ft falling at the left, 0 ft at the right", Source: "length of a catenary",
-		}},
+		{mantel.Hanging{Left: ft, Right: ft}, 88 * in, "shelf of 5 ft 4 in and 2 ft more"},
+		{mantel.Hanging{Left: ft, Right: 2 * ft}, 100 * in, "5 ft 4 in along the shelf, 1 ft falling at the left, 2 ft at the right; by rule 7 ft 4 in, 1 ft more"},
+		{mantel.Hanging{Left: ft + 1, Right: 2 * ft}, 101 * in, "5 ft 4 in along the shelf, 1 ft falling at the left, 2 ft at the right; by rule 7 ft 4 in, 1 ft 1/16 in more"},
+		{mantel.Hanging{Swags: 2, Left: ft}, 76 * in, "5 ft 4 in in 2 swags 0 ft deep, 1 ft falling at the left, 0 ft at the right; by rule 7 ft 4 in, 1 ft less"},
 	} {
-		if got, err := tearoom.GarlandNeed(test.h); err != nil || !reflect.DeepEqual(got, test.want) {
-			t.Errorf("got %+v, %v, want %+v", got, err, test.want)
+		d, err := mantel.CommonPractice().Needs(tearoom, test.h)
+		garland, _ := tearoom.Garland(test.h)
+		if err != nil || d.Garland != garland || d.ByRule != 88*in || d.Needs[0].Basis != test.basis || d.Needs[0].Quantity != (shopping.Quantity{Length: test.whole}) {
+			t.Errorf("got %+v, %v, want %v, %s", d, err, test.whole, test.basis)
 		}
+	}
+	if got := (mantel.Dressing{Garland: 5 * ft, ByRule: 5 * ft}).String(); got != "garland 5 ft as it hangs, 5 ft by rule: the same" {
+		t.Error(got)
 	}
 }
 
@@ -115,52 +115,53 @@ func TestHangingErrors(t *testing.T) {
 		want *units.Error
 	}{
 		{mantel.Mantel{Length: ft}, none, nil},
-		{mantel.Mantel{Length: ft - 1}, none, rangeOf("Length", "1 ft to 50 ft")},
-		{mantel.Mantel{Length: 50*ft + 1}, none, rangeOf("Length", "1 ft to 50 ft")},
+		{mantel.Mantel{Length: ft - 1}, none, rangeOf("/length", "1 ft to 50 ft")},
+		{mantel.Mantel{Length: 50*ft + 1}, none, rangeOf("/length", "1 ft to 50 ft")},
 		{mantel.Mantel{Length: 50 * ft, Height: 50 * ft, Depth: 10 * ft}, none, nil},
 		{mantel.Mantel{Length: ft, Height: ft, Depth: in / 8}, none, nil},
-		{mantel.Mantel{Length: ft, Height: ft - 1}, none, rangeOf("Height", "1 ft to 50 ft, or 0 ft if not measured")},
-		{mantel.Mantel{Length: ft, Height: -1}, none, rangeOf("Height", "1 ft to 50 ft, or 0 ft if not measured")},
-		{mantel.Mantel{Length: ft, Height: 50*ft + 1}, none, rangeOf("Height", "1 ft to 50 ft, or 0 ft if not measured")},
-		{mantel.Mantel{Length: ft, Depth: in/8 - 1}, none, rangeOf("Depth", "1/8 in to 10 ft, or 0 ft if not measured")},
-		{mantel.Mantel{Length: ft, Depth: 10*ft + 1}, none, rangeOf("Depth", "1/8 in to 10 ft, or 0 ft if not measured")},
+		{mantel.Mantel{Length: ft, Height: ft - 1}, none, rangeOf("/height", "1 ft to 50 ft, or 0 ft if not measured")},
+		{mantel.Mantel{Length: ft, Height: -1}, none, rangeOf("/height", "1 ft to 50 ft, or 0 ft if not measured")},
+		{mantel.Mantel{Length: ft, Height: 50*ft + 1}, none, rangeOf("/height", "1 ft to 50 ft, or 0 ft if not measured")},
+		{mantel.Mantel{Length: ft, Depth: in/8 - 1}, none, rangeOf("/depth", "1/8 in to 10 ft, or 0 ft if not measured")},
+		{mantel.Mantel{Length: ft, Depth: 10*ft + 1}, none, rangeOf("/depth", "1/8 in to 10 ft, or 0 ft if not measured")},
 		{sized(open), none, nil},
-		{sized(mantel.Opening{Width: in - 1, Height: in, Below: in}), none, rangeOf("Opening.Width", wantOpening)},
-		{sized(mantel.Opening{Width: in, Height: in - 1, Below: in}), none, rangeOf("Opening.Height", wantOpening)},
-		{sized(mantel.Opening{Width: in, Height: in, Below: in - 1}), none, rangeOf("Opening.Below", wantOpening)},
-		{sized(mantel.Opening{Below: in}), none, rangeOf("Opening.Width", wantOpening)},
-		{sized(mantel.Opening{Width: 50*ft + 1, Height: in, Below: in}), none, rangeOf("Opening.Width", wantOpening)},
+		{sized(mantel.Opening{Width: in - 1, Height: in, Below: in}), none, rangeOf("/opening/width", wantOpening)},
+		{sized(mantel.Opening{Width: in, Height: in - 1, Below: in}), none, rangeOf("/opening/height", wantOpening)},
+		{sized(mantel.Opening{Width: in, Height: in, Below: in - 1}), none, rangeOf("/opening/below", wantOpening)},
+		{sized(mantel.Opening{Below: in}), none, rangeOf("/opening/width", wantOpening)},
+		{sized(mantel.Opening{Width: 50*ft + 1, Height: in, Below: in}), none, rangeOf("/opening/width", wantOpening)},
 		{mantel.Mantel{Length: 50 * ft, Opening: mantel.Opening{Width: 50 * ft, Height: 50 * ft, Below: 50 * ft}}, none, nil},
 		{sized(mantel.Opening{Width: 5 * ft, Height: in, Below: in}), none, nil},
-		{sized(mantel.Opening{Width: 5*ft + in, Height: in, Below: in}), none, fitOf("Opening.Width", "at most the length of the shelf, 5 ft")},
+		{sized(mantel.Opening{Width: 9 * ft, Height: in, Below: in, Offset: -50 * ft}), none, nil}, // wider than the shelf, and beside it
+		{sized(mantel.Opening{Width: ft, Height: in, Below: in, Offset: 50*ft + 1}), none, rangeOf("/opening/offset", "-50 ft to 50 ft")},
 		{sized(mantel.Opening{Width: ft, Height: 4 * ft, Below: ft}), none, nil},
-		{sized(mantel.Opening{Width: ft, Height: 4*ft + 1, Below: ft}), none, fitOf("Opening.Height", "at most 5 ft together with the 1 ft below the shelf, from the shelf to the hearth")},
+		{sized(mantel.Opening{Width: ft, Height: 4*ft + 1, Below: ft}), none, fitOf("/opening/height", "at most 5 ft together with the 1 ft below the shelf, from the shelf to the hearth")},
 
-		{m, mantel.Hanging{Swags: -1}, rangeOf("Swags", "0 to 100")},
-		{m, mantel.Hanging{Swags: 101}, rangeOf("Swags", "0 to 100")},
+		{m, mantel.Hanging{Swags: -1}, rangeOf("/hanging/swags", "0 to 100")},
+		{m, mantel.Hanging{Swags: 101}, rangeOf("/hanging/swags", "0 to 100")},
 		{mantel.Mantel{Length: 100 * in}, mantel.Hanging{Swags: 100}, nil},
 		{m, mantel.Hanging{Swags: 64}, nil},
-		{m, mantel.Hanging{Swags: 65}, fitOf("Swags", "at most 64, an inch or more each on a shelf of 5 ft 4 in")},
-		{m, mantel.Hanging{Sag: 1}, fitOf("Sag", "0 ft where there are no swags")},
-		{m, mantel.Hanging{Swags: 2, Sag: -1}, rangeOf("Sag", "0 ft to 50 ft")},
+		{m, mantel.Hanging{Swags: 65}, fitOf("/hanging/swags", "at most 64, an inch or more each on a shelf of 5 ft 4 in")},
+		{m, mantel.Hanging{Sag: 1}, fitOf("/hanging/sag", "0 ft where there are no swags")},
+		{m, mantel.Hanging{Swags: 2, Sag: -1}, rangeOf("/hanging/sag", "0 ft to 50 ft")},
 		{m, mantel.Hanging{Swags: 2, Sag: 54 * in}, nil},
-		{m, mantel.Hanging{Swags: 2, Sag: 54*in + 1}, fitOf("Sag", "at most 4 ft 6 in, from the shelf to the hearth")},
+		{m, mantel.Hanging{Swags: 2, Sag: 54*in + 1}, fitOf("/hanging/sag", "at most 4 ft 6 in, from the shelf to the hearth")},
 		{mantel.Mantel{Length: ft}, mantel.Hanging{Swags: 2, Sag: 50 * ft}, nil},
-		{mantel.Mantel{Length: ft}, mantel.Hanging{Swags: 2, Sag: 50*ft + 1}, rangeOf("Sag", "0 ft to 50 ft")},
-		{m, mantel.Hanging{Left: -1}, rangeOf("Left", "0 ft to 50 ft")},
-		{m, mantel.Hanging{Right: -1}, rangeOf("Right", "0 ft to 50 ft")},
-		{m, mantel.Hanging{Fall: -1}, rangeOf("Fall", "0 ft to 50 ft")},
+		{mantel.Mantel{Length: ft}, mantel.Hanging{Swags: 2, Sag: 50*ft + 1}, rangeOf("/hanging/sag", "0 ft to 50 ft")},
+		{m, mantel.Hanging{Left: -1}, rangeOf("/hanging/left", "0 ft to 50 ft")},
+		{m, mantel.Hanging{Right: -1}, rangeOf("/hanging/right", "0 ft to 50 ft")},
+		{m, mantel.Hanging{Fall: -1}, rangeOf("/hanging/fall", "0 ft to 50 ft")},
 		{mantel.Mantel{Length: ft}, mantel.Hanging{Left: 50 * ft, Right: 50 * ft, Fall: 50 * ft}, nil},
-		{mantel.Mantel{Length: ft}, mantel.Hanging{Right: 50*ft + 1}, rangeOf("Right", "0 ft to 50 ft")},
+		{mantel.Mantel{Length: ft}, mantel.Hanging{Right: 50*ft + 1}, rangeOf("/hanging/right", "0 ft to 50 ft")},
 		{m, mantel.Hanging{Left: 54 * in, Right: 54 * in, Fall: 54 * in}, nil},
-		{m, mantel.Hanging{Left: 54*in + 1}, fitOf("Left", "at most 4 ft 6 in, from the shelf to the hearth")},
-		{m, mantel.Hanging{Right: 54*in + 1}, fitOf("Right", "at most 4 ft 6 in, from the shelf to the hearth")},
-		{m, mantel.Hanging{Fall: 54*in + 1}, fitOf("Fall", "at most 4 ft 6 in, from the shelf to the hearth")},
+		{m, mantel.Hanging{Left: 54*in + 1}, fitOf("/hanging/left", "at most 4 ft 6 in, from the shelf to the hearth")},
+		{m, mantel.Hanging{Right: 54*in + 1}, fitOf("/hanging/right", "at most 4 ft 6 in, from the shelf to the hearth")},
+		{m, mantel.Hanging{Fall: 54*in + 1}, fitOf("/hanging/fall", "at most 4 ft 6 in, from the shelf to the hearth")},
 		{m, mantel.Hanging{Thickness: 3 * ft}, nil},
-		{m, mantel.Hanging{Thickness: -1}, rangeOf("Thickness", "0 ft to 3 ft")},
-		{m, mantel.Hanging{Thickness: 3*ft + 1}, rangeOf("Thickness", "0 ft to 3 ft")},
-		{m, mantel.Hanging{Look: 2}, &units.Error{Func: fn, Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
-		{m, mantel.Hanging{Heavy: 2}, &units.Error{Func: fn, Field: "side", Want: "left or right", Err: units.ErrName}},
+		{m, mantel.Hanging{Thickness: -1}, rangeOf("/hanging/thickness", "0 ft to 3 ft")},
+		{m, mantel.Hanging{Thickness: 3*ft + 1}, rangeOf("/hanging/thickness", "0 ft to 3 ft")},
+		{m, mantel.Hanging{Look: 2}, &units.Error{Func: fn, Field: "/hanging/look", Want: "traditional or asymmetrical", Err: units.ErrName}},
+		{m, mantel.Hanging{Heavy: 2}, &units.Error{Func: fn, Field: "/hanging/heavy", Want: "left or right", Err: units.ErrName}},
 	} {
 		got, err := test.m.Garland(test.h)
 		checkError(t, i, err, test.want)
@@ -175,19 +176,19 @@ func TestHangingErrors(t *testing.T) {
 func TestErrorsInInches(t *testing.T) {
 	swags := mantel.Hanging{Swags: 2, Sag: in / 10}
 	for want, call := range map[string]func() error{
-		`mantel.Mantel.Loads: Sag "0.1 in": out of range: want a hundredth of the span or more, 0.3 in: a taut garland pulls without limit`: func() error {
+		`mantel.Mantel.Loads: /hanging/sag "0.1 in": out of range: want a hundredth of the span or more, 0.3 in: a taut garland pulls without limit`: func() error {
 			_, err := mantel.Mantel{Length: 60 * in}.Loads(swags, units.Pound, mantel.Hook{Rating: units.Pound})
 			return err
 		},
-		`mantel.Mantel.Garland: Opening.Below "0.9 in": out of range: want 1 in to 50 ft, or no opening at all`: func() error {
+		`mantel.Mantel.Garland: /opening/below "0.9 in": out of range: want 1 in to 50 ft, or no opening at all`: func() error {
 			_, err := mantel.Mantel{Length: 5 * ft, Opening: mantel.Opening{Width: ft, Height: ft, Below: 9 * in / 10}}.Garland(mantel.Hanging{})
 			return err
 		},
-		`mantel.Mantel.Garland: Left "4 ft 6.00000004 in": does not fit: want at most 4 ft 6 in, from the shelf to the hearth`: func() error {
+		`mantel.Mantel.Garland: /hanging/left "4 ft 6.00000004 in": does not fit: want at most 4 ft 6 in, from the shelf to the hearth`: func() error {
 			_, err := tearoom.Garland(mantel.Hanging{Left: 54*in + 1})
 			return err
 		},
-		`mantel.Mantel.Garland: Left "1.371 m": does not fit: want at most 1.37 m, from the shelf to the hearth`: func() error {
+		`mantel.Mantel.Garland: /hanging/left "1.371 m": does not fit: want at most 1.37 m, from the shelf to the hearth`: func() error {
 			_, err := mantel.Mantel{Length: 2 * units.Meter, Height: 137 * units.Centimeter}.Garland(mantel.Hanging{Left: 1371 * units.Millimeter})
 			return err
 		},
@@ -199,8 +200,8 @@ func TestErrorsInInches(t *testing.T) {
 			_, err := mantel.Mantel{Length: 7005 * in / 100}.FindSag(70*in, mantel.Hanging{Swags: 1})
 			return err
 		},
-		`mantel.SwagOf: length "1 ft 0.1 in": does not fit: want at least the span, 1 ft 0.2 in`: func() error {
-			_, err := mantel.SwagOf(122*in/10, 121*in/10)
+		`mantel.Swag.FindSag: length "1 ft 0.1 in": does not fit: want at least the span, 1 ft 0.2 in`: func() error {
+			_, err := mantel.Swag{Span: 122 * in / 10}.FindSag(121 * in / 10)
 			return err
 		},
 	} {
@@ -217,9 +218,13 @@ func TestEveryMethodChecks(t *testing.T) {
 	dst := []mantel.Point{{1, 2}}
 	for fn, call := range map[string]func() (any, any, error){
 		"Mantel.Garland": func() (any, any, error) { v, err := bad.Garland(mantel.Hanging{}); return v, units.Length(0), err },
-		"Mantel.GarlandNeed": func() (any, any, error) {
-			v, err := bad.GarlandNeed(mantel.Hanging{})
-			return v, shopping.Need{}, err
+		"Mantel.Lights": func() (any, any, error) {
+			v, err := bad.Lights(mantel.Hanging{}, mantel.LightString{})
+			return v.Needs == nil, true, err
+		},
+		"Mantel.Stockings": func() (any, any, error) {
+			v, err := bad.Stockings(mantel.Stockings{}, hook)
+			return v.Needs == nil, true, err
 		},
 		"Mantel.FindDrops": func() (any, any, error) {
 			v, err := bad.FindDrops(6*ft, 0, mantel.Hanging{})
@@ -245,7 +250,7 @@ func TestEveryMethodChecks(t *testing.T) {
 		},
 	} {
 		got, zero, err := call()
-		checkError(t, fn, err, &units.Error{Func: fn, Field: "Length", Want: "1 ft to 50 ft", Err: units.ErrRange})
+		checkError(t, fn, err, &units.Error{Func: fn, Field: "/length", Want: "1 ft to 50 ft", Err: units.ErrRange})
 		if !reflect.DeepEqual(got, zero) {
 			t.Errorf("%s: %v with an error", fn, got)
 		}
@@ -273,6 +278,17 @@ func TestFindErrors(t *testing.T) {
 	const D, S = "Mantel.FindDrops", "Mantel.FindSag"
 	asym, trad := mantel.Asymmetrical, mantel.Traditional
 	long := mantel.Mantel{Length: 5 * ft}
+	longest := func(m mantel.Mantel, h mantel.Hanging) string {
+		garland, err := m.Garland(h)
+		if err != nil {
+			t.Fatal(err)
+		}
+		text := garland.String()
+		if garland%(in/64) != 0 && garland%units.Millimeter != 0 {
+			text = garland.Format(units.InFeetInches, 1)
+		}
+		return "at most " + text + ", which hangs " + h.Sag.String() + " deep"
+	}
 	for i, test := range []struct {
 		err  error
 		want *units.Error
@@ -281,22 +297,22 @@ func TestFindErrors(t *testing.T) {
 		{drops(64*in-1, trad, mantel.Hanging{}), fitOf(D, "garland", "at least 5 ft 4 in to reach along the shelf")},
 		{drops(70*in-1, asym, mantel.Hanging{Right: 6 * in}), fitOf(D, "garland", "at least 5 ft 10 in to reach along the shelf")},
 		{drops(64*in+9*ft, trad, mantel.Hanging{}), nil},
-		{drops(64*in+9*ft+2, trad, mantel.Hanging{}), fitOf(D, "Left", "at most 4 ft 6 in, from the shelf to the hearth")},
+		{drops(64*in+9*ft+2, trad, mantel.Hanging{}), fitOf(D, "garland", "at most 14 ft 4 in, so that no end passes the hearth, a wall or 50 ft")},
 		{drops(64*in+54*in, asym, mantel.Hanging{Heavy: mantel.Right}), nil},
-		{drops(64*in+54*in+1, asym, mantel.Hanging{Heavy: mantel.Right}), fitOf(D, "Right", "at most 4 ft 6 in, from the shelf to the hearth")},
+		{drops(64*in+54*in+1, asym, mantel.Hanging{Heavy: mantel.Right}), fitOf(D, "garland", "at most 9 ft 10 in, so that no end passes the hearth, a wall or 50 ft")},
 		{drops(7*ft, 2, mantel.Hanging{}), &units.Error{Func: D, Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
-		{drops(9*ft, asym, mantel.Hanging{Right: 5 * ft}), fitOf(D, "Right", "at most 4 ft 6 in, from the shelf to the hearth")},
+		{drops(9*ft, asym, mantel.Hanging{Right: 5 * ft}), fitOf(D, "/hanging/right", "at most 4 ft 6 in, from the shelf to the hearth")},
 		{drops(-1<<63, asym, mantel.Hanging{Right: ft}), fitOf(D, "garland", "at least 6 ft 4 in to reach along the shelf")},
-		{drops(1<<63-1, asym, mantel.Hanging{}), &units.Error{Func: D, Field: "Left", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{drops(1<<63-1, asym, mantel.Hanging{}), fitOf(D, "garland", "at most 9 ft 10 in, so that no end passes the hearth, a wall or 50 ft")},
 
-		{sag(long, 6*ft, mantel.Hanging{}), &units.Error{Func: S, Field: "Swags", Want: "1 to 100", Err: units.ErrRange}},
-		{sag(long, 6*ft, mantel.Hanging{Swags: 101}), &units.Error{Func: S, Field: "Swags", Want: "1 to 100", Err: units.ErrRange}},
+		{sag(long, 6*ft, mantel.Hanging{}), &units.Error{Func: S, Field: "/hanging/swags", Want: "1 to 100", Err: units.ErrRange}},
+		{sag(long, 6*ft, mantel.Hanging{Swags: 101}), &units.Error{Func: S, Field: "/hanging/swags", Want: "1 to 100", Err: units.ErrRange}},
 		{sag(long, 7*ft, mantel.Hanging{Swags: 1, Left: ft, Right: ft}), nil},
 		{sag(long, 7*ft-1, mantel.Hanging{Swags: 1, Left: ft, Right: ft}), fitOf(S, "garland", "at least 7 ft to reach along the shelf")},
 		{sag(long, 203*ft, mantel.Hanging{Swags: 2, Left: 2 * ft, Right: ft}), nil},
-		{sag(long, 303*ft, mantel.Hanging{Swags: 2, Left: 2 * ft, Right: ft}), &units.Error{Func: S, Field: "Sag", Want: "0 ft to 50 ft", Err: units.ErrRange}},
-		{sag(long, 303*ft+1, mantel.Hanging{Swags: 2, Left: 2 * ft, Right: ft}), fitOf(S, "garland", "at most 303 ft, 150 ft for each swag")},
-		{sag(tearoom, 20*ft, mantel.Hanging{Swags: 1}), fitOf(S, "Sag", "at most 4 ft 6 in, from the shelf to the hearth")},
+		{sag(long, 303*ft, mantel.Hanging{Swags: 2, Left: 2 * ft, Right: ft}), fitOf(S, "garland", longest(long, mantel.Hanging{Swags: 2, Sag: 50 * ft, Left: 2 * ft, Right: ft}))},
+		{sag(long, 303*ft+1, mantel.Hanging{Swags: 2, Left: 2 * ft, Right: ft}), fitOf(S, "garland", longest(long, mantel.Hanging{Swags: 2, Sag: 50 * ft, Left: 2 * ft, Right: ft}))},
+		{sag(tearoom, 20*ft, mantel.Hanging{Swags: 1}), fitOf(S, "garland", longest(tearoom, mantel.Hanging{Swags: 1, Sag: 54 * in}))},
 	} {
 		checkError(t, i, test.err, test.want)
 	}

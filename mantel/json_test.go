@@ -4,6 +4,7 @@ import (
 	"encoding"
 	"encoding/json"
 	"reflect"
+	"strings"
 	"testing"
 	"unicode"
 
@@ -36,11 +37,11 @@ func TestJSON(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	needs, err := rules.Needs(tearoom, mantel.Asymmetrical)
+	dressing, err := rules.Needs(tearoom, mantel.Hanging{Look: mantel.Asymmetrical})
 	if err != nil {
 		t.Fatal(err)
 	}
-	steps, err := mantel.Steps(mantel.Asymmetrical, needs)
+	steps, err := mantel.Steps(mantel.Asymmetrical, dressing.Needs)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -69,7 +70,7 @@ func namesAre(t *testing.T, typ reflect.Type) {
 	}
 	for i := range typ.NumField() {
 		f := typ.Field(i)
-		if got, want := f.Tag.Get("json"), string(unicode.ToLower(rune(f.Name[0])))+f.Name[1:]; got != want {
+		if got, want := strings.TrimSuffix(f.Tag.Get("json"), ",omitempty"), string(unicode.ToLower(rune(f.Name[0])))+f.Name[1:]; got != want {
 			t.Errorf("%v.%s is %q in JSON", typ, f.Name, got)
 		}
 		namesAre(t, f.Type)

@@ -336,6 +336,7 @@ func (m Mantel) Loads(hanging Hanging, perFoot units.Mass, hook Hook) (Loads, er
 // judge fills in what follows from the pulls on the hooks: totals, what is overloaded
 // and what would hold it, and the cautions. A perFoot of 0 is no garland.
 func (l *Loads) judge(hook Hook, perFoot units.Mass) {
+	between := false // two swags
 	for i, h := range l.Hooks {
 		h.Total = resultant(h.Down, h.Right-h.Left)
 		if h.Overloaded = h.Total > l.Working; h.Overloaded {
@@ -346,9 +347,10 @@ func (l *Loads) judge(hook Hook, perFoot units.Mass) {
 			l.Heaviest = i
 		}
 		l.Hanging = max(l.Hanging, resultant(h.Down, max(h.Left, h.Right)))
+		between = between || h.Left > 0 && h.Right > 0
 	}
 	l.Cautions = append(l.Cautions, cautionHookLabel, cautionHookHeat, cautionWeigh)
-	if l.Hanging > l.most() {
+	if between {
 		c := cautionHalfHung
 		c.Text += ", up to " + showMass(l.Hanging) + " here"
 		l.Cautions = append(l.Cautions, c)
@@ -372,15 +374,15 @@ func (l *Loads) judge(hook Hook, perFoot units.Mass) {
 		" a foot or less; or these hooks " + showDown(length) + " apart or closer along an edge, with no more than " + showDown(length/2) + " falling at an end"
 }
 
-// massUp and massDown are showMass, but to the tenth of an ounce above and below.
+// massUp and massDown are showMass, but to the tenth of an ounce above and below, which
+// is no whole number of nanograms.
 func massUp(m units.Mass) string {
-	const step = units.Ounce / 10
-	return showMass((m + step - 1) / step * step)
+	tenths := (10*m + units.Ounce - 1) / units.Ounce
+	return showMass((tenths*units.Ounce + 9) / 10)
 }
 
 func massDown(m units.Mass) string {
-	const step = units.Ounce / 10
-	return showMass(m / step * step)
+	return showMass(10 * m / units.Ounce * units.Ounce / 10)
 }
 
 // resultant returns √(a² + b²) rounded up. Both are below 2⁵³ here, so that it is

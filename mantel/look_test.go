@@ -38,8 +38,8 @@ func TestParseLook(t *testing.T) {
 }
 
 var (
-	errLook = &units.Error{Func: "mantel.ParseLook", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}
-	errSide = &units.Error{Func: "mantel.ParseSide", Field: "side", Want: "left or right", Err: units.ErrName}
+	errLook = &units.Error{Func: "mantel.ParseLook", Field: "text", Want: "traditional or asymmetrical", Err: units.ErrName}
+	errSide = &units.Error{Func: "mantel.ParseSide", Field: "text", Want: "left or right", Err: units.ErrName}
 )
 
 func TestParseSide(t *testing.T) {
@@ -63,18 +63,18 @@ func TestParseSide(t *testing.T) {
 
 func TestRefusedTextIsClipped(t *testing.T) {
 	_, err := mantel.ParseLook(strings.Repeat("é", 1000))
-	want := "mantel.ParseLook: look \"" + strings.Repeat("é", 32) + "...\": unknown name: want traditional or asymmetrical"
+	want := "mantel.ParseLook: text \"" + strings.Repeat("é", 32) + "...\": unknown name: want traditional or asymmetrical"
 	if err == nil || err.Error() != want {
 		t.Errorf("got %v, want %s", err, want)
 	}
 	_, err = mantel.ParseSide("x" + strings.Repeat("é", 1000)) // the 64th byte is in the middle of a letter
-	want = "mantel.ParseSide: side \"x" + strings.Repeat("é", 31) + "...\": unknown name: want left or right"
+	want = "mantel.ParseSide: text \"x" + strings.Repeat("é", 31) + "...\": unknown name: want left or right"
 	if err == nil || err.Error() != want {
 		t.Errorf("got %v, want %s", err, want)
 	}
 	text := strings.Repeat("x", 64)
 	_, err = mantel.ParseLook(text)
-	want = "mantel.ParseLook: look \"" + text + "\": unknown name: want traditional or asymmetrical"
+	want = "mantel.ParseLook: text \"" + text + "\": unknown name: want traditional or asymmetrical"
 	if err == nil || err.Error() != want {
 		t.Errorf("got %v, want %s", err, want)
 	}

@@ -135,23 +135,21 @@ func (m Mantel) check(fn, at string) error {
 			return err
 		}
 	}
-	var list []measured
-	if o := m.Opening; o != (Opening{}) {
-		list = append(list,
-			measured{"/opening/width", o.Width, units.Inch, maxDrop, wantOpening},
-			measured{"/opening/height", o.Height, units.Inch, maxDrop, wantOpening},
-			measured{"/opening/below", o.Below, units.Inch, maxDrop, wantOpening},
-			measured{"/opening/offset", o.Offset, -maxDrop, maxDrop, "-50 ft to 50 ft"})
-	}
-	if a := m.Above; a != (Above{}) {
-		list = append(list,
-			measured{"/above/width", a.Width, units.Inch, maxDrop, wantAbove},
-			measured{"/above/height", a.Height, units.Inch, maxDrop, wantAbove},
-			measured{"/above/up", a.Up, 0, maxDrop, "0 ft to 50 ft"})
-	}
-	for _, x := range list {
-		if err := checkLength(fn, at+x.field, x.length, x.least, x.most, x.want); err != nil {
-			return err
+	o, a := m.Opening, m.Above
+	for _, x := range [...]measured{
+		{"/opening/width", o.Width, units.Inch, maxDrop, wantOpening},
+		{"/opening/height", o.Height, units.Inch, maxDrop, wantOpening},
+		{"/opening/below", o.Below, units.Inch, maxDrop, wantOpening},
+		{"/opening/offset", o.Offset, -maxDrop, maxDrop, wantRise},
+		{"/above/width", a.Width, units.Inch, maxDrop, wantAbove},
+		{"/above/height", a.Height, units.Inch, maxDrop, wantAbove},
+		{"/above/up", a.Up, 0, maxDrop, wantDrop},
+	} {
+		if x.field[1] == 'o' && o == (Opening{}) || x.field[1] == 'a' && a == (Above{}) {
+			continue
+		}
+		if x.length < x.least || x.length > x.most {
+			return rangeError(fn, at+x.field, exact(x.length), x.want)
 		}
 	}
 	if m.Height != 0 && m.Opening.Below+m.Opening.Height > m.Height {

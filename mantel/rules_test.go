@@ -117,8 +117,8 @@ func TestRulesErrors(t *testing.T) {
 	ribbon := func(r mantel.Rules, _ units.Length, k mantel.Look) error { _, err := r.Ribbon(k); return err }
 	bells := func(r mantel.Rules, _ units.Length, k mantel.Look) error { _, err := r.Bells(k); return err }
 	needs := func(r mantel.Rules, l units.Length, k mantel.Look) error {
-		got, err := r.Needs(mantel.Mantel{Length: l}, k)
-		if err != nil && got != nil {
+		got, err := r.Needs(mantel.Mantel{Length: l}, mantel.Hanging{Look: k})
+		if err != nil && got.Needs != nil {
 			t.Error("Needs returned needs and an error")
 		}
 		return err
@@ -140,36 +140,36 @@ func TestRulesErrors(t *testing.T) {
 		{garland, same, good, 2, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
 		{garland, func(l *mantel.LookRules) { l.Extra = 0 }, good, 0, nil},
 		{garland, func(l *mantel.LookRules) { l.Extra = 50 * ft }, good, 0, nil},
-		{garland, func(l *mantel.LookRules) { l.Extra = -1 }, good, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "Extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
-		{garland, func(l *mantel.LookRules) { l.Extra = 50*ft + 1 }, good, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "Extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{garland, func(l *mantel.LookRules) { l.Extra = -1 }, good, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "/traditional/extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{garland, func(l *mantel.LookRules) { l.Extra = 50*ft + 1 }, good, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "/traditional/extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
 		{picks, same, ft - 1, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
 		{picks, func(l *mantel.LookRules) { l.PickSpacing = in / 2 }, good, 0, nil},
 		{picks, func(l *mantel.LookRules) { l.PickSpacing = 50 * ft }, good, 0, nil},
-		{picks, func(l *mantel.LookRules) { l.PickSpacing = in/2 - 1 }, good, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "PickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
-		{picks, func(l *mantel.LookRules) { l.PickSpacing = 50*ft + 1 }, good, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "PickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
+		{picks, func(l *mantel.LookRules) { l.PickSpacing = in/2 - 1 }, good, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "/traditional/pickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
+		{picks, func(l *mantel.LookRules) { l.PickSpacing = 50*ft + 1 }, good, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "/traditional/pickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
 		{ornaments, same, good, 9, &units.Error{Func: "mantel.Rules.Ornaments", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
-		{ornaments, func(l *mantel.LookRules) { l.PickSpacing = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "PickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
+		{ornaments, func(l *mantel.LookRules) { l.PickSpacing = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "/traditional/pickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
 		{ornaments, func(l *mantel.LookRules) { l.Layers = 10 }, good, 0, nil},
-		{ornaments, func(l *mantel.LookRules) { l.Layers = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "Layers", Want: "0 to 10", Err: units.ErrRange}},
-		{ornaments, func(l *mantel.LookRules) { l.Layers = 11 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "Layers", Want: "0 to 10", Err: units.ErrRange}},
+		{ornaments, func(l *mantel.LookRules) { l.Layers = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "/traditional/layers", Want: "0 to 10", Err: units.ErrRange}},
+		{ornaments, func(l *mantel.LookRules) { l.Layers = 11 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "/traditional/layers", Want: "0 to 10", Err: units.ErrRange}},
 		{ornaments, func(l *mantel.LookRules) { l.OrnamentsPerGap = 10 }, good, 0, nil},
-		{ornaments, func(l *mantel.LookRules) { l.OrnamentsPerGap = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "OrnamentsPerGap", Want: "0 to 10", Err: units.ErrRange}},
-		{ornaments, func(l *mantel.LookRules) { l.OrnamentsPerGap = 11 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "OrnamentsPerGap", Want: "0 to 10", Err: units.ErrRange}},
+		{ornaments, func(l *mantel.LookRules) { l.OrnamentsPerGap = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "/traditional/ornamentsPerGap", Want: "0 to 10", Err: units.ErrRange}},
+		{ornaments, func(l *mantel.LookRules) { l.OrnamentsPerGap = 11 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "/traditional/ornamentsPerGap", Want: "0 to 10", Err: units.ErrRange}},
 		{ribbon, same, 0, 2, &units.Error{Func: "mantel.Rules.Ribbon", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
 		{ribbon, func(l *mantel.LookRules) { l.Ribbon = 50 * ft }, 0, 0, nil},
-		{ribbon, func(l *mantel.LookRules) { l.Ribbon = 50*ft + 1 }, 0, 1, &units.Error{Func: "mantel.Rules.Ribbon", Field: "Ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
-		{ribbon, func(l *mantel.LookRules) { l.Ribbon = -1 }, 0, 1, &units.Error{Func: "mantel.Rules.Ribbon", Field: "Ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{ribbon, func(l *mantel.LookRules) { l.Ribbon = 50*ft + 1 }, 0, 1, &units.Error{Func: "mantel.Rules.Ribbon", Field: "/asymmetrical/ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{ribbon, func(l *mantel.LookRules) { l.Ribbon = -1 }, 0, 1, &units.Error{Func: "mantel.Rules.Ribbon", Field: "/asymmetrical/ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
 		{bells, same, 0, 2, &units.Error{Func: "mantel.Rules.Bells", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
 		{bells, func(l *mantel.LookRules) { l.Bells = 100 }, 0, 1, nil},
-		{bells, func(l *mantel.LookRules) { l.Bells = 101 }, 0, 1, &units.Error{Func: "mantel.Rules.Bells", Field: "Bells", Want: "0 to 100", Err: units.ErrRange}},
-		{bells, func(l *mantel.LookRules) { l.Bells = -1 }, 0, 1, &units.Error{Func: "mantel.Rules.Bells", Field: "Bells", Want: "0 to 100", Err: units.ErrRange}},
-		{needs, same, ft - 1, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
-		{needs, same, good, 2, &units.Error{Func: "mantel.Rules.Needs", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
-		{needs, func(l *mantel.LookRules) { l.Extra = -1 }, good, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "Extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
-		{needs, func(l *mantel.LookRules) { l.PickSpacing = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "PickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
-		{needs, func(l *mantel.LookRules) { l.Layers = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "Layers", Want: "0 to 10", Err: units.ErrRange}},
-		{needs, func(l *mantel.LookRules) { l.Ribbon = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ribbon", Field: "Ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
-		{needs, func(l *mantel.LookRules) { l.Bells = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Bells", Field: "Bells", Want: "0 to 100", Err: units.ErrRange}},
+		{bells, func(l *mantel.LookRules) { l.Bells = 101 }, 0, 1, &units.Error{Func: "mantel.Rules.Bells", Field: "/asymmetrical/bells", Want: "0 to 100", Err: units.ErrRange}},
+		{bells, func(l *mantel.LookRules) { l.Bells = -1 }, 0, 1, &units.Error{Func: "mantel.Rules.Bells", Field: "/asymmetrical/bells", Want: "0 to 100", Err: units.ErrRange}},
+		{needs, same, ft - 1, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/mantel/length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
+		{needs, same, good, 2, &units.Error{Func: "mantel.Rules.Needs", Field: "/hanging/look", Want: "traditional or asymmetrical", Err: units.ErrName}},
+		{needs, func(l *mantel.LookRules) { l.Extra = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{needs, func(l *mantel.LookRules) { l.PickSpacing = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/pickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
+		{needs, func(l *mantel.LookRules) { l.Layers = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/layers", Want: "0 to 10", Err: units.ErrRange}},
+		{needs, func(l *mantel.LookRules) { l.Ribbon = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{needs, func(l *mantel.LookRules) { l.Bells = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/bells", Want: "0 to 100", Err: units.ErrRange}},
 	}
 	for i, test := range tests {
 		checkError(t, i, test.call(custom(test.change), test.length, test.look), test.want)
@@ -251,7 +251,13 @@ func TestNeeds(t *testing.T) {
 			{Item: shopping.Item{Kind: shopping.Tie}, Quantity: piece(1), Basis: "1 for each of 0 picks and 0 ornaments, 1 for the ribbon", Source: own},
 		}},
 	} {
-		got, err := test.rules.Needs(mantel.Mantel{Length: 5 * ft}, test.look)
+		m := mantel.Mantel{Length: 5 * ft}
+		h, cautions, err := test.rules.Hang(m, mantel.Hanging{Look: test.look})
+		if err != nil || cautions != nil {
+			t.Errorf("%s: %v, %v", test.reason, cautions, err)
+		}
+		d, err := test.rules.Needs(m, h)
+		got := d.Needs
 		if err != nil {
 			t.Errorf("%s: %v", test.reason, err)
 		}
@@ -319,11 +325,15 @@ func TestCostIsMonotone(t *testing.T) {
 		a := lengths(mantel.MinLength, 12*ft).Draw(t, "a")
 		b := lengths(a, 12*ft).Draw(t, "b")
 		cost := func(l units.Length) decimal.Decimal {
-			needs, err := mantel.CommonPractice().Needs(mantel.Mantel{Length: l}, look)
+			h, _, err := mantel.CommonPractice().Hang(mantel.Mantel{Length: l}, mantel.Hanging{Look: look})
 			if err != nil {
 				t.Fatal(err)
 			}
-			list, err := shop.List(needs)
+			d, err := mantel.CommonPractice().Needs(mantel.Mantel{Length: l}, h)
+			if err != nil {
+				t.Fatal(err)
+			}
+			list, err := shop.List(d.Needs)
 			if err != nil {
 				t.Fatal(err)
 			}

@@ -176,13 +176,13 @@ func TestSpotsErrors(t *testing.T) {
 		heavy  mantel.Side
 		want   *units.Error
 	}{
-		{func(*mantel.LookRules) {}, ft, 0, 2, &units.Error{Func: "mantel.Rules.Spots", Field: "side", Want: "left or right", Err: units.ErrName}},
-		{func(*mantel.LookRules) {}, ft - 1, 0, 0, &units.Error{Func: "mantel.Rules.Spots", Field: "length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
+		{func(*mantel.LookRules) {}, ft, 0, 2, &units.Error{Func: "mantel.Rules.Spots", Field: "heavy", Want: "left or right", Err: units.ErrName}},
+		{func(*mantel.LookRules) {}, ft - 1, 0, 0, &units.Error{Func: "mantel.Rules.Spots", Field: "/mantel/length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
 		{func(*mantel.LookRules) {}, ft, 2, 0, &units.Error{Func: "mantel.Rules.Spots", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
-		{func(l *mantel.LookRules) { l.PickSpacing = 1 }, ft, 0, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "PickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
-		{func(l *mantel.LookRules) { l.Layers = 11 }, ft, 1, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "Layers", Want: "0 to 10", Err: units.ErrRange}},
-		{func(l *mantel.LookRules) { l.Ribbon = -1 }, ft, 1, 0, &units.Error{Func: "mantel.Rules.Ribbon", Field: "Ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
-		{func(l *mantel.LookRules) { l.Bells = -1 }, ft, 1, 0, &units.Error{Func: "mantel.Rules.Bells", Field: "Bells", Want: "0 to 100", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.PickSpacing = 1 }, ft, 0, 0, &units.Error{Func: "mantel.Rules.Spots", Field: "/traditional/pickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.Layers = 11 }, ft, 1, 0, &units.Error{Func: "mantel.Rules.Spots", Field: "/asymmetrical/layers", Want: "0 to 10", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.Ribbon = -1 }, ft, 1, 0, &units.Error{Func: "mantel.Rules.Spots", Field: "/asymmetrical/ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.Bells = -1 }, ft, 1, 0, &units.Error{Func: "mantel.Rules.Spots", Field: "/asymmetrical/bells", Want: "0 to 100", Err: units.ErrRange}},
 	} {
 		got, err := custom(test.change).Spots(mantel.Mantel{Length: test.length}, test.look, test.heavy)
 		checkError(t, i, err, test.want)

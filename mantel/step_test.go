@@ -48,7 +48,7 @@ func TestSteps(t *testing.T) {
 	}{
 		{"everything", mantel.Asymmetrical, all, []step{
 			{"fluff", "base garland"},
-			{"pairs", "picks, mantel; wire ties"},
+			{"one for each pick", "picks, mantel"},
 			{"light end; each pick lies over", "picks, mantel; wire ties"},
 			{"gaps", "ornaments, mantel; wire ties"},
 			{"hooks", "hooks"},
@@ -58,7 +58,7 @@ func TestSteps(t *testing.T) {
 		}},
 		{"no ribbon, bells or hooks", mantel.Traditional, []string{"base garland", "picks, mantel", "ornaments, mantel", "wire ties"}, []step{
 			{"fluff", "base garland"},
-			{"pairs", "picks, mantel; wire ties"},
+			{"one for each pick", "picks, mantel"},
 			{"outwards, left and right in turn", "picks, mantel; wire ties"},
 			{"gaps", "ornaments, mantel; wire ties"},
 			{"both ends fall alike", "base garland"},
@@ -119,10 +119,11 @@ func TestStepsUseTheNeeds(t *testing.T) {
 			l.OrnamentsPerGap, l.Bells, l.Ribbon = perGap, bells, ribbon*ft
 			l.PickSpacing = in * units.Length(spacing)
 		})
-		needs, err := r.Needs(m, look)
+		d, err := r.Needs(m, mantel.Hanging{Look: look})
 		if err != nil {
 			t.Fatal(err)
 		}
+		needs := d.Needs
 		loads, err := m.Loads(mantel.Hanging{Left: ft}, oz, mantel.Hook{Rating: lb})
 		if err != nil {
 			t.Fatal(err)

@@ -43,7 +43,7 @@ func TestSwagPublished(t *testing.T) {
 			t.Errorf("%v: got %.9f ft, %v, want %v: %s", s, got.Feet(), err, test.length, test.source)
 		}
 	}
-	got, err := mantel.SwagOf(50*ft, 51*ft)
+	got, err := mantel.Swag{Span: 50*ft}.FindSag(51*ft)
 	if err != nil || math.Abs(got.Sag.Feet()-4.360) > 0.0005 {
 		t.Errorf("span 50, length 51: sag %.6f, %v, want 4.360", got.Sag.Feet(), err)
 	}
@@ -110,7 +110,7 @@ func TestSagIsExact(t *testing.T) {
 		if slack < 1 || span+slack > maxLength {
 			continue
 		}
-		got, err := mantel.SwagOf(span, span+slack)
+		got, err := mantel.Swag{Span: span}.FindSag(span+slack)
 		if err != nil {
 			// The exact sag of so long a garland is over 50 ft.
 			if exactSpan(float64(span+slack), float64(maxSag)).Cmp(bigOf(float64(span))) < 0 {
@@ -158,25 +158,25 @@ func TestBelowIsExact(t *testing.T) {
 }
 
 func TestSwagEnds(t *testing.T) {
-	for _, s := range []mantel.Swag{{in, 0}, {50 * ft, 0}} {
+	for _, s := range []mantel.Swag{{Span: in}, {Span: 50 * ft}} {
 		if got, err := s.Length(); err != nil || got != s.Span {
 			t.Errorf("%v: length %v, %v, want the span", s, got, err)
 		}
-		if got, err := mantel.SwagOf(s.Span, s.Span); err != nil || got != s {
+		if got, err := (mantel.Swag{Span: s.Span}).FindSag(s.Span); err != nil || got != s {
 			t.Errorf("got %v, %v, want %v", got, err, s)
 		}
 		if got, err := s.Below(s.Span / 3); err != nil || got != 0 {
 			t.Errorf("%v: below %v, %v, want 0", s, got, err)
 		}
 	}
-	for _, s := range []mantel.Swag{{in, 50 * ft}, {50 * ft, 50 * ft}, {5 * ft, 9 * in}, {2 * in, 1}} {
+	for _, s := range []mantel.Swag{{Span: in, Sag: 50 * ft}, {Span: 50 * ft, Sag: 50 * ft}, {Span: 5 * ft, Sag: 9 * in}, {Span: 2 * in, Sag: 1}} {
 		for at, want := range map[units.Length]units.Length{0: 0, s.Span / 2: s.Sag, s.Span: 0} {
 			if got, err := s.Below(at); err != nil || got != want {
 				t.Errorf("%v: below %v at %v, %v, want %v", s, got, at, err, want)
 			}
 		}
 	}
-	if got, err := mantel.SwagOf(50*ft, 100*ft); err != nil || got.Sag < 38*ft {
+	if got, err := (mantel.Swag{Span: 50 * ft}).FindSag(100 * ft); err != nil || got.Sag < 38*ft {
 		t.Errorf("longest: %v, %v", got, err)
 	}
 }
@@ -185,7 +185,7 @@ func TestSwagErrors(t *testing.T) {
 	length := func(s mantel.Swag) error { _, err := s.Length(); return err }
 	below := func(s mantel.Swag, at units.Length) error { _, err := s.Below(at); return err }
 	of := func(span, length units.Length) error {
-		s, err := mantel.SwagOf(span, length)
+		s, err := mantel.Swag{Span: span}.FindSag(length)
 		if err != nil && s != (mantel.Swag{}) {
 			t.Errorf("%v with error %v", s, err)
 		}
@@ -199,27 +199,27 @@ func TestSwagErrors(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	const wantLength = "the span to 150 ft, with a sag of at most 50 ft"
+	const wantLength = "at most 150 ft, with a sag of at most 50 ft"
 	for i, test := range []struct {
 		err  error
 		want *units.Error
 	}{
-		{length(mantel.Swag{Span: in - 1}), rangeOf("Swag.Length", "Span", "1 in to 50 ft")},
-		{length(mantel.Swag{Span: 50*ft + 1}), rangeOf("Swag.Length", "Span", "1 in to 50 ft")},
-		{length(mantel.Swag{Span: ft, Sag: -1}), rangeOf("Swag.Length", "Sag", "0 ft to 50 ft")},
-		{length(mantel.Swag{Span: ft, Sag: 50*ft + 1}), rangeOf("Swag.Length", "Sag", "0 ft to 50 ft")},
-		{below(mantel.Swag{}, 0), rangeOf("Swag.Below", "Span", "1 in to 50 ft")},
+		{length(mantel.Swag{Span: in - 1}), rangeOf("Swag.Length", "/span", "1 in to 50 ft")},
+		{length(mantel.Swag{Span: 50*ft + 1}), rangeOf("Swag.Length", "/span", "1 in to 50 ft")},
+		{length(mantel.Swag{Span: ft, Sag: -1}), rangeOf("Swag.Length", "/sag", "0 ft to 50 ft")},
+		{length(mantel.Swag{Span: ft, Sag: 50*ft + 1}), rangeOf("Swag.Length", "/sag", "0 ft to 50 ft")},
+		{below(mantel.Swag{}, 0), rangeOf("Swag.Below", "/span", "1 in to 50 ft")},
 		{below(mantel.Swag{Span: ft}, -1), rangeOf("Swag.Below", "at", "0 ft to the span, 1 ft")},
 		{below(mantel.Swag{Span: ft}, ft+1), rangeOf("Swag.Below", "at", "0 ft to the span, 1 ft")},
-		{of(in-1, ft), rangeOf("SwagOf", "span", "1 in to 50 ft")},
-		{of(50*ft+1, 60*ft), rangeOf("SwagOf", "span", "1 in to 50 ft")},
-		{of(50*ft, 150*ft), rangeOf("SwagOf", "length", wantLength)},
-		{of(50*ft, 150*ft+1), rangeOf("SwagOf", "length", wantLength)},
-		{of(ft, 1<<63-1), rangeOf("SwagOf", "length", wantLength)},
-		{of(ft, ft-1), &units.Error{Func: "mantel.SwagOf", Field: "length", Want: "at least the span, 1 ft", Err: units.ErrFit}},
+		{of(in-1, ft), rangeOf("Swag.FindSag", "/span", "1 in to 50 ft")},
+		{of(50*ft+1, 60*ft), rangeOf("Swag.FindSag", "/span", "1 in to 50 ft")},
+		{of(50*ft, 150*ft), rangeOf("Swag.FindSag", "length", wantLength)},
+		{of(50*ft, 150*ft+1), rangeOf("Swag.FindSag", "length", wantLength)},
+		{of(ft, 1<<63-1), rangeOf("Swag.FindSag", "length", wantLength)},
+		{of(ft, ft-1), &units.Error{Func: "mantel.Swag.FindSag", Field: "length", Want: "at least the span, 1 ft", Err: units.ErrFit}},
 		{of(in, 100*ft), nil},
 		{of(50*ft, deepest), nil},
-		{of(50*ft, deepest+2), rangeOf("SwagOf", "length", wantLength)},
+		{of(50*ft, deepest+2), rangeOf("Swag.FindSag", "length", wantLength)},
 	} {
 		checkError(t, i, test.err, test.want)
 	}
@@ -262,7 +262,7 @@ func TestSwagProperties(t *testing.T) {
 		}
 		// Length and sag are inverse: the length came rounded by up to half a
 		// nanometer, so the sag found must take that same length again.
-		back, err := mantel.SwagOf(span, length)
+		back, err := mantel.Swag{Span: span}.FindSag(length)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -298,7 +298,7 @@ func TestBelowProperties(t *testing.T) {
 func TestSwagAllocatesNothing(t *testing.T) {
 	n := testing.AllocsPerRun(100, func() {
 		for _, length := range []units.Length{5 * ft, 6 * ft, 60 * ft} {
-			s, err := mantel.SwagOf(5*ft, length)
+			s, err := mantel.Swag{Span: 5*ft}.FindSag(length)
 			if err != nil {
 				t.Error(err)
 			}
@@ -319,14 +319,14 @@ var sink units.Length
 
 func BenchmarkSwagOf(b *testing.B) {
 	for b.Loop() {
-		s, _ := mantel.SwagOf(5*ft, 6*ft)
+		s, _ := mantel.Swag{Span: 5*ft}.FindSag(6*ft)
 		sink += s.Sag
 	}
 }
 
 func BenchmarkSwagOfDeep(b *testing.B) {
 	for b.Loop() {
-		s, _ := mantel.SwagOf(5*ft, 16*ft)
+		s, _ := mantel.Swag{Span: 5*ft}.FindSag(16*ft)
 		sink += s.Sag
 	}
 }

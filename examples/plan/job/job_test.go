@@ -246,7 +246,7 @@ func TestRefusals(t *testing.T) {
 		"mantels/0/look":          func(r *job.Request) { r.Mantels[0].Look = 9 },
 		"mantels/0/heavySide":     func(r *job.Request) { r.Mantels[0].Heavy = 9 },
 		"mantels/0/depth":         func(r *job.Request) { r.Mantels[0].Depth = -1 },
-		"mantels/0/opening/width": func(r *job.Request) { r.Mantels[0].Opening.Width = 30 * units.Foot },
+		"mantels/0/opening/width": func(r *job.Request) { r.Mantels[0].Opening.Width = 60 * units.Foot },
 		"mantels/0/swags":         func(r *job.Request) { r.Mantels[0].Swags = -1 },
 		"mantels/0/hookRating":    func(r *job.Request) { r.Mantels[0].Hooks = -1 },
 		"mantels/0/garlandWeight": func(r *job.Request) { r.Mantels[0].Weight = -1 },

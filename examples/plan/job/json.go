@@ -97,8 +97,7 @@ type (
 	hookJSON struct {
 		Along      units.Length `json:"along"`
 		Total      units.Mass   `json:"total"`
-		Hooks      int          `json:"hooks"`
-		Overloaded bool         `json:"overloaded"`
+			Overloaded bool         `json:"overloaded"`
 	}
 	violationJSON struct {
 		Place    string       `json:"place"`
@@ -210,7 +209,7 @@ func (m MantelPlan) json() mantelJSON {
 	for _, s := range m.Spots {
 		out.Spots = append(out.Spots, spotJSON(s))
 	}
-	for _, v := range m.Clearances.Violations {
+	for _, v := range m.violations() {
 		out.Violations = append(out.Violations, violationJSON(v))
 	}
 	for _, s := range m.Steps {
@@ -219,7 +218,7 @@ func (m MantelPlan) json() mantelJSON {
 	if m.Loads != nil {
 		out.Load = &loadJSON{Weight: m.Loads.Weight, Working: m.Loads.Working}
 		for _, h := range m.Loads.Hooks {
-			out.Load.Hooks = append(out.Load.Hooks, hookJSON{h.Along, h.Total, h.Hooks, h.Overloaded})
+			out.Load.Hooks = append(out.Load.Hooks, hookJSON{h.Along, h.Total, h.Overloaded})
 		}
 	}
 	return out

@@ -17,6 +17,7 @@ type MantelPlan struct {
 	Spots       []mantel.Spot
 	Loads       *mantel.Loads // nil if the garland was not weighed or the hooks are not known
 	Clearances  mantel.Clearances
+	Hung        []units.Caution // where the ends fall otherwise than by rule
 	Steps       []mantel.Step
 	needs       []open
 }
@@ -27,7 +28,7 @@ func (p MantelPlan) Needs() []shopping.Need { return needsOf(p.needs) }
 
 // shelf returns what the library calls a mantel.
 func (m Mantel) shelf() mantel.Mantel {
-	return mantel.Mantel{Length: m.Length, Height: m.Height, Depth: m.Depth, Opening: mantel.Opening(m.Opening)}
+	return mantel.Mantel{Length: m.Length, Height: m.Height, Depth: m.Depth, Opening: mantel.Opening{Width: m.Opening.Width, Height: m.Opening.Height, Below: m.Opening.Below}}
 }
 
 // planMantel sizes one mantel, hangs its garland, and looks at what holds it and
@@ -36,9 +37,6 @@ func planMantel(m Mantel, colors palette.Palette) (MantelPlan, error) {
 	rules, shelf := mantel.CommonPractice(), m.shelf()
 	p := MantelPlan{Mantel: m}
 	var err error
-	if p.BaseGarland, err = rules.BaseGarland(m.Length, m.Look); err != nil {
-		return MantelPlan{}, err
-	}
 	if p.Picks, err = rules.Picks(m.Length, m.Look); err != nil {
 		return MantelPlan{}, err
 	}
@@ -48,14 +46,7 @@ func planMantel(m Mantel, colors palette.Palette) (MantelPlan, error) {
 	if p.Spots, err = rules.Spots(shelf, m.Look, m.Heavy); err != nil {
 		return MantelPlan{}, err
 	}
-	needs, err := rules.Needs(shelf, m.Look)
-	if err != nil {
-		return MantelPlan{}, err
-	}
-
-	// Straight along the shelf what the rule adds falls at the ends. Swags take
-	// garland that the rule knows nothing of, so the need is sized anew.
-	p.Hanging, err = shelf.FindDrops(p.BaseGarland, m.Look, mantel.Hanging{Look: m.Look, Heavy: m.Heavy, Thickness: m.Thick})
+	p.Hanging, p.Hung, err = rules.Hang(shelf, mantel.Hanging{Look: m.Look, Heavy: m.Heavy, Thickness: m.Thick})
 	if err != nil {
 		return MantelPlan{}, err
 	}
@@ -68,17 +59,13 @@ func planMantel(m Mantel, colors palette.Palette) (MantelPlan, error) {
 			const step = units.Inch / 2
 			p.Hanging.Sag = m.Length / units.Length(m.Swags) / 6 / step * step
 		}
-		need, err := shelf.GarlandNeed(p.Hanging)
-		if err != nil {
-			return MantelPlan{}, err
-		}
-		p.BaseGarland = need.Quantity.Length
-		for i := range needs {
-			if needs[i].Item == need.Item {
-				needs[i] = need
-			}
-		}
 	}
+	dressing, err := rules.Needs(shelf, p.Hanging)
+	if err != nil {
+		return MantelPlan{}, err
+	}
+	needs := dressing.Needs
+	p.BaseGarland = needs[0].Quantity.Length
 	if m.Weight != 0 && m.Hooks != 0 {
 		loads, err := shelf.Loads(p.Hanging, m.Weight, mantel.Hook{Rating: m.Hooks})
 		if err != nil {
@@ -95,4 +82,14 @@ func planMantel(m Mantel, colors palette.Palette) (MantelPlan, error) {
 	}
 	p.needs, err = opened(needs, m.Room, 0, units.Range[int]{}, colors)
 	return p, err
+}
+
+// violations returns every published figure that the garland falls short of, that of an
+// open fire last.
+func (p MantelPlan) violations() []mantel.Violation {
+	list := p.Clearances.Violations
+	if f := p.Clearances.Fire; f != (mantel.Violation{}) {
+		list = append(list[:len(list):len(list)], f)
+	}
+	return list
 }

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -187,9 +188,13 @@ func cautions(p Plan) []string {
 		}
 	}
 	for _, m := range p.Mantels {
-		say(m.Clearances.Cautions...)
+		for _, c := range slices.Concat(m.Hung, m.Clearances.Cautions) {
+			say(c.Text)
+		}
 		if m.Loads != nil {
-			say(m.Loads.Cautions...)
+			for _, c := range m.Loads.Cautions {
+				say(c.Text)
+			}
 		}
 	}
 	return list

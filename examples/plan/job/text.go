@@ -152,13 +152,13 @@ func (s *sheet) hanging(m MantelPlan) {
 		s.line("hooks", labelWidth, plural(len(l.Hooks), "place")+"; the most is "+weight(h.Total)+" at "+h.Along.Format(units.InFeetInches, units.Inch/4)+
 			" from the left, and one hook may carry "+weight(l.Working))
 		if l.Overloaded > 0 {
-			s.line("", labelWidth, "OVERLOADED at "+plural(l.Overloaded, "place")+": use more hooks, or a higher rating")
+			s.line("", labelWidth, "OVERLOADED at "+plural(l.Overloaded, "place")+": use "+l.Remedy)
 		}
 	}
-	if len(m.Clearances.Violations) == 0 && m.Opening != (Opening{}) {
+	if len(m.violations()) == 0 && m.Opening != (Opening{}) {
 		s.line("clear of the fire", labelWidth, "no published figure is broken while the fire is out")
 	}
-	for _, text := range tooNear(m.Clearances.Violations) {
+	for _, text := range tooNear(m.violations()) {
 		s.line("TOO NEAR", labelWidth, text)
 	}
 }

@@ -78,7 +78,7 @@ func drawing(p job.Plan, colors palette.Palette, q question) (string, error) {
 		return draw.Mantel{
 			Title: title(m.Room, "Mantel"),
 			Mantel: mantel.Mantel{
-				Length: m.Length, Height: m.Height, Depth: m.Depth, Opening: mantel.Opening(m.Opening),
+				Length: m.Length, Height: m.Height, Depth: m.Depth, Opening: mantel.Opening{Width: m.Opening.Width, Height: m.Opening.Height, Below: m.Opening.Below},
 			},
 			Rules: mantel.CommonPractice(), Look: m.Look, Hanging: m.Hanging, Palette: colors,
 		}.Front()

@@ -107,7 +107,7 @@ func brent(span, length float64) units.Length {
 
 // library returns the sag that the library finds.
 func library(tb testing.TB, span, length units.Length) units.Length {
-	s, err := mantel.SwagOf(span, length)
+	s, err := mantel.Swag{Span: span}.FindSag(length)
 	if err != nil {
 		tb.Fatal(err)
 	}

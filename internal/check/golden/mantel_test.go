@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"example.com/fircone/mantel"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -37,6 +38,17 @@ func hanging(h mantel.Hanging) string {
 	return fmt.Sprintf("%d swags sag %s left %s right %s style %d heavy %d fall %s thick %s", h.Swags, nm(h.Sag), nm(h.Left), nm(h.Right), h.Look, h.Heavy, nm(h.Fall), nm(h.Thickness))
 }
 
+// byRule returns the needs of a shelf whose garland hangs by rule.
+func byRule(r mantel.Rules, l units.Length, look mantel.Look) ([]shopping.Need, error) {
+	m := mantel.Mantel{Length: l}
+	h, _, err := r.Hang(m, mantel.Hanging{Look: look})
+	if err != nil {
+		return nil, err
+	}
+	d, err := r.Needs(m, h)
+	return d.Needs, err
+}
+
 func mantelPage(p *page) {
 	styles := []struct {
 		word  string
@@ -48,7 +60,7 @@ func mantelPage(p *page) {
 			p.add("rule %s %s garland = %s", s.word, l, or(feet)(r.BaseGarland(length(l), s.style)))
 			p.add("rule %s %s picks = %s", s.word, l, or(whole)(r.Picks(length(l), s.style)))
 			p.add("rule %s %s ornaments = %s", s.word, l, or(whole)(r.Ornaments(length(l), s.style)))
-			p.add("rule %s %s needs = %s", s.word, l, or(needed)(r.Needs(mantel.Mantel{Length: length(l)}, s.style)))
+			p.add("rule %s %s needs = %s", s.word, l, or(needed)(byRule(r, length(l), s.style)))
 			for _, side := range []mantel.Side{mantel.Left, mantel.Right} {
 				spots, err := r.Spots(mantel.Mantel{Length: length(l)}, s.style, side)
 				p.add("rule %s %s heavy %d spots = %s", s.word, l, side, or(func(spots []mantel.Spot) string {
@@ -117,7 +129,11 @@ func clearances(c mantel.Clearances) string {
 		texts = append(texts, fmt.Sprintf("%d %t %d %t", int64(x.FromOpening), x.HasOpening, int64(x.AboveHearth), x.HasHearth))
 	}
 	s := strings.Join(texts, ", ")
-	for _, v := range c.Violations {
+	all := c.Violations
+	if c.Fire.Allowed != 0 {
+		all = append(all, c.Fire)
+	}
+	for _, v := range all {
 		s += fmt.Sprintf("; %d for %d %t", int64(v.Measured), int64(v.Allowed), v.AtLeast)
 	}
 	return s
@@ -126,7 +142,7 @@ func clearances(c mantel.Clearances) string {
 func loads(l mantel.Loads) string {
 	s := fmt.Sprintf("weight %s, shelf %s, every %s, carries %s, heaviest %d, over %d", ng(l.Weight), ng(l.Shelf), nm(l.Spacing), ng(l.Working), l.Heaviest+1, l.Overloaded)
 	for _, x := range l.Hooks {
-		s += fmt.Sprintf("; at %d down %d left %d right %d total %d hooks %d", int64(x.Along), int64(x.Down), int64(x.Left), int64(x.Right), int64(x.Total), x.Hooks)
+		s += fmt.Sprintf("; at %d down %d left %d right %d total %d", int64(x.Along), int64(x.Down), int64(x.Left), int64(x.Right), int64(x.Total))
 	}
 	return s
 }
@@ -141,7 +157,7 @@ func swags(p *page) {
 			}
 		}
 		for _, more := range []string{"0 in", "1 nm", "1/8 in", "1 in", "6 in", "2 ft", "3 m", "100 ft"} {
-			s, err := mantel.SwagOf(length(span), length(span)+length(more))
+			s, err := mantel.Swag{Span: length(span)}.FindSag(length(span) + length(more))
 			p.add("swag %s of %s = sags %s", nm(length(span)), nm(length(span)+length(more)), or(func(s mantel.Swag) string { return feet(s.Sag) })(s, err))
 		}
 	}

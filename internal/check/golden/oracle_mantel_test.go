@@ -1,7 +1,6 @@
 package golden
 
 import (
-	"fmt"
 	"math"
 	"math/big"
 	"regexp"
@@ -106,7 +105,7 @@ var mantelOracles = []oracle{
 		}
 		weight, carries := integer(m[7]), integer(m[10])
 		sum, over := integer(m[8]), int64(0)
-		for _, k := range regexp.MustCompile(`at \d+ down (\d+) left (\d+) right (\d+) total (\d+) hooks (\d+)`).FindAllStringSubmatch(m[13], -1) {
+		for _, k := range regexp.MustCompile(`at \d+ down (\d+) left (\d+) right (\d+) total (\d+)`).FindAllStringSubmatch(m[13], -1) {
 			total := integer(k[4])
 			sum += integer(k[1])
 			if total > carries {
@@ -114,9 +113,6 @@ var mantelOracles = []oracle{
 			}
 			if w := near(float64(total), math.Hypot(float(k[1]), float(k[2])-float(k[3])), 2+1e-12*float64(total)); w != "" {
 				return w
-			}
-			if hooks := integer(k[5]); hooks*carries < total || hooks > 1 && (hooks-1)*carries >= total {
-				return fmt.Sprintf("%d hooks for %d", hooks, total)
 			}
 		}
 		want := hangs(m[2:]) / foot * 12 * ounce

@@ -15,7 +15,7 @@ import (
 
 // packageFunctions are the functions that are no methods. A test compares the list with the source.
 var packageFunctions = []any{
-	mantel.CommonPractice, mantel.ParseLook, mantel.ParseSide, mantel.Steps, mantel.SwagOf,
+	mantel.CommonPractice, mantel.ParseLook, mantel.ParseSide, mantel.StandOut, mantel.Steps, mantel.UsualWeights,
 	palette.Apportion, palette.CommonPractice, palette.MustParseColor, palette.ParseColor,
 	palette.ParseFinish, palette.ParseSwatch, palette.SortFunc[palette.Piece],
 	sizing.ArcDegrees, sizing.CommonLook, sizing.CommonPractice, sizing.LadderFor, sizing.ParseExposure, sizing.ParseTaper, sizing.Topper, sizing.TradeHeight,
@@ -96,6 +96,13 @@ var samples = []any{
 	mantel.Violation{},
 	mantel.Clearance{},
 	mantel.HookLoad{},
+	mantel.Above{Width: 3 * units.Foot, Height: 2 * units.Foot, Up: units.Foot},
+	mantel.Limit{}, mantel.Pull{}, mantel.Dressing{}, mantel.Weight{},
+	mantel.Stockings{Count: 4, Spacing: 9 * units.Inch, Length: 18 * units.Inch, Width: 8 * units.Inch, Thick: 4 * units.Inch, Weight: units.Pound},
+	mantel.LightString{Lamps: 100, Length: 25 * units.Foot, Outlet: mantel.Point{Along: -2 * units.Foot, Below: 4 * units.Foot}},
+	mantel.Run{Hooks: []mantel.Point{{}, {Along: 2 * units.Foot, Below: -units.Foot}}, Sag: 6 * units.Inch},
+	mantel.Banister{Across: 10 * units.Foot, Rise: 7 * units.Foot, Balusters: 15, Each: 4, Sag: 6 * units.Inch},
+	mantel.Frame{Width: 3 * units.Foot, Height: 80 * units.Inch, Corner: 3 * units.Inch},
 }
 
 var (
