@@ -372,15 +372,15 @@ func TestClearanceText(t *testing.T) {
 			Places: place, Violations: []mantel.Violation{near}, Fire: fire,
 		},
 		"3 ft or more from the opening; still, take it down before a fire is lit\nno other figure falls short": {Places: place},
-		"no opening was given: nothing was checked against a fire\nno other figure falls short":              {Places: []mantel.Clearance{{Place: "swag 1"}}},
+		"no opening was given: nothing was checked against a fire\nno other figure falls short":                {Places: []mantel.Clearance{{Place: "swag 1"}}},
 	} {
 		if got := c.String(); got != want {
 			t.Errorf("got\n%s\nwant\n%s", got, want)
 		}
 	}
 	for want, l := range map[string]mantel.Limit{
-		"no limit (s, 1)":        {Source: "s", Edition: "1"},
-		"nothing (s, 1)":         {Limited: true, Source: "s", Edition: "1"},
+		"no limit (s, 1)":       {Source: "s", Edition: "1"},
+		"nothing (s, 1)":        {Limited: true, Source: "s", Edition: "1"},
 		"at most 7/8 in (s, 1)": {Limited: true, Most: 7 * in / 8, Source: "s", Edition: "1"},
 	} {
 		if got := l.String(); got != want {

@@ -63,12 +63,12 @@
 // [Mantel.FindDrops] how far its ends fall. On a low shelf [Rules.Hang] stops the ends
 // 6 in above the hearth; at a wall nothing falls. Both say so.
 //
-//	   o - - - - o - - - - o     o  hooks at the front edge
-//	   |*       *|*       *|
-//	   | *     * | *     * |     sag, below the hooks
-//	   |   * *   |   * *   |
-//	   |                   |
-//	  left               right   drops, below the shelf
+//	 o - - - - o - - - - o     o  hooks at the front edge
+//	 |*       *|*       *|
+//	 | *     * | *     * |     sag, below the hooks
+//	 |   * *   |   * *   |
+//	 |                   |
+//	left               right   drops, below the shelf
 //
 // The swags of a 64 in mantel, two of them and 8 in deep, take 6 ft 2 in of garland,
 // rounded up to an inch as all of these. What falls at the ends comes on top:

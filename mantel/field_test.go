@@ -147,22 +147,22 @@ func TestMoreErrors(t *testing.T) {
 	corner := tearoom
 	corner.LeftWall = true
 	for field, err := range map[string]error{
-		"distance":           second(mantel.StandOut(-1, true)),
-		"perFoot":            second(mantel.Swag{Span: ft, Sag: ft}.Pull(0)),
-		"/sag":               second(mantel.Swag{Span: 10 * ft, Sag: in}.Pull(oz)),
-		"length":             second(mantel.Swag{Span: ft, Rise: ft}.FindSag(16 * in)),
-		"/hooks":             second(mantel.Run{}.Garland()),
-		"/hooks/1/along":     second(mantel.Run{Hooks: []mantel.Point{{}, {}}}.Garland()),
-		"/hooks/1/below":     second(mantel.Run{Hooks: []mantel.Point{{}, {Along: ft, Below: 51 * ft}}}.Garland()),
-		"pickSpacing":        second(run.Needs(1)),
-		"pieces":             second(run.AppendPath(nil, 0)),
-		"/balusters":         second(mantel.Banister{Across: ft, Balusters: 20, Each: 1}.Hang()),
-		"/swags":             second(mantel.Frame{Width: ft, Swags: 20}.Hang()),
-		"/hook/factor":       second(run.Loads(oz, mantel.Hook{Rating: lb, Working: true, Factor: 5})),
-		"/stockings/count":   second(tearoom.Stockings(mantel.Stockings{Count: 9, Length: ft, Weight: lb}, hook)),
-		"/stockings/length":  second(tearoom.Stockings(mantel.Stockings{Length: 5 * ft, Weight: lb}, hook)),
-		"/hanging/left":      second(corner.Garland(mantel.Hanging{Left: 1})),
-		"garland":            second(corner.FindDrops(64*in+55*in, mantel.Traditional, mantel.Hanging{})),
+		"distance":          second(mantel.StandOut(-1, true)),
+		"perFoot":           second(mantel.Swag{Span: ft, Sag: ft}.Pull(0)),
+		"/sag":              second(mantel.Swag{Span: 10 * ft, Sag: in}.Pull(oz)),
+		"length":            second(mantel.Swag{Span: ft, Rise: ft}.FindSag(16 * in)),
+		"/hooks":            second(mantel.Run{}.Garland()),
+		"/hooks/1/along":    second(mantel.Run{Hooks: []mantel.Point{{}, {}}}.Garland()),
+		"/hooks/1/below":    second(mantel.Run{Hooks: []mantel.Point{{}, {Along: ft, Below: 51 * ft}}}.Garland()),
+		"pickSpacing":       second(run.Needs(1)),
+		"pieces":            second(run.AppendPath(nil, 0)),
+		"/balusters":        second(mantel.Banister{Across: ft, Balusters: 20, Each: 1}.Hang()),
+		"/swags":            second(mantel.Frame{Width: ft, Swags: 20}.Hang()),
+		"/hook/factor":      second(run.Loads(oz, mantel.Hook{Rating: lb, Working: true, Factor: 5})),
+		"/stockings/count":  second(tearoom.Stockings(mantel.Stockings{Count: 9, Length: ft, Weight: lb}, hook)),
+		"/stockings/length": second(tearoom.Stockings(mantel.Stockings{Length: 5 * ft, Weight: lb}, hook)),
+		"/hanging/left":     second(corner.Garland(mantel.Hanging{Left: 1})),
+		"garland":           second(corner.FindDrops(64*in+55*in, mantel.Traditional, mantel.Hanging{})),
 		"/asymmetrical/extra": func() error {
 			_, _, err := mantel.Rules{Asymmetrical: mantel.LookRules{Extra: -1}}.Hang(tearoom, mantel.Hanging{Look: mantel.Asymmetrical})
 			return err
@@ -204,10 +204,10 @@ func TestMoreErrors(t *testing.T) {
 		"nothing above": mantel.Above{}.String(),
 		"opening 1 ft wide and 1 ft high, 1 ft below the shelf, 2 in right of the middle": mantel.Opening{Width: ft, Height: ft, Below: ft, Offset: 2 * in}.String(),
 		"opening 1 ft wide and 1 ft high, 1 ft below the shelf, 2 in left of the middle":  mantel.Opening{Width: ft, Height: ft, Below: ft, Offset: -2 * in}.String(),
-		"swag 1 ft wide, rising 2 in, 3 in deep":  mantel.Swag{Span: ft, Rise: 2 * in, Sag: 3 * in}.String(),
-		"swag 1 ft wide, falling 2 in, 3 in deep": mantel.Swag{Span: ft, Rise: -2 * in, Sag: 3 * in}.String(),
-		"hook with a working load of 1 lb":        mantel.Hook{Rating: lb, Working: true}.String(),
-		"at 1 ft: 1 oz up":                        mantel.HookLoad{Along: ft, Down: -oz}.String(),
+		"swag 1 ft wide, rising 2 in, 3 in deep":                                          mantel.Swag{Span: ft, Rise: 2 * in, Sag: 3 * in}.String(),
+		"swag 1 ft wide, falling 2 in, 3 in deep":                                         mantel.Swag{Span: ft, Rise: -2 * in, Sag: 3 * in}.String(),
+		"hook with a working load of 1 lb":                                                mantel.Hook{Rating: lb, Working: true}.String(),
+		"at 1 ft: 1 oz up":                                                                mantel.HookLoad{Along: ft, Down: -oz}.String(),
 	} {
 		if got != want {
 			t.Errorf("got %s, want %s", got, want)

@@ -43,7 +43,7 @@ func TestSwagPublished(t *testing.T) {
 			t.Errorf("%v: got %.9f ft, %v, want %v: %s", s, got.Feet(), err, test.length, test.source)
 		}
 	}
-	got, err := mantel.Swag{Span: 50*ft}.FindSag(51*ft)
+	got, err := mantel.Swag{Span: 50 * ft}.FindSag(51 * ft)
 	if err != nil || math.Abs(got.Sag.Feet()-4.360) > 0.0005 {
 		t.Errorf("span 50, length 51: sag %.6f, %v, want 4.360", got.Sag.Feet(), err)
 	}
@@ -110,7 +110,7 @@ func TestSagIsExact(t *testing.T) {
 		if slack < 1 || span+slack > maxLength {
 			continue
 		}
-		got, err := mantel.Swag{Span: span}.FindSag(span+slack)
+		got, err := mantel.Swag{Span: span}.FindSag(span + slack)
 		if err != nil {
 			// The exact sag of so long a garland is over 50 ft.
 			if exactSpan(float64(span+slack), float64(maxSag)).Cmp(bigOf(float64(span))) < 0 {
@@ -298,7 +298,7 @@ func TestBelowProperties(t *testing.T) {
 func TestSwagAllocatesNothing(t *testing.T) {
 	n := testing.AllocsPerRun(100, func() {
 		for _, length := range []units.Length{5 * ft, 6 * ft, 60 * ft} {
-			s, err := mantel.Swag{Span: 5*ft}.FindSag(length)
+			s, err := mantel.Swag{Span: 5 * ft}.FindSag(length)
 			if err != nil {
 				t.Error(err)
 			}
@@ -319,14 +319,14 @@ var sink units.Length
 
 func BenchmarkSwagOf(b *testing.B) {
 	for b.Loop() {
-		s, _ := mantel.Swag{Span: 5*ft}.FindSag(6*ft)
+		s, _ := mantel.Swag{Span: 5 * ft}.FindSag(6 * ft)
 		sink += s.Sag
 	}
 }
 
 func BenchmarkSwagOfDeep(b *testing.B) {
 	for b.Loop() {
-		s, _ := mantel.Swag{Span: 5*ft}.FindSag(16*ft)
+		s, _ := mantel.Swag{Span: 5 * ft}.FindSag(16 * ft)
 		sink += s.Sag
 	}
 }

@@ -97,7 +97,7 @@ type (
 	hookJSON struct {
 		Along      units.Length `json:"along"`
 		Total      units.Mass   `json:"total"`
-			Overloaded bool         `json:"overloaded"`
+		Overloaded bool         `json:"overloaded"`
 	}
 	violationJSON struct {
 		Place    string       `json:"place"`
