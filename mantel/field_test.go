@@ -185,6 +185,12 @@ func TestMoreErrors(t *testing.T) {
 			t.Errorf("row %d: no error", i)
 		}
 	}
+	if run, err := (mantel.Banister{Across: ft}).Hang(); err != nil || len(run.Hooks) != 2 {
+		t.Error(run, err)
+	}
+	if h, _, err := mantel.CommonPractice().Hang(tearoom, mantel.Hanging{Look: mantel.Asymmetrical, Heavy: mantel.Right}); err != nil || h.Right != 4*ft || h.Left != 0 {
+		t.Error(h, err)
+	}
 	right := tearoom
 	right.RightWall = true
 	for _, m := range []mantel.Mantel{corner, right} {

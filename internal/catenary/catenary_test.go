@@ -117,6 +117,9 @@ func TestPublished(t *testing.T) {
 func TestTendsToLevel(t *testing.T) {
 	for _, sag := range []float64{0.01, 0.3, 1, 20} {
 		level := catenary.Level(1000, 1000*sag)
+		if d := math.Abs(1000 + level.Slack() - level.Length()); d > 1e-10 {
+			t.Errorf("sag %v: slack off by %v", sag, d)
+		}
 		for rise := 100.; rise > 1e-9; rise /= 10 {
 			c := catenary.Sloped(1000, rise, 1000*sag)
 			left, right := c.Ends()
