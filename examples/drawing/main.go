@@ -6,8 +6,9 @@
 //	go run ./examples/drawing -tree "7 ft 6 in" -exposure corner -out pictures
 //
 // Without flags it draws the 9 ft tree in the ticket hall of a small-town railway
-// station and the 64 in mantel in its tea room. It writes tree.svg, unrolled.svg
-// and mantel.svg into the folder of -out, or here.
+// station and the 64 in mantel in its tea room. It writes tree.svg, unrolled.svg,
+// mantel.svg and a sheet to hang from for each station, crew-1.svg and so on, into the
+// folder of -out, or here.
 package main
 
 import (
@@ -43,6 +44,10 @@ func run(args []string, stdout, stderr io.Writer) int {
 	if err := flags.Parse(args); err != nil {
 		return 2
 	}
+	if flags.NArg() > 0 {
+		fmt.Fprintf(stderr, "drawing: %q is no flag\n", flags.Arg(0))
+		return 2
+	}
 	pictures, err := pictures(height, exposure, shelf)
 	if err != nil {
 		fmt.Fprintln(stderr, "drawing:", err)
@@ -75,6 +80,10 @@ func pictures(height units.Length, exposure sizing.Exposure, shelf units.Length)
 	if err != nil {
 		return nil, err
 	}
+	sheets, err := t.Crew(draw.Letter)
+	if err != nil {
+		return nil, err
+	}
 	unrolled, err := t.Unrolled()
 	if err != nil {
 		return nil, err
@@ -83,7 +92,11 @@ func pictures(height units.Length, exposure sizing.Exposure, shelf units.Length)
 	if err != nil {
 		return nil, err
 	}
-	return []picture{{"tree.svg", front}, {"unrolled.svg", unrolled}, {"mantel.svg", m}}, nil
+	all := []picture{{"tree.svg", front}, {"unrolled.svg", unrolled}, {"mantel.svg", m}}
+	for i, sheet := range sheets {
+		all = append(all, picture{fmt.Sprintf("crew-%d.svg", i+1), sheet})
+	}
+	return all, nil
 }
 
 // kinds are what hangs in the ticket hall, a type for each foot of height.
@@ -116,6 +129,10 @@ func tree(height units.Length, exposure sizing.Exposure, colors palette.Palette)
 	if err != nil {
 		return draw.Tree{}, err
 	}
+	garland, err := rules.Garland(height)
+	if err != nil {
+		return draw.Tree{}, err
+	}
 	swatches := colors.Swatches()
 	var pieces []placement.Piece
 	for i := range types {
@@ -139,7 +156,7 @@ func tree(height units.Length, exposure sizing.Exposure, colors palette.Palette)
 		Title:   "Ticket hall: a tree of " + height.String(),
 		Layout:  placement.Layout{Tree: t},
 		Pieces:  pieces,
-		Garland: placement.Winding{Spacing: look.Spacing[shopping.Garland], Drape: drape},
+		Garland: placement.Winding{Spacing: look.Spacing[shopping.Garland], Length: garland, Drape: drape},
 		Lights:  placement.Winding{Spacing: look.Spacing[shopping.Garland] / 2, Step: 8 * units.Inch},
 		Palette: colors,
 	}, nil

@@ -22,7 +22,7 @@ func TestCommitted(t *testing.T) {
 	if code := run([]string{"-out", dir}, &stdout, &stderr); code != 0 {
 		t.Fatalf("exit %d: %s", code, stderr.String())
 	}
-	for _, name := range []string{"tree.svg", "unrolled.svg", "mantel.svg"} {
+	for _, name := range []string{"tree.svg", "unrolled.svg", "mantel.svg", "crew-1.svg", "crew-4.svg"} {
 		if !strings.Contains(stdout.String(), filepath.Join(dir, name)) {
 			t.Errorf("%s is not named in %q", name, stdout.String())
 		}
@@ -46,6 +46,7 @@ func TestFlags(t *testing.T) {
 		code int
 		says string
 	}{
+		{[]string{"station"}, 2, "station"},
 		{[]string{"-tree", "6 in"}, 2, "6 in"},
 		{[]string{"-tree", "nine feet"}, 2, "nine feet"},
 		{[]string{"-exposure", "attic"}, 2, "attic"},

@@ -461,3 +461,54 @@ func TestManyKinds(t *testing.T) {
 		t.Error("a garland or lights where there are none")
 	}
 }
+
+// Every piece is on one sheet of the crew, once in the picture and once in the list, with
+// everything on the paper and no two numbers over each other.
+func TestCrew(t *testing.T) {
+	for _, paper := range []draw.Paper{draw.Letter, draw.A4} {
+		for _, feet := range []units.Length{9, 15, 30} {
+			h := hall(t)
+			h.Layout.Tree.Height = feet * units.Foot
+			sheets, err := h.Crew(paper)
+			if err != nil {
+				t.Fatal(err)
+			}
+			drawn, listed := map[string]int{}, map[string]int{}
+			for _, sheet := range sheets {
+				n := parse(t, sheet)
+				for _, text := range n.all("text") {
+					x, y := text.number(t, "x"), text.number(t, "y")
+					if x < 40 || x > paper.Width-40 || y < 40 || y > paper.Height-40 {
+						t.Errorf("%v: %q is off the paper, at %v %v", feet, text.Text, x, y)
+					}
+				}
+				plates := n.id("pieces").all("rect")
+				for i, p := range plates {
+					for _, q := range plates[:i] {
+						if math.Abs(p.number(t, "x")-q.number(t, "x")) < 10 && math.Abs(p.number(t, "y")-q.number(t, "y")) < 10 {
+							t.Errorf("%v: two numbers at %v %v", feet, p.number(t, "x"), p.number(t, "y"))
+						}
+					}
+				}
+				for _, text := range n.id("pieces").all("text") {
+					drawn[text.Text]++
+				}
+				for _, text := range n.id("list").all("text") {
+					if text.attr("font-weight") == "bold" {
+						listed[text.Text]++
+					}
+				}
+			}
+			for i := 1; i <= 79; i++ {
+				if name := strconv.Itoa(i); drawn[name] != 1 || listed[name] != 1 {
+					t.Errorf("%v: piece %d is drawn %d times and listed %d times", feet, i, drawn[name], listed[name])
+				}
+			}
+		}
+	}
+	h := hall(t)
+	h.Layout.Tree.Height = units.Inch
+	if _, err := h.Crew(draw.Letter); err == nil {
+		t.Error("sheets for no tree")
+	}
+}
