@@ -190,12 +190,12 @@ func firstFit(items []Item, bins []Bin, order []int, last bool, work *int64) []l
 //
 //	Σ pieces / C
 //	Σ weight / L
-//	J + Σ over what is left of the others / L
+//	pieces heavier than L/2, of which no two share a bin
+//	pieces heavier than L-k, plus Σ weight of those from k to L-k / L
 //
-// where, for any k up to L/2, J are the pieces heavier than L/2, of which no two share a bin, and the others are those from k to
-// L/2; they go beside the ones of at most L-k, or into bins of their own.
+// for any k up to L/2, since nothing of k or more goes beside the first.
 //
-// Source: the last is the bound L2 of S. Martello, P. Toth, Knapsack Problems, Wiley 1990, chapter 8 (from memory).
+// Source: the last two make the bound L2 of S. Martello, P. Toth, Knapsack Problems, Wiley 1990, chapter 8 (from memory).
 func least(items []Item, bins []Bin) int {
 	var sizes, weights []int64
 	for _, i := range items {
@@ -229,21 +229,18 @@ func least(items []Item, bins []Bin) int {
 			if k == 0 || 2*k > limit {
 				continue
 			}
-			var large, beside, room, small int64
+			var large, small int64
 			for _, i := range items {
 				n := int64(i.Count)
 				switch w := i.Weight; {
 				case i.Size < size || w < k:
 				case w > limit-k:
 					large += n
-				case 2*w > limit:
-					beside += n
-					room += n * (limit - w)
 				default:
 					small += n * w
 				}
 			}
-			best = max(best, large+beside+up(max(0, small-room), limit))
+			best = max(best, large+up(small, limit))
 		}
 		large := int64(0)
 		for _, i := range items {

@@ -9,6 +9,7 @@ import (
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
+	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
 )
 
@@ -26,6 +27,10 @@ func TestSchedule(t *testing.T) {
 			work = append(work, w)
 		}
 		tasks := must[[]labor.Task](t)(r.Tasks(work))
+		if rapid.Bool().Draw(t, "down") { // with tasks of no time
+			r.Down = decimal.NewFromInt(5)
+			tasks = must[[]labor.Task](t)(r.TakeDown(tasks))
+		}
 		s := must[labor.Schedule](t)(r.Schedule(tasks))
 		type span struct{ start, end int }
 		busy := map[int][]span{}
@@ -124,4 +129,18 @@ func TestScheduleOfAHotel(t *testing.T) {
 		t.Errorf("%d, bound %d", s.Minutes, s.Bound)
 	}
 	t.Logf("%d, bound %d", s.Minutes, s.Bound)
+}
+
+// A task of no time for two, at the minute at which another begins, has two people all the same.
+func TestScheduleOfNoTime(t *testing.T) {
+	tasks := []labor.Task{{Work: 1, Minutes: 5, People: 1}, {Work: 1, Minutes: 5, People: 1}, {Minutes: 5, People: 1}, {Minutes: 0, People: 2}, {Minutes: 5, People: 1}}
+	s := must[labor.Schedule](t)(labor.StartingRates().Schedule(tasks))
+	for _, task := range s.Tasks {
+		if len(task.Who) != task.People {
+			t.Errorf("%+v", task)
+		}
+	}
+	if s.Minutes != 10 || s.Bound != 10 {
+		t.Errorf("%d, bound %d", s.Minutes, s.Bound)
+	}
 }
