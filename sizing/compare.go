@@ -91,25 +91,23 @@ func (c Comparison) Needs(style units.Style, accents ...shopping.Kind) ([]shoppi
 	if c.Way == ByShape {
 		amounts, source, basis = c.Shape, bySurface, c.shaped
 	}
-	list := make([]shopping.Need, 0, len(dressings))
-	add := func(kind shopping.Kind) error {
-		q := amounts[kind]
-		if q == (shopping.Quantity{}) {
-			return nil
-		}
-		text, err := basis(fn, kind, style)
-		list = append(list, shopping.Need{Item: shopping.Item{Kind: kind}, Quantity: q, Basis: text, Source: source})
-		return err
-	}
-	if err := add(shopping.Ornament); err != nil {
-		return nil, err
-	}
+	kinds := []shopping.Kind{shopping.Ornament}
 	for _, d := range dressings {
 		if !d.accent || slices.Contains(accents, d.kind) {
-			if err := add(d.kind); err != nil {
-				return nil, err
-			}
+			kinds = append(kinds, d.kind)
 		}
+	}
+	list := make([]shopping.Need, 0, len(kinds))
+	for _, kind := range kinds {
+		q := amounts[kind]
+		if q == (shopping.Quantity{}) {
+			continue
+		}
+		text, err := basis(fn, kind, style)
+		if err != nil {
+			return nil, err
+		}
+		list = append(list, shopping.Need{Item: shopping.Item{Kind: kind}, Quantity: q, Basis: text, Source: source})
 	}
 	return list, nil
 }

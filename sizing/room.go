@@ -300,10 +300,7 @@ func (r Room) Ladder(t Tree) (Ladder, error) {
 	if err != nil {
 		return Ladder{}, err
 	}
-	l, err := LadderFor(top)
-	if err != nil {
-		return Ladder{}, err
-	}
+	l, _ := LadderFor(top) // 115 ft at most
 	l.In = c.BaseDiameter / 2
 	if l.In > safeInward && (l.Lift || l.Size != 0) {
 		l.Cautions = append(l.Cautions, units.Caution{

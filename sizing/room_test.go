@@ -497,6 +497,9 @@ func TestLadder(t *testing.T) {
 			t.Errorf("%+v with an error", got)
 		}
 	}
+	if l, err := LadderFor(30 * ft); err != nil || !strings.HasPrefix(l.String(), "a platform or a lift; no stepladder reaches") {
+		t.Errorf("at 30 ft: %v, %v", l, err)
+	}
 	l, err := Room{}.Ladder(Tree{Height: 15 * ft})
 	if got, want := l.Format(units.InMetric), "4.27 m stepladder, the tip 1.49 m in from the branch line; set it"; !strings.HasPrefix(got, want) || err != nil {
 		t.Errorf("in metric: %q, %v", got, err)

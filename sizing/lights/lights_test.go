@@ -54,6 +54,9 @@ func TestStringsCount(t *testing.T) {
 	if got, want := (Strings{label, 2}).Format(units.InMetric), "2 strings of 100 lamps on 7.62 m, 4.8 W each"; got != want {
 		t.Errorf("prints %q, want %q", got, want)
 	}
+	if got := (Load{Power: units.Watt}).String(); got != unchecked {
+		t.Errorf("a load without a limit prints %q", got)
+	}
 	for _, code := range []string{"load", "overload", "off", "days"} {
 		if c := cautionOf(code); c.Code != code || c.Text == "" || c.Source == "" {
 			t.Errorf("%s: %+v", code, c)

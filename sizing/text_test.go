@@ -1,0 +1,166 @@
+package sizing
+
+import (
+	"encoding"
+	"errors"
+	"fmt"
+	"io"
+	"strings"
+	"testing"
+
+	"example.com/fircone/units"
+)
+
+// Every name of every enumeration reads back, in upper case too; another is refused
+// and leaves the value as it was; and a value that has no name prints as its number
+// and is not written.
+func TestNames(t *testing.T) {
+	for _, row := range []struct {
+		names []string
+		fresh func(i int) encoding.TextUnmarshaler
+		value func(v encoding.TextUnmarshaler) int
+		text  func(i int) ([]byte, error)
+		print func(i int) string
+		kind  string
+	}{
+		{
+			taperNames[:], func(i int) encoding.TextUnmarshaler { v := Taper(i); return &v }, func(v encoding.TextUnmarshaler) int { return int(*v.(*Taper)) },
+			func(i int) ([]byte, error) { return Taper(i).MarshalText() }, func(i int) string { return Taper(i).String() }, "Taper",
+		},
+		{
+			exposureNames[:], func(i int) encoding.TextUnmarshaler { v := Exposure(i); return &v }, func(v encoding.TextUnmarshaler) int { return int(*v.(*Exposure)) },
+			func(i int) ([]byte, error) { return Exposure(i).MarshalText() }, func(i int) string { return Exposure(i).String() }, "Exposure",
+		},
+		{
+			kindNames[:], func(i int) encoding.TextUnmarshaler { v := TreeKind(i); return &v }, func(v encoding.TextUnmarshaler) int { return int(*v.(*TreeKind)) },
+			func(i int) ([]byte, error) { return TreeKind(i).MarshalText() }, func(i int) string { return TreeKind(i).String() }, "TreeKind",
+		},
+		{
+			settingNames[:], func(i int) encoding.TextUnmarshaler { v := Setting(i); return &v }, func(v encoding.TextUnmarshaler) int { return int(*v.(*Setting)) },
+			func(i int) ([]byte, error) { return Setting(i).MarshalText() }, func(i int) string { return Setting(i).String() }, "Setting",
+		},
+		{
+			wayNames[:], func(i int) encoding.TextUnmarshaler { v := Way(i); return &v }, func(v encoding.TextUnmarshaler) int { return int(*v.(*Way)) },
+			func(i int) ([]byte, error) { return Way(i).MarshalText() }, func(i int) string { return Way(i).String() }, "Way",
+		},
+	} {
+		for i, name := range row.names {
+			for _, text := range []string{name, strings.ToUpper(name), " " + name + " "} {
+				v := row.fresh(0)
+				if err := v.UnmarshalText([]byte(text)); err != nil || row.value(v) != i {
+					t.Errorf("%s %q: %d, %v", row.kind, text, row.value(v), err)
+				}
+			}
+			if text, err := row.text(i); err != nil || string(text) != name || row.print(i) != name {
+				t.Errorf("%s %d: %s, %v, %s", row.kind, i, text, err, row.print(i))
+			}
+		}
+		for _, text := range []string{"", "x", row.names[0] + "s", strings.Repeat("x", 65)} {
+			v := row.fresh(1)
+			if err := v.UnmarshalText([]byte(text)); !errors.Is(err, units.ErrName) || row.value(v) != 1 {
+				t.Errorf("%s %q: %d, %v", row.kind, text, row.value(v), err)
+			}
+		}
+		none := len(row.names)
+		if text, err := row.text(none); err == nil || text != nil || row.print(none) != fmt.Sprintf("%s(%d)", row.kind, none) {
+			t.Errorf("%s of nothing: %s, %v, %s", row.kind, text, err, row.print(none))
+		}
+	}
+}
+
+// Arcs read and print in thousandths of a degree, in every spelling.
+func TestArcs(t *testing.T) {
+	for text, want := range map[string]Exposure{
+		"1 degree": 1000, "200 degrees": 200_000, "200 deg": 200_000, "200°": 200_000, "202.5 DEGREES": 202_500, "37.125degrees": 37_125, "360 degrees": 360_000,
+	} {
+		e, err := ParseExposure(text)
+		back, err2 := ParseExposure(e.String())
+		if e != want || err != nil || back != e || err2 != nil {
+			t.Errorf("%q: %v, %v; back %v, %v", text, e, err, back, err2)
+		}
+	}
+	for text, want := range map[string]error{
+		"0.999 degrees": units.ErrRange, "360.001 degrees": units.ErrRange, "99999999999999999999 degrees": units.ErrRange,
+		"200": units.ErrName, "20.1234 degrees": units.ErrName, ". degrees": units.ErrName, "1. degrees": units.ErrName, "2x degrees": units.ErrName, "-5 degrees": units.ErrName,
+	} {
+		if e, err := ParseExposure(text); e != 0 || !errors.Is(err, want) {
+			t.Errorf("%q: %v, %v; want %v", text, e, err, want)
+		}
+	}
+	for _, degrees := range []float64{0.999, 360.001, -1} {
+		if e, err := ArcDegrees(degrees); e != 0 || !errors.Is(err, units.ErrRange) {
+			t.Errorf("%v: %v, %v", degrees, e, err)
+		}
+	}
+	if _, err := Exposure(7).Degrees(); !errors.Is(err, units.ErrRange) {
+		t.Errorf("no exposure: %v", err)
+	}
+}
+
+// Lengths in every style: measured to the nearest, left down, over and to buy up.
+func TestStyles(t *testing.T) {
+	const l = 90*in + in/3 // 7.5278 ft, 2.50926 yd, 229.45 cm
+	for _, row := range []struct {
+		style                    units.Style
+		tape, left, over, enough string
+	}{
+		{units.InFeetInches, "7 ft 6 3/8 in", "7 ft 6 1/4 in", "7 ft 6 1/2 in", "8 ft"},
+		{units.InFeet, "7.53 ft", "7 ft 6 1/4 in", "7 ft 6 1/2 in", "8 ft"},
+		{units.InInches, "90 3/8 in", "90 1/4 in", "90 1/2 in", "8 ft"},
+		{units.InYards, "2.51 yd", "7 ft 6 1/4 in", "7 ft 6 1/2 in", "2.6 yd"},
+		{units.InMetric, "2.29 m", "2.29 m", "2.295 m", "2.3 m"},
+	} {
+		if got := tape(l, row.style); got != row.tape {
+			t.Errorf("%v: measured %s, want %s", row.style, got, row.tape)
+		}
+		if got := left(l, row.style); got != row.left {
+			t.Errorf("%v: left %s, want %s", row.style, got, row.left)
+		}
+		if got := over(l, row.style); got != row.over {
+			t.Errorf("%v: over %s, want %s", row.style, got, row.over)
+		}
+		if got := enough(l, row.style); got != row.enough {
+			t.Errorf("%v: to buy %s, want %s", row.style, got, row.enough)
+		}
+	}
+	if got := apart(70*units.Centimeter-1, units.InMetric); got != "70 cm" {
+		t.Errorf("wide wraps are %s apart", got)
+	}
+}
+
+// What a program made up by itself is refused by name or told as it is.
+func TestMadeUpComparisons(t *testing.T) {
+	c, err := CommonPractice().Compare(CommonLook(), Tree{Height: 1*ft + 3*in}, ByRule)
+	if err != nil {
+		t.Fatal(err)
+	}
+	needs, err := c.Needs(units.InFeetInches)
+	if want := "1 type, 1 for each whole foot of 1 ft 3 in; 1 of each, and 1 to 3 will do"; err != nil || needs[0].Basis != want {
+		t.Errorf("%v, %v; want %s", needs, err, want)
+	}
+	c.Way = ByShape
+	needs, err = c.Needs(units.InFeetInches)
+	if want := "4.1 % of 1.7 sq ft covered, by sizes of 1 in"; err != nil || needs[0].Basis != want {
+		t.Errorf("%v, %v; want %s", needs, err, want)
+	}
+	c.Tree.Height = 0
+	if needs, err = c.Needs(units.InFeetInches); err != nil || !strings.Contains(needs[0].Basis, "sizes of none") {
+		t.Errorf("%v, %v", needs, err)
+	}
+	c.Way = ByRule
+	_, err = c.Needs(units.InFeetInches)
+	refused(t, err, units.ErrRange, "Comparison.Needs", "/tree/height")
+	_, err = Rules{TypesPerFoot: -1}.Match(CommonLook(), Tree{Height: 9 * ft})
+	refused(t, err, units.ErrRange, "Rules.Match", "/typesPerFoot")
+	_, err = Tree{Height: 9 * ft}.SpiralLength(MinSpacing - 1)
+	refused(t, err, units.ErrRange, "Tree.SpiralLength", "spacing")
+	if m, err := (Rules{}).Mix(Tree{Height: 48 * ft, Setting: Public}, 1); err != nil || m[0].Diameter != 6*in {
+		t.Errorf("%v, %v", m, err)
+	}
+	if err := within(io.EOF, "/x"); err != io.EOF {
+		t.Errorf("another error becomes %v", err)
+	}
+	if a, err := (Rules{}).Amounts(Tree{Height: 9 * ft, Kind: numKinds}); a != (Amounts{}) || !errors.Is(err, units.ErrName) {
+		t.Errorf("%v, %v", a, err)
+	}
+}
