@@ -19,6 +19,7 @@
 package intprog
 
 import (
+	"cmp"
 	"math"
 	"slices"
 )
@@ -135,6 +136,7 @@ type node struct {
 	value  int64
 	bound  int64
 	depth  int
+	moved  float64 // how far its value was moved
 }
 
 // before reports whether n is to be looked at before o.
@@ -199,8 +201,10 @@ type search struct {
 	cost   int64 // of best
 	up     []average
 	down   []average
-	rooted []int64 // the reduced costs at the root, times the scale
-	rootAt int64   // the bound there
+	all    average
+	other  *tableau // for probes
+	rooted []int64  // the reduced costs at the root, times the scale
+	rootAt int64    // the bound there
 }
 
 // An average is of how much the bound rose for each unit that a value was moved.
@@ -513,8 +517,8 @@ func (s *search) run(floor int64) Result {
 		}
 		n := int64(math.Floor(v))
 		n = max(s.lo[j], min(n, s.hi[j]-1))
-		below := &node{above: at, column: j, value: n, bound: at.bound, depth: at.depth + 1}
-		over := &node{above: at, column: j, low: true, value: n + 1, bound: at.bound, depth: at.depth + 1}
+		below := &node{above: at, column: j, value: n, bound: at.bound, depth: at.depth + 1, moved: v - float64(n)}
+		over := &node{above: at, column: j, low: true, value: n + 1, bound: at.bound, depth: at.depth + 1, moved: float64(n+1) - v}
 		if v-float64(n) > 0.4 {
 			open.push(below)
 			at = over
@@ -532,8 +536,11 @@ func (s *search) learn(at *node, bound int64) {
 	if at.low {
 		a = &s.up[at.column]
 	}
-	a.sum += float64(bound - at.above.bound)
+	rise := float64(bound-at.above.bound) / max(at.moved, whole)
+	a.sum += rise
 	a.times++
+	s.all.sum += rise
+	s.all.times++
 }
 
 // enter sets the bounds of a node.
@@ -612,10 +619,25 @@ func (s *search) ray() bool {
 	return size < maxSum && sum > 0
 }
 
-// branch returns the column to branch on and its value, or -1 if all are whole.
+// branch returns the column to branch on and its value, or -1 if all are whole. Where little is
+// known of the columns that look best, both ways are tried for some pivots first.
 func (s *search) branch() (column int, value float64) {
-	column = -1
-	best := -1.0
+	usual := 1.0
+	if s.all.times > 0 {
+		usual = s.all.sum / float64(s.all.times)
+	}
+	gain := func(a average, by float64) float64 {
+		rate := usual
+		if a.times > 0 {
+			rate = a.sum / float64(a.times)
+		}
+		return float64(rate*by) + 1e-6
+	}
+	type candidate struct {
+		column       int
+		value, score float64
+	}
+	var all []candidate
 	for pass := range 2 {
 		for j := range s.Cost {
 			if s.lo[j] == s.hi[j] || s.First != nil && s.First[j] != (pass == 0) {
@@ -626,23 +648,61 @@ func (s *search) branch() (column int, value float64) {
 			if f < whole || f > 1-whole {
 				continue
 			}
-			gain := func(a average, by float64) float64 {
-				rate := math.Abs(float64(s.Cost[j])) + 1
-				if a.times > 0 {
-					rate = a.sum / float64(a.times)
-				}
-				return float64(rate*by) + 1e-6
-			}
-			score := float64(gain(s.down[j], f) * gain(s.up[j], 1-f))
-			if score > best {
-				column, value, best = j, v, score
-			}
+			all = append(all, candidate{j, v, float64(gain(s.down[j], f) * gain(s.up[j], 1-f))})
 		}
-		if column >= 0 || s.First == nil {
+		if len(all) > 0 || s.First == nil {
 			break
 		}
 	}
-	return column, value
+	if len(all) == 0 {
+		return -1, 0
+	}
+	slices.SortStableFunc(all, func(a, b candidate) int { return cmp.Compare(b.score, a.score) })
+	best := candidate{column: -1}
+	z := s.t.objective(s.Cost)
+	for k, c := range all {
+		if k >= tried {
+			break
+		}
+		j, f := c.column, c.value-math.Floor(c.value)
+		if s.down[j].times < known {
+			s.probe(&s.down[j], j, z, f, s.lo[j], int64(math.Floor(c.value)))
+		}
+		if s.up[j].times < known {
+			s.probe(&s.up[j], j, z, 1-f, int64(math.Floor(c.value))+1, s.hi[j])
+		}
+		if c.score = float64(gain(s.down[j], f) * gain(s.up[j], 1-f)); best.column < 0 || c.score > best.score {
+			best = c
+		}
+	}
+	return best.column, best.value
+}
+
+const (
+	tried = 8 // columns that are looked at closely
+	known = 2 // how often each way is tried before it is known
+)
+
+// probe adds to a how much the cost rises if the j-th value is moved by so much, to between lo and hi.
+func (s *search) probe(a *average, j int, z, by float64, lo, hi int64) {
+	if s.other == nil {
+		s.other = &tableau{}
+	}
+	s.t.copyTo(s.other)
+	u := s.other
+	u.lo[j], u.hi[j] = float64(lo), float64(hi)
+	u.most = 12
+	state := u.optimize(s.effort)
+	*s.effort -= int64(len(u.cells) / 8)
+	rise := max(0, u.objective(s.Cost)-z)
+	if state == impossible && s.best != nil {
+		rise = max(rise, float64(s.cost)-z)
+	}
+	rise /= max(by, whole)
+	a.sum += rise
+	a.times++
+	s.all.sum += rise
+	s.all.times++
 }
 
 // round tries whole numbers near the values of the tableau: as they are, and rounded up

@@ -21,6 +21,7 @@ type tableau struct {
 	pivots  int
 	weight  []float64 // of each row, for the choice of the one that leaves (devex)
 	used    []int     // columns of a line that are not 0
+	most    int       // pivots in one call; 0: as many as it takes, more or less
 	stuck   int       // the row without a way, -1 if there is none
 	stuckUp bool
 }
@@ -145,6 +146,16 @@ func (t *tableau) purge(kept int) []Row {
 	return rows
 }
 
+// copyTo makes u equal to t but for what it does not change.
+func (t *tableau) copyTo(u *tableau) {
+	cells, basic, nonbase, place := u.cells[:0], u.basic[:0], u.nonbase[:0], u.place[:0]
+	lo, hi, at, cost, weight, used := u.lo[:0], u.hi[:0], u.at[:0], u.cost[:0], u.weight[:0], u.used
+	*u = *t
+	u.cells, u.basic, u.nonbase, u.place = append(cells, t.cells...), append(basic, t.basic...), append(nonbase, t.nonbase...), append(place, t.place...)
+	u.lo, u.hi, u.at, u.cost, u.weight = append(lo, t.lo...), append(hi, t.hi...), append(at, t.at...), append(cost, t.cost...), append(weight, t.weight...)
+	u.used = used
+}
+
 func (t *tableau) line(i int) []float64 { return t.cells[i*t.n : (i+1)*t.n] }
 
 func (t *tableau) value(j int) float64 { return t.at[j] }
@@ -222,7 +233,10 @@ func (t *tableau) values() {
 // optimize makes the tableau optimal by the dual simplex method.
 func (t *tableau) optimize(effort *int64) int {
 	t.stuck = -1
-	most := 50 + 20*len(t.basic)
+	most := t.most
+	if most == 0 {
+		most = 50 + 20*len(t.basic)
+	}
 	for range most {
 		*effort -= int64(len(t.basic)/4 + 2)
 		// The row that is furthest out of its bounds.
