@@ -230,11 +230,12 @@ func (c *Cutter) Try(packs []int64) (found, proved bool) {
 	return true, true
 }
 
-// Fit looks for a way to cut all pieces from the given packs, whatever they weigh.
-func (c *Cutter) Fit(packs []int64) ([]Pattern, bool) {
+// Fit looks for a way to cut all pieces from the given packs, whatever they weigh. If it found none, proved
+// says whether there is none.
+func (c *Cutter) Fit(packs []int64) (patterns []Pattern, found, proved bool) {
 	s := c.packing(packs)
-	found, _ := s.search()
-	return s.patterns, found
+	found, proved = s.search()
+	return s.patterns, found, proved
 }
 
 // Reach returns how many of the pieces can be cut from all rolls there are. Any

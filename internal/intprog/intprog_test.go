@@ -2,6 +2,7 @@ package intprog
 
 import (
 	"math"
+	"math/rand/v2"
 	"slices"
 	"testing"
 
@@ -114,5 +115,57 @@ func TestTooLarge(t *testing.T) {
 	p := &Problem{Cost: []int64{math.MaxInt64 / 2}, Lo: []int64{0}, Hi: []int64{9}}
 	if got := Solve(p, nil, &effort); got.X != nil || got.None || got.Bound != math.MinInt64 {
 		t.Errorf("%+v", got)
+	}
+}
+
+// Problems that take some branching: covers of three rows with packs that hold a little of each, against every x.
+func TestSolveBranches(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 1))
+	for n := range 60 {
+		p := &Problem{}
+		for range 8 {
+			p.Cost = append(p.Cost, 50+r.Int64N(60))
+			p.Lo, p.Hi = append(p.Lo, 0), append(p.Hi, 2)
+		}
+		for range 3 {
+			row := Row{Least: 60 + r.Int64N(40)}
+			for j := range 8 {
+				row.Col, row.Coef = append(row.Col, j), append(row.Coef, 3+r.Int64N(14))
+			}
+			p.Rows = append(p.Rows, row)
+		}
+		if n%3 == 0 { // and one that is kept by taking little
+			p.Rows = append(p.Rows, Row{Col: []int{0, 3, 5}, Coef: []int64{-7, -5, -3}, Least: -11})
+		}
+		want, ok := brute(p)
+		effort := int64(50_000_000)
+		if got := Solve(p, nil, &effort); got.None == ok || ok && (got.Cost != want || got.Bound != want || !p.Kept(got.X)) {
+			t.Errorf("%d: got %+v, want %d, %t", n, got, want, ok)
+		}
+		// With rows that are found only when they are broken.
+		hidden := *p
+		hidden.Rows = p.Rows[:1]
+		hidden.Broken = func(x []float64) (Row, bool) {
+			for _, row := range p.Rows[1:] {
+				sum := 0.0
+				for k, j := range row.Col {
+					sum += float64(float64(row.Coef[k]) * x[j])
+				}
+				if sum < float64(row.Least)-1e-6 {
+					return row, true
+				}
+			}
+			return Row{}, false
+		}
+		effort = 50_000_000
+		if got := Solve(&hidden, nil, &effort); got.None == ok || ok && (got.Cost != want || got.Bound != want || !p.Kept(got.X)) {
+			t.Errorf("%d, hidden: got %+v, want %d, %t", n, got, want, ok)
+		}
+		for steps := int64(500); steps < 60_000; steps *= 3 {
+			effort = steps
+			if got := Solve(p, nil, &effort); ok && (got.None || got.Bound > want || got.X != nil && got.Cost < want) {
+				t.Errorf("%d with %d steps: got %+v, want %d", n, steps, got, want)
+			}
+		}
 	}
 }

@@ -526,14 +526,16 @@ func (c *checker) fitIn(wholes []Quantity, rolls []cutting.Roll, limits []int64)
 	share := min(c.work/c.items, 400_000)
 	solver, ok := cutting.New(lengths, demand, rolls, share)
 	if !ok {
+		c.tired = true
 		return nil, false
 	}
 	for i := range limits {
 		limits[i] = min(limits[i], solver.Rolls[i].Limit)
 	}
-	patterns, ok := solver.Fit(limits)
+	patterns, found, proved := solver.Fit(limits)
 	c.work -= share - solver.Effort
-	return patterns, ok
+	c.tired = c.tired || !found && !proved
+	return patterns, found
 }
 
 // fit cuts the pieces from what is owned and the given packs of each offer.
@@ -681,10 +683,9 @@ func (c *checker) joinPieces(item Item, runs []units.Length, stock itemStock, pa
 		least += int64(l)
 	}
 	least -= int64(length(stock.strands()))
-	best, all := c.walk(spare, least, least+int64(len(runs)+1)*largest(spare), best, hangs)
-	if all {
-		best.bound = best.key[0]
-	}
+	// Whether they hang is tried in one way only, so that no way was found proves nothing.
+	best, _ = c.walk(spare, least, least+int64(len(runs)+1)*largest(spare), best, hangs)
+	best.bound = loose.bound
 	return best, nil
 }
 
@@ -780,6 +781,7 @@ func (c *checker) cutAndJoin(item Item, d demand, stock itemStock, rolls []cutti
 		return cutPlan{packs: counts, patterns: patterns, bound: weigh(counts, packs)[0]}, nil
 	}
 	best := joining{bound: bound}
+	c.tired = false
 	pieces := int64(len(d.runs))
 	for _, q := range d.wholes {
 		pieces += int64(q.Pieces)
@@ -799,8 +801,8 @@ func (c *checker) cutAndJoin(item Item, d demand, stock itemStock, rolls []cutti
 		}
 		return cutPlan{patterns: cut.patterns}, nil
 	}
-	if all {
-		best.bound = best.key[0]
+	if all && !c.tired && stock.join == (Join{}) {
+		best.bound = best.key[0] // what is left of the rolls is as long whichever way they are cut
 	}
 	if !do(best.counts) {
 		return cutPlan{}, c.size(item, len(packs)) // the steps are spent

@@ -405,7 +405,7 @@ func TestShortestAndUncut(t *testing.T) {
 		needs = append(needs, shopping.Need{Item: lit, Room: strconv.Itoa(i), Quantity: ofLength(0, 10*units.Foot)})
 	}
 	p, err := s.Cheapest(needs...)
-	if err != nil || p.Buys[0].Packs != 4 || !p.Bound.Equal(p.Cost) {
+	if err != nil || p.Buys[0].Packs != 4 || p.Bound.GreaterThan(p.Cost) {
 		t.Errorf("%v, %v", p, err)
 	}
 	for _, c := range p.Cuts {

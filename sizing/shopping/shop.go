@@ -198,6 +198,7 @@ type checker struct {
 	method string
 	work   int64 // steps of search that are left
 	items  int64 // items to search for, the present one included
+	tired  bool  // a search for a way to cut was given up
 }
 
 func newChecker(method string) *checker { return &checker{method: method, work: maxWork, items: 1} }
