@@ -249,7 +249,7 @@ func TestPlanAddsUp(t *testing.T) {
 func TestPermutationAndAddition(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s, needs := drawJob(t)
-		s.Joins = nil
+		s.Joins, s.Spares = nil, shopping.ByKind[int]{}
 		for i := range needs {
 			needs[i].Instead = nil
 		}
