@@ -164,3 +164,27 @@ func TestMadeUpComparisons(t *testing.T) {
 		t.Errorf("%v, %v", a, err)
 	}
 }
+
+// By rule where all that is known is the height; a width, a taper, a place or a bare
+// part is enough for the shape, and a choice goes before both.
+func TestWay(t *testing.T) {
+	for _, row := range []struct {
+		reason    string
+		t         Tree
+		way, want Way
+	}{
+		{"only a height", Tree{Height: 9 * ft}, Auto, ByRule},
+		{"what it is made of and who uses the room do not count", Tree{Height: 9 * ft, Kind: PreLit, Setting: Public}, Auto, ByRule},
+		{"a width", Tree{Height: 9 * ft, Base: 5 * ft}, Auto, ByShape},
+		{"a taper", Tree{Height: 9 * ft, Taper: Slim}, Auto, ByShape},
+		{"a place", Tree{Height: 9 * ft, Exposure: AgainstWall}, Auto, ByShape},
+		{"a bare tip", Tree{Height: 9 * ft, BareTip: 9 * in}, Auto, ByShape},
+		{"a handle", Tree{Height: 9 * ft, Handle: 9 * in}, Auto, ByShape},
+		{"chosen by rule", Tree{Height: 9 * ft, Taper: Slim}, ByRule, ByRule},
+		{"chosen by shape", Tree{Height: 9 * ft}, ByShape, ByShape},
+	} {
+		if c, err := CommonPractice().Compare(CommonLook(), row.t, row.way); c.Way != row.want || err != nil {
+			t.Errorf("%s: %v, %v; want %v", row.reason, c.Way, err, row.want)
+		}
+	}
+}
