@@ -219,7 +219,7 @@ func (c Clearances) String() string {
 // opening and the hearth. Of something at a distance d from the opening, measured in
 // the plane of the wall to the outside of the garland, these are asked:
 //
-//	trim       d at least 6 in, and no more standing out than [StandOut] has it
+//	trim       d at least 6 in, and no more standing out than StandOut has it
 //	open fire  d at least 3 ft
 //	hearth     not lying on it
 //

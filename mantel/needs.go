@@ -111,7 +111,7 @@ func difference(more units.Length) string {
 
 // Needs returns what a mantel takes as its garland hangs, in this order:
 //
-//	base garland       a running length: the rule's, or that of [Mantel.Garland] rounded up to a whole inch
+//	base garland       a running length: the rule's, or that of Mantel.Garland rounded up to a whole inch
 //	picks, mantel      pieces
 //	ornaments, mantel  pieces
 //	ribbon, mantel     one whole piece

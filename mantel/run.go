@@ -30,14 +30,14 @@ type Run struct {
 	Hooks []Point `json:"hooks"`
 
 	// Sag is how far the garland hangs below the middle of the line from each hook to
-	// the next, 0 to 50 ft; see [Swag].
+	// the next, 0 to 50 ft, as in Swag.
 	Sag units.Length `json:"sag"`
 
 	Left  units.Length `json:"left"`  // what falls at the first hook, 0 to 50 ft
 	Right units.Length `json:"right"` // what falls at the last hook, 0 to 50 ft
 	Extra units.Length `json:"extra"` // for corners and knots, half of it at either end, 0 to 50 ft
 
-	Cautions []units.Caution `json:"cautions"` // what to mind there; [Run.Loads] hands them on
+	Cautions []units.Caution `json:"cautions"` // what to mind there; Run.Loads hands them on
 }
 
 // swag returns the swag from the i-th hook to the next.

@@ -158,10 +158,10 @@ const maxSteps = 40
 func parts(u float64) (r, slopeR, s, slopeS float64) {
 	if u <= 2 {
 		v := u / 2
-		q := horner9(float64(v*v), &halfTerms)
+		q := halfSinhc(float64(v * v))
 		sinh := float64(v * q)
 		cosh := math.Sqrt(1 + float64(sinh*sinh))
-		r, s = u*q*q/4, q*cosh
+		r, s = u*q*q/4, float64(q*cosh)
 		return r, (float64(q*q) + float64(2*q*(cosh-q))) / 4, s, (1 + float64(2*sinh*sinh) - s) / u
 	}
 	sinh, cosh := sinhCosh(elem.Exp(u))
@@ -175,10 +175,11 @@ var halfTerms = [9]float64{
 	1. / 1307674368000, 1. / 355687428096000,
 }
 
-func horner9(x float64, c *[9]float64) float64 {
-	sum := c[8]
+// halfSinhc returns sinh(√x)/√x by the series of halfTerms, for x up to 1.
+func halfSinhc(x float64) float64 {
+	sum := halfTerms[8]
 	for i := 7; i >= 0; i-- {
-		sum = float64(sum*x) + c[i]
+		sum = float64(sum*x) + halfTerms[i]
 	}
 	return sum
 }
@@ -298,7 +299,7 @@ func (c Curve) Pull() float64 { return c.span / (2 * c.u) }
 // It means nothing for a straight line.
 func (c Curve) Ends() (left, right float64) {
 	s := float64(c.u * c.sinhc(1))
-	half, lean := c.Length()/2, c.rise/2*(math.Sqrt(1+float64(s*s))/s)
+	half, lean := c.Length()/2, float64(c.rise/2*(math.Sqrt(1+float64(s*s))/s))
 	return half - lean, half + lean
 }
 
