@@ -49,6 +49,13 @@
 //   - Which of last year's pieces, red #d81840 and turquoise, go with crimson, forestgreen, gold and ivory? The red is 1.5 away from crimson and does; the turquoise is 26.1 away from the nearest and does not ([palette.Rules.Sort]).
 //   - What is a 64 in shelf in feet, yards and meters? 5.33 ft, 1.78 yd, 1.63 m ([units.Length.Format]).
 //
+// The work:
+//
+//   - How long do two people take to hang 100 ornaments on a 10 ft tree? 72 min, 4 of them above 8 ft by two people ([labor.Rates.Schedule]).
+//   - What do I ask for a mantel, at 45.00 an hour and 25.00 a visit? 92.50 ([labor.Rates.Quote]).
+//   - How many cartons of 12 cells do 14 stars and 10 bells take? 2 ([labor.Rates.Pack]).
+//   - When do I order garland for a tree that must stand on 2026-11-28? On 2026-10-29 ([labor.Rates.Days]).
+//
 // # The packages
 //
 //   - [example.com/fircone/units]: exact lengths, areas, masses and powers; reading and printing them
@@ -56,6 +63,7 @@
 //   - [example.com/fircone/sizing/lights]: strings, runs, the load on a circuit, what a season costs
 //   - [example.com/fircone/sizing/shopping]: from what is needed to what is bought: packs, strands, rolls, what is owned, a budget
 //   - [example.com/fircone/sizing/placement]: where each piece goes on the tree, and in which order it is hung
+//   - [example.com/fircone/sizing/labor]: how long the work takes, a quote, cartons, next year's stock, dates
 //   - [example.com/fircone/palette]: up to four colors that hold together, and what of last year's fits them
 //   - [example.com/fircone/mantel]: how much a mantel takes, how it hangs, what holds it, what it stays clear of
 //
@@ -128,6 +136,7 @@ import (
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/labor"
 	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
@@ -136,6 +145,7 @@ import (
 
 // The packages are named here so that the links above find them.
 var (
+	_ labor.Rates
 	_ lights.Strings
 	_ mantel.Mantel
 	_ palette.Palette

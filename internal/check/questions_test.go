@@ -21,7 +21,7 @@ func TestQuestions(t *testing.T) {
 	}
 	folders := map[string]string{
 		"units": "units", "palette": "palette", "sizing": "sizing", "mantel": "mantel",
-		"shopping": "sizing/shopping", "placement": "sizing/placement", "lights": "sizing/lights",
+		"shopping": "sizing/shopping", "placement": "sizing/placement", "labor": "sizing/labor", "lights": "sizing/lights",
 	}
 	numbers := regexp.MustCompile(`\d+/\d+|[\d.]*\d|#\w+`)
 	lines := regexp.MustCompile(`(?m)^//   - (.*\?) (.*) \((\[.*\])\)\.$`).FindAllStringSubmatch(string(front), -1)

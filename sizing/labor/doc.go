@@ -90,17 +90,19 @@
 //
 // # The station's cartons
 //
-// In January the balls go into boxes of 12 cells for balls of 4 in, or 24 for 2 1/2 in; the picks into open boxes. [Rates.Pack] gives the labels:
+// In January the balls of the ticket hall go into boxes of 12 cells for balls of up to 4 in, or 24 for up to 2 1/2 in; the picks into open boxes. [Rates.Pack] gives the labels:
 //
-//	1 of 7, ticket hall, 27 picks
-//	2 of 7, ticket hall, 12 crimson balls, 4 in; fragile
-//	3 of 7, ticket hall, 12 crimson balls, 4 in; fragile
-//	4 of 7, ticket hall, 24 gold balls, 2 1/2 in; fragile
-//	5 of 7, ticket hall, 17 gold balls, 2 1/2 in; fragile
-//	6 of 7, waiting room, 14 picks
-//	7 of 7, spares, 5 picks
-//	no packing has fewer than 7
-//	in no box: 16 ivory ornaments, ball, 5 1/2 in
+//	1 of 10, ticket hall, 27 picks
+//	2 of 10, ticket hall, 12 crimson balls, 4 in; fragile
+//	3 of 10, ticket hall, 4 crimson balls, 4 in; 8 gold balls, 3 1/8 in; fragile
+//	4 of 10, ticket hall, 12 gold balls, 3 1/8 in; fragile
+//	5 of 10, ticket hall, 4 gold balls, 3 1/8 in; 8 ivory balls, 2 in; fragile
+//	6 of 10, ticket hall, 24 ivory balls, 2 in; fragile
+//	7 of 10, ticket hall, 9 ivory balls, 2 in; fragile
+//	8 of 10, waiting room, 14 picks
+//	9 of 10, tea room, 8 picks
+//	10 of 10, spares, 5 picks
+//	no packing has fewer than 10
 //
 // # The station's dates
 //

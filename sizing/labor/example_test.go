@@ -153,9 +153,8 @@ func Example_quote() {
 	//   balance                                                              28.01
 }
 
-// What was on the trees of the station, and the five picks left over, in boxes of 12 cells for balls of up to 4 in, of 24 for
-// balls of up to 2 1/2 in, and without cells. By hand: 24 of 4 in take 2 boxes of 12, and 41 of 2 1/2 in take 2
-// of 24, in which 7 cells are left; 16 of 5 1/2 in fit no cell.
+// The balls of the ticket hall's tree, as package sizing mixes them, all picks and the five left over; in boxes of 12 cells for balls of up to
+// 4 in, of 24 for balls of up to 2 1/2 in, and without cells. By hand: 16 + 24 large ones take 4 boxes of 12, and 41 of 2 in take 2 of 24.
 func Example_cartons() {
 	ball := func(room string, n int, color string, size string, weight string) labor.Thing {
 		return labor.Thing{
@@ -172,8 +171,8 @@ func Example_cartons() {
 		{Name: "open box", Cells: 60},
 	}
 	p, err := labor.StartingRates().Pack([]labor.Thing{
-		ball("ticket hall", 24, "crimson", "4 in", "3 oz"), ball("ticket hall", 41, "gold", "2 1/2 in", "1 oz"), ball("ticket hall", 16, "ivory", "5 1/2 in", "5 oz"),
-		picks("ticket hall", 27), picks("waiting room", 14), picks("spares", 5),
+		ball("ticket hall", 16, "crimson", "4 in", "3 oz"), ball("ticket hall", 24, "gold", "3 1/8 in", "2 oz"), ball("ticket hall", 41, "ivory", "2 in", "1 oz"),
+		picks("ticket hall", 27), picks("waiting room", 14), picks("tea room", 8), picks("spares", 5),
 	}, boxes)
 	if err != nil {
 		fmt.Println(err)
@@ -183,19 +182,18 @@ func Example_cartons() {
 		fmt.Println(c.Label)
 	}
 	fmt.Println("no packing has fewer than", p.Bound)
-	for _, t := range p.Loose {
-		fmt.Println("in no box:", t.Quantity, t.Item)
-	}
 	// Output:
-	// 1 of 7, ticket hall, 27 picks
-	// 2 of 7, ticket hall, 12 crimson balls, 4 in; fragile
-	// 3 of 7, ticket hall, 12 crimson balls, 4 in; fragile
-	// 4 of 7, ticket hall, 24 gold balls, 2 1/2 in; fragile
-	// 5 of 7, ticket hall, 17 gold balls, 2 1/2 in; fragile
-	// 6 of 7, waiting room, 14 picks
-	// 7 of 7, spares, 5 picks
-	// no packing has fewer than 7
-	// in no box: 16 ivory ornaments, ball, 5 1/2 in
+	// 1 of 10, ticket hall, 27 picks
+	// 2 of 10, ticket hall, 12 crimson balls, 4 in; fragile
+	// 3 of 10, ticket hall, 4 crimson balls, 4 in; 8 gold balls, 3 1/8 in; fragile
+	// 4 of 10, ticket hall, 12 gold balls, 3 1/8 in; fragile
+	// 5 of 10, ticket hall, 4 gold balls, 3 1/8 in; 8 ivory balls, 2 in; fragile
+	// 6 of 10, ticket hall, 24 ivory balls, 2 in; fragile
+	// 7 of 10, ticket hall, 9 ivory balls, 2 in; fragile
+	// 8 of 10, waiting room, 14 picks
+	// 9 of 10, tea room, 8 picks
+	// 10 of 10, spares, 5 picks
+	// no packing has fewer than 10
 }
 
 // The dates of the station: it stands from 28 November 2026 to 6 January 2027, and the tree of the waiting room is cut. By hand:
