@@ -7,7 +7,7 @@
 //
 // Without flags it draws the 9 ft tree in the ticket hall of a small-town railway
 // station and the 64 in mantel in its tea room. It writes tree.svg, unrolled.svg,
-// mantel.svg and a sheet to hang from for each station, crew-1.svg and so on, into the
+// mantel.svg, client.svg and client-dark.svg, the tree as a client sees it, and a sheet to hang from for each station, crew-1.svg and so on, into the
 // folder of -out, or here.
 package main
 
@@ -80,6 +80,14 @@ func pictures(height units.Length, exposure sizing.Exposure, shelf units.Length)
 	if err != nil {
 		return nil, err
 	}
+	white, err := t.Client(false)
+	if err != nil {
+		return nil, err
+	}
+	dark, err := t.Client(true)
+	if err != nil {
+		return nil, err
+	}
 	sheets, err := t.Crew(draw.Letter)
 	if err != nil {
 		return nil, err
@@ -92,7 +100,7 @@ func pictures(height units.Length, exposure sizing.Exposure, shelf units.Length)
 	if err != nil {
 		return nil, err
 	}
-	all := []picture{{"tree.svg", front}, {"unrolled.svg", unrolled}, {"mantel.svg", m}}
+	all := []picture{{"tree.svg", front}, {"unrolled.svg", unrolled}, {"mantel.svg", m}, {"client.svg", white}, {"client-dark.svg", dark}}
 	for i, sheet := range sheets {
 		all = append(all, picture{fmt.Sprintf("crew-%d.svg", i+1), sheet})
 	}

@@ -22,7 +22,7 @@ func TestCommitted(t *testing.T) {
 	if code := run([]string{"-out", dir}, &stdout, &stderr); code != 0 {
 		t.Fatalf("exit %d: %s", code, stderr.String())
 	}
-	for _, name := range []string{"tree.svg", "unrolled.svg", "mantel.svg", "crew-1.svg", "crew-4.svg"} {
+	for _, name := range []string{"tree.svg", "unrolled.svg", "mantel.svg", "crew-1.svg", "crew-4.svg", "client.svg", "client-dark.svg"} {
 		if !strings.Contains(stdout.String(), filepath.Join(dir, name)) {
 			t.Errorf("%s is not named in %q", name, stdout.String())
 		}

@@ -512,3 +512,59 @@ func TestCrew(t *testing.T) {
 		t.Error("sheets for no tree")
 	}
 }
+
+// The client's view has every piece of the near side and no letters, in under 300 kB, and
+// its ids do not collide when two stand in one page.
+func TestClient(t *testing.T) {
+	h := hall(t)
+	h.Layout.Tree.Exposure = sizing.AllRound
+	places, err := h.Layout.Places(h.Pieces)
+	if err != nil {
+		t.Fatal(err)
+	}
+	near := 0
+	for _, p := range places {
+		if p.At.Y <= 0 {
+			near++
+		}
+	}
+	seen := map[string]bool{}
+	for _, dark := range []bool{false, true} {
+		svg, err := h.Client(dark)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var n node
+		if err := xml.Unmarshal([]byte(svg), &n); err != nil {
+			t.Fatal(err)
+		}
+		if got := strings.Count(svg, `<g class="piece">`); got != near {
+			t.Errorf("%d pieces, want %d", got, near)
+		}
+		if len(svg) > 300_000 || len(n.all("text")) > 0 {
+			t.Errorf("%d bytes, %d texts", len(svg), len(n.all("text")))
+		}
+		title, desc, _ := strings.Cut(n.attr("aria-labelledby"), " ")
+		if n.id(title).Text != h.Title || len(n.id(desc).Text) < 20 {
+			t.Errorf("title %q, description %q", n.id(title).Text, n.id(desc).Text)
+		}
+		for _, part := range strings.Split(svg, ` id="`)[1:] {
+			id, _, _ := strings.Cut(part, `"`)
+			if seen[id] {
+				t.Errorf("id %q is there twice", id)
+			}
+			seen[id] = true
+		}
+	}
+	for name, change := range map[string]func(*draw.Tree){
+		"height":  func(h *draw.Tree) { h.Layout.Tree.Height = units.Inch },
+		"garland": func(h *draw.Tree) { h.Garland.Spacing = units.Inch / 8 },
+		"lights":  func(h *draw.Tree) { h.Lights.Step = 0 },
+	} {
+		h := hall(t)
+		change(&h)
+		if svg, err := h.Client(false); err == nil || svg != "" {
+			t.Errorf("%s: no error", name)
+		}
+	}
+}
