@@ -6,6 +6,7 @@
 //	apt-get install glpk-utils
 //	go test -v                  # the same optimum on 2,400 random problems
 //	go test -run '^$' -bench .  # the time of both on the same problems
+//	go test -run Coupled -v     # 2,000 orders of mixed boxes, assortments and shelves, and the time of both
 //
 // Without glpsol the tests are skipped, and say so.
 package solver

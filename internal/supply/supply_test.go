@@ -141,6 +141,16 @@ func TestSolveIsBest(t *testing.T) {
 		if got.Packs == nil || got.Cost != best || got.Bound != best {
 			t.Fatalf("got %+v, want %d", got, best)
 		}
+		// From all packs there are, and with hardly any steps.
+		all := make([]int64, len(p.Packs))
+		for i, k := range p.Packs {
+			all[i] = k.Limit
+		}
+		for _, effort := range []int64{20_000_000, 0} {
+			if from := Solve(p, all, &effort); from.None || from.Bound > best || from.Packs != nil && from.Cost < best || effort > 0 && from.Cost != best {
+				t.Fatalf("from all got %+v, want %d", from, best)
+			}
+		}
 		// What the demands get is theirs, and there.
 		there := slices.Clone(p.Have)
 		for i, n := range got.Packs {

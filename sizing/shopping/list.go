@@ -27,11 +27,11 @@ type List struct {
 
 // A Bill is what is paid at one store.
 type Bill struct {
-	Store    string          `json:"store"`
-	Goods    decimal.Decimal `json:"goods"`
+	Store    string          `json:"store"`    // as Shop.Stores names it
+	Goods    decimal.Decimal `json:"goods"`    // what the offers cost there
 	Delivery decimal.Decimal `json:"delivery"` // 0 if the goods come to what it is free from
 	Tax      decimal.Decimal `json:"tax"`      // on both, exact
-	Total    decimal.Decimal `json:"total"`
+	Total    decimal.Decimal `json:"total"`    // goods, delivery and tax
 }
 
 // Short returns what is missing: every share that gets less than was planned, spares aside.

@@ -50,7 +50,7 @@ func (a Assortment) String() string {
 // A Substitute is what will do instead of an item, and at what ratio: "9 ft of garland
 // for 3 picks" is Of 9 ft For 3. If both are zero it is one for one.
 type Substitute struct {
-	Item    Item         `json:"item"`
+	Item    Item         `json:"item"`             // what will do instead
 	MaxSize units.Length `json:"maxSize,omitzero"` // as in Need
 	Of      Quantity     `json:"of,omitzero"`      // so much of the substitute, pieces or a length
 	For     Quantity     `json:"for,omitzero"`     // stands for so much of the need

@@ -35,8 +35,8 @@ type Share struct {
 
 // A Part is some of what a share gets: pieces of one item.
 type Part struct {
-	Item     Item     `json:"item"`
-	Quantity Quantity `json:"quantity"`
+	Item     Item     `json:"item"`              // what it is, as the offer or the owned lot says
+	Quantity Quantity `json:"quantity"`          // how many pieces of it
 	Strings  int      `json:"strings,omitempty"` // of lights: how many strings these lamps are, all alike
 }
 
@@ -99,7 +99,7 @@ type Cut struct {
 
 // A Piece is what one room gets of a strand or a roll.
 type Piece struct {
-	Room     string   `json:"room,omitempty"`
+	Room     string   `json:"room,omitempty"`   // the room of the need; may be empty
 	Quantity Quantity `json:"quantity"`         // how many of which length
 	Joined   bool     `json:"joined,omitempty"` // joined with others to a running length
 }

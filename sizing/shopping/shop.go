@@ -55,8 +55,8 @@ type Shop struct {
 // A Lot is a quantity of one item: pieces, a strand or roll of one length, or several of
 // one length. A string of lights is a lot of its own, since it is not divided.
 type Lot struct {
-	Item     Item     `json:"item"`
-	Quantity Quantity `json:"quantity"`
+	Item     Item     `json:"item"`     // what it is
+	Quantity Quantity `json:"quantity"` // how much of it
 }
 
 // An Offer is one kind of pack that can be bought.
@@ -126,7 +126,7 @@ type Join struct {
 // A Store is where offers are bought. Its bill is what they cost, then the delivery, then
 // the tax on both.
 type Store struct {
-	Name     string          `json:"name"`
+	Name     string          `json:"name"`              // as Offer.Store has it
 	Delivery decimal.Decimal `json:"delivery,omitzero"` // of an order of any size
 	FreeFrom decimal.Decimal `json:"freeFrom,omitzero"` // the cost of goods from which delivery is free; 0: it never is
 	Tax      decimal.Decimal `json:"tax,omitzero"`      // percent added at the till, 0 to 100, at most two decimal places; prices have it already if 0
