@@ -38,20 +38,20 @@ type Comparison struct {
 // [CommonLook]. On a taller full tree the rules fall short of everything but the
 // ornaments, since surface grows as the square of height; on a slim one, or one in a
 // corner, they ask for too much.
-func (r Rules) Compare(look Look, t Tree, way Way) (c Comparison, err error) {
+func (r Rules) Compare(look Look, tree Tree, way Way) (c Comparison, err error) {
 	const fn = "Rules.Compare"
 	if way >= numWays {
 		return Comparison{}, nameError(fn, "way", way.String(), wayNames[:])
 	}
-	s, err := r.surface(fn, t)
+	s, err := r.surface(fn, tree)
 	if err != nil {
 		return Comparison{}, err
 	}
-	c.Tree, c.Rules, c.Look, c.Area, c.Way = t, r, look, s.area, way.of(t)
-	if c.Rule, err = r.amounts(fn, t); err != nil {
+	c.Tree, c.Rules, c.Look, c.Area, c.Way = tree, r, look, s.area, way.of(tree)
+	if c.Rule, err = r.amounts(fn, tree); err != nil {
 		return Comparison{}, err
 	}
-	if c.Shape, err = r.match(fn, look, t, s); err != nil {
+	if c.Shape, err = r.match(fn, look, tree, s); err != nil {
 		return Comparison{}, err
 	}
 	c.RuleLook = s.look(c.Rule)

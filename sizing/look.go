@@ -186,13 +186,13 @@ func share(n int64, part, whole Exposure) int64 {
 // [Tree.DressedArea], [Rules.Amounts] and [Rules.Mix].
 //
 // Source: common practice for the rules; the geometry is computed.
-func (r Rules) Look(t Tree) (Look, error) {
+func (r Rules) Look(tree Tree) (Look, error) {
 	const fn = "Rules.Look"
-	s, err := r.surface(fn, t)
+	s, err := r.surface(fn, tree)
 	if err != nil {
 		return Look{}, err
 	}
-	a, err := r.amounts(fn, t)
+	a, err := r.amounts(fn, tree)
 	if err != nil {
 		return Look{}, err
 	}
@@ -248,13 +248,13 @@ func (s surface) nm2() float64 { return float64(float64(s.area) * 1e6) }
 // wrapping [units.ErrRange] if a field of the look is out of its range.
 //
 // Source: geometry; common practice for the look.
-func (r Rules) Match(look Look, t Tree) (Amounts, error) {
+func (r Rules) Match(look Look, tree Tree) (Amounts, error) {
 	const fn = "Rules.Match"
-	s, err := r.surface(fn, t)
+	s, err := r.surface(fn, tree)
 	if err != nil {
 		return Amounts{}, err
 	}
-	return r.match(fn, look, t, s)
+	return r.match(fn, look, tree, s)
 }
 
 func (r Rules) match(fn string, l Look, t Tree, s surface) (a Amounts, err error) {

@@ -153,13 +153,13 @@ func (b balls) words(style units.Style) string {
 // Source: common practice that there are two or three sizes, more of the small
 // ones; the figures are defaults of this package, about what shops sell for a 7 ft
 // tree (4, 3 and 2 in).
-func (r Rules) Mix(t Tree, count int) (Mix, error) {
+func (r Rules) Mix(tree Tree, count int) (Mix, error) {
 	const fn = "Rules.Mix"
-	c, err := t.cone(fn, "/tree/")
+	c, err := tree.cone(fn, "/tree/")
 	if err != nil {
 		return nil, err
 	}
-	b, err := r.balls(fn, t, c.BaseDiameter)
+	b, err := r.balls(fn, tree, c.BaseDiameter)
 	if err != nil {
 		return nil, err
 	}

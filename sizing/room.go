@@ -104,7 +104,7 @@ type Fit struct {
 // Source: a tree at least 1 ft shorter than the ceiling, Clemson Cooperative
 // Extension, Home & Garden Information Center, Selecting a Christmas Tree; the
 // 2 in above a topper are a figure of this package.
-func (r Room) Fit(t Tree) (Fit, error) {
+func (r Room) Fit(tree Tree) (Fit, error) {
 	const fn = "Room.Fit"
 	switch {
 	case r.Ceiling < 3*units.Foot || r.Ceiling > 150*units.Foot:
@@ -118,7 +118,7 @@ func (r Room) Fit(t Tree) (Fit, error) {
 	case r.TopperWidth < 0 || r.TopperWidth > 10*units.Foot:
 		return Fit{}, rangeError(fn, "/topperWidth", r.TopperWidth.String(), "0 ft to 10 ft")
 	}
-	top, err := r.top(fn, t, r.Topper)
+	top, err := r.top(fn, tree, r.Topper)
 	if err != nil {
 		return Fit{}, err
 	}
@@ -150,7 +150,7 @@ func (r Room) Fit(t Tree) (Fit, error) {
 		Verdict: "fits",
 		Tallest: r.Ceiling - need,
 		Spare:   r.Ceiling - top,
-		Topper:  max(0, edge-fingers-(r.Stand+t.Height)),
+		Topper:  max(0, edge-fingers-(r.Stand+tree.Height)),
 		Caution: units.Caution{Code: "clear", Text: "keep tip and topper clear of lamps, sprinkler heads, fans and heat", Source: commonPractice},
 	}
 	if r.Topper != 0 {
@@ -159,7 +159,7 @@ func (r Room) Fit(t Tree) (Fit, error) {
 	switch {
 	case f.Spare < 0:
 		f.Verdict = "does not fit"
-	case t.Height > f.Tallest:
+	case tree.Height > f.Tallest:
 		f.Verdict = "tight"
 	}
 	return f, nil
@@ -286,17 +286,17 @@ func LadderFor(height units.Length) (Ladder, error) {
 //
 // Source: see [LadderFor]. That it goes by the top of the topper, and the 3 ft, are
 // choices of this package, on the safe side.
-func (r Room) Ladder(t Tree) (Ladder, error) {
+func (r Room) Ladder(tree Tree) (Ladder, error) {
 	const fn = "Room.Ladder"
 	topper := r.Topper
 	if topper == 0 && !r.NoTopper {
-		topper = min(max(0, t.Height+4)/8, maxTopper)
+		topper = min(max(0, tree.Height+4)/8, maxTopper)
 	}
-	top, err := r.top(fn, t, topper)
+	top, err := r.top(fn, tree, topper)
 	if err != nil {
 		return Ladder{}, err
 	}
-	c, err := t.cone(fn, "/tree/")
+	c, err := tree.cone(fn, "/tree/")
 	if err != nil {
 		return Ladder{}, err
 	}

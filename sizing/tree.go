@@ -59,8 +59,8 @@ var taperNames = [...]string{Full: "full", Slim: "slim", Pencil: "pencil"}
 
 // ParseTaper returns the class of taper of a name: full, slim or pencil. Upper
 // case is read as lower case. Any other text is an [units.Error] wrapping [units.ErrName].
-func ParseTaper(s string) (Taper, error) {
-	i, err := parseName("ParseTaper", "taper", s, taperNames[:])
+func ParseTaper(taper string) (Taper, error) {
+	i, err := parseName("ParseTaper", "taper", taper, taperNames[:])
 	return Taper(i), err
 }
 
@@ -206,20 +206,20 @@ func (e Exposure) arc(fn, at string) (Exposure, error) {
 // places. Upper case is read as lower case. An unknown name is an [units.Error]
 // wrapping [units.ErrName], an arc that is not from 1 to 360 degrees one wrapping
 // [units.ErrRange].
-func ParseExposure(s string) (Exposure, error) {
-	i, err := parseName("ParseExposure", "exposure", s, exposureNames[:])
+func ParseExposure(exposure string) (Exposure, error) {
+	i, err := parseName("ParseExposure", "exposure", exposure, exposureNames[:])
 	if err == nil {
 		return Exposure(i), nil
 	}
-	e, isArc := parseArc(s)
+	e, isArc := parseArc(exposure)
 	switch {
 	case !isArc:
 		return 0, &units.Error{
-			Func: "sizing.ParseExposure", Field: "exposure", Value: clip(s),
+			Func: "sizing.ParseExposure", Field: "exposure", Value: clip(exposure),
 			Want: listOf(exposureNames[:]) + ", or an arc such as 200 degrees", Err: units.ErrName,
 		}
 	case e < minArc || e > maxArc:
-		return 0, rangeError("ParseExposure", "exposure", s, wantArc)
+		return 0, rangeError("ParseExposure", "exposure", exposure, wantArc)
 	}
 	return e, nil
 }

@@ -48,13 +48,13 @@ func (i Item) String() string {
 // [ParseKind], with a color before it, and a type and a size after it. Text over 200
 // bytes, and a type or color that [Item] could not hold, is an error wrapping
 // [units.ErrSyntax]; text that names no kind is one wrapping [units.ErrName].
-func ParseItem(s string) (Item, error) {
+func ParseItem(text string) (Item, error) {
 	const fn = "ParseItem"
 	const most = 200
-	if len(s) > most {
-		return Item{}, &units.Error{Func: "shopping." + fn, Field: "text", Value: clip(s), Want: "at most " + strconv.Itoa(most) + " bytes", Err: units.ErrSyntax}
+	if len(text) > most {
+		return Item{}, &units.Error{Func: "shopping." + fn, Field: "text", Value: clip(text), Want: "at most " + strconv.Itoa(most) + " bytes", Err: units.ErrSyntax}
 	}
-	head, tail, _ := strings.Cut(s, ",")
+	head, tail, _ := strings.Cut(text, ",")
 	i := Item{}
 	head = strings.TrimSpace(head)
 	for k := Kind(1); k < numKinds; k++ {
@@ -66,7 +66,7 @@ func ParseItem(s string) (Item, error) {
 		i.Kind, i.Color = k, strings.TrimSpace(head[:n])
 	}
 	if !i.Kind.known() {
-		return Item{}, kindError(fn, "text", s)
+		return Item{}, kindError(fn, "text", text)
 	}
 	if tail != "" {
 		parts := strings.Split(tail, ",")

@@ -79,15 +79,15 @@ func (k Kind) Count(n int) string {
 
 // ParseKind returns the kind of a name that [Kind.String] returns, in upper or lower
 // case. Any other text is an error wrapping [units.ErrName] that lists the names.
-func ParseKind(s string) (Kind, error) {
-	if len(s) <= maxName {
+func ParseKind(kind string) (Kind, error) {
+	if len(kind) <= maxName {
 		for k := Kind(1); k < numKinds; k++ {
-			if strings.EqualFold(strings.TrimSpace(s), kinds[k].many) {
+			if strings.EqualFold(strings.TrimSpace(kind), kinds[k].many) {
 				return k, nil
 			}
 		}
 	}
-	return 0, kindError("ParseKind", "kind", s)
+	return 0, kindError("ParseKind", "kind", kind)
 }
 
 func kindError(fn, field, value string) error {

@@ -78,15 +78,15 @@ const maxQuantityText = 80
 // The number of pieces is written in digits alone.
 // A text of more than 80 bytes, or of another form, is an [units.Error] wrapping
 // [units.ErrSyntax]; bounds are checked where the quantity is used.
-func ParseQuantity(s string) (Quantity, error) {
+func ParseQuantity(text string) (Quantity, error) {
 	bad := func(want string) (Quantity, error) {
-		return Quantity{}, &units.Error{Func: "shopping.ParseQuantity", Field: "text", Value: clip(s), Want: want, Err: units.ErrSyntax}
+		return Quantity{}, &units.Error{Func: "shopping.ParseQuantity", Field: "text", Value: clip(text), Want: want, Err: units.ErrSyntax}
 	}
-	if len(s) > maxQuantityText {
+	if len(text) > maxQuantityText {
 		return bad("at most " + strconv.Itoa(maxQuantityText) + " bytes")
 	}
 	const forms = `a number of pieces, a length, or both as in "4 of 54 in"`
-	pieces, length, both := strings.Cut(s, " of ")
+	pieces, length, both := strings.Cut(text, " of ")
 	if n, ok := parseDigits(pieces); ok && !both {
 		return Quantity{Pieces: n}, nil
 	} else if both {
@@ -96,7 +96,7 @@ func ParseQuantity(s string) (Quantity, error) {
 		}
 		return Quantity{Pieces: n, Length: l}, nil
 	}
-	l, err := units.ParseLength(s)
+	l, err := units.ParseLength(text)
 	if err != nil {
 		return bad(forms)
 	}
