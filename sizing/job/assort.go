@@ -1,0 +1,348 @@
+package job
+
+import (
+	"sort"
+	"strconv"
+
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/placement"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+// A dressing is the ornaments of a room: types by color by size, shared out once.
+type dressing struct {
+	name  string
+	types int              // 0 on a mantel, whose ornaments are of any types
+	each  units.Range[int] // of each type
+	rows  []row
+}
+
+// A row is the types of one color, in the order of the palette.
+type row struct {
+	color string
+	share int // percent, 0 without colors
+	types []batch
+}
+
+// A batch is the pieces of one type.
+type batch struct {
+	size  units.Length
+	count int
+}
+
+// pieces returns how many pieces a row has.
+func (r row) pieces() int {
+	n := 0
+	for _, b := range r.types {
+		n += b.count
+	}
+	return n
+}
+
+// share shares total pieces out. Types go to the colors by the usual shares, and every
+// type has as many pieces as the next, to one; on a mantel, without types, the
+// pieces go by the shares. Each type is of one size, the one of which most is still to come.
+func (d *dressing) share(colors palette.Palette, total int, mix sizing.Mix) error {
+	d.rows = []row{{types: make([]batch, max(1, d.types))}}
+	if colors.Len() > 0 {
+		totals := palette.Totals{Types: d.types, Pieces: total}
+		if d.types > 0 {
+			totals.Pieces = d.types
+		}
+		sharing, err := colors.Share(totals)
+		if err != nil {
+			return err
+		}
+		d.rows = d.rows[:0]
+		for _, s := range sharing {
+			r := row{color: s.Swatch.Name, share: s.Share, types: make([]batch, s.Types)}
+			if d.types == 0 && s.Pieces > 0 {
+				r.types = []batch{{count: s.Pieces}}
+			}
+			if len(r.types) > 0 {
+				d.rows = append(d.rows, r)
+			}
+		}
+	}
+	left := append(sizing.Mix(nil), mix...)
+	n := 0
+	for i := range d.rows {
+		for k := range d.rows[i].types {
+			b := &d.rows[i].types[k]
+			if colors.Len() == 0 || d.types > 0 {
+				b.count = (total + n) / max(1, d.types) // as even as can be
+				n++
+			}
+			if len(left) == 0 {
+				continue
+			}
+			most := 0
+			for s := range left {
+				if left[s].Count > left[most].Count {
+					most = s
+				}
+			}
+			b.size = left[most].Diameter
+			left[most].Count -= b.count
+		}
+	}
+	return nil
+}
+
+// A stock says what is known of the ornaments of a color in the shop and the box.
+type stock map[string]known
+
+type known struct {
+	sized bool            // all of them state a size
+	types map[string]bool // those that they state
+}
+
+// stockOf looks through a shop.
+func stockOf(s shopping.Shop) stock {
+	found := stock{}
+	see := func(i shopping.Item) {
+		if i.Kind != shopping.Ornament {
+			return
+		}
+		k, seen := found[i.Color]
+		if !seen {
+			k = known{sized: true, types: map[string]bool{}}
+		}
+		k.sized = k.sized && i.Size > 0
+		if i.Type != "" {
+			k.types[i.Type] = true
+		}
+		found[i.Color] = k
+	}
+	for _, o := range s.Offers {
+		if len(o.Contents) == 0 {
+			see(o.Item)
+		}
+		for _, c := range o.Contents {
+			see(c.Item)
+		}
+	}
+	for _, o := range s.Owned {
+		see(o.Item)
+	}
+	return found
+}
+
+// needs puts the needs of the room together: ornaments by color, and by size where
+// the shelves have sizes; the rest as it is.
+func (d *dressing) needs(list []shopping.Need, stock stock, byShape bool) []shopping.Need {
+	var needs []shopping.Need
+	for _, n := range list {
+		n.Room = d.name
+		if n.Item.Kind != shopping.Ornament {
+			needs = append(needs, n)
+			continue
+		}
+		for _, r := range d.rows {
+			known := stock[r.color]
+			var sizes []units.Length
+			count, types := map[units.Length]int{}, map[units.Length]int{}
+			for _, b := range r.types {
+				size := b.size
+				if !known.sized {
+					size = 0
+				}
+				if types[size] == 0 {
+					sizes = append(sizes, size)
+				}
+				count[size] += b.count
+				types[size]++
+			}
+			sort.Slice(sizes, func(i, k int) bool { return sizes[i] > sizes[k] })
+			for _, size := range sizes {
+				o := n
+				o.Item = shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: size}
+				o.Quantity.Pieces = count[size]
+				if size > 0 {
+					o.Instead = []shopping.Substitute{{Item: shopping.Item{Kind: shopping.Ornament, Color: r.color}}}
+				}
+				d.open(&o, types[size], len(known.types))
+				d.reason(&o, n, r, types[size])
+				needs = append(needs, o)
+			}
+		}
+	}
+	return needs
+}
+
+// open says from how many to how many of each type will do.
+func (d *dressing) open(n *shopping.Need, types, stated int) {
+	if d.types == 0 {
+		return
+	}
+	n.Least, n.Most = min(n.Quantity.Pieces, types*d.each.Min), max(n.Quantity.Pieces, types*d.each.Max)
+	if stated >= types && types > 1 {
+		least := min(d.each.Min, n.Quantity.Pieces/types)
+		n.Assort = shopping.Assortment{Types: types, Least: max(1, least), Most: max(d.each.Max, (n.Quantity.Pieces+types-1)/types)}
+	}
+}
+
+// reason says how a share of the ornaments comes about.
+func (d *dressing) reason(n *shopping.Need, all shopping.Need, r row, types int) {
+	switch {
+	case r.color == "" && n.Item.Size == 0:
+	case d.types == 0:
+		n.Basis = "a share of " + strconv.Itoa(r.share) + " % of " + all.Quantity.String()
+	case r.color == "":
+		n.Basis = say(types, "type") + " of " + strconv.Itoa(d.types) + "; " + d.each.String() + " of each will do"
+	default:
+		n.Basis = say(types, "type") + " of " + strconv.Itoa(d.types) + ", a share of " + strconv.Itoa(r.share) + " %; " + d.each.String() + " of each will do"
+	}
+}
+
+// hung returns the pieces of the room as they are hung: its batches with the numbers
+// that the shares of the room get or, without shares, as planned. Where a
+// share says which types or sizes it gets, it is those.
+func (d *dressing) hung(shares []shopping.Share, planned bool) []placement.Piece {
+	var list []placement.Piece
+	label := 0
+	add := func(i shopping.Item, n int) {
+		label++
+		if i.Type == "" {
+			i.Type = "ball " + strconv.Itoa(label)
+		}
+		if n > 0 {
+			list = append(list, placement.Piece{Item: i, Count: n})
+		}
+	}
+	for _, r := range d.rows {
+		gets, sized := map[units.Length]int{}, false
+		for _, s := range shares {
+			switch {
+			case s.Item.Color != r.color:
+			case told(s.Parts):
+				for _, p := range s.Parts {
+					p.Item.Color = r.color
+					add(p.Item, p.Quantity.Pieces)
+				}
+			default:
+				gets[s.Item.Size] += s.Gets.Pieces
+				sized = sized || s.Item.Size > 0
+			}
+		}
+		var sizes []units.Length // of the needs, in the order of the batches
+		groups := map[units.Length][]units.Length{}
+		for _, b := range r.types {
+			key := b.size
+			if !sized {
+				key = 0
+			}
+			if groups[key] == nil {
+				sizes = append(sizes, key)
+			}
+			groups[key] = append(groups[key], b.size)
+			if planned {
+				gets[key] += b.count
+			}
+		}
+		for _, key := range sizes {
+			for i, size := range groups[key] { // as even as can be
+				add(shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: size}, (gets[key]+i)/len(groups[key]))
+			}
+			delete(gets, key)
+		}
+		add(shopping.Item{Kind: shopping.Ornament, Color: r.color}, gets[0]) // in place of what was not to be had
+	}
+	return list
+}
+
+// told reports whether parts say more than the color.
+func told(parts []shopping.Part) bool {
+	for _, p := range parts {
+		if p.Item.Type != "" || p.Item.Size > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// settle writes what the basket gets for each room into the rooms.
+func (d *draft) settle() {
+	var all []shopping.Share
+	if d.Basket != nil {
+		for _, p := range d.Basket.Purchases {
+			for _, s := range p.Shares {
+				if !s.Spare {
+					all = append(all, s)
+				}
+			}
+		}
+	}
+	used := make([]bool, len(all))
+	mine := make([][]shopping.Share, len(d.rooms))
+	for i := range d.rooms { // a share for each need, in their order
+		for _, n := range d.roomNeeds(i) {
+			for k, s := range all {
+				if !used[k] && s.Item == n.Item && s.Room == n.Room {
+					used[k] = true
+					mine[i] = append(mine[i], s)
+					break
+				}
+			}
+		}
+	}
+	for k, s := range all { // and substitutes, to the first of the room that is short
+		if used[k] {
+			continue
+		}
+		at := -1
+		for i, r := range d.rooms {
+			if r.name != s.Room {
+				continue
+			}
+			if at < 0 {
+				at = i
+			}
+			for _, m := range mine[i] {
+				if m.Replaced != (shopping.Quantity{}) && m.Item.Kind == s.Item.Kind && m.Item.Color == s.Item.Color {
+					at = i
+				}
+			}
+		}
+		if at >= 0 {
+			mine[at] = append(mine[at], s)
+		}
+	}
+	for i := range d.rooms {
+		var balls []shopping.Share
+		picks := 0
+		for _, s := range mine[i] {
+			switch s.Item.Kind {
+			case shopping.Ornament:
+				balls = append(balls, s)
+			case shopping.Pick:
+				picks += s.Gets.Pieces
+			}
+		}
+		pieces := d.rooms[i].hung(balls, d.Basket == nil)
+		if i >= len(d.Trees) {
+			m := &d.Mantels[i-len(d.Trees)]
+			m.Pieces = pieces
+			m.Spots = colored(m.Spots, pieces, m.Hanging.Look)
+			continue
+		}
+		t := &d.Trees[i]
+		if d.Basket == nil {
+			picks = t.Planned[shopping.Pick].Pieces
+		}
+		if picks > 0 {
+			pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Pick}, Count: picks})
+		}
+		t.Pieces = pieces
+	}
+}
+
+// roomNeeds returns the needs of a room by its place among the rooms.
+func (d *draft) roomNeeds(i int) []shopping.Need {
+	if i < len(d.Trees) {
+		return d.Trees[i].Needs
+	}
+	return d.Mantels[i-len(d.Trees)].Needs
+}

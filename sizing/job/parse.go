@@ -1,0 +1,158 @@
+package job
+
+import (
+	"errors"
+	"reflect"
+	"strconv"
+	"strings"
+
+	"example.com/fircone/internal/strictjson"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+// ParseRequest reads a request from JSON, as in
+//
+//	{
+//	  "trees": [{"room": "hall", "height": "7 ft 6 in", "exposure": "corner", "accents": ["picks"]}],
+//	  "mantels": [{"length": "5 ft", "hanging": {"look": "asymmetrical", "heavy": "left"}}],
+//	  "colors": "crimson,forestgreen,gold:metal,ivory",
+//	  "shop": {"offers": [{"item": "picks", "name": "bunch of 6", "pack": 6, "price": "5.40"}], "budget": "90.00"}
+//	}
+//
+// with the names of the fields of [Request]. Of a house what is not named is as
+// [CommonPractice] has it. The text has at most 4 MiB, 16 levels, and 5,000 values
+// in a list. No name may be unknown or repeated.
+//
+// It returns all faults at once, those that [Make] would find too, joined by
+// [errors.Join]; [Faults] lists them.
+func ParseRequest(data []byte) (Request, error) {
+	const function = "job.ParseRequest"
+	r := Request{House: CommonPractice()}
+	err := strictjson.Unmarshal(function, data, &r)
+	list := Faults(err)
+	if len(list) == 1 && list[0].Field == "data" {
+		return Request{}, err
+	}
+	// What could not be read has a zero in its place, of which nothing is said again.
+	for _, f := range check(function, r) {
+		told := false
+		for _, known := range list {
+			told = told || f.Field == known.Field || strings.HasPrefix(known.Field, f.Field+"/") || strings.HasPrefix(f.Field, known.Field+"/")
+		}
+		if !told {
+			list = append(list, f)
+		}
+	}
+	if len(list) > 0 {
+		return Request{}, join(list)
+	}
+	return r, nil
+}
+
+// Faults returns the errors that [ParseRequest] and [Make] have joined, one for each
+// value that is to blame, for a form that marks them. The Field of each is the
+// JSON Pointer (RFC 6901) of the value in the request, "/trees/0/height", or "data" for a
+// text that is no JSON. It returns nil for any other error.
+func Faults(err error) []*units.Error {
+	var list []*units.Error
+	joined, ok := err.(interface{ Unwrap() []error })
+	if !ok {
+		return nil
+	}
+	for _, e := range joined.Unwrap() {
+		var fault *units.Error
+		if errors.As(e, &fault) {
+			list = append(list, fault)
+		}
+	}
+	return list
+}
+
+// join is the reverse of Faults.
+func join(list []*units.Error) error {
+	errs := make([]error, len(list))
+	for i, f := range list {
+		errs[i] = f
+	}
+	return errors.Join(errs...)
+}
+
+// check returns all faults of a request. A package of the library stops at the
+// first that it meets; so each value that is to blame is replaced by one that will do, and the
+// rest is looked at again.
+func check(function string, r Request) []*units.Error {
+	var list []*units.Error
+	seen := map[string]bool{}
+	for len(list) < strictjson.MaxFaults {
+		_, faults := prepare(function, r)
+		mended := false
+		for _, f := range faults {
+			if !seen[f.Field] {
+				seen[f.Field] = true
+				list = append(list, f)
+				mended = mend(&r, f.Field) || mended
+			}
+		}
+		if !mended {
+			break
+		}
+	}
+	return list
+}
+
+// mend replaces the value at a pointer by one that will do, in a copy of the lists on the
+// way to it, and reports whether it could.
+func mend(r *Request, pointer string) bool {
+	names := strings.Split(pointer, "/")[1:]
+	v := reflect.ValueOf(r).Elem()
+	for i, name := range names {
+		switch v.Kind() {
+		case reflect.Slice:
+			n, err := strconv.Atoi(name)
+			if err != nil || n < 0 || n >= v.Len() {
+				return false
+			}
+			copied := reflect.MakeSlice(v.Type(), v.Len(), v.Len())
+			reflect.Copy(copied, v)
+			v.Set(copied)
+			v = v.Index(n)
+			if harmless := harmless(v.Type(), n); harmless.IsValid() {
+				v.Set(harmless)
+				return true
+			}
+		case reflect.Struct:
+			field, ok := strictjson.Field(v, name)
+			if !ok {
+				return false
+			}
+			v = field
+		default:
+			v.SetZero()
+			return i > 0
+		}
+	}
+	switch p := v.Addr().Interface().(type) {
+	case *units.Length:
+		*p = 0
+		if names[len(names)-1] == "height" && names[0] == "trees" || names[len(names)-1] == "length" {
+			*p = 7 * units.Foot
+		}
+	default:
+		v.SetZero()
+	}
+	return true
+}
+
+// harmless returns a value for the place n of a list of which single fields cannot be
+// mended.
+func harmless(t reflect.Type, n int) reflect.Value {
+	item := shopping.Item{Kind: shopping.Tie, Type: "fault " + strconv.Itoa(n)}
+	switch t {
+	case reflect.TypeFor[shopping.Offer]():
+		return reflect.ValueOf(shopping.Offer{Item: item, Name: item.Type, Pack: shopping.Quantity{Pieces: 1}, Price: one})
+	case reflect.TypeFor[shopping.Lot]():
+		return reflect.ValueOf(shopping.Lot{Item: item, Quantity: shopping.Quantity{Pieces: 1}})
+	}
+	return reflect.Value{}
+}

@@ -1,0 +1,234 @@
+package job
+
+import (
+	"errors"
+	"reflect"
+	"strconv"
+	"strings"
+
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
+)
+
+// A Plan is what a request takes: the figures room by room, and what they come to
+// as needs and as a basket.
+type Plan struct {
+	Trees    []TreePlan       `json:"trees"`
+	Mantels  []MantelPlan     `json:"mantels"`
+	Colors   *palette.Reading `json:"colors,omitempty"` // how well the colors hold apart, and for whom; nil if they are open
+	Box      *palette.Sorting `json:"box,omitempty"`    // what of last year's box fits; nil without a box or colors
+	Needs    []shopping.Need  `json:"needs"`            // of all rooms, as planned
+	Basket   *shopping.List   `json:"basket,omitempty"` // what to buy, and what each room gets; nil if there is nothing to buy from
+	Cautions []units.Caution  `json:"cautions"`         // those that this job calls for, each once
+}
+
+// Make returns the plan for a request. It sizes every tree and mantel by the rules of
+// the house, shares the ornaments of each out over its types, the colors and the
+// sizes once, and goes shopping: for just what is needed at the least cost or, with
+// a budget, for the fullest trees that it buys, see [shopping.Shop.Fullest].
+//
+// The pieces of the rooms, the needs, the shares of the basket and the spots of a mantel agree:
+// what is hung is what the basket gets for the room, or as planned without a basket. What
+// the shelves are short of, what is over the budget and what does not fit is no error
+// but a part of the plan, see [shopping.List.Short].
+//
+// Needs name a size of ornament where an offer or owned stock of that color
+// does, and a number of types where as many are to be had; otherwise any will do.
+//
+// It returns all faults of the request at once, see [Faults]. The errors are those of the
+// packages that it calls.
+func Make(request Request) (Plan, error) {
+	const function = "job.Make"
+	if faults := check(function, request); len(faults) > 0 {
+		return Plan{}, join(faults)
+	}
+	d, _ := prepare(function, request)
+	if err := d.shop(); err != nil {
+		return Plan{}, join(place(function, err, "/shop", "offers", "/shop/offers", "owned", "/shop/owned", "budget", "/shop/budget"))
+	}
+	d.settle()
+	d.cautions()
+	return d.Plan, nil
+}
+
+// A draft is a plan in the making.
+type draft struct {
+	Plan
+	house  House
+	goods  shopping.Shop // with what of the box fits
+	budget decimal.Decimal
+	stock  stock
+	rooms  []dressing // of the trees, then of the mantels
+}
+
+var one = decimal.NewFromInt(1)
+
+// A faulty collects the faults of a request.
+type faulty struct {
+	function string
+	list     []*units.Error
+}
+
+// note notes the fault of a value at a place of the request, as [place] has it.
+func (f *faulty) note(err error, receiver string, args ...string) bool {
+	f.list = append(f.list, place(f.function, err, receiver, args...)...)
+	return err == nil
+}
+
+// refuse notes a fault of our own.
+func (f *faulty) refuse(pointer, value, want string, reason error) {
+	f.list = append(f.list, &units.Error{Func: f.function, Field: pointer, Value: value, Want: want, Err: reason})
+}
+
+// place returns an error of the library as one of a value in the request. Args
+// are pairs of a name that the library has for an argument and the place in the request that it came
+// from; a field of no argument is one of the receiver.
+func place(function string, err error, receiver string, args ...string) []*units.Error {
+	var e *units.Error
+	if !errors.As(err, &e) {
+		return nil
+	}
+	moved := *e
+	moved.Func = function
+	path := strings.TrimPrefix(e.Field, "/")
+	first, rest, inner := strings.Cut(path, "/")
+	moved.Field = receiver + "/" + path
+	for i := 0; i < len(args); i += 2 {
+		if args[i] == first {
+			moved.Field = args[i+1]
+			if inner {
+				moved.Field += "/" + rest
+			}
+		}
+	}
+	moved.Field = strings.TrimSuffix(moved.Field, "/")
+	return []*units.Error{&moved}
+}
+
+// Bounds of a request.
+const maxRooms = 100
+
+// prepare returns the plan without a basket, or the faults that it meets, one for each value
+// at most and the first of several in a value.
+func prepare(function string, r Request) (*draft, []*units.Error) {
+	f := &faulty{function: function}
+	d := &draft{house: r.House, goods: r.Shop, budget: r.Shop.Budget}
+	if reflect.ValueOf(d.house).IsZero() {
+		d.house = CommonPractice()
+	}
+	h := d.house
+	f.house(h)
+	if n := len(r.Trees) + len(r.Mantels); n > maxRooms {
+		f.refuse("/trees", strconv.Itoa(n)+" trees and mantels", "at most "+strconv.Itoa(maxRooms)+" together", units.ErrRange)
+		return d, f.list
+	}
+	d.colors(f, r)
+	_, err := r.Shop.List(nil)
+	f.note(err, "/shop")
+	if r.Shop.Budget.IsNegative() {
+		f.refuse("/shop/budget", r.Shop.Budget.String(), "0 to 1000000000", units.ErrRange)
+	}
+	d.stock = stockOf(d.goods)
+	for i, t := range r.Trees {
+		d.tree(f, r.Colors, t, "/trees/"+strconv.Itoa(i))
+	}
+	for i, m := range r.Mantels {
+		d.mantel(f, r.Colors, m, "/mantels/"+strconv.Itoa(i))
+	}
+	return d, f.list
+}
+
+// house notes the faults of the rules that no value of the request meets.
+func (f *faulty) house(h House) {
+	if h.Places < 0 || h.Places > 4 {
+		f.refuse("/house/places", strconv.Itoa(h.Places), "0 to 4", units.ErrRange)
+	}
+	if _, err := h.Units.MarshalText(); err != nil {
+		f.refuse("/house/units", h.Units.String(), "feet and inches, feet, inches, yards or metric", units.ErrName)
+	}
+	for _, bare := range []struct {
+		name   string
+		length units.Length
+	}{{"handle", h.Handle}, {"bareTip", h.BareTip}} {
+		if bare.length < 0 || bare.length > units.Foot {
+			f.refuse("/house/"+bare.name, bare.length.String(), "0 ft to 1 ft", units.ErrRange)
+		}
+	}
+}
+
+// colors reads the colors, and sorts last year's box into them.
+func (d *draft) colors(f *faulty, r Request) {
+	if r.Colors.Len() == 0 {
+		if len(r.Box) > 0 {
+			f.refuse("/box", strconv.Itoa(len(r.Box))+" entries", "colors, to sort them by", units.ErrFit)
+		}
+		return
+	}
+	reading, err := d.house.Colors.Read(r.Colors, r.On)
+	if !f.note(err, "/house/colors", "palette", "/colors", "on", "/on") {
+		return
+	}
+	d.Colors = &reading
+	if len(r.Box) == 0 {
+		return
+	}
+	sorting, err := d.house.Colors.Sort(r.Colors, r.Box)
+	if !f.note(err, "/house/colors", "palette", "/colors", "box", "/box") {
+		return
+	}
+	d.Box = &sorting
+	// What fits is owned, before what the shop is told to be owned.
+	var owned []shopping.Lot
+	for i, s := range r.Colors.Swatches() {
+		if n := sorting.Kept[i]; n > 0 {
+			owned = append(owned, shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Color: s.Name}, Quantity: shopping.Quantity{Pieces: n}})
+		}
+	}
+	d.goods.Owned = append(owned, d.goods.Owned...)
+}
+
+// shop fills the basket.
+func (d *draft) shop() error {
+	for _, t := range d.Trees {
+		d.Needs = append(d.Needs, t.Needs...)
+	}
+	for _, m := range d.Mantels {
+		d.Needs = append(d.Needs, m.Needs...)
+	}
+	if len(d.goods.Offers)+len(d.goods.Owned) == 0 {
+		return nil
+	}
+	buy := d.goods.List
+	if !d.budget.IsZero() {
+		buy = d.goods.Fullest
+	}
+	list, err := buy(d.Needs)
+	if err != nil {
+		return err
+	}
+	d.Basket = &list
+	return nil
+}
+
+// cautions gathers those that the job calls for.
+func (d *draft) cautions() {
+	d.Cautions = []units.Caution{}
+	seen := map[units.Caution]bool{}
+	say := func(list ...units.Caution) {
+		for _, c := range list {
+			if c.Text != "" && !seen[c] {
+				seen[c] = true
+				d.Cautions = append(d.Cautions, c)
+			}
+		}
+	}
+	for _, t := range d.Trees {
+		say(t.Cautions...)
+	}
+	for _, m := range d.Mantels {
+		say(m.Cautions...)
+	}
+}

@@ -1,0 +1,78 @@
+package job
+
+import (
+	"example.com/fircone/mantel"
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/lights"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+// A House is the rules that a shop plans by. [CommonPractice] returns the usual
+// ones; a shop with habits of its own changes a field.
+type House struct {
+	Trees   sizing.Rules   `json:"trees"`   // the rules of thumb for a tree
+	Look    sizing.Look    `json:"look"`    // what a tree that is sized by shape is to look like
+	Mantels mantel.Rules   `json:"mantels"` // the rules of thumb for a mantel
+	Colors  palette.Rules  `json:"colors"`  // how far apart colors are, and what fits one
+	Circuit lights.Circuit `json:"circuit"` // what the lights of one tree are plugged into
+	Units   units.Style    `json:"units"`   // in which units a plan says its reasons and cautions
+	Places  int            `json:"places"`  // decimal places of the currency, 0 to 4, for whoever prints money
+
+	// Handle and BareTip stand in for a tree whose Handle and BareTip are zero when its pieces
+	// are placed, so that none lies on the floor or under the topper: up to 1 ft. They change
+	// no count. A tree under 6 ft has less of both, a twelfth of its height at most.
+	Handle  units.Length `json:"handle"`
+	BareTip units.Length `json:"bareTip"`
+}
+
+// CommonPractice returns the usual rules of every package, and
+//
+//	circuit    120 V and 15 A, with nothing else on it
+//	handle     6 in
+//	bare tip   4 in
+//	places     2
+//
+// Source: each package has its own. The handle is the least that grading rules have
+// for a cut tree (Ontario R.R.O. 1990, Reg. 377, revoked 2009); the circuit and the bare
+// tip are from memory.
+func CommonPractice() House {
+	return House{
+		Trees: sizing.CommonPractice(), Look: sizing.CommonLook(), Mantels: mantel.CommonPractice(), Colors: palette.CommonPractice(),
+		Circuit: lights.Circuit{Volts: 120, Amperes: 15}, Places: 2, Handle: 6 * units.Inch, BareTip: 4 * units.Inch,
+	}
+}
+
+// A Request is what a client wants dressed, by whose rules, and what it may be
+// bought from. Its JSON is read by [ParseRequest] and written by encoding/json.
+type Request struct {
+	House   House           `json:"house,omitzero"`  // the zero value is CommonPractice
+	Trees   []Tree          `json:"trees,omitempty"` // trees and mantels: 100 together
+	Mantels []Mantel        `json:"mantels,omitempty"`
+	Colors  palette.Palette `json:"colors,omitzero"` // empty: the colors are left open
+	On      palette.Swatch  `json:"on,omitzero"`     // what they hang on, such as fir; empty: not looked at
+	Shop    shopping.Shop   `json:"shop,omitzero"`   // without offers and owned stock there is no basket; a budget of zero is none
+	Box     []palette.Piece `json:"box,omitempty"`   // last year's ornaments, which are sorted by color; what fits is owned
+}
+
+// A Tree is one tree: what the tape measure says of it, where it stands, and how
+// it is to be dressed. Only Height is required.
+type Tree struct {
+	sizing.Tree
+	Room    string          `json:"room,omitempty"`   // what the room is called, "ticket hall"
+	Space   sizing.Room     `json:"space,omitzero"`   // the room; without a ceiling its fit is not looked at
+	SizeBy  sizing.Way      `json:"sizeBy"`           // by rule or by shape
+	Accents []shopping.Kind `json:"accents,omitzero"` // what goes through the branches: garland, ribbon or picks; nil is garland, an empty list is none
+	Lights  lights.Label    `json:"lights,omitzero"`  // what the label of one string says; empty: strings are not counted
+}
+
+// A Mantel is one mantel: what the tape measure says of it, and how its garland
+// hangs. Only Length is required.
+type Mantel struct {
+	mantel.Mantel
+	Room    string         `json:"room,omitempty"`   // what the room is called, "tea room"
+	Hanging mantel.Hanging `json:"hanging,omitzero"` // if both ends fall by zero, the rule says how far they fall
+	PerFoot units.Mass     `json:"perFoot,omitzero"` // the weight of a foot of garland; zero: not weighed
+	Hook    mantel.Hook    `json:"hook,omitzero"`    // what holds it; empty: not looked at
+}
