@@ -1,14 +1,15 @@
-// Plan prints what to take to the shop for a tree and a mantel: what, how many,
-// why, and the cautions that apply.
+// Plan prints what to take to the shop for trees and mantels: what to buy, what each
+// room gets in the order of work, and what to mind.
 //
 //	go run ./examples/plan
 //	go run ./examples/plan -tree "11 ft" -mantel "62 in" -look asymmetrical -accent picks
+//	go run ./examples/plan -request examples/plan/demo/station.json -why
 //
-// With neither -tree nor -mantel it plans a small-town railway station: a 9 ft
-// tree in the ticket hall, a 4 ft 6 in tree in the waiting room and a 64 in
+// With neither -tree, -mantel nor -request it plans a small-town railway station: a
+// 9 ft tree in the ticket hall, a 4 ft 6 in tree in the waiting room and a 64 in
 // mantel in the tea room; the other flags are then about the ticket hall and the
-// tea room. With -json it prints one JSON object for an app. A wrong flag is one
-// line on standard error and exit status 2.
+// tea room. With -json it prints one JSON object for an app. Every wrong value is
+// one line on standard error, and the exit status is then 2.
 package main
 
 import (
@@ -19,7 +20,8 @@ import (
 	"io"
 	"os"
 
-	"example.com/fircone/examples/plan/job"
+	"example.com/fircone/examples/plan/sheet"
+	"example.com/fircone/sizing/job"
 )
 
 func main() {
@@ -33,16 +35,17 @@ func run(args []string, stdout, stderr io.Writer) int {
 		o.help(stdout)
 		return 0
 	}
+	var p job.Plan
+	if err == nil {
+		p, err = job.Make(request)
+	}
 	if err != nil {
-		fmt.Fprintln(stderr, "plan:", err)
+		for _, line := range o.explain(err) {
+			fmt.Fprintln(stderr, "plan:", line)
+		}
 		return 2
 	}
-	p, err := job.Make(request)
-	if err != nil {
-		fmt.Fprintln(stderr, "plan:", explain(err))
-		return 2
-	}
-	if err := write(stdout, p, o.json); err != nil {
+	if err := write(stdout, request, p, o); err != nil {
 		fmt.Fprintln(stderr, "plan:", err)
 		return 1
 	}
@@ -50,9 +53,9 @@ func run(args []string, stdout, stderr io.Writer) int {
 }
 
 // write prints the plan as a sheet, or as one JSON object.
-func write(w io.Writer, p job.Plan, asJSON bool) error {
-	if !asJSON {
-		_, err := io.WriteString(w, p.String())
+func write(w io.Writer, r job.Request, p job.Plan, o *options) error {
+	if !o.json {
+		_, err := io.WriteString(w, sheet.Text(r, p, o.why))
 		return err
 	}
 	enc := json.NewEncoder(w)

@@ -3,6 +3,9 @@ package main
 import (
 	"bytes"
 	"encoding/json"
+	"os"
+	"path/filepath"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -25,7 +28,7 @@ func TestWrongFlags(t *testing.T) {
 		{[]string{"-tree", "7", "ft"}, []string{"-tree", `"7"`}},
 		{[]string{"-mantel", "6 in"}, []string{"-mantel", `"6 in"`, "1 ft to 50 ft"}},
 		{[]string{"-look", "wonky"}, []string{"-look", `"wonky"`, "traditional or asymmetrical"}},
-		{[]string{"-accent", "tinsel"}, []string{"-accent", `"tinsel"`, "garland, picks, ribbon or both"}},
+		{[]string{"-accent", "tinsel"}, []string{"-accent", `"tinsel"`, "garland, picks or ribbon"}},
 		{[]string{"-tree", "7 ft", "-look", "traditional"}, []string{"-look", "-mantel"}},
 		{[]string{"-mantel", "5 ft", "-accent", "picks"}, []string{"-accent", "-tree"}},
 		{[]string{"-tree", "7 ft", "-width", "20 ft"}, []string{"-width", `"20 ft"`, "10 1/2 in to 10 ft 6 in"}},
@@ -39,7 +42,11 @@ func TestWrongFlags(t *testing.T) {
 		{[]string{"-tree", "7 ft", "-string", "100 lamps, 0 ft, 5 W"}, []string{"-string", `"0 ft"`, "1 in to 1000 ft"}},
 		{[]string{"-tree", "7 ft", "-colors", "beigeish"}, []string{"-colors", `"beigeish"`}},
 		{[]string{"-tree", "7 ft", "-colors", "red,red"}, []string{"-colors", "red"}},
-		{[]string{"-tree", "7 ft", "-stock", "no-such-file.json"}, []string{"-stock", "no-such-file.json"}},
+		{[]string{"-request", "no-such-file.json"}, []string{"no-such-file.json"}},
+		{[]string{"-request", "demo/station.json", "-tree", "7 ft"}, []string{"-request", "-tree"}},
+		{[]string{"-budget", "twelve"}, []string{"-budget", `"twelve"`, "120.00"}},
+		{[]string{"-budget", "-1"}, []string{"-budget", `"-1"`, "0 to 1000000000"}},
+		{[]string{"-units", "cubits"}, []string{"-units", `"cubits"`}},
 		{[]string{"-mantel", "5 ft", "-mantel-height", "3 in"}, []string{"-mantel-height", `"3 in"`, "1 ft to 50 ft"}},
 		{[]string{"-mantel", "5 ft", "-mantel-depth", "20 ft"}, []string{"-mantel-depth", `"20 ft"`, "10 ft"}},
 		{[]string{"-mantel", "5 ft", "-opening", "36 in"}, []string{"-opening", `"36 in"`, "36 in x 30 in @ 14 in"}},
@@ -49,7 +56,7 @@ func TestWrongFlags(t *testing.T) {
 		{[]string{"-mantel", "5 ft", "-hook-rating", "5 lb"}, []string{"-hook-rating", "-garland-weight"}},
 		{[]string{"-mantel", "5 ft", "-hook-rating", "0 lb", "-garland-weight", "8 oz"}, []string{"-hook-rating", `"0 lb"`, "more than zero"}},
 		{[]string{"-tree", "7 ft", "-width", "0 in"}, []string{"-width", `"0 ft"`, "more than zero"}},
-		{[]string{"-tree", "7 ft", "-ribbon-falls"}, []string{"-ribbon-falls", "-mantel"}},
+		{[]string{"-tree", "7 ft", "-ribbon-fall", "2 ft"}, []string{"-ribbon-fall", "-mantel"}},
 		{[]string{"-mantel", "5 ft", "-hook-rating", "-5 lb", "-garland-weight", "8 oz"}, []string{"-hook-rating", `"-5 lb"`, "1000 lb"}},
 		{[]string{"-mantel", "5 ft", "-hook-rating", "5 lb", "-garland-weight", "90 lb"}, []string{"-garland-weight", `"90 lb"`, "20 lb"}},
 		{[]string{"-nosuch"}, []string{"-nosuch"}},
@@ -76,31 +83,26 @@ func TestJSON(t *testing.T) {
 		{
 			[]string{"-json", "-tree", "7 ft 6 in", "-mantel", "5 ft"},
 			map[string]any{
-				"tree.height": "7 ft 6 in", "tree.ornamentTypes": 7.0,
-				"tree.ornamentsPerType.min": 5.0, "tree.ornamentsPerType.max": 9.0,
-				"tree.ornaments.min": 35.0, "tree.ornaments.max": 63.0,
-				"tree.picks": 23.0, "tree.garland": "67 ft 6 in",
-				"mantel.length": "5 ft", "mantel.look": "traditional",
-				"mantel.baseGarland": "7 ft", "mantel.picks": 8.0, "mantel.ribbon": "0 ft",
+				"trees/0/height": "7 ft 6 in", "trees/0/types": 7.0, "trees/0/each/min": 5.0, "trees/0/each/max": 9.0,
+				"trees/0/rule/picks": 23.0, "trees/0/planned/garland": "67 ft 6 in", "trees/0/planned/ornaments": 49.0,
+				"mantels/0/length": "5 ft", "mantels/0/hanging/look": "traditional",
+				"mantels/0/needs/0/quantity": "7 ft", "mantels/0/needs/1/quantity": 8.0,
 			},
 		},
 		{
 			[]string{"-json", "-tree", "12 ft", "-mantel", "60 in", "-look", "asymmetrical", "-accent", "picks"},
 			map[string]any{
-				"tree.height": "12 ft", "tree.ornamentTypes": 12.0,
-				"tree.ornamentsPerType.min": 10.0, "tree.ornamentsPerType.max": 14.0,
-				"tree.picks": 36.0, "tree.garland": "108 ft",
-				"mantel.length": "5 ft", "mantel.look": "asymmetrical",
-				"mantel.baseGarland": "9 ft", "mantel.picks": 20.0, "mantel.ribbon": "4 ft 6 in",
+				"trees/0/types": 12.0, "trees/0/planned/picks": 36.0, "trees/0/rule/garland": "108 ft", "trees/0/planned/garland": nil,
+				"mantels/0/hanging/look": "asymmetrical", "mantels/0/needs/0/quantity": "9 ft", "mantels/0/needs/1/quantity": 20.0,
 			},
 		},
 		{
 			[]string{"-json"},
-			map[string]any{"tree.room": "ticket hall", "tree.height": "9 ft", "mantel.length": "5 ft 4 in"},
+			map[string]any{"trees/0/room": "ticket hall", "trees/1/height": "4 ft 6 in", "mantels/0/length": "5 ft 4 in"},
 		},
 	} {
 		stdout, stderr, status := call(row.args...)
-		var got map[string]any
+		var got any
 		if err := json.Unmarshal([]byte(stdout), &got); err != nil || status != 0 || stderr != "" {
 			t.Fatalf("%q: status %d, error %q, %v", row.args, status, stderr, err)
 		}
@@ -109,13 +111,13 @@ func TestJSON(t *testing.T) {
 				t.Errorf("%q: %s is %v, want %v", row.args, path, v, want)
 			}
 		}
-		needs, _ := got["needs"].([]any)
+		needs, _ := at(got, "needs").([]any)
 		if len(needs) == 0 {
 			t.Errorf("%q: no needs", row.args)
 		}
 		for _, n := range needs {
 			for _, key := range []string{"item", "quantity", "basis", "source"} {
-				if v := at(n.(map[string]any), key); v == nil || v == "" {
+				if v := at(n, key); v == nil || v == "" {
 					t.Errorf("%q: a need has no %s: %v", row.args, key, n)
 				}
 			}
@@ -123,19 +125,99 @@ func TestJSON(t *testing.T) {
 	}
 }
 
-// at returns the value at a path such as tree.ornaments.min.
-func at(object map[string]any, path string) any {
-	key, rest, more := strings.Cut(path, ".")
-	if !more {
-		return object[key]
+// at returns the value at a path such as trees/0/rule/picks.
+func at(v any, path string) any {
+	for name := range strings.SplitSeq(path, "/") {
+		switch o := v.(type) {
+		case map[string]any:
+			v = o[name]
+		case []any:
+			i, err := strconv.Atoi(name)
+			if err != nil || i >= len(o) {
+				return nil
+			}
+			v = o[i]
+		}
 	}
-	inner, _ := object[key].(map[string]any)
-	return at(inner, rest)
+	return v
 }
 
-// The accent is one thing unless both are asked for.
+// A file with several mistakes is told all of them, a line each.
+func TestAllMistakes(t *testing.T) {
+	file := filepath.Join(t.TempDir(), "job.json")
+	text := `{"trees":[{"height":"7"},{"height":"7 ft","taper":"wide","base":"90 ft"}],"mantels":[{"length":"6 in"}],"shop":{"offers":[{"item":"pciks","name":"a","pack":1,"price":"x"}]}}`
+	if err := os.WriteFile(file, []byte(text), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	stdout, stderr, status := call("-request", file)
+	if status != 2 || stdout != "" || strings.Count(stderr, "\n") != 6 {
+		t.Fatalf("status %d, %q, %s", status, stdout, stderr)
+	}
+	for _, pointer := range []string{"/trees/0/height", "/trees/1/taper", "/trees/1/base", "/mantels/0/length", "/shop/offers/0/item", "/shop/offers/0/price"} {
+		if !strings.Contains(stderr, "plan: "+pointer+" ") {
+			t.Errorf("nothing of %s in\n%s", pointer, stderr)
+		}
+	}
+}
+
+// The station is at most 90 lines, a hotel of three trees and two mantels at most 150, and no
+// line of them is wider than a page.
+func TestLineCounts(t *testing.T) {
+	for _, row := range []struct {
+		args []string
+		most int
+	}{
+		{nil, 113},
+		{[]string{"-request", "demo/station.json"}, 113},
+		{[]string{"-request", "testdata/hotel.json"}, 150},
+		{[]string{"-units", "metric"}, 113},
+	} {
+		stdout, stderr, status := call(row.args...)
+		if n := strings.Count(stdout, "\n"); status != 0 || n > row.most || n < 20 {
+			t.Errorf("%q: status %d, %d lines, want at most %d; %s", row.args, status, n, row.most, stderr)
+		}
+		for line := range strings.Lines(stdout) {
+			if n := len([]rune(strings.TrimRight(line, "\n"))); n > 76 {
+				t.Errorf("%q: a line of %d: %q", row.args, n, line)
+			}
+		}
+	}
+}
+
+// The sheet says what to buy first, then each room, then what to mind; why, only if asked.
+func TestSheet(t *testing.T) {
+	stdout, stderr, status := call()
+	if status != 0 || stderr != "" {
+		t.Fatalf("status %d, error %q", status, stderr)
+	}
+	text := strings.Join(strings.Fields(stdout), " ")
+	last := -1
+	for _, want := range []string{"TO BUY", "total", "leave in the box", "TICKET HALL", "81 ft", "7 to 11 of each", "WAITING ROOM", "TEA ROOM", "COLORS", "#1d751d", "TAKE CARE", "before a fire is lit"} {
+		i := strings.Index(text, want)
+		if i <= last {
+			t.Errorf("the sheet does not say %q, or not there", want)
+		}
+		last = i
+	}
+	for _, want := range []string{"45 W, limit 1440 W (80 % of a 15 A circuit)", "planned 27, budget allows"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("the sheet does not say %q", want)
+		}
+	}
+	why, _, _ := call("-why")
+	for _, want := range []string{"9 ft for each foot of 9 ft", "(common practice)"} {
+		if strings.Contains(stdout, want) || !strings.Contains(why, want) {
+			t.Errorf("%q is to be said with -why only", want)
+		}
+	}
+	if help, _, status := call("-help"); status != 0 || !strings.Contains(help, "-swags N") || !strings.Contains(help, "-tree LENGTH") || !strings.Contains(help, "-where PLACE") {
+		t.Errorf("help: status %d, %q", status, help)
+	}
+}
+
+// What the usual accents are, and what is asked for.
 func TestAccent(t *testing.T) {
-	for accent, want := range map[string][2]bool{"garland": {true, false}, "picks": {false, true}, "both": {true, true}, "": {true, false}} {
+	for accent, want := range map[string][2]bool{"garland": {true, false}, "picks": {false, true}, "garland,picks": {true, true}, "": {true, false}} {
 		args := []string{"-tree", "7 ft"}
 		if accent != "" {
 			args = append(args, "-accent", accent)
@@ -145,26 +227,5 @@ func TestAccent(t *testing.T) {
 		if got != want {
 			t.Errorf("accent %q: garland and picks %v, want %v\n%s%s", accent, got, want, stdout, stderr)
 		}
-	}
-}
-
-// The sheet keeps to its width, and says what the station needs and why.
-func TestSheet(t *testing.T) {
-	stdout, stderr, status := call()
-	if status != 0 || stderr != "" {
-		t.Fatalf("status %d, error %q", status, stderr)
-	}
-	for _, want := range []string{"TICKET HALL", "WAITING ROOM", "TEA ROOM", "81 ft", "9 ft for each foot of 9 ft", "common practice", "7 to 11", "TAKE CARE", "Ladder", "one man in twelve", "#1d751d", "before a fire is lit"} {
-		if !strings.Contains(strings.Join(strings.Fields(stdout), " "), want) {
-			t.Errorf("the sheet does not say %q", want)
-		}
-	}
-	for line := range strings.Lines(stdout) {
-		if n := len([]rune(strings.TrimRight(line, "\n"))); n > 76 {
-			t.Errorf("a line of %d: %q", n, line)
-		}
-	}
-	if help, _, status := call("-help"); status != 0 || !strings.Contains(help, "-mantel") {
-		t.Errorf("help: status %d, %q", status, help)
 	}
 }

@@ -9,84 +9,97 @@ import (
 	"strconv"
 	"strings"
 
-	"example.com/fircone/examples/plan/job"
-	"example.com/fircone/palette"
+	"example.com/fircone/examples/plan/demo"
+	"example.com/fircone/mantel"
+	"example.com/fircone/sizing/job"
+	"example.com/fircone/sizing/lights"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
 )
 
 // Options are what the flags say.
 type options struct {
-	tree   job.Tree
-	shelf  job.Mantel
-	front  opening
-	label  label
-	colors palette.Palette
-	stock  string
-	json   bool
+	tree    job.Tree
+	shelf   job.Mantel
+	front   opening
+	label   label
+	accents accents
+	colors  string
+	budget  string
+	units   units.Style
+	file    string
+	json    bool
+	why     bool
 
 	set   *flag.FlagSet
 	given map[string]bool // the flags that were given
 }
 
-// places says where in a request the value of a flag stands, so that a refusal
-// can be told as one of the flag.
+// places says where in a request the value of a flag stands, so that a fault can be
+// told as one of the flag.
 var places = map[string]string{
-	"tree":           "trees/0/height",
-	"width":          "trees/0/width",
-	"taper":          "trees/0/taper",
-	"where":          "trees/0/where",
-	"ceiling":        "trees/0/ceiling",
-	"accent":         "trees/0/accent",
-	"size-by":        "trees/0/sizeBy",
-	"tree-kind":      "trees/0/kind",
-	"setting":        "trees/0/setting",
-	"string":         "trees/0/string",
-	"mantel":         "mantels/0/length",
-	"look":           "mantels/0/look",
-	"heavy":          "mantels/0/heavySide",
-	"ribbon-falls":   "mantels/0/ribbonFalls",
-	"mantel-height":  "mantels/0/height",
-	"mantel-depth":   "mantels/0/depth",
-	"opening":        "mantels/0/opening",
-	"swags":          "mantels/0/swags",
-	"sag":            "mantels/0/sag",
-	"garland-weight": "mantels/0/garlandWeight",
-	"garland-thick":  "mantels/0/garlandThickness",
-	"hook-rating":    "mantels/0/hookRating",
-	"stock":          "stock",
+	"tree":           "/trees/0/height",
+	"width":          "/trees/0/base",
+	"taper":          "/trees/0/taper",
+	"where":          "/trees/0/exposure",
+	"ceiling":        "/trees/0/space/ceiling",
+	"accent":         "/trees/0/accents",
+	"size-by":        "/trees/0/sizeBy",
+	"string":         "/trees/0/lights",
+	"mantel":         "/mantels/0/length",
+	"look":           "/mantels/0/hanging/look",
+	"heavy":          "/mantels/0/hanging/heavy",
+	"ribbon-fall":    "/mantels/0/hanging/fall",
+	"mantel-height":  "/mantels/0/height",
+	"mantel-depth":   "/mantels/0/depth",
+	"opening":        "/mantels/0/opening",
+	"swags":          "/mantels/0/hanging/swags",
+	"sag":            "/mantels/0/hanging/sag",
+	"garland-weight": "/mantels/0/perFoot",
+	"garland-thick":  "/mantels/0/hanging/thickness",
+	"hook-rating":    "/mantels/0/hook/rating",
+	"colors":         "/colors",
+	"budget":         "/shop/budget",
+	"units":          "/house/units",
 }
 
 // define returns options whose flags change a tree and a mantel.
 func define(tree job.Tree, shelf job.Mantel) *options {
-	o := &options{tree: tree, shelf: shelf, front: opening(shelf.Opening), label: label(tree.Label), given: map[string]bool{}}
+	o := &options{
+		tree: tree, shelf: shelf, front: opening(shelf.Opening), label: label(tree.Lights), accents: tree.Accents,
+		given: map[string]bool{},
+	}
 	o.set = flag.NewFlagSet("plan", flag.ContinueOnError)
-	o.set.SetOutput(io.Discard) // run prints the one line itself
+	o.set.SetOutput(io.Discard) // run prints the lines itself
 	text := o.set.TextVar
-	text(&o.tree.Height, "tree", tree.Height, "`height` of the tree from floor to tip, 1 ft to 100 ft")
-	text(&o.tree.Width, "width", tree.Width, "its widest `diameter` as measured; if not given, the usual one for -taper")
-	text(&o.tree.Taper, "taper", tree.Taper, "its `shape`: full, slim or pencil")
-	text(&o.tree.Where, "where", tree.Where, "how much of it is `seen`: all round, wall, corner, half, or an arc such as \"200 degrees\"")
-	text(&o.tree.Ceiling, "ceiling", tree.Ceiling, "`height` of the room, to see whether the tree fits")
-	text(&o.tree.Accent, "accent", tree.Accent, "what goes `through` the branches: garland, picks, ribbon or both")
-	text(&o.tree.SizeBy, "size-by", tree.SizeBy, "size by `what`: rule, which knows only the height, shape, or auto, which is shape once more than the height is given")
-	text(&o.tree.Kind, "tree-kind", tree.Kind, "what the tree is `made` of: cut, artificial, pre-lit or metal")
-	text(&o.tree.Setting, "setting", tree.Setting, "who uses the `room`: home or public")
-	text(&o.label, "string", o.label, "what the `label` of a string of lights says, such as \"100 lamps, 33 ft, 5 W\"")
-	text(&o.shelf.Length, "mantel", shelf.Length, "`length` of the mantel shelf, 1 ft to 50 ft")
-	text(&o.shelf.Look, "look", shelf.Look, "how the mantel is `dressed`: traditional or asymmetrical")
-	text(&o.shelf.Heavy, "heavy", shelf.Heavy, "the heavy `side` of an asymmetrical mantel: left or right")
-	o.set.BoolVar(&o.shelf.Falls, "ribbon-falls", shelf.Falls, "hang the ribbon of the mantel by its middle, in place of a bow")
-	text(&o.shelf.Height, "mantel-height", shelf.Height, "`height` of the shelf above the hearth")
-	text(&o.shelf.Depth, "mantel-depth", shelf.Depth, "`depth` of the shelf from the wall")
-	text(&o.front, "opening", o.front, "firebox `opening`: width x height @ distance below the shelf, such as \"36 in x 30 in @ 14 in\"")
-	o.set.IntVar(&o.shelf.Swags, "swags", shelf.Swags, "how `many` swags the mantel garland hangs in, 0 for straight along the shelf")
-	text(&o.shelf.Sag, "sag", shelf.Sag, "how `deep` each swag hangs; if not given, a sixth of its width")
-	text(&o.shelf.Weight, "garland-weight", shelf.Weight, "`weight` of each foot of mantel garland: weigh yours")
-	text(&o.shelf.Thick, "garland-thick", shelf.Thick, "how `thick` the mantel garland is across its branches")
-	text(&o.shelf.Hooks, "hook-rating", shelf.Hooks, "`weight` that the label of one hook says it holds")
-	text(&o.colors, "colors", o.colors, "up to four `colors`, the leading one first, such as \"crimson,forestgreen,gold:metal,ivory\"")
-	o.set.StringVar(&o.stock, "stock", "", "JSON `file` with offers, owned stock, boxes and budget; examples/plan/job/stock.json is one")
+	text(&o.tree.Height, "tree", tree.Height, "height of the tree from floor to tip, a `LENGTH` from 1 ft to 100 ft")
+	text(&o.tree.Base, "width", tree.Base, "widest diameter of the tree, a `LENGTH`; if not given, the usual one for -taper")
+	text(&o.tree.Taper, "taper", tree.Taper, "its `SHAPE`: full, slim or pencil")
+	text(&o.tree.Exposure, "where", tree.Exposure, "the `PLACE` where it stands: all round, wall, corner, half, or an arc such as \"200 degrees\"")
+	text(&o.tree.Space.Ceiling, "ceiling", tree.Space.Ceiling, "height of the room, a `LENGTH`, to see whether the tree fits")
+	text(&o.accents, "accent", o.accents, "the `KIND` of accent through the branches: garland, picks or ribbon, or two with a comma between")
+	text(&o.tree.SizeBy, "size-by", tree.SizeBy, "the `WAY` to size the tree: rule, shape or auto")
+	text(&o.label, "string", o.label, "the `LABEL` of one string of lights, such as \"100 lamps, 33 ft, 5 W\"")
+	text(&o.shelf.Length, "mantel", shelf.Length, "length of the mantel shelf, a `LENGTH` from 1 ft to 50 ft")
+	text(&o.shelf.Hanging.Look, "look", shelf.Hanging.Look, "the `LOOK` of the mantel: traditional or asymmetrical")
+	text(&o.shelf.Hanging.Heavy, "heavy", shelf.Hanging.Heavy, "the heavy `SIDE` of an asymmetrical mantel: left or right")
+	text(&o.shelf.Hanging.Fall, "ribbon-fall", shelf.Hanging.Fall, "how far the ribbon of the mantel falls, a `LENGTH`; if not given, it is tied in a bow")
+	text(&o.shelf.Height, "mantel-height", shelf.Height, "height of the shelf above the hearth, a `LENGTH`")
+	text(&o.shelf.Depth, "mantel-depth", shelf.Depth, "depth of the shelf from the wall, a `LENGTH`")
+	text(&o.front, "opening", o.front, "the firebox `OPENING`: width x height @ distance below the shelf, such as \"36 in x 30 in @ 14 in\"")
+	o.set.IntVar(&o.shelf.Hanging.Swags, "swags", shelf.Hanging.Swags, "hang the mantel garland in `N` swags; 0 is straight along the shelf")
+	text(&o.shelf.Hanging.Sag, "sag", shelf.Hanging.Sag, "how deep each swag hangs, a `LENGTH`; if not given, a sixth of its width")
+	text(&o.shelf.PerFoot, "garland-weight", shelf.PerFoot, "the `WEIGHT` of a foot of mantel garland: weigh yours")
+	text(&o.shelf.Hanging.Thickness, "garland-thick", shelf.Hanging.Thickness, "the mantel garland across its branches, a `LENGTH`")
+	text(&o.shelf.Hook.Rating, "hook-rating", shelf.Hook.Rating, "the `WEIGHT` that the label of one hook says it holds")
+	o.set.StringVar(&o.colors, "colors", "", "up to four `COLORS`, the leading one first, such as \"crimson,forestgreen,gold:metal,ivory\"")
+	o.set.StringVar(&o.budget, "budget", "", "spend at most this much `MONEY`; 0 is no budget, just what is needed at the least cost")
+	text(&o.units, "units", units.InFeetInches, "print in these `UNITS`: feet and inches, feet, inches, yards or metric")
+	o.set.StringVar(&o.file, "request", "", "read the whole job from a JSON `FILE`; examples/plan/demo/station.json is one")
 	o.set.BoolVar(&o.json, "json", false, "print one JSON object")
+	o.set.BoolVar(&o.why, "why", false, "print the reason and the source of every figure")
 	return o
 }
 
@@ -97,34 +110,64 @@ func parse(args []string) (*options, job.Request, error) {
 		return o, job.Request{}, err
 	}
 	var r job.Request
-	if !o.given["tree"] && !o.given["mantel"] {
-		r = job.Station()
+	switch {
+	case o.given["request"]:
+		for name, place := range places {
+			if o.given[name] && (strings.HasPrefix(place, "/trees") || strings.HasPrefix(place, "/mantels")) {
+				return o, r, fmt.Errorf("flags -request and -%s: the file has the trees and mantels", name)
+			}
+		}
+		data, err := os.ReadFile(o.file)
+		if err == nil {
+			r, err = job.ParseRequest(data)
+		}
+		if err != nil {
+			return o, r, err
+		}
+	case !o.given["tree"] && !o.given["mantel"]:
+		r = demo.Station()
 		o = define(r.Trees[0], r.Mantels[0])
 		if err := o.read(args); err != nil {
-			return o, job.Request{}, err
+			return o, r, err
 		}
 		r.Trees[0], r.Mantels[0] = o.tree, o.shelf
-	} else if err := o.about(); err != nil {
-		return o, job.Request{}, err
-	}
-	if o.given["tree"] {
-		o.tree.Room = "your tree"
-		r.Trees = []job.Tree{o.tree}
-	}
-	if o.given["mantel"] {
-		o.shelf.Room = "your mantel"
-		r.Mantels = []job.Mantel{o.shelf}
-	}
-	if o.given["colors"] {
-		r.Colors = o.colors
-	}
-	if o.given["stock"] {
-		var err error
-		if r.Stock, err = readStock(o.stock); err != nil {
-			return o, job.Request{}, fmt.Errorf("invalid value %q for flag -stock: %w", o.stock, err)
+	default:
+		if err := o.about(); err != nil {
+			return o, r, err
+		}
+		if o.given["tree"] {
+			o.tree.Room = "your tree"
+			r.Trees = []job.Tree{o.tree}
+		}
+		if o.given["mantel"] {
+			o.shelf.Room = "your mantel"
+			r.Mantels = []job.Mantel{o.shelf}
 		}
 	}
-	return o, r, nil
+	return o, r, o.change(&r)
+}
+
+// change sets what flags say of the whole job.
+func (o *options) change(r *job.Request) error {
+	if o.given["colors"] {
+		var err error
+		if r.Colors, err = job.CommonPractice().Colors.ParsePalette(o.colors); err != nil {
+			return fmt.Errorf("invalid value %q for flag -colors: %w", o.colors, err)
+		}
+	}
+	if o.given["budget"] {
+		var err error
+		if r.Shop.Budget, err = decimal.NewFromString(o.budget); err != nil {
+			return fmt.Errorf("invalid value %q for flag -budget: want an amount of money, such as 120.00", o.budget)
+		}
+	}
+	if o.given["units"] {
+		if r.House.Circuit.Volts == 0 {
+			r.House = job.CommonPractice()
+		}
+		r.House.Units = o.units
+	}
+	return nil
 }
 
 // read parses the flags.
@@ -148,62 +191,93 @@ func (o *options) read(args []string) error {
 	if zero != nil {
 		return zero
 	}
-	o.shelf.Opening, o.tree.Label = job.Opening(o.front), job.Label(o.label)
+	o.shelf.Opening, o.tree.Lights, o.tree.Accents = mantel.Opening(o.front), lights.Label(o.label), o.accents
 	return nil
 }
 
 // about refuses a flag that is about something that is not there.
 func (o *options) about() error {
 	for name, place := range places {
-		about, _, _ := strings.Cut(place, "s/")
-		if o.given[name] && about != "stock" && !o.given[about] {
+		about := ""
+		switch {
+		case strings.HasPrefix(place, "/trees/"):
+			about = "tree"
+		case strings.HasPrefix(place, "/mantels/"):
+			about = "mantel"
+		}
+		if about != "" && o.given[name] && !o.given[about] {
 			return fmt.Errorf("flag -%s is about a %s: give -%s too", name, about, about)
 		}
 	}
 	if o.given["garland-weight"] != o.given["hook-rating"] {
 		return errors.New("flags -garland-weight and -hook-rating go together: whether a hook holds takes both")
 	}
-	if o.given["sag"] && o.shelf.Swags == 0 {
+	if o.given["sag"] && o.shelf.Hanging.Swags == 0 {
 		return errors.New("flag -sag is about swags: give -swags too")
 	}
 	return nil
 }
 
-// readStock reads the file of -stock.
-func readStock(name string) (job.Stock, error) {
-	f, err := os.Open(name)
-	if err != nil {
-		return job.Stock{}, err
+// explain returns a line for each fault: of the flag that gave the value, or of its
+// place in the file.
+func (o *options) explain(err error) []string {
+	faults := job.Faults(err)
+	if faults == nil {
+		return []string{err.Error()}
 	}
-	defer f.Close()
-	return job.ReadStock(f)
-}
-
-// explain returns a refusal of the plan as one of the flag that gave the value.
-func explain(err error) error {
-	var r *job.Refusal
-	if errors.As(err, &r) {
-		path := strings.Join(r.Path, "/")
+	var lines []string
+	for _, f := range faults {
+		line := fmt.Sprintf("%s %q: want %s", f.Field, f.Value, f.Want)
 		for name, place := range places {
-			if path == place || strings.HasPrefix(path, place+"/") {
-				return fmt.Errorf("invalid value %q for flag -%s: want %s", r.Value, name, r.Want)
+			if o.given[name] && (f.Field == place || strings.HasPrefix(f.Field, place+"/")) {
+				line = fmt.Sprintf("invalid value %q for flag -%s: want %s", f.Value, name, f.Want)
 			}
 		}
+		lines = append(lines, line)
 	}
-	return err
+	return lines
 }
 
 // help prints what the flags are.
 func (o *options) help(w io.Writer) {
-	fmt.Fprintln(w, "Plan prints what to take to the shop for a tree and a mantel.")
-	fmt.Fprintln(w, "With neither -tree nor -mantel it plans a small-town railway station.")
+	fmt.Fprintln(w, "Plan prints what to take to the shop for trees and mantels.")
+	fmt.Fprintln(w, "With neither -tree, -mantel nor -request it plans a small-town railway station.")
 	fmt.Fprintln(w)
 	o.set.SetOutput(w)
 	o.set.PrintDefaults()
 }
 
+// Accents are kinds as a flag has them.
+type accents []shopping.Kind
+
+// MarshalText returns the kinds with commas between, and garland for none said.
+func (a accents) MarshalText() ([]byte, error) {
+	if a == nil {
+		return []byte("garland"), nil
+	}
+	var names []string
+	for _, k := range a {
+		names = append(names, k.String())
+	}
+	return []byte(strings.Join(names, ",")), nil
+}
+
+// UnmarshalText reads what MarshalText writes.
+func (a *accents) UnmarshalText(text []byte) error {
+	read := accents{}
+	for name := range strings.SplitSeq(string(text), ",") {
+		k, err := shopping.ParseKind(strings.TrimSpace(name))
+		if err != nil || k != shopping.Garland && k != shopping.Pick && k != shopping.Ribbon {
+			return errors.New("want garland, picks or ribbon, or two with a comma between")
+		}
+		read = append(read, k)
+	}
+	*a = read
+	return nil
+}
+
 // An opening is the opening of a firebox as a flag has it.
-type opening job.Opening
+type opening mantel.Opening
 
 // MarshalText returns a text such as "3 ft x 2 ft 6 in @ 1 ft 2 in", or an empty
 // one if there is no opening.
@@ -235,7 +309,7 @@ func (o *opening) UnmarshalText(text []byte) error {
 }
 
 // A label is the label of a string of lights as a flag has it.
-type label job.Label
+type label lights.Label
 
 // MarshalText returns a text such as "100 lamps, 33 ft, 5 W", or an empty one if
 // the label is not known.

@@ -274,10 +274,10 @@ func TestBrowserPage(t *testing.T) {
 			b.fill("[data-list=trees] > fieldset:nth-of-type(2) [data-name=height]", "6 ft")
 			b.wait(`!document.querySelector('[aria-invalid]')`)
 
-			b.fill("[data-name='stock/budget']", "12")
-			b.wait(`document.querySelector("[data-name='stock/budget'][aria-invalid=true]") &&
+			b.fill("[data-name='shop/budget']", "twelve")
+			b.wait(`document.querySelector("[data-name='shop/budget'][aria-invalid=true]") &&
 				document.querySelector('.problem').innerText.includes('at least')`)
-			b.fill("[data-name='stock/budget']", "400")
+			b.fill("[data-name='shop/budget']", "400")
 			b.wait(`!document.querySelector('[aria-invalid]')`)
 
 			b.click("[data-add=mantels]")

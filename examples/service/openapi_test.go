@@ -12,8 +12,8 @@ import (
 	"testing"
 	"unicode/utf8"
 
-	"example.com/fircone/examples/plan/job"
 	"example.com/fircone/examples/service/api"
+	"example.com/fircone/sizing/job"
 )
 
 // A description is what openapi.json says, as far as it is checked here: OpenAPI
@@ -174,11 +174,11 @@ func TestOpenAPIAnswers(t *testing.T) {
 	example := string(api.Example().Body)
 	bodies := []string{
 		example, "", "{}", "[", `{"trees":[{"height":"6 in"}]}`, strings.Repeat(" ", api.MaxBody+1),
-		`{"trees":[{"height":"9 ft"}],"stock":{"offers":[{"item":"ornaments","name":"box","pack":12,"price":"14.00"}],"budget":1}}`,
-		`{"trees":[{"height":"7 ft","width":"2 ft","taper":"slim","where":"200 degrees","ceiling":"7 ft","accent":"both","sizeBy":"shape",` +
-			`"string":{"lamps":50,"length":"16 ft","power":"20.4 W","endToEnd":3}}],` +
-			`"mantels":[{"length":"6 ft","look":"asymmetrical","heavySide":"right","height":"5 ft","swags":2,"sag":"5 in","garlandWeight":"3 lb","hookRating":"1 lb"}],` +
-			`"colors":"red,green","stock":{"owned":[{"item":"picks","quantity":4},{"item":"garland","quantity":"8 ft"}]}}`,
+		`{"trees":[{"height":"9 ft"}],"shop":{"offers":[{"item":"ornaments","name":"box","pack":12,"price":"14.00"}],"budget":1}}`,
+		`{"trees":[{"height":"7 ft","base":"2 ft","taper":"slim","exposure":"200 degrees","space":{"ceiling":"7 ft"},"accents":["garland","picks"],"sizeBy":"shape",` +
+			`"lights":{"lamps":50,"length":"16 ft","power":"20.4 W","endToEnd":3}}],` +
+			`"mantels":[{"length":"6 ft","height":"5 ft","hanging":{"look":"asymmetrical","heavy":"right","swags":2,"sag":"5 in"},"perFoot":"3 lb","hook":{"rating":"1 lb"}}],` +
+			`"colors":"red,green","shop":{"owned":[{"item":"picks","quantity":4},{"item":"garland","quantity":"8 ft"}]}}`,
 	}
 	for _, operation := range d.operations() {
 		seen := map[string]bool{}
@@ -336,9 +336,9 @@ func TestOpenAPICheck(t *testing.T) {
 	schema := d.at(d.doc, "components", "schemas", "Job")
 	for _, body := range []string{
 		`[]`, `{"shrubs":1}`, `{"trees":[{}]}`, `{"trees":[{"height":7}]}`, `{"trees":[{"height":"7 ft","taper":"wide"}]}`,
-		`{"mantels":[{"length":"5 ft","swags":-1}]}`, `{"mantels":[{"length":"5 ft","swags":1.5}]}`,
-		`{"trees":[{"height":"` + strings.Repeat("7", 65) + `"}]}`, `{"stock":{"joins":{"garland":{"overlap":2}}}}`,
-		`{"stock":{"offers":[` + strings.Repeat(`{"item":"a","name":"b","pack":1,"price":1},`, 200) + `{"item":"a","name":"b","pack":1,"price":1}]}}`,
+		`{"mantels":[{"length":"5 ft","hanging":{"swags":-1}}]}`, `{"mantels":[{"length":"5 ft","hanging":{"swags":1.5}}]}`,
+		`{"trees":[{"height":"` + strings.Repeat("7", 65) + `"}]}`, `{"shop":{"joins":{"garland":{"overlap":2}}}}`,
+		`{"shop":{"offers":[` + strings.Repeat(`{"item":"a","name":"b","pack":1,"price":1},`, 200) + `{"item":"a","name":"b","pack":1,"price":1}]}}`,
 	} {
 		if bad := d.checkText(schema, []byte(body)); len(bad) == 0 {
 			t.Errorf("nothing wrong found in %.80s", body)

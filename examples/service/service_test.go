@@ -52,22 +52,28 @@ func TestPlan(t *testing.T) {
 		t.Fatalf("status %d, %s: %s", r.StatusCode, r.Header.Get("Content-Type"), bodyOf(t, r))
 	}
 	var got struct {
-		Tree struct {
-			Height, Garland  string
-			OrnamentTypes    int
-			OrnamentsPerType struct{ Min, Max int }
-			Picks            int
+		Trees []struct {
+			Height  string
+			Types   int
+			Each    struct{ Min, Max int }
+			Rule    map[string]any
+			Planned map[string]any
 		}
-		Mantel struct {
-			BaseGarland string
-			Picks       int
+		Mantels []struct {
+			Needs []struct {
+				Item     string
+				Quantity any
+			}
 		}
 	}
 	if err := json.Unmarshal(bodyOf(t, r), &got); err != nil {
 		t.Fatal(err)
 	}
-	if text := fmt.Sprint(got); text != "{{9 ft 81 ft 9 {7 11} 27} {7 ft 8}}" {
-		t.Errorf("plan %s", text)
+	if text := fmt.Sprint(got.Trees); text != "[{9 ft 9 {7 11} map[garland:81 ft lights:900 ornaments:81 picks:27 ribbon:81 ft] map[garland:81 ft lights:900 ornaments:81]}]" {
+		t.Errorf("trees %s", text)
+	}
+	if text := fmt.Sprint(got.Mantels[0].Needs[:2]); text != "[{base garland 7 ft} {picks, mantel 8}]" {
+		t.Errorf("mantels %s", text)
 	}
 }
 
@@ -82,8 +88,8 @@ func TestPictures(t *testing.T) {
 		"/picture?of=mantel":           "tea room",
 		"/picture?of=surface&number=2": "waiting room",
 	} {
-		for what, body := range map[string]string{"the station": example, "two plain trees": `{"trees":[{"room":"ticket hall","height":"9 ft","accent":"picks"},` +
-			`{"room":"waiting room","height":"4 ft","accent":"ribbon"}],"mantels":[{"room":"tea room","length":"5 ft"}]}`} {
+		for what, body := range map[string]string{"the station": example, "two plain trees": `{"trees":[{"room":"ticket hall","height":"9 ft","accents":["picks"]},` +
+			`{"room":"waiting room","height":"4 ft","accents":["ribbon"]}],"mantels":[{"room":"tea room","length":"5 ft"}]}`} {
 			r := ask(h, "POST", target, "application/json", body)
 			text := bodyOf(t, r)
 			if r.StatusCode != 200 || r.Header.Get("Content-Type") != "image/svg+xml" {
@@ -152,6 +158,31 @@ func TestPlaces(t *testing.T) {
 	}
 }
 
+// offers returns so many offers in JSON.
+func offers(n int) string {
+	var list []string
+	for i := range n {
+		list = append(list, fmt.Sprintf(`{"item":"picks","name":"box %d","pack":1,"price":1}`, i))
+	}
+	return strings.Join(list, ",")
+}
+
+// All values of a job that are to blame come back at once.
+func TestAllProblems(t *testing.T) {
+	r := ask(newHandler(nil), "POST", "/plan", "application/json", `{"trees":[{"height":"7","taper":"wide"},{"height":"200 ft","handle":"-1 in"}],"mantels":[{"length":"6 in"}],"shrubs":1}`)
+	var got api.Problem
+	if err := json.Unmarshal(bodyOf(t, r), &got); err != nil {
+		t.Fatal(err)
+	}
+	var pointers []string
+	for _, e := range got.Errors {
+		pointers = append(pointers, e.Pointer)
+	}
+	if text := strings.Join(pointers, " "); text != "/trees/0/height /trees/0/taper /shrubs /trees/1/height /mantels/0/length /trees/1/handle" {
+		t.Errorf("%s", text)
+	}
+}
+
 func TestProblems(t *testing.T) {
 	h := newHandler(nil)
 	const media = "application/json"
@@ -167,24 +198,24 @@ func TestProblems(t *testing.T) {
 		{reason: "no JSON", body: "tree", status: 400, kind: "syntax", detail: "at byte"},
 		{reason: "nothing", body: "", status: 400, kind: "syntax", detail: "ends too soon"},
 		{reason: "half of it", body: `{"trees":[`, status: 400, kind: "syntax", detail: "ends too soon"},
-		{reason: "more than one text", body: `{} {}`, status: 400, kind: "syntax", detail: "more after the end"},
-		{reason: "a name twice", body: `{"trees":[],"trees":[]}`, status: 400, kind: "syntax", detail: "same name twice: /trees"},
+		{reason: "more than one text", body: `{} {}`, status: 400, kind: "syntax", detail: "more after its end"},
+		{reason: "a name twice", body: `{"trees":[],"trees":[]}`, status: 422, kind: "value", pointer: "/trees", value: "a list", want: "each name once in an object"},
 		{reason: "too deep", body: strings.Repeat(`{"a":`, 20), status: 400, kind: "syntax", detail: "16 levels deep"},
-		{reason: "a list too long", body: `{"trees":[` + strings.Repeat("0,", 1000) + `0]}`, status: 400, kind: "syntax", detail: "more than 1000 values"},
+		{reason: "a list too long", body: `{"trees":[` + strings.Repeat("0,", 5000) + `0]}`, status: 400, kind: "syntax", detail: "more than 5000 values"},
 		{reason: "not UTF-8", body: "{\"a\xff\":1}", status: 400, kind: "syntax", detail: "not UTF-8"},
 		{reason: "too many rooms", body: `{"mantels":[` + strings.Repeat(`{"length":"5 ft"},`, 50) + `{"length":"5 ft"}]}`, status: 422, kind: "value", value: "51 trees and mantels", want: "at most 50 trees and mantels together"},
 		{reason: "too many trees", body: `{"trees":[` + strings.Repeat(`{"height":"100 ft"},`, 5) + `{"height":"1 ft"}]}`, status: 422, kind: "value", pointer: "/trees", value: "501 ft of height", want: "at most 500 ft of height together"},
-		{reason: "too many offers", body: `{"stock":{"offers":[` + strings.Repeat(`{"item":"picks","name":"b","pack":1,"price":1},`, 200) + `{"item":"picks","name":"b","pack":1,"price":1}]}}`, status: 422, kind: "value", pointer: "/stock/offers", value: "201 offers", want: "at most 200 offers"},
-		{reason: "a price with an absurd exponent", body: `{"stock":{"offers":[{"item":"picks","name":"b","pack":1,"price":1e999999999}]}}`, status: 422, kind: "value", pointer: "/stock/offers/0/price", value: "1e999999999", want: "a number, such as 4.75"},
+		{reason: "too many offers", body: `{"shop":{"offers":[` + offers(201) + `]}}`, status: 422, kind: "value", pointer: "/shop/offers", value: "201 offers", want: "at most 200 offers"},
+		{reason: "a price with an absurd exponent", body: `{"shop":{"offers":[{"item":"picks","name":"b","pack":1,"price":1e999999999}]}}`, status: 422, kind: "value", pointer: "/shop/offers/0/price", value: "1e999999999", want: "a number, such as 4.75"},
 		{reason: "a list", body: `[]`, status: 422, kind: "value", value: "a list", want: "an object"},
 		{reason: "null", body: `null`, status: 422, kind: "value", value: "null", want: "an object"},
 		{reason: "a list that is none", body: `{"trees":{}}`, status: 422, kind: "value", pointer: "/trees", value: "an object", want: "a list"},
 		{reason: "a tree that is none", body: `{"trees":[7]}`, status: 422, kind: "value", pointer: "/trees/0", value: "7", want: "an object"},
-		{reason: "an unknown name", body: `{"shrubs":1}`, status: 422, kind: "value", pointer: "/shrubs", value: "1", want: "no such name"},
-		{reason: "a name that a pointer must escape", body: `{"a/b~c":"x"}`, status: 422, kind: "value", pointer: "/a~1b~0c", value: `"x"`, want: "no such name"},
+		{reason: "an unknown name", body: `{"shrubs":1}`, status: 422, kind: "value", pointer: "/shrubs", value: "1", want: "one of house, trees"},
+		{reason: "a name that a pointer must escape", body: `{"a/b~c":"x"}`, status: 422, kind: "value", pointer: "/a~1b~0c", value: "x", want: "one of house, trees"},
 		{reason: "a bare number for a length", body: `{"trees":[{"height":7}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "7", want: `a text, such as "7 ft 6 in"`},
-		{reason: "a length without its unit", body: `{"trees":[{"height":"7"}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: `"7"`, want: "a number and a unit, such as 7 ft 6 in"},
-		{reason: "a word that is not known", body: `{"trees":[{"height":"7 ft"},{"height":"7 ft","accent":"tinsel"}]}`, status: 422, kind: "value", pointer: "/trees/1/accent", value: `"tinsel"`, want: "garland, picks, ribbon or both"},
+		{reason: "a length without its unit", body: `{"trees":[{"height":"7"}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "7", want: "a number and a unit, such as 7 ft 6 in"},
+		{reason: "a word that is not known", body: `{"trees":[{"height":"7 ft"},{"height":"7 ft","accents":["tinsel"]}]}`, status: 422, kind: "value", pointer: "/trees/1/accents/0", value: "tinsel", want: "ornaments, garland"},
 		{reason: "a height out of its range", body: `{"trees":[{"height":"6 in"}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "6 in", want: "1 ft to 100 ft"},
 		{reason: "no height", body: `{"trees":[{}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "0 ft", want: "1 ft to 100 ft"},
 		{reason: "a length out of its range", body: `{"mantels":[{"length":"6 in"}]}`, status: 422, kind: "value", pointer: "/mantels/0/length", value: "6 in", want: "1 ft to 50 ft"},

@@ -38,7 +38,7 @@ func Unmarshal(function string, data []byte, v any) error {
 	r := reader{function: function}
 	tree, err := r.read(data)
 	if err != nil {
-		return err
+		return errors.Join(err)
 	}
 	r.fill(reflect.ValueOf(v).Elem(), tree, "")
 	return errors.Join(r.faults...)

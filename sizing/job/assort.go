@@ -204,13 +204,14 @@ func (d *dressing) hung(shares []shopping.Share, planned bool) []placement.Piece
 	var list []placement.Piece
 	label := 0
 	add := func(i shopping.Item, n int) {
+		if n == 0 {
+			return
+		}
 		label++
 		if i.Type == "" {
 			i.Type = "ball " + strconv.Itoa(label)
 		}
-		if n > 0 {
-			list = append(list, placement.Piece{Item: i, Count: n})
-		}
+		list = append(list, placement.Piece{Item: i, Count: n})
 	}
 	for _, r := range d.rows {
 		gets, sized := map[units.Length]int{}, false
@@ -324,11 +325,13 @@ func (d *draft) settle() {
 		pieces := d.rooms[i].hung(balls, d.Basket == nil)
 		if i >= len(d.Trees) {
 			m := &d.Mantels[i-len(d.Trees)]
+			m.Shares = mine[i]
 			m.Pieces = pieces
 			m.Spots = colored(m.Spots, pieces, m.Hanging.Look)
 			continue
 		}
 		t := &d.Trees[i]
+		t.Shares = mine[i]
 		if d.Basket == nil {
 			picks = t.Planned[shopping.Pick].Pieces
 		}

@@ -11,13 +11,14 @@ import (
 // A MantelPlan is the figures for one mantel.
 type MantelPlan struct {
 	Mantel                       // as it was given, with the drops of its hanging
-	Needs      []shopping.Need   `json:"needs"`           // what it takes, ornaments by color
-	Pieces     []placement.Piece `json:"pieces"`          // its ornaments by color
-	Spots      []mantel.Spot     `json:"spots"`           // where each thing goes along the shelf
-	Loads      *mantel.Loads     `json:"loads,omitempty"` // nil if the garland was not weighed or there is no hook
-	Clearances mantel.Clearances `json:"clearances"`      // how near it comes to the fire
-	Steps      []mantel.Step     `json:"steps"`           // the order of work
-	Cautions   []units.Caution   `json:"-"`               // of this mantel; a plan says each once
+	Needs      []shopping.Need   `json:"needs"`            // what it takes, ornaments by color
+	Shares     []shopping.Share  `json:"shares,omitempty"` // what it gets of them from the basket, and of substitutes
+	Pieces     []placement.Piece `json:"pieces"`           // its ornaments by color
+	Spots      []mantel.Spot     `json:"spots"`            // where each thing goes along the shelf
+	Loads      *mantel.Loads     `json:"loads,omitempty"`  // nil if the garland was not weighed or there is no hook
+	Clearances mantel.Clearances `json:"clearances"`       // how near it comes to the fire
+	Steps      []mantel.Step     `json:"steps"`            // the order of work
+	Cautions   []units.Caution   `json:"-"`                // of this mantel; a plan says each once
 }
 
 // mantel plans a mantel at a place of the request.
@@ -25,53 +26,43 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	rules, before := d.house.Mantels, len(f.list)
 	args := []string{
 		"m", at, "mantel", at, "length", at + "/length", "look", at + "/hanging/look", "heavy", at + "/hanging/heavy",
-		"hanging", at + "/hanging", "perFoot", at + "/perFoot", "hook", at + "/hook", "garland", at + "/length",
+		"hanging", at + "/hanging", "perFoot", at + "/perFoot", "hook", at + "/hook", "garland", at + "/length", "k", at + "/hook",
 	}
 	ofHouse := func(err error) bool { return f.note(err, "/house/mantels", args...) }
 	ofShelf := func(err error) bool { return f.note(err, at, args...) }
 
 	p := MantelPlan{Mantel: m}
 	look := m.Hanging.Look
-	garland, err := rules.BaseGarland(m.Length, look)
-	ofHouse(err)
+	var err error
 	p.Spots, err = rules.Spots(m.Mantel, look, m.Hanging.Heavy)
 	ofHouse(err)
-	needs, err := rules.Needs(m.Mantel, look)
+	if m.Hanging.Sag == 0 && m.Hanging.Swags > 0 {
+		const step = units.Inch / 2
+		p.Hanging.Sag = m.Length / units.Length(m.Hanging.Swags) / 6 / step * step
+	}
+	if m.Hanging.Left == 0 && m.Hanging.Right == 0 {
+		hanging, cautions, err := rules.Hang(m.Mantel, p.Hanging)
+		if ofHouse(err) {
+			p.Hanging, p.Cautions = hanging, cautions
+		}
+	}
+	dressing, err := rules.Needs(m.Mantel, p.Hanging)
 	ofHouse(err)
-	if m.Hanging.Left == 0 && m.Hanging.Right == 0 && len(f.list) == before {
-		// What the rule adds to the shelf falls at the ends. Swags take garland that it knows nothing of.
-		straight := m.Hanging
-		straight.Swags, straight.Sag = 0, 0
-		straight, err = m.FindDrops(garland, look, straight)
-		ofShelf(err)
-		p.Hanging.Left, p.Hanging.Right = straight.Left, straight.Right
-	}
-	if len(f.list) > before {
-		return
-	}
-	if m.Hanging.Swags != 0 {
-		if m.Hanging.Sag == 0 && m.Hanging.Swags > 0 {
-			const step = units.Inch / 2
-			p.Hanging.Sag = m.Length / units.Length(m.Hanging.Swags) / 6 / step * step
-		}
-		need, err := m.GarlandNeed(p.Hanging)
-		ofShelf(err)
-		for i := range needs {
-			if needs[i].Item == need.Item {
-				needs[i] = need
-			}
-		}
+	needs := dressing.Needs
+	if m.Hook != (mantel.Hook{}) {
+		_, err := m.Hook.WorkingLoad()
+		f.note(err, at+"/hook", args...)
 	}
 	if m.PerFoot != 0 && m.Hook != (mantel.Hook{}) {
 		loads, err := m.Loads(p.Hanging, m.PerFoot, m.Hook)
 		if ofShelf(err) {
 			p.Loads = &loads
 			needs = append(needs, loads.Need())
-			p.caution(loads.Cautions)
+			p.Cautions = append(p.Cautions, loads.Cautions...)
 		}
 	}
 	if p.Clearances, err = m.Clearances(p.Hanging); ofShelf(err) {
-		p.caution(p.Clearances.Cautions)
+		p.Cautions = append(p.Cautions, p.Clearances.Cautions...)
 	}
 	p.Steps, err = mantel.Steps(look, needs)
 	ofShelf(err)
@@ -91,15 +82,28 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 		}
 	}
 	p.Needs = room.needs(needs, nil, false)
+	for i := range p.Steps {
+		p.Steps[i].Items = planned(p.Steps[i].Items, p.Needs)
+	}
 	d.Mantels = append(d.Mantels, p)
 	d.rooms = append(d.rooms, room)
 }
 
-// caution takes up cautions that are mere text.
-func (p *MantelPlan) caution(texts []string) {
-	for _, text := range texts {
-		p.Cautions = append(p.Cautions, units.Caution{Code: "mantel", Text: text})
+// planned returns the items of a step as the needs have them: ornaments by color.
+func planned(items []shopping.Item, needs []shopping.Need) []shopping.Item {
+	var list []shopping.Item
+	for _, i := range items {
+		if i.Kind != shopping.Ornament {
+			list = append(list, i)
+			continue
+		}
+		for _, n := range needs {
+			if n.Item.Kind == shopping.Ornament {
+				list = append(list, n.Item)
+			}
+		}
 	}
+	return list
 }
 
 // colored returns spots with the ornaments in the colors of pieces, as many as there are. On

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"example.com/fircone/palette"
+	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
@@ -116,6 +117,7 @@ const maxRooms = 100
 func prepare(function string, r Request) (*draft, []*units.Error) {
 	f := &faulty{function: function}
 	d := &draft{house: r.House, goods: r.Shop, budget: r.Shop.Budget}
+	d.Trees, d.Mantels, d.Needs = []TreePlan{}, []MantelPlan{}, []shopping.Need{}
 	if reflect.ValueOf(d.house).IsZero() {
 		d.house = CommonPractice()
 	}
@@ -149,6 +151,8 @@ func (f *faulty) house(h House) {
 	if _, err := h.Units.MarshalText(); err != nil {
 		f.refuse("/house/units", h.Units.String(), "feet and inches, feet, inches, yards or metric", units.ErrName)
 	}
+	_, err := lights.Strings{Each: lights.Label{Lamps: 1, Length: units.Foot, Power: units.Watt}}.Load(h.Circuit)
+	f.note(err, "/house/circuit", "c", "/house/circuit", "circuit", "/house/circuit")
 	for _, bare := range []struct {
 		name   string
 		length units.Length

@@ -24,6 +24,7 @@ type TreePlan struct {
 	Look     sizing.Look       `json:"look"`             // how the tree looks as planned: how far apart garland is wound
 	Compared string            `json:"compared"`         // the two in words, a line for each kind
 	Needs    []shopping.Need   `json:"needs"`            // the same as needs, by color and size
+	Shares   []shopping.Share  `json:"shares,omitempty"` // what it gets of them from the basket, and of substitutes
 	Pieces   []placement.Piece `json:"pieces"`           // what hangs from the branches: types by color and size
 	Fit      *sizing.Fit       `json:"fit,omitempty"`    // nil if the ceiling was not measured
 	Ladder   sizing.Ladder     `json:"ladder"`           // to set the topper

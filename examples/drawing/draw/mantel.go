@@ -18,6 +18,7 @@ type Mantel struct {
 	Look    mantel.Look
 	Hanging mantel.Hanging // its Look is that above
 	Palette palette.Palette
+	Spots   []mantel.Spot // what goes where; nil is as Rules have it, which are of no use otherwise
 }
 
 // Front returns the mantel as the viewer sees it, to scale: the garland with its
@@ -29,9 +30,11 @@ func (m Mantel) Front() (string, error) {
 	if err != nil {
 		return "", err
 	}
-	spots, err := m.Rules.Spots(m.Mantel, m.Look, m.Hanging.Heavy)
-	if err != nil {
-		return "", err
+	spots := m.Spots
+	if spots == nil {
+		if spots, err = m.Rules.Spots(m.Mantel, m.Look, m.Hanging.Heavy); err != nil {
+			return "", err
+		}
 	}
 	clear, err := m.Mantel.Clearances(m.Hanging)
 	if err != nil {
@@ -123,6 +126,11 @@ func (m Mantel) Front() (string, error) {
 		}
 		p := at(mantel.Point{Along: s.Along, Below: below})
 		color := colors[i%len(colors)]
+		for k, swatch := range m.Palette.Swatches() {
+			if s.Item.Color == swatch.Name {
+				color = colors[k]
+			}
+		}
 		switch s.Item.Kind {
 		case shopping.Pick:
 			p.y -= float64(s.Layer-1) * 1.5 * scale // over those below

@@ -5,12 +5,14 @@ package api
 import (
 	"bytes"
 	"encoding/json"
+	"errors"
 	"net/url"
 	"strconv"
 
-	"example.com/fircone/examples/plan/job"
+	"example.com/fircone/examples/plan/demo"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/job"
 	"example.com/fircone/units"
 )
 
@@ -50,7 +52,7 @@ func Call(target string, body []byte) Reply {
 }
 
 // Example returns the job that the page begins with, as the body of a request.
-func Example() Reply { return reply(job.Station()) }
+func Example() Reply { return Reply{Status: 200, Type: "application/json", Body: demo.JSON} }
 
 func plan(body []byte) Reply {
 	p, _, err := makePlan(body)
@@ -60,10 +62,20 @@ func plan(body []byte) Reply {
 	return reply(p)
 }
 
+// Limits on what one request may hold.
+const (
+	// MaxBody is the largest body that is read, in bytes.
+	MaxBody = 256 << 10
+
+	maxRooms  = 50               // trees and mantels in a job
+	maxTotal  = 500 * units.Foot // height of its trees together
+	maxOffers = 200
+	maxPlaces = 1000 // pieces on a tree that is drawn
+)
+
 // makePlan reads a job and plans it, and returns its colors with the plan.
 func makePlan(body []byte) (job.Plan, palette.Palette, error) {
-	var request job.Request
-	err := decode(body, &request)
+	request, err := job.ParseRequest(body)
 	if err == nil {
 		err = checkSize(request)
 	}
@@ -77,21 +89,21 @@ func makePlan(body []byte) (job.Plan, palette.Palette, error) {
 // checkSize holds a job to what the service plans in about a second: the time
 // that a shopping list takes grows with the pieces and with the offers.
 func checkSize(r job.Request) error {
+	refuse := func(pointer, value, want string) error {
+		return errors.Join(&units.Error{Func: "api.Call", Field: pointer, Value: value, Want: want, Err: units.ErrRange})
+	}
 	if n := len(r.Trees) + len(r.Mantels); n > maxRooms {
-		return &valueError{
-			value: strconv.Itoa(n) + " trees and mantels",
-			want:  "at most " + strconv.Itoa(maxRooms) + " trees and mantels together",
-		}
+		return refuse("", strconv.Itoa(n)+" trees and mantels", "at most "+strconv.Itoa(maxRooms)+" trees and mantels together")
 	}
 	total := units.Length(0)
 	for _, t := range r.Trees {
 		total += min(max(t.Height, 0), sizing.MaxHeight) // what is outside is refused by name later
 	}
 	if total > maxTotal {
-		return &valueError{pointer: "/trees", value: total.String() + " of height", want: "at most " + maxTotal.String() + " of height together"}
+		return refuse("/trees", total.String()+" of height", "at most "+maxTotal.String()+" of height together")
 	}
-	if n := len(r.Stock.Offers); n > maxOffers {
-		return &valueError{pointer: "/stock/offers", value: strconv.Itoa(n) + " offers", want: "at most " + strconv.Itoa(maxOffers) + " offers"}
+	if n := len(r.Shop.Offers); n > maxOffers {
+		return refuse("/shop/offers", strconv.Itoa(n)+" offers", "at most "+strconv.Itoa(maxOffers)+" offers")
 	}
 	return nil
 }

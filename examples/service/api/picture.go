@@ -6,12 +6,11 @@ import (
 	"net/url"
 	"slices"
 	"strconv"
+	"strings"
 
 	"example.com/fircone/examples/drawing/draw"
-	"example.com/fircone/examples/plan/job"
-	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
-	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/job"
 	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
@@ -76,11 +75,8 @@ func drawing(p job.Plan, colors palette.Palette, q question) (string, error) {
 		}
 		m := p.Mantels[q.number-1]
 		return draw.Mantel{
-			Title: title(m.Room, "Mantel"),
-			Mantel: mantel.Mantel{
-				Length: m.Length, Height: m.Height, Depth: m.Depth, Opening: mantel.Opening{Width: m.Opening.Width, Height: m.Opening.Height, Below: m.Opening.Below},
-			},
-			Rules: mantel.CommonPractice(), Look: m.Look, Hanging: m.Hanging, Palette: colors,
+			Title:  title(m.Room, "Mantel"),
+			Mantel: m.Mantel.Mantel, Spots: m.Spots, Look: m.Hanging.Look, Hanging: m.Hanging, Palette: colors,
 		}.Front()
 	}
 	if q.number > len(p.Trees) {
@@ -110,21 +106,11 @@ func title(name, otherwise string) string {
 
 // dress returns a tree with all that the plan puts on it.
 func dress(t job.TreePlan, colors palette.Palette) (draw.Tree, error) {
-	look, amounts := t.Comparison.RuleLook, t.Comparison.Rule
-	if t.Comparison.Way == sizing.ByShape {
-		look, amounts = t.Comparison.Look, t.Comparison.Shape
-	}
 	d := draw.Tree{
 		Title:   title(t.Room, "Tree"),
-		Layout:  placement.Layout{Tree: t.Comparison.Tree},
+		Layout:  placement.Layout{Tree: t.Tree.Tree},
 		Palette: colors,
-	}
-	var err error
-	if d.Pieces, err = pieces(t, colors); err != nil {
-		return draw.Tree{}, err
-	}
-	if t.Accent.Has(shopping.Pick) {
-		d.Pieces = append(d.Pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Pick}, Count: amounts[shopping.Pick].Pieces})
+		Pieces:  t.Pieces,
 	}
 	count := 0
 	for _, piece := range d.Pieces {
@@ -134,66 +120,26 @@ func dress(t job.TreePlan, colors palette.Palette) (draw.Tree, error) {
 		return draw.Tree{}, &pictureError{"this tree has " + strconv.Itoa(count) + " pieces: want at most " + strconv.Itoa(maxPlaces) + " to place"}
 	}
 	for _, kind := range []shopping.Kind{shopping.Garland, shopping.Ribbon} {
-		if t.Accent.Has(kind) {
-			d.Garland = placement.Winding{Spacing: look.Spacing[kind], Step: units.Inch}
+		if t.Planned[kind].Length > 0 {
+			d.Garland = placement.Winding{Spacing: t.Look.Spacing[kind], Step: units.Inch}
 		}
 	}
 	// The lamps are as far apart on the string as its turns are, which is what
 	// shares the surface among them.
-	if each := look.Each[shopping.Light].In(units.SquareInch); each > 0 {
+	if each := t.Look.Each[shopping.Light].In(units.SquareInch); each > 0 && t.Planned[shopping.Light].Pieces > 0 {
 		apart := units.Length(math.Round(math.Sqrt(each) * float64(units.Inch)))
 		d.Lights = placement.Winding{Spacing: max(apart, units.Inch/4), Step: max(apart, units.Inch/4)}
 	}
 	return d, nil
 }
 
-// pieces returns the ornaments of a tree, an entry for each type. Types are
-// shared out over the colors; each is of one size, the one of which most is
-// still to come.
-func pieces(t job.TreePlan, colors palette.Palette) ([]placement.Piece, error) {
-	type color struct {
-		name          string
-		types, pieces int
+// clip returns text cut to what an answer may carry.
+func clip(text string) string {
+	const most = 120
+	if len(text) <= most {
+		return text
 	}
-	sizes, total := slices.Clone(t.Sizes), 0
-	for _, s := range sizes {
-		total += s.Count
-	}
-	list := []color{{"", max(t.OrnamentTypes, 1), total}} // of one color that has no name
-	if colors.Len() > 0 {
-		sharing, err := colors.Share(palette.Totals{Types: t.OrnamentTypes, Pieces: total})
-		if err != nil {
-			return nil, err
-		}
-		list = list[:0]
-		for _, row := range sharing {
-			list = append(list, color{row.Swatch.Name, row.Types, row.Pieces})
-		}
-	}
-	// How many there are of each color goes by the types, and a budget may have
-	// changed it.
-	for i := range list {
-		for _, n := range t.Needs() {
-			if n.Item == (shopping.Item{Kind: shopping.Ornament, Color: list[i].name}) {
-				list[i].pieces = n.Quantity.Pieces
-			}
-		}
-	}
-	var pieces []placement.Piece
-	for _, c := range list {
-		for i := range c.types {
-			count := (c.pieces + i) / c.types
-			most := 0
-			for k := range sizes {
-				if sizes[k].Count > sizes[most].Count {
-					most = k
-				}
-			}
-			sizes[most].Count -= count
-			pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball " + strconv.Itoa(len(pieces)+1), Size: sizes[most].Diameter, Color: c.name}, Count: count})
-		}
-	}
-	return pieces, nil
+	return strings.ToValidUTF8(text[:most], "") + "…"
 }
 
 // The JSON of where each piece goes.

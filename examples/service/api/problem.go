@@ -5,7 +5,8 @@ import (
 	"errors"
 	"strings"
 
-	"example.com/fircone/examples/plan/job"
+	"example.com/fircone/sizing/job"
+	"example.com/fircone/units"
 )
 
 // A Kind is one kind of problem that a request can meet, in the terms of RFC
@@ -21,11 +22,11 @@ type Kind struct {
 var kinds = [...]Kind{
 	{
 		"syntax", 400, "The body cannot be read as JSON",
-		"The body must be one JSON object in UTF-8, each name in an object once, at most 16 levels deep and with at most 1000 values in a list. The detail says where it stops being that.",
+		"The body must be one JSON object in UTF-8, at most 16 levels deep and with at most 5000 values in a list. The detail says where it stops being that.",
 	},
 	{
 		"value", 422, "A value cannot be used",
-		"The pointer (RFC 6901) says which value of the body, want says what is accepted. Lengths are text with a unit, such as \"7 ft 6 in\" or \"2.3 m\".",
+		"The pointer (RFC 6901) says which value of the body, want says what is accepted. Errors lists all such values. Lengths are text with a unit, such as \"7 ft 6 in\" or \"2.3 m\".",
 	},
 	{
 		"plan", 422, "The plan does not come out",
@@ -69,16 +70,24 @@ var kinds = [...]Kind{
 func Kinds() []Kind { return append([]Kind(nil), kinds[:]...) }
 
 // A Problem is the body of every answer that is not a success: RFC 9457 problem
-// details, with three members of our own where a value is to blame.
+// details, with four members of our own where a value is to blame.
 type Problem struct {
 	Type   string `json:"type"`
 	Title  string `json:"title"`
 	Status int    `json:"status"`
 	Detail string `json:"detail,omitempty"`
 
-	Pointer string `json:"pointer,omitempty"` // which value of the body, as RFC 6901 writes it
-	Value   string `json:"value,omitempty"`   // the value given
-	Want    string `json:"want,omitempty"`    // what is accepted
+	Pointer string  `json:"pointer,omitempty"` // which value of the body, as RFC 6901 writes it
+	Value   string  `json:"value,omitempty"`   // the value given
+	Want    string  `json:"want,omitempty"`    // what is accepted
+	Errors  []Fault `json:"errors,omitempty"`  // all values that are to blame, the one above first
+}
+
+// A Fault is one value of a body that cannot be used.
+type Fault struct {
+	Pointer string `json:"pointer"` // which value of the body, as RFC 6901 writes it
+	Value   string `json:"value"`   // the value given
+	Want    string `json:"want"`    // what is accepted
 }
 
 // NewProblem returns a problem of the kind with that name, and panics if there
@@ -101,36 +110,29 @@ func (p Problem) Reply() Reply {
 	return Reply{Status: p.Status, Type: "application/problem+json", Body: append(body, '\n')}
 }
 
-// problemOf returns the problem that an error of decode or of the plan is.
+// problemOf returns the problem that an error of a job or of a picture is.
 func problemOf(err error) Problem {
-	var (
-		syntax  *syntaxError
-		value   *valueError
-		refusal *job.Refusal
-		picture *pictureError
-	)
-	switch {
-	case errors.As(err, &syntax):
-		return NewProblem("syntax", syntax.what)
-	case errors.As(err, &picture):
+	var picture *pictureError
+	if errors.As(err, &picture) {
 		return NewProblem("picture", picture.detail)
-	case errors.As(err, &value):
-		p := NewProblem("value", "")
-		p.Pointer, p.Value, p.Want = value.pointer, value.value, value.want
-		return p
-	case errors.As(err, &refusal):
-		p := NewProblem("value", "")
-		for _, part := range refusal.Path {
-			p.Pointer += "/" + escape(part)
-		}
-		p.Value, p.Want = refusal.Value, refusal.Want
-		if amount, ok := strings.CutPrefix(p.Value, "budget "); ok && p.Pointer == "/stock" {
-			p.Pointer, p.Value = "/stock/budget", amount
-		}
-		return p
 	}
-	return NewProblem("plan", sentence(err))
+	faults := job.Faults(err)
+	if len(faults) == 0 {
+		return NewProblem("plan", sentence(err))
+	}
+	if faults[0].Field == "data" {
+		return NewProblem("syntax", faults[0].Want)
+	}
+	p := NewProblem("value", "")
+	p.Pointer, p.Value, p.Want = faults[0].Field, faults[0].Value, faults[0].Want
+	for _, f := range faults {
+		p.Errors = append(p.Errors, fault(f))
+	}
+	return p
 }
+
+// fault returns an error of the library as a part of a problem.
+func fault(e *units.Error) Fault { return Fault{Pointer: e.Field, Value: e.Value, Want: e.Want} }
 
 // sentence returns the message of an error of the library for someone who does
 // not know its functions: without the name that stands in front.

@@ -72,7 +72,7 @@ function set(object, path, value) {
 
 function put(field, value) {
 	if (value === undefined) return;
-	value = String(value);
+	value = Array.isArray(value) ? value.join(" ") : String(value);
 	if (field.tagName === "SELECT" && ![...field.options].some((o) => o.value === value)) {
 		field.add(new Option(value, value)); // an arc in degrees, say
 	}
@@ -97,8 +97,8 @@ function read(fields, into) {
 	for (const field of fields) {
 		const text = field.value.trim();
 		if (text === "" && !field.required) continue;
-		if ("boolean" in field.dataset) {
-			set(into, field.dataset.name, text === "true");
+		if ("words" in field.dataset) { // a list
+			set(into, field.dataset.name, text.split(" "));
 			continue;
 		}
 		const number = "number" in field.dataset && /^\d+(\.\d+)?$/.test(text);
@@ -168,19 +168,27 @@ function clearProblems() {
 	result.classList.remove("stale");
 }
 
+// showProblem marks every value that the service refuses.
 function showProblem(problem) {
-	const field = problem.pointer && fieldAt(problem.pointer);
 	result.classList.add("stale");
-	if (!field) {
-		const about = [problem.pointer?.slice(1).replaceAll("/", ", "), problem.value, problem.detail].filter(Boolean).join(": ");
-		status.textContent = `${problem.title}${about ? ": " + about : ""}.${problem.want ? ` Wanted: ${problem.want}.` : ""}`;
-		return;
+	const elsewhere = [];
+	let marked = 0;
+	for (const e of problem.errors ?? [problem]) {
+		const field = e.pointer && (fieldAt(e.pointer) ?? fieldAt(e.pointer.replace(/\/\d+$/, "")));
+		if (!field) {
+			const about = [e.pointer?.slice(1).replaceAll("/", ", "), e.value, e.detail].filter(Boolean).join(": ");
+			elsewhere.push(`${problem.title}${about ? ": " + about : ""}.${e.want ? ` Wanted: ${e.want}.` : ""}`);
+			continue;
+		}
+		const id = `note-${++marked}`;
+		field.closest("label").append(el("span", { class: "problem", id }, `Wanted: ${e.want}`));
+		field.setAttribute("aria-invalid", "true");
+		field.setAttribute("aria-errormessage", id);
+		for (let d = field.closest("details"); d; d = d.parentElement.closest("details")) d.open = true;
 	}
-	field.closest("label").append(el("span", { class: "problem", id: "note" }, `Wanted: ${problem.want}`));
-	field.setAttribute("aria-invalid", "true");
-	field.setAttribute("aria-errormessage", "note");
-	for (let d = field.closest("details"); d; d = d.parentElement.closest("details")) d.open = true;
-	status.textContent = "One value cannot be used. It is marked in the form.";
+	if (marked === 1) elsewhere.unshift("One value cannot be used. It is marked in the form.");
+	if (marked > 1) elsewhere.unshift(`${marked} values cannot be used. They are marked in the form.`);
+	status.textContent = elsewhere.join(" ");
 }
 
 function needsOf(needs) {
@@ -212,15 +220,16 @@ async function pictureOf(of, number, body, section) {
 
 function mantelNotes(m) {
 	const notes = [];
-	if (m.violations?.length) {
-		notes.push(el("div", { class: "warning" }, el("b", {}, "Too near"), el("ul", {}, ...m.violations.map((v) =>
+	const near = m.clearances.violations ?? [];
+	if (near.length) {
+		notes.push(el("div", { class: "warning" }, el("b", {}, "Too near"), el("ul", {}, ...near.map((v) =>
 			el("li", {}, `${v.place}: ${v.measure} ${short(v.measured)}, ${v.atLeast ? "at least" : "at most"} ${short(v.allowed)} (${v.source})`)))));
 	}
-	const hooks = m.load?.hooks ?? [];
+	const hooks = m.loads?.hooks ?? [];
 	const over = hooks.filter((h) => h.overloaded);
 	if (over.length) {
 		notes.push(el("div", { class: "warning" }, el("b", {}, "Overloaded"), el("ul", {}, ...over.map((h) =>
-			el("li", {}, `the hook at ${short(h.along)} along the shelf carries ${short(h.total)}, more than ${short(m.load.workingLoad)}`)))));
+			el("li", {}, `the hook at ${short(h.along)} along the shelf carries ${short(h.total)}, more than ${short(m.loads.working)}`)))));
 	}
 	if (m.steps?.length) {
 		notes.push(el("details", {}, el("summary", {}, "In which order"), el("ol", {}, ...m.steps.map((s) =>
@@ -229,7 +238,7 @@ function mantelNotes(m) {
 	return notes;
 }
 
-function colorsOf(c) {
+function colorsOf(c, box, pieces) {
 	const chips = c.palette.split(",").map((text) => {
 		const [name, rest] = text.split(/[:=]/);
 		const chip = el("span", { class: "chip" });
@@ -239,13 +248,13 @@ function colorsOf(c) {
 	const close = [];
 	for (const p of c.pairs) {
 		const lost = Object.keys(p.holds).filter((view) => !p.holds[view]);
-		if (lost.length) close.push(`${p.a} and ${p.b} look alike: ${lost.map((v) => views[v] ?? v).join(", ")}`);
+		if (lost.length) close.push(`${p.a.name} and ${p.b.name} look alike: ${lost.map((v) => views[v] ?? v).join(", ")}`);
 	}
 	const section = el("section", { class: "card" }, el("h2", {}, "Colors"), el("ul", { class: "chips" }, ...chips));
 	if (close.length) section.append(el("div", { class: "warning" }, el("ul", {}, ...close.map((t) => el("li", {}, t)))));
-	if (c.box?.length) {
-		section.append(el("p", {}, el("b", {}, "From last year's boxes")), el("ul", {}, ...c.box.map((b) =>
-			el("li", {}, b.fits ? `${b.name}: goes with ${b.nearest}` : `${b.name}: leave it in the box`))));
+	if (box) {
+		section.append(el("p", {}, el("b", {}, "From last year's boxes")), el("ul", {}, ...box.matches.map((m, i) =>
+			el("li", {}, m.fits ? `${pieces[i].name}: goes with ${m.swatch.name}` : `${pieces[i].name}: leave it in the box`))));
 	}
 	return section;
 }
@@ -256,9 +265,18 @@ const views = {
 	"protan": "to people who do not see red well",
 	"deutan": "to people who do not see green well",
 	"tritan": "to people who do not see blue well",
+	"warm protan": "to people who do not see red well, under warm white lights",
+	"warm deutan": "to people who do not see green well, under warm white lights",
+	"warm tritan": "to people who do not see blue well, under warm white lights",
 };
 
-function basketOf(list, missing) {
+// missing says whether a share gets less than will do.
+function missing(share) {
+	if (typeof share.quantity === "number") return share.gets < (share.least ?? share.quantity);
+	return share.gets !== share.quantity;
+}
+
+function basketOf(list, budget) {
 	const rows = [];
 	for (const p of list.purchases) {
 		for (const b of p.buys ?? []) {
@@ -273,10 +291,16 @@ function basketOf(list, missing) {
 		el("tfoot", {}, el("tr", {}, el("th", { colspan: 2 }, "Total"), el("td", { class: "number" }, money(list.total))))));
 	const have = list.purchases.filter((p) => p.owned && !p.buys?.length).flatMap((p) => p.items);
 	if (have.length) section.append(el("p", {}, `Nothing to buy, there is enough: ${[...new Set(have)].join(", ")}.`));
-	if (missing?.length) {
-		section.append(el("p", {}, el("b", {}, "To be had elsewhere")), el("ul", {}, ...missing.map((m) =>
-			el("li", {}, `${m.needs[0].item}: ${m.why}`))));
+	const short = list.purchases.flatMap((p) => p.shares).filter((s) => !s.spare && !s.replaced && missing(s));
+	if (short.length) {
+		section.append(el("p", {}, el("b", {}, "Not to be had")), el("ul", {}, ...short.map((s) =>
+			el("li", {}, `${s.item}${s.room ? `, ${s.room}` : ""}: planned ${s.quantity}, ${s.gets || "none"} to be had`))));
 	}
+	if (Number(list.least ?? 0) > Number(budget ?? Infinity)) {
+		section.append(el("p", {}, `It takes ${money(list.least)} to have enough of everything.`));
+	}
+	const left = list.purchases.flatMap((p) => p.left ?? []);
+	if (left.length) section.append(el("p", {}, `Back into the box: ${left.map((l) => `${l.quantity} ${l.item}`).join(", ")}.`));
 	return section;
 }
 
@@ -285,38 +309,37 @@ function treeNotes(t) {
 	if (t.fit?.verdict === "does not fit") {
 		notes.push(el("div", { class: "warning" }, el("b", {}, "Too tall"), el("p", {}, `The tallest tree for this room is ${short(t.fit.tallest)}.`)));
 	}
-	if (t.strings?.over) {
+	if (t.load?.over) {
 		notes.push(el("div", { class: "warning" }, el("b", {}, "Too much for one circuit"),
-			el("p", {}, `These lights take ${t.strings.power}; a circuit that is on for hours may carry ${t.strings.limit}.`)));
+			el("p", {}, `These lights take ${t.load.power}; a circuit that is on for hours may carry ${t.load.limit}.`)));
 	}
 	return notes;
 }
 
 function showPlan(p, body) {
 	const rooms = [
-		...[p.tree, ...(p.moreTrees ?? [])].filter(Boolean).map((t, i) => ({
-			of: "tree", number: i + 1, room: t.room, what: `tree, ${t.height}`, notes: treeNotes(t),
+		...p.trees.map((t, i) => ({
+			of: "tree", number: i + 1, room: t.room, what: `tree, ${t.height}`, needs: t.needs, notes: treeNotes(t),
 		})),
-		...[p.mantel, ...(p.moreMantels ?? [])].filter(Boolean).map((m, i) => ({
-			of: "mantel", number: i + 1, room: m.room, what: `mantel, ${m.length}`, notes: mantelNotes(m),
+		...p.mantels.map((m, i) => ({
+			of: "mantel", number: i + 1, room: m.room, what: `mantel, ${m.length}`, needs: m.needs, notes: mantelNotes(m),
 		})),
 	];
 	const sections = [];
-	const told = new Set();
 	for (const r of rooms) {
 		const room = r.room ?? "";
 		const section = el("section", { class: "card room" }, el("h2", {}, room ? `${room}: ${r.what}` : r.what));
-		if (!told.has(room)) section.append(needsOf(p.needs.filter((n) => (n.room ?? "") === room)));
-		told.add(room);
+		section.append(needsOf(r.needs));
 		section.append(...r.notes);
 		sections.push(section);
 		pictureOf(r.of, r.number, body, section).catch(() => {}); // the list is worth showing without it
 	}
-	if (p.colors) sections.push(colorsOf(p.colors));
-	if (p.shopping) sections.push(basketOf(p.shopping, p.missing));
+	const asked = JSON.parse(body);
+	if (p.colors) sections.push(colorsOf(p.colors, p.box, asked.box));
+	if (p.basket) sections.push(basketOf(p.basket, asked.shop?.budget));
 	if (p.cautions?.length) {
 		sections.push(el("section", { class: "card" }, el("h2", {}, "Take care"),
-			el("ul", {}, ...p.cautions.map((c) => el("li", {}, c)))));
+			el("ul", {}, ...p.cautions.map((c) => el("li", {}, c.text, c.source ? el("span", { class: "why" }, c.source) : null)))));
 	}
 	plan.replaceChildren(...sections);
 }

@@ -7,38 +7,45 @@ import (
 	"strings"
 	"testing"
 
-	"example.com/fircone/sizing"
-	"example.com/fircone/sizing/shopping"
-	"example.com/fircone/units"
+	"example.com/fircone/sizing/job"
 )
 
 // The README shows this example; TestReadme holds the two together.
-// Common practice for the rules; by hand, a 7 ft 6 in tree has (7.5/7)² of the
-// surface of the 7 ft one that the look is taken from, and half of it is seen:
-// (7.5/7)²/2 · 49 ornaments and · 700 lights are 28.1 and 401.8, 450 by half strings.
+// Common practice for the rules; by hand, a 7 ft tree takes 7 types of 7, and 63 ft of
+// garland that seven strands of 9 ft make without a join lost.
 func Example_readme() {
-	tree := sizing.Tree{Height: units.MustParseLength("7 ft 6 in"), Exposure: sizing.InCorner}
-	rules, look := sizing.CommonPractice(), sizing.CommonLook()
-	c, err := rules.Compare(look, tree, sizing.Auto) // by height alone, and by what is seen of it
+	request, err := job.ParseRequest([]byte(`{
+		"trees": [{"room": "hall", "height": "7 ft"}], "mantels": [{"room": "parlor", "length": "5 ft"}],
+		"shop": {"offers": [
+			{"item": "ornaments", "name": "box of 12", "pack": 12, "price": "14.00"},
+			{"item": "garland", "name": "9 ft strand", "pack": "9 ft", "price": "6.90", "shelf": 5}]}}`))
+	if err != nil {
+		log.Fatal(err) // every mistake in it at once, each with its JSON Pointer
+	}
+	plan, err := job.Make(request)
 	if err != nil {
 		log.Fatal(err)
 	}
-	needs, err := c.Needs(units.InFeetInches, shopping.Garland)
-	if err != nil {
-		log.Fatal(err)
+	for _, p := range plan.Basket.Purchases {
+		for _, s := range p.Shares {
+			fmt.Printf("%s, %s: %v of %v\n", s.Room, s.Item, s.Gets, s.Quantity)
+		}
 	}
-	for _, n := range needs {
-		fmt.Printf("%s: %v - %s; by rule %v\n", n.Item, n.Quantity, n.Basis, c.Rule[n.Item.Kind])
-	}
+	fmt.Println("to pay:", plan.Basket.Total)
 	// Output:
-	// ornaments: 28 - 4.1 % of 30.2 sq ft covered, by sizes of 4 in, 3 1/8 in and 2 in; by rule 49
-	// garland: 37 ft 2 in - wraps 10 1/4 in apart over 30.2 sq ft; by rule 67 ft 6 in
-	// lights: 450 - 13 to the square foot over 30.2 sq ft; by rule 750
+	// hall, ornaments: 49 of 49
+	// parlor, ornaments: 7 of 7
+	// hall, garland: 45 ft of 63 ft
+	// hall, lights: 0 of 700
+	// parlor, base garland: 0 of 7 ft
+	// parlor, picks, mantel: 0 of 8
+	// parlor, wire ties: 0 of 15
+	// to pay: 104.5
 }
 
 // TestReadme checks that the README's program and its output are those of the example above.
 func TestReadme(t *testing.T) {
-	readme, err := os.ReadFile("../../../README.md")
+	readme, err := os.ReadFile("../../README.md")
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -1,0 +1,612 @@
+// Package sheet lays a plan out as text: what to take to the shop and into the rooms.
+package sheet
+
+import (
+	"strconv"
+	"strings"
+	"unicode/utf8"
+
+	"example.com/fircone/mantel"
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/job"
+	"example.com/fircone/sizing/placement"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
+)
+
+// The sheet is as wide as a printed page and a phone held sideways both show.
+const (
+	sheetWidth = 76
+	labelWidth = 15
+)
+
+// A sheet is a plan being laid out as text.
+type sheet struct {
+	b       strings.Builder
+	request job.Request
+	plan    job.Plan
+	why     bool // with the reason and the source of every figure
+}
+
+// Text returns the sheet of a plan for a request, in lines of at most 76 characters:
+// what to buy, a page for each room in the order of work, the colors, and what to
+// mind. With why it has the reason and the source of every figure.
+func Text(r job.Request, p job.Plan, why bool) string {
+	s := &sheet{request: r, plan: p, why: why}
+	if s.request.House.Places == 0 && s.request.House.Circuit.Volts == 0 {
+		s.request.House = job.CommonPractice()
+	}
+	if p.Basket != nil {
+		s.buy(*p.Basket)
+	}
+	for _, t := range p.Trees {
+		s.tree(t)
+	}
+	for _, m := range p.Mantels {
+		s.mantel(m)
+	}
+	if p.Colors != nil {
+		s.colors(*p.Colors)
+	}
+	if len(p.Cautions) > 0 {
+		s.heading("Take care")
+		for _, c := range p.Cautions {
+			text := strings.ToUpper(c.Text[:1]) + c.Text[1:] + "."
+			if why && c.Source != "" {
+				text += " (" + c.Source + ")"
+			}
+			s.line("-", 2, text)
+		}
+	}
+	if why {
+		s.b.WriteString("\nCommon practice is a rule of thumb of the trade, for which there is no\npublished standard.\n")
+	}
+	return s.b.String()
+}
+
+// money prints an amount with the places of the house.
+func (s *sheet) money(d decimal.Decimal) string {
+	if places := int32(s.request.House.Places); d.Equal(d.Truncate(places)) {
+		return d.StringFixed(places)
+	}
+	return d.String()
+}
+
+// style is the units of the house.
+func (s *sheet) style() units.Style { return s.request.House.Units }
+
+// length prints a length to a quarter inch, small ones to an eighth, or half a centimeter.
+func (s *sheet) length(l units.Length) string {
+	step := units.Inch / 4
+	if l < 6*units.Inch {
+		step = units.Inch / 8
+	}
+	if s.style() == units.InMetric {
+		step = units.Centimeter / 2
+	}
+	return l.Format(s.style(), step)
+}
+
+// quantity prints a quantity in the units of the house.
+func (s *sheet) quantity(q shopping.Quantity) string {
+	switch {
+	case q.Length == 0:
+		return strconv.Itoa(q.Pieces)
+	case q.Pieces > 0:
+		return strconv.Itoa(q.Pieces) + " of " + s.length(q.Length)
+	}
+	return s.length(q.Length)
+}
+
+// item prints an item in the units of the house.
+func (s *sheet) item(i shopping.Item) string {
+	size := i.Size
+	i.Size = 0
+	text := i.String()
+	if size > 0 {
+		text += ", " + s.length(size)
+	}
+	return text
+}
+
+// lot prints so much of an item, "9 crimson ornaments" or "6 ft of garland".
+func (s *sheet) lot(i shopping.Item, q shopping.Quantity) string {
+	if q.Length > 0 && q.Pieces == 1 {
+		return s.length(q.Length) + " of " + s.item(i)
+	}
+	if q.Length > 0 {
+		return s.quantity(q) + " of " + s.item(i)
+	}
+	return strconv.Itoa(q.Pieces) + " " + s.item(i)
+}
+
+// heading begins a section.
+func (s *sheet) heading(name string) {
+	if s.b.Len() > 0 {
+		s.b.WriteByte('\n')
+	}
+	first, rest, _ := strings.Cut(name, ": ")
+	s.b.WriteString(strings.ToUpper(first))
+	if rest != "" {
+		s.b.WriteString(": " + rest)
+	}
+	s.b.WriteByte('\n')
+}
+
+// line writes a label and, from a column on, a text that wraps in that column.
+func (s *sheet) line(label string, column int, text string) {
+	s.b.WriteString("  " + label + strings.Repeat(" ", max(1, column-utf8.RuneCountInString(label))))
+	at := 2 + max(column, utf8.RuneCountInString(label)+1)
+	for i, word := range strings.Fields(text) {
+		n := utf8.RuneCountInString(word)
+		switch {
+		case i == 0:
+		case at+1+n > sheetWidth:
+			s.b.WriteString("\n  " + strings.Repeat(" ", column))
+			at = 2 + column
+		default:
+			s.b.WriteByte(' ')
+			at++
+		}
+		s.b.WriteString(word)
+		at += n
+	}
+	s.b.WriteByte('\n')
+}
+
+// priced writes a line with an amount at its end.
+func (s *sheet) priced(text string, amount decimal.Decimal) {
+	cost := s.money(amount)
+	room := sheetWidth - 2 - utf8.RuneCountInString(text) - utf8.RuneCountInString(cost)
+	if room < 1 { // too long for one line
+		s.line("", 0, text)
+		text, room = "", sheetWidth-2-utf8.RuneCountInString(cost)
+	}
+	s.b.WriteString("  " + text + strings.Repeat(" ", room) + cost + "\n")
+}
+
+// buy lists what to buy, what is taken from the box, what is short, and what goes
+// back.
+func (s *sheet) buy(list shopping.List) {
+	budget := s.request.Shop.Budget
+	switch {
+	case budget.IsZero():
+		s.heading("To buy: the least cost for what is needed")
+	case list.Least.GreaterThan(budget):
+		s.heading("To buy: as far as " + s.money(budget) + " goes; it takes " + s.money(list.Least) + " to have enough of everything")
+	default:
+		s.heading("To buy: the fullest trees for " + s.money(budget))
+	}
+	bought := 0
+	for _, p := range list.Purchases {
+		for _, b := range p.Buys {
+			what := s.item(b.Offer.Item)
+			if len(b.Offer.Contents) > 0 {
+				what = s.lots(b.Offer.Contents)
+			}
+			text := "[ ] " + strconv.Itoa(b.Packs) + " x " + b.Offer.Name + " of " + what + " at " + s.money(b.Offer.Price)
+			if strings.Contains(b.Offer.Name, " of ") || strings.HasSuffix(b.Offer.Name, what) {
+				text = "[ ] " + strconv.Itoa(b.Packs) + " x " + what + ", " + b.Offer.Name + " at " + s.money(b.Offer.Price)
+			}
+			if b.Offer.Store != "" {
+				text += ", " + b.Offer.Store
+			}
+			s.priced(text, b.Cost)
+			bought++
+		}
+	}
+	for _, b := range list.Bills {
+		if !b.Delivery.IsZero() {
+			s.priced("    delivery, "+b.Store, b.Delivery)
+		}
+		if !b.Tax.IsZero() {
+			s.priced("    tax, "+b.Store, b.Tax)
+		}
+	}
+	if bought == 0 {
+		s.line("nothing", 0, "")
+	}
+	s.priced("    total", list.Total)
+	var owned []string
+	for _, p := range list.Purchases {
+		if p.Owned != (shopping.Quantity{}) {
+			owned = append(owned, s.lot(p.Items[0], p.Owned))
+		}
+	}
+	if len(owned) > 0 {
+		s.line("from your stock", labelWidth+1, strings.Join(owned, ", "))
+	}
+	if left := list.Left(); len(left) > 0 {
+		s.line("leave in the box, or put back", labelWidth+1, s.lots(left))
+	}
+	label := "SHORT"
+	for _, share := range list.Short() {
+		if least := s.open(share); least {
+			continue // less than planned, and enough
+		}
+		text := s.lot(share.Item, share.Short())
+		if share.Room != "" {
+			text += " for the " + share.Room
+		}
+		s.line(label, labelWidth+1, text+": planned "+s.quantity(share.Quantity)+", "+s.some(share.Gets)+s.cause(share))
+		label = ""
+	}
+}
+
+// some says how much there is.
+func (s *sheet) some(q shopping.Quantity) string {
+	if q == (shopping.Quantity{}) {
+		return "none"
+	}
+	return s.quantity(q)
+}
+
+// cause says why a share is short.
+func (s *sheet) cause(share shopping.Share) string {
+	budget := s.request.Shop.Budget
+	if !budget.IsZero() && s.plan.Basket.Least.GreaterThan(budget) {
+		return " to be had or paid for"
+	}
+	return " to be had"
+}
+
+// open reports whether a share gets less than was planned, but enough.
+func (s *sheet) open(share shopping.Share) bool { return share.Enough() && share.Gets.Pieces > 0 }
+
+// lots joins lots of one item.
+func (s *sheet) lots(lots []shopping.Lot) string {
+	var texts []string
+	total := map[shopping.Item]int{}
+	for _, l := range lots {
+		if l.Quantity.Length == 0 {
+			total[l.Item] += l.Quantity.Pieces
+		}
+	}
+	for _, l := range lots {
+		if l.Quantity.Length > 0 {
+			texts = append(texts, s.lot(l.Item, l.Quantity))
+		} else if n := total[l.Item]; n > 0 {
+			texts = append(texts, s.lot(l.Item, shopping.Quantity{Pieces: n}))
+			total[l.Item] = 0
+		}
+	}
+	return strings.Join(texts, ", ")
+}
+
+// A get is what a need of a room gets, from the basket if there is one.
+type get struct {
+	shopping.Need
+	gets shopping.Quantity
+	cuts []string
+}
+
+// gets returns what the needs of a room get of the shares.
+func (s *sheet) gets(needs []shopping.Need, shares []shopping.Share) []get {
+	var list []get
+	for i, n := range needs {
+		g := get{Need: n, gets: n.Quantity}
+		if s.plan.Basket != nil {
+			g.gets = shares[i].Gets
+			for _, p := range s.plan.Basket.Purchases {
+				for _, c := range p.Cuts {
+					for _, piece := range c.Pieces {
+						if c.Item.Kind == n.Item.Kind && piece.Room == n.Room {
+							g.cuts = append(g.cuts, s.cut(c, piece))
+						}
+					}
+				}
+			}
+		}
+		list = append(list, g)
+	}
+	return list
+}
+
+// cut says what a room gets of a strand.
+func (s *sheet) cut(c shopping.Cut, piece shopping.Piece) string {
+	roll := s.length(c.Roll) + " strand"
+	if c.Offer == "" {
+		roll = "your own " + roll
+	}
+	if piece.Quantity.Length == c.Roll {
+		return strconv.Itoa(c.Rolls*max(1, piece.Quantity.Pieces)) + " x " + roll
+	}
+	length := piece.Quantity.Length.Format(s.style(), units.Inch/4)
+	if n := c.Rolls * max(1, piece.Quantity.Pieces); n > 1 {
+		return strconv.Itoa(n) + " x " + length + " off " + strconv.Itoa(c.Rolls) + " x " + roll
+	}
+	return length + " off a " + roll
+}
+
+// told says how much there is of a need, "81 ft" or "planned 27, budget allows 33".
+func (s *sheet) told(g get) string {
+	planned, gets := s.quantity(g.Quantity), s.quantity(g.gets)
+	switch {
+	case g.gets == g.Quantity:
+		return planned
+	case g.gets == (shopping.Quantity{}):
+		return "planned " + planned + ", none to be had"
+	case g.gets.Pieces > g.Quantity.Pieces && g.gets.Length == 0:
+		return "planned " + planned + ", budget allows " + gets
+	case g.gets.Pieces >= g.Least && g.Least > 0:
+		return "planned " + planned + ", " + gets + " will do"
+	}
+	return "planned " + planned + ", only " + gets
+}
+
+// reason writes why a need is as it is.
+func (s *sheet) reason(n shopping.Need) {
+	if !s.why {
+		return
+	}
+	text := n.Basis
+	if n.Source != "" {
+		text += " (" + n.Source + ")"
+	}
+	s.line("", labelWidth+1, "why: "+text)
+}
+
+// dress writes the needs of some kinds.
+func (s *sheet) dress(needs []get, kind shopping.Kind, extra string) {
+	for _, g := range needs {
+		if g.Item.Kind != kind {
+			continue
+		}
+		text := s.told(g)
+		if len(g.cuts) > 0 {
+			text += ": " + strings.Join(g.cuts, ", ")
+		}
+		if extra != "" {
+			text += "; " + extra
+		}
+		s.line(s.item(g.Item), labelWidth+1, text)
+		s.reason(g.Need)
+	}
+}
+
+// tree writes the page of a tree, in the order of work.
+func (s *sheet) tree(t job.TreePlan) {
+	name := t.Room
+	if name == "" {
+		name = "Tree"
+	}
+	s.heading(name + ": tree, " + s.length(t.Height))
+	shape := t.Taper.String() + ", by the usual width"
+	if t.Base > 0 {
+		shape = s.length(t.Base) + " wide, " + t.Grade
+	}
+	way := "sized by rule"
+	if t.SizeBy == sizing.ByShape {
+		way = "sized by shape"
+	}
+	step := units.SquareFoot
+	if s.style() == units.InMetric {
+		step = units.SquareMeter / 10
+	}
+	area := s.style()
+	if area == units.InFeetInches {
+		area = units.InFeet
+	}
+	if t.Area < 10*step {
+		step /= 10
+	}
+	s.line("shape", labelWidth+1, shape+"; "+t.Exposure.String()+"; "+t.Area.Format(area, step)+" to dress, "+way)
+	if f := t.Fit; f != nil {
+		text, _, _ := strings.Cut(f.Format(s.style()), "; ")
+		s.line("ceiling", labelWidth+1, s.length(t.Space.Ceiling)+"; "+text)
+	}
+	needs := s.gets(t.Needs, t.Shares)
+	extra := ""
+	if l := t.Load; l.Limit > 0 {
+		c := s.request.House.Circuit
+		extra = say(t.Strings.Count, "string") + " of " + strconv.Itoa(t.Strings.Each.Lamps) + " from " + say(t.Runs, "plug") + ", " +
+			l.Power.String() + ", limit " + l.Limit.String() + " (80 % of a " + strconv.Itoa(c.Amperes) + " A circuit)"
+		if l.Over {
+			extra += ": OVERLOADED, use more circuits"
+		}
+	}
+	s.dress(needs, shopping.Light, extra)
+	for _, kind := range []shopping.Kind{shopping.Garland, shopping.Ribbon} {
+		wraps := ""
+		if apart := t.Look.Spacing[kind]; apart > 0 {
+			wraps = "wind it " + s.length(apart) + " apart"
+		}
+		s.dress(needs, kind, wraps)
+	}
+	s.topper(t)
+	s.dress(needs, shopping.Pick, "")
+	s.balls(needs, t)
+	if s.why {
+		s.line("rule and shape", labelWidth+1, strings.ReplaceAll(t.Compared, "\n", ". "))
+	}
+}
+
+// topper says how high the topper may be and what it takes to set it.
+func (s *sheet) topper(t job.TreePlan) {
+	text := "within reach from the floor"
+	switch {
+	case t.Ladder.Lift:
+		text = "no stepladder reaches: it takes a lift, and people trained to use it"
+	case t.Ladder.Size > 0:
+		text = "from a " + s.length(t.Ladder.Size) + " stepladder"
+	}
+	s.line("topper", labelWidth+1, text)
+}
+
+// balls writes the ornaments: how many of each color, and of which sizes they are.
+func (s *sheet) balls(needs []get, t job.TreePlan) {
+	total, least, most := 0, t.Types*t.Each.Min, t.Types*t.Each.Max
+	for _, p := range t.Pieces {
+		if p.Item.Kind == shopping.Ornament {
+			total += p.Count
+		}
+	}
+	if t.Planned[shopping.Ornament].Pieces == 0 {
+		return
+	}
+	s.line("ornaments", labelWidth+1, strconv.Itoa(total)+" in all: "+say(t.Types, "type")+", "+t.Each.String()+" of each ("+
+		strconv.Itoa(least)+" to "+strconv.Itoa(most)+" will do)")
+	for _, g := range needs {
+		if g.Item.Kind != shopping.Ornament {
+			continue
+		}
+		color := g.Item.Color
+		if color == "" {
+			color = "any color"
+		}
+		if g.Item.Size > 0 {
+			color += ", " + s.length(g.Item.Size)
+		}
+		text := s.told(g)
+		if g.Item.Size == 0 {
+			text += s.sizes(t.Pieces, g.Item.Color)
+		}
+		s.line("  "+color, labelWidth+1, text)
+		s.reason(g.Need)
+	}
+}
+
+// sizes says how many there are of which size of a color.
+func (s *sheet) sizes(pieces []placement.Piece, color string) string {
+	var order []units.Length
+	count := map[units.Length]int{}
+	for _, p := range pieces {
+		if p.Item.Kind == shopping.Ornament && p.Item.Color == color && p.Item.Size > 0 {
+			if count[p.Item.Size] == 0 {
+				order = append(order, p.Item.Size)
+			}
+			count[p.Item.Size] += p.Count
+		}
+	}
+	var texts []string
+	for _, size := range order {
+		texts = append(texts, strconv.Itoa(count[size])+" of "+s.length(size))
+	}
+	if len(texts) == 0 {
+		return ""
+	}
+	return ": " + strings.Join(texts, ", ")
+}
+
+// mantel writes the page of a mantel, in the order of work.
+func (s *sheet) mantel(m job.MantelPlan) {
+	name := m.Room
+	if name == "" {
+		name = "Mantel"
+	}
+	s.heading(name + ": mantel, " + s.length(m.Length) + ", " + m.Hanging.Look.String())
+	needs := s.gets(m.Needs, m.Shares)
+	s.line("hangs", labelWidth+1, m.Hanging.String())
+	if l := m.Loads; l != nil {
+		h := l.Hooks[l.Heaviest]
+		text := say(len(l.Hooks), "place") + "; at most " + h.Total.Format(s.style(), units.Ounce/10) + " on one, and a hook may carry " + l.Working.Format(s.style(), units.Ounce/10)
+		if l.Overloaded > 0 {
+			text += "; OVERLOADED at " + say(l.Overloaded, "place") + ": use more hooks, or stronger ones"
+		}
+		s.line("holds", labelWidth+1, text)
+	}
+	if len(m.Clearances.Violations) > 0 {
+		worst, _, _ := strings.Cut(m.Clearances.Violations[0].String(), " (")
+		s.line("TOO NEAR", labelWidth+1, worst+s.more(m.Clearances.Violations))
+	} else if m.Opening != (mantel.Opening{}) {
+		s.line("fire", labelWidth+1, "clear of the opening, while the fire is out")
+	}
+	told := map[shopping.Item]bool{}
+	for i, step := range m.Steps {
+		text := step.Do
+		if !s.why {
+			text, _, _ = strings.Cut(text, ". ")
+			text, _, _ = strings.Cut(text, ": ")
+			text = strings.TrimSuffix(text, ".")
+		} else if step.Mind != "" {
+			text += " Mind: " + step.Mind + "."
+		}
+		s.line(strconv.Itoa(i+1), 2, text+s.takes(step, needs, told))
+	}
+	for _, g := range needs { // what no step names
+		if !told[g.Item] {
+			s.dress([]get{g}, g.Item.Kind, "")
+		}
+	}
+	if s.why {
+		for _, g := range needs {
+			s.line(s.item(g.Item), labelWidth+1, g.Basis+" ("+g.Source+")")
+		}
+	}
+}
+
+// takes says how much a step takes of what no step before it has named.
+func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool) string {
+	var texts []string
+	for _, i := range step.Items {
+		for _, g := range needs {
+			if g.Item != i || told[i] {
+				continue
+			}
+			told[i] = true
+			text := s.item(i)
+			if much := s.told(g); strings.HasPrefix(much, "planned") {
+				text += " " + much
+			} else {
+				text = much + " " + text
+			}
+			if len(g.cuts) > 0 {
+				text += " (" + strings.Join(g.cuts, ", ") + ")"
+			}
+			texts = append(texts, text)
+		}
+	}
+	if len(texts) == 0 {
+		return ""
+	}
+	return ": " + strings.Join(texts, ", ")
+}
+
+// more says how many other figures are not met.
+func (s *sheet) more(list []mantel.Violation) string {
+	if len(list) == 1 {
+		return ""
+	}
+	return "; and " + say(len(list)-1, "figure") + " more"
+}
+
+// colors says which colors are taken for one by some, and what parts them.
+func (s *sheet) colors(r palette.Reading) {
+	s.heading("Colors: " + r.Palette.String())
+	if s.why {
+		s.b.WriteString(r.String() + "\n")
+		return
+	}
+	apart := true
+	for _, p := range append(r.Pairs, r.Background...) {
+		var views []string
+		for v, holds := range p.Holds {
+			if !holds {
+				views = append(views, palette.View(v).String())
+			}
+		}
+		if len(views) == 0 {
+			continue
+		}
+		apart = false
+		text := "look alike to some (" + strings.Join(views, ", ") + ")"
+		if p.Mend != (palette.Mend{}) {
+			text += "; " + p.Mend.Swatch.Name + " as " + p.Mend.Swatch.Color.String() + " parts them"
+		}
+		s.line(p.A.Name+" and "+p.B.Name, 0, text)
+	}
+	if apart {
+		s.line("they", 0, "hold apart for everybody")
+	}
+}
+
+// say is a number of things in words.
+func say(n int, what string) string {
+	if n != 1 {
+		what += "s"
+	}
+	return strconv.Itoa(n) + " " + what
+}

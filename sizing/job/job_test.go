@@ -1,0 +1,349 @@
+package job_test
+
+import (
+	"encoding/json"
+	"errors"
+	"math/rand/v2"
+	"os"
+	"strconv"
+	"strings"
+	"testing"
+
+	"example.com/fircone/mantel"
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/job"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/shopspring/decimal"
+)
+
+// station is the demo of the examples: a 9 ft tree, a 4 ft 6 in tree in a corner and a 64 in mantel.
+func station(t testing.TB) job.Request {
+	t.Helper()
+	data, err := os.ReadFile("../../examples/plan/demo/station.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, err := job.ParseRequest(data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}
+
+// The station in plain sizes: the figures are common practice, worked by hand.
+func TestStation(t *testing.T) {
+	p, err := job.Make(station(t))
+	if err != nil {
+		t.Fatal(err)
+	}
+	hall := p.Trees[0]
+	if hall.Types != 9 || hall.Each != (units.Range[int]{Min: 7, Max: 11}) || hall.Planned[shopping.Garland].Length != 81*units.Foot || hall.Rule[shopping.Pick].Pieces != 27 {
+		t.Errorf("ticket hall: %d types, %v of each, %v", hall.Types, hall.Each, hall.Planned)
+	}
+	// By hand: 12 ft less 1 ft is 11 ft; 9 strings of 5 W; 81 shared 40/30/20/10.
+	if hall.Fit == nil || hall.Fit.Tallest != 11*units.Foot || hall.Strings.Count != 9 || hall.Load.Power != 45*units.Watt || hall.Runs != 1 {
+		t.Errorf("ticket hall: fit %v, strings %v, load %v", hall.Fit, hall.Strings, hall.Load)
+	}
+	tea := p.Mantels[0]
+	if tea.Hanging.Left != units.Foot || tea.Hanging.Right != units.Foot || len(tea.Pieces) != 4 {
+		t.Errorf("tea room: %v, %v", tea.Hanging, tea.Pieces)
+	}
+}
+
+// balls counts ornaments by color.
+func balls[T any](list []T, get func(T) (shopping.Item, int)) map[string]int {
+	count := map[string]int{}
+	for _, x := range list {
+		if item, n := get(x); item.Kind == shopping.Ornament && n > 0 {
+			count[item.Color] += n
+		}
+	}
+	return count
+}
+
+func ofShare(s shopping.Share) (shopping.Item, int) { return s.Item, s.Gets.Pieces }
+
+func ofNeed(n shopping.Need) (shopping.Item, int) { return n.Item, n.Quantity.Pieces }
+
+func ofSpot(s mantel.Spot) (shopping.Item, int) { return s.Item, 1 }
+
+// Of 500 jobs at random the pieces that hang, the needs, the shares of the basket, the spots of the
+// mantel and the totals agree, color by color and room by room.
+func TestOneAssortment(t *testing.T) {
+	colors := []string{"", "crimson", "crimson,ivory", "crimson,forestgreen,gold:metal", "crimson,forestgreen,gold:metal,ivory"}
+	for seed := range uint64(500) {
+		rng := rand.New(rand.NewPCG(seed, 18))
+		r := job.Request{}
+		text := colors[rng.IntN(len(colors))]
+		if text != "" {
+			var err error
+			if r.Colors, err = palette.CommonPractice().ParsePalette(text); err != nil {
+				t.Fatal(err)
+			}
+		}
+		for range rng.IntN(3) {
+			tree := job.Tree{Room: "hall " + strconv.Itoa(rng.IntN(2))}
+			tree.Height = units.Length(12+rng.IntN(150)) * units.Inch
+			tree.Exposure = sizing.Exposure(rng.IntN(4))
+			tree.Taper = sizing.Taper(rng.IntN(3))
+			tree.SizeBy = sizing.Way(rng.IntN(3))
+			tree.Accents = [][]shopping.Kind{nil, {}, {shopping.Pick}, {shopping.Ribbon}}[rng.IntN(4)]
+			r.Trees = append(r.Trees, tree)
+		}
+		for range rng.IntN(3) {
+			m := job.Mantel{Room: "hall " + strconv.Itoa(rng.IntN(2))}
+			m.Length = units.Length(24+rng.IntN(72)) * units.Inch
+			m.Hanging.Look = mantel.Look(rng.IntN(2))
+			r.Mantels = append(r.Mantels, m)
+		}
+		shops := rng.IntN(4)
+		if shops > 0 {
+			names := []string{""}
+			for _, s := range r.Colors.Swatches() {
+				names = append(names, s.Name)
+			}
+			for _, name := range names {
+				if rng.IntN(5) == 0 {
+					continue // not to be had
+				}
+				o := shopping.Offer{Item: shopping.Item{Kind: shopping.Ornament, Color: name}, Name: "box", Pack: shopping.Quantity{Pieces: 1 + rng.IntN(12)}, Price: decimal.NewFromInt(int64(1 + rng.IntN(9)))}
+				if rng.IntN(2) == 0 {
+					o.Shelf = shopping.Left(rng.IntN(12))
+				}
+				r.Shop.Offers = append(r.Shop.Offers, o)
+			}
+			r.Shop.Offers = append(r.Shop.Offers, shopping.Offer{Item: shopping.Item{Kind: shopping.Pick}, Name: "bunch", Pack: shopping.Quantity{Pieces: 6}, Price: decimal.NewFromInt(2)})
+			if shops == 2 {
+				r.Shop.Budget = decimal.NewFromInt(int64(20 + rng.IntN(300)))
+			}
+		}
+		p, err := job.Make(r)
+		if err != nil {
+			t.Fatalf("job %d: %v", seed, err)
+		}
+		if p.Basket == nil != (len(r.Shop.Offers) == 0) {
+			t.Fatalf("job %d: basket %v", seed, p.Basket)
+		}
+		var shares []shopping.Share
+		rooms := 0
+		agree := func(what string, got, want map[string]int) {
+			t.Helper()
+			if diff := cmp.Diff(want, got); diff != "" {
+				t.Errorf("job %d, %s: -want +got\n%s", seed, what, diff)
+			}
+		}
+		for i, tree := range p.Trees {
+			name := "tree " + strconv.Itoa(i)
+			need, hung, gets := balls(tree.Needs, ofNeed), map[string]int{}, balls(tree.Shares, ofShare)
+			picks := 0
+			for _, piece := range tree.Pieces {
+				if piece.Item.Kind == shopping.Pick {
+					picks += piece.Count
+					continue
+				}
+				hung[piece.Item.Color] += piece.Count
+			}
+			total := 0
+			for _, n := range need {
+				total += n
+			}
+			if want := tree.Planned[shopping.Ornament].Pieces; total != want {
+				t.Errorf("job %d, %s: %d ornaments needed, %d planned", seed, name, total, want)
+			}
+			if p.Basket == nil {
+				agree(name, hung, need)
+			} else {
+				agree(name, hung, gets)
+				if len(tree.Shares) < len(tree.Needs) {
+					t.Errorf("job %d, %s: %d shares for %d needs", seed, name, len(tree.Shares), len(tree.Needs))
+				}
+			}
+			for k, n := range tree.Needs {
+				want := n.Quantity.Pieces
+				if p.Basket != nil {
+					if tree.Shares[k].Item != n.Item || tree.Shares[k].Room != n.Room {
+						t.Errorf("job %d, %s: share %d is of %v, the need of %v", seed, name, k, tree.Shares[k].Need, n)
+					}
+					want = tree.Shares[k].Gets.Pieces
+				}
+				if n.Item.Kind == shopping.Pick && picks != want {
+					t.Errorf("job %d, %s: %d picks hang of %d", seed, name, picks, want)
+				}
+			}
+			shares = append(shares, tree.Shares...)
+			rooms += len(tree.Needs)
+		}
+		for i, m := range p.Mantels {
+			name := "mantel " + strconv.Itoa(i)
+			spots, hung := balls(m.Spots, ofSpot), map[string]int{}
+			for _, piece := range m.Pieces {
+				hung[piece.Item.Color] += piece.Count
+			}
+			agree(name+", spots", spots, hung)
+			if p.Basket == nil {
+				agree(name, hung, balls(m.Needs, ofNeed))
+			} else {
+				agree(name, hung, balls(m.Shares, ofShare))
+			}
+			for _, step := range m.Steps {
+				for _, item := range step.Items {
+					found := false
+					for _, n := range m.Needs {
+						found = found || n.Item == item
+					}
+					if !found {
+						t.Errorf("job %d, %s: step %q has %v, which no need has", seed, name, step.Do, item)
+					}
+				}
+			}
+			shares = append(shares, m.Shares...)
+			rooms += len(m.Needs)
+		}
+		if rooms != len(p.Needs) {
+			t.Errorf("job %d: %d needs in all, %d in the rooms", seed, len(p.Needs), rooms)
+		}
+		if p.Basket == nil {
+			continue
+		}
+		bought := map[string]int{}
+		for _, b := range p.Basket.Purchases {
+			for _, s := range b.Shares {
+				if s.Item.Kind == shopping.Ornament {
+					bought[s.Item.Color] += s.Gets.Pieces
+				}
+			}
+		}
+		for color, n := range bought {
+			if n == 0 {
+				delete(bought, color)
+			}
+		}
+		agree("basket", balls(shares, ofShare), bought)
+	}
+}
+
+// A budget that does not do is told with what would, and a cent less does not.
+func TestBudgetTooSmall(t *testing.T) {
+	r := station(t)
+	r.Shop.Budget = decimal.NewFromInt(90)
+	p, err := job.Make(r)
+	if err != nil || !p.Basket.Least.GreaterThan(r.Shop.Budget) || p.Basket.Total.GreaterThan(r.Shop.Budget) || len(p.Basket.Short()) == 0 {
+		t.Fatalf("%v, least %v, total %v", err, p.Basket.Least, p.Basket.Total)
+	}
+	r.Shop.Budget = p.Basket.Least
+	if p, err = job.Make(r); err != nil {
+		t.Fatal(err)
+	}
+	for _, s := range p.Basket.Short() {
+		if !s.Enough() {
+			t.Errorf("the budget %v that was asked for leaves %v short", r.Shop.Budget, s.Need)
+		}
+	}
+}
+
+// A house's own rules reach the plan, each of them.
+func TestHouse(t *testing.T) {
+	r := job.Request{House: job.CommonPractice(), Trees: []job.Tree{{Tree: sizing.Tree{Height: 7 * units.Foot}, Accents: []shopping.Kind{shopping.Pick}}}, Mantels: []job.Mantel{{Mantel: mantel.Mantel{Length: 5 * units.Foot}}}}
+	r.Trees[0].Lights.Lamps, r.Trees[0].Lights.Length, r.Trees[0].Lights.Power = 100, 33*units.Foot, 300*units.Watt
+	r.House.Trees.PerFoot[shopping.Pick].Pieces = 4
+	r.House.Mantels.Traditional.PickSpacing = 4 * units.Inch
+	r.House.Circuit.Amperes = 20
+	r.House.Units = units.InMetric
+	r.House.Handle = 3 * units.Inch
+	p, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	tree := p.Trees[0]
+	if tree.Planned[shopping.Pick].Pieces != 28 || tree.Load.Limit != 1920*units.Watt || !tree.Load.Over || tree.Handle != 3*units.Inch || tree.BareTip != 4*units.Inch {
+		t.Errorf("%v, %v, handle %v, bare tip %v", tree.Planned, tree.Load, tree.Handle, tree.BareTip)
+	}
+	if !strings.Contains(tree.Needs[1].Basis, "m") || strings.Contains(tree.Needs[1].Basis, "ft") {
+		t.Errorf("in metric: %q", tree.Needs[1].Basis)
+	}
+	// By hand: 60 in with one each 4 in.
+	for _, n := range p.Mantels[0].Needs {
+		if n.Item.Kind == shopping.Pick && n.Quantity.Pieces != 15 {
+			t.Errorf("%v", n)
+		}
+	}
+}
+
+// Each fault is named by the place of its value in the request, and all of them at once.
+func TestFaults(t *testing.T) {
+	all := map[string]func(*job.Request){
+		"/trees/1/height":           func(r *job.Request) { r.Trees[1].Height = 0 },
+		"/trees/0/base":             func(r *job.Request) { r.Trees[0].Base = 100 * units.Foot },
+		"/trees/0/taper":            func(r *job.Request) { r.Trees[0].Taper = 9 },
+		"/trees/0/exposure":         func(r *job.Request) { r.Trees[0].Exposure = 9 },
+		"/trees/0/kind":             func(r *job.Request) { r.Trees[0].Kind = 9 },
+		"/trees/0/sizeBy":           func(r *job.Request) { r.Trees[0].SizeBy = 9 },
+		"/trees/0/accents":          func(r *job.Request) { r.Trees[0].Accents = []shopping.Kind{shopping.Hook} },
+		"/trees/0/space/ceiling":    func(r *job.Request) { r.Trees[0].Space.Ceiling = 1 },
+		"/trees/0/space/stand":      func(r *job.Request) { r.Trees[0].Space.Stand = -1 },
+		"/trees/0/lights/lamps":     func(r *job.Request) { r.Trees[0].Lights.Lamps = -1 },
+		"/mantels/0/length":         func(r *job.Request) { r.Mantels[0].Length = 0 },
+		"/mantels/0/depth":          func(r *job.Request) { r.Mantels[0].Depth = -1 },
+		"/mantels/0/hanging/swags":  func(r *job.Request) { r.Mantels[0].Hanging.Swags = -1 },
+		"/mantels/0/hook/rating":    func(r *job.Request) { r.Mantels[0].Hook.Rating = -1 },
+		"/mantels/0/perFoot":        func(r *job.Request) { r.Mantels[0].PerFoot = -1 },
+		"/shop/offers/0/price":      func(r *job.Request) { r.Shop.Offers[0].Price = decimal.NewFromInt(-1) },
+		"/shop/offers/3/pack":       func(r *job.Request) { r.Shop.Offers[3].Pack.Pieces = -1 },
+		"/shop/owned/1/quantity":    func(r *job.Request) { r.Shop.Owned[1].Quantity.Pieces = -1 },
+		"/shop/budget":              func(r *job.Request) { r.Shop.Budget = decimal.NewFromInt(-1) },
+		"/box/2/count":              func(r *job.Request) { r.Box[2].Count = -1 },
+		"/house/places":             func(r *job.Request) { r.House.Places = 5 },
+		"/house/units":              func(r *job.Request) { r.House.Units = 99 },
+		"/house/handle":             func(r *job.Request) { r.House.Handle = -1 },
+		"/house/circuit/amperes":    func(r *job.Request) { r.House.Circuit.Amperes = 1000 },
+		"/house/trees/typesPerFoot": func(r *job.Request) { r.House.Trees.TypesPerFoot = -1 },
+		"/house/colors/apart":       func(r *job.Request) { r.House.Colors.Apart = -1 },
+	}
+	together := station(t)
+	for pointer, change := range all {
+		r := station(t)
+		change(&r)
+		change(&together)
+		_, err := job.Make(r)
+		list := job.Faults(err)
+		if len(list) != 1 || list[0].Field != pointer || list[0].Want == "" || list[0].Value == "" || list[0].Err == nil || list[0].Func != "job.Make" {
+			t.Errorf("%s: %v", pointer, err)
+		}
+	}
+	_, err := job.Make(together)
+	for _, f := range job.Faults(err) {
+		if all[f.Field] == nil {
+			t.Errorf("nothing is wrong with %v", f)
+		}
+		delete(all, f.Field)
+	}
+	for pointer := range all {
+		t.Errorf("of several faults %s is not told", pointer)
+	}
+	if job.Faults(errors.New("other")) != nil || job.Faults(nil) != nil {
+		t.Error("faults of what is no fault of a request")
+	}
+}
+
+// A request goes through JSON and comes back, and the plan is the same.
+func TestRequestJSON(t *testing.T) {
+	r := station(t)
+	r.House.Trees.PerFoot[shopping.Light].Pieces = 150
+	r.Trees[0].Accents = []shopping.Kind{}
+	data, err := json.Marshal(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	back, err := job.ParseRequest(data)
+	if err != nil {
+		t.Fatalf("%v\n%s", err, data)
+	}
+	again, err := json.Marshal(back)
+	if err != nil || string(again) != string(data) {
+		t.Errorf("%v:\n%s\n%s", err, data, again)
+	}
+}
