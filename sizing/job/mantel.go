@@ -46,22 +46,14 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 			p.Hanging, p.Cautions = hanging, cautions
 		}
 	}
-	dressing, err := rules.Needs(m.Mantel, p.Hanging)
+	worn, err := rules.Needs(m.Mantel, p.Hanging)
 	ofHouse(err)
+	needs := worn.Needs
 	hook := m.Hook
 	if hook == (mantel.Hook{}) {
 		hook.Rating = units.Pound // to look at the weight alone
 	} else if _, err := hook.WorkingLoad(); !f.note(err, at+"/hook", args...) {
 		hook = mantel.Hook{Rating: units.Pound}
-	}
-	if m.PerFoot != 0 {
-		loads, err := m.Loads(p.Hanging, m.PerFoot, hook)
-		if ofShelf(err) && hook == m.Hook {
-			p.Loads = &loads
-			needs = append(needs, loads.Need())
-			p.Cautions = append(p.Cautions, loads.Cautions...)
-		}
-	}
 	}
 	if m.PerFoot != 0 {
 		loads, err := m.Loads(p.Hanging, m.PerFoot, hook)

@@ -1,19 +1,10 @@
 package demo
 
-import (
-	"encoding/json"
-	"fmt"
-	"testing"
+import "testing"
 
-	"example.com/fircone/sizing/job"
-)
-
-func TestX(t *testing.T) {
-	p, err := job.Make(Station())
-	if err != nil {
-		t.Fatal(err)
+// The station can be read.
+func TestStation(t *testing.T) {
+	if r := Station(); len(r.Trees) != 2 || len(r.Mantels) != 1 || len(r.Shop.Offers) < 10 {
+		t.Errorf("%d trees, %d mantels, %d offers", len(r.Trees), len(r.Mantels), len(r.Shop.Offers))
 	}
-	b, _ := json.MarshalIndent(p, "", " ")
-	fmt.Println(string(b))
-	fmt.Println(p.Basket.Page())
 }
