@@ -32,15 +32,6 @@ type batch struct {
 	count int
 }
 
-// pieces returns how many pieces a row has.
-func (r row) pieces() int {
-	n := 0
-	for _, b := range r.types {
-		n += b.count
-	}
-	return n
-}
-
 // share shares total pieces out. Types go to the colors by the usual shares, and every
 // type has as many pieces as the next, to one; on a mantel, without types, the
 // pieces go by the shares. Each type is of one size, the one of which most is still to come.
@@ -132,7 +123,7 @@ func stockOf(s shopping.Shop) stock {
 
 // needs puts the needs of the room together: ornaments by color, and by size where
 // the shelves have sizes; the rest as it is.
-func (d *dressing) needs(list []shopping.Need, stock stock, byShape bool) []shopping.Need {
+func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Need {
 	var needs []shopping.Need
 	for _, n := range list {
 		n.Room = d.name

@@ -83,7 +83,7 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 			return
 		}
 	}
-	p.Needs = room.needs(needs, nil, false)
+	p.Needs = room.needs(needs, nil)
 	for i := range p.Steps {
 		p.Steps[i].Items = planned(p.Steps[i].Items, p.Needs)
 	}

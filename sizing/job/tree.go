@@ -108,7 +108,7 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 			return
 		}
 	}
-	p.Needs = room.needs(needs, d.stock, p.SizeBy == sizing.ByShape)
+	p.Needs = room.needs(needs, d.stock)
 	d.Trees = append(d.Trees, p)
 	d.rooms = append(d.rooms, room)
 }
