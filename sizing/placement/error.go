@@ -31,13 +31,9 @@ func inside(fn, pointer string, err error) error {
 	}
 	at := *e
 	at.Func = "placement." + fn
-	switch {
-	case strings.HasPrefix(e.Field, "/"):
-		at.Field = pointer + e.Field
-	case strings.HasSuffix(pointer, "/"+e.Field): // a plain value, which is there itself
-		at.Field = pointer
-	default:
-		at.Field = pointer + "/" + strings.ToLower(e.Field[:1]) + e.Field[1:]
+	at.Field = pointer
+	if strings.HasPrefix(e.Field, "/") { // inside the value
+		at.Field += e.Field
 	}
 	return &at
 }

@@ -102,10 +102,7 @@ func (o Order) Stations(places []Place) ([]Station, error) {
 	var stations []Station
 	number := 0
 	for len(left) > 0 {
-		s, down, err := o.stand(left[0].Height)
-		if err != nil {
-			return nil, err
-		}
+		s, down := o.stand(left[0].Height)
 		n := 1
 		for n < len(left) && left[n].Height > down {
 			n++
@@ -125,23 +122,20 @@ func (o Order) Stations(places []Place) ([]Station, error) {
 }
 
 // stand returns how to reach a height, and the height down to which one then works.
-func (o Order) stand(height units.Length) (s Station, down units.Length, err error) {
+func (o Order) stand(height units.Length) (s Station, down units.Length) {
 	if height <= fromFloor {
-		return Station{}, -1, nil
+		return Station{}, -1
 	}
-	l, err := sizing.LadderFor(height)
-	if err != nil {
-		return Station{}, 0, err
-	}
+	l, _ := sizing.LadderFor(height) // above what one reaches from the floor, and no higher than a tree
 	if l.Lift || o.Ladder != 0 && l.Size > o.Ladder {
 		// Down to what the tallest ladder there is reaches.
 		tallest := o.Ladder
 		if tallest == 0 {
 			tallest = 16 * units.Foot
 		}
-		return Station{Lift: true}, max(tallest+4*units.Foot, fromFloor), nil
+		return Station{Lift: true}, max(tallest+4*units.Foot, fromFloor)
 	}
-	return Station{Ladder: l.Size}, max(l.Size-below, fromFloor), nil
+	return Station{Ladder: l.Size}, max(l.Size-below, fromFloor)
 }
 
 // radius returns how far the tips of the branches are from the trunk at p.
@@ -213,10 +207,7 @@ func faces(places []Place, reach units.Length) [][]Place {
 // middle returns the azimuth halfway between the first and the last of a group, which is
 // with the clock.
 func middle(group []Place) Angle {
-	wide := (group[0].Azimuth - group[len(group)-1].Azimuth).normal()
-	if wide < 0 {
-		wide += fullTurn
-	}
+	wide := (group[0].Azimuth - group[len(group)-1].Azimuth).normal() // at most a third of a turn
 	return (group[0].Azimuth - wide/2).normal()
 }
 
