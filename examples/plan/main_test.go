@@ -167,17 +167,17 @@ func TestLineCounts(t *testing.T) {
 		args []string
 		most int
 	}{
-		{nil, 120},
-		{[]string{"-request", "demo/station.json"}, 120},
+		{nil, 90},
+		{[]string{"-request", "demo/station.json"}, 90},
 		{[]string{"-request", "testdata/hotel.json"}, 150},
-		{[]string{"-units", "metric"}, 120},
+		{[]string{"-units", "metric"}, 90},
 	} {
 		stdout, stderr, status := call(row.args...)
 		if n := strings.Count(stdout, "\n"); status != 0 || n > row.most || n < 20 {
 			t.Errorf("%q: status %d, %d lines, want at most %d; %s", row.args, status, n, row.most, stderr)
 		}
 		for line := range strings.Lines(stdout) {
-			if n := len([]rune(strings.TrimRight(line, "\n"))); n > 76 {
+			if n := len([]rune(strings.TrimRight(line, "\n"))); n > 79 {
 				t.Errorf("%q: a line of %d: %q", row.args, n, line)
 			}
 		}
@@ -192,7 +192,7 @@ func TestSheet(t *testing.T) {
 	}
 	text := strings.Join(strings.Fields(stdout), " ")
 	last := -1
-	for _, want := range []string{"TO BUY", "total", "leave in the box", "TICKET HALL", "81 ft", "7 to 11 of each", "WAITING ROOM", "TEA ROOM", "COLORS", "#1d751d", "TAKE CARE", "before a fire is lit"} {
+	for _, want := range []string{"TO BUY", "total", "Leave in the box", "TICKET HALL", "81 ft", "7 to 11 of each", "WAITING ROOM", "TEA ROOM", "COLORS", "#1d751d", "TAKE CARE", "before a fire is lit"} {
 		i := strings.Index(text, want)
 		if i <= last {
 			t.Errorf("the sheet does not say %q, or not there", want)

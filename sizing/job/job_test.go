@@ -347,3 +347,104 @@ func TestRequestJSON(t *testing.T) {
 		t.Errorf("%v:\n%s\n%s", err, data, again)
 	}
 }
+
+// FuzzParseRequest: whatever the text, there is a request that can be planned, or faults with
+// their places.
+func FuzzParseRequest(f *testing.F) {
+	for _, s := range []string{
+		`{}`, `{"trees":[{"height":"9 ft","exposure":"200 degrees"}]}`, `{"mantels":[{"length":"64 in","hanging":{"look":"asymmetrical","swags":3}}]}`,
+		`{"trees":[{"height":"1e99 ft"}]}`, `{"house":{"trees":{"perFoot":{"picks":4}}}}`, `{"house":{"places":9}}`, `[`, `{"trees":7}`,
+		`{"trees":[{"height":"3 ft"}],"colors":"crimson,ivory","box":[{"name":"a","color":"red","count":3}],"shop":{"budget":9,"owned":[{"item":"ivory ornaments, star, 3 in","quantity":4}]}}`,
+	} {
+		f.Add([]byte(s))
+	}
+	f.Fuzz(func(t *testing.T, data []byte) {
+		r, err := job.ParseRequest(data)
+		if err == nil {
+			if _, err := job.Make(r); len(job.Faults(err)) > 0 {
+				t.Errorf("%q: read, and then %v", data, err)
+			}
+			return
+		}
+		list := job.Faults(err)
+		if len(list) == 0 {
+			t.Errorf("%q: %v", data, err)
+		}
+		for _, e := range list {
+			if e.Func != "job.ParseRequest" || e.Field != "data" && e.Field != "" && !strings.HasPrefix(e.Field, "/") || e.Err == nil {
+				t.Errorf("%q: %#v", data, e)
+			}
+		}
+	})
+}
+
+// Where the shelves state sizes and types the needs ask for them, mixed boxes and owned pieces too, and
+// what hangs is what the parts of the shares are. A pencil tree of 3 ft in a corner takes small balls.
+func TestSizesAndTypes(t *testing.T) {
+	item := func(text string) shopping.Item {
+		i, err := shopping.ParseItem(text)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return i
+	}
+	offer := func(text string, pack int) shopping.Offer {
+		return shopping.Offer{Item: item(text), Name: "box", Pack: shopping.Quantity{Pieces: pack}, Price: decimal.NewFromInt(3)}
+	}
+	r := job.Request{Trees: []job.Tree{{Tree: sizing.Tree{Height: 3 * units.Foot, Taper: sizing.Pencil, Exposure: sizing.InCorner}, Room: "stair", Accents: []shopping.Kind{}}}}
+	r.Shop.Offers = []shopping.Offer{
+		offer("ornaments, star, 1 in", 6), offer("ornaments, ball, 1 in", 6), offer("ornaments, bird, 1 in", 6),
+		{Name: "mixed", Contents: []shopping.Lot{{Item: item("ornaments, ball, 1 in"), Quantity: shopping.Quantity{Pieces: 2}}, {Item: item("ornaments, star, 4 in"), Quantity: shopping.Quantity{Pieces: 2}}}, Price: decimal.NewFromInt(9)},
+	}
+	r.Shop.Owned = []shopping.Lot{{Item: item("ornaments, bird, 1 in"), Quantity: shopping.Quantity{Pieces: 2}}}
+	p, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	tree := p.Trees[0]
+	n := tree.Needs[0]
+	if n.Item.Size == 0 || n.Item.Size > 2*units.Inch || n.Assort.Types != 3 || n.Quantity.Pieces < 9 || n.Most < 18 {
+		t.Errorf("%+v", n)
+	}
+	types := map[string]int{}
+	total := 0
+	for _, piece := range tree.Pieces {
+		types[piece.Item.Type] += piece.Count
+		total += piece.Count
+		if piece.Item.Size == 0 {
+			t.Errorf("a piece without a size: %v", piece.Item)
+		}
+	}
+	if len(types) != 3 || total != tree.Shares[0].Gets.Pieces {
+		t.Errorf("%v hang of %v", types, tree.Shares[0])
+	}
+	// Half of the shelf is gone: what there is hangs, and a size that was not asked for stands in.
+	r.Shop.Offers = []shopping.Offer{offer("ornaments, star, 4 in", 4)}
+	r.Shop.Offers[0].Shelf = shopping.Left(1)
+	r.Shop.Owned = nil
+	if p, err = job.Make(r); err != nil {
+		t.Fatal(err)
+	}
+	total = 0
+	for _, piece := range p.Trees[0].Pieces {
+		total += piece.Count
+	}
+	if total != 4 || len(p.Basket.Short()) == 0 {
+		t.Errorf("%d hang of 4: %v", total, p.Trees[0].Shares)
+	}
+}
+
+// What cannot be planned at all.
+func TestRefused(t *testing.T) {
+	many := job.Request{Mantels: make([]job.Mantel, 101)}
+	box := job.Request{Box: []palette.Piece{{Name: "a", Count: 1}}}
+	for pointer, r := range map[string]job.Request{"/trees": many, "/box": box} {
+		_, err := job.Make(r)
+		if list := job.Faults(err); len(list) == 0 || list[0].Field != pointer {
+			t.Errorf("%s: %v", pointer, err)
+		}
+	}
+	if _, err := job.Make(job.Request{}); err != nil {
+		t.Errorf("nothing to dress: %v", err)
+	}
+}

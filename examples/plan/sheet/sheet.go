@@ -19,8 +19,8 @@ import (
 
 // The sheet is as wide as a printed page and a phone held sideways both show.
 const (
-	sheetWidth = 76
-	labelWidth = 15
+	sheetWidth = 79
+	labelWidth = 13
 )
 
 // A sheet is a plan being laid out as text.
@@ -31,7 +31,7 @@ type sheet struct {
 	why     bool // with the reason and the source of every figure
 }
 
-// Text returns the sheet of a plan for a request, in lines of at most 76 characters:
+// Text returns the sheet of a plan for a request, in lines of at most 79 characters:
 // what to buy, a page for each room in the order of work, the colors, and what to
 // mind. With why it has the reason and the source of every figure.
 func Text(r job.Request, p job.Plan, why bool) string {
@@ -53,13 +53,18 @@ func Text(r job.Request, p job.Plan, why bool) string {
 	}
 	if len(p.Cautions) > 0 {
 		s.heading("Take care")
+		var texts []string
 		for _, c := range p.Cautions {
 			text := strings.ToUpper(c.Text[:1]) + c.Text[1:] + "."
 			if why && c.Source != "" {
 				text += " (" + c.Source + ")"
 			}
-			s.line("-", 2, text)
+			if c.Code == "ladder" {
+				text = "Ladder: " + c.Text + "."
+			}
+			texts = append(texts, text)
 		}
+		s.line(strings.Join(texts, " "), -1, "")
 	}
 	if why {
 		s.b.WriteString("\nCommon practice is a rule of thumb of the trade, for which there is no\npublished standard.\n")
@@ -120,7 +125,12 @@ func (s *sheet) lot(i shopping.Item, q shopping.Quantity) string {
 	if q.Length > 0 {
 		return s.quantity(q) + " of " + s.item(i)
 	}
-	return strconv.Itoa(q.Pieces) + " " + s.item(i)
+	text := s.item(i)
+	if q.Pieces == 1 {
+		one := strings.TrimPrefix(i.Kind.Count(1), "1 ")
+		text = strings.Replace(text, i.Kind.String(), one, 1)
+	}
+	return strconv.Itoa(q.Pieces) + " " + text
 }
 
 // heading begins a section.
@@ -138,7 +148,12 @@ func (s *sheet) heading(name string) {
 
 // line writes a label and, from a column on, a text that wraps in that column.
 func (s *sheet) line(label string, column int, text string) {
-	s.b.WriteString("  " + label + strings.Repeat(" ", max(1, column-utf8.RuneCountInString(label))))
+	if column < 0 { // a paragraph
+		column, text, label = 0, label, ""
+		s.b.WriteString("  ")
+	} else {
+		s.b.WriteString("  " + label + strings.Repeat(" ", max(1, column-utf8.RuneCountInString(label))))
+	}
 	at := 2 + max(column, utf8.RuneCountInString(label)+1)
 	for i, word := range strings.Fields(text) {
 		n := utf8.RuneCountInString(word)
@@ -182,20 +197,25 @@ func (s *sheet) buy(list shopping.List) {
 	}
 	bought := 0
 	for _, p := range list.Purchases {
+		var order []string // what the packs hold, and the packs of each
+		packs, cost := map[string][]string{}, map[string]decimal.Decimal{}
 		for _, b := range p.Buys {
 			what := s.item(b.Offer.Item)
 			if len(b.Offer.Contents) > 0 {
 				what = s.lots(b.Offer.Contents)
 			}
-			text := "[ ] " + strconv.Itoa(b.Packs) + " x " + b.Offer.Name + " of " + what + " at " + s.money(b.Offer.Price)
-			if strings.Contains(b.Offer.Name, " of ") || strings.HasSuffix(b.Offer.Name, what) {
-				text = "[ ] " + strconv.Itoa(b.Packs) + " x " + what + ", " + b.Offer.Name + " at " + s.money(b.Offer.Price)
+			if packs[what] == nil {
+				order = append(order, what)
 			}
+			text := strconv.Itoa(b.Packs) + " x " + b.Offer.Name + " at " + s.money(b.Offer.Price)
 			if b.Offer.Store != "" {
 				text += ", " + b.Offer.Store
 			}
-			s.priced(text, b.Cost)
+			packs[what], cost[what] = append(packs[what], text), cost[what].Add(b.Cost)
 			bought++
+		}
+		for _, what := range order {
+			s.priced("[ ] "+what+": "+strings.Join(packs[what], ", "), cost[what])
 		}
 	}
 	for _, b := range list.Bills {
@@ -217,10 +237,10 @@ func (s *sheet) buy(list shopping.List) {
 		}
 	}
 	if len(owned) > 0 {
-		s.line("from your stock", labelWidth+1, strings.Join(owned, ", "))
+		s.line("From stock: "+strings.Join(owned, ", ")+".", -1, "")
 	}
 	if left := list.Left(); len(left) > 0 {
-		s.line("leave in the box, or put back", labelWidth+1, s.lots(left))
+		s.line("Leave in the box, or put back: "+s.lots(left)+".", -1, "")
 	}
 	label := "SHORT"
 	for _, share := range list.Short() {
@@ -374,13 +394,13 @@ func (s *sheet) tree(t job.TreePlan) {
 		name = "Tree"
 	}
 	s.heading(name + ": tree, " + s.length(t.Height))
-	shape := t.Taper.String() + ", by the usual width"
+	shape := t.Taper.String()
 	if t.Base > 0 {
 		shape = s.length(t.Base) + " wide, " + t.Grade
 	}
-	way := "sized by rule"
+	way := "by rule"
 	if t.SizeBy == sizing.ByShape {
-		way = "sized by shape"
+		way = "by shape"
 	}
 	step := units.SquareFoot
 	if s.style() == units.InMetric {
@@ -393,11 +413,12 @@ func (s *sheet) tree(t job.TreePlan) {
 	if t.Area < 10*step {
 		step /= 10
 	}
-	s.line("shape", labelWidth+1, shape+"; "+t.Exposure.String()+"; "+t.Area.Format(area, step)+" to dress, "+way)
+	room := s.topper(t)
 	if f := t.Fit; f != nil {
 		text, _, _ := strings.Cut(f.Format(s.style()), "; ")
-		s.line("ceiling", labelWidth+1, s.length(t.Space.Ceiling)+"; "+text)
+		room = "ceiling " + s.length(t.Space.Ceiling) + ", " + text + "; " + room
 	}
+	s.line(strings.ToUpper(shape[:1])+shape[1:]+", "+t.Exposure.String()+", "+t.Area.Format(area, step)+", "+way+"; "+room+".", -1, "")
 	needs := s.gets(t.Needs, t.Shares)
 	extra := ""
 	if l := t.Load; l.Limit > 0 {
@@ -416,7 +437,6 @@ func (s *sheet) tree(t job.TreePlan) {
 		}
 		s.dress(needs, kind, wraps)
 	}
-	s.topper(t)
 	s.dress(needs, shopping.Pick, "")
 	s.balls(needs, t)
 	if s.why {
@@ -424,16 +444,15 @@ func (s *sheet) tree(t job.TreePlan) {
 	}
 }
 
-// topper says how high the topper may be and what it takes to set it.
-func (s *sheet) topper(t job.TreePlan) {
-	text := "within reach from the floor"
+// topper says what it takes to set the topper.
+func (s *sheet) topper(t job.TreePlan) string {
 	switch {
 	case t.Ladder.Lift:
-		text = "no stepladder reaches: it takes a lift, and people trained to use it"
+		return "no stepladder reaches the tip: it takes a lift, and people trained to use it"
 	case t.Ladder.Size > 0:
-		text = "from a " + s.length(t.Ladder.Size) + " stepladder"
+		return "topper from a stepladder of " + s.length(t.Ladder.Size)
 	}
-	s.line("topper", labelWidth+1, text)
+	return "topper within reach from the floor"
 }
 
 // balls writes the ornaments: how many of each color, and of which sizes they are.
@@ -499,21 +518,21 @@ func (s *sheet) mantel(m job.MantelPlan) {
 	}
 	s.heading(name + ": mantel, " + s.length(m.Length) + ", " + m.Hanging.Look.String())
 	needs := s.gets(m.Needs, m.Shares)
-	s.line("hangs", labelWidth+1, m.Hanging.String())
+	about := "Garland " + s.hangs(m.Hanging) + "."
 	if l := m.Loads; l != nil {
 		h := l.Hooks[l.Heaviest]
-		text := say(len(l.Hooks), "place") + "; at most " + h.Total.Format(s.style(), units.Ounce/10) + " on one, and a hook may carry " + l.Working.Format(s.style(), units.Ounce/10)
+		about += " Hooks at " + say(len(l.Hooks), "place") + ", at most " + h.Total.Format(s.style(), units.Ounce/10) + " on one; one may carry " + l.Working.Format(s.style(), units.Ounce/10) + "."
 		if l.Overloaded > 0 {
-			text += "; OVERLOADED at " + say(l.Overloaded, "place") + ": use more hooks, or stronger ones"
+			about += " OVERLOADED at " + say(l.Overloaded, "place") + ": use " + l.Remedy + "."
 		}
-		s.line("holds", labelWidth+1, text)
 	}
 	if len(m.Clearances.Violations) > 0 {
 		worst, _, _ := strings.Cut(m.Clearances.Violations[0].String(), " (")
-		s.line("TOO NEAR", labelWidth+1, worst+s.more(m.Clearances.Violations))
+		about += " TOO NEAR THE FIRE: " + worst + s.more(m.Clearances.Violations) + "."
 	} else if m.Opening != (mantel.Opening{}) {
-		s.line("fire", labelWidth+1, "clear of the opening, while the fire is out")
+		about += " Clear of the opening, while the fire is out."
 	}
+	s.line(about, -1, "")
 	told := map[shopping.Item]bool{}
 	for i, step := range m.Steps {
 		text := step.Do
@@ -551,7 +570,7 @@ func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool
 			if much := s.told(g); strings.HasPrefix(much, "planned") {
 				text += " " + much
 			} else {
-				text = much + " " + text
+				text = s.lot(i, g.gets)
 			}
 			if len(g.cuts) > 0 {
 				text += " (" + strings.Join(g.cuts, ", ") + ")"
@@ -565,12 +584,21 @@ func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool
 	return ": " + strings.Join(texts, ", ")
 }
 
+// hangs says how a garland hangs.
+func (s *sheet) hangs(h mantel.Hanging) string {
+	text := "straight"
+	if h.Swags > 0 {
+		text = say(h.Swags, "swag") + " " + s.length(h.Sag) + " deep"
+	}
+	return text + ", falling " + s.length(h.Left) + " at the left, " + s.length(h.Right) + " at the right"
+}
+
 // more says how many other figures are not met.
 func (s *sheet) more(list []mantel.Violation) string {
 	if len(list) == 1 {
 		return ""
 	}
-	return "; and " + say(len(list)-1, "figure") + " more"
+	return "; and " + strconv.Itoa(len(list)-1) + " more"
 }
 
 // colors says which colors are taken for one by some, and what parts them.
@@ -584,7 +612,7 @@ func (s *sheet) colors(r palette.Reading) {
 	for _, p := range append(r.Pairs, r.Background...) {
 		var views []string
 		for v, holds := range p.Holds {
-			if !holds {
+			if !holds && !strings.HasPrefix(palette.View(v).String(), "warm ") || !holds && p.Holds[max(0, v-int(palette.WarmLight))] {
 				views = append(views, palette.View(v).String())
 			}
 		}

@@ -1,0 +1,73 @@
+package job_test
+
+import (
+	"fmt"
+
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/job"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+// Common practice, by hand: a 9 ft tree takes 9 types of 9, 81 ft of garland and 900 lights.
+func ExampleMake() {
+	tree := job.Tree{Tree: sizing.Tree{Height: 9 * units.Foot}, Room: "ticket hall", Space: sizing.Room{Ceiling: 12 * units.Foot}}
+	plan, err := job.Make(job.Request{Trees: []job.Tree{tree}})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	for _, n := range plan.Needs {
+		fmt.Printf("%s, %s: %v - %s\n", n.Room, n.Item, n.Quantity, n.Basis)
+	}
+	fmt.Println(plan.Trees[0].Fit.Verdict)
+	// Output:
+	// ticket hall, ornaments: 81 - 9 types, 1 for each whole foot of 9 ft; 9 of each, and 7 to 11 will do
+	// ticket hall, garland: 81 ft - 9 ft for each foot of 9 ft
+	// ticket hall, lights: 900 - 100 for each foot of 9 ft
+	// fits
+}
+
+// Common practice, by hand: 21 picks for 7 ft.
+func ExampleParseRequest() {
+	request, err := job.ParseRequest([]byte(`{"trees": [{"height": "7 ft", "accents": ["picks"]}]}`))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	plan, err := job.Make(request)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(plan.Trees[0].Planned)
+	// Output:
+	// ornaments 49, picks 21, lights 700
+}
+
+// Three mistakes, and all of them are told.
+func ExampleFaults() {
+	_, err := job.ParseRequest([]byte(`{"trees": [{"height": "7"}, {"height": "200 ft"}], "colors": "crimson,beigeish"}`))
+	for _, f := range job.Faults(err) {
+		fmt.Printf("%s %q: want %s\n", f.Field, f.Value, f.Want)
+	}
+	// Output:
+	// /trees/0/height "7": want a number and a unit, such as 7 ft 6 in
+	// /colors "crimson,beigeish": want #rrggbb, #rgb or a color name
+	// /trees/1/height "200 ft": want 1 ft to 100 ft
+}
+
+// A house that uses four picks a foot; by hand 28 for 7 ft.
+func ExampleCommonPractice() {
+	house := job.CommonPractice()
+	house.Trees.PerFoot[shopping.Pick].Pieces = 4
+	tree := job.Tree{Tree: sizing.Tree{Height: 7 * units.Foot}, Accents: []shopping.Kind{shopping.Pick}}
+	plan, err := job.Make(job.Request{House: house, Trees: []job.Tree{tree}})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(plan.Trees[0].Planned)
+	// Output:
+	// ornaments 49, picks 28, lights 700
+}
