@@ -88,10 +88,7 @@ func (s *search) cuts() []Row {
 					for k := range best.Coef {
 						best.Coef[k] /= common
 					}
-					l := best.Least
-					if best.Least = l / common; best.Least*common < l {
-						best.Least++
-					}
+					best.Least /= common // without a rest: the column that d is of has rest or -rest
 				}
 			}
 		}

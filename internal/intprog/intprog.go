@@ -282,9 +282,6 @@ func (s *search) hopeless(bound int64) bool { return s.best != nil && bound > s.
 
 // roundUp returns the next cost that is possible from bound on.
 func (s *search) roundUp(bound int64) int64 {
-	if bound == math.MinInt64 || bound == math.MaxInt64 {
-		return bound
-	}
 	rest := bound % s.step
 	if rest < 0 {
 		rest += s.step
@@ -317,13 +314,7 @@ func (s *search) tighten(lo, hi []int64) bool {
 					lo[j], changed = hi[j]-slack/a, true
 				case a < 0 && -a*(hi[j]-lo[j]) > slack:
 					hi[j], changed = lo[j]+slack/-a, true
-				default:
-					continue
-				}
-				// The rest of the row is no looser for it.
-				if lo[j] > hi[j] {
-					return false
-				}
+				} // the bounds do not cross, and the slack stays as it is
 			}
 		}
 		*s.effort -= int64(len(s.Problem.Rows))
@@ -509,10 +500,7 @@ func (s *search) run(floor int64) Result {
 			}
 		}
 		if j < 0 {
-			if s.Kept(s.lo) {
-				s.keep(s.lo)
-			} // else there is nothing here
-			at = nil
+			at = nil // one x is left, and round has tried it
 			continue
 		}
 		n := int64(math.Floor(v))
@@ -563,10 +551,7 @@ func (s *search) fix() {
 	if s.rooted == nil || s.best == nil || s.rootAt == math.MinInt64 {
 		return
 	}
-	gap := s.cost - s.step - s.rootAt
-	if gap < 0 {
-		return
-	}
+	gap := s.cost - s.step - s.rootAt // not below 0: the node at hand is not hopeless, and bounds rise on the way to it
 	room := float64(float64(gap+1) * s.scale)
 	for j, d := range s.rooted {
 		lo, hi := &s.top[0][j], &s.top[1][j]
@@ -587,9 +572,6 @@ func (s *search) fix() {
 // integers, that nothing within the bounds keeps all rows.
 func (s *search) ray() bool {
 	y := s.t.ray()
-	if y == nil {
-		return false
-	}
 	most := 0.0
 	for _, v := range y {
 		most = max(most, v)

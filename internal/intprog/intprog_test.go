@@ -169,3 +169,295 @@ func TestSolveBranches(t *testing.T) {
 		}
 	}
 }
+
+// What is given up or decided before any search, by hand.
+func TestSolveAtOnce(t *testing.T) {
+	broad := &Problem{Cost: make([]int64, 1<<11), Lo: make([]int64, 1<<11), Hi: make([]int64, 1<<11), Rows: make([]Row, 1<<10+1)}
+	broad.Cost[3], broad.Hi[3], broad.Cost[8], broad.Hi[8] = -5, 2, 4, 2
+	nothing := Result{Cost: math.MaxInt64, Bound: math.MaxInt64, None: true}
+	for _, c := range []struct {
+		name string
+		p    Problem
+		want Result
+	}{
+		{"a row that may overflow", Problem{Cost: []int64{1}, Lo: []int64{0}, Hi: []int64{1 << 31}, Rows: []Row{{Col: []int{0}, Coef: []int64{1 << 31}}}}, Result{Cost: math.MaxInt64, Bound: math.MinInt64}},
+		{"bounds that cross", Problem{Cost: []int64{1}, Lo: []int64{2}, Hi: []int64{1}}, nothing},
+		{"no columns, a row that 0 keeps", Problem{Rows: []Row{{Least: -1}}}, Result{X: []int64{}}},
+		{"no columns, a row that 0 breaks", Problem{Rows: []Row{{Least: 1}}}, Result{Cost: math.MaxInt64, Bound: 0, None: true}},
+		{"too many cells", *broad, Result{Cost: math.MaxInt64, Bound: -10}},
+	} {
+		effort := int64(1000)
+		got := Solve(&c.p, nil, &effort)
+		if got.None != c.want.None || got.Cost != c.want.Cost || got.Bound != c.want.Bound || !slices.Equal(got.X, c.want.X) || (got.X == nil) != (c.want.X == nil) {
+			t.Errorf("%s: got %+v, want %+v", c.name, got, c.want)
+		}
+	}
+	// A start that is out of bounds is no start: 9 costs least, but is too much; 3 is the most there is.
+	p := &Problem{Cost: []int64{-2}, Lo: []int64{0}, Hi: []int64{3}}
+	effort := int64(1000)
+	if got := Solve(p, []int64{9}, &effort); !slices.Equal(got.X, []int64{3}) || got.Cost != -6 || got.Bound != -6 {
+		t.Errorf("from a start out of bounds: %+v", got)
+	}
+}
+
+// Against counting up to the next multiple.
+func TestRoundUp(t *testing.T) {
+	for step := int64(1); step < 9; step++ {
+		for bound := int64(-30); bound <= 30; bound++ {
+			want := bound
+			for want%step != 0 {
+				want++
+			}
+			if got := (&search{step: step}).roundUp(bound); got != want {
+				t.Errorf("from %d by %d: %d, want %d", bound, step, got, want)
+			}
+		}
+	}
+}
+
+// Costs and coefficients so large that prices prove nothing, or that a pivot on them is too
+// small, against every x.
+func TestSolveLarge(t *testing.T) {
+	const a = 1 << 40
+	for _, p := range []*Problem{
+		// A cut of the row would have numbers as large as its own.
+		{Cost: []int64{3, 4}, Lo: []int64{0, 0}, Hi: []int64{5, 5}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{a + 1, a}, Least: 3 * a / 2}}},
+		{Cost: []int64{3, 4, 2}, Lo: []int64{0, 0, 0}, Hi: []int64{5, 5, 2}, Rows: []Row{
+			{Col: []int{0, 1}, Coef: []int64{a + 1, a}, Least: 3 * a / 2}, {Col: []int{0, 1, 2}, Coef: []int64{a, 3*a + 7, a / 5}, Least: 4*a + 1},
+		}},
+		// The bound of it does not fit.
+		{Cost: []int64{1 << 59, 1 << 59}, Lo: []int64{0, 0}, Hi: []int64{1, 1}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{1, 1}, Least: 1}}},
+		{Cost: []int64{1 << 59, 3 << 58}, Lo: []int64{0, 0}, Hi: []int64{1, 1}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{2, 2}, Least: 3}}},
+	} {
+		want, _ := brute(p)
+		effort := int64(1_000_000)
+		if got := Solve(p, nil, &effort); got.X == nil || !p.Kept(got.X) || p.price(got.X) != want || got.Cost != want || got.Bound != want {
+			t.Errorf("%+v: got %+v, want %d", p, got, want)
+		}
+	}
+}
+
+// Covers of all edges of a ring of 13, whose relaxation has a half everywhere, so that there are more
+// columns to branch on than are looked at closely; and one column of no cost and one that pays.
+// Against every x.
+func TestSolveRing(t *testing.T) {
+	r := rand.New(rand.NewPCG(5, 2))
+	for range 10 {
+		const n = 13
+		p := &Problem{}
+		for j := range n {
+			p.Cost = append(p.Cost, 50+r.Int64N(12))
+			p.Lo, p.Hi = append(p.Lo, 0), append(p.Hi, 1)
+			p.Rows = append(p.Rows, Row{Col: []int{j, (j + 1) % n}, Coef: []int64{1, 1}, Least: 1})
+		}
+		p.Cost, p.Lo, p.Hi = append(p.Cost, 0, -5), append(p.Lo, 0, 0), append(p.Hi, 1, 1)
+		p.Rows = append(p.Rows, Row{Col: []int{n, n + 1}, Coef: []int64{1, -1}})
+		want, _ := brute(p)
+		effort := int64(50_000_000)
+		if got := Solve(p, nil, &effort); got.X == nil || !p.Kept(got.X) || p.price(got.X) != want || got.Cost != want || got.Bound != want {
+			t.Errorf("%v: got %+v, want %d", p.Cost, got, want)
+		}
+	}
+}
+
+// Many rows that are found only when they are broken, so that those that do not bind have to go, against every x.
+func TestSolveManyHidden(t *testing.T) {
+	r := rand.New(rand.NewPCG(7, 4))
+	for n := range 10 {
+		p := &Problem{}
+		var hidden []Row
+		for j := range 9 {
+			p.Cost = append(p.Cost, 50+r.Int64N(20))
+			p.Lo, p.Hi = append(p.Lo, 0), append(p.Hi, 2)
+			for k := range j {
+				for l := range k {
+					hidden = append(hidden, Row{Col: []int{j, k, l}, Coef: []int64{3 + r.Int64N(5), 3 + r.Int64N(5), 3 + r.Int64N(5)}, Least: 8 + r.Int64N(5)})
+				}
+			}
+		}
+		all := *p
+		all.Rows = hidden
+		want, ok := brute(&all)
+		p.Broken = func(x []float64) (Row, bool) {
+			for _, row := range hidden {
+				sum := 0.0
+				for k, j := range row.Col {
+					sum += float64(float64(row.Coef[k]) * x[j])
+				}
+				if sum < float64(row.Least)-1e-6 {
+					return row, true
+				}
+			}
+			return Row{}, false
+		}
+		effort := int64(50_000_000)
+		if got := Solve(p, nil, &effort); got.None == ok || ok && (got.Cost != want || got.Bound != want || !all.Kept(got.X)) {
+			t.Errorf("%d: got %+v, want %d, %t", n, got, want, ok)
+		}
+	}
+}
+
+// Rows that follow from others are left out where there is no room for them. Each row 2x + y ≥ 3 has
+// x = 3/2 in the relaxation if x costs 1 and y 2, and x + y ≥ 2 follows from it.
+func TestCutsHaveRoom(t *testing.T) {
+	for _, rows := range []int{1 << 10, 1<<10 - 1, 1<<10 - 3} {
+		const n = 1 << 11
+		p := &Problem{Cost: make([]int64, n), Lo: make([]int64, n), Hi: make([]int64, n)}
+		for j := range n {
+			p.Cost[j], p.Hi[j] = 1+int64(j%2), 9
+		}
+		for i := range rows {
+			p.Rows = append(p.Rows, Row{Col: []int{2 * i, 2*i + 1}, Coef: []int64{2, 1}, Least: 3})
+		}
+		effort := int64(math.MaxInt64)
+		s := &search{Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: p.Lo, hi: p.Hi, step: 1}
+		s.t = newTableau(p, s.rows, s.lo, s.hi)
+		if s.t.optimize(&effort) != optimal {
+			t.Fatal("no optimum")
+		}
+		more := s.cuts()
+		if len(more) != 1<<10-rows {
+			t.Errorf("%d more with %d", len(more), rows)
+		}
+		for i, r := range more {
+			if !slices.Equal(r.Col, []int{2 * i, 2*i + 1}) || !slices.Equal(r.Coef, []int64{1, 1}) || r.Least != 2 {
+				t.Errorf("%+v", r)
+			}
+		}
+	}
+}
+
+// relaxed returns a problem whose relaxation takes some pivots.
+func relaxed(r *rand.Rand) *Problem {
+	p := &Problem{}
+	for range 10 {
+		p.Cost = append(p.Cost, 10+r.Int64N(60))
+		p.Lo, p.Hi = append(p.Lo, 0), append(p.Hi, 6)
+	}
+	for range 7 {
+		row := Row{Least: 60 + r.Int64N(60)}
+		for j := range 10 {
+			row.Col, row.Coef = append(row.Col, j), append(row.Coef, r.Int64N(14)-2)
+		}
+		p.Rows = append(p.Rows, row)
+	}
+	return p
+}
+
+// After many pivots the dictionary is worked out anew. Whatever errors are in it by then, it comes out as
+// before them, with the slacks and reduced costs that the rows give, and with the optimum that a
+// new tableau has.
+func TestRebuild(t *testing.T) {
+	r := rand.New(rand.NewPCG(11, 6))
+	near := func(a, b float64) bool { return math.Abs(a-b) <= float64(1e-9*(1+math.Abs(a))) }
+	done, columns := 0, 0
+	for range 200 {
+		p := relaxed(r)
+		effort := int64(math.MaxInt64)
+		tab := newTableau(p, p.Rows, p.Lo, p.Hi)
+		if tab.optimize(&effort) != optimal {
+			continue
+		}
+		lo, hi := slices.Clone(p.Lo), slices.Clone(p.Hi)
+		for range 3 {
+			j := r.IntN(len(lo))
+			lo[j] = r.Int64N(3)
+			hi[j] = lo[j] + r.Int64N(4)
+		}
+		good, bad := &tableau{}, &tableau{}
+		tab.copyTo(good)
+		tab.copyTo(bad)
+		good.setBounds(lo, hi)
+		for k := range bad.cells {
+			bad.cells[k] += float64(1e-4 * (r.Float64() - 0.5))
+		}
+		for k := range bad.cost {
+			bad.cost[k] += 1e-5
+		}
+		for _, b := range bad.basic {
+			bad.at[b] += float64(1e-3 * (r.Float64() - 0.5))
+		}
+		bad.pivots = 401
+		bad.setBounds(lo, hi)
+		if bad.pivots != 0 {
+			t.Fatalf("not rebuilt: %d pivots", bad.pivots)
+		}
+		for v := range good.place {
+			if (good.place[v] < 0) != (bad.place[v] < 0) || !near(good.at[v], bad.at[v]) {
+				t.Fatalf("variable %d: %d, %v, want %d, %v", v, bad.place[v], bad.at[v], good.place[v], good.at[v])
+			}
+			if place := good.place[v]; place >= 0 && !near(good.cost[place], bad.cost[bad.place[v]]) {
+				t.Fatalf("reduced cost of %d: %v, want %v", v, bad.cost[bad.place[v]], good.cost[place])
+			}
+			if v < len(lo) && good.place[v] < 0 {
+				columns++
+			}
+		}
+		for i, b := range good.basic {
+			for q, v := range good.nonbase {
+				if got, want := bad.line(-1 - bad.place[b])[bad.place[v]], good.line(i)[q]; !near(want, got) {
+					t.Fatalf("of %d in %d: %v, want %v", v, b, got, want)
+				}
+			}
+		}
+		for i, row := range p.Rows {
+			sum := -float64(row.Least)
+			for k, j := range row.Col {
+				sum += float64(float64(row.Coef[k]) * bad.value(j))
+			}
+			if !near(sum, bad.at[bad.n+i]) {
+				t.Fatalf("slack %d: %v, want %v", i, bad.at[bad.n+i], sum)
+			}
+		}
+		for j, c := range p.Cost {
+			rest := float64(c)
+			for i, row := range p.Rows {
+				rest -= float64(float64(row.Coef[j]) * bad.dual(i))
+			}
+			want := 0.0
+			if q := bad.place[j]; q >= 0 {
+				want = bad.cost[q]
+			}
+			if !near(want, rest) {
+				t.Fatalf("reduced cost of %d: %v, by the prices %v", j, want, rest)
+			}
+		}
+		fresh := newTableau(p, p.Rows, lo, hi)
+		state := fresh.optimize(&effort)
+		if got := bad.optimize(&effort); got != state || state == optimal && !near(fresh.objective(p.Cost), bad.objective(p.Cost)) {
+			t.Fatalf("%d at %v, want %d at %v", got, bad.objective(p.Cost), state, fresh.objective(p.Cost))
+		}
+		if state == optimal {
+			done++
+		}
+	}
+	if done < 50 || columns < 200 {
+		t.Errorf("only %d optima, %d basic columns", done, columns)
+	}
+}
+
+// A tableau gives up after the pivots it may take, and goes on from there to the same optimum.
+func TestGivesUp(t *testing.T) {
+	r := rand.New(rand.NewPCG(13, 8))
+	gave := 0
+	for range 50 {
+		p := relaxed(r)
+		effort := int64(math.MaxInt64)
+		fresh := newTableau(p, p.Rows, p.Lo, p.Hi)
+		state := fresh.optimize(&effort)
+		short := newTableau(p, p.Rows, p.Lo, p.Hi)
+		short.most = 1
+		if short.optimize(&effort) == givenUp {
+			if gave++; short.pivots != 1 || fresh.pivots < 1 {
+				t.Fatalf("gave up after %d pivots, of %d", short.pivots, fresh.pivots)
+			}
+		}
+		short.most = 0
+		if got := short.optimize(&effort); got != state || state == optimal && math.Abs(short.objective(p.Cost)-fresh.objective(p.Cost)) > 1e-9*fresh.objective(p.Cost) {
+			t.Fatalf("%d at %v, want %d at %v", got, short.objective(p.Cost), state, fresh.objective(p.Cost))
+		}
+	}
+	if gave < 20 {
+		t.Errorf("gave up %d times only", gave)
+	}
+}

@@ -392,11 +392,9 @@ func (t *tableau) rebuild() {
 	}
 }
 
-// ray returns weights of the rows, none below 0, by which they cannot all be kept.
+// ray returns weights of the rows, none below 0, by which they cannot all be kept, after
+// optimize has found that impossible.
 func (t *tableau) ray() []float64 {
-	if t.stuck < 0 {
-		return nil
-	}
 	y := make([]float64, len(t.rows))
 	sign := 1.0
 	if !t.stuckUp {

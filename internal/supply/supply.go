@@ -444,12 +444,6 @@ func (n *network) cut() (intprog.Row, bool) {
 			n.hold(&r, a)
 		}
 	}
-	// Nothing stands for nothing.
-	for k := len(r.Col) - 1; k >= 0; k-- {
-		if r.Coef[k] == 0 {
-			r.Col, r.Coef = slices.Delete(r.Col, k, k+1), slices.Delete(r.Coef, k, k+1)
-		}
-	}
 	return r, true
 }
 

@@ -203,3 +203,21 @@ func TestLightest(t *testing.T) {
 		t.Errorf("%+v", got)
 	}
 }
+
+// Where bulk or cost are too large to weigh one against the other, the least cost is found all the same. By hand: one
+// pack serves, and the first and the second cost the same.
+func TestTooLargeToWeigh(t *testing.T) {
+	for _, c := range []struct {
+		name       string
+		cost, bulk int64
+	}{{"bulk", 3, 1 << 51}, {"cost", 1 << 60, 1}} {
+		p := &Problem{Have: []int64{0}, Demands: []Demand{{Kinds: [][]int{{0}}, N: 1}}, Packs: []Pack{
+			{Holds: []Hold{{0, 1}}, Cost: c.cost, Bulk: c.bulk, Limit: 1}, {Holds: []Hold{{0, 2}}, Cost: c.cost, Bulk: c.bulk, Limit: 1},
+		}}
+		effort := int64(1_000_000)
+		got := Solve(p, nil, &effort)
+		if len(got.Packs) != 2 || got.Packs[0]+got.Packs[1] != 1 || got.Cost != c.cost || got.Bound != c.cost || got.Gets[0][0] != 1 {
+			t.Errorf("%s: %+v", c.name, got)
+		}
+	}
+}
