@@ -242,35 +242,47 @@ func (s *sheet) buy(list shopping.List) {
 	if left := list.Left(); len(left) > 0 {
 		s.line("Leave in the box, or put back: "+s.lots(left)+".", -1, "")
 	}
-	label := "SHORT"
+	s.short(list)
+}
+
+// short lists what is missing, item by item, with the rooms that miss it.
+func (s *sheet) short(list shopping.List) {
+	var order []shopping.Item
+	missing, rooms := map[shopping.Item]shopping.Quantity{}, map[shopping.Item][]string{}
 	for _, share := range list.Short() {
-		if least := s.open(share); least {
+		if s.open(share) {
 			continue // less than planned, and enough
 		}
-		text := s.lot(share.Item, share.Short())
-		if share.Room != "" {
-			text += " for the " + share.Room
+		q := share.Short()
+		m, seen := missing[share.Item]
+		if !seen {
+			order = append(order, share.Item)
 		}
-		s.line(label, labelWidth+1, text+": planned "+s.quantity(share.Quantity)+", "+s.some(share.Gets)+s.cause(share))
-		label = ""
+		if q.Length > 0 && q.Pieces == 0 {
+			m.Length += q.Length
+		} else {
+			m.Pieces, m.Length = m.Pieces+q.Pieces, q.Length
+		}
+		missing[share.Item] = m
+		if share.Room != "" {
+			rooms[share.Item] = append(rooms[share.Item], share.Room+" "+s.quantity(q))
+		}
 	}
-}
-
-// some says how much there is.
-func (s *sheet) some(q shopping.Quantity) string {
-	if q == (shopping.Quantity{}) {
-		return "none"
+	if len(order) == 0 {
+		return
 	}
-	return s.quantity(q)
-}
-
-// cause says why a share is short.
-func (s *sheet) cause(share shopping.Share) string {
-	budget := s.request.Shop.Budget
-	if !budget.IsZero() && s.plan.Basket.Least.GreaterThan(budget) {
-		return " to be had or paid for"
+	why := "not to be had here"
+	if budget := s.request.Shop.Budget; !budget.IsZero() && list.Least.GreaterThan(budget) {
+		why = "not to be had for the money"
 	}
-	return " to be had"
+	s.b.WriteString("  SHORT, " + why + ":\n")
+	for _, item := range order {
+		text := s.lot(item, missing[item])
+		if len(rooms[item]) > 0 {
+			text += " (" + strings.Join(rooms[item], ", ") + ")"
+		}
+		s.line("", 2, text)
+	}
 }
 
 // open reports whether a share gets less than was planned, but enough.
