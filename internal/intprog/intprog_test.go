@@ -216,10 +216,12 @@ func TestRoundUp(t *testing.T) {
 }
 
 // Costs and coefficients so large that prices prove nothing, or that a pivot on them is too
-// small, against every x.
+// small, against every x. No row that follows has large numbers.
 func TestSolveLarge(t *testing.T) {
 	const a = 1 << 40
-	for _, p := range []*Problem{
+	problems := []*Problem{
+		// So would a cut of this one, which nothing divides.
+		{Cost: []int64{3, 6}, Lo: []int64{0, 0}, Hi: []int64{5, 5}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{a + 1, 3 * a / 2}, Least: 3*a/2 + 12346}}},
 		// A cut of the row would have numbers as large as its own.
 		{Cost: []int64{3, 4}, Lo: []int64{0, 0}, Hi: []int64{5, 5}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{a + 1, a}, Least: 3 * a / 2}}},
 		{Cost: []int64{3, 4, 2}, Lo: []int64{0, 0, 0}, Hi: []int64{5, 5, 2}, Rows: []Row{
@@ -228,9 +230,33 @@ func TestSolveLarge(t *testing.T) {
 		// The bound of it does not fit.
 		{Cost: []int64{1 << 59, 1 << 59}, Lo: []int64{0, 0}, Hi: []int64{1, 1}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{1, 1}, Least: 1}}},
 		{Cost: []int64{1 << 59, 3 << 58}, Lo: []int64{0, 0}, Hi: []int64{1, 1}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{2, 2}, Least: 3}}},
-	} {
+	}
+	// The price of a row times its numbers does not fit: the first column is dear, the others fill the row by much, and
+	// there are to be few of them.
+	r := rand.New(rand.NewPCG(17, 3))
+	for range 40 {
+		p := &Problem{Cost: []int64{1<<57 + r.Int64N(1<<57)}, Lo: []int64{0}, Hi: []int64{4}}
+		fill, few := Row{Col: []int{0}, Coef: []int64{1}}, Row{Least: -2}
+		for j := 1; j < 5; j++ {
+			p.Cost, p.Lo, p.Hi = append(p.Cost, r.Int64N(9)), append(p.Lo, 0), append(p.Hi, 1)
+			fill.Col, fill.Coef = append(fill.Col, j), append(fill.Coef, 1000)
+			few.Col, few.Coef = append(few.Col, j), append(few.Coef, -1)
+		}
+		fill.Least = 2001 + r.Int64N(3)
+		p.Rows = []Row{fill, few}
+		problems = append(problems, p)
+	}
+	for _, p := range problems {
 		want, _ := brute(p)
 		effort := int64(1_000_000)
+		s := &search{Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: slices.Clone(p.Lo), hi: slices.Clone(p.Hi), step: 1}
+		s.root()
+		for _, row := range s.rows[len(p.Rows):] {
+			if slices.Max(row.Coef) > 1<<30 || slices.Min(row.Coef) < -1<<30 {
+				t.Errorf("%+v: so large a row that follows: %+v", p, row)
+			}
+		}
+		effort = 1_000_000
 		if got := Solve(p, nil, &effort); got.X == nil || !p.Kept(got.X) || p.price(got.X) != want || got.Cost != want || got.Bound != want {
 			t.Errorf("%+v: got %+v, want %d", p, got, want)
 		}
@@ -337,7 +363,9 @@ func relaxed(r *rand.Rand) *Problem {
 	for range 7 {
 		row := Row{Least: 60 + r.Int64N(60)}
 		for j := range 10 {
-			row.Col, row.Coef = append(row.Col, j), append(row.Coef, r.Int64N(14)-2)
+			if a := r.Int64N(16) - 4; a > 0 || a < -2 {
+				row.Col, row.Coef = append(row.Col, j), append(row.Coef, a)
+			}
 		}
 		p.Rows = append(p.Rows, row)
 	}
@@ -412,7 +440,9 @@ func TestRebuild(t *testing.T) {
 		for j, c := range p.Cost {
 			rest := float64(c)
 			for i, row := range p.Rows {
-				rest -= float64(float64(row.Coef[j]) * bad.dual(i))
+				if k := slices.Index(row.Col, j); k >= 0 {
+					rest -= float64(float64(row.Coef[k]) * bad.dual(i))
+				}
 			}
 			want := 0.0
 			if q := bad.place[j]; q >= 0 {
