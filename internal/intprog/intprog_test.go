@@ -235,14 +235,15 @@ func TestSolveLarge(t *testing.T) {
 	// there are to be few of them.
 	r := rand.New(rand.NewPCG(17, 3))
 	for range 40 {
-		p := &Problem{Cost: []int64{1<<57 + r.Int64N(1<<57)}, Lo: []int64{0}, Hi: []int64{4}}
+		p := &Problem{Cost: []int64{1<<54 + r.Int64N(1<<57)}, Lo: []int64{0}, Hi: []int64{4}}
+		heavy := 3 + r.Int64N(1000)
 		fill, few := Row{Col: []int{0}, Coef: []int64{1}}, Row{Least: -2}
 		for j := 1; j < 5; j++ {
 			p.Cost, p.Lo, p.Hi = append(p.Cost, r.Int64N(9)), append(p.Lo, 0), append(p.Hi, 1)
-			fill.Col, fill.Coef = append(fill.Col, j), append(fill.Coef, 1000)
+			fill.Col, fill.Coef = append(fill.Col, j), append(fill.Coef, heavy)
 			few.Col, few.Coef = append(few.Col, j), append(few.Coef, -1)
 		}
-		fill.Least = 2001 + r.Int64N(3)
+		fill.Least = 2*heavy + 1 + r.Int64N(3)
 		p.Rows = []Row{fill, few}
 		problems = append(problems, p)
 	}
@@ -251,6 +252,9 @@ func TestSolveLarge(t *testing.T) {
 		effort := int64(1_000_000)
 		s := &search{Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: slices.Clone(p.Lo), hi: slices.Clone(p.Hi), step: 1}
 		s.root()
+		if b := s.bound(p.Lo, p.Hi, make([]int64, len(p.Cost))); b > want {
+			t.Errorf("%+v: bound %d, where %d is possible", p, b, want)
+		}
 		for _, row := range s.rows[len(p.Rows):] {
 			if slices.Max(row.Coef) > 1<<30 || slices.Min(row.Coef) < -1<<30 {
 				t.Errorf("%+v: so large a row that follows: %+v", p, row)
