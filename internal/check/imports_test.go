@@ -50,8 +50,8 @@ var planned = []string{"sizing/lights", "sizing/labor", "sizing/job"}
 // standard lists the packages of Go's own that may ship. None does I/O for us, reads a
 // clock, makes random numbers, starts a goroutine or goes round the type system.
 var standard = []string{
-	"bytes", "cmp", "database/sql/driver", "encoding", "encoding/csv", "encoding/json", "encoding/xml", "errors", "fmt", "html", "iter", "maps",
-	"math", "math/big", "math/bits", "slices", "sort", "strconv", "strings", "unicode", "unicode/utf8",
+	"bytes", "cmp", "database/sql/driver", "encoding", "encoding/csv", "encoding/json", "encoding/xml", "errors", "fmt", "html", "io", "iter", "maps",
+	"math", "math/big", "math/bits", "reflect", "slices", "sort", "strconv", "strings", "unicode", "unicode/utf8",
 }
 
 // outside lists the modules that may ship, each with the packages that may import it.

@@ -448,3 +448,13 @@ func TestRefused(t *testing.T) {
 		t.Errorf("nothing to dress: %v", err)
 	}
 }
+
+// BenchmarkMake plans the station with its basket.
+func BenchmarkMake(b *testing.B) {
+	r := station(b)
+	for b.Loop() {
+		if _, err := job.Make(r); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -17,8 +17,8 @@ import (
 // A Plan is what a request takes: the figures room by room, and what they come to
 // as needs and as a basket.
 type Plan struct {
-	Trees    []TreePlan       `json:"trees"`
-	Mantels  []MantelPlan     `json:"mantels"`
+	Trees    []TreePlan       `json:"trees"`            // in the order of the request
+	Mantels  []MantelPlan     `json:"mantels"`          // likewise
 	Colors   *palette.Reading `json:"colors,omitempty"` // how well the colors hold apart, and for whom; nil if they are open
 	Box      *palette.Sorting `json:"box,omitempty"`    // what of last year's box fits; nil without a box or colors
 	Needs    []shopping.Need  `json:"needs"`            // of all rooms, as planned
@@ -43,10 +43,10 @@ type Plan struct {
 // packages that it calls.
 func Make(request Request) (Plan, error) {
 	const function = "job.Make"
-	if faults := check(function, request); len(faults) > 0 {
-		return Plan{}, join(faults)
+	d, faults := prepare(function, request)
+	if len(faults) > 0 {
+		return Plan{}, join(check(function, request))
 	}
-	d, _ := prepare(function, request)
 	if err := d.shop(); err != nil {
 		return Plan{}, join(place(function, err, "/shop", "offers", "/shop/offers", "owned", "/shop/owned", "budget", "/shop/budget"))
 	}

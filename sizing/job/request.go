@@ -47,13 +47,13 @@ func CommonPractice() House {
 // A Request is what a client wants dressed, by whose rules, and what it may be
 // bought from. Its JSON is read by [ParseRequest] and written by encoding/json.
 type Request struct {
-	House   House           `json:"house,omitzero"`  // the zero value is CommonPractice
-	Trees   []Tree          `json:"trees,omitempty"` // trees and mantels: 100 together
-	Mantels []Mantel        `json:"mantels,omitempty"`
-	Colors  palette.Palette `json:"colors,omitzero"` // empty: the colors are left open
-	On      palette.Swatch  `json:"on,omitzero"`     // what they hang on, such as fir; empty: not looked at
-	Shop    shopping.Shop   `json:"shop,omitzero"`   // without offers and owned stock there is no basket; a budget of zero is none
-	Box     []palette.Piece `json:"box,omitempty"`   // last year's ornaments, which are sorted by color; what fits is owned
+	House   House           `json:"house,omitzero"`    // the zero value is CommonPractice
+	Trees   []Tree          `json:"trees,omitempty"`   // up to 100 with the mantels
+	Mantels []Mantel        `json:"mantels,omitempty"` // up to 100 with the trees
+	Colors  palette.Palette `json:"colors,omitzero"`   // empty: the colors are left open
+	On      palette.Swatch  `json:"on,omitzero"`       // what they hang on, such as fir; empty: not looked at
+	Shop    shopping.Shop   `json:"shop,omitzero"`     // without offers and owned stock there is no basket; a budget of zero is none
+	Box     []palette.Piece `json:"box,omitempty"`     // last year's ornaments, which are sorted by color; what fits is owned
 }
 
 // A Tree is one tree: what the tape measure says of it, where it stands, and how
