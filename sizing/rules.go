@@ -258,7 +258,7 @@ func (r Rules) supply(fn, field string, height units.Length, kind shopping.Kind)
 // pre-lit or a metal tree takes none. Only the height and the kind of t matter.
 //
 // Source: common practice.
-func (r Rules) Amounts(t Tree) (Amounts, error) { return r.amounts("Rules.Amounts", t) }
+func (r Rules) Amounts(tree Tree) (Amounts, error) { return r.amounts("Rules.Amounts", tree) }
 
 func (r Rules) amounts(fn string, t Tree) (a Amounts, err error) {
 	types, err := r.types(fn, "/tree/height", t.Height)

@@ -479,7 +479,7 @@ func (p Purchase) text(w *writer) {
 	}
 	for _, l := range p.Left {
 		what := "left over"
-		if len(p.Items) > 1 || l.Item != p.Items[0] {
+		if len(p.Items) != 1 || l.Item != p.Items[0] {
 			what += ", " + l.Item.String()
 		}
 		w.row(4, what, l.Quantity.one())
