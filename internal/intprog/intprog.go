@@ -466,7 +466,8 @@ func (s *search) run(floor int64) Result {
 			continue
 		}
 		clear(reduced)
-		if b := s.bound(s.lo, s.hi, reduced); b > at.bound {
+		b := s.bound(s.lo, s.hi, reduced)
+		if b > at.bound {
 			if at.above != nil && at.above.bound > math.MinInt64 {
 				s.learn(at, b)
 			}
@@ -482,8 +483,8 @@ func (s *search) run(floor int64) Result {
 			at = nil
 			continue
 		}
-		if at.above == nil {
-			s.rooted, s.rootAt = slices.Clone(reduced), at.bound
+		if at.above == nil && b > math.MinInt64 {
+			s.rooted, s.rootAt = slices.Clone(reduced), b
 		}
 		if at.above == nil || improved {
 			s.fix()
