@@ -71,30 +71,41 @@ type Offer struct {
 	Store    string          `json:"store,omitempty"`    // where; a name in Shop.Stores, or any other
 }
 
-// MarshalJSON returns o as an object. A price that is not known is left out.
+// MarshalJSON returns o as an object. A price that is not known is left out; one out of
+// its range is an error wrapping [units.ErrRange].
 func (o Offer) MarshalJSON() ([]byte, error) {
+	price, err := written("Offer.MarshalJSON", o.Price)
+	if err != nil {
+		return nil, err
+	}
 	type plain Offer // without this method
 	return json.Marshal(struct {
 		plain
 		Price *decimal.Decimal `json:"price,omitempty"`
-	}{plain(o), written(o.Price)})
+	}{plain(o), price})
 }
 
-// MarshalJSON returns d as an object. A price that is not known is left out.
+// MarshalJSON returns d as an object. A price that is not known is left out; one out of
+// its range is an error wrapping [units.ErrRange].
 func (d Deal) MarshalJSON() ([]byte, error) {
+	price, err := written("Deal.MarshalJSON", d.Price)
+	if err != nil {
+		return nil, err
+	}
 	type plain Deal
 	return json.Marshal(struct {
 		plain
 		Price *decimal.Decimal `json:"price,omitempty"`
-	}{plain(d), written(d.Price)})
+	}{plain(d), price})
 }
 
-// written returns d, or nil if it is not known.
-func written(d decimal.Decimal) *decimal.Decimal {
+// written returns the price d as it is written, or nil if it is not known.
+func written(fn string, d decimal.Decimal) (*decimal.Decimal, error) {
 	if d == (decimal.Decimal{}) {
-		return nil
+		return nil, nil
 	}
-	return &d
+	_, err := newChecker(fn).money("/price", d, maxPrice)
+	return &d, err
 }
 
 // holds returns what one pack holds.

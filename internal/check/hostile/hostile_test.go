@@ -167,7 +167,7 @@ func functionsOf(t *testing.T) []function {
 		t.Errorf("no ordinary argument for %s %v", f.name, f.call.Type())
 	}
 	for name := range names {
-		if !slices.ContainsFunc(slices.Concat(all, waiting), func(f function) bool { return f.name == name }) {
+		if !wholeJobs[name] && !slices.ContainsFunc(slices.Concat(all, waiting), func(f function) bool { return f.name == name }) {
 			t.Errorf("%s is not tried: list it, or a value of its type", name)
 		}
 	}
@@ -358,6 +358,10 @@ func texts(refuses bool) []string {
 	return all
 }
 
+// wholeJobs take or list a whole request, whose faults are pointers into the request and come all at once: the
+// tests of sizing/job put each of its values out of range.
+var wholeJobs = map[string]bool{"job.Make": true, "job.ParseRequest": true, "job.Faults": true}
+
 // wrongs is how many faults of one function are told.
 const wrongs = 3
 
@@ -492,7 +496,7 @@ func judge(f function, args []reflect.Value, err error) (pointer, wrong string) 
 
 // delegates reports whether a method only hands on to a parser or to MarshalText, whose errors it returns.
 func delegates(name string) bool {
-	return strings.Contains(name, ".Unmarshal") || strings.HasSuffix(name, ".Scan") || strings.HasSuffix(name, ".Value")
+	return strings.Contains(name, ".Unmarshal") || strings.HasSuffix(name, ".Scan") || strings.HasSuffix(name, ".Value") || name == "shopping.Offer.MarshalJSON"
 }
 
 // resolves reports whether a JSON Pointer leads to a value in the JSON of v.

@@ -6,6 +6,7 @@ import (
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/job"
 	"example.com/fircone/sizing/labor"
 	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/placement"
@@ -19,6 +20,7 @@ var packageFunctions = []any{
 	palette.Apportion, palette.CommonPractice, palette.MustParseColor, palette.ParseColor,
 	palette.ParseFinish, palette.ParseSwatch, palette.SortFunc[palette.Piece],
 	sizing.ArcDegrees, sizing.CommonLook, sizing.CommonPractice, sizing.LadderFor, sizing.ParseExposure, sizing.ParseTaper, sizing.Topper, sizing.TradeHeight,
+	job.CommonPractice,
 	labor.Cautions, labor.NextStock, labor.ParseDate, labor.StartingRates,
 	placement.ParseAngle,
 	shopping.Left, shopping.ParseItem, shopping.ParseKind, shopping.ParseQuantity,
@@ -75,7 +77,9 @@ var samples = []any{
 	shopping.Item{Kind: shopping.Pick, Color: "red", Size: units.Inch},
 	shopping.Pick,
 	shopping.Quantity{Pieces: 4, Length: 54 * units.Inch},
-	shopping.Left(3), shop, needs, shop.Offers[0], shopping.Deal{Packs: 3, Price: decimal.NewFromInt(2)}, shopping.Assortment{Types: 3},
+	shopping.Left(3), shop, needs, shop.Offers[0],
+	shopping.Deal{Packs: 3, Price: decimal.NewFromInt(2)},
+	shopping.Assortment{Types: 3},
 	shopping.Share{Need: needs[0], Gets: shopping.Quantity{Pieces: 20}},
 	needs[0],
 	shopping.Cut{},
