@@ -33,7 +33,7 @@ type Station struct {
 
 	From  units.Length `json:"from"` // the height of the lowest piece
 	To    units.Length `json:"to"`   // the height of the highest
-	Steps []Step       `json:"steps"`
+	Steps []Step       `json:"steps"` // what is hung there, in order
 }
 
 // A Step hangs one piece.
