@@ -31,8 +31,8 @@ type Station struct {
 	// Ladder is the stepladder, by its nominal height; zero stands on the floor.
 	Ladder units.Length `json:"ladder"`
 
-	From  units.Length `json:"from"` // the height of the lowest piece
-	To    units.Length `json:"to"`   // the height of the highest
+	From  units.Length `json:"from"`  // the height of the lowest piece
+	To    units.Length `json:"to"`    // the height of the highest
 	Steps []Step       `json:"steps"` // what is hung there, in order
 }
 
