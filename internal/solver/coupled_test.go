@@ -1,6 +1,7 @@
 package solver
 
 import (
+	"flag"
 	"fmt"
 	"math/rand/v2"
 	"strconv"
@@ -11,6 +12,9 @@ import (
 
 	"github.com/shopspring/decimal"
 )
+
+// orders is how many coupled orders are tried. The 2,000 of a proof take an hour.
+var orders = flag.Int("orders", 60, "coupled orders to try")
 
 // An order is lines that have to be bought together, since boxes hold several of them.
 type order struct {
@@ -146,10 +150,7 @@ func (o order) program() string {
 // glpsol is that of the whole command, less what one with hardly anything to solve takes.
 func TestCoupledOrders(t *testing.T) {
 	find(t)
-	count := 2000
-	if testing.Short() {
-		count = 60
-	}
+	count := *orders
 	dir := t.TempDir()
 	began := time.Now()
 	for range 20 {

@@ -22,6 +22,10 @@ import (
 	"strings"
 )
 
+// openYet begins the reason of statements for which a test is still to be written. Tests
+// that draw at random may run one of them now and then.
+const openYet = "not tested yet"
+
 const module = "example.com/fircone/"
 
 // A block is a run of statements without a branch.
@@ -69,7 +73,11 @@ func run(profile, exceptions string) error {
 		bad++
 		fmt.Printf("%s:%d: no test runs: %s\n", b.file, b.line, text)
 	}
-	for key := range listed {
+	for key, why := range listed {
+		if !used[key] && strings.HasPrefix(why, openYet) {
+			fmt.Printf("%s: run this time; it may come off the list of exceptions\n", key)
+			continue
+		}
 		if !used[key] {
 			bad++
 			fmt.Printf("%s: on the list of exceptions, and not among what no test runs\n", key)
