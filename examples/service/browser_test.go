@@ -276,7 +276,7 @@ func TestBrowserPage(t *testing.T) {
 
 			b.fill("[data-name='shop/budget']", "twelve")
 			b.wait(`document.querySelector("[data-name='shop/budget'][aria-invalid=true]") &&
-				document.querySelector('.problem').innerText.includes('at least')`)
+				document.querySelector('.problem').innerText.includes('a number')`)
 			b.fill("[data-name='shop/budget']", "400")
 			b.wait(`!document.querySelector('[aria-invalid]')`)
 
