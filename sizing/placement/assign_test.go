@@ -52,6 +52,9 @@ func mix(n, types, colors int, skew float64) []kind {
 // where there are more than four types, larger pieces are lower, and every piece has a
 // place.
 func TestAssign(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes minutes on an emulated machine; internal/check/golden has layouts for those")
+	}
 	for _, ratio := range []float64{.25, .65, 1.2} {
 		for _, arc := range []float64{1, .5} {
 			for _, n := range []int{30, 63, 81, 120, 400, 1000} {

@@ -110,6 +110,9 @@ func shapes(arcs []float64, f func(ratio, bare, arc float64, n int)) {
 // draws from an even spread, which is a weak test of something that is far more
 // even than that, but catches a drift up, down or to a side.
 func TestEven(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes minutes on an emulated machine; internal/check/golden has layouts for those")
+	}
 	count := 0
 	check := func(ratio, bare, arc float64, n int) {
 		count++

@@ -151,6 +151,9 @@ func measure(t testing.TB, d dressed) figure {
 // least 0.65 of its own hexagonal bound on average and no two nearer than half of it, no
 // eighth of the surface under 0.6 or over 1.4 of its share, no rows, and larger ones lower.
 func TestFourTimesEven(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes minutes on an emulated machine; internal/check/golden has layouts for those")
+	}
 	for _, d := range trees() {
 		fig := measure(t, d)
 		bad := fig.mean < 0.955 || fig.least < 0.926 || fig.eighthLow < 0.6 || fig.eighthHigh > 1.4 || !fig.sorted

@@ -20,6 +20,9 @@ import (
 // many, of one kind and of many, from loose to so crowded that some do not fit. That a layout is a
 // good one is for the other tests; here one nanometer anywhere changes a digest.
 func TestSameLayouts(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes minutes on an emulated machine; internal/check/golden has layouts for those")
+	}
 	for _, group := range []struct {
 		name  string
 		seed  uint64
