@@ -29,7 +29,7 @@
 // for each line, [Rules.Spots] says where along the shelf it goes, and [Steps] in which
 // order it is done. A shop with habits of its own changes a field of [Rules].
 //
-// Types are equal if == says so, but for those that hold a slice. Errors are
+// Types are comparable with ==, except those that hold a slice. Errors are
 // *[units.Error]. Learn first: [Mantel], [Hanging], [Rules], [Mantel.Loads],
 // [Mantel.Clearances]; then [Run] for stairs and doors, and [Mantel.Stockings].
 //

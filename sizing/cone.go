@@ -15,7 +15,7 @@ import (
 // of a tree add up to the whole.
 //
 // The methods return an [units.Error] wrapping [units.ErrRange] if a field is out of its
-// range. Cones are equal if == says so.
+// range. Cones are comparable with ==.
 type Cone struct {
 	// Height is from the base to the tip, 6 in to 100 ft.
 	Height units.Length `json:"height"`
@@ -301,11 +301,11 @@ func (c Cone) Grade() (string, error) {
 }
 
 // A Drape is how a garland hangs between the branch tips that hold it: freely,
-// as a catenary. The zero value hangs straight from tip to tip. Drapes are equal
-// if == says so.
+// as a catenary. The zero value hangs straight from tip to tip. Drapes are
+// comparable with ==.
 type Drape struct {
 	// Span is the distance from one branch tip to the next along the garland,
-	// 1 in to 10 ft. It is not looked at where Sag is zero.
+	// 1 in to 10 ft. Ignored if Sag is zero.
 	Span units.Length `json:"span"`
 
 	// Sag is how far the middle hangs below the tips, from zero to Span.

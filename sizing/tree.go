@@ -143,7 +143,7 @@ func (t Tree) cone(fn, at string) (Cone, error) {
 
 // An Exposure is how much of the way round a tree is seen and so dressed: one
 // of the named situations, or an arc made by [ArcDegrees].
-// Exposures are equal if == says so.
+// Exposures are comparable with ==.
 type Exposure int32
 
 // The named exposures. How many degrees each one dresses is common practice,

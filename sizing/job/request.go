@@ -51,7 +51,7 @@ type Request struct {
 	Trees   []Tree          `json:"trees,omitempty"`   // up to 100 with the mantels
 	Mantels []Mantel        `json:"mantels,omitempty"` // up to 100 with the trees
 	Colors  palette.Palette `json:"colors,omitzero"`   // empty: the colors are left open
-	On      palette.Swatch  `json:"on,omitzero"`       // what they hang on, such as fir; empty: not looked at
+	On      palette.Swatch  `json:"on,omitzero"`       // what they hang on, such as fir; empty: not checked
 	Shop    shopping.Shop   `json:"shop,omitzero"`     // without offers and owned stock there is no basket; a budget of zero is none
 	Box     []palette.Piece `json:"box,omitempty"`     // last year's ornaments, which are sorted by color; what fits is owned
 }
@@ -61,7 +61,7 @@ type Request struct {
 type Tree struct {
 	sizing.Tree
 	Room    string          `json:"room,omitempty"`   // what the room is called, "ticket hall"
-	Space   sizing.Room     `json:"space,omitzero"`   // the room; without a ceiling its fit is not looked at
+	Space   sizing.Room     `json:"space,omitzero"`   // the room; without a ceiling its fit is not checked
 	SizeBy  sizing.Way      `json:"sizeBy"`           // by rule or by shape
 	Accents []shopping.Kind `json:"accents,omitzero"` // what goes through the branches: garland, ribbon or picks; nil is garland, an empty list is none
 	Lights  lights.Label    `json:"lights,omitzero"`  // what the label of one string says; empty: strings are not counted
@@ -74,5 +74,5 @@ type Mantel struct {
 	Room    string         `json:"room,omitempty"`   // what the room is called, "tea room"
 	Hanging mantel.Hanging `json:"hanging,omitzero"` // if both ends fall by zero, the rule says how far they fall
 	PerFoot units.Mass     `json:"perFoot,omitzero"` // the weight of a foot of garland; zero: not weighed
-	Hook    mantel.Hook    `json:"hook,omitzero"`    // what holds it; empty: not looked at
+	Hook    mantel.Hook    `json:"hook,omitzero"`    // what holds it; empty: not checked
 }

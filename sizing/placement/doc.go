@@ -113,7 +113,7 @@
 //     few large ones are less even than many small ones.
 //   - With three types or fewer, two of a type are neighbors here and there; it
 //     cannot be avoided.
-//   - Weight is not looked at. Heavy pieces go near the trunk, on strong branches.
+//   - Weight is ignored. Heavy pieces go near the trunk, on strong branches.
 //
 // # Cautions
 //

@@ -161,7 +161,7 @@ func (w winding) azimuth(s float64) float64 {
 	if w.round {
 		return turn - float64(2*math.Pi*math.Floor(turn/(2*math.Pi))) - math.Pi
 	}
-	// to and fro
+	// back and forth
 	turn -= float64(2 * w.arc * math.Floor(turn/(2*w.arc)))
 	return math.Abs(turn-w.arc) - w.arc/2
 }

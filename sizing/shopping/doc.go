@@ -98,7 +98,7 @@
 // where two would round.
 //
 // JSON takes money as a text or as a number, "9.00" or 9.00, and both are read exactly.
-// It is written as a text, without closing zeros: "9", "37.5".
+// It is written as a text, without trailing zeros: "9", "37.5".
 //
 // # Bounds
 //

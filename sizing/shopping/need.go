@@ -63,7 +63,7 @@ type Substitute struct {
 //	Quantity{Length: 81 * units.Foot}             81 ft, strands joined end to end
 //	Quantity{Pieces: 4, Length: 54 * units.Inch}  4 whole pieces of 4 ft 6 in each
 //
-// The zero value is nothing at all. Quantities are equal if == says so.
+// The zero value is nothing at all. Quantities are comparable with ==.
 type Quantity struct {
 	Pieces int
 	Length units.Length

@@ -36,7 +36,7 @@ import (
 //
 // A quantity is a number of pieces, or a text as [ParseQuantity] reads it. Prices
 // are texts or numbers, all in one currency, which is not named, and are written as
-// texts without closing zeros: "9.00" is written as "9". A price that is not known is
+// texts without trailing zeros: "9.00" is written as "9". A price that is not known is
 // left out, and refused by the methods of Shop; what is free is written as 0. A
 // shelf that is left out is not known. Other fields may be left out, and a field
 // that is not listed here is no part of the format.
@@ -145,7 +145,7 @@ type Store struct {
 
 // A Shelf says how many packs of an offer are left. The zero value is that
 // nobody knows, and is taken as enough; [Left] makes one that is known.
-// In JSON it is a number, or null. Shelves are equal if == says so.
+// In JSON it is a number, or null. Shelves are comparable with ==.
 type Shelf struct {
 	Known bool // whether anybody knows
 	Packs int  // 0 unless Known
