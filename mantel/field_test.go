@@ -33,7 +33,11 @@ func outside(v reflect.Value, pointer string, try func(pointer string)) {
 		}
 	case reflect.Int, reflect.Int64:
 		was := v.Int()
-		for _, x := range []int64{math.MinInt64, -1 << 50, 1 << 50, math.MaxInt64} {
+		values := []int64{math.MinInt64, -1 << 50, 1 << 50, math.MaxInt64}
+		if v.Kind() == reflect.Int { // it may have 32 bits
+			values = []int64{math.MinInt, math.MinInt32, math.MaxInt32, math.MaxInt}
+		}
+		for _, x := range values {
 			v.SetInt(x)
 			try(pointer)
 		}
