@@ -3,6 +3,7 @@ package palette
 import (
 	"encoding/json"
 	"errors"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -284,15 +285,24 @@ func FuzzParseColor(f *testing.F) {
 			t.Errorf("read a text of %d bytes", len(text))
 		}
 		// A slow second reading of the same grammar.
-		want := strings.ToLower(strings.TrimSpace(text))
-		if !strings.HasPrefix(want, "#") {
-			for _, css := range cssColors {
-				if css.name == want {
-					want = css.color.String()
-				}
-			}
-		} else if len(want) == 4 {
-			want = "#" + strings.Repeat(want[1:2], 2) + strings.Repeat(want[2:3], 2) + strings.Repeat(want[3:4], 2)
+		want := strings.ToLower(text)
+		for _, blank := range []string{" ", "\t", "-"} {
+			want = strings.Join(strings.Split(want, blank), "")
+		}
+		want = regexp.MustCompile("grey$").ReplaceAllString(strings.TrimSpace(want), "gray")
+		named := map[string]string{}
+		for _, row := range everyday {
+			named[row.name] = row.color.String()
+		}
+		for _, row := range cssColors { // CSS comes first
+			named[row.name] = row.color.String()
+		}
+		if name, ok := named[want]; ok {
+			want = name
+		} else if want = strings.TrimPrefix(want, "#"); len(want) == 3 {
+			want = "#" + want[:1] + want[:1] + want[1:2] + want[1:2] + want[2:] + want[2:]
+		} else {
+			want = "#" + want
 		}
 		if c.String() != want {
 			t.Errorf("ParseColor(%q) = %s, want %s", text, c, want)
