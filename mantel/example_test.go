@@ -171,10 +171,10 @@ func Example_parabola() {
 			fmt.Println(err)
 			return
 		}
-		k := 4 * sag.Inches() / span.Inches()
-		parabola := span.Inches() / 2 * (math.Sqrt(1+k*k) + math.Asinh(k)/k)
+		k := 4 * sag.In(units.Inch) / span.In(units.Inch)
+		parabola := span.In(units.Inch) / 2 * (math.Sqrt(1+k*k) + math.Asinh(k)/k)
 		fmt.Printf("%v wide, %v deep: %.2f in, by a parabola %.2f in too little\n",
-			span, sag, length.Inches(), length.Inches()-parabola)
+			span, sag, length.In(units.Inch), length.In(units.Inch)-parabola)
 	}
 	// Output:
 	// 5 ft wide, 6 in deep: 61.57 in, by a parabola 0.01 in too little
@@ -383,7 +383,7 @@ func ExampleSpot_String() {
 // A textbook exercise: a wire of 51 ft over a span of 50 ft sags 4.360 ft.
 func ExampleSwag_FindSag() {
 	swag, err := mantel.Swag{Span: 50 * units.Foot}.FindSag(51 * units.Foot)
-	fmt.Printf("%.3f ft %v\n", swag.Sag.Feet(), err)
+	fmt.Printf("%.3f ft %v\n", swag.Sag.In(units.Foot), err)
 	// Output: 4.360 ft <nil>
 }
 
@@ -397,7 +397,7 @@ func ExampleSwag_Length() {
 		return
 	}
 	length, err := mantel.Swag{Span: 30 * units.Foot, Sag: sag}.Length()
-	fmt.Printf("%.3f ft %v\n", length.Feet(), err)
+	fmt.Printf("%.3f ft %v\n", length.In(units.Foot), err)
 	// Output: 42.586 ft <nil>
 }
 
@@ -407,7 +407,7 @@ func ExampleSwag_Below() {
 	swag := mantel.Swag{Span: 5 * units.Foot, Sag: 9 * units.Inch}
 	for _, at := range []units.Length{0, 15 * units.Inch, 30 * units.Inch, 60 * units.Inch} {
 		below, err := swag.Below(at)
-		fmt.Printf("%v: %.3f in %v\n", at, below.Inches(), err)
+		fmt.Printf("%v: %.3f in %v\n", at, below.In(units.Inch), err)
 	}
 	// Output:
 	// 0 ft: 0.000 in <nil>
@@ -449,7 +449,7 @@ func ExampleMantel_Garland() {
 	garland, err := teaRoom.Garland(mantel.Hanging{
 		Swags: 2, Sag: 9 * units.Inch, Left: units.Foot, Right: units.Foot,
 	})
-	fmt.Printf("%.3f in %v\n", garland.Inches(), err)
+	fmt.Printf("%.3f in %v\n", garland.In(units.Inch), err)
 	// Output: 99.944 in <nil>
 }
 
@@ -721,7 +721,7 @@ func ExampleMantel_FindDrops() {
 // of 40 in over 32 in sags 10.61750 in.
 func ExampleMantel_FindSag() {
 	h, err := teaRoom.FindSag(80*units.Inch, mantel.Hanging{Swags: 2})
-	fmt.Printf("%.4f in %v\n", h.Sag.Inches(), err)
+	fmt.Printf("%.4f in %v\n", h.Sag.In(units.Inch), err)
 	// Output: 10.6175 in <nil>
 }
 

@@ -56,8 +56,8 @@ func TestGarlandOfSwags(t *testing.T) {
 	// Three of the 5 ft swag 0.75 ft deep, and 3 ft of drops. The reference table
 	// has 15 digits.
 	want := 3*5.28836997429725 + 3
-	if got, err := m.Garland(h); err != nil || math.Abs(got.Feet()-want) > 1e-8 {
-		t.Errorf("got %.12f ft, %v, want %.12f", got.Feet(), err, want)
+	if got, err := m.Garland(h); err != nil || math.Abs(got.In(units.Foot)-want) > 1e-8 {
+		t.Errorf("got %.12f ft, %v, want %.12f", got.In(units.Foot), err, want)
 	}
 	garland, _ := m.Garland(h)
 	flat := h

@@ -92,7 +92,7 @@ func TestLoadsOfSwags(t *testing.T) {
 		t.Fatal(err)
 	}
 	swag, _ := mantel.Swag{Span: 3 * ft, Sag: 9 * in}.Length()
-	half := swag.Feet() / 2 * 12 * float64(oz)
+	half := swag.In(units.Foot) / 2 * 12 * float64(oz)
 	wants := []float64{12*float64(oz) + half, 2 * half, 2 * half, 24*float64(oz) + half}
 	for i, want := range wants {
 		if h := got.Hooks[i]; math.Abs(float64(h.Down)-want) > 2000 { // a nanometer weighs 1116 ng
@@ -257,7 +257,7 @@ func TestLoadsProperties(t *testing.T) {
 		}
 		garland, _ := m.Garland(h)
 		// The weight is that of the length, to half a nanogram, here to a double's digits.
-		if want := garland.Feet() * float64(perFoot); math.Abs(float64(got.Weight)-want) > 0.5+1e-15*want {
+		if want := garland.In(units.Foot) * float64(perFoot); math.Abs(float64(got.Weight)-want) > 0.5+1e-15*want {
 			t.Fatalf("weight %v, want %v ng", got.Weight, want)
 		}
 		sum, sideways, overloaded := got.Shelf, units.Mass(0), 0
@@ -297,8 +297,8 @@ func TestLoadsProperties(t *testing.T) {
 		}
 		// Statics: the pull at the foot of half a swag, whose weight V hangs sag below
 		// the hook, is w·a with a = (s² - sag²)/2sag for s half its length.
-		run := (garland - h.Left - h.Right).Feet() / float64(h.Swags)
-		s, sag := run/2, h.Sag.Feet()
+		run := (garland - h.Left - h.Right).In(units.Foot) / float64(h.Swags)
+		s, sag := run/2, h.Sag.In(units.Foot)
 		want := float64(perFoot) * (s*s - sag*sag) / (2 * sag)
 		// s² - sag² loses digits where a swag is deep, for s is rounded by a nanometer.
 		tolerance := 2 + want*1e-9 + float64(perFoot)*4e-9*s/sag

@@ -39,13 +39,13 @@ func TestSwagPublished(t *testing.T) {
 	} {
 		s := mantel.Swag{Span: feet(test.span), Sag: feet(test.sag)}
 		got, err := s.Length()
-		if err != nil || math.Abs(got.Feet()-test.length) > test.tolerance {
-			t.Errorf("%v: got %.9f ft, %v, want %v: %s", s, got.Feet(), err, test.length, test.source)
+		if err != nil || math.Abs(got.In(units.Foot)-test.length) > test.tolerance {
+			t.Errorf("%v: got %.9f ft, %v, want %v: %s", s, got.In(units.Foot), err, test.length, test.source)
 		}
 	}
 	got, err := mantel.Swag{Span: 50 * ft}.FindSag(51 * ft)
-	if err != nil || math.Abs(got.Sag.Feet()-4.360) > 0.0005 {
-		t.Errorf("span 50, length 51: sag %.6f, %v, want 4.360", got.Sag.Feet(), err)
+	if err != nil || math.Abs(got.Sag.In(units.Foot)-4.360) > 0.0005 {
+		t.Errorf("span 50, length 51: sag %.6f, %v, want 4.360", got.Sag.In(units.Foot), err)
 	}
 }
 

@@ -291,8 +291,8 @@ func TestSpiralPublished(t *testing.T) {
 		got, err := c.SpiralLength(spacing)
 		// Rounding the spacing by a nanometer changes the length by this much.
 		tolerance := 1e-8 + row.want/float64(spacing)
-		if err != nil || math.Abs(got.Feet()-row.want) > tolerance {
-			t.Errorf("%s: %v ft, %v; want %v", row.source, got.Feet(), err, row.want)
+		if err != nil || math.Abs(got.In(units.Foot)-row.want) > tolerance {
+			t.Errorf("%s: %v ft, %v; want %v", row.source, got.In(units.Foot), err, row.want)
 		}
 		back, err := c.Spacing(got)
 		if err != nil || back < spacing-1 || back > spacing+1 {
@@ -640,7 +640,7 @@ func TestDrape(t *testing.T) {
 	}
 	d := Drape{Span: 10 * in, Sag: 2 * in}
 	long, err1 := d.Length(63 * ft)
-	if err1 != nil || math.Abs(long.Feet()-69.28224715550984) > 1e-8 {
+	if err1 != nil || math.Abs(long.In(units.Foot)-69.28224715550984) > 1e-8 {
 		t.Errorf("63 ft draped: %v, %v", long, err1)
 	}
 	if k, err := (Drape{Span: -5}).Stretch(); k != 1 || err != nil {

@@ -24,7 +24,7 @@ func Example_quickChart() {
 			fmt.Println(err)
 			return
 		}
-		match, _ := c.Shape[shopping.Garland].Length.Ceil(units.Foot)
+		match, _ := units.Ceil(c.Shape[shopping.Garland].Length, units.Foot)
 		fmt.Printf("%6d %6d %9v %6d %8.0f %8d %7.1f %9.0f %8.1f\n",
 			feet, types, each, c.Rule[shopping.Pick].Pieces, c.Rule[shopping.Garland].Length.In(units.Foot), (c.Rule[shopping.Light].Pieces+99)/100,
 			c.RuleLook.Spacing[shopping.Garland].In(units.Inch), match.In(units.Foot), c.Area.In(units.SquareFoot))
@@ -81,7 +81,7 @@ func Example_chartByShape() {
 				fmt.Println(err)
 				return
 			}
-			garland, _ := a[shopping.Garland].Length.Ceil(units.Foot)
+			garland, _ := units.Ceil(a[shopping.Garland].Length, units.Foot)
 			fmt.Printf("  %5d %4.0f", a[shopping.Ornament].Pieces, garland.In(units.Foot))
 		}
 		fmt.Println()
@@ -121,7 +121,7 @@ func Example_chartOfWidths() {
 				fmt.Printf(" %7s", "-")
 				continue
 			}
-			garland, _ = garland.Ceil(units.Foot)
+			garland, _ = units.Ceil(garland, units.Foot)
 			fmt.Printf(" %7.0f", garland.In(units.Foot))
 		}
 		fmt.Println()
@@ -221,7 +221,7 @@ func Example_howSure() {
 			fmt.Println(err)
 			return
 		}
-		garland, _ := a[shopping.Garland].Length.Ceil(units.Foot)
+		garland, _ := units.Ceil(a[shopping.Garland].Length, units.Foot)
 		fmt.Printf("%d %% as wide as high: %d ornaments, %v of garland\n", percent, a[shopping.Ornament].Pieces, garland)
 	}
 	// Output:

@@ -77,7 +77,7 @@ func ExampleCone_LateralArea() {
 // OpenStax, Calculus Volume 3, section 3.3: a spiral of one turn on a cone of base
 // radius 2π and height 4π is 25.343 long; here in meters.
 func ExampleCone_SpiralLength() {
-	cone := sizing.Cone{Height: units.MustParseLength("12.566370614 m"), BaseDiameter: units.MustParseLength("12.566370614 m")}
+	cone := sizing.Cone{Height: units.Must(units.ParseLength("12.566370614 m")), BaseDiameter: units.Must(units.ParseLength("12.566370614 m"))}
 	slant, _ := cone.Slant()
 	length, err := cone.SpiralLength(slant)
 	fmt.Printf("%.3f m %v\n", length.In(units.Meter), err)
@@ -89,11 +89,11 @@ func ExampleCone_SpiralLength() {
 // 28.99 sq ft or 34.8 ft of garland, and a little more.
 func ExampleCone_SpiralLength_band() {
 	band := sizing.Cone{
-		Height: 7 * units.Foot, BaseDiameter: units.MustParseLength("54.6 in"),
+		Height: 7 * units.Foot, BaseDiameter: units.Must(units.ParseLength("54.6 in")),
 		BareTip: 3 * units.Foot, BareBase: 1 * units.Foot,
 	}
 	length, err := band.SpiralLength(10 * units.Inch)
-	fmt.Printf("%.1f ft %v\n", length.Feet(), err)
+	fmt.Printf("%.1f ft %v\n", length.In(units.Foot), err)
 	// Output: 34.9 ft <nil>
 }
 
@@ -107,9 +107,9 @@ func ExampleCone_Turns() {
 // Common practice: 9 ft for each foot of a 7 ft tree, 4.55 ft wide. By hand,
 // 52.6 sq ft over 63 ft is 10.0 in, and a little more.
 func ExampleCone_Spacing() {
-	cone := sizing.Cone{Height: 7 * units.Foot, BaseDiameter: units.MustParseLength("54.6 in")}
+	cone := sizing.Cone{Height: 7 * units.Foot, BaseDiameter: units.Must(units.ParseLength("54.6 in"))}
 	spacing, err := cone.Spacing(63 * units.Foot)
-	fmt.Printf("%.2f in %v\n", spacing.Inches(), err)
+	fmt.Printf("%.2f in %v\n", spacing.In(units.Inch), err)
 	// Output: 10.16 in <nil>
 }
 
@@ -138,7 +138,7 @@ func ExampleCone_Grade() {
 // OpenStax, Calculus Volume 2, section 2.9: y = 10 cosh(x/10) over 30 ft is
 // 42.586 ft long, and dips 13.524 ft. Here at a tenth of the size.
 func ExampleDrape_Stretch() {
-	stretch, err := sizing.Drape{Span: 3 * units.Foot, Sag: units.MustParseLength("1.3524096 ft")}.Stretch()
+	stretch, err := sizing.Drape{Span: 3 * units.Foot, Sag: units.Must(units.ParseLength("1.3524096 ft"))}.Stretch()
 	fmt.Printf("%.4f of 3 ft is %.4f ft, %v\n", stretch, 3*stretch, err)
 	// Output: 1.4195 of 3 ft is 4.2586 ft, <nil>
 }
@@ -148,7 +148,7 @@ func ExampleDrape_Stretch() {
 func ExampleDrape_Length() {
 	swag := sizing.Drape{Span: 10 * units.Inch, Sag: 2 * units.Inch}
 	length, err := swag.Length(63 * units.Foot)
-	fmt.Printf("%.2f ft %v\n", length.Feet(), err)
+	fmt.Printf("%.2f ft %v\n", length.In(units.Foot), err)
 	// Output: 69.28 ft <nil>
 }
 

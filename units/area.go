@@ -3,8 +3,6 @@ package units
 import (
 	"database/sql/driver"
 	"math/bits"
-
-	"github.com/shopspring/decimal"
 )
 
 // An Area is a signed area as a whole number of square micrometers.
@@ -15,20 +13,17 @@ type Area int64
 //
 // Source: that of the lengths, as for [Inch].
 const (
-	SquareMicrometer Area = 1
-	SquareMillimeter Area = 1_000_000 * SquareMicrometer
-	SquareCentimeter Area = 100 * SquareMillimeter
-	SquareMeter      Area = 1_000_000 * SquareMillimeter
-	SquareInch       Area = 645_160_000 * SquareMicrometer
-	SquareFoot       Area = 144 * SquareInch
-	SquareYard       Area = 9 * SquareFoot
+	SquareMeter Area = 1_000_000_000_000
+	SquareInch  Area = 645_160_000
+	SquareFoot  Area = 144 * SquareInch
+	SquareYard  Area = 9 * SquareFoot
 )
 
 // AreaOf returns the area of a rectangle, width times height, rounded to the nearest square micrometer, half away from zero.
 // It is negative if one of the two is. Multiplying two lengths with * does not give an area.
 // It returns an error wrapping [ErrRange] if the area does not fit.
 func AreaOf(width, height Length) (Area, error) {
-	const perArea = uint64(Micrometer * Micrometer)
+	const perArea = 1_000_000 // square nanometers in a square micrometer
 	hi, lo := bits.Mul64(magnitude(int64(width)), magnitude(int64(height)))
 	if hi >= perArea {
 		return 0, areaOfError(width, height)
@@ -59,15 +54,6 @@ func ParseArea(text string) (Area, error) {
 	return Area(v), err
 }
 
-// MustParseArea is [ParseArea] for constants and tests. It panics on an error.
-func MustParseArea(text string) Area {
-	a, err := ParseArea(text)
-	if err != nil {
-		panic(err)
-	}
-	return a
-}
-
 // String returns a exactly, in a form that [ParseArea] reads back as a:
 //   - a whole number of square inches in square feet and inches: 12 sq ft 72 sq in, 0 sq ft;
 //   - any other in the largest of m², cm² and mm² that it reaches: 2.5 m².
@@ -79,9 +65,6 @@ func (a Area) String() string { return kindArea.string(int64(a)) }
 func (a Area) Format(style Style, step Area) string {
 	return kindArea.format(int64(a), style, int64(step))
 }
-
-// AppendText appends [Area.String] to b. The error is always nil.
-func (a Area) AppendText(b []byte) ([]byte, error) { return kindArea.append(b, int64(a)), nil }
 
 // MarshalText returns [Area.String]. The error is always nil.
 func (a Area) MarshalText() ([]byte, error) { return kindArea.append(nil, int64(a)), nil }
@@ -97,29 +80,6 @@ func (a *Area) UnmarshalText(text []byte) error {
 
 // In returns a divided by unit, so a.In(SquareFoot) is a in square feet. See [Length.In].
 func (a Area) In(unit Area) float64 { return kindArea.in(int64(a), int64(unit)) }
-
-// Decimal returns a divided by unit, rounded to a number of decimal places. See [Length.Decimal].
-func (a Area) Decimal(unit Area, places int) (decimal.Decimal, error) {
-	return kindArea.decimal(int64(a), int64(unit), places)
-}
-
-// Round returns the multiple of step nearest to a. See [Length.Round].
-func (a Area) Round(step Area) (Area, error) {
-	v, err := kindArea.round(wayRound, int64(a), int64(step))
-	return Area(v), err
-}
-
-// Ceil returns the least multiple of step that is not less than a. See [Length.Ceil].
-func (a Area) Ceil(step Area) (Area, error) {
-	v, err := kindArea.round(wayCeil, int64(a), int64(step))
-	return Area(v), err
-}
-
-// Floor returns the greatest multiple of step that is not more than a. See [Length.Floor].
-func (a Area) Floor(step Area) (Area, error) {
-	v, err := kindArea.round(wayFloor, int64(a), int64(step))
-	return Area(v), err
-}
 
 // Value returns [Area.String], so that a database column of text holds a.
 func (a Area) Value() (driver.Value, error) { return a.String(), nil }

@@ -7,7 +7,7 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// maxPlaces is the most decimal places that the Decimal methods give.
+// maxPlaces is the most decimal places that Decimal gives.
 const maxPlaces = 64
 
 // A Quantity is any of the types of this package.
@@ -86,19 +86,19 @@ func (k kind) in(v, unit int64) float64 {
 	return float64(v) / float64(unit)
 }
 
-// decimal returns v in units of unit, to so many places.
-func (k kind) decimal(v, unit int64, places int) (decimal.Decimal, error) {
-	fn := kinds[k].name + ".Decimal"
+// Decimal returns value divided by unit, rounded half away from zero to 0 to 64 decimal places.
+// It returns [ErrRange] if unit is 0 or places is out of range.
+func Decimal[Q Quantity](value, unit Q, places int) (decimal.Decimal, error) {
 	if unit == 0 {
-		return decimal.Decimal{}, k.unitError(fn)
+		return decimal.Decimal{}, kindOf(value).unitError("Decimal")
 	}
 	if places < 0 || places > maxPlaces {
 		return decimal.Decimal{}, &Error{
-			Func: "units." + fn, Field: "places", Value: strconv.Itoa(places),
+			Func: "units.Decimal", Field: "places", Value: strconv.Itoa(places),
 			Want: "0 to " + strconv.Itoa(maxPlaces), Err: ErrRange,
 		}
 	}
-	return decimal.NewFromInt(v).DivRound(decimal.NewFromInt(unit), int32(places)), nil
+	return decimal.NewFromInt(int64(value)).DivRound(decimal.NewFromInt(int64(unit)), int32(places)), nil
 }
 
 func (k kind) unitError(fn string) error {

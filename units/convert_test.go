@@ -57,7 +57,7 @@ func TestUnitsCSV(t *testing.T) {
 		}
 		places := 39
 		wantDec := decimal.RequireFromString(row[2])
-		if got, err := k.decimal(v, unit, places); err != nil || !got.Equal(wantDec) {
+		if got, err := Decimal(Length(v), Length(unit), places); err != nil || !got.Equal(wantDec) {
 			t.Errorf("%s = %v %s, %v, want %s", row[0], got, row[1], err, row[2])
 		}
 		// One division of whole numbers below 2⁵³ is correctly rounded, as the reading of the 39 digits is.
@@ -91,23 +91,23 @@ func TestConstants(t *testing.T) {
 		name      string
 		got, want int64
 	}{
-		{"nm", int64(Nanometer), 1},
-		{"um", int64(Micrometer), 1_000},
+		{"nm", int64(nanometer), 1},
+		{"um", int64(micrometer), 1_000},
 		{"mm", int64(Millimeter), 1_000_000},
 		{"cm", int64(Centimeter), 10_000_000},
 		{"m", int64(Meter), 1_000_000_000},
 		{"in", int64(Inch), 914_400_000 / 36},
 		{"ft", int64(Foot), 914_400_000 / 3},
 		{"yd", int64(Yard), 914_400_000},
-		{"sq um", int64(SquareMicrometer), 1},
-		{"sq mm", int64(SquareMillimeter), 1_000_000},
-		{"sq cm", int64(SquareCentimeter), 100_000_000},
+		{"sq um", int64(squareMicrometer), 1},
+		{"sq mm", int64(squareMillimeter), 1_000_000},
+		{"sq cm", int64(squareCentimeter), 100_000_000},
 		{"sq m", int64(SquareMeter), 1_000_000_000_000},
 		{"sq in", int64(SquareInch), 25_400 * 25_400},
 		{"sq ft", int64(SquareFoot), 304_800 * 304_800},
 		{"sq yd", int64(SquareYard), 914_400 * 914_400},
-		{"ng", int64(Nanogram), 1},
-		{"mg", int64(Milligram), 1_000_000},
+		{"ng", int64(nanogram), 1},
+		{"mg", int64(milligram), 1_000_000},
 		{"g", int64(Gram), 1_000_000_000},
 		{"kg", int64(Kilogram), 1_000_000_000_000},
 		{"oz", int64(Ounce), 453_592_370_000 / 16},
@@ -131,8 +131,8 @@ func TestIn(t *testing.T) {
 		name      string
 		got, want float64
 	}{
-		{"Feet", l.Feet(), 7.5},
-		{"Inches", l.Inches(), 90},
+		{"Feet", l.In(Foot), 7.5},
+		{"Inches", l.In(Inch), 90},
 		{"Yards", l.In(Yard), 2.5},
 		{"Meters", l.In(Meter), 2.286},
 		{"In(Centimeter)", l.In(Centimeter), 228.6},
@@ -141,7 +141,7 @@ func TestIn(t *testing.T) {
 		{"area", (12*SquareFoot + 72*SquareInch).In(SquareFoot), 12.5},
 		{"mass", (3*Pound + 4*Ounce).In(Pound), 3.25},
 		{"power", (175 * Watt).In(Kilowatt), 0.175},
-		{"least", Length(math.MinInt64).In(Nanometer), -0x1p63},
+		{"least", Length(math.MinInt64).In(nanometer), -0x1p63},
 	} {
 		if tt.got != tt.want {
 			t.Errorf("%s: %v, want %v", tt.name, tt.got, tt.want)
@@ -153,7 +153,7 @@ func TestIn(t *testing.T) {
 func TestInPrecision(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		v := rapid.Int64().Draw(t, "value")
-		unit := rapid.SampledFrom([]Length{Nanometer, Millimeter, Meter, Inch, Foot, Yard, Inch / 64, 7 * Foot}).Draw(t, "unit")
+		unit := rapid.SampledFrom([]Length{nanometer, Millimeter, Meter, Inch, Foot, Yard, Inch / 64, 7 * Foot}).Draw(t, "unit")
 		x := big.NewRat(v, int64(unit))
 		got := Length(v).In(unit)
 		if v > -1<<53 && v < 1<<53 {
@@ -209,15 +209,15 @@ func TestDecimal(t *testing.T) {
 		{math.MinInt64, 1, 2, "-9223372036854775808", ""},
 		{math.MinInt64, math.MinInt64, 2, "1", ""},
 	} {
-		got, err := Length(tt.v).Decimal(Length(tt.unit), tt.places)
+		got, err := Decimal(Length(tt.v), Length(tt.unit), tt.places)
 		if err != nil || got.String() != tt.want {
 			t.Errorf("Length(%d).Decimal(%d, %d) = %v, %v; want %s (%s)", tt.v, tt.unit, tt.places, got, err, tt.want, tt.reason)
 		}
 	}
 	// The others are the same code.
-	a, errA := (18 * SquareInch).Decimal(SquareFoot, 3)
-	m, errM := (52 * Ounce).Decimal(Pound, 3)
-	p, errP := (175 * Watt).Decimal(Kilowatt, 3)
+	a, errA := Decimal((18 * SquareInch), SquareFoot, 3)
+	m, errM := Decimal((52 * Ounce), Pound, 3)
+	p, errP := Decimal((175 * Watt), Kilowatt, 3)
 	if a.String() != "0.125" || m.String() != "3.25" || p.String() != "0.175" || errA != nil || errM != nil || errP != nil {
 		t.Errorf("Decimal: %v %v %v, %v %v %v; want 0.125 3.25 0.175", a, m, p, errA, errM, errP)
 	}
@@ -230,25 +230,25 @@ func TestDecimalRefuses(t *testing.T) {
 			t.Errorf("%v, %v; want 0, %s", d, err, want)
 		}
 	}
-	d, err := Foot.Decimal(0, 2)
-	check(d, err, `units.Length.Decimal: unit "0 ft": out of range: want a unit that is not 0`)
-	d, err = Foot.Decimal(Inch, -1)
-	check(d, err, `units.Length.Decimal: places "-1": out of range: want 0 to 64`)
-	d, err = Foot.Decimal(Inch, 65)
-	check(d, err, `units.Length.Decimal: places "65": out of range: want 0 to 64`)
-	d, err = SquareFoot.Decimal(0, 2)
-	check(d, err, `units.Area.Decimal: unit "0 sq ft": out of range: want a unit that is not 0`)
-	d, err = Pound.Decimal(0, 2)
-	check(d, err, `units.Mass.Decimal: unit "0 lb": out of range: want a unit that is not 0`)
-	d, err = Watt.Decimal(0, 2)
-	check(d, err, `units.Power.Decimal: unit "0 W": out of range: want a unit that is not 0`)
+	d, err := Decimal(Foot, 0, 2)
+	check(d, err, `units.Decimal: unit "0 ft": out of range: want a unit that is not 0`)
+	d, err = Decimal(Foot, Inch, -1)
+	check(d, err, `units.Decimal: places "-1": out of range: want 0 to 64`)
+	d, err = Decimal(Foot, Inch, 65)
+	check(d, err, `units.Decimal: places "65": out of range: want 0 to 64`)
+	d, err = Decimal(SquareFoot, 0, 2)
+	check(d, err, `units.Decimal: unit "0 sq ft": out of range: want a unit that is not 0`)
+	d, err = Decimal(Pound, 0, 2)
+	check(d, err, `units.Decimal: unit "0 lb": out of range: want a unit that is not 0`)
+	d, err = Decimal(Watt, 0, 2)
+	check(d, err, `units.Decimal: unit "0 W": out of range: want a unit that is not 0`)
 }
 
 func TestDecimalMatchesRat(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		v, unit := rapid.Int64().Draw(t, "value"), rapid.Int64Min(1).Draw(t, "unit")
 		places := rapid.IntRange(0, 64).Draw(t, "places")
-		got, err := Mass(v).Decimal(Mass(unit), places)
+		got, err := Decimal(Mass(v), Mass(unit), places)
 		want := big.NewRat(v, unit).FloatString(places) // rounds half away from zero
 		if err != nil || got.StringFixed(int32(places)) != strings.Replace(want, "-0."+strings.Repeat("0", places), "0."+strings.Repeat("0", places), 1) && want != "-0" {
 			t.Fatalf("Mass(%d).Decimal(%d, %d) = %v, %v; want %s", v, unit, places, got, err, want)
@@ -267,15 +267,15 @@ func TestFromFloat(t *testing.T) {
 		{-7.5, Foot, -7*Foot - 6*Inch, ""},
 		{7.5, -Foot, -7*Foot - 6*Inch, "a negative unit"},
 		{2.3, Meter, 2300 * Millimeter, "2.3 is not exact in binary; the product rounds to it"},
-		{0.5, Nanometer, 1, "half goes away from zero"},
-		{-0.5, Nanometer, -1, "half goes away from zero"},
-		{0.49999999999999994, Nanometer, 0, "the float64 just below a half"},
-		{1.5, Nanometer, 2, ""},
-		{2.5, Nanometer, 3, "away from zero, not to even"},
+		{0.5, nanometer, 1, "half goes away from zero"},
+		{-0.5, nanometer, -1, "half goes away from zero"},
+		{0.49999999999999994, nanometer, 0, "the float64 just below a half"},
+		{1.5, nanometer, 2, ""},
+		{2.5, nanometer, 3, "away from zero, not to even"},
 		{math.Copysign(0, -1), Foot, 0, ""},
 		{math.SmallestNonzeroFloat64, Yard, 0, ""},
-		{9223372036854774784, Nanometer, 9223372036854774784, "the float64 below 2⁶³"},
-		{-9223372036854775808, Nanometer, math.MinInt64, "-2⁶³"},
+		{9223372036854774784, nanometer, 9223372036854774784, "the float64 below 2⁶³"},
+		{-9223372036854775808, nanometer, math.MinInt64, "-2⁶³"},
 	} {
 		if got, err := FromFloat(tt.v, tt.unit); err != nil || got != tt.want {
 			t.Errorf("FromFloat(%v, %d) = %d, %v; want %d (%s)", tt.v, tt.unit, got, err, tt.want, tt.reason)
@@ -317,7 +317,7 @@ func TestFromFloatRefuses(t *testing.T) {
 		-2 * (1 << 62) * 1.25: "-1.1529215046068470e+19",
 	} {
 		text = strings.Replace(text, "470e+19", "47e+19", 1)
-		l, err := FromFloat(v, Nanometer)
+		l, err := FromFloat(v, nanometer)
 		checkRefused(t, l, err, `units.FromFloat: value "`+text+`"`+wantLength)
 	}
 	a, err := FromFloat(math.NaN(), SquareFoot)
@@ -337,7 +337,7 @@ func TestFromFloatRefuses(t *testing.T) {
 func TestFromFloatRoundTrip(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		l := Length(rapid.Int64Range(-1<<51, 1<<51).Draw(t, "length"))
-		unit := rapid.SampledFrom([]Length{Nanometer, Millimeter, Meter, Inch, Foot, Yard}).Draw(t, "unit")
+		unit := rapid.SampledFrom([]Length{nanometer, Millimeter, Meter, Inch, Foot, Yard}).Draw(t, "unit")
 		if got, err := FromFloat(l.In(unit), unit); err != nil || got != l {
 			t.Fatalf("FromFloat(%v, %d) = %d, %v; want %d", l.In(unit), unit, got, err, l)
 		}
@@ -347,7 +347,7 @@ func TestFromFloatRoundTrip(t *testing.T) {
 // TestFromFloatOffByOne checks the stated bound: at most one base unit from the exact product below 2⁵³.
 func TestFromFloatOffByOne(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		unit := rapid.SampledFrom([]Length{Nanometer, Millimeter, Meter, Inch, Foot, Yard}).Draw(t, "unit")
+		unit := rapid.SampledFrom([]Length{nanometer, Millimeter, Meter, Inch, Foot, Yard}).Draw(t, "unit")
 		limit := 0x1p53 / float64(unit)
 		v := rapid.Float64Range(-limit, limit).Draw(t, "value")
 		got, err := FromFloat(v, unit)
@@ -384,9 +384,9 @@ func TestFromDecimal(t *testing.T) {
 		{"-7.5", Foot, -7*Foot - 6*Inch, ""},
 		{"7.5", -Foot, -7*Foot - 6*Inch, "a negative unit"},
 		{"2.3", Meter, 2300 * Millimeter, ""},
-		{"0.5", Nanometer, 1, "half goes away from zero"},
-		{"-0.5", Nanometer, -1, "half goes away from zero"},
-		{"0.4999999999999999999999999999999999999999999999999999999999999999999999", Nanometer, 0, "long, just below a half"},
+		{"0.5", nanometer, 1, "half goes away from zero"},
+		{"-0.5", nanometer, -1, "half goes away from zero"},
+		{"0.4999999999999999999999999999999999999999999999999999999999999999999999", nanometer, 0, "long, just below a half"},
 		{"0", Foot, 0, ""},
 		{"0e2147483647", Foot, 0, "nothing, with a huge exponent"},
 		{"0e-2147483648", Foot, 0, ""},
@@ -395,10 +395,10 @@ func TestFromDecimal(t *testing.T) {
 		{"1e-19", math.MaxInt64, 1, "0.92"},
 		{"9e-20", math.MaxInt64, 1, "0.83"},
 		{"5e-20", math.MaxInt64, 0, "0.46"},
-		{"5e18", Nanometer, 5_000_000_000_000_000_000, "a positive exponent"},
-		{"9223372036854775807", Nanometer, math.MaxInt64, ""},
-		{"9223372036854775807.49", Nanometer, math.MaxInt64, ""},
-		{"-9223372036854775808.49", Nanometer, math.MinInt64, ""},
+		{"5e18", nanometer, 5_000_000_000_000_000_000, "a positive exponent"},
+		{"9223372036854775807", nanometer, math.MaxInt64, ""},
+		{"9223372036854775807.49", nanometer, math.MaxInt64, ""},
+		{"-9223372036854775808.49", nanometer, math.MinInt64, ""},
 		{"9223372036.854775807", Meter, math.MaxInt64, ""},
 	} {
 		if got, err := FromDecimal(dec(tt.d), tt.unit); err != nil || got != tt.want {
@@ -427,7 +427,7 @@ func TestFromDecimalRefuses(t *testing.T) {
 		strings.Repeat("9", 65):             strings.Repeat("9", 64) + "...",
 		strings.Repeat("9", 60) + ".123456": strings.Repeat("9", 60) + ".123...",
 	} {
-		l, err := FromDecimal(dec(d), Nanometer)
+		l, err := FromDecimal(dec(d), nanometer)
 		checkRefused(t, l, err, `units.FromDecimal: value "`+text+`"`+wantLength)
 	}
 	one := decimal.NewFromInt(1)
@@ -451,7 +451,7 @@ func TestFromDecimalMatchesRat(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		// Ten places of a foot are 0.03 nm apart.
 		l := Length(rapid.Int64().Draw(t, "length"))
-		d, err := l.Decimal(Foot, 10)
+		d, err := Decimal(l, Foot, 10)
 		got, err2 := FromDecimal(d, Foot)
 		if err != nil || err2 != nil || got != l {
 			t.Fatalf("%d is %v ft and back %d, %v, %v", l, d, got, err, err2)
@@ -461,7 +461,7 @@ func TestFromDecimalMatchesRat(t *testing.T) {
 
 // TestConversionsCompose: a length in one unit, made a length again and put in a second, is the length in the second.
 func TestConversionsCompose(t *testing.T) {
-	all := []Length{Nanometer, Micrometer, Millimeter, Centimeter, Meter, Inch, Foot, Yard}
+	all := []Length{nanometer, micrometer, Millimeter, Centimeter, Meter, Inch, Foot, Yard}
 	rapid.Check(t, func(t *rapid.T) {
 		u, v := rapid.SampledFrom(all).Draw(t, "unit"), rapid.SampledFrom(all).Draw(t, "unit")
 		l := Length(rapid.Int64Range(-1<<51, 1<<51).Draw(t, "length"))

@@ -97,7 +97,7 @@
 //
 // String is exact: Parse returns the same value from it. It prints feet and inches down
 // to 1/64 in, whole square inches and whole ounces, and everything else in metric
-// decimals. MarshalText and AppendText return the same text, so a value in JSON, in a
+// decimals. MarshalText returns the same text, so a value in JSON, in a
 // flag (see [flag.FlagSet.TextVar]) or in a configuration file reads as a person would
 // write it. A database column may hold that text, or a whole number of base units.
 //

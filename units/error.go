@@ -63,5 +63,15 @@ func (e *Error) Error() string {
 	return b.String()
 }
 
+// Must returns v, or panics with err if that is not nil. It is for constants and tests:
+//
+//	height := units.Must(units.ParseLength("7 ft 6 in"))
+func Must[T any](v T, err error) T {
+	if err != nil {
+		panic(err)
+	}
+	return v
+}
+
 // Unwrap returns e.Err.
 func (e *Error) Unwrap() error { return e.Err }

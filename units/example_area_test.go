@@ -33,13 +33,6 @@ func ExampleParseArea() {
 	// units.ParseArea: text "12 ft": unknown unit: want one of sq yd, sq ft, sq in, sq m, sq cm, sq mm, sq um
 }
 
-func ExampleMustParseArea() {
-	// 1800 = 12 · 144 + 72.
-	fmt.Println(units.MustParseArea("1800 sq in"))
-	// Output:
-	// 12 sq ft 72 sq in
-}
-
 func ExampleArea_String() {
 	// 1800 = 12 · 144 + 72. 2.5 m² is 3875.0077... sq in, so it is not printed in them.
 	fmt.Println(1800 * units.SquareInch)
@@ -63,14 +56,6 @@ func ExampleArea_Format() {
 	// 12 sq ft 72 sq in
 	// 1.39 sq yd
 	// 1.16 m²
-}
-
-func ExampleArea_AppendText() {
-	// By definition.
-	b, _ := (12 * units.SquareFoot).AppendText([]byte("area="))
-	fmt.Printf("%s\n", b)
-	// Output:
-	// area=12 sq ft
 }
 
 func ExampleArea_MarshalText() {
@@ -98,33 +83,4 @@ func ExampleArea_In() {
 	// Output:
 	// 1.3333333333333333 sq yd
 	// 1.11483648 m²
-}
-
-func ExampleArea_Decimal() {
-	// 1/0.09290304 = 10.7639104...; the sixth place is a 0.
-	d, err := units.SquareMeter.Decimal(units.SquareFoot, 6)
-	fmt.Println(d, "sq ft,", err)
-	// Output:
-	// 10.76391 sq ft, <nil>
-}
-
-func ExampleArea_Round() {
-	// 12.5 sq ft: of two as near, the one away from zero.
-	fmt.Println((1800 * units.SquareInch).Round(units.SquareFoot))
-	// Output:
-	// 13 sq ft <nil>
-}
-
-func ExampleArea_Ceil() {
-	// 12 · 144 = 1728 is short.
-	fmt.Println((1729 * units.SquareInch).Ceil(units.SquareFoot))
-	// Output:
-	// 13 sq ft <nil>
-}
-
-func ExampleArea_Floor() {
-	// 13 · 144 = 1872 is too much.
-	fmt.Println((1871 * units.SquareInch).Floor(units.SquareFoot))
-	// Output:
-	// 12 sq ft <nil>
 }

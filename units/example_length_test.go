@@ -28,9 +28,9 @@ func ExampleParseLength() {
 	// units.ParseLength: text "9": no unit: want a number and a unit, such as 7 ft 6 in
 }
 
-func ExampleMustParseLength() {
+func ExampleMust() {
 	// 64 in = 5 · 12 in + 4 in.
-	mantel := units.MustParseLength("64 in")
+	mantel := units.Must(units.ParseLength("64 in"))
 	fmt.Println(mantel)
 	// Output:
 	// 5 ft 4 in
@@ -84,15 +84,6 @@ func ExampleLength_Format() {
 	// 1 ft 6 in
 }
 
-func ExampleLength_AppendText() {
-	// 90 in = 7 · 12 in + 6 in.
-	b := []byte("height=")
-	b, _ = (7*units.Foot + 6*units.Inch).AppendText(b)
-	fmt.Printf("%s\n", b)
-	// Output:
-	// height=7 ft 6 in
-}
-
 func ExampleLength_MarshalText() {
 	// 64 in = 5 · 12 in + 4 in.
 	b, err := (64 * units.Inch).MarshalText()
@@ -125,75 +116,51 @@ func ExampleLength_In() {
 	// 1.25 strands of 6 ft
 }
 
-func ExampleLength_Feet() {
-	// By definition.
-	fmt.Println((9 * units.Foot).Feet(), "ft")
-	// Output:
-	// 9 ft
-}
-
-func ExampleLength_Inches() {
-	// 9 · 12 = 108.
-	fmt.Println((9 * units.Foot).Inches(), "in")
-	// Output:
-	// 108 in
-}
-
-func ExampleLength_Decimal() {
+func ExampleDecimal() {
 	// 1/0.3048 = 3.28083989501..., 1/0.0254 = 39.37...: International Yard and Pound Agreement 1959.
 	// The tenth place of the first is a 0, which Decimal prints only if asked to.
-	feet, err := units.Meter.Decimal(units.Foot, 10)
+	feet, err := units.Decimal(units.Meter, units.Foot, 10)
 	fmt.Println(feet, "ft,", err)
-	inches, err := units.Meter.Decimal(units.Inch, 0)
+	inches, err := units.Decimal(units.Meter, units.Inch, 0)
 	fmt.Println(inches, "in,", err)
-	_, err = units.Meter.Decimal(units.Foot, 100)
+	_, err = units.Decimal(units.Meter, units.Foot, 100)
 	fmt.Println(err)
 	// Output:
 	// 3.280839895 ft, <nil>
 	// 39 in, <nil>
-	// units.Length.Decimal: places "100": out of range: want 0 to 64
+	// units.Decimal: places "100": out of range: want 0 to 64
 }
 
-func ExampleLength_Round() {
+func ExampleRound() {
 	// 67 ft 7 in is 5 in short of 68 ft. Of two as near, the one away from zero.
 	garland := 67*units.Foot + 7*units.Inch
-	fmt.Println(garland.Round(units.Foot))
-	fmt.Println((18 * units.Inch).Round(units.Foot))
-	fmt.Println((-18 * units.Inch).Round(units.Foot))
-	fmt.Println(garland.Round(0))
+	fmt.Println(units.Round(garland, units.Foot))
+	fmt.Println(units.Round(18*units.Inch, units.Foot))
+	fmt.Println(units.Round(-18*units.Inch, units.Foot))
+	fmt.Println(units.Round(garland, 0))
 	// Output:
 	// 68 ft <nil>
 	// 2 ft <nil>
 	// -2 ft <nil>
-	// 0 ft units.Length.Round: step "0 ft": out of range: want a step above 0 ft
+	// 0 ft units.Round: step "0 ft": out of range: want a step above 0 ft
 }
 
-func ExampleLength_Ceil() {
+func ExampleCeil() {
 	// 11 · 6 = 66 is short, so 12 · 6 = 72.
 	garland := 67*units.Foot + 6*units.Inch
-	fmt.Println(garland.Ceil(6 * units.Foot))
+	fmt.Println(units.Ceil(garland, 6*units.Foot))
 	// Output:
 	// 72 ft <nil>
 }
 
-func ExampleLength_Floor() {
+func ExampleFloor() {
 	// Down, also below zero.
 	height := 7*units.Foot + 6*units.Inch
-	fmt.Println(height.Floor(units.Foot))
-	fmt.Println((-height).Floor(units.Foot))
+	fmt.Println(units.Floor(height, units.Foot))
+	fmt.Println(units.Floor(-height, units.Foot))
 	// Output:
 	// 7 ft <nil>
 	// -8 ft <nil>
-}
-
-func ExampleParseStyle() {
-	style, err := units.ParseStyle("metric")
-	fmt.Println((7*units.Foot+6*units.Inch).Format(style, units.Centimeter), err)
-	_, err = units.ParseStyle("cubits")
-	fmt.Println(err)
-	// Output:
-	// 2.29 m <nil>
-	// units.ParseStyle: text "cubits": unknown name: want feet and inches, feet, inches, yards or metric
 }
 
 func ExampleStyle_String() {

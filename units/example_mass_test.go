@@ -23,13 +23,6 @@ func ExampleParseMass() {
 	// units.ParseMass: text "3 lb 20 oz": part too large: want each part smaller than one of what stands before it
 }
 
-func ExampleMustParseMass() {
-	// 52 = 3 · 16 + 4.
-	fmt.Println(units.MustParseMass("52 oz"))
-	// Output:
-	// 3 lb 4 oz
-}
-
 func ExampleMass_String() {
 	// 52 = 3 · 16 + 4. 1.5 kg is 52.9... oz, so it is not printed in ounces.
 	fmt.Println(52 * units.Ounce)
@@ -56,14 +49,6 @@ func ExampleMass_Format() {
 	// 1.47 kg
 }
 
-func ExampleMass_AppendText() {
-	// 52 = 3 · 16 + 4.
-	b, _ := (52 * units.Ounce).AppendText([]byte("weight="))
-	fmt.Printf("%s\n", b)
-	// Output:
-	// weight=3 lb 4 oz
-}
-
 func ExampleMass_MarshalText() {
 	// By definition.
 	b, err := (250 * units.Gram).MarshalText()
@@ -88,33 +73,4 @@ func ExampleMass_In() {
 	// Output:
 	// 0.45359237 kg
 	// 28.349523125 g
-}
-
-func ExampleMass_Decimal() {
-	// 1/0.45359237 = 2.2046226218...: International Yard and Pound Agreement 1959.
-	d, err := units.Kilogram.Decimal(units.Pound, 9)
-	fmt.Println(d, "lb,", err)
-	// Output:
-	// 2.204622622 lb, <nil>
-}
-
-func ExampleMass_Round() {
-	// 56 oz = 3.5 lb: of two as near, the one away from zero.
-	fmt.Println((56 * units.Ounce).Round(units.Pound))
-	// Output:
-	// 4 lb <nil>
-}
-
-func ExampleMass_Ceil() {
-	// 3 · 16 = 48 is short.
-	fmt.Println((49 * units.Ounce).Ceil(units.Pound))
-	// Output:
-	// 4 lb <nil>
-}
-
-func ExampleMass_Floor() {
-	// 4 · 16 = 64 is too much.
-	fmt.Println((63 * units.Ounce).Floor(units.Pound))
-	// Output:
-	// 3 lb <nil>
 }

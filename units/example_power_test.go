@@ -22,13 +22,6 @@ func ExampleParsePower() {
 	// units.ParsePower: text "70 MW": unknown unit: want one of kW, W, mW
 }
 
-func ExampleMustParsePower() {
-	// 1 kW = 1000 W.
-	fmt.Println(units.MustParsePower("1.5 kW"))
-	// Output:
-	// 1500 W
-}
-
 func ExamplePower_String() {
 	// SI prefixes.
 	fmt.Println(175*units.Watt, 3*units.Kilowatt/2, 70*units.Milliwatt, units.Power(0))
@@ -43,14 +36,6 @@ func ExamplePower_Format() {
 	// Output:
 	// 4.9 W
 	// 5 W
-}
-
-func ExamplePower_AppendText() {
-	// By definition.
-	b, _ := (175 * units.Watt).AppendText([]byte("load="))
-	fmt.Printf("%s\n", b)
-	// Output:
-	// load=175 W
 }
 
 func ExamplePower_MarshalText() {
@@ -75,33 +60,4 @@ func ExamplePower_In() {
 	fmt.Println((175 * units.Watt).In(units.Kilowatt), "kW")
 	// Output:
 	// 0.175 kW
-}
-
-func ExamplePower_Decimal() {
-	// 4.85 W: of two tenths as near, the one away from zero.
-	d, err := (4850 * units.Milliwatt).Decimal(units.Watt, 1)
-	fmt.Println(d, "W,", err)
-	// Output:
-	// 4.9 W, <nil>
-}
-
-func ExamplePower_Round() {
-	// Of two as near, the one away from zero.
-	fmt.Println((4500 * units.Milliwatt).Round(units.Watt))
-	// Output:
-	// 5 W <nil>
-}
-
-func ExamplePower_Ceil() {
-	// 4 W is short.
-	fmt.Println((4001 * units.Milliwatt).Ceil(units.Watt))
-	// Output:
-	// 5 W <nil>
-}
-
-func ExamplePower_Floor() {
-	// 5 W is too much.
-	fmt.Println((4999 * units.Milliwatt).Floor(units.Watt))
-	// Output:
-	// 4 W <nil>
 }

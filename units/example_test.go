@@ -25,16 +25,16 @@ func Example_forms() {
 		"7 ft 6 in", "7ft6in", `7'6"`, "7′6″", `7'-6"`, "7.5 ft", "7 1/2 ft", "7½ ft", "7-1/2 in", "90in",
 		"2 yd 1 ft", "7 Feet 6 Inches", "7 ft. 6 in.", "-7 ft 6 in", "2.3 m", "228.6 cm", "5 um",
 	} {
-		fmt.Printf("%-16s %v\n", s, units.MustParseLength(s))
+		fmt.Printf("%-16s %v\n", s, units.Must(units.ParseLength(s)))
 	}
 	for _, s := range []string{"12 sq ft", "12 square feet", "12 ft²", "12 ft2", "12 sqft 72 sqin"} {
-		fmt.Printf("%-16s %v\n", s, units.MustParseArea(s))
+		fmt.Printf("%-16s %v\n", s, units.Must(units.ParseArea(s)))
 	}
 	for _, s := range []string{"3 lb 4 oz", "3¼ pounds"} {
-		fmt.Printf("%-16s %v\n", s, units.MustParseMass(s))
+		fmt.Printf("%-16s %v\n", s, units.Must(units.ParseMass(s)))
 	}
 	for _, s := range []string{"1.5 kW"} {
-		fmt.Printf("%-16s %v\n", s, units.MustParsePower(s))
+		fmt.Printf("%-16s %v\n", s, units.Must(units.ParsePower(s)))
 	}
 	// Output:
 	// 7 ft 6 in        7 ft 6 in
@@ -96,11 +96,9 @@ func Example_refusals() {
 }
 
 // printRow prints what a is in units of b, to ten places, with = if twenty places are no more exact.
-func printRow[Q interface {
-	Decimal(unit Q, places int) (decimal.Decimal, error)
-}](name string, a, b Q, many string) {
-	d, _ := a.Decimal(b, 10)
-	more, _ := a.Decimal(b, 20)
+func printRow[Q units.Quantity](name string, a, b Q, many string) {
+	d, _ := units.Decimal(a, b, 10)
+	more, _ := units.Decimal(a, b, 20)
 	sign := "≈"
 	if d.Equal(more) {
 		sign = "="
@@ -120,7 +118,7 @@ func Example_conversions() {
 	printRow("cm", units.Centimeter, units.Inch, "in")
 	printRow("m", units.Meter, units.Foot, "ft")
 	printRow("m", units.Meter, units.Yard, "yd")
-	printRow("sq in", units.SquareInch, units.SquareCentimeter, "cm²")
+	printRow("sq in", units.SquareInch, units.SquareMeter/10_000, "cm²")
 	printRow("sq ft", units.SquareFoot, units.SquareInch, "sq in")
 	printRow("sq ft", units.SquareFoot, units.SquareMeter, "m²")
 	printRow("sq yd", units.SquareYard, units.SquareMeter, "m²")

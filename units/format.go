@@ -1,6 +1,8 @@
 package units
 
 import (
+	"database/sql/driver"
+	"fmt"
 	"math/bits"
 	"strconv"
 	"strings"
@@ -23,22 +25,11 @@ const (
 
 var styleNames = [numStyles]string{"feet and inches", "feet", "inches", "yards", "metric"}
 
-// ParseStyle returns the style of a name: feet and inches, feet, inches, yards or
-// metric, in upper or lower case. Any other text is an error wrapping [ErrName].
-func ParseStyle(text string) (Style, error) {
-	for i, name := range styleNames {
-		if len(text) <= maxText && strings.EqualFold(strings.TrimSpace(text), name) {
-			return Style(i), nil
-		}
-	}
-	return 0, styleError("ParseStyle", "text", clip(text))
-}
-
 func styleError(fn, field, value string) error {
 	return &Error{Func: "units." + fn, Field: field, Value: value, Want: "feet and inches, feet, inches, yards or metric", Err: ErrName}
 }
 
-// String returns the name that [ParseStyle] reads. A value that is no style reads
+// String returns the name that UnmarshalText reads. A value that is no style reads
 // Style(9).
 func (s Style) String() string {
 	if s >= numStyles {
@@ -56,14 +47,40 @@ func (s Style) MarshalText() ([]byte, error) {
 	return []byte(styleNames[s]), nil
 }
 
-// UnmarshalText sets *s to what [ParseStyle] returns for text. On an error it
-// leaves *s as it was.
+// UnmarshalText reads the name of a style, in upper or lower case and with space around it. Any other
+// text is an error wrapping [ErrName]. On an error *s is unchanged.
 func (s *Style) UnmarshalText(text []byte) error {
-	v, err := ParseStyle(string(text[:min(len(text), maxText+1)]))
-	if err == nil {
-		*s = v
+	return s.read("Style.UnmarshalText", "text", string(text))
+}
+
+// Value returns the name of s, so that a database column of text holds it, with the error of MarshalText.
+func (s Style) Value() (driver.Value, error) {
+	if s >= numStyles {
+		return nil, styleError("Style.Value", "style", s.String())
 	}
-	return err
+	return styleNames[s], nil
+}
+
+// Scan sets *s from a column of text, as UnmarshalText does. On an error *s is unchanged.
+func (s *Style) Scan(src any) error {
+	switch src := src.(type) {
+	case string:
+		return s.read("Style.Scan", "src", src)
+	case []byte:
+		return s.read("Style.Scan", "src", string(src))
+	}
+	return &Error{Func: "units.Style.Scan", Field: "src", Value: fmt.Sprintf("%T", src), Want: "text such as inches", Err: ErrSyntax}
+}
+
+// read sets *s from a name, for fn.
+func (s *Style) read(fn, field, text string) error {
+	for i, name := range styleNames {
+		if len(text) <= maxText && strings.EqualFold(strings.TrimSpace(text), name) {
+			*s = Style(i)
+			return nil
+		}
+	}
+	return styleError(fn, field, clip(text))
 }
 
 // string returns v exactly.

@@ -49,7 +49,7 @@ func TestString(t *testing.T) {
 		{kindArea, int64(SquareInch / 2), "3.2258 cm²", "half a square inch"},
 		{kindArea, int64(5 * SquareMeter / 2), "2.5 m²", ""},
 		{kindArea, int64(SquareMeter) - 1, "9999.99999999 cm²", ""},
-		{kindArea, int64(SquareCentimeter) - 1, "99.999999 mm²", ""},
+		{kindArea, int64(squareCentimeter) - 1, "99.999999 mm²", ""},
 		{kindArea, 1, "0.000001 mm²", ""},
 		{kindArea, math.MinInt64, "-9223372.036854775808 m²", ""},
 		{kindMass, 0, "0 lb", ""},
@@ -68,7 +68,7 @@ func TestString(t *testing.T) {
 		{kindPower, -4800, "-4.8 W", ""},
 		{kindPower, math.MinInt64, "-9223372036854775.808 W", ""},
 	} {
-		if s, _, _ := texts[tt.kind].text(tt.v); s != tt.want {
+		if s, _ := texts[tt.kind].text(tt.v); s != tt.want {
 			t.Errorf("%d: %d is %q, want %q (%s)", tt.kind, tt.v, s, tt.want, tt.reason)
 		}
 	}
@@ -160,7 +160,7 @@ func TestFormat(t *testing.T) {
 		{kindArea, 1800 * sqin, InInches, sqin, "1800 sq in", ""},
 		{kindArea, 1800 * sqin, InYards, sqft, "1.4 sq yd", "1.444 sq yd: 13 sq ft to the nearest"},
 		{kindArea, 1800 * sqin, InMetric, int64(SquareMeter) / 100, "1.16 m²", "1.1613 m²"},
-		{kindArea, 64 * sqin, InMetric, int64(SquareCentimeter), "413 cm²", "412.9 cm²"},
+		{kindArea, 64 * sqin, InMetric, int64(squareCentimeter), "413 cm²", "412.9 cm²"},
 
 		{kindMass, 52 * oz, InFeetInches, oz, "3 lb 4 oz", ""},
 		{kindMass, 52*oz + oz/2, InFeetInches, oz, "3 lb 4 oz", "half an ounce less half a nanogram"},

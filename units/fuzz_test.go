@@ -16,7 +16,7 @@ func fuzzParse(f *testing.F, k kind) {
 		if err != nil {
 			return
 		}
-		printed, _, _ := texts[k].text(v)
+		printed, _ := texts[k].text(v)
 		if again, err := texts[k].parse(printed); err != nil || again != v {
 			t.Fatalf("%q is %d, printed as %q, which is %d, %v", s, v, printed, again, err)
 		}

@@ -60,7 +60,7 @@ var kinds = [...]struct {
 		},
 		exact:  InFeetInches,
 		parts:  1,
-		metric: []named{{uint64(SquareMeter), "m²"}, {uint64(SquareCentimeter), "cm²"}, {uint64(SquareMillimeter), "mm²"}},
+		metric: []named{{uint64(SquareMeter), "m²"}, {uint64(SquareMeter / 10_000), "cm²"}, {uint64(SquareMeter / 1_000_000), "mm²"}},
 	},
 	kindMass: {
 		name:  "Mass",
@@ -74,7 +74,7 @@ var kinds = [...]struct {
 		},
 		exact:  InFeetInches,
 		parts:  1,
-		metric: []named{{uint64(Kilogram), "kg"}, {uint64(Gram), "g"}, {uint64(Milligram), "mg"}},
+		metric: []named{{uint64(Kilogram), "kg"}, {uint64(Gram), "g"}, {uint64(Gram / 1000), "mg"}},
 	},
 	kindPower: {
 		name:  "Power",

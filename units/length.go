@@ -1,10 +1,6 @@
 package units
 
-import (
-	"database/sql/driver"
-
-	"github.com/shopspring/decimal"
-)
+import "database/sql/driver"
 
 // A Length is a signed distance as a whole number of nanometers.
 // It holds from -9,223,372 km to 9,223,372 km; as with any integer, a sum beyond that wraps.
@@ -16,21 +12,13 @@ type Length int64
 // Source: International Yard and Pound Agreement, in force 1 July 1959, which sets the yard at 0.9144 m;
 // a foot is a third of it and an inch a thirty-sixth. Metric prefixes: The International System of Units (SI), BIPM.
 const (
-	Nanometer  Length = 1
-	Micrometer Length = 1_000 * Nanometer
-	Millimeter Length = 1_000_000 * Nanometer
+	Millimeter Length = 1_000_000
 	Centimeter Length = 10 * Millimeter
 	Meter      Length = 1_000 * Millimeter
-	Inch       Length = 25_400_000 * Nanometer
+	Inch       Length = 25_400_000
 	Foot       Length = 12 * Inch
 	Yard       Length = 3 * Foot
 )
-
-// Feet returns l in feet, as precise as [Length.In].
-func (l Length) Feet() float64 { return l.In(Foot) }
-
-// Inches returns l in inches, as precise as [Length.In].
-func (l Length) Inches() float64 { return l.In(Inch) }
 
 // ParseLength returns the length that text gives, such as 7 ft 6 in, 7'6", 7 1/2 ft, 90in or 2.3 m.
 // For the grammar, see Reading above. The result is rounded to the nearest nanometer.
@@ -38,15 +26,6 @@ func (l Length) Inches() float64 { return l.In(Inch) }
 func ParseLength(text string) (Length, error) {
 	v, err := parse(kindLength, text)
 	return Length(v), err
-}
-
-// MustParseLength is [ParseLength] for constants and tests. It panics on an error.
-func MustParseLength(text string) Length {
-	l, err := ParseLength(text)
-	if err != nil {
-		panic(err)
-	}
-	return l
 }
 
 // String returns l exactly, in a form that [ParseLength] reads back as l:
@@ -68,9 +47,6 @@ func (l Length) Format(style Style, step Length) string {
 	return kindLength.format(int64(l), style, int64(step))
 }
 
-// AppendText appends [Length.String] to b. The error is always nil.
-func (l Length) AppendText(b []byte) ([]byte, error) { return kindLength.append(b, int64(l)), nil }
-
 // MarshalText returns [Length.String], for JSON, flags and configuration files. The
 // error is always nil.
 func (l Length) MarshalText() ([]byte, error) { return kindLength.append(nil, int64(l)), nil }
@@ -87,34 +63,6 @@ func (l *Length) UnmarshalText(text []byte) error {
 // In returns l divided by unit, so l.In(Foot) is l in feet.
 // For its precision, see Converting above. It panics if unit is 0, as integer division does.
 func (l Length) In(unit Length) float64 { return kindLength.in(int64(l), int64(unit)) }
-
-// Decimal returns l divided by unit, rounded half away from zero to a number of
-// decimal places, 0 to 64. It returns an error wrapping [ErrRange] if unit is 0 or
-// places is out of range.
-func (l Length) Decimal(unit Length, places int) (decimal.Decimal, error) {
-	return kindLength.decimal(int64(l), int64(unit), places)
-}
-
-// Round returns the multiple of step nearest to l; halfway goes away from zero.
-// It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
-func (l Length) Round(step Length) (Length, error) {
-	v, err := kindLength.round(wayRound, int64(l), int64(step))
-	return Length(v), err
-}
-
-// Ceil returns the least multiple of step that is not less than l.
-// It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
-func (l Length) Ceil(step Length) (Length, error) {
-	v, err := kindLength.round(wayCeil, int64(l), int64(step))
-	return Length(v), err
-}
-
-// Floor returns the greatest multiple of step that is not more than l.
-// It returns an error wrapping [ErrRange] if step is not positive or the result does not fit.
-func (l Length) Floor(step Length) (Length, error) {
-	v, err := kindLength.round(wayFloor, int64(l), int64(step))
-	return Length(v), err
-}
 
 // Value returns [Length.String], so that a database column of text holds l.
 func (l Length) Value() (driver.Value, error) { return l.String(), nil }

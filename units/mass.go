@@ -1,10 +1,6 @@
 package units
 
-import (
-	"database/sql/driver"
-
-	"github.com/shopspring/decimal"
-)
+import "database/sql/driver"
 
 // A Mass is a mass as a whole number of nanograms. In the trade it is called weight, and weighed on a scale.
 // It holds from -9,223,372 kg to 9,223,372 kg; as with any integer, a sum beyond that wraps.
@@ -16,12 +12,10 @@ type Mass int64
 // Source: International Yard and Pound Agreement, in force 1 July 1959, which sets the pound at 0.45359237 kg;
 // an ounce is a sixteenth of it. Metric prefixes: The International System of Units (SI), BIPM.
 const (
-	Nanogram  Mass = 1
-	Milligram Mass = 1_000_000 * Nanogram
-	Gram      Mass = 1_000 * Milligram
-	Kilogram  Mass = 1_000 * Gram
-	Ounce     Mass = 28_349_523_125 * Nanogram
-	Pound     Mass = 16 * Ounce
+	Gram     Mass = 1_000_000_000
+	Kilogram Mass = 1_000 * Gram
+	Ounce    Mass = 28_349_523_125
+	Pound    Mass = 16 * Ounce
 )
 
 // ParseMass returns the mass that text gives, such as 3 lb 4 oz, 3.5 lbs, 12 ounces or 1.5 kg.
@@ -30,15 +24,6 @@ const (
 func ParseMass(text string) (Mass, error) {
 	v, err := parse(kindMass, text)
 	return Mass(v), err
-}
-
-// MustParseMass is [ParseMass] for constants and tests. It panics on an error.
-func MustParseMass(text string) Mass {
-	m, err := ParseMass(text)
-	if err != nil {
-		panic(err)
-	}
-	return m
 }
 
 // String returns m exactly, in a form that [ParseMass] reads back as m:
@@ -52,9 +37,6 @@ func (m Mass) String() string { return kindMass.string(int64(m)) }
 func (m Mass) Format(style Style, step Mass) string {
 	return kindMass.format(int64(m), style, int64(step))
 }
-
-// AppendText appends [Mass.String] to b. The error is always nil.
-func (m Mass) AppendText(b []byte) ([]byte, error) { return kindMass.append(b, int64(m)), nil }
 
 // MarshalText returns [Mass.String]. The error is always nil.
 func (m Mass) MarshalText() ([]byte, error) { return kindMass.append(nil, int64(m)), nil }
@@ -70,29 +52,6 @@ func (m *Mass) UnmarshalText(text []byte) error {
 
 // In returns m divided by unit, so m.In(Pound) is m in pounds. See [Length.In].
 func (m Mass) In(unit Mass) float64 { return kindMass.in(int64(m), int64(unit)) }
-
-// Decimal returns m divided by unit, rounded to a number of decimal places. See [Length.Decimal].
-func (m Mass) Decimal(unit Mass, places int) (decimal.Decimal, error) {
-	return kindMass.decimal(int64(m), int64(unit), places)
-}
-
-// Round returns the multiple of step nearest to m. See [Length.Round].
-func (m Mass) Round(step Mass) (Mass, error) {
-	v, err := kindMass.round(wayRound, int64(m), int64(step))
-	return Mass(v), err
-}
-
-// Ceil returns the least multiple of step that is not less than m. See [Length.Ceil].
-func (m Mass) Ceil(step Mass) (Mass, error) {
-	v, err := kindMass.round(wayCeil, int64(m), int64(step))
-	return Mass(v), err
-}
-
-// Floor returns the greatest multiple of step that is not more than m. See [Length.Floor].
-func (m Mass) Floor(step Mass) (Mass, error) {
-	v, err := kindMass.round(wayFloor, int64(m), int64(step))
-	return Mass(v), err
-}
 
 // Value returns [Mass.String], so that a database column of text holds m.
 func (m Mass) Value() (driver.Value, error) { return m.String(), nil }

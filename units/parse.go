@@ -397,9 +397,9 @@ func lookup(k kind, word string) uint64 {
 		case "g", "gram", "grams":
 			return uint64(Gram)
 		case "mg", "milligram", "milligrams":
-			return uint64(Milligram)
+			return uint64(Gram / 1000)
 		case "ng", "nanogram", "nanograms":
-			return uint64(Nanogram)
+			return 1
 		}
 	case kindPower:
 		switch word {
@@ -425,9 +425,9 @@ func lookup(k kind, word string) uint64 {
 		case "mm", "millimeter", "millimeters", "millimetre", "millimetres":
 			return uint64(Millimeter)
 		case "um", "\u00b5m", "\u03bcm", "micrometer", "micrometers", "micrometre", "micrometres":
-			return uint64(Micrometer)
+			return uint64(Millimeter / 1000)
 		case "nm", "nanometer", "nanometers", "nanometre", "nanometres":
-			return uint64(Nanometer)
+			return 1
 		}
 	}
 	return 0

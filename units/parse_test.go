@@ -334,20 +334,17 @@ var refusals = []struct {
 // textOf wraps one of the four types in what all of them do with text, so that one table tests them all.
 type textOf struct {
 	parse     func(string) (int64, error)
-	must      func(string) int64
 	unmarshal func([]byte) (int64, error) // on a value that held 42
-	text      func(int64) (string, []byte, []byte)
+	text      func(int64) (string, []byte)
 }
 
 func ops[Q Quantity](
-	parse func(string) (Q, error), must func(string) Q,
-	text func(Q) (string, []byte, []byte), unmarshal func(*Q, []byte) error,
+	parse func(string) (Q, error), text func(Q) (string, []byte), unmarshal func(*Q, []byte) error,
 ) textOf {
 	return textOf{
 		func(s string) (int64, error) { v, err := parse(s); return int64(v), err },
-		func(s string) int64 { return int64(must(s)) },
 		func(b []byte) (int64, error) { v := Q(42); err := unmarshal(&v, b); return int64(v), err },
-		func(v int64) (string, []byte, []byte) { return text(Q(v)) },
+		func(v int64) (string, []byte) { return text(Q(v)) },
 	}
 }
 
@@ -355,24 +352,19 @@ func text[Q interface {
 	Quantity
 	fmt.Stringer
 	MarshalText() ([]byte, error)
-	AppendText([]byte) ([]byte, error)
-}](q Q) (string, []byte, []byte) {
+}](q Q) (string, []byte) {
 	m, err := q.MarshalText()
 	if err != nil {
 		panic(err)
 	}
-	a, err := q.AppendText([]byte("x="))
-	if err != nil {
-		panic(err)
-	}
-	return q.String(), m, a
+	return q.String(), m
 }
 
 var texts = []textOf{
-	kindLength: ops(ParseLength, MustParseLength, text[Length], (*Length).UnmarshalText),
-	kindArea:   ops(ParseArea, MustParseArea, text[Area], (*Area).UnmarshalText),
-	kindMass:   ops(ParseMass, MustParseMass, text[Mass], (*Mass).UnmarshalText),
-	kindPower:  ops(ParsePower, MustParsePower, text[Power], (*Power).UnmarshalText),
+	kindLength: ops(ParseLength, text[Length], (*Length).UnmarshalText),
+	kindArea:   ops(ParseArea, text[Area], (*Area).UnmarshalText),
+	kindMass:   ops(ParseMass, text[Mass], (*Mass).UnmarshalText),
+	kindPower:  ops(ParsePower, text[Power], (*Power).UnmarshalText),
 }
 
 func TestParseReads(t *testing.T) {
@@ -380,9 +372,6 @@ func TestParseReads(t *testing.T) {
 		got, err := texts[tt.kind].parse(tt.text)
 		if err != nil || got != tt.want {
 			t.Errorf("%d: parse(%q) = %d, %v; want %d (%s)", tt.kind, tt.text, got, err, tt.want, tt.reason)
-		}
-		if got := texts[tt.kind].must(tt.text); got != tt.want {
-			t.Errorf("%d: must(%q) = %d, want %d", tt.kind, tt.text, got, tt.want)
 		}
 		if got, err := texts[tt.kind].unmarshal([]byte(tt.text)); err != nil || got != tt.want {
 			t.Errorf("%d: unmarshal(%q) = %d, %v; want %d", tt.kind, tt.text, got, err, tt.want)
@@ -433,7 +422,7 @@ func TestParseRefuses(t *testing.T) {
 					t.Errorf("%d: must(%q) panics with %v, want %v", tt.kind, tt.text, e, tt.err)
 				}
 			}()
-			texts[tt.kind].must(tt.text)
+			Must(texts[tt.kind].parse(tt.text))
 		}()
 		if got, read := refParse(tt.kind, tt.text); read {
 			t.Errorf("%d: the reference reads %q as %d", tt.kind, tt.text, got)
@@ -592,9 +581,9 @@ func TestTextRoundTrip(t *testing.T) {
 	}, k kind, v int64,
 	) {
 		t.Helper()
-		s, m, a := texts[k].text(v)
-		if string(m) != s || string(a) != "x="+s {
-			t.Fatalf("kind %d: String %q, MarshalText %q, AppendText to x= %q", k, s, m, a)
+		s, m := texts[k].text(v)
+		if string(m) != s {
+			t.Fatalf("kind %d: String %q, MarshalText %q", k, s, m)
 		}
 		if len(s) > 32 {
 			t.Fatalf("kind %d: %q is longer than 32 bytes", k, s)

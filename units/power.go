@@ -1,10 +1,6 @@
 package units
 
-import (
-	"database/sql/driver"
-
-	"github.com/shopspring/decimal"
-)
+import "database/sql/driver"
 
 // A Power is an electric power as a whole number of milliwatts.
 // It holds from -9,223,372,036,854 kW to 9,223,372,036,854 kW; as with any integer, a sum beyond that wraps.
@@ -30,15 +26,6 @@ func ParsePower(text string) (Power, error) {
 	return Power(v), err
 }
 
-// MustParsePower is [ParsePower] for constants and tests. It panics on an error.
-func MustParsePower(text string) Power {
-	p, err := ParsePower(text)
-	if err != nil {
-		panic(err)
-	}
-	return p
-}
-
 // String returns p exactly, in watts, in a form that [ParsePower] reads back as p: 175 W, 1440 W, 0.07 W.
 // For a rounded form see [Power.Format].
 func (p Power) String() string { return kindPower.string(int64(p)) }
@@ -47,9 +34,6 @@ func (p Power) String() string { return kindPower.string(int64(p)) }
 func (p Power) Format(style Style, step Power) string {
 	return kindPower.format(int64(p), style, int64(step))
 }
-
-// AppendText appends [Power.String] to b. The error is always nil.
-func (p Power) AppendText(b []byte) ([]byte, error) { return kindPower.append(b, int64(p)), nil }
 
 // MarshalText returns [Power.String]. The error is always nil.
 func (p Power) MarshalText() ([]byte, error) { return kindPower.append(nil, int64(p)), nil }
@@ -65,29 +49,6 @@ func (p *Power) UnmarshalText(text []byte) error {
 
 // In returns p divided by unit, so p.In(Watt) is p in watts. See [Length.In].
 func (p Power) In(unit Power) float64 { return kindPower.in(int64(p), int64(unit)) }
-
-// Decimal returns p divided by unit, rounded to a number of decimal places. See [Length.Decimal].
-func (p Power) Decimal(unit Power, places int) (decimal.Decimal, error) {
-	return kindPower.decimal(int64(p), int64(unit), places)
-}
-
-// Round returns the multiple of step nearest to p. See [Length.Round].
-func (p Power) Round(step Power) (Power, error) {
-	v, err := kindPower.round(wayRound, int64(p), int64(step))
-	return Power(v), err
-}
-
-// Ceil returns the least multiple of step that is not less than p. See [Length.Ceil].
-func (p Power) Ceil(step Power) (Power, error) {
-	v, err := kindPower.round(wayCeil, int64(p), int64(step))
-	return Power(v), err
-}
-
-// Floor returns the greatest multiple of step that is not more than p. See [Length.Floor].
-func (p Power) Floor(step Power) (Power, error) {
-	v, err := kindPower.round(wayFloor, int64(p), int64(step))
-	return Power(v), err
-}
 
 // Value returns [Power.String], so that a database column of text holds p.
 func (p Power) Value() (driver.Value, error) { return p.String(), nil }

@@ -17,6 +17,3 @@ func (r Range[T]) String() string {
 	}
 	return fmt.Sprint(r.Min) + " to " + fmt.Sprint(r.Max)
 }
-
-// Contains reports whether v lies in r, its ends included.
-func (r Range[T]) Contains(v T) bool { return r.Min <= v && v <= r.Max }

@@ -1,6 +1,25 @@
 package units
 
-// A way is a way to round. Its text is the method's name.
+// Round returns the multiple of step nearest to value; halfway goes away from zero.
+// It returns [ErrRange] if step is not positive or the result does not fit.
+func Round[Q Quantity](value, step Q) (Q, error) {
+	v, err := kindOf(value).round(wayRound, int64(value), int64(step))
+	return Q(v), err
+}
+
+// Ceil returns the least multiple of step that is not less than value, with the errors of [Round].
+func Ceil[Q Quantity](value, step Q) (Q, error) {
+	v, err := kindOf(value).round(wayCeil, int64(value), int64(step))
+	return Q(v), err
+}
+
+// Floor returns the greatest multiple of step that is not more than value, with the errors of [Round].
+func Floor[Q Quantity](value, step Q) (Q, error) {
+	v, err := kindOf(value).round(wayFloor, int64(value), int64(step))
+	return Q(v), err
+}
+
+// A way is a way to round. Its text is the function's name.
 type way string
 
 const (
@@ -31,7 +50,7 @@ func (k kind) round(w way, v, step int64) (int64, error) {
 }
 
 func (k kind) roundError(w way, field string, v int64, want string) error {
-	return &Error{Func: "units." + kinds[k].name + "." + string(w), Field: field, Value: k.string(v), Want: want, Err: ErrRange}
+	return &Error{Func: "units." + string(w), Field: field, Value: k.string(v), Want: want, Err: ErrRange}
 }
 
 // nearest returns the multiple of step nearest to mag, of two as near the larger.

@@ -9,19 +9,19 @@ import (
 	"pgregory.net/rapid"
 )
 
-// rounders are the three methods of each type.
+// rounders are the three functions for each type.
 var rounders = []map[way]func(v, step int64) (int64, error){
-	kindLength: rounderOf(Length.Round, Length.Ceil, Length.Floor),
-	kindArea:   rounderOf(Area.Round, Area.Ceil, Area.Floor),
-	kindMass:   rounderOf(Mass.Round, Mass.Ceil, Mass.Floor),
-	kindPower:  rounderOf(Power.Round, Power.Ceil, Power.Floor),
+	kindLength: rounderOf[Length](),
+	kindArea:   rounderOf[Area](),
+	kindMass:   rounderOf[Mass](),
+	kindPower:  rounderOf[Power](),
 }
 
-func rounderOf[Q Quantity](round, ceil, floor func(Q, Q) (Q, error)) map[way]func(v, step int64) (int64, error) {
+func rounderOf[Q Quantity]() map[way]func(v, step int64) (int64, error) {
 	f := func(f func(Q, Q) (Q, error)) func(v, step int64) (int64, error) {
 		return func(v, step int64) (int64, error) { n, err := f(Q(v), Q(step)); return int64(n), err }
 	}
-	return map[way]func(v, step int64) (int64, error){"Round": f(round), "Ceil": f(ceil), "Floor": f(floor)}
+	return map[way]func(v, step int64) (int64, error){"Round": f(Round[Q]), "Ceil": f(Ceil[Q]), "Floor": f(Floor[Q])}
 }
 
 func TestRound(t *testing.T) {
@@ -91,16 +91,16 @@ func TestRoundRefuses(t *testing.T) {
 			}
 			continue
 		}
-		want := "units.Length." + string(tt.w) + ": " + tt.want
+		want := "units." + string(tt.w) + ": " + tt.want
 		if !errors.Is(err, ErrRange) || err.Error() != want || got != 0 {
 			t.Errorf("%s(%d, %d) = %d, %v;\nwant 0, %s", tt.w, tt.v, tt.step, got, err, want)
 		}
 	}
 	for k, want := range []string{
-		kindLength: `units.Length.Round: step "0 ft": out of range: want a step above 0 ft`,
-		kindArea:   `units.Area.Round: step "0 sq ft": out of range: want a step above 0 sq ft`,
-		kindMass:   `units.Mass.Round: step "0 lb": out of range: want a step above 0 lb`,
-		kindPower:  `units.Power.Round: step "0 W": out of range: want a step above 0 W`,
+		kindLength: `units.Round: step "0 ft": out of range: want a step above 0 ft`,
+		kindArea:   `units.Round: step "0 sq ft": out of range: want a step above 0 sq ft`,
+		kindMass:   `units.Round: step "0 lb": out of range: want a step above 0 lb`,
+		kindPower:  `units.Round: step "0 W": out of range: want a step above 0 W`,
 	} {
 		if _, err := rounders[k]["Round"](1, 0); err == nil || err.Error() != want {
 			t.Errorf("%v, want %s", err, want)

@@ -69,14 +69,36 @@ func ExamplePower_Scan() {
 	// Output: 1500 W <nil>
 }
 
+func ExampleStyle_Value() {
+	v, err := units.InMetric.Value()
+	fmt.Println(v, err)
+	_, err = units.Style(9).Value()
+	fmt.Println(err)
+	// Output:
+	// metric <nil>
+	// units.Style.Value: style "Style(9)": unknown name: want feet and inches, feet, inches, yards or metric
+}
+
+func ExampleStyle_Scan() {
+	var s units.Style
+	err := s.Scan("Feet")
+	fmt.Println(s, err)
+	err = s.Scan("cubits")
+	fmt.Println(err)
+	// Output:
+	// feet <nil>
+	// units.Style.Scan: src "cubits": unknown name: want feet and inches, feet, inches, yards or metric
+}
+
 // What is stored is read back, and what cannot be read leaves the value alone.
 func TestSQL(t *testing.T) {
 	length, area, mass, power := -7*units.Foot, 3*units.SquareInch, 5*units.Ounce, 40*units.Watt
+	style := units.InYards
 	for _, c := range []struct {
 		value driver.Valuer
 		back  sql.Scanner
 	}{
-		{length, new(units.Length)}, {area, new(units.Area)}, {mass, new(units.Mass)}, {power, new(units.Power)},
+		{length, new(units.Length)}, {area, new(units.Area)}, {mass, new(units.Mass)}, {power, new(units.Power)}, {style, new(units.Style)},
 	} {
 		stored, err := c.value.Value()
 		if err != nil || c.back.Scan(stored) != nil || fmt.Sprint(c.back) == "" {

@@ -73,7 +73,7 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	f.note(err, at)
 	p.Cautions = append(append(of, p.Cautions...), p.Ladder.Cautions...)
 
-	p.Area, _ = c.Area.Round(units.SquareInch) // a tree's surface is far from any limit
+	p.Area, _ = units.Round(c.Area, units.SquareInch) // a tree's surface is far from any limit
 	p.Rule, p.Shape, p.Compared = c.Rule, c.Shape, c.Format(h.Units)
 	p.SizeBy, p.Look = c.Way, c.RuleLook
 	if c.Way == sizing.ByShape {

@@ -158,8 +158,8 @@ func Example_quote() {
 func Example_cartons() {
 	ball := func(room string, n int, color string, size string, weight string) labor.Thing {
 		return labor.Thing{
-			Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Color: color, Size: units.MustParseLength(size)}, Room: room,
-			Quantity: shopping.Quantity{Pieces: n}, Weight: units.MustParseMass(weight), Fragile: true,
+			Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Color: color, Size: units.Must(units.ParseLength(size))}, Room: room,
+			Quantity: shopping.Quantity{Pieces: n}, Weight: units.Must(units.ParseMass(weight)), Fragile: true,
 		}
 	}
 	picks := func(room string, n int) labor.Thing {

@@ -79,7 +79,7 @@ func Example_ticketHall() {
 	least := math.Inf(1)
 	for i, p := range places {
 		for _, q := range places[:i] {
-			x, y, z := (p.At.X - q.At.X).Inches(), (p.At.Y - q.At.Y).Inches(), (p.At.Z - q.At.Z).Inches()
+			x, y, z := (p.At.X - q.At.X).In(units.Inch), (p.At.Y - q.At.Y).In(units.Inch), (p.At.Z - q.At.Z).In(units.Inch)
 			least = min(least, math.Sqrt(x*x+y*y+z*z))
 		}
 	}

@@ -107,7 +107,7 @@ func measure(t testing.TB, d dressed) figure {
 		at[i] = s.at(p)
 		share := (p.slant*p.slant - s.top*s.top) / (s.bottom*s.bottom - s.top*s.top)
 		eighths[min(int(share*8), 7)]++
-		heights[i] = p.slant * s.cos * d.layout.Tree.Height.Inches()
+		heights[i] = p.slant * s.cos * d.layout.Tree.Height.In(units.Inch)
 		item := d.pieces[a.who[i]].Item
 		h := height[item.Size]
 		height[item.Size] = [2]float64{h[0] + heights[i], h[1] + 1}

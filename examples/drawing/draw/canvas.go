@@ -114,11 +114,11 @@ func (c *canvas) scaleBar(p point, perInch float64) {
 	bars := []units.Length{units.Inch, 3 * units.Inch, 6 * units.Inch, units.Foot, 2 * units.Foot, 5 * units.Foot, 10 * units.Foot, 20 * units.Foot}
 	l := bars[0]
 	for _, bar := range bars {
-		if bar.Inches()*perInch <= 110 {
+		if bar.In(units.Inch)*perInch <= 110 {
 			l = bar
 		}
 	}
-	w := l.Inches() * perInch
+	w := l.In(units.Inch) * perInch
 	c.raw(`<g id="scale" stroke="`, ink, `">`)
 	c.rect(p.x, p.y-5, w/2, 5, `fill="`+ink+`"`)
 	c.rect(p.x+w/2, p.y-5, w/2, 5, `fill="`+paper+`"`)

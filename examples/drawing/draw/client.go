@@ -21,7 +21,7 @@ func (t Tree) Client(dark bool) (string, error) {
 		return "", err
 	}
 	tree := t.Layout.Tree
-	high, low := tree.Height.Inches(), tree.Handle.Inches()
+	high, low := tree.Height.In(units.Inch), tree.Handle.In(units.Inch)
 	v.scale = min(640/high, 440/(2*v.base))
 	v.middle, v.floor = 260, 40+high*v.scale
 	h := fnv.New32a()
@@ -79,7 +79,7 @@ func (t Tree) Client(dark bool) (string, error) {
 	}
 	for _, i := range near {
 		p := v.places[i]
-		things = append(things, thing{p.At.Z.Inches() + p.Item.Size.Inches()/2 + 3 - 0.35*p.Depth.Inches() + high/tiers, func() {
+		things = append(things, thing{p.At.Z.In(units.Inch) + p.Item.Size.In(units.Inch)/2 + 3 - 0.35*p.Depth.In(units.Inch) + high/tiers, func() {
 			v.raw(`<g class="piece">`)
 			v.ornament(p.Item, v.front(p.At), id)
 			v.raw("</g>\n")
@@ -108,8 +108,8 @@ func (t Tree) Client(dark bool) (string, error) {
 		}
 	}
 	if tree.BareTip > 0 {
-		r := tree.BareTip.Inches() / 2 * v.scale
-		p := at(0, high-tree.BareTip.Inches()/2)
+		r := tree.BareTip.In(units.Inch) / 2 * v.scale
+		p := at(0, high-tree.BareTip.In(units.Inch)/2)
 		v.circle(p, r*2, `fill="url(#`+id+`l)" opacity=".8"`)
 		v.pointed(p, r, 5, 0.45, `fill="#f3c74b" stroke="#a97d17" stroke-width="0.8" stroke-linejoin="round"`)
 	}
@@ -128,7 +128,7 @@ func (v *view) boughs(at func(x, z float64) point, z, r, tier float64, shades []
 		sin := math.Sin(turn * math.Pi / 2)
 		front := math.Sqrt(1 - sin*sin)
 		out := r * (0.97 + 0.06*x)
-		p, q := at(sin*out*0.42, min(z+tier*(1.9+1.2*front), v.Layout.Tree.Height.Inches())), at(sin*out, z-tier*(0.2+0.9*front*x))
+		p, q := at(sin*out*0.42, min(z+tier*(1.9+1.2*front), v.Layout.Tree.Height.In(units.Inch))), at(sin*out, z-tier*(0.2+0.9*front*x))
 		mid := point{(p.x+q.x)/2 + 2*sin, (p.y+q.y)/2 - 2}
 		shade := int((0.25 + 0.5*front - 0.25*sin + 0.35*(x-0.5)) * float64(len(shades)))
 		shade = min(max(shade, 0), len(shades)-1)
@@ -148,7 +148,7 @@ func (v *view) boughs(at func(x, z float64) point, z, r, tier float64, shades []
 // ornament draws one piece by its shape, with a cap and a gleam.
 func (v *view) ornament(item shopping.Item, at point, id string) {
 	color, _ := fill(v.Palette, item.Color)
-	r := item.Size.Inches() / 2 * v.scale
+	r := item.Size.In(units.Inch) / 2 * v.scale
 	if r == 0 {
 		sprig(&v.canvas, at, max(2.4*v.scale, 6), color)
 		return

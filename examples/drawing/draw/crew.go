@@ -74,14 +74,14 @@ func (v *view) sheet(paper Paper, s placement.Station, first, last int) string {
 	across, most := 0.0, 8.0
 	for i, step := range s.Steps {
 		if step.First {
-			across = -step.Left.Inches()
+			across = -step.Left.In(units.Inch)
 		} else {
-			across -= step.Left.Inches()
+			across -= step.Left.In(units.Inch)
 		}
-		spots[i] = spot{across, step.Height.Inches()}
-		most = max(most, math.Abs(across)+step.Item.Size.Inches())
+		spots[i] = spot{across, step.Height.In(units.Inch)}
+		most = max(most, math.Abs(across)+step.Item.Size.In(units.Inch))
 	}
-	low, high := s.From.Inches()-6, s.To.Inches()+6
+	low, high := s.From.In(units.Inch)-6, s.To.In(units.Inch)+6
 	list := rowHeight*float64(last-first) + 34
 	room := paper.Height - edge - y - list - 30
 	scale := min((paper.Width-2*edge-130)/(2*most), room/(high-low), 8)
@@ -100,7 +100,7 @@ func (v *view) sheet(paper Paper, s placement.Station, first, last int) string {
 	for i, step := range s.Steps {
 		at := point{middle + spots[i].across*scale, bottom - (spots[i].up-low)*scale}
 		color, _ := fill(v.Palette, step.Item.Color)
-		r := max(step.Item.Size.Inches()/2*scale, 4)
+		r := max(step.Item.Size.In(units.Inch)/2*scale, 4)
 		if i < first || i >= last {
 			c.circle(at, r, `fill="none" stroke="`+faint+`"`)
 			continue

@@ -134,11 +134,11 @@ func TestFrontScale(t *testing.T) {
 	}
 	near := 0
 	for _, p := range places {
-		r := p.Item.Size.Inches() / 2 * scale
+		r := p.Item.Size.In(units.Inch) / 2 * scale
 		if p.Item.Size == 0 {
 			r = 2.4 * scale / 5 // the berry of a pick
 		}
-		b := ball{round(middle + p.At.X.Inches()*scale), round(floor - p.At.Z.Inches()*scale), round(r)}
+		b := ball{round(middle + p.At.X.In(units.Inch)*scale), round(floor - p.At.Z.In(units.Inch)*scale), round(r)}
 		if drawn[b] != (p.At.Y <= 0) {
 			t.Errorf("%v: drawn is %v", p, drawn[b])
 		}
@@ -199,7 +199,7 @@ func TestUnrolled(t *testing.T) {
 			scale := min((480-56)/(2*slope*math.Sin(half)), 620/slope)
 			var want, got []float64
 			for _, p := range places {
-				want = append(want, (108-p.Height.Inches())/99*slope*scale)
+				want = append(want, (108-p.Height.In(units.Inch))/99*slope*scale)
 			}
 			left := 0
 			for _, c := range pieces.all("circle") {
@@ -273,8 +273,8 @@ func TestMantelScale(t *testing.T) {
 		t.Fatal(err)
 	}
 	line := n.id("garland").all("path")[0].attr("d")
-	if got := length(t, line) / scale; math.Abs(got-want.Inches()) > 0.1 {
-		t.Errorf("garland %v in, want %v", got, want.Inches())
+	if got := length(t, line) / scale; math.Abs(got-want.In(units.Inch)) > 0.1 {
+		t.Errorf("garland %v in, want %v", got, want.In(units.Inch))
 	}
 	zones := n.id("clearances").all("path")
 	if len(zones) != 2 {

@@ -40,18 +40,18 @@ func (m Mantel) Front() (string, error) {
 	if err != nil {
 		return "", err
 	}
-	shelf := m.Mantel.Length.Inches()
-	high := m.Mantel.Height.Inches()
+	shelf := m.Mantel.Length.In(units.Inch)
+	high := m.Mantel.Height.In(units.Inch)
 	if high == 0 { // not measured: enough for what hangs
 		lowest := max(m.Hanging.Left, m.Hanging.Right, m.Hanging.Fall, m.Hanging.Sag, m.Mantel.Opening.Below+m.Mantel.Opening.Height)
-		high = lowest.Inches() + 12
+		high = lowest.In(units.Inch) + 12
 	}
 	const side = 66.0
 	scale := min((width-2*side)/shelf, 430/high)
 	left, top := (width-shelf*scale)/2, 100.0
 	hearth := top + high*scale
 	at := func(p mantel.Point) point {
-		return point{left + p.Along.Inches()*scale, top + p.Below.Inches()*scale}
+		return point{left + p.Along.In(units.Inch)*scale, top + p.Below.In(units.Inch)*scale}
 	}
 
 	counts := map[shopping.Kind]int{}
@@ -85,8 +85,8 @@ func (m Mantel) Front() (string, error) {
 	c.line(point{14, hearth}, point{width - 14, hearth}, `stroke="`+ink+`" stroke-width="2"`)
 	c.raw("</g>\n")
 	if o := m.Mantel.Opening; o != (mantel.Opening{}) {
-		w, h := o.Width.Inches()*scale, o.Height.Inches()*scale
-		x, y := (width-w)/2, top+o.Below.Inches()*scale
+		w, h := o.Width.In(units.Inch)*scale, o.Height.In(units.Inch)*scale
+		x, y := (width-w)/2, top+o.Below.In(units.Inch)*scale
 		c.raw(`<g id="clearances" fill="none" stroke="`, alarm, `">`, "\n")
 		for _, zone := range zones {
 			d := zone.inches * scale
@@ -102,7 +102,7 @@ func (m Mantel) Front() (string, error) {
 	for _, p := range path {
 		run = append(run, at(p))
 	}
-	thick := m.Hanging.Thickness.Inches() * scale
+	thick := m.Hanging.Thickness.In(units.Inch) * scale
 	c.raw(`<g id="garland" fill="none" stroke-linejoin="round" stroke-linecap="round">`, "\n")
 	if thick > 0 {
 		c.path(run, false, `stroke="#4f7d57" stroke-opacity="0.35" stroke-width="`+num(thick)+`"`)
@@ -141,7 +141,7 @@ func (m Mantel) Front() (string, error) {
 		case shopping.Bell:
 			bell(c, point{p.x, p.y + 3*scale}, 2*scale)
 		default: // ribbon
-			bow(c, p, 6*scale, max(m.Hanging.Fall.Inches(), 9)*scale, colors[0])
+			bow(c, p, 6*scale, max(m.Hanging.Fall.In(units.Inch), 9)*scale, colors[0])
 		}
 	}
 	c.raw("</g>\n")

@@ -38,7 +38,7 @@ func (t Tree) lay() (*view, error) {
 	if err != nil {
 		return nil, err
 	}
-	v := &view{Tree: t, cone: cone, base: cone.BaseDiameter.Inches() / 2}
+	v := &view{Tree: t, cone: cone, base: cone.BaseDiameter.In(units.Inch) / 2}
 	places, err := t.Layout.Places(t.Pieces)
 	if err != nil {
 		return nil, err
@@ -78,7 +78,7 @@ func feet(l units.Length) string { return l.Format(units.InFeetInches, units.Inc
 
 // front returns where a point of the tree is in a view from the front.
 func (v *view) front(p placement.Position) point {
-	return point{v.middle + p.X.Inches()*v.scale, v.floor - p.Z.Inches()*v.scale}
+	return point{v.middle + p.X.In(units.Inch)*v.scale, v.floor - p.Z.In(units.Inch)*v.scale}
 }
 
 // Front returns the tree as the viewer sees it, to scale: garland and lights,
@@ -90,7 +90,7 @@ func (t Tree) Front() (string, error) {
 		return "", err
 	}
 	tree := t.Layout.Tree
-	high := tree.Height.Inches()
+	high := tree.Height.In(units.Inch)
 	v.scale = min(tall/high, (width-2*margin-24)/(2*v.base))
 	v.middle = width/2 + 20
 	v.floor = 40 + high*v.scale
@@ -136,7 +136,7 @@ func (t Tree) Front() (string, error) {
 // tree draws what is dressed: floor, trunk, boughs and topper.
 func (v *view) tree() {
 	t := v.Layout.Tree
-	high, low := t.Height.Inches(), t.Handle.Inches()
+	high, low := t.Height.In(units.Inch), t.Handle.In(units.Inch)
 	at := func(x, z float64) point { return point{v.middle + x*v.scale, v.floor - z*v.scale} }
 	v.raw(`<g id="tree">`, "\n")
 	v.line(point{margin / 2, v.floor}, point{width - margin/2, v.floor}, `stroke="`+ink+`" stroke-width="1.5"`)
@@ -178,7 +178,7 @@ func (v *view) tree() {
 	}
 	v.raw("</g>\n")
 	if t.BareTip > 0 {
-		v.star(at(0, high-t.BareTip.Inches()/2), t.BareTip.Inches()/2*v.scale)
+		v.star(at(0, high-t.BareTip.In(units.Inch)/2), t.BareTip.In(units.Inch)/2*v.scale)
 	}
 	v.raw("</g>\n")
 }
@@ -255,7 +255,7 @@ func (v *view) lights() error {
 func (v *view) piece(p placement.Place, at point, scale float64) {
 	piece := p.Item
 	color, text := fill(v.Palette, piece.Color)
-	r := piece.Size.Inches() / 2 * scale
+	r := piece.Size.In(units.Inch) / 2 * scale
 	if piece.Size == 0 {
 		sprig(&v.canvas, at, max(2.4*scale, 6), color)
 		return

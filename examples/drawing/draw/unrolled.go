@@ -22,7 +22,7 @@ func (t Tree) Unrolled() (string, error) {
 		return "", err
 	}
 	tree := t.Layout.Tree
-	high, low := tree.Height.Inches(), tree.Handle.Inches()
+	high, low := tree.Height.In(units.Inch), tree.Handle.In(units.Inch)
 	slope := math.Hypot(v.base, high-low)
 	sin := v.base / slope
 	half := degrees / 360 * math.Pi * sin // of the angle that the surface takes when it is flat
@@ -42,7 +42,7 @@ func (t Tree) Unrolled() (string, error) {
 		}
 		return points
 	}
-	top := high - tree.BareTip.Inches()
+	top := high - tree.BareTip.In(units.Inch)
 
 	legend := v.legend()
 	desc := fmt.Sprintf("The dressed surface of a tree %s, laid flat, with the places of %d pieces numbered in hanging order, from the lowest level up and with the clock from 6.", v.shape(), len(v.places))
@@ -61,15 +61,15 @@ func (t Tree) Unrolled() (string, error) {
 	}
 	v.path(outline, true, `id="surface" fill="`+needle+`" stroke="`+ink+`"`)
 	v.raw(`<g id="levels" fill="none" stroke="`, faint, `" stroke-dasharray="3 3">`, "\n")
-	for z := 2 * units.Foot; z.Inches() < top; z += 2 * units.Foot {
-		if z.Inches() > low {
-			v.path(arc(z.Inches()), false, "")
+	for z := 2 * units.Foot; z.In(units.Inch) < top; z += 2 * units.Foot {
+		if z.In(units.Inch) > low {
+			v.path(arc(z.In(units.Inch)), false, "")
 		}
 	}
 	v.raw("</g>\n", `<g font-size="10" fill="#555">`, "\n")
-	for z := 2 * units.Foot; z.Inches() < top; z += 2 * units.Foot {
-		if z.Inches() > low {
-			p := flat(slant(z.Inches()), half/sin)
+	for z := 2 * units.Foot; z.In(units.Inch) < top; z += 2 * units.Foot {
+		if z.In(units.Inch) > low {
+			p := flat(slant(z.In(units.Inch)), half/sin)
 			v.text(point{min(p.x+4, width-34), p.y - 2}, "", z.String())
 		}
 	}
@@ -93,14 +93,14 @@ func (t Tree) Unrolled() (string, error) {
 			azimuth = (-p.Azimuth - t.Layout.Facing).Degrees()
 		}
 		azimuth = math.Remainder(azimuth*math.Pi/180, 2*math.Pi)
-		at := flat(slant(p.Height.Inches()), azimuth)
+		at := flat(slant(p.Height.In(units.Inch)), azimuth)
 		piece := p.Item
 		color, _ := fill(v.Palette, piece.Color)
-		r := max(piece.Size.Inches()/2*v.scale, 1.5)
+		r := max(piece.Size.In(units.Inch)/2*v.scale, 1.5)
 		v.circle(at, r, `fill="`+color+`" stroke="`+ink+`" stroke-width="0.9"`)
 		label := strconv.Itoa(i+1) + v.letter(p.Item)
 		down := r + 8
-		if slant(p.Height.Inches()) > slope-16/v.scale { // clear of the hem
+		if slant(p.Height.In(units.Inch)) > slope-16/v.scale { // clear of the hem
 			down = -r - 2
 		}
 		v.text(point{at.x, at.y + down}, "", label)

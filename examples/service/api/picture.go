@@ -209,7 +209,7 @@ func hanging(t job.TreePlan, colors palette.Palette) (placesJSON, error) {
 	number := 0
 	var failed error
 	round := func(l units.Length) units.Length {
-		r, err := l.Round(placeStep)
+		r, err := units.Round(l, placeStep)
 		failed = errors.Join(failed, err)
 		return r
 	}

@@ -24,9 +24,8 @@ var packageFunctions = []any{
 	labor.Cautions, labor.NextStock, labor.ParseDate, labor.StartingRates,
 	placement.ParseAngle,
 	shopping.Left, shopping.ParseItem, shopping.ParseKind, shopping.ParseQuantity,
-	units.AreaOf, units.FromDecimal[units.Length], units.FromFloat[units.Mass], units.MustParseArea, units.MustParseLength, units.MustParseMass,
-	units.MustParsePower, units.ParseArea, units.ParseLength, units.ParseMass, units.ParsePower,
-	units.ParseStyle,
+	units.AreaOf, units.Ceil[units.Length], units.Decimal[units.Length], units.Floor[units.Length], units.FromDecimal[units.Length], units.FromFloat[units.Mass],
+	units.Must[units.Length], units.ParseArea, units.ParseLength, units.ParseMass, units.ParsePower, units.Round[units.Length],
 }
 
 // samples are ordinary values of the types that parameters and receivers have. Other types come from what functions return.
@@ -144,9 +143,8 @@ var usual = map[string]any{
 	"labor.ParseDate": "2026-11-28", "labor.Date.UnmarshalText": []byte("2026-11-28"), "labor.Rates.Days.minutes": 282,
 	"mantel.ParseLook": "traditional", "mantel.ParseSide": "left", "palette.ParseColor": "crimson", "palette.MustParseColor": "crimson",
 	"palette.ParseFinish": "shiny", "palette.ParseSwatch": "barn red=#7c0a02:shiny", "sizing.ParseExposure": "200 degrees",
-	"sizing.ParseTaper": "slim", "sizing.TreeKind.UnmarshalText": []byte("metal"), "sizing.Setting.UnmarshalText": []byte("public"), "sizing.Way.UnmarshalText": []byte("shape"), "placement.ParseAngle": "37.5°", "shopping.ParseItem": "picks", "shopping.ParseKind": "picks", "units.ParseStyle": "metric", "units.Style.UnmarshalText": []byte("metric"), "mantel.Mantel.FindDrops.garland": 14 * units.Foot,
+	"sizing.ParseTaper": "slim", "sizing.TreeKind.UnmarshalText": []byte("metal"), "sizing.Setting.UnmarshalText": []byte("public"), "sizing.Way.UnmarshalText": []byte("shape"), "placement.ParseAngle": "37.5°", "shopping.ParseItem": "picks", "shopping.ParseKind": "picks", "units.Style.Scan": "metric", "units.Style.UnmarshalText": []byte("metric"), "mantel.Mantel.FindDrops.garland": 14 * units.Foot,
 	"shopping.ParseQuantity": "4 of 54 in", "palette.Rules.ParsePalette": "crimson,forestgreen",
-	"units.MustParseArea": "12 sq ft", "units.MustParseLength": "7 ft", "units.MustParseMass": "3 lb", "units.MustParsePower": "4.8 W",
 	"units.ParseArea": "12 sq ft", "units.ParseLength": "7 ft", "units.ParseMass": "3 lb", "units.ParsePower": "4.8 W",
 	"units.Area.UnmarshalText": []byte("12 sq ft"), "units.Mass.UnmarshalText": []byte("3 lb"), "units.Power.UnmarshalText": []byte("5 W"),
 	"palette.Color.UnmarshalText": []byte("#dc143c"), "palette.Finish.UnmarshalText": []byte("matte"), "palette.View.UnmarshalText": []byte("protan"),
