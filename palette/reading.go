@@ -173,7 +173,7 @@ func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
 					continue // which looks at a view or two, and rules out most
 				}
 				sees := see(color)
-				if !all(r.holds(sees.differences(&seen[other]))) || r.loses(seen, k, other, &sees) {
+				if !r.parted(&sees, &seen[other]) || r.loses(seen, k, other, &sees) {
 					continue
 				}
 				if change := difference(seen[k][Daylight], sees[Daylight], anyFar); change < least {
@@ -211,6 +211,16 @@ func (r Rules) byLightness(now ByView[float64], color Color, was, other *sight) 
 	return true
 }
 
+// parted says whether two colors hold apart in every view.
+func (r Rules) parted(a, b *sight) bool {
+	for v := range a {
+		if !r.apart(difference(a[v], b[v], anyFar)) {
+			return false
+		}
+	}
+	return true
+}
+
 // loses says whether, with swatch k seen as sees, it no longer holds apart from
 // one of the swatches beside other in a view in which it does now.
 func (r Rules) loses(seen []sight, k, other int, sees *sight) bool {
@@ -218,10 +228,8 @@ func (r Rules) loses(seen []sight, k, other int, sees *sight) bool {
 		if m == k || m == other {
 			continue
 		}
-		was := r.holds(seen[k].differences(&seen[m]))
-		now := r.holds(sees.differences(&seen[m]))
-		for v := range was {
-			if was[v] && !now[v] {
+		for v := range sees {
+			if !r.apart(difference(sees[v], seen[m][v], anyFar)) && r.apart(difference(seen[k][v], seen[m][v], anyFar)) {
 				return true
 			}
 		}

@@ -257,49 +257,52 @@ func told(parts []shopping.Part) bool {
 
 // settle writes what the basket gets for each room into the rooms.
 func (d *draft) settle() {
-	var all []shopping.Share
+	of := map[string][]*shopping.Share{} // by the name of a room, those still to be given
 	if d.Basket != nil {
-		for _, p := range d.Basket.Purchases {
-			for _, s := range p.Shares {
-				if !s.Spare {
-					all = append(all, s)
+		for i := range d.Basket.Purchases {
+			shares := d.Basket.Purchases[i].Shares
+			for k := range shares {
+				if s := &shares[k]; !s.Spare {
+					of[s.Room] = append(of[s.Room], s)
 				}
 			}
 		}
 	}
-	used := make([]bool, len(all))
 	mine := make([][]shopping.Share, len(d.rooms))
-	for i := range d.rooms { // a share for each need, in their order
-		for _, n := range d.roomNeeds(i) {
-			for k, s := range all {
-				if !used[k] && s.Item == n.Item && s.Room == n.Room {
-					used[k] = true
-					mine[i] = append(mine[i], s)
-					break
+	if d.Basket != nil {
+		for i, r := range d.rooms { // a share for each need, in their order
+			needs, rest := d.roomNeeds(i), of[r.name]
+			mine[i] = make([]shopping.Share, 0, len(needs))
+			for n := range needs {
+				for k, s := range rest {
+					if s != nil && s.Item == needs[n].Item {
+						mine[i] = append(mine[i], *s)
+						rest[k] = nil
+						break
+					}
 				}
 			}
 		}
 	}
-	for k, s := range all { // and substitutes, to the first of the room that is short
-		if used[k] {
-			continue
-		}
-		at := -1
-		for i, r := range d.rooms {
-			if r.name != s.Room {
+	for i, r := range d.rooms { // and substitutes, to the first of the room that is short
+		rest := of[r.name]
+		of[r.name] = nil
+		for _, s := range rest {
+			if s == nil {
 				continue
 			}
-			if at < 0 {
-				at = i
-			}
-			for _, m := range mine[i] {
-				if m.Replaced != (shopping.Quantity{}) && m.Item.Kind == s.Item.Kind && m.Item.Color == s.Item.Color {
-					at = i
+			at := i
+			for k := i; k < len(d.rooms); k++ {
+				if d.rooms[k].name != r.name {
+					continue
+				}
+				for m := range mine[k] {
+					if m := &mine[k][m]; m.Replaced != (shopping.Quantity{}) && m.Item.Kind == s.Item.Kind && m.Item.Color == s.Item.Color {
+						at = k
+					}
 				}
 			}
-		}
-		if at >= 0 {
-			mine[at] = append(mine[at], s)
+			mine[at] = append(mine[at], *s)
 		}
 	}
 	for i := range d.rooms {

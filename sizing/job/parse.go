@@ -86,6 +86,9 @@ func check(function string, r Request) []*units.Error {
 	seen := map[string]bool{}
 	for len(list) < strictjson.MaxFaults {
 		_, faults := prepare(function, r)
+		if _, err := r.Shop.List(nil); err != nil {
+			faults = append(faults, place(function, err, "/shop")...)
+		}
 		mended := false
 		for _, f := range faults {
 			if !seen[f.Field] {

@@ -44,11 +44,14 @@ type Plan struct {
 func Make(request Request) (Plan, error) {
 	const function = "job.Make"
 	d, faults := prepare(function, request)
-	if len(faults) > 0 {
-		return Plan{}, join(check(function, request))
+	if len(faults) == 0 {
+		faults = place(function, d.shop(), "/shop", "needs", "")
 	}
-	if err := d.shop(); err != nil {
-		return Plan{}, join(place(function, err, "/shop", "offers", "/shop/offers", "owned", "/shop/owned", "budget", "/shop/budget"))
+	if len(faults) > 0 {
+		if all := check(function, request); len(all) > 0 {
+			faults = all
+		}
+		return Plan{}, join(faults)
 	}
 	d.settle()
 	d.cautions()
@@ -128,8 +131,6 @@ func prepare(function string, r Request) (*draft, []*units.Error) {
 		return d, f.list
 	}
 	d.colors(f, r)
-	_, err := r.Shop.List(nil)
-	f.note(err, "/shop")
 	if r.Shop.Budget.IsNegative() {
 		f.refuse("/shop/budget", r.Shop.Budget.String(), "0 to 1000000000", units.ErrRange)
 	}
@@ -203,7 +204,8 @@ func (d *draft) shop() error {
 		d.Needs = append(d.Needs, m.Needs...)
 	}
 	if len(d.goods.Offers)+len(d.goods.Owned) == 0 {
-		return nil
+		_, err := d.goods.List(nil) // which looks at the rest of the shop
+		return err
 	}
 	buy := d.goods.List
 	if !d.budget.IsZero() {
