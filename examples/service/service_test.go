@@ -87,6 +87,8 @@ func TestPictures(t *testing.T) {
 		"/picture?of=surface&number=1": "ticket hall",
 		"/picture?of=mantel":           "tea room",
 		"/picture?of=surface&number=2": "waiting room",
+		"/picture?of=client":           "ticket hall",
+		"/picture?of=client-dark":      "ticket hall",
 	} {
 		for what, body := range map[string]string{"the station": example, "two plain trees": `{"trees":[{"room":"ticket hall","height":"9 ft","accents":["picks"]},` +
 			`{"room":"waiting room","height":"4 ft","accents":["ribbon"]}],"mantels":[{"room":"tea room","length":"5 ft"}]}`} {
@@ -126,9 +128,10 @@ func TestPlaces(t *testing.T) {
 	for _, body := range []string{`{"trees":[{"height":"9 ft"}]}`, `{"trees":[{"height":"9 ft"}],"colors":"crimson,gold:metal,ivory"}`} {
 		r := ask(newHandler(nil), "POST", "/places", "application/json", body)
 		var got struct {
-			Sections []struct {
-				Climb  bool
-				Places []struct {
+			Stations []struct {
+				Number, Clock int
+				Ladder        units.Length
+				Steps         []struct {
 					Number       int
 					Type, Swatch string
 					Height       units.Length
@@ -140,9 +143,12 @@ func TestPlaces(t *testing.T) {
 			t.Fatal(err)
 		}
 		number, climb := 0, false
-		for _, s := range got.Sections {
-			climb = climb || s.Climb
-			for _, p := range s.Places {
+		for i, s := range got.Stations {
+			climb = climb || s.Ladder > 0
+			if s.Number != i+1 || s.Clock < 1 || s.Clock > 12 {
+				t.Errorf("station %d: %+v", i+1, s)
+			}
+			for _, p := range s.Steps {
 				if number++; p.Number != number || p.Type == "" || p.Height <= 0 || p.Height >= 9*units.Foot {
 					t.Errorf("place %d: %+v", number, p)
 				}
@@ -155,6 +161,49 @@ func TestPlaces(t *testing.T) {
 		if number != 81 || !climb || len(got.Cautions) == 0 {
 			t.Errorf("%d places, climb %v, cautions %q", number, climb, got.Cautions)
 		}
+	}
+}
+
+// There is a sheet for each station at least, as large as the paper that was asked for.
+func TestCrew(t *testing.T) {
+	for target, width := range map[string]string{"/crew": `width="816"`, "/crew?paper=letter&number=1": `width="816"`, "/crew?paper=A4": `width="793.7"`} {
+		r := ask(newHandler(nil), "POST", target, "application/json", string(api.Example().Body))
+		var got struct{ Sheets []string }
+		if err := json.Unmarshal(bodyOf(t, r), &got); err != nil {
+			t.Fatal(err)
+		}
+		if len(got.Sheets) < 3 {
+			t.Errorf("%s: %d sheets", target, len(got.Sheets))
+		}
+		for _, s := range got.Sheets {
+			if head, _, _ := strings.Cut(s, ">"); !strings.HasPrefix(s, "<svg") || !strings.Contains(head, width) {
+				t.Errorf("%s: a sheet begins %q, want %s", target, head, width)
+			}
+		}
+	}
+}
+
+// Every example in the description is answered.
+func TestExamplesAreAnswered(t *testing.T) {
+	n := 0
+	for path, methods := range readDescription(t).doc["paths"].(map[string]any) {
+		post, ok := methods.(map[string]any)["post"]
+		if !ok {
+			continue
+		}
+		for name, e := range readDescription(t).at(post, "requestBody", "content", "application/json", "examples") {
+			body, err := json.Marshal(e.(map[string]any)["value"])
+			if err != nil {
+				t.Fatal(err)
+			}
+			if r := ask(newHandler(nil), "POST", path, "application/json", string(body)); r.StatusCode != 200 {
+				t.Errorf("%s, example %s: %d %s", path, name, r.StatusCode, bodyOf(t, r))
+			}
+			n++
+		}
+	}
+	if n < 4 {
+		t.Errorf("only %d examples", n)
 	}
 }
 
@@ -223,6 +272,8 @@ func TestProblems(t *testing.T) {
 		{reason: "a tree that is not there", target: "/picture?of=tree&number=2", body: `{"trees":[{"height":"7 ft"}]}`, status: 422, kind: "picture", detail: "tree 2: the job has 1"},
 		{reason: "a mantel that is not there", target: "/picture?of=mantel", body: `{"trees":[{"height":"7 ft"}]}`, status: 422, kind: "picture", detail: "mantel 1: the job has 0"},
 		{reason: "places of a tree that is not there", target: "/places", body: `{}`, status: 422, kind: "picture", detail: "tree 1: the job has 0"},
+		{reason: "no such paper", target: "/crew?paper=A3", body: `{"trees":[{"height":"7 ft"}]}`, status: 422, kind: "picture", detail: `paper is "A3": want letter or A4`},
+		{reason: "sheets of a tree that is not there", target: "/crew?paper=A4", body: `{}`, status: 422, kind: "picture", detail: "tree 1: the job has 0"},
 		{reason: "no such picture", target: "/picture?of=cat", body: `{}`, status: 422, kind: "picture", detail: `of is "cat"`},
 		{reason: "no number", target: "/picture?number=0", body: `{}`, status: 422, kind: "picture", detail: `number is "0"`},
 		{reason: "two numbers", target: "/picture?number=1&number=2", body: `{}`, status: 422, kind: "picture", detail: `"number" that is not known here, or has it twice`},

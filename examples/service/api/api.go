@@ -27,7 +27,9 @@ type Reply struct {
 //
 //	/plan                               the plan for the job in body
 //	/places?number=1                    where each piece of a tree goes
+//	/crew?number=1&paper=A4             the sheets to hang a tree from
 //	/picture?of=tree&number=1           a tree from the front
+//	/picture?of=client&number=1         the same as a client sees it; client-dark is on dark
 //	/picture?of=surface&number=1        its surface, unrolled
 //	/picture?of=mantel&number=1         a mantel from the front
 //
@@ -45,6 +47,8 @@ func Call(target string, body []byte) Reply {
 		return plan(body)
 	case "/places":
 		return places(u.RawQuery, body)
+	case "/crew":
+		return crew(u.RawQuery, body)
 	case "/picture":
 		return picture(u.RawQuery, body)
 	}

@@ -23,7 +23,7 @@ func (e *pictureError) Error() string { return e.detail }
 
 // A question is what the query of a target asks for.
 type question struct {
-	of     string // tree, surface or mantel
+	of     string // what to draw
 	number int    // which of them, from 1
 }
 
@@ -43,7 +43,7 @@ func ask(query string, of ...string) (question, error) {
 				return question{}, &pictureError{"number is " + strconv.Quote(clip(list[0])) + ": want 1, 2, ..."}
 			}
 		case name == "of" && len(of) > 0:
-			return question{}, &pictureError{"of is " + strconv.Quote(clip(list[0])) + ": want tree, surface or mantel, once"}
+			return question{}, &pictureError{"of is " + strconv.Quote(clip(list[0])) + ": want " + strings.Join(pictures, ", ") + ", once"}
 		default:
 			return question{}, &pictureError{"the query has a " + strconv.Quote(clip(name)) + " that is not known here, or has it twice"}
 		}
@@ -51,9 +51,12 @@ func ask(query string, of ...string) (question, error) {
 	return q, nil
 }
 
+// pictures are what there is to draw.
+var pictures = []string{"tree", "client", "client-dark", "surface", "mantel"}
+
 // picture draws a part of the plan for the job in body.
 func picture(query string, body []byte) Reply {
-	q, err := ask(query, "tree", "surface", "mantel")
+	q, err := ask(query, pictures...)
 	if err != nil {
 		return problemOf(err).Reply()
 	}
@@ -86,8 +89,11 @@ func drawing(p job.Plan, colors palette.Palette, q question) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	if q.of == "surface" {
+	switch q.of {
+	case "surface":
 		return t.Unrolled()
+	case "client", "client-dark":
+		return t.Client(q.of == "client-dark")
 	}
 	return t.Front()
 }
@@ -142,26 +148,30 @@ func clip(text string) string {
 	return strings.ToValidUTF8(text[:most], "") + "…"
 }
 
-// The JSON of where each piece goes.
+// The JSON of where each piece goes: the stations of package placement, with
+// lengths rounded.
 type (
 	placesJSON struct {
-		Sections []sectionJSON `json:"sections"`
+		Stations []stationJSON `json:"stations"`
 		Cautions []string      `json:"cautions"`
 	}
-	sectionJSON struct {
-		Level  int          `json:"level"`
+	stationJSON struct {
+		Number int          `json:"number"`
+		Clock  int          `json:"clock"`
+		Ladder units.Length `json:"ladder,omitzero"`
+		Lift   bool         `json:"lift,omitempty"`
 		From   units.Length `json:"from"`
 		To     units.Length `json:"to"`
-		Clock  int          `json:"clock"`
-		Climb  bool         `json:"climb"`
-		Places []placeJSON  `json:"places"`
+		Steps  []stepJSON   `json:"steps"`
 	}
-	placeJSON struct {
+	stepJSON struct {
 		Number  int          `json:"number"`
 		Type    string       `json:"type"`
 		Swatch  string       `json:"swatch,omitempty"`
 		Size    units.Length `json:"size,omitzero"`
+		Clock   int          `json:"clock"`
 		Height  units.Length `json:"height"`
+		Left    units.Length `json:"left"`
 		Degrees float64      `json:"degrees"`
 		Depth   units.Length `json:"depth"`
 		X       units.Length `json:"x"`
@@ -205,8 +215,7 @@ func hanging(t job.TreePlan, colors palette.Palette) (placesJSON, error) {
 	if err != nil {
 		return placesJSON{}, err
 	}
-	answer := placesJSON{Sections: []sectionJSON{}, Cautions: []string{}}
-	number := 0
+	answer := placesJSON{Stations: []stationJSON{}, Cautions: []string{}}
 	var failed error
 	round := func(l units.Length) units.Length {
 		r, err := units.Round(l, placeStep)
@@ -214,23 +223,60 @@ func hanging(t job.TreePlan, colors palette.Palette) (placesJSON, error) {
 		return r
 	}
 	for _, s := range stations {
-		section := sectionJSON{Level: s.Number, From: s.From, To: s.To, Clock: s.Clock, Climb: s.Ladder > 0 || s.Lift}
+		station := stationJSON{Number: s.Number, Clock: s.Clock, Ladder: s.Ladder, Lift: s.Lift, From: round(s.From), To: round(s.To)}
 		for _, at := range s.Steps {
-			number++
 			what := at.Item.Type
 			if what == "" {
 				what = at.Item.Kind.String()
 			}
-			section.Places = append(section.Places, placeJSON{
-				Number: number, Type: what, Swatch: at.Item.Color, Size: at.Item.Size,
-				Height: round(at.Height), Degrees: at.Azimuth.Degrees(), Depth: round(at.Depth),
+			station.Steps = append(station.Steps, stepJSON{
+				Number: at.Number, Type: what, Swatch: at.Item.Color, Size: at.Item.Size, Clock: at.Clock,
+				Height: round(at.Height), Left: round(at.Left), Degrees: at.Azimuth.Degrees(), Depth: round(at.Depth),
 				X: round(at.At.X), Y: round(at.At.Y),
 			})
 		}
-		if section.Climb && len(answer.Cautions) == 0 {
+		if (s.Ladder > 0 || s.Lift) && len(answer.Cautions) == 0 {
 			answer.Cautions = append(answer.Cautions, placement.LadderCaution)
 		}
-		answer.Sections = append(answer.Sections, section)
+		answer.Stations = append(answer.Stations, station)
 	}
 	return answer, failed
+}
+
+// crew answers the sheets to hang a tree from, one SVG a page.
+func crew(query string, body []byte) Reply {
+	paper := draw.Letter
+	values, err := url.ParseQuery(query)
+	if list, ok := values["paper"]; err == nil && ok {
+		switch {
+		case slices.Equal(list, []string{"A4"}):
+			paper = draw.A4
+		case !slices.Equal(list, []string{"letter"}):
+			return problemOf(&pictureError{"paper is " + strconv.Quote(clip(strings.Join(list, " "))) + ": want letter or A4, once"}).Reply()
+		}
+		delete(values, "paper")
+		query = values.Encode()
+	}
+	q, err := ask(query)
+	if err != nil {
+		return problemOf(err).Reply()
+	}
+	p, colors, err := makePlan(body)
+	if err != nil {
+		return problemOf(err).Reply()
+	}
+	if q.number > len(p.Trees) {
+		return problemOf(missing("tree", q.number, len(p.Trees))).Reply()
+	}
+	t, err := dress(p.Trees[q.number-1], colors)
+	if err != nil {
+		return problemOf(err).Reply()
+	}
+	sheets, err := t.Crew(paper)
+	if err != nil {
+		return problemOf(err).Reply()
+	}
+	return reply(struct {
+		Sheets []string `json:"sheets"`
+	}{append([]string{}, sheets...)})
 }

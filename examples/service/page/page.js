@@ -79,17 +79,46 @@ function put(field, value) {
 	field.value = value;
 }
 
-function add(list, item = {}) {
+// add puts an item into a list. Without one it is fresh: nobody has filled it in
+// yet, so it is no part of the job and nothing in it is wrong.
+function add(list, item) {
 	const template = document.getElementById(list.dataset.list);
 	const fieldset = template.content.firstElementChild.cloneNode(true);
-	for (const field of within(fieldset)) put(field, get(item, field.dataset.name));
+	if (item) {
+		for (const field of within(fieldset)) put(field, get(item, field.dataset.name));
+	} else {
+		fieldset.dataset.fresh = "";
+	}
+	fieldset.addEventListener("input", () => delete fieldset.dataset.fresh);
 	fieldset.querySelector(".remove").addEventListener("click", () => {
+		const next = fieldset.nextElementSibling ?? fieldset.previousElementSibling;
 		fieldset.remove();
+		number(list);
+		(next?.querySelector(".remove") ?? adder(list)).focus();
 		changed();
 	});
 	list.append(fieldset);
+	number(list);
 	return fieldset;
 }
+
+const adder = (list) => document.querySelector(`[data-add="${list.dataset.list}"]`);
+
+// number gives each item of a list its number, and each of its controls a name
+// that no other has.
+function number(list) {
+	[...list.children].forEach((fieldset, i) => {
+		const legend = fieldset.querySelector("legend");
+		legend.textContent = `${legend.dataset.of} ${i + 1}`;
+		for (const field of within(fieldset)) {
+			field.setAttribute("aria-label", `${field.closest("label").firstChild.textContent.trim()}, ${legend.textContent.toLowerCase()}`);
+		}
+		fieldset.querySelector(".remove").setAttribute("aria-label", `Remove ${legend.textContent.toLowerCase()}`);
+	});
+}
+
+// filled returns the items of a list that are part of the job.
+const filled = (list) => [...list.children].filter((fieldset) => !("fresh" in fieldset.dataset));
 
 // read puts the values of fields into an object. An empty field is left out,
 // unless it has to be there; what looks like a number is one where it may be.
@@ -111,22 +140,29 @@ function read(fields, into) {
 function job() {
 	const out = read(alone, {});
 	for (const list of lists) {
-		const items = [...list.children].map((fieldset) => read(within(fieldset), {}));
+		const items = filled(list).map((fieldset) => read(within(fieldset), {}));
 		if (items.length) set(out, list.dataset.list, items);
 	}
 	return out;
 }
 
-// fieldAt returns the field that a pointer such as /trees/0/height leads to.
+// fieldAt returns the field that a pointer such as /trees/0/height leads to, the one
+// around it, or the whole item where there is none.
 function fieldAt(pointer) {
 	const path = pointer.slice(1);
+	const of = (fields, name) => {
+		for (; name; name = name.replace(/\/?[^/]*$/, "")) {
+			const field = fields.find((f) => f.dataset.name === name);
+			if (field) return field;
+		}
+	};
 	for (const list of lists) {
 		if (!path.startsWith(list.dataset.list + "/")) continue;
 		const [index, ...name] = path.slice(list.dataset.list.length + 1).split("/");
-		const item = list.children[index];
-		return item && within(item).find((f) => f.dataset.name === name.join("/"));
+		const item = filled(list)[index];
+		return item && (of(within(item), name.join("/")) ?? item);
 	}
-	return alone.find((f) => f.dataset.name === path);
+	return of(alone, path);
 }
 
 function fillForm(j) {
@@ -150,17 +186,56 @@ function money(text) {
 	return `${whole}.${part.padEnd(2, "0")}`;
 }
 
-// short writes a measure for reading: one such as 35.9210245 cm, which comes of
-// computing, to one decimal place and in inches too.
+// A measure as the service writes it: value and unit, of which computing leaves many digits.
+const inch = { in: 1, ft: 12, yd: 36, mm: 1 / 25.4, cm: 1 / 2.54, m: 100 / 2.54 };
+const pound = { oz: 1 / 16, lb: 1, g: 1 / 453.59237, kg: 1 / 0.45359237 };
+
+// inMetric says whether the form speaks of meters, and so what answers are written in.
+const inMetric = () => [...form.querySelectorAll("[data-list=trees] input, [data-list=mantels] input")].some((f) => /\d\s*(mm|cm|m)\s*$/.test(f.value));
+
+// amount adds up a text such as "4 ft 6 1/2 in" by a table of units.
+function amount(text, table) {
+	let sum = 0;
+	const one = /(?:(\d+) )?(\d+)\/(\d+) ([a-z]+)|(\d+(?:\.\d+)?) ([a-z]+)/g;
+	const rest = text.replace(one, (all, whole, a, b, unit, n, units) => {
+		sum += unit ? (Number(whole ?? 0) + a / b) * table[unit] : n * table[units];
+		return "";
+	});
+	return rest.trim() === "" && sum > 0 && !Number.isNaN(sum) ? sum : null;
+}
+
+// fraction writes inches to the nearest quarter: 4 ft 6 1/4 in.
+function fraction(inches) {
+	const quarters = Math.round(inches * 4);
+	const ft = Math.floor(quarters / 48), whole = Math.floor(quarters % 48 / 4);
+	const part = ["", "1/4", "1/2", "3/4"][quarters % 4];
+	const small = [whole || "", part].filter(Boolean).join(" ");
+	return [ft ? `${ft} ft` : "", small ? `${small} in` : ""].filter(Boolean).join(" ") || "0 in";
+}
+
+// short writes a measure for reading, in the units of the form.
 function short(text) {
-	const [, value, unit] = /^(-?\d+\.\d{2,}) (mm|cm|m)$/.exec(text) ?? [];
-	if (!value) return text;
-	const cm = Number(value) * { mm: 0.1, cm: 1, m: 100 }[unit];
-	return `${cm.toFixed(1)} cm (${(cm / 2.54).toFixed(1)} in)`;
+	text = String(text);
+	const inches = amount(text, inch);
+	if (inches !== null) {
+		if (!inMetric()) return fraction(inches);
+		const cm = inches * 2.54;
+		return cm < 100 ? `${Number(cm.toFixed(1))} cm` : `${Number((cm / 100).toFixed(2))} m`;
+	}
+	const pounds = amount(text, pound);
+	if (pounds !== null) {
+		if (inMetric()) return `${Number((pounds * 0.45359237).toFixed(2))} kg`;
+		return pounds < 1 ? `${Number((pounds * 16).toFixed(0))} oz` : `${Number(pounds.toFixed(1))} lb`;
+	}
+	return text;
 }
 
 function clearProblems() {
 	for (const note of form.querySelectorAll(".problem")) note.remove();
+	for (const item of form.querySelectorAll("fieldset.bad")) {
+		item.classList.remove("bad");
+		item.removeAttribute("aria-describedby");
+	}
 	for (const field of form.querySelectorAll("[aria-invalid]")) {
 		field.removeAttribute("aria-invalid");
 		field.removeAttribute("aria-errormessage");
@@ -174,16 +249,23 @@ function showProblem(problem) {
 	const elsewhere = [];
 	let marked = 0;
 	for (const e of problem.errors ?? [problem]) {
-		const field = e.pointer && (fieldAt(e.pointer) ?? fieldAt(e.pointer.replace(/\/\d+$/, "")));
+		const field = e.pointer && fieldAt(e.pointer);
 		if (!field) {
 			const about = [e.pointer?.slice(1).replaceAll("/", ", "), e.value, e.detail].filter(Boolean).join(": ");
 			elsewhere.push(`${problem.title}${about ? ": " + about : ""}.${e.want ? ` Wanted: ${e.want}.` : ""}`);
 			continue;
 		}
 		const id = `note-${++marked}`;
-		field.closest("label").append(el("span", { class: "problem", id }, `Wanted: ${e.want}`));
-		field.setAttribute("aria-invalid", "true");
-		field.setAttribute("aria-errormessage", id);
+		const said = e.want ? `Wanted: ${e.want}` : e.detail ?? problem.title;
+		if (field.tagName === "FIELDSET") {
+			field.prepend(el("span", { class: "problem wide", id }, [e.value, said].filter(Boolean).join(": ")));
+			field.classList.add("bad");
+			field.setAttribute("aria-describedby", id);
+		} else {
+			field.closest("label").append(el("span", { class: "problem", id }, said));
+			field.setAttribute("aria-invalid", "true");
+			field.setAttribute("aria-errormessage", id);
+		}
 		for (let d = field.closest("details"); d; d = d.parentElement.closest("details")) d.open = true;
 	}
 	if (marked === 1) elsewhere.unshift("One value cannot be used. It is marked in the form.");
