@@ -89,6 +89,18 @@ var suites = []suite{
 			{"the path of a garland, by points", `Growth/path=(\d+)`, "ns/op", 1.1},
 		},
 	},
+	{
+		dir: ".", pkg: "./growth", bench: "^BenchmarkWindows$",
+		ratios: []ratio{
+			{"10,000 stores' windows planned on one processor over the same on two", `Windows/windows=10000/workers=1`, `Windows/windows=10000/workers=2`, 1.9},
+			{"of a thousand windows, the share of reading the colors", `Windows/part=colors`, `Windows/windows=1000/workers=1`, 0},
+			{"of a thousand windows, the share of the basket", `Windows/part=shopping`, `Windows/windows=1000/workers=1`, 0},
+			{"of a thousand windows, the share of the rooms, cautions and reasons", `Windows/part=rooms`, `Windows/windows=1000/workers=1`, 0},
+		},
+		growths: []growth{
+			{"stores' windows planned, a job each, by windows", `Windows/windows=(\d+)/workers=1`, "ns/op", 1.05},
+		},
+	},
 }
 
 var (

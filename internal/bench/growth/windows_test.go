@@ -1,0 +1,103 @@
+package growth
+
+import (
+	"fmt"
+	"strconv"
+	"sync"
+	"testing"
+
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/job"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
+)
+
+// window returns the job of one window of a chain of stores: a tree, three colors, and a shelf of six offers.
+func window(b *testing.B, i int) job.Request {
+	b.Helper()
+	colors, err := palette.CommonPractice().ParsePalette("navy,silver:metal,ivory")
+	if err != nil {
+		b.Fatal(err)
+	}
+	r := job.Request{Colors: colors, Trees: []job.Tree{{Tree: sizing.Tree{Height: 4*ft + units.Length(i%60)*in}, Room: "store " + strconv.Itoa(i)}}}
+	offer := func(item shopping.Item, pack shopping.Quantity, cents int64) {
+		r.Shop.Offers = append(r.Shop.Offers, shopping.Offer{Item: item, Name: "pack of " + pack.String(), Pack: pack, Price: decimal.New(cents, -2)})
+	}
+	for _, s := range colors.Swatches() {
+		offer(shopping.Item{Kind: shopping.Ornament, Color: s.Name}, shopping.Quantity{Pieces: 12}, 1400)
+		offer(shopping.Item{Kind: shopping.Ornament, Color: s.Name}, shopping.Quantity{Pieces: 4}, 550)
+	}
+	offer(shopping.Item{Kind: shopping.Garland}, shopping.Quantity{Length: 9 * ft}, 690)
+	return r
+}
+
+// BenchmarkWindows plans the windows of a chain of stores, one job each, on one goroutine or on two; and the parts of one.
+func BenchmarkWindows(b *testing.B) {
+	requests := make([]job.Request, 10_000)
+	for i := range requests {
+		requests[i] = window(b, i)
+	}
+	plan := func(list []job.Request) {
+		for i := range list {
+			if _, err := job.Make(list[i]); err != nil {
+				panic(err)
+			}
+		}
+	}
+	for _, n := range []int{1, 10, 100, 1_000, 10_000} {
+		for _, workers := range []int{1, 2} {
+			if workers > n {
+				continue
+			}
+			b.Run(fmt.Sprintf("windows=%d/workers=%d", n, workers), func(b *testing.B) {
+				for b.Loop() {
+					var wg sync.WaitGroup
+					for w := range workers {
+						wg.Go(func() { plan(requests[n*w/workers : n*(w+1)/workers]) })
+					}
+					wg.Wait()
+				}
+			})
+		}
+	}
+	// The parts of a thousand windows, each measured by itself.
+	const n = 1_000
+	rules := palette.CommonPractice()
+	b.Run("part=colors", func(b *testing.B) {
+		for b.Loop() {
+			for i := range n {
+				if _, err := rules.Read(requests[i].Colors, palette.Swatch{}); err != nil {
+					b.Fatal(err)
+				}
+			}
+		}
+	})
+	b.Run("part=shopping", func(b *testing.B) {
+		plans := make([]job.Plan, n)
+		for i := range plans {
+			var err error
+			if plans[i], err = job.Make(requests[i]); err != nil {
+				b.Fatal(err)
+			}
+		}
+		for b.Loop() {
+			for i := range n {
+				if _, err := requests[i].Shop.List(plans[i].Needs); err != nil {
+					b.Fatal(err)
+				}
+			}
+		}
+	})
+	b.Run("part=rooms", func(b *testing.B) {
+		open := make([]job.Request, n)
+		for i := range open {
+			open[i] = job.Request{Trees: requests[i].Trees}
+		}
+		for b.Loop() {
+			plan(open)
+		}
+	})
+}
