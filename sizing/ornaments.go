@@ -26,7 +26,7 @@ const (
 
 // stocked are the sizes that shops stock, see CommonPractice.
 var stocked = [...]units.Length{
-	1 * units.Inch, 3 * units.Inch / 2, 2 * units.Inch, 19 * units.Inch / 8, 11 * units.Inch / 4, 25 * units.Inch / 8,
+	3 * units.Inch / 4, 1 * units.Inch, 3 * units.Inch / 2, 2 * units.Inch, 19 * units.Inch / 8, 11 * units.Inch / 4, 25 * units.Inch / 8,
 	4 * units.Inch, 19 * units.Inch / 4, 6 * units.Inch, 8 * units.Inch, 10 * units.Inch, 12 * units.Inch,
 }
 
@@ -70,6 +70,9 @@ func (r Rules) balls(fn string, t Tree, base units.Length) (balls, error) {
 	// A full tree is 13/20 as wide as high; a narrower one counts as a lower one.
 	tall := min(t.Height, (base*20+12)/13)
 	large := min(tall/20, max(4*units.Inch, tall/48), limit)
+	for len(list) > 1 && list[0] < units.Inch && units.Inch <= large && list[1] <= large {
+		list = list[1:] // minis are for trees that take nothing larger
+	}
 	nearest := func(target units.Length) units.Length {
 		best := list[0]
 		for _, d := range list {
@@ -142,7 +145,8 @@ func (b balls) words(style units.Style) string {
 //	count      20 %, under 5 ft 40 %          30 %, none    50 %, 60 %
 //
 // Each diameter is the nearest of Sizes, the larger of two equally near, up to
-// HomeLargest or HallLargest. Where two come out the same they are one size. A tree
+// HomeLargest or HallLargest. Sizes under 1 in are used only where the large ones
+// would be under 1 in too: on a tree that counts as lower than 20 in. Where two come out the same they are one size. A tree
 // less than 13/20 as wide as high counts as a lower one that is. Large and medium
 // counts are rounded to the nearest whole one, halves up, and the rest is small.
 // As the count grows no size has fewer, and as the tree grows no diameter shrinks.

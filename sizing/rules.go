@@ -74,7 +74,7 @@ var dressings = [...]struct {
 //	picks                3 for each foot
 //	garland, or ribbon   9 ft for each foot
 //	lights               100 for each foot (150 to 200 for a bright tree)
-//	sizes of ornament    1, 1 1/2, 2, 2 3/8, 2 3/4, 3 1/8, 4, 4 3/4, 6, 8, 10 and 12 in
+//	sizes of ornament    3/4, 1, 1 1/2, 2, 2 3/8, 2 3/4, 3 1/8, 4, 4 3/4, 6, 8, 10 and 12 in
 //	the largest          6 in in a home, 12 in in a hall
 //
 // They suit a full tree of 6 to 8 ft that is seen from all sides.

@@ -140,7 +140,7 @@ func TestMadeUpComparisons(t *testing.T) {
 	}
 	c.Way = ByShape
 	needs, err = c.Needs(units.InFeetInches)
-	if want := "4.1 % of 1.7 sq ft covered, by sizes of 1 in"; err != nil || needs[0].Basis != want {
+	if want := "4.1 % of 1.7 sq ft covered, by sizes of 3/4 in"; err != nil || needs[0].Basis != want {
 		t.Errorf("%v, %v; want %s", needs, err, want)
 	}
 	c.Tree.Height = 0
