@@ -393,10 +393,10 @@ func TestSizesAndTypes(t *testing.T) {
 	}
 	r := job.Request{Trees: []job.Tree{{Tree: sizing.Tree{Height: 3 * units.Foot, Taper: sizing.Pencil, Exposure: sizing.InCorner}, Room: "stair", Accents: []shopping.Kind{}}}}
 	r.Shop.Offers = []shopping.Offer{
-		offer("ornaments, star, 1 in", 6), offer("ornaments, ball, 1 in", 6), offer("ornaments, bird, 1 in", 6),
-		{Name: "mixed", Contents: []shopping.Lot{{Item: item("ornaments, ball, 1 in"), Quantity: shopping.Quantity{Pieces: 2}}, {Item: item("ornaments, star, 4 in"), Quantity: shopping.Quantity{Pieces: 2}}}, Price: decimal.NewFromInt(9)},
+		offer("ornaments, star, 3/4 in", 6), offer("ornaments, ball, 3/4 in", 6), offer("ornaments, bird, 3/4 in", 6),
+		{Name: "mixed", Contents: []shopping.Lot{{Item: item("ornaments, ball, 3/4 in"), Quantity: shopping.Quantity{Pieces: 2}}, {Item: item("ornaments, star, 4 in"), Quantity: shopping.Quantity{Pieces: 2}}}, Price: decimal.NewFromInt(9)},
 	}
-	r.Shop.Owned = []shopping.Lot{{Item: item("ornaments, bird, 1 in"), Quantity: shopping.Quantity{Pieces: 2}}}
+	r.Shop.Owned = []shopping.Lot{{Item: item("ornaments, bird, 3/4 in"), Quantity: shopping.Quantity{Pieces: 2}}}
 	p, err := job.Make(r)
 	if err != nil {
 		t.Fatal(err)
