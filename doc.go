@@ -54,7 +54,7 @@
 //   - How long do two people take to hang 100 ornaments on a 10 ft tree? 72 min, 4 of them above 8 ft by two people ([labor.Rates.Schedule]).
 //   - What do I ask for a mantel, at 45.00 an hour and 25.00 a visit? 92.50 ([labor.Rates.Quote]).
 //   - How many cartons of 12 cells do 14 stars and 10 bells take? 2 ([labor.Rates.Pack]).
-//   - When do I order garland for a tree that must stand on 2026-11-28? On 2026-10-29 ([labor.Rates.Days]).
+//   - When do I order garland for a tree that must stand on 2026-11-28? On 2026-10-29 ([labor.Rates.Dates]).
 //
 // # The packages
 //

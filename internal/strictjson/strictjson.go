@@ -286,17 +286,21 @@ func (r *reader) table(v reflect.Value, from any, pointer string) {
 		r.fault(pointer, show(from), "an object", units.ErrSyntax)
 		return
 	}
-	out := reflect.MakeMapWithSize(v.Type(), len(o.names))
+	out, seen := reflect.MakeMapWithSize(v.Type(), len(o.names)), reflect.MakeMapWithSize(v.Type(), len(o.names))
+	for known := v.MapRange(); known.Next(); { // what is not named stays as it is
+		out.SetMapIndex(known.Key(), known.Value())
+	}
 	for i, name := range o.names {
 		at := pointer + "/" + escape(name)
 		key, item := reflect.New(v.Type().Key()).Elem(), reflect.New(v.Type().Elem()).Elem()
 		before := len(r.faults)
 		r.fill(key, name, at)
 		r.fill(item, o.values[i], at)
-		if len(r.faults) == before && out.MapIndex(key).IsValid() {
+		if len(r.faults) == before && seen.MapIndex(key).IsValid() {
 			r.fault(at, name, "each key once, however it is written", units.ErrDuplicate)
 		}
 		out.SetMapIndex(key, item)
+		seen.SetMapIndex(key, item)
 	}
 	v.Set(out)
 }

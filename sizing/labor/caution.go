@@ -8,21 +8,21 @@ import (
 // stepladders reach so high, with a person on the last step that may be stood on: see package sizing.
 const stepladders = 20 * units.Foot
 
-// Cautions returns those that apply to tasks and cartons, each once. Codes are "ladder", "platform", "two people", "cords",
-// "glass" and "lifting".
+// Cautions returns those that apply to tasks and cartons, each once. The codes are "ladder", for a task above Reach,
+// "platform", above any stepladder, "two people", "cords", "glass" and "lifting".
 //
 // Source: what labels on ladders, lights and cartons say, in our words and from memory.
-func Cautions(tasks []Task, cartons []Carton) []units.Caution {
+func (r Rates) Cautions(tasks []Task, cartons []Carton) []units.Caution {
 	var ladder, platform, pair, cords, glass, lifting bool
 	for _, t := range tasks {
-		ladder = ladder || t.Ladder
+		ladder = ladder || t.Height > r.Reach
 		platform = platform || t.Height > stepladders
 		pair = pair || t.People > 1
 		cords = cords || t.Kind == shopping.Light
 	}
 	for _, c := range cartons {
 		lifting = true
-		pair = pair || c.People > 1
+		pair = pair || c.Weight > r.Lift
 		for _, t := range c.Things {
 			glass = glass || t.Fragile
 		}

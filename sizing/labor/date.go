@@ -1,6 +1,7 @@
 package labor
 
 import (
+	"database/sql/driver"
 	"fmt"
 	"strconv"
 
@@ -97,4 +98,33 @@ func (c *checker) date(field string, d Date) {
 	if d < 1 || d > lastDate {
 		c.fail(units.ErrRange, field, strconv.Itoa(int(d)), "0001-01-01 to 9999-12-31")
 	}
+}
+
+// Value returns [Date.String] for a column of text, or NULL for the zero value.
+func (d Date) Value() (driver.Value, error) {
+	if d == 0 {
+		return nil, nil
+	}
+	text, err := d.MarshalText()
+	if err != nil {
+		return nil, err
+	}
+	return string(text), nil
+}
+
+// Scan sets d to what [ParseDate] returns for a column of text, and to the zero value for NULL. Anything
+// else is an error wrapping [units.ErrSyntax]. On an error d is left as it was.
+func (d *Date) Scan(src any) error {
+	switch v := src.(type) {
+	case nil:
+		*d = 0
+		return nil
+	case string:
+		return d.UnmarshalText([]byte(v))
+	case []byte:
+		return d.UnmarshalText(v)
+	}
+	c := checker{fn: "Date.Scan"}
+	c.fail(units.ErrSyntax, "src", fmt.Sprintf("%T", src), "a text such as 2026-11-28, or NULL")
+	return c.err
 }

@@ -19,38 +19,41 @@ type Day struct {
 // maxStay is the most days from the day it stands to the day it comes down.
 const maxStay = 3_650
 
-// Days returns what has to be done when, counted back from the day on which it must stand, in
+// Dates returns what has to be done when, counted back from the day on which it must stand, in
 // the order of dates. Work that takes so many minutes ends on the day before:
 //
-//	putting up    = stand - ⌈minutes / Day⌉
-//	wiring        = putting up - Prepare
-//	ordering      = wiring - Lead of the kind, for the kinds of the needs
-//	taking down   = the day given
+//	putting up    = stand - ⌈minutes / day⌉
+//	wiring        = putting up - wiring
+//	ordering      = wiring - the days of the kind, for the kinds of the needs
+//	taking down   = the day given, or nothing for a zero Date
 //
-// If there is a cut tree, it comes in no more than CutDays before it goes out:
+// If there is a cut tree, it comes in no more than the days of "cut tree" before it goes out:
 //
-//	in, at the earliest   = the later of down - CutDays and the day before putting up, but no later than putting up
-//	out, at the latest    = the earlier of down and putting up + CutDays
+//	in, at the earliest   = the later of down - cut tree and the day before putting up, but no later than putting up
+//	out, at the latest    = the earlier of down and putting up + cut tree
 //
 // Days are counted through: weekends and holidays are yours to look at. No clock is read.
 //
-// It returns an error wrapping [units.ErrFit] if down is before stand, and [units.ErrRange] or [units.ErrName] for
-// a value out of its range: minutes up to 1,000,000, down at most 3,650 days after stand, and all days from the year 1 to 9999.
+// It returns an error wrapping [units.ErrFit] if down is before stand. Minutes go up to 1,000,000, and
+// down to 3,650 days after stand.
 //
 // Source: from memory, all of it. In rooms that the public uses, cut trees may not be allowed at all: the fire code decides.
-func (r Rates) Days(stand, down Date, minutes int, cut bool, needs []shopping.Need) ([]Day, error) {
-	c := &checker{fn: "Rates.Days"}
-	c.whole("/day", r.Day, 1, 1440)
-	c.whole("/prepare", r.Prepare, 0, 365)
-	c.whole("/cutDays", r.CutDays, 1, 365)
-	for kind, n := range r.Lead {
-		c.whole("/lead/"+shopping.Kind(kind).String(), n, 0, 365)
-	}
+func (r Rates) Dates(stand, down Date, minutes int, cut bool, needs []shopping.Need) ([]Day, error) {
+	c := &checker{fn: "Rates.Dates"}
+	c.minutesTable(r)
+	day := int(r.Minutes[workday].Ceil().IntPart())
+	c.whole("/minutes/"+workday, day, 1, 1440)
+	c.daysTable(r)
 	c.date("stand", stand)
-	c.date("down", down)
-	if down < stand {
+	last := down
+	if last == 0 {
+		last = stand
+	} else {
+		c.date("down", down)
+	}
+	if last < stand {
 		c.fail(units.ErrFit, "down", down.String(), "no day before "+stand.String())
-	} else if down-stand > maxStay {
+	} else if last-stand > maxStay {
 		c.fail(units.ErrRange, "down", down.String(), "at most 3,650 days after "+stand.String())
 	}
 	c.whole("minutes", minutes, 0, 1_000_000)
@@ -60,8 +63,8 @@ func (r Rates) Days(stand, down Date, minutes int, cut bool, needs []shopping.Ne
 	kinds := map[int][]string{} // by lead
 	var all []Day
 	if c.err == nil {
-		begin := stand - Date((minutes+r.Day-1)/r.Day)
-		wire := begin - Date(r.Prepare)
+		begin := stand - Date((minutes+day-1)/day)
+		wire := begin - Date(r.Days[wiring])
 		var has shopping.ByKind[bool]
 		for i, n := range needs {
 			if c.kind(at("/needs", i, "item"), n.Item.Kind); c.err != nil {
@@ -71,7 +74,8 @@ func (r Rates) Days(stand, down Date, minutes int, cut bool, needs []shopping.Ne
 		}
 		for kind, ok := range has {
 			if ok {
-				kinds[r.Lead[kind]] = append(kinds[r.Lead[kind]], shopping.Kind(kind).String())
+				name := shopping.Kind(kind).String()
+				kinds[r.Days[name]] = append(kinds[r.Days[name]], name)
 			}
 		}
 		for lead, names := range kinds {
@@ -85,16 +89,21 @@ func (r Rates) Days(stand, down Date, minutes int, cut bool, needs []shopping.Ne
 			all = append(all, Day{begin, "begin to put up: " + minutesText(minutes)})
 		}
 		if cut {
-			in := min(begin, max(down-Date(r.CutDays), begin-1))
-			out := min(down, begin+Date(r.CutDays))
+			stay := Date(r.Days[cutTree])
+			in, out := begin-1, begin+stay
+			if down != 0 {
+				in, out = min(begin, max(down-stay, in)), min(down, out)
+			}
 			all = append(all, Day{in, "the cut tree comes in, at the earliest"})
 			text := "the cut tree is out, at the latest"
-			if out < down {
+			if down != 0 && out < down {
 				text += ": " + strconv.Itoa(int(down-out)) + " days before the rest"
 			}
 			all = append(all, Day{out, text})
 		}
-		all = append(all, Day{stand, "it stands"}, Day{down, "take down and pack"})
+		if all = append(all, Day{stand, "it stands"}); down != 0 {
+			all = append(all, Day{down, "take down and pack"})
+		}
 		// The kinds of one day come from a map, so texts are compared as well where nothing else tells them apart.
 		slices.SortStableFunc(all, func(a, b Day) int { return cmp.Compare(a.Date, b.Date) })
 		if all[0].Date < 1 || all[len(all)-1].Date > lastDate {
@@ -106,6 +115,3 @@ func (r Rates) Days(stand, down Date, minutes int, cut bool, needs []shopping.Ne
 	}
 	return all, nil
 }
-
-// String returns "2026-10-26 order garland".
-func (d Day) String() string { return d.Date.String() + " " + d.Text }

@@ -1,24 +1,26 @@
-// Package labor answers "how long does it take, what do I charge, how do I pack it, and when do I begin?": it turns
-// trees and mantels, with what goes on them, into tasks, a day's schedule, a quote, cartons for January, next year's stock
-// and dates.
+// Package labor answers "how long does it take, what do I charge, how do I pack it, and when
+// do I begin?": it turns trees and mantels, with what goes on them, into tasks, a
+// day's schedule, a quote, dates, cartons for January and next year's stock.
 //
 // # The rules
 //
-//   - Work is rate times quantity: minutes a foot of tree, an ornament, a pick, a yard of garland. Above 8 ft it takes two people and
-//     longer.
-//   - The order is shape, lights, garland, then the pieces; each from the top down, so that no ladder leans into dressed branches.
-//   - A quote is goods with their markup, hours, and travel. Every line is rounded as it is printed, and totals are sums of what is
-//     printed.
-//   - Taking down goes in reverse. A carton holds one room, glass by itself, and no more than its lifter can lift.
+//   - Work is rate times quantity: minutes a foot of tree, an ornament, a pick, a yard of
+//     garland. Above 8 ft it takes two people and longer.
+//   - The order is shape, lights, garland, then the pieces; each from the top down, so
+//     that no ladder leans into dressed branches. Taking down goes in reverse.
+//   - A quote is goods with their markup, hours, and travel. Every line is rounded as it is
+//     printed, and totals are sums of what is printed.
+//   - A carton holds one room, glass by itself, and no more than its lifter can lift.
 //   - Next year's stock is what there was and what was bought, less what broke.
 //
-// The values are fields of [Rates]. [StartingRates] has values to start from: they are house rates, all from memory, and no
-// standard has any of them. Time your own work for a day and replace them.
+// The values are in [Rates]. [StartingRates] has values to start from: house rates, all from
+// memory; no standard has them. Time your own work for a day and replace them.
 //
 // # The station's day
 //
-// A house of two dresses the station: the 9 ft tree in the ticket hall with 900 lights, 27 picks and 81 ornaments, the 4 ft 6 in tree in the
-// waiting room with 450, 14 and 16, and the mantel in the tea room. [Rates.Tasks] and [Rates.Schedule] give
+// Two people dress the station: the 9 ft tree in the ticket hall with 900 lights, 27 picks and
+// 81 ornaments, the 4 ft 6 in tree in the waiting room with 450, 14 and 16, and
+// the mantel in the tea room. [Rates.Tasks] and [Rates.Schedule] give
 //
 //	0:00 to 0:24   1         ticket hall: shape one of 2 sides of the tree, 0 ft to 6 ft
 //	0:00 to 0:24   2         ticket hall: shape one of 2 sides of the tree, 0 ft to 6 ft
@@ -43,15 +45,17 @@
 //	3:06 to 4:36   2         tea room: dress the mantel
 //	4:32 to 4:42   1         waiting room: hang 8 of 16 ornaments
 //	4:36 to 4:41   2         ticket hall: lay 1 skirt
-//	done in 4 h 42 min, the least
+//	done in 282 min, and in no less than 282
 //
-// Of the 81 ornaments (3/9)², 9, are above 6 ft, and (1/9)², 1, above 8 ft: the share of the surface of a cone. The person-minutes come to
-// 558, so two people take no less than 4 h 39 min; that nothing under 4 h 42 min can be done is what the search proves.
+// Of the 81 ornaments (3/9)², 9, are above 6 ft, and (1/9)², 1, above 8 ft: the share of the
+// surface of a cone. The person-minutes come to 558, so two people take at least 279 min; the
+// search proves that nothing under 282 can be done.
 //
 // # The station's quote
 //
-// At 45.00 an hour, 25.00 a visit and half on top of the goods, with 5 % off and a tax of 6.25 % on goods, [Rates.Quote] gives three options.
-// The goods here are the picks alone. [Option.Client] is what the client sees; for the house, [Option.String] has costs and minutes as well.
+// At 45.00 an hour, 25.00 a visit and half on top of the goods, with 5 % off and a tax of
+// 6.25 % on goods, [Rates.Quote] gives three options. The goods here are the picks alone.
+// This is the client's [Rates.Sheet]; the one for the house shows costs and minutes too.
 //
 //	consultation
 //	  consultation                                                         80.00
@@ -85,12 +89,14 @@
 //	  deposit                                                              28.01
 //	  balance                                                              28.01
 //
-// The rule of rounding: the price of a line, a discount, a tax and the deposit are each computed exactly and rounded to the
-// places of the currency, half away from zero; everything else is a sum. The tax above is 6.25 % of 55.50 - 2.78 = 52.72, which is 3.295.
+// The price of a line, a discount, a tax and the deposit are each computed exactly and
+// rounded to the places of the currency, half away from zero; everything else is a sum. The
+// tax above is 6.25 % of 55.50 - 2.78 = 52.72, which is 3.295.
 //
 // # The station's cartons
 //
-// In January the balls of the ticket hall go into boxes of 12 cells for balls of up to 4 in, or 24 for up to 2 1/2 in; the picks into open boxes. [Rates.Pack] gives the labels:
+// In January the balls of the ticket hall go into boxes of 12 cells for balls of up to 4 in,
+// or 24 for up to 2 1/2 in; the picks into open boxes. [Rates.Pack] gives the labels:
 //
 //	1 of 10, ticket hall, 27 picks
 //	2 of 10, ticket hall, 12 crimson balls, 4 in; fragile
@@ -106,7 +112,8 @@
 //
 // # The station's dates
 //
-// It must stand on 28 November, and the tree of the waiting room is cut. [Rates.Days] gives
+// It must stand on 28 November, and the tree in the waiting room is a cut one.
+// [Rates.Dates] gives
 //
 //	2026-10-29 order base garland
 //	2026-11-12 order ornaments, picks, lights, toppers, skirts
@@ -120,47 +127,51 @@
 //
 // # When they fail
 //
-//   - Rates are averages of a practiced crew. A first job, a stiff tree, a stairway and a client who helps take longer.
-//   - Pieces are taken to be spread evenly over a cone. Where they are not, give each level as a [Work] of its own.
-//   - A schedule has no breaks and no ways from room to room; add yours to the day.
-//   - Rounding up adds less than a minute for each kind of each place.
-//   - Weights are yours: of a thing without one, only the cells count.
+//   - Rates are averages of a practiced crew. A first job, a stiff tree, a stairway
+//     and a client who helps take longer.
+//   - Pieces are taken to be spread evenly over a cone. If yours are not, give each
+//     level as a [Work] of its own.
+//   - A schedule has no breaks and no walks from room to room; add yours to the day.
+//   - Weights are yours. If a thing has none, only the cells count.
 //   - A strand that was cut between rooms is counted uncut next year.
-//   - Dates count all days. Weekends, holidays and what a shop has left are not known here.
+//   - Dates know no weekends, no holidays, and not what a shop has left.
 //
-// # How sure
+// # Accuracy
 //
-// Totals are exact, and so are counts. The least time and the fewest cartons come with a bound: where the two are equal it is
-// proved, and elsewhere the best answer lies between them. A house of three places or fewer is nearly always proved.
+// Totals and counts are exact. The least time and the fewest cartons come as a range from
+// what is proved to what was found: if Min equals Max, the answer is exact. With up to
+// three places it nearly always is.
 //
 // # Money
 //
-// Prices, percentages and minutes are decimals of the type Decimal of the module github.com/shopspring/decimal, with at most
-// four places, in one currency that is not named. A quote is arithmetic: which tax applies, and what a contract must say, is for an
-// accountant or a lawyer.
+// Prices, percentages and minutes are of type Decimal of the module
+// github.com/shopspring/decimal. A quote is arithmetic: which tax applies, and what a
+// contract must say, is for an accountant or a lawyer.
 //
 // # Cautions
 //
-// [Cautions] returns those that apply: ladders, work above any stepladder, tasks for two, cords, glass, lifting. The label on the ladder, the string and the
-// carton decides; above a stepladder's reach the work is for trained people. In rooms that the public uses, ask the fire marshal about a
-// cut tree before it is bought.
+// [Rates.Cautions] returns those that apply. The label on the ladder, the string and the
+// carton decides; above a stepladder's reach the work is for trained people. If the public uses the room, ask
+// the fire marshal about a cut tree before you buy it.
 //
 // # Bounds
 //
-//	works, needs            500, and 5,000 in all
-//	tasks                   5,000
-//	pieces, length          1,000,000 and 1,000 km of a kind in a work
-//	minutes                 100,000 of a kind in a work; 1,000,000,000 person-minutes in all
-//	crew                    50
-//	cartons                 10,000 pieces of 1,000 things in 20 kinds of box
-//	rooms, boxes            names of up to 64 bytes in one line
+//	works, needs     500, and 5,000 in all
+//	tasks            5,000, and 1,000,000,000 person-minutes
+//	pieces, length   1,000,000 and 1,000 km of a kind in a work
+//	cartons          10,000 pieces of 1,000 things in 20 kinds of box
+//	rooms, boxes     names of up to 64 bytes in one line
 //
-// All errors are [units.Error]. A schedule takes at most 5,000,000 steps and a packing 10,000,000.
+// All errors are [units.Error]: ErrRange for a value outside its range or a list that is too long,
+// ErrSyntax for a text and ErrName for a name that is not understood. Methods check the fields
+// they use, and name other errors themselves.
 //
 // # Sources
 //
 //   - rates, order of work, markup, deposit, weights, lead times: from memory; house rates
-//   - schedules: resource-constrained project scheduling, as in P. Brucker, S. Knust, Complex Scheduling, Springer 2006 (from memory)
-//   - cartons: bin packing, as in S. Martello, P. Toth, Knapsack Problems, Wiley 1990, chapter 8 (from memory)
-//   - dates: E. M. Reingold, N. Dershowitz, Calendrical Calculations, Cambridge 1997 (from memory); the text is ISO 8601
+//   - schedules: resource-constrained project scheduling, as in P. Brucker, S. Knust, Complex
+//     Scheduling, Springer 2006 (from memory)
+//   - cartons: bin packing, as in S. Martello, P. Toth, Knapsack Problems, Wiley 1990,
+//     chapter 8 (from memory)
+//   - dates: E. M. Reingold, N. Dershowitz, Calendrical Calculations, Cambridge 1997 (from memory)
 package labor

@@ -21,24 +21,22 @@ func pieces(kind shopping.Kind, n int) shopping.Need {
 func station() []labor.Work {
 	garland := shopping.Need{Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: shopping.Quantity{Length: 88 * units.Inch}}
 	return []labor.Work{
-		{Room: "ticket hall", Height: 9 * units.Foot, Artificial: true, Needs: []shopping.Need{
+		{Room: "ticket hall", Place: "artificial tree", Height: 9 * units.Foot, Needs: []shopping.Need{
 			pieces(shopping.Light, 900), pieces(shopping.Pick, 27), pieces(shopping.Ornament, 81), pieces(shopping.Topper, 1), pieces(shopping.Skirt, 1),
 		}},
-		{Room: "waiting room", Height: 54 * units.Inch, Artificial: true, Needs: []shopping.Need{
+		{Room: "waiting room", Place: "artificial tree", Height: 54 * units.Inch, Needs: []shopping.Need{
 			pieces(shopping.Light, 450), pieces(shopping.Pick, 14), pieces(shopping.Ornament, 16),
 		}},
-		{Room: "tea room", Height: 54 * units.Inch, Mantel: true, Needs: []shopping.Need{garland, pieces(shopping.Pick, 8)}},
+		{Room: "tea room", Place: "mantel", Height: 54 * units.Inch, Needs: []shopping.Need{garland, pieces(shopping.Pick, 8)}},
 	}
 }
 
 // house is a house with prices of its own.
 func house() labor.Rates {
 	r := labor.StartingRates()
-	r.Hourly = decimal.RequireFromString("45")
-	r.Consult = decimal.RequireFromString("80")
-	r.Travel = decimal.RequireFromString("25")
-	r.GoodsTax = decimal.RequireFromString("6.25")
-	r.Discount = decimal.RequireFromString("5")
+	n := decimal.RequireFromString
+	r.Price["hour"], r.Price["consultation"], r.Price["visit"] = n("45"), n("80"), n("25")
+	r.Percent["goods tax"], r.Percent["discount"] = n("6.25"), n("5")
 	return r
 }
 
@@ -59,17 +57,20 @@ func basket() shopping.List {
 // above 8 ft of the 9 ft tree: (9-8)²/9² of 81 ornaments is 1, of 27 picks 1/3, so 1, and of 900 lights 11.1, so 12.
 func Example_day() {
 	r := house()
-	tasks, err := r.Tasks(station())
+	tasks, _, err := r.Tasks(station())
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	s, err := r.Schedule(tasks)
+	tasks, time, err := r.Schedule(tasks)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Print(s)
+	for _, t := range tasks {
+		fmt.Println(t)
+	}
+	fmt.Println("done in", time.Max, "min, and in no less than", time.Min)
 	// Output:
 	// 0:00 to 0:24   1         ticket hall: shape one of 2 sides of the tree, 0 ft to 6 ft
 	// 0:00 to 0:24   2         ticket hall: shape one of 2 sides of the tree, 0 ft to 6 ft
@@ -94,30 +95,25 @@ func Example_day() {
 	// 3:06 to 4:36   2         tea room: dress the mantel
 	// 4:32 to 4:42   1         waiting room: hang 8 of 16 ornaments
 	// 4:36 to 4:41   2         ticket hall: lay 1 skirt
-	// done in 4 h 42 min, the least
+	// done in 282 min, and in no less than 282
 }
 
 // The quote for the station: the picks, all of the work, and two visits. By hand: 37.00 and half of it is 55.50. The sums of
 // person-minutes are those of the tasks; 45.00 an hour is 0.75 a minute.
 func Example_quote() {
 	r := house()
-	tasks, err := r.Tasks(station())
+	up, down, err := r.Tasks(station())
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	down, err := r.TakeDown(tasks)
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	options, err := r.Quote(basket(), append(tasks, down...), 2)
+	options, err := r.Quote(basket(), up, down, 2)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	for _, o := range options {
-		fmt.Print(o.Client())
+		fmt.Print(r.Sheet(o, true))
 	}
 	// Output:
 	// consultation
@@ -158,19 +154,19 @@ func Example_quote() {
 func Example_cartons() {
 	ball := func(room string, n int, color string, size string, weight string) labor.Thing {
 		return labor.Thing{
-			Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Color: color, Size: units.Must(units.ParseLength(size))}, Room: room,
-			Quantity: shopping.Quantity{Pieces: n}, Weight: units.Must(units.ParseMass(weight)), Fragile: true,
+			Lot:  shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Color: color, Size: units.Must(units.ParseLength(size))}, Quantity: shopping.Quantity{Pieces: n}},
+			Room: room, Weight: units.Must(units.ParseMass(weight)), Fragile: true,
 		}
 	}
 	picks := func(room string, n int) labor.Thing {
-		return labor.Thing{Item: shopping.Item{Kind: shopping.Pick}, Room: room, Quantity: shopping.Quantity{Pieces: n}, Weight: 3 * units.Ounce}
+		return labor.Thing{Lot: shopping.Lot{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: n}}, Room: room, Weight: 3 * units.Ounce}
 	}
 	boxes := []labor.Box{
 		{Name: "12-cell box", Cells: 12, Cell: 4 * units.Inch},
 		{Name: "24-cell box", Cells: 24, Cell: 5 * units.Inch / 2},
 		{Name: "open box", Cells: 60},
 	}
-	p, err := labor.StartingRates().Pack([]labor.Thing{
+	cartons, count, err := labor.StartingRates().Pack([]labor.Thing{
 		ball("ticket hall", 16, "crimson", "4 in", "3 oz"), ball("ticket hall", 24, "gold", "3 1/8 in", "2 oz"), ball("ticket hall", 41, "ivory", "2 in", "1 oz"),
 		picks("ticket hall", 27), picks("waiting room", 14), picks("tea room", 8), picks("spares", 5),
 	}, boxes)
@@ -178,10 +174,10 @@ func Example_cartons() {
 		fmt.Println(err)
 		return
 	}
-	for _, c := range p.Cartons {
+	for _, c := range cartons {
 		fmt.Println(c.Label)
 	}
-	fmt.Println("no packing has fewer than", p.Bound)
+	fmt.Println("no packing has fewer than", count.Min)
 	// Output:
 	// 1 of 10, ticket hall, 27 picks
 	// 2 of 10, ticket hall, 12 crimson balls, 4 in; fragile
@@ -208,13 +204,13 @@ func Example_dates() {
 	for _, w := range station() {
 		needs = append(needs, w.Needs...)
 	}
-	days, err := house().Days(stand, stand+39, 282, true, needs)
+	days, err := house().Dates(stand, stand+39, 282, true, needs)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	for _, d := range days {
-		fmt.Println(d)
+		fmt.Println(d.Date, d.Text)
 	}
 	// Output:
 	// 2026-10-29 order base garland
@@ -231,10 +227,10 @@ func Example_dates() {
 // From memory, as the documentation says: 50 ornaments an hour are 1.2 min each.
 func ExampleStartingRates() {
 	r := labor.StartingRates()
-	fmt.Println(r.Each[shopping.Ornament], "min an ornament")
-	fmt.Println(r.Fluff, "min a foot of artificial tree")
-	r.Each[shopping.Ornament] = decimal.RequireFromString("1.5") // your own
-	fmt.Println(r.Each[shopping.Ornament], "min an ornament")
+	fmt.Println(r.Minutes["ornaments"], "min an ornament")
+	fmt.Println(r.Minutes["artificial tree"], "min a foot of artificial tree")
+	r.Minutes["ornaments"] = decimal.RequireFromString("1.5") // your own
+	fmt.Println(r.Minutes["ornaments"], "min an ornament")
 	// Output:
 	// 1.2 min an ornament
 	// 8 min a foot of artificial tree
@@ -244,7 +240,7 @@ func ExampleStartingRates() {
 // By hand: 4.5 ft at 8 min are 36; 450 lights at 9 min a hundred are 40.5, so 41; 14 picks at 1.5 are 21; 16
 // ornaments at 1.2 are 19.2, so 20.
 func ExampleRates_Tasks() {
-	tasks, err := labor.StartingRates().Tasks(station()[1:2])
+	tasks, _, err := labor.StartingRates().Tasks(station()[1:2])
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -262,7 +258,7 @@ func ExampleRates_Tasks() {
 // By hand: with 100 ornaments spread over a 10 ft tree, (2/10)² above 8 ft are 4, (4/10)² above 6 ft are 16.
 func ExampleTask_String() {
 	tree := labor.Work{Room: "ticket hall", Height: 10 * units.Foot, Needs: []shopping.Need{pieces(shopping.Ornament, 100)}}
-	tasks, err := labor.StartingRates().Tasks([]labor.Work{tree})
+	tasks, _, err := labor.StartingRates().Tasks([]labor.Work{tree})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -271,8 +267,8 @@ func ExampleTask_String() {
 		fmt.Println(t.String())
 	}
 	// Output:
-	// ticket hall: hang 4 ornaments, 8 ft to 10 ft: 7 min, ladder, 2 people
-	// ticket hall: hang 12 ornaments, 6 ft to 8 ft: 15 min, ladder
+	// ticket hall: hang 4 ornaments, 8 ft to 10 ft, from a ladder: 7 min, 2 people
+	// ticket hall: hang 12 ornaments, 6 ft to 8 ft, from a ladder: 15 min
 	// ticket hall: hang 84 ornaments, 0 ft to 6 ft: 1 h 40 min
 }
 
@@ -280,59 +276,34 @@ func ExampleTask_String() {
 // 18; then one goes on with 41 + 21 + 20 = 82 and the other with the mantel: 18 + 90 = 108. That nothing is shorter is what the search proves.
 func ExampleRates_Schedule() {
 	r := labor.StartingRates()
-	tasks, err := r.Tasks(station()[1:])
+	tasks, _, err := r.Tasks(station()[1:])
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	s, err := r.Schedule(tasks)
+	_, time, err := r.Schedule(tasks)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(s.Minutes, "min, bound", s.Bound)
+	fmt.Println(time.Max, "min, bound", time.Min)
 
 	r.Crew = 1
-	s, err = r.Schedule(tasks)
+	_, time, err = r.Schedule(tasks)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(s.Minutes, "min alone")
+	fmt.Println(time.Max, "min alone")
 	// Output:
 	// 108 min, bound 108
 	// 208 min alone
 }
 
-// By hand: 90 min for the mantel.
-func ExampleSchedule_String() {
-	r := labor.StartingRates()
-	tasks, err := r.Tasks(station()[2:])
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	s, err := r.Schedule(tasks)
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	fmt.Print(s.String())
-	// Output:
-	// 0:00 to 1:30   1         tea room: dress the mantel
-	// done in 1 h 30 min, the least
-}
-
 // By hand: 40 % of 20, 21, 41 and 36 min are 8, 8.4, 16.4 and 14.4: rounded up from the first put up, 14.4 to 15, 30.8 to 31,
 // 39.2 to 40, 47.2 to 48.
-func ExampleRates_TakeDown() {
-	r := labor.StartingRates()
-	tasks, err := r.Tasks(station()[1:2])
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	down, err := r.TakeDown(tasks)
+func ExampleRates_Tasks_down() {
+	_, down, err := labor.StartingRates().Tasks(station()[1:2])
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -350,13 +321,13 @@ func ExampleRates_TakeDown() {
 // By hand: 90 min at 45.00 an hour are 67.50. The picks cost 37.00 and are passed on at 55.50.
 func ExampleRates_Quote() {
 	r := labor.StartingRates()
-	r.Hourly = decimal.NewFromInt(45)
-	tasks, err := r.Tasks(station()[2:])
+	r.Price["hour"] = decimal.NewFromInt(45)
+	tasks, _, err := r.Tasks(station()[2:])
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	options, err := r.Quote(basket(), tasks, 1)
+	options, err := r.Quote(basket(), tasks, nil, 1)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -370,14 +341,15 @@ func ExampleRates_Quote() {
 	// goods only 55.5 deposit 27.75
 }
 
-// The sheet for the house has the costs. By hand: half of 37.00 is 18.50; half of 55.50 is 27.75.
-func ExampleOption_String() {
-	options, err := labor.StartingRates().Quote(basket(), nil, 1)
+// The sheet for the house has the costs, and the one for the client has not. By hand: half of 37.00 is 18.50; half of 55.50 is 27.75.
+func ExampleRates_Sheet() {
+	r := labor.StartingRates()
+	options, err := r.Quote(basket(), nil, nil, 1)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Print(options[2].String())
+	fmt.Print(r.Sheet(options[2], false), r.Sheet(options[2], true))
 	// Output:
 	// goods only
 	//   picks, 1 x box of 6, 2 x box of 24                                   55.50
@@ -385,46 +357,27 @@ func ExampleOption_String() {
 	// total                                                                  55.50
 	//   deposit                                                              27.75
 	//   balance                                                              27.75
-}
-
-// The sheet for the client, and its JSON, have none.
-func ExampleOption_Client() {
-	options, err := labor.StartingRates().Quote(basket(), nil, 1)
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	client := options[2].Client()
-	fmt.Print(client)
-	text, err := json.Marshal(client.Lines[0])
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	fmt.Println(string(text))
-	// Output:
 	// goods only
 	//   picks, 1 x box of 6, 2 x box of 24                                   55.50
 	// total                                                                  55.50
 	//   deposit                                                              27.75
 	//   balance                                                              27.75
-	// {"kind":"goods","text":"picks, 1 x box of 6, 2 x box of 24","price":"55.5"}
 }
 
 // By hand: 14 stars and 10 bells are 24 pieces, two boxes of 12.
 func ExampleRates_Pack() {
 	thing := func(name string, n int) labor.Thing {
 		return labor.Thing{
-			Item: shopping.Item{Kind: shopping.Ornament, Type: name, Color: "crimson", Size: 3 * units.Inch}, Room: "ticket hall",
-			Quantity: shopping.Quantity{Pieces: n}, Weight: 2 * units.Ounce,
+			Lot:  shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: name, Color: "crimson", Size: 3 * units.Inch}, Quantity: shopping.Quantity{Pieces: n}},
+			Room: "ticket hall", Weight: 2 * units.Ounce,
 		}
 	}
-	p, err := labor.StartingRates().Pack([]labor.Thing{thing("star", 14), thing("bell", 10)}, []labor.Box{{Name: "12-cell box", Cells: 12, Cell: 4 * units.Inch}})
+	cartons, _, err := labor.StartingRates().Pack([]labor.Thing{thing("star", 14), thing("bell", 10)}, []labor.Box{{Name: "12-cell box", Cells: 12, Cell: 4 * units.Inch}})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	for _, c := range p.Cartons {
+	for _, c := range cartons {
 		fmt.Println(c.Label)
 		fmt.Println("  ", c.Box, c.Weight)
 	}
@@ -468,32 +421,25 @@ func ExampleNextStock() {
 }
 
 // By hand: 24 min end on the day before.
-func ExampleRates_Days() {
+func ExampleRates_Dates() {
 	stand, err := labor.ParseDate("2026-12-01")
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	days, err := labor.StartingRates().Days(stand, stand+36, 24, false, nil)
+	days, err := labor.StartingRates().Dates(stand, stand+36, 24, false, nil)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	for _, d := range days {
-		fmt.Println(d)
+		fmt.Println(d.Date, d.Text)
 	}
 	// Output:
 	// 2026-11-29 wire garland and picks, and see that the lights work
 	// 2026-11-30 begin to put up: 24 min
 	// 2026-12-01 it stands
 	// 2027-01-06 take down and pack
-}
-
-// A date and what to do, in one line.
-func ExampleDay_String() {
-	fmt.Println(labor.Day{Date: 739_942, Text: "order garland"}.String())
-	// Output:
-	// 2026-11-22 order garland
 }
 
 // ISO 8601. Day 1 is 0001-01-01, so 719,163 is the first day of Unix time (Reingold and Dershowitz).
@@ -538,14 +484,35 @@ func ExampleDate_UnmarshalText() {
 	// <nil> 2026-11-28
 }
 
+// A column of text holds a date, and NULL is none.
+func ExampleDate_Value() {
+	column, err := labor.Date(739_948).Value()
+	fmt.Println(column, err)
+	column, err = labor.Date(0).Value()
+	fmt.Println(column, err)
+	// Output:
+	// 2026-11-28 <nil>
+	// <nil> <nil>
+}
+
+// What a driver hands over for a column of text, and for NULL.
+func ExampleDate_Scan() {
+	var d labor.Date
+	fmt.Println(d.Scan([]byte("2026-11-28")), d)
+	fmt.Println(d.Scan(nil), d)
+	// Output:
+	// <nil> 2026-11-28
+	// <nil> no date
+}
+
 // Each applies once, however many tasks call for it.
-func ExampleCautions() {
-	tasks, err := labor.StartingRates().Tasks(station())
+func ExampleRates_Cautions() {
+	tasks, _, err := labor.StartingRates().Tasks(station())
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	for _, c := range labor.Cautions(tasks, nil) {
+	for _, c := range labor.StartingRates().Cautions(tasks, nil) {
 		fmt.Println(c.Code + ": " + c.Text)
 	}
 	// Output:

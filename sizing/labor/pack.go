@@ -19,29 +19,21 @@ type Box struct {
 	Limit units.Mass   `json:"limit,omitempty"` // the most weight in it, up to twice Lift; 0 is Lift
 }
 
-// A Thing is so much of one item to pack.
+// A Thing is so much of one item to pack: pieces, or strands of one length. A length alone is one piece,
+// and so are lights, a string of so many. A size of 0 goes into any cell.
 type Thing struct {
-	Item     shopping.Item     `json:"item"`              // what it is; a size of 0 goes into any cell
-	Room     string            `json:"room,omitempty"`    // where it hung; what is left over has a room of its own, such as "spares"
-	Quantity shopping.Quantity `json:"quantity"`          // pieces, or strands of one length; a length alone is one piece, and so are lights, a string of so many
-	Weight   units.Mass        `json:"weight,omitempty"`  // of one piece, up to 200 lb
-	Fragile  bool              `json:"fragile,omitempty"` // packed apart from what is not, and only in cells
-}
-
-// A Packing is the cartons for what was taken down.
-type Packing struct {
-	Cartons []Carton `json:"cartons"`         // room by room
-	Bound   int      `json:"bound"`           // no packing has fewer; equal to the number of Cartons if that is proved the fewest
-	Loose   []Thing  `json:"loose,omitempty"` // what fits into none of the boxes by itself
+	shopping.Lot
+	Room    string     `json:"room,omitempty"`    // where it hung; what is left over has a room of its own, such as "spares"
+	Weight  units.Mass `json:"weight,omitempty"`  // of one piece, up to 200 lb
+	Fragile bool       `json:"fragile,omitempty"` // packed apart from what is not, and only in cells
 }
 
 // A Carton is one box and what is in it.
 type Carton struct {
-	Box    string     `json:"box"`    // which kind
-	Things []Thing    `json:"things"` // all of one room, by kind, type, color and size
-	Weight units.Mass `json:"weight"` // of the things, without the box
-	People int        `json:"people"` // 1, or 2 if Weight is over the house's Lift
-	Label  string     `json:"label"`  // "3 of 7, ticket hall, 14 crimson stars, 3 in"
+	Box    string     `json:"box,omitempty"` // which kind; empty for what no box takes
+	Things []Thing    `json:"things"`        // all of one room, by kind, type, color and size
+	Weight units.Mass `json:"weight"`        // of the things, without the box; above the house's Lift it takes two people
+	Label  string     `json:"label"`         // "3 of 7, ticket hall, 14 crimson stars, 3 in"
 }
 
 const (
@@ -53,41 +45,57 @@ const (
 )
 
 // Pack returns the fewest cartons for things, and their labels. A carton holds things of one room, fragile ones
-// apart from the others, one piece in a cell, and no more weight than its limit. The rooms come in the order of things; in a room
-// they are packed by kind, type, color and size, and keep that order where it costs no carton. The smallest box that will do is taken.
+// apart from the others, one piece in a cell, and no more weight than its limit. The rooms come in
+// the order of things; in a room they are packed by kind, type, color and size, and keep that
+// order where it costs no carton. The smallest box that will do is taken. Each thing that no box
+// takes is a Carton without a Box, after the others.
 //
-// The answer is exact, and Bound says so by being equal to the number of cartons, wherever the cells alone or the
-// weight alone decide, and mostly else; the search ends after 10,000,000 steps, which take under a second.
+// Of the count, Max is the cartons that there are, and no packing has fewer than Min. The two are equal wherever
+// the cells alone or the weight alone decide, and mostly else; the search ends after 10,000,000
+// steps, which take under a second.
 //
-// It returns an error wrapping [units.ErrRange], [units.ErrSyntax] or [units.ErrName] for a field out of its range,
-// [units.ErrFit] for a quantity that is no number of pieces, and [units.ErrDuplicate] for two boxes of one
-// name. At most 1,000 things with 10,000 pieces together, and 20 boxes.
+// It returns an error wrapping [units.ErrFit] for a quantity that is no number of pieces, and
+// [units.ErrDuplicate] for two boxes of one name. At most 1,000 things with 10,000 pieces together, and 20 boxes.
 //
-// Source: what is packed with what is common practice, and so is a cell a quarter to half an inch wider than the ball (from memory); how much a person lifts is a house rate. Carry by the label on the carton and by
-// what the person can bear.
-func (r Rates) Pack(things []Thing, boxes []Box) (Packing, error) {
+// Source: what is packed with what is common practice, and so is a cell a quarter to half an inch
+// wider than the ball (from memory); how much a person lifts is a house rate. Carry by the label
+// on the carton and by what the person can bear.
+func (r Rates) Pack(things []Thing, boxes []Box) ([]Carton, units.Range[int], error) {
 	c := &checker{fn: "Rates.Pack"}
 	if r.Lift <= 0 || r.Lift > 100*units.Pound {
 		c.fail(units.ErrRange, "/lift", r.Lift.String(), "more than 0 lb, to 100 lb")
 	}
 	things, bins := c.things(things), r.bins(c, boxes)
 	if c.err != nil {
-		return Packing{}, c.err
+		return nil, units.Range[int]{}, c.err
 	}
-	var p Packing
+	var p packing
 	work := int64(maxPacking)
 	for len(things) > 0 { // a room, and what is fragile or not
 		n := 1
 		for n < len(things) && things[n].Room == things[0].Room && things[n].Fragile == things[0].Fragile {
 			n++
 		}
-		r.packGroup(&p, things[:n], boxes, bins, &work)
+		p.group(things[:n], boxes, bins, &work)
 		things = things[n:]
 	}
-	for i := range p.Cartons {
-		p.Cartons[i].Label = p.Cartons[i].label(i+1, len(p.Cartons))
+	count := len(p.cartons)
+	for i := range p.cartons {
+		p.cartons[i].Label = strconv.Itoa(i+1) + " of " + strconv.Itoa(count) + ", " + p.cartons[i].label(r.Lift)
 	}
-	return p, nil
+	for _, t := range p.loose {
+		one := Carton{Things: []Thing{t}, Weight: units.Mass(t.pieces()) * t.Weight}
+		one.Label = "no box takes it, " + one.label(r.Lift)
+		p.cartons = append(p.cartons, one)
+	}
+	return p.cartons, units.Range[int]{Min: p.bound, Max: count}, nil
+}
+
+// A packing is what is packed so far.
+type packing struct {
+	cartons []Carton
+	bound   int
+	loose   []Thing
 }
 
 // things checks things, and returns those that there are in the order of packing.
@@ -169,8 +177,8 @@ func (r Rates) bins(c *checker, boxes []Box) []pack.Bin {
 	return bins
 }
 
-// packGroup packs things of one room, all fragile or all not.
-func (r Rates) packGroup(p *Packing, things []Thing, boxes []Box, bins []pack.Bin, work *int64) {
+// group packs things of one room, all fragile or all not.
+func (p *packing) group(things []Thing, boxes []Box, bins []pack.Bin, work *int64) {
 	var kinds []int // of the boxes that take them
 	var some []pack.Bin
 	for i, b := range bins {
@@ -183,7 +191,7 @@ func (r Rates) packGroup(p *Packing, things []Thing, boxes []Box, bins []pack.Bi
 	for _, t := range things {
 		i := pack.Item{Count: t.pieces(), Weight: int64(t.Weight), Size: int64(t.Item.Size)}
 		if !slices.ContainsFunc(some, func(b pack.Bin) bool { return b.Fits(i) }) {
-			p.Loose = append(p.Loose, t)
+			p.loose = append(p.loose, t)
 			continue
 		}
 		packed, items = append(packed, t), append(items, i)
@@ -192,9 +200,9 @@ func (r Rates) packGroup(p *Packing, things []Thing, boxes []Box, bins []pack.Bi
 		return
 	}
 	filled, bound := pack.Fewest(items, some, work)
-	p.Bound += bound
+	p.bound += bound
 	for _, f := range filled {
-		carton := Carton{Box: boxes[kinds[f.Bin]].Name, People: 1}
+		carton := Carton{Box: boxes[kinds[f.Bin]].Name}
 		for _, part := range f.Take {
 			t := packed[part.Item]
 			if t.Item.Kind != shopping.Light {
@@ -203,10 +211,7 @@ func (r Rates) packGroup(p *Packing, things []Thing, boxes []Box, bins []pack.Bi
 			carton.Things = append(carton.Things, t)
 			carton.Weight += units.Mass(part.Count) * t.Weight
 		}
-		if carton.Weight > r.Lift {
-			carton.People = 2
-		}
-		p.Cartons = append(p.Cartons, carton)
+		p.cartons = append(p.cartons, carton)
 	}
 }
 
@@ -218,8 +223,8 @@ func (t Thing) pieces() int {
 	return t.Quantity.Pieces
 }
 
-// label returns the text for the carton's label.
-func (c Carton) label(number, of int) string {
+// label returns what the label says of the room and the contents.
+func (c Carton) label(lift units.Mass) string {
 	var parts []string
 	for i := 0; i < len(c.Things); {
 		same := 1 // strings of lights
@@ -229,15 +234,15 @@ func (c Carton) label(number, of int) string {
 		parts = append(parts, c.Things[i].contents(same))
 		i += same
 	}
-	text := strconv.Itoa(number) + " of " + strconv.Itoa(of) + ", "
+	text := ""
 	if room := c.Things[0].Room; room != "" {
-		text += room + ", "
+		text = room + ", "
 	}
 	text += strings.Join(parts, "; ")
 	if c.Things[0].Fragile {
 		text += "; fragile"
 	}
-	if c.People > 1 {
+	if c.Weight > lift {
 		text += "; two people"
 	}
 	return text

@@ -15,17 +15,17 @@ import (
 func ExampleRates_Schedule_question() {
 	r := labor.StartingRates()
 	tree := labor.Work{Height: 10 * units.Foot, Needs: []shopping.Need{pieces(shopping.Ornament, 100)}}
-	tasks, err := r.Tasks([]labor.Work{tree})
+	tasks, _, err := r.Tasks([]labor.Work{tree})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	s, err := r.Schedule(tasks)
+	_, time, err := r.Schedule(tasks)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(s.Minutes, "min; 4 of them above 8 ft by two people:", tasks[0].People == 2 && tasks[0].Quantity.Pieces == 4)
+	fmt.Println(time.Max, "min; 4 of them above 8 ft by two people:", tasks[0].People == 2 && tasks[0].Quantity.Pieces == 4)
 	// Output:
 	// 72 min; 4 of them above 8 ft by two people: true
 }
@@ -33,13 +33,13 @@ func ExampleRates_Schedule_question() {
 // What do I ask for a mantel, at 45.00 an hour and 25.00 a visit? By hand: 90 min are 67.50, with the visit 92.50.
 func ExampleRates_Quote_question() {
 	r := labor.StartingRates()
-	r.Hourly, r.Travel = decimal.NewFromInt(45), decimal.NewFromInt(25)
-	tasks, err := r.Tasks([]labor.Work{{Room: "tea room", Height: 54 * units.Inch, Mantel: true}})
+	r.Price["hour"], r.Price["visit"] = decimal.NewFromInt(45), decimal.NewFromInt(25)
+	tasks, _, err := r.Tasks([]labor.Work{{Room: "tea room", Place: "mantel", Height: 54 * units.Inch}})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	options, err := r.Quote(shopping.List{}, tasks, 1)
+	options, err := r.Quote(shopping.List{}, tasks, nil, 1)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -52,31 +52,31 @@ func ExampleRates_Quote_question() {
 // How many cartons of 12 cells do 14 stars and 10 bells take? By hand: 24 pieces are 2.
 func ExampleRates_Pack_question() {
 	thing := func(name string, n int) labor.Thing {
-		return labor.Thing{Item: shopping.Item{Kind: shopping.Ornament, Type: name}, Quantity: shopping.Quantity{Pieces: n}}
+		return labor.Thing{Lot: shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: name}, Quantity: shopping.Quantity{Pieces: n}}}
 	}
-	p, err := labor.StartingRates().Pack([]labor.Thing{thing("star", 14), thing("bell", 10)}, []labor.Box{{Name: "12-cell box", Cells: 12}})
+	cartons, count, err := labor.StartingRates().Pack([]labor.Thing{thing("star", 14), thing("bell", 10)}, []labor.Box{{Name: "12-cell box", Cells: 12}})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(len(p.Cartons), "and no packing has fewer:", p.Bound == len(p.Cartons))
+	fmt.Println(len(cartons), "and no packing has fewer:", count.Min == len(cartons))
 	// Output:
 	// 2 and no packing has fewer: true
 }
 
 // When do I order garland for a tree that must stand on 2026-11-28? By hand: a day to put it up, one to wire, and 28 of lead.
-func ExampleRates_Days_question() {
+func ExampleRates_Dates_question() {
 	stand, err := labor.ParseDate("2026-11-28")
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	days, err := labor.StartingRates().Days(stand, stand+39, 282, false, []shopping.Need{{Item: shopping.Item{Kind: shopping.Garland}}})
+	days, err := labor.StartingRates().Dates(stand, stand+39, 282, false, []shopping.Need{{Item: shopping.Item{Kind: shopping.Garland}}})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(days[0])
+	fmt.Println(days[0].Date, days[0].Text)
 	// Output:
 	// 2026-10-29 order garland
 }

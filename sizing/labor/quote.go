@@ -10,22 +10,19 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// An Option is one way in which a client can have the job, with its price. The lines add up to
-// Total, and Deposit is a part of it.
+// An Option is one way in which a client can have the job, with its price.
 type Option struct {
 	Name    string          `json:"name"`    // "consultation", "done for you", "goods only"
 	Lines   []Line          `json:"lines"`   // goods, then work, then travel; after each its discount and its tax
 	Total   decimal.Decimal `json:"total"`   // the sum of the prices of all lines
 	Deposit decimal.Decimal `json:"deposit"` // due with the order; what is left is Total less Deposit
-	Places  int             `json:"places"`  // the decimal places to print
 }
 
 // A Line is one line of an option.
 type Line struct {
 	Kind  string          `json:"kind"`            // "goods", "work", "travel", "discount" or "tax"
 	Text  string          `json:"text"`            // what it is for
-	Basis string          `json:"basis,omitempty"` // for the house: how the price comes about
-	Cost  decimal.Decimal `json:"cost,omitzero"`   // for the house: what the goods cost
+	Basis string          `json:"basis,omitempty"` // for the house alone: the cost of the goods, the minutes of the work; clear it before a client sees the JSON
 	Price decimal.Decimal `json:"price"`           // what the client pays for it; below zero for a discount
 }
 
@@ -44,39 +41,32 @@ const (
 //	done for you   the goods, the work of all tasks, and so many visits
 //	goods only     the goods
 //
-// The goods are the packs of the list, not the pieces that are hung; what the list's total has beyond its purchases, such as
-// delivery, is a line of its own. Tasks are those of [Rates.Tasks], with those of [Rates.TakeDown] if the
-// house takes down as well; there is a line for each room. The prices are
+// The goods are the packs of the list, not the pieces that are hung; what the list's total has
+// beyond its purchases, such as delivery, is a line of its own. Up and down are the two lists of
+// [Rates.Tasks], with a line for each room; down is nil if the house does not take it down. The prices are
 //
-//	goods     cost · (1 + Markup)
-//	work      minutes · people / 60 · Hourly, of a room together
-//	travel    visits · Travel
-//	discount  Discount of the goods, of the work and of the travel
+//	goods     cost · (1 + markup)
+//	work      minutes · people / 60 · hour, of a room together
+//	travel    visits · visit
+//	discount  of the goods, of the work and of the travel
 //	tax       of what is left of each of them
-//	deposit   Deposit of the total
+//	deposit   of the total
 //
-// Each of these is computed exactly and then rounded to Places, half away from zero; totals are sums of rounded prices, so
-// every column adds up as printed. More goods, more tasks or a higher rate never cost less.
+// Each of these is computed exactly and then rounded to Places, half away from zero; totals are
+// sums of rounded prices, so every column adds up as printed. More goods, more tasks or a higher rate never cost less.
 //
-// It returns an error wrapping [units.ErrRange] or [units.ErrSyntax] for a field out of its range, and
-// [units.ErrFit] for a list whose purchases cost more than its total.
+// It returns an error wrapping [units.ErrFit] for a list whose purchases cost more than its total; up to 1,000 visits.
 //
 // A quote is arithmetic. Which tax there is on what, and what a contract must say, is for an accountant or a lawyer.
 //
 // Source: the parts of a quote are common practice.
-func (r Rates) Quote(goods shopping.List, tasks []Task, visits int) ([]Option, error) {
+func (r Rates) Quote(goods shopping.List, up, down []Task, visits int) ([]Option, error) {
 	c := &checker{fn: "Rates.Quote"}
-	c.decimal("/markup", r.Markup, maxRate)
-	c.decimal("/hourly", r.Hourly, maxMoney)
-	c.decimal("/consult", r.Consult, maxMoney)
-	c.decimal("/travel", r.Travel, maxMoney)
-	c.decimal("/goodsTax", r.GoodsTax, 100)
-	c.decimal("/workTax", r.WorkTax, 100)
-	c.decimal("/travelTax", r.TravelTax, 100)
-	c.decimal("/discount", r.Discount, 100)
-	c.decimal("/deposit", r.Deposit, 100)
+	c.percentTable(r)
+	c.priceTable(r)
 	c.whole("/places", r.Places, 0, maxPlaces)
-	c.tasks(tasks)
+	c.tasks("/up", up)
+	c.tasks("/down", down)
 	c.whole("visits", visits, 0, maxVisits)
 	rest := c.goods(goods)
 	if c.err != nil {
@@ -97,14 +87,14 @@ func (r Rates) Quote(goods shopping.List, tasks []Task, visits int) ([]Option, e
 	if !rest.IsZero() {
 		bought = append(bought, r.sold("delivery and the like", rest))
 	}
-	work := r.worked(tasks)
+	work := append(worked(r, up, "putting up"), worked(r, down, "taking down and packing")...)
 	travel := func(visits int) []Line {
 		return []Line{{
-			Kind: "travel", Text: countOf(visits, "visit"), Basis: strconv.Itoa(visits) + " at " + r.Travel.String(),
-			Price: r.round(r.Travel.Mul(decimal.NewFromInt(int64(visits)))),
+			Kind: "travel", Text: countOf(visits, "visit"), Basis: strconv.Itoa(visits) + " at " + r.Price[visit].String(),
+			Price: r.round(r.Price[visit].Mul(decimal.NewFromInt(int64(visits)))),
 		}}
 	}
-	fee := []Line{{Kind: "work", Text: "consultation", Basis: "the fee of " + r.Consult.String(), Price: r.round(r.Consult)}}
+	fee := []Line{{Kind: "work", Text: "consultation", Basis: "the fee of " + r.Price[consult].String(), Price: r.round(r.Price[consult])}}
 	return []Option{
 		r.option("consultation", nil, fee, travel(1)),
 		r.option("done for you", bought, work, travel(visits)),
@@ -164,41 +154,35 @@ func (r Rates) percent(percent, d decimal.Decimal) decimal.Decimal {
 
 // sold returns the line of goods that cost so much.
 func (r Rates) sold(text string, cost decimal.Decimal) Line {
-	l := Line{Kind: "goods", Text: text, Cost: cost, Basis: "cost " + r.money(cost)}
-	if !r.Markup.IsZero() {
-		l.Basis += ", and " + r.Markup.String() + " %"
+	l := Line{Kind: "goods", Text: text, Basis: "cost " + r.money(cost)}
+	more := r.Percent[markup]
+	if !more.IsZero() {
+		l.Basis += ", and " + more.String() + " %"
 	}
-	l.Price = r.round(cost.Mul(decimal.NewFromInt(100).Add(r.Markup)).Shift(-2))
+	l.Price = r.round(cost.Mul(decimal.NewFromInt(100).Add(more)).Shift(-2))
 	return l
 }
 
-// worked returns a line for each room and for putting up and taking down, in the order in which they come.
-func (r Rates) worked(tasks []Task) []Line {
-	type group struct {
-		room string
-		down bool
-	}
-	minutes := map[group]int64{}
-	var order []group
+// worked returns a line for each room, in the order in which they come.
+func worked(r Rates, tasks []Task, text string) []Line {
+	minutes := map[string]int64{}
+	var order []string
 	for _, t := range tasks {
-		g := group{t.Room, t.Down}
-		if _, ok := minutes[g]; !ok {
-			order = append(order, g)
+		if _, ok := minutes[t.Room]; !ok {
+			order = append(order, t.Room)
 		}
-		minutes[g] += int64(t.Minutes) * int64(t.People)
+		minutes[t.Room] += int64(t.Minutes) * int64(t.People)
 	}
 	var lines []Line
-	for _, g := range order {
-		l := Line{Kind: "work", Text: "putting up"}
-		if g.down {
-			l.Text = "taking down and packing"
+	for _, room := range order {
+		n := minutes[room]
+		l := Line{
+			Kind: "work", Text: text, Basis: minutesText(int(n)) + " at " + r.money(r.Price[hour]) + " an hour",
+			Price: r.Price[hour].Mul(decimal.NewFromInt(n)).DivRound(decimal.NewFromInt(60), int32(r.Places)),
 		}
-		if g.room != "" {
-			l.Text = g.room + ", " + l.Text
+		if room != "" {
+			l.Text = room + ", " + text
 		}
-		n := minutes[g]
-		l.Basis = minutesText(int(n)) + " at " + r.money(r.Hourly) + " an hour"
-		l.Price = r.Hourly.Mul(decimal.NewFromInt(n)).DivRound(decimal.NewFromInt(60), int32(r.Places))
 		lines = append(lines, l)
 	}
 	return lines
@@ -206,12 +190,12 @@ func (r Rates) worked(tasks []Task) []Line {
 
 // option returns goods, work and travel with their discounts and taxes.
 func (r Rates) option(name string, goods, work, travel []Line) Option {
-	o := Option{Name: name, Places: r.Places}
+	o := Option{Name: name}
 	for _, part := range []struct {
 		name  string
 		lines []Line
 		tax   decimal.Decimal
-	}{{"goods", goods, r.GoodsTax}, {"work", work, r.WorkTax}, {"travel", travel, r.TravelTax}} {
+	}{{"goods", goods, r.Percent[goodsTax]}, {"work", work, r.Percent[workTax]}, {"travel", travel, r.Percent[roadTax]}} {
 		sum := decimal.Zero
 		for _, l := range part.lines {
 			sum = sum.Add(l.Price)
@@ -220,9 +204,9 @@ func (r Rates) option(name string, goods, work, travel []Line) Option {
 		if len(part.lines) == 0 {
 			continue
 		}
-		if !r.Discount.IsZero() {
-			off := r.percent(r.Discount, sum)
-			o.Lines = append(o.Lines, Line{Kind: "discount", Text: "discount of " + r.Discount.String() + " % on the " + part.name, Basis: "of " + r.money(sum), Price: off.Neg()})
+		if !r.Percent[discount].IsZero() {
+			off := r.percent(r.Percent[discount], sum)
+			o.Lines = append(o.Lines, Line{Kind: "discount", Text: "discount of " + r.Percent[discount].String() + " % on the " + part.name, Basis: "of " + r.money(sum), Price: off.Neg()})
 			sum = sum.Sub(off)
 		}
 		if !part.tax.IsZero() {
@@ -232,7 +216,7 @@ func (r Rates) option(name string, goods, work, travel []Line) Option {
 	for _, l := range o.Lines {
 		o.Total = o.Total.Add(l.Price)
 	}
-	o.Deposit = r.percent(r.Deposit, o.Total)
+	o.Deposit = r.percent(r.Percent[deposit], o.Total)
 	return o
 }
 
@@ -244,21 +228,11 @@ func (r Rates) money(d decimal.Decimal) string {
 	return d.String()
 }
 
-// Client returns the option as a client sees it: without the costs and the bases of its lines.
-func (o Option) Client() Option {
-	lines := make([]Line, len(o.Lines))
-	for i, l := range o.Lines {
-		lines[i] = Line{Kind: l.Kind, Text: l.Text, Price: l.Price}
-	}
-	o.Lines = lines
-	return o
-}
-
-// String returns the option as a sheet of lines of at most 76 characters: what each line is for and its price, the total, the deposit and the balance.
-// A line that has a basis has it below; that of [Option.Client] is for the client.
-func (o Option) String() string {
+// Sheet returns an option as lines of at most 76 characters: what each line is for and its price to Places, the total, the
+// deposit and the balance. The sheet for the house has the basis below each line; that for the client has none.
+func (r Rates) Sheet(o Option, client bool) string {
 	var b strings.Builder
-	places := int32(max(0, min(o.Places, maxPlaces)))
+	places := int32(max(0, min(r.Places, maxPlaces)))
 	row := func(text string, price decimal.Decimal) {
 		value := price.StringFixed(places)
 		for {
@@ -281,7 +255,7 @@ func (o Option) String() string {
 	b.WriteString(o.Name + "\n")
 	for _, l := range o.Lines {
 		row("  "+l.Text, l.Price)
-		if l.Basis != "" {
+		if l.Basis != "" && !client {
 			b.WriteString("    " + l.Basis + "\n")
 		}
 	}

@@ -2,9 +2,11 @@ package labor
 
 import (
 	"cmp"
+	"fmt"
 	"math/big"
 	"slices"
 	"strconv"
+	"strings"
 
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
@@ -15,29 +17,26 @@ import (
 // A Work is one tree, mantel or other place to dress, before any rate is applied: what
 // goes there, how many and how high.
 type Work struct {
-	Room       string          `json:"room,omitempty"`       // where it is, "ticket hall"; may be empty
-	Height     units.Length    `json:"height"`               // of its highest point above the floor, up to 100 ft
-	From       units.Length    `json:"from,omitempty"`       // of its lowest point, 0 to Height
-	Artificial bool            `json:"artificial,omitempty"` // a tree with branches to shape
-	Mantel     bool            `json:"mantel,omitempty"`     // a mantel, which is one task whatever goes on it
-	Needs      []shopping.Need `json:"needs"`                // what goes on it; of each the quantity that is planned
+	Room   string          `json:"room,omitempty"`  // where it is, "ticket hall"; may be empty
+	Place  string          `json:"place,omitempty"` // "artificial tree", which is shaped first; "mantel", which is one task whatever goes on it; or empty
+	Height units.Length    `json:"height"`          // of its highest point above the floor, up to 100 ft
+	From   units.Length    `json:"from,omitempty"`  // of its lowest point, 0 to Height
+	Needs  []shopping.Need `json:"needs"`           // what goes on it; of each the quantity that is planned
 }
 
 // A Task is one step of the work. Tasks of the same Work are done one after the other.
 type Task struct {
-	Work     int               `json:"work"`             // the index of the Work that it is part of
-	Room     string            `json:"room,omitempty"`   // where it is
-	Kind     shopping.Kind     `json:"kind,omitempty"`   // what is put up; 0 for shaping and for a mantel
-	Quantity shopping.Quantity `json:"quantity"`         // how much of it; for shaping the height of tree
-	Text     string            `json:"text"`             // the same in words: "8 ornaments, 6 ft to 8 ft"
-	Height   units.Length      `json:"height"`           // of its highest point above the floor
-	Minutes  int               `json:"minutes"`          // from its beginning to its end
-	People   int               `json:"people"`           // how many it takes, all the time: the person-minutes are Minutes times People
-	Ladder   bool              `json:"ladder,omitempty"` // some of it is above the house's reach
-	Down     bool              `json:"down,omitempty"`   // taking down, and packing
-	Basis    string            `json:"basis"`            // the formula with this job's figures
-	Start    int               `json:"start"`            // minutes after the work begins; set by Rates.Schedule
-	Who      []int             `json:"who,omitempty"`    // who of the crew does it, from 1; set by Rates.Schedule
+	Work     int               `json:"work"`           // the index of the Work that it is part of
+	Room     string            `json:"room,omitempty"` // where it is
+	Kind     shopping.Kind     `json:"kind,omitempty"` // what is put up or taken down; 0 for shaping and for a mantel
+	Quantity shopping.Quantity `json:"quantity"`       // how much of it; for shaping the height of tree
+	Text     string            `json:"text"`           // the same in words: "hang 8 ornaments, 6 ft to 8 ft, from a ladder"
+	Height   units.Length      `json:"height"`         // of its highest point above the floor; it takes a ladder if that is above the house's Reach
+	Minutes  int               `json:"minutes"`        // from its beginning to its end
+	People   int               `json:"people"`         // how many it takes, all the time: the person-minutes are Minutes times People
+	Basis    string            `json:"basis"`          // the formula with this job's figures
+	Start    int               `json:"start"`          // minutes after the work begins; set by Rates.Schedule
+	Who      []int             `json:"who,omitempty"`  // who of the crew does it, from 1; set by Rates.Schedule
 }
 
 // Bounds of what the methods take; the sums fit 32 bits.
@@ -97,39 +96,60 @@ func rank(k shopping.Kind) int {
 	return 3 + int(k)
 }
 
+// verbs returns what is done with t, up and down.
+func (t Task) verbs() (up, off string) {
+	switch {
+	case t.Kind == 0 && t.Quantity.Length > 0:
+		return "shape", "fold"
+	case t.Kind == 0:
+		return "dress", "clear"
+	}
+	s := stepOf(t.Kind)
+	return s.up, s.off
+}
+
+// part returns the text of t for a part of what it is done to, "hang 8 of 16 ornaments".
+func (t Task) part(of string) string {
+	up, off := t.verbs()
+	for _, verb := range [...]string{up, off} {
+		if rest, ok := strings.CutPrefix(t.Text, verb+" "); ok {
+			return verb + " " + of + " " + rest
+		}
+	}
+	return of + " " + t.Text
+}
+
 // String returns one line such as
 //
-//	ticket hall: hang 4 ornaments, 8 ft to 10 ft: 7 min, ladder, 2 people
+//	ticket hall: hang 4 ornaments, 8 ft to 10 ft, from a ladder: 7 min, 2 people
+//
+// or, of a task in a schedule, when it is done and by whom:
+//
+//	2:33 to 2:35   1 and 2   ticket hall: hang 1 ornament, 8 ft to 9 ft, from a ladder
 func (t Task) String() string {
-	text := t.object()
-	text += ": " + minutesText(t.Minutes)
-	if t.Ladder {
-		text += ", ladder"
+	text := t.Text
+	if t.Room != "" {
+		text = t.Room + ": " + text
 	}
+	if len(t.Who) > 0 {
+		names := make([]string, len(t.Who))
+		for i, p := range t.Who {
+			names[i] = strconv.Itoa(p)
+		}
+		return pad(clock(t.Start)+" to "+clock(t.Start+t.Minutes), 15) + pad(strings.Join(names, " and "), 10) + text
+	}
+	text += ": " + minutesText(t.Minutes)
 	if t.People > 1 {
 		text += ", " + strconv.Itoa(t.People) + " people"
 	}
 	return text
 }
 
-// object returns the room, the verb and what it is done to.
-func (t Task) object() string {
-	s := stepOf(t.Kind)
-	switch {
-	case t.Kind == 0 && t.Quantity.Length > 0:
-		s.up, s.off = "shape", "fold"
-	case t.Kind == 0:
-		s.up, s.off = "dress", "clear"
-	}
-	verb := s.up
-	if t.Down {
-		verb = s.off
-	}
-	if t.Room != "" {
-		verb = t.Room + ": " + verb
-	}
-	return verb + " " + t.Text
-}
+// clock returns "2:05" for 125 minutes.
+func clock(n int) string { return fmt.Sprintf("%d:%02d", n/60, n%60) }
+
+// pad returns s with spaces after it, to a width of n.
+func pad(s string, n int) string { return s + strings.Repeat(" ", max(1, n-len([]rune(s)))) }
 
 // minutesText returns "45 min", "6 h" or "6 h 12 min".
 func minutesText(n int) string {
@@ -149,31 +169,40 @@ func minutesText(n int) string {
 //   - then level by level from the top down the topper, picks, ornaments and the rest, so that no
 //     ladder leans into dressed branches; the skirt last.
 //
-// The levels are above Pair, from Reach to Pair, and below Reach. Of what is spread over a tree the part above a height h
-// is the share of its surface there, for a cone from From to Height
+// The levels are above Pair, from Reach to Pair, and below Reach. Of what is spread over a tree,
+// the part above a height h is the share of the surface of a cone there,
 //
 //	((Height - h) / (Height - From))²
 //
 // rounded up to a whole piece or inch. If you know better, give each level as a Work of its own. A
 // task takes
 //
-//	rate · quantity · (1 + Above, if above Pair)
+//	rate · quantity · (1 + above, if above Pair)
 //
 // minutes, exact, and rounded up to a whole minute for a kind from the top down, so that rounding adds
-// less than a minute to each kind of a place; and two people above Pair. Tasks of the same kind and level are one.
+// less than a minute to each kind of a place. Above Pair it takes two people.
 //
-// A kind without a rate takes no time, and its basis says so. A need whose quantity is not
-// a number of pieces, or not a length for a running kind, is an error wrapping [units.ErrFit]; so are a From above Height and a Pair below
-// Reach. At most 500 works with 5,000 needs, 1,000,000 pieces or 1,000 km, and 100,000 min of a kind.
+// Down takes it all down in the reverse order, and packs it: the last hung comes off first. Each
+// task takes the percentage "down" of its minutes, rounded up over the tasks of a place, those
+// of two people first, so that rounding adds less than two person-minutes to a place.
+//
+// It returns an error wrapping [units.ErrFit] for a need whose quantity is no number of pieces, or no
+// length for a running kind, for a From above Height and for a Pair below Reach. At most 500
+// works with 5,000 needs, 1,000,000 pieces or 1,000 km, and 100,000 min of a kind.
 //
 // Source: the order is common practice; the cone is a choice of this package, as in package sizing.
-func (r Rates) Tasks(work []Work) ([]Task, error) {
+func (r Rates) Tasks(work []Work) (up, down []Task, err error) {
 	c := &checker{fn: "Rates.Tasks"}
-	r.checkTimes(c)
+	c.minutesTable(r)
+	c.percentTable(r)
+	c.length("/reach", r.Reach, maxHeight)
+	c.length("/pair", r.Pair, maxHeight)
+	if r.Pair < r.Reach {
+		c.fail(units.ErrFit, "/pair", r.Pair.String(), "the reach of "+r.Reach.String()+" or more")
+	}
 	if len(work) > maxWorks {
 		c.fail(units.ErrRange, "/work", strconv.Itoa(len(work)), "at most 500 works")
 	}
-	var tasks []Task
 	needs := 0
 	for i, w := range work {
 		c.work(i, w)
@@ -181,29 +210,14 @@ func (r Rates) Tasks(work []Work) ([]Task, error) {
 			c.fail(units.ErrRange, at("/work", i, "needs"), strconv.Itoa(needs), "at most 5,000 needs in all")
 		}
 		if c.err != nil {
-			return nil, c.err
+			return nil, nil, c.err
 		}
-		tasks = append(tasks, r.tasks(c, i, w)...)
+		up = append(up, r.tasks(c, i, w)...)
 	}
 	if c.err != nil {
-		return nil, c.err
+		return nil, nil, c.err
 	}
-	return tasks, nil
-}
-
-// checkTimes checks the fields that tasks are made with.
-func (r Rates) checkTimes(c *checker) {
-	c.decimal("/fluff", r.Fluff, maxRate)
-	for kind, d := range r.Each {
-		c.decimal("/each/"+shopping.Kind(kind).String(), d, maxRate)
-	}
-	c.decimal("/mantel", r.Mantel, maxRate)
-	c.decimal("/above", r.Above, maxRate)
-	c.length("/reach", r.Reach, maxHeight)
-	c.length("/pair", r.Pair, maxHeight)
-	if r.Pair < r.Reach {
-		c.fail(units.ErrFit, "/pair", r.Pair.String(), "the reach of "+r.Reach.String()+" or more")
-	}
+	return up, r.takeDown(up), nil
 }
 
 // work checks all of a work.
@@ -214,8 +228,8 @@ func (c *checker) work(i int, w Work) {
 	if w.From > w.Height {
 		c.fail(units.ErrFit, at("/work", i, "from"), w.From.String(), "the height of "+w.Height.String()+" or less")
 	}
-	if w.Mantel && w.Artificial {
-		c.fail(units.ErrFit, at("/work", i, "artificial"), "true", "false for a mantel")
+	if w.Place != "" && w.Place != shaping && w.Place != mantels {
+		c.fail(units.ErrName, at("/work", i, "place"), w.Place, shaping+", "+mantels+" or empty")
 	}
 	var sums shopping.ByKind[shopping.Quantity]
 	for j, n := range w.Needs {
@@ -299,14 +313,14 @@ func (r Rates) levels(w Work) []level {
 // A timer rounds the minutes of one kind at one place up, from the top down.
 type timer struct {
 	rate   decimal.Decimal
-	above  decimal.Decimal
-	per    int64    // the base units for which the rate is
-	exact  *big.Int // so far, in 1/(per·10^10) minutes
-	before int      // minutes given out
+	more   decimal.Decimal // percent
+	per    int64           // the base units for which the rate is
+	exact  *big.Int        // so far, in 1/(per·10^10) minutes
+	before int             // minutes given out
 }
 
 func (r Rates) timer(rate decimal.Decimal, per int64) *timer {
-	return &timer{rate: rate, above: r.Above, per: per, exact: new(big.Int)}
+	return &timer{rate: rate, more: r.Percent[above], per: per, exact: new(big.Int)}
 }
 
 // minutes returns the minutes of so many base units more at a level.
@@ -315,7 +329,7 @@ func (t *timer) minutes(c *checker, field string, amount int64, pair bool) int {
 	rate := t.rate.Shift(maxPlaces).IntPart()
 	factor := int64(1_000_000)
 	if pair {
-		factor += t.above.Shift(maxPlaces).IntPart()
+		factor += t.more.Shift(maxPlaces).IntPart()
 	}
 	more := new(big.Int).Mul(big.NewInt(rate), big.NewInt(factor))
 	t.exact.Add(t.exact, more.Mul(more, big.NewInt(amount)))
@@ -336,8 +350,8 @@ func ceil(a, b *big.Int) *big.Int {
 	return q.Sub(q, big.NewInt(1)).Quo(q, b)
 }
 
-// above returns how much of n, spread over the surface of a cone from from to its tip at top, is above a height between them, rounded up.
-func above(n int64, from, top, height units.Length) int64 {
+// shareAbove returns how much of n, spread over the surface of a cone from from to its tip at top, is above a height between them, rounded up.
+func shareAbove(n int64, from, top, height units.Length) int64 {
 	high, all := big.NewInt(int64(top-height)), big.NewInt(int64(top-from))
 	high.Mul(high, high).Mul(high, big.NewInt(n))
 	return ceil(high, all.Mul(all, all)).Int64()
@@ -348,11 +362,15 @@ func (r Rates) tasks(c *checker, index int, w Work) []Task {
 	levels := r.levels(w)
 	field := at("/work", index, "needs")
 	task := func(l level, kind shopping.Kind, q shopping.Quantity, text, basis string, minutes int) Task {
-		t := Task{Work: index, Room: w.Room, Kind: kind, Quantity: q, Text: text, Height: l.to, Minutes: minutes, People: 1, Ladder: l.ladder, Basis: basis}
+		t := Task{Work: index, Room: w.Room, Kind: kind, Quantity: q, Height: l.to, Minutes: minutes, People: 1, Basis: basis}
+		verb, _ := t.verbs()
+		if t.Text = verb + " " + text; l.ladder {
+			t.Text += ", from a ladder"
+		}
 		if l.pair {
 			t.People = 2
-			if !r.Above.IsZero() {
-				t.Basis += ", " + r.Above.String() + " % more above " + r.Pair.String()
+			if !r.Percent[above].IsZero() {
+				t.Basis += ", " + r.Percent[above].String() + " % more above " + r.Pair.String()
 			}
 		}
 		return t
@@ -363,18 +381,18 @@ func (r Rates) tasks(c *checker, index int, w Work) []Task {
 		}
 		return ", " + l.from.String() + " to " + l.to.String()
 	}
-	if w.Mantel {
+	if w.Place == mantels {
 		l := levels[0]
-		n := r.timer(r.Mantel, 1).minutes(c, field, 1, l.pair)
-		return []Task{task(l, 0, shopping.Quantity{}, "the mantel", r.Mantel.String()+" min for a mantel", n)}
+		n := r.timer(r.Minutes[mantels], 1).minutes(c, field, 1, l.pair)
+		return []Task{task(l, 0, shopping.Quantity{}, "the mantel", r.Minutes[mantels].String()+" min for a mantel", n)}
 	}
 	var tasks []Task
-	if w.Artificial && w.Height > w.From {
-		clock := r.timer(r.Fluff, int64(units.Foot))
+	if w.Place == shaping && w.Height > w.From {
+		clock := r.timer(r.Minutes[shaping], int64(units.Foot))
 		for _, l := range levels {
 			high := l.to - l.from
 			tasks = append(tasks, task(l, 0, shopping.Quantity{Length: high}, "the tree"+where(l),
-				r.Fluff.String()+" min for each foot of "+high.String(), clock.minutes(c, at("/work", index, "height"), int64(high), l.pair)))
+				r.Minutes[shaping].String()+" min for each foot of "+high.String(), clock.minutes(c, at("/work", index, "height"), int64(high), l.pair)))
 		}
 		slices.Reverse(tasks)
 	}
@@ -401,7 +419,7 @@ func (r Rates) tasks(c *checker, index int, w Work) []Task {
 		case kind == shopping.Light:
 			per = 100
 		}
-		clock := r.timer(r.Each[kind], per)
+		clock := r.timer(r.minutes(kind), per)
 		given := int64(0)
 		for i, l := range levels {
 			upTo := amount // what is in this level and those above
@@ -410,14 +428,14 @@ func (r Rates) tasks(c *checker, index int, w Work) []Task {
 			case s.stage == stageFoot:
 				upTo = 0
 			default:
-				upTo = min(amount, (above(amount, w.From, w.Height, l.from)+grain-1)/grain*grain)
+				upTo = min(amount, (shareAbove(amount, w.From, w.Height, l.from)+grain-1)/grain*grain)
 			}
 			n := upTo - given
 			if n == 0 {
 				continue
 			}
 			given = upTo
-			part, basis := shopping.Quantity{Pieces: int(n)}, r.Each[kind].String()+" min "
+			part, basis := shopping.Quantity{Pieces: int(n)}, r.minutes(kind).String()+" min "
 			text := kind.Count(part.Pieces)
 			switch {
 			case kind.Running():
@@ -454,28 +472,28 @@ func (r Rates) tasks(c *checker, index int, w Work) []Task {
 }
 
 // tasks checks a list of tasks.
-func (c *checker) tasks(tasks []Task) {
+func (c *checker) tasks(list string, tasks []Task) {
 	if len(tasks) > maxTasks {
-		c.fail(units.ErrRange, "/tasks", strconv.Itoa(len(tasks)), "at most 5,000 tasks")
+		c.fail(units.ErrRange, list, strconv.Itoa(len(tasks)), "at most 5,000 tasks")
 	}
 	sum := int64(0)
 	for i, t := range tasks {
 		if c.err != nil {
 			return
 		}
-		c.whole(at("/tasks", i, "work"), t.Work, 0, 1_000_000)
-		c.text(at("/tasks", i, "room"), t.Room, true)
+		c.whole(at(list, i, "work"), t.Work, 0, 1_000_000)
+		c.text(at(list, i, "room"), t.Room, true)
 		if t.Kind != 0 {
-			c.kind(at("/tasks", i, "kind"), t.Kind)
-			c.quantity(at("/tasks", i, "quantity"), t.Kind, t.Quantity)
+			c.kind(at(list, i, "kind"), t.Kind)
+			c.quantity(at(list, i, "quantity"), t.Kind, t.Quantity)
 		} else if t.Quantity.Pieces != 0 || t.Quantity.Length < 0 || t.Quantity.Length > maxHeight {
-			c.fail(units.ErrRange, at("/tasks", i, "quantity"), t.Quantity.String(), "a height of tree, 0 ft to 100 ft")
+			c.fail(units.ErrRange, at(list, i, "quantity"), t.Quantity.String(), "a height of tree, 0 ft to 100 ft")
 		}
-		c.length(at("/tasks", i, "height"), t.Height, maxHeight)
-		c.whole(at("/tasks", i, "minutes"), t.Minutes, 0, maxMinutes)
-		c.whole(at("/tasks", i, "people"), t.People, 1, maxCrew)
+		c.length(at(list, i, "height"), t.Height, maxHeight)
+		c.whole(at(list, i, "minutes"), t.Minutes, 0, maxMinutes)
+		c.whole(at(list, i, "people"), t.People, 1, maxCrew)
 		if sum += int64(t.Minutes) * int64(t.People); sum > maxSum {
-			c.fail(units.ErrRange, at("/tasks", i, "minutes"), strconv.Itoa(t.Minutes), "at most 1,000,000,000 person-minutes in all")
+			c.fail(units.ErrRange, at(list, i, "minutes"), strconv.Itoa(t.Minutes), "at most 1,000,000,000 person-minutes in all")
 		}
 	}
 }
@@ -487,27 +505,15 @@ func (c *checker) kind(field string, k shopping.Kind) {
 	}
 }
 
-// TakeDown returns the tasks that take down what tasks put up, and pack it, in the reverse order: the last hung comes off
-// first. Each takes Down percent of its minutes, rounded up to a whole minute over the tasks of a place, those of two people first, so that
-// rounding adds less than two person-minutes to a place. It takes as many people, and a ladder where the other did.
-//
-// It returns an error wrapping [units.ErrRange], [units.ErrSyntax] or [units.ErrName] for a field of a task that is out of its range.
-//
-// Source: the order is common practice, the share a house rate.
-func (r Rates) TakeDown(tasks []Task) ([]Task, error) {
-	c := &checker{fn: "Rates.TakeDown"}
-	c.decimal("/down", r.Down, 100)
-	c.tasks(tasks)
-	if c.err != nil {
-		return nil, c.err
-	}
-	down := slices.Clone(tasks)
+// takeDown returns the tasks that take down what tasks put up.
+func (r Rates) takeDown(tasks []Task) []Task {
+	share, percent := r.Percent[down].Shift(maxPlaces).IntPart(), r.Percent[down].String()
+	list := slices.Clone(tasks)
 	order := make([]int, len(tasks)) // of rounding
 	for i := range order {
 		order[i] = i
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(tasks[b].People, tasks[a].People) })
-	share := r.Down.Shift(maxPlaces).IntPart()
 	type sum struct{ exact, given int64 }
 	sums := map[int]sum{}
 	for _, i := range order {
@@ -516,10 +522,11 @@ func (r Rates) TakeDown(tasks []Task) ([]Task, error) {
 		n := (s.exact+999_999)/1_000_000 - s.given
 		s.given += n
 		sums[tasks[i].Work] = s
-		t := &down[i]
-		t.Minutes, t.Down, t.Start, t.Who = int(n), true, 0, nil
-		t.Basis = r.Down.String() + " % of " + minutesText(tasks[i].Minutes)
+		t := &list[i]
+		up, off := t.verbs()
+		t.Text = off + strings.TrimPrefix(t.Text, up)
+		t.Minutes, t.Basis = int(n), percent+" % of "+minutesText(tasks[i].Minutes)
 	}
-	slices.Reverse(down)
-	return down, nil
+	slices.Reverse(list)
+	return list
 }

@@ -17,9 +17,10 @@ import (
 // Every kind has a rate to start from, but ties, and a lead time. A new kind needs a row.
 func TestStartingRatesHaveEveryKind(t *testing.T) {
 	r := labor.StartingRates()
-	for k := range r.Each {
-		if kind := shopping.Kind(k); k > 0 && (r.Each[k].IsZero() != (kind == shopping.Tie) || r.Lead[k] == 0) {
-			t.Errorf("%v: %s min, %d days", kind, r.Each[k], r.Lead[k])
+	for k := range kindTable {
+		kind := shopping.Kind(k)
+		if rate, ok := r.Minutes[kind.String()]; k > 0 && (!ok || rate.IsZero() != (kind == shopping.Tie) || r.Days[kind.String()] == 0) {
+			t.Errorf("%v: %s min, %d days", kind, rate, r.Days[kind.String()])
 		}
 	}
 }
@@ -32,16 +33,16 @@ func TestStartingRatesAreInTheirRanges(t *testing.T) {
 		value    decimal.Decimal
 		low, top string
 	}{
-		{"fluffing a foot, 6 to 10 min", r.Fluff, "6", "10"},
-		{"100 lights, 6 to 12 min", r.Each[shopping.Light], "6", "12"},
-		{"an ornament, 40 to 60 an hour", r.Each[shopping.Ornament], "1", "1.5"},
-		{"a pick, 1 to 2 min", r.Each[shopping.Pick], "1", "2"},
-		{"a yard of garland, about 1 min", r.Each[shopping.Garland], "1", "1"},
-		{"a mantel, 1 to 2 hours", r.Mantel, "60", "120"},
-		{"above 8 ft a third to a half more", r.Above, "33", "50"},
-		{"taking down a third to a half", r.Down, "33", "50"},
-		{"markup of 50 to 100 %", r.Markup, "50", "100"},
-		{"a deposit of half", r.Deposit, "50", "50"},
+		{"fluffing a foot, 6 to 10 min", r.Minutes["artificial tree"], "6", "10"},
+		{"100 lights, 6 to 12 min", r.Minutes["lights"], "6", "12"},
+		{"an ornament, 40 to 60 an hour", r.Minutes["ornaments"], "1", "1.5"},
+		{"a pick, 1 to 2 min", r.Minutes["picks"], "1", "2"},
+		{"a yard of garland, about 1 min", r.Minutes["garland"], "1", "1"},
+		{"a mantel, 1 to 2 hours", r.Minutes["mantel"], "60", "120"},
+		{"above 8 ft a third to a half more", r.Percent["above"], "33", "50"},
+		{"taking down a third to a half", r.Percent["down"], "33", "50"},
+		{"markup of 50 to 100 %", r.Percent["markup"], "50", "100"},
+		{"a deposit of half", r.Percent["deposit"], "50", "50"},
 	} {
 		if row.value.LessThan(decimal.RequireFromString(row.low)) || row.value.GreaterThan(decimal.RequireFromString(row.top)) {
 			t.Errorf("%s: %s", row.what, row.value)
@@ -55,7 +56,7 @@ func TestStartingRatesAreInTheirRanges(t *testing.T) {
 // drawnWork draws a tree or another place.
 func drawnWork(t *rapid.T) labor.Work {
 	height := units.Length(rapid.IntRange(1, 40*12).Draw(t, "height")) * units.Inch
-	w := labor.Work{Room: "ticket hall", Height: height, Artificial: rapid.Bool().Draw(t, "artificial")}
+	w := labor.Work{Room: "ticket hall", Height: height, Place: rapid.SampledFrom([]string{"", "artificial tree"}).Draw(t, "place")}
 	if rapid.Bool().Draw(t, "part") {
 		w.From = units.Length(rapid.Int64Range(0, int64(height)).Draw(t, "from"))
 	}
@@ -77,15 +78,21 @@ func drawnRates(t *rapid.T) labor.Rates {
 	money := func(name string, most int) decimal.Decimal {
 		return decimal.New(int64(rapid.IntRange(0, most*10_000).Draw(t, name)), -4)
 	}
-	for k := 1; k < len(r.Each); k++ {
-		r.Each[k] = money("each", 3)
+	for k := range kindTable {
+		if k > 0 {
+			r.Minutes[shopping.Kind(k).String()] = money("each", 3)
+		}
 	}
-	r.Fluff, r.Above, r.Down = money("fluff", 10), money("above", 100), money("down", 100)
+	r.Minutes["artificial tree"] = money("fluff", 10)
 	r.Reach = units.Length(rapid.IntRange(0, 96).Draw(t, "reach")) * units.Inch
 	r.Pair = r.Reach + units.Length(rapid.IntRange(0, 48).Draw(t, "pair"))*units.Inch
-	r.Hourly, r.Travel, r.Consult = money("hourly", 100), money("travel", 100), money("consult", 100)
-	r.Markup, r.GoodsTax, r.WorkTax, r.TravelTax = money("markup", 200), money("tax", 30), money("tax", 30), money("tax", 30)
-	r.Discount, r.Deposit, r.Places = money("discount", 100), money("deposit", 100), rapid.IntRange(0, 4).Draw(t, "places")
+	for _, name := range []string{"hour", "visit", "consultation"} {
+		r.Price[name] = money(name, 100)
+	}
+	for _, name := range []string{"above", "down", "markup", "discount", "deposit", "goods tax", "work tax", "travel tax"} {
+		r.Percent[name] = money(name, 100)
+	}
+	r.Places = rapid.IntRange(0, 4).Draw(t, "places")
 	return r
 }
 
@@ -96,6 +103,15 @@ func must[T any](t interface{ Fatal(...any) }) func(T, error) T {
 		}
 		return v
 	}
+}
+
+// tasksOf returns the tasks up and down.
+func tasksOf(t interface{ Fatal(...any) }, r labor.Rates, work ...labor.Work) (up, down []labor.Task) {
+	up, down, err := r.Tasks(work)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return up, down
 }
 
 // personMinutes returns what tasks come to.
@@ -111,7 +127,7 @@ func personMinutes(tasks []labor.Task) (sum int) {
 func TestTasks(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r, w := drawnRates(t), drawnWork(t)
-		tasks := must[[]labor.Task](t)(r.Tasks([]labor.Work{w}))
+		tasks, _ := tasksOf(t, r, w)
 		var asked, given shopping.ByKind[shopping.Quantity]
 		for _, n := range w.Needs {
 			asked[n.Item.Kind].Pieces += n.Quantity.Pieces
@@ -126,10 +142,10 @@ func TestTasks(t *testing.T) {
 			given[k].Length += task.Quantity.Length
 			clock[k] += task.Minutes
 			// rate · amount · (1 + above), in fractions.
-			rate, amount := r.Each[k], big.NewRat(int64(task.Quantity.Pieces), 1)
+			rate, amount := r.Minutes[k.String()], big.NewRat(int64(task.Quantity.Pieces), 1)
 			switch {
 			case k == 0:
-				rate, amount = r.Fluff, big.NewRat(int64(task.Quantity.Length), int64(units.Foot))
+				rate, amount = r.Minutes["artificial tree"], big.NewRat(int64(task.Quantity.Length), int64(units.Foot))
 			case k.Running():
 				amount = big.NewRat(int64(task.Quantity.Length), int64(units.Yard))
 			case k == shopping.Light:
@@ -137,26 +153,26 @@ func TestTasks(t *testing.T) {
 			}
 			time := new(big.Rat).Mul(rate.Rat(), amount)
 			if task.People == 2 {
-				time.Mul(time, decimal.NewFromInt(100).Add(r.Above).Shift(-2).Rat())
+				time.Mul(time, decimal.NewFromInt(100).Add(r.Percent["above"]).Shift(-2).Rat())
 			}
 			if exact[k] == nil {
 				exact[k] = new(big.Rat)
 			}
 			exact[k].Add(exact[k], time)
-			if task.Ladder != (task.Height > r.Reach) || (task.People == 2) != (task.Height > r.Pair) {
+			if strings.HasSuffix(task.Text, ", from a ladder") != (task.Height > r.Reach) || (task.People == 2) != (task.Height > r.Pair) {
 				t.Fatalf("%v up to %v, reach %v, pair %v", task, task.Height, r.Reach, r.Pair)
 			}
 			if k == shopping.Ornament || k == shopping.Pick {
 				spread = true
-				if task.Ladder && floor {
+				if task.Height > r.Reach && floor {
 					t.Fatalf("%v: the floor is dressed", task)
 				}
-				floor = floor || !task.Ladder
+				floor = floor || task.Height <= r.Reach
 			} else if spread && (k == shopping.Light || k.Running() || k == 0) {
 				t.Fatalf("%v: after the pieces", task)
 			}
 		}
-		if w.Artificial {
+		if w.Place != "" {
 			asked[0].Length = w.Height - w.From
 		}
 		for k := range asked {
@@ -191,7 +207,8 @@ func TestShareAboveReach(t *testing.T) {
 	} {
 		w := labor.Work{From: row.from, Height: row.height, Needs: []shopping.Need{pieces(shopping.Ornament, row.n)}}
 		var got []int
-		for _, task := range must[[]labor.Task](t)(labor.StartingRates().Tasks([]labor.Work{w})) {
+		tasks, _ := tasksOf(t, labor.StartingRates(), w)
+		for _, task := range tasks {
 			got = append(got, task.Quantity.Pieces)
 		}
 		if !slices.Equal(got, row.want) {
@@ -208,13 +225,16 @@ func TestMantel(t *testing.T) {
 		minutes int
 		people  int
 	}{{54 * units.Inch, 90, 1}, {7 * units.Foot, 90, 1}, {9 * units.Foot, 126, 2}} {
-		tasks := must[[]labor.Task](t)(labor.StartingRates().Tasks([]labor.Work{{Height: row.height, Mantel: true, Needs: needs}}))
-		if len(tasks) != 1 || tasks[0].Minutes != row.minutes || tasks[0].People != row.people || tasks[0].Ladder != (row.height > 6*units.Foot) {
+		tasks, down := tasksOf(t, labor.StartingRates(), labor.Work{Height: row.height, Place: "mantel", Needs: needs})
+		ladder := ""
+		if row.height > 6*units.Foot {
+			ladder = ", from a ladder"
+		}
+		if len(tasks) != 1 || tasks[0].Minutes != row.minutes || tasks[0].People != row.people || tasks[0].Text != "dress the mantel"+ladder {
 			t.Errorf("%v: %v", row.height, tasks)
 		}
-		down := must[[]labor.Task](t)(labor.StartingRates().TakeDown(tasks))
-		if down[0].String() != "clear the mantel: "+map[int]string{90: "36 min", 126: "51 min"}[row.minutes]+strings.Repeat(", ladder", min(1, int((row.height-1)/(6*units.Foot))))+strings.Repeat(", 2 people", row.people-1) {
-			t.Errorf("%v", down[0])
+		if want := "clear the mantel" + ladder + ": " + map[int]string{90: "36 min", 126: "51 min"}[row.minutes] + strings.Repeat(", 2 people", row.people-1); down[0].String() != want {
+			t.Errorf("%v, want %s", down[0], want)
 		}
 	}
 }
@@ -223,18 +243,31 @@ func TestMantel(t *testing.T) {
 func TestTakeDown(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r, w := drawnRates(t), drawnWork(t)
-		tasks := must[[]labor.Task](t)(r.Tasks([]labor.Work{w}))
-		down := must[[]labor.Task](t)(r.TakeDown(tasks))
+		tasks, down := tasksOf(t, r, w)
 		for i, task := range tasks {
 			back := down[len(down)-1-i]
-			if back.Kind != task.Kind || back.Quantity != task.Quantity || back.People != task.People || back.Ladder != task.Ladder || !back.Down || back.Text != task.Text {
+			if back.Kind != task.Kind || back.Quantity != task.Quantity || back.People != task.People || back.Height != task.Height || object(back.Text) != object(task.Text) || back.Text == task.Text {
 				t.Fatalf("%v comes down as %v", task, back)
 			}
 		}
-		exact := r.Down.Shift(-2).Mul(decimal.NewFromInt(int64(personMinutes(tasks))))
+		exact := r.Percent["down"].Shift(-2).Mul(decimal.NewFromInt(int64(personMinutes(tasks))))
 		over := decimal.NewFromInt(int64(personMinutes(down))).Sub(exact)
 		if over.IsNegative() || over.GreaterThanOrEqual(decimal.NewFromInt(2)) {
 			t.Fatalf("%d person-minutes, by the share %s", personMinutes(down), exact)
 		}
 	})
 }
+
+// object returns a text without its verb.
+func object(text string) string {
+	for _, verb := range []string{"take off ", "take up "} {
+		if rest, ok := strings.CutPrefix(text, verb); ok {
+			return rest
+		}
+	}
+	_, rest, _ := strings.Cut(text, " ")
+	return rest
+}
+
+// kindTable is ranged over for every kind.
+var kindTable shopping.ByKind[int]

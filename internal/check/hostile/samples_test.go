@@ -21,7 +21,7 @@ var packageFunctions = []any{
 	palette.ParseFinish, palette.ParseSwatch, palette.SortFunc[palette.Piece],
 	sizing.ArcDegrees, sizing.CommonLook, sizing.CommonPractice, sizing.LadderFor, sizing.ParseExposure, sizing.ParseTaper, sizing.Topper, sizing.TradeHeight,
 	job.CommonPractice,
-	labor.Cautions, labor.NextStock, labor.ParseDate, labor.StartingRates,
+	labor.NextStock, labor.ParseDate, labor.StartingRates,
 	placement.ParseAngle,
 	shopping.Left, shopping.ParseItem, shopping.ParseKind, shopping.ParseQuantity,
 	units.AreaOf, units.Ceil[units.Length], units.Decimal[units.Length], units.Floor[units.Length], units.FromDecimal[units.Length], units.FromFloat[units.Mass],
@@ -58,10 +58,10 @@ var samples = []any{
 	true,
 	[]shopping.Lot{{Item: pick, Quantity: shopping.Quantity{Pieces: 2}}},
 	work,
-	[]labor.Task{{Room: "ticket hall", Kind: shopping.Pick, Quantity: shopping.Quantity{Pieces: 7}, Height: 7 * units.Foot, Minutes: 12, People: 2, Ladder: true}, {Minutes: 3, People: 1}},
-	[]labor.Thing{{Item: ball, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 30}, Weight: units.Ounce, Fragile: true}, {Item: pick, Quantity: shopping.Quantity{Pieces: 7}}},
+	[]labor.Task{{Room: "ticket hall", Kind: shopping.Pick, Quantity: shopping.Quantity{Pieces: 7}, Height: 7 * units.Foot, Minutes: 12, People: 2}, {Minutes: 3, People: 1}},
+	[]labor.Thing{{Lot: shopping.Lot{Item: ball, Quantity: shopping.Quantity{Pieces: 30}}, Room: "ticket hall", Weight: units.Ounce, Fragile: true}, {Lot: shopping.Lot{Item: pick, Quantity: shopping.Quantity{Pieces: 7}}}},
 	[]labor.Box{{Name: "small", Cells: 12, Cell: 4 * units.Inch, Limit: 30 * units.Pound}, {Name: "open", Cells: 60}},
-	[]labor.Carton{{Things: []labor.Thing{{Fragile: true}}, People: 2}},
+	[]labor.Carton{{Things: []labor.Thing{{Fragile: true}}, Weight: 50 * units.Pound}},
 	labor.Date(739_948),
 	labor.Option{Lines: []labor.Line{{Text: "picks", Price: decimal.NewFromInt(3)}}},
 	placement.Layout{Tree: tree, Facing: 30 * placement.Degree},
@@ -118,8 +118,8 @@ var (
 	ball = shopping.Item{Kind: shopping.Ornament, Type: "ball", Color: "red", Size: 3 * units.Inch}
 	pick = shopping.Item{Kind: shopping.Pick}
 	work = []labor.Work{
-		{Room: "ticket hall", Height: 9 * units.Foot, Artificial: true, Needs: []shopping.Need{{Item: pick, Quantity: shopping.Quantity{Pieces: 27}}, {Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: 81 * units.Foot}}}},
-		{Room: "tea room", Height: 54 * units.Inch, From: 4 * units.Foot, Mantel: true},
+		{Room: "ticket hall", Place: "artificial tree", Height: 9 * units.Foot, Needs: []shopping.Need{{Item: pick, Quantity: shopping.Quantity{Pieces: 27}}, {Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: 81 * units.Foot}}}},
+		{Room: "tea room", Height: 54 * units.Inch, From: 4 * units.Foot, Place: "mantel"},
 	}
 	shop = shopping.Shop{
 		Offers: []shopping.Offer{
@@ -140,7 +140,7 @@ var usual = map[string]any{
 	"spacing": 10 * units.Inch, "garland": 30 * units.Foot, "length": 30 * units.Foot, "perFoot": 12 * units.Ounce, "at": 6 * units.Inch, "along": 20 * units.Inch,
 	"span": 3 * units.Foot, "degrees": 200.0, "step": units.Inch, "unit": units.Inch, "places": 2, "src": int64(5), "total": 49, "percent": 50, "pieces": 8,
 	"palette.Color.Scan": "#dc143c", "palette.View.Scan": "protan", "palette.Finish.Scan": "matte", "palette.Swatch.Scan": "crimson", "palette.Palette.Scan": "crimson,gold",
-	"labor.ParseDate": "2026-11-28", "labor.Date.UnmarshalText": []byte("2026-11-28"), "labor.Rates.Days.minutes": 282,
+	"labor.ParseDate": "2026-11-28", "labor.Date.UnmarshalText": []byte("2026-11-28"), "labor.Rates.Dates.minutes": 282, "labor.Date.Scan": "2026-11-28",
 	"mantel.ParseLook": "traditional", "mantel.ParseSide": "left", "palette.ParseColor": "crimson", "palette.MustParseColor": "crimson",
 	"palette.ParseFinish": "shiny", "palette.ParseSwatch": "barn red=#7c0a02:shiny", "sizing.ParseExposure": "200 degrees",
 	"sizing.ParseTaper": "slim", "sizing.TreeKind.UnmarshalText": []byte("metal"), "sizing.Setting.UnmarshalText": []byte("public"), "sizing.Way.UnmarshalText": []byte("shape"), "placement.ParseAngle": "37.5°", "shopping.ParseItem": "picks", "shopping.ParseKind": "picks", "units.Style.Scan": "metric", "units.Style.UnmarshalText": []byte("metric"), "mantel.Mantel.FindDrops.garland": 14 * units.Foot,
