@@ -3,6 +3,7 @@ package job
 import (
 	"sort"
 	"strconv"
+	"strings"
 
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
@@ -155,7 +156,7 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Need {
 					o.Instead = []shopping.Substitute{{Item: shopping.Item{Kind: shopping.Ornament, Color: r.color}}}
 				}
 				d.open(&o, types[size], len(known.types))
-				d.reason(&o, n, r, types[size])
+				d.reason(&o, r, types[size])
 				needs = append(needs, o)
 			}
 		}
@@ -175,16 +176,17 @@ func (d *dressing) open(n *shopping.Need, types, stated int) {
 	}
 }
 
-// reason says how a share of the ornaments comes about.
-func (d *dressing) reason(n *shopping.Need, all shopping.Need, r row, types int) {
-	switch {
-	case r.color == "" && n.Item.Size == 0:
-	case d.types == 0:
-		n.Basis = "a share of " + strconv.Itoa(r.share) + " % of " + all.Quantity.String()
-	case r.color == "":
-		n.Basis = say(types, "type") + " of " + strconv.Itoa(d.types) + "; " + d.each.String() + " of each will do"
-	default:
-		n.Basis = say(types, "type") + " of " + strconv.Itoa(d.types) + ", a share of " + strconv.Itoa(r.share) + " %; " + d.each.String() + " of each will do"
+// reason says how a share of the ornaments comes about, after the reason for all of them.
+func (d *dressing) reason(n *shopping.Need, r row, types int) {
+	var parts []string
+	if d.types > 0 && (r.color != "" || n.Item.Size > 0) {
+		parts = append(parts, say(types, "type"))
+	}
+	if r.color != "" {
+		parts = append(parts, "a share of "+strconv.Itoa(r.share)+" %")
+	}
+	if parts != nil {
+		n.Basis += "; of these " + strings.Join(parts, ", ")
 	}
 }
 
@@ -307,13 +309,15 @@ func (d *draft) settle() {
 	}
 	for i := range d.rooms {
 		var balls []shopping.Share
-		picks := 0
+		picks, lamps := 0, 0
 		for _, s := range mine[i] {
 			switch s.Item.Kind {
 			case shopping.Ornament:
 				balls = append(balls, s)
 			case shopping.Pick:
 				picks += s.Gets.Pieces
+			case shopping.Light:
+				lamps += s.Gets.Pieces
 			}
 		}
 		pieces := d.rooms[i].hung(balls, d.Basket == nil)
@@ -333,6 +337,9 @@ func (d *draft) settle() {
 			pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Pick}, Count: picks})
 		}
 		t.Pieces = pieces
+		if d.Basket != nil && lamps < t.Planned[shopping.Light].Pieces {
+			t.strings(&faulty{}, d.house, "", lamps) // fewer than have been looked at
+		}
 	}
 }
 

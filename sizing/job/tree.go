@@ -82,7 +82,8 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	for _, n := range needs {
 		p.Planned[n.Item.Kind] = n.Quantity
 	}
-	p.strings(f, h, at)
+	p.strings(f, h, at, p.Planned[shopping.Light].Pieces)
+	p.Cautions = append(p.Cautions, p.Load.Caution)
 	if t.Handle == 0 {
 		p.Handle = min(h.Handle, t.Height/12)
 	}
@@ -113,9 +114,9 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	d.rooms = append(d.rooms, room)
 }
 
-// strings counts the strings of lights.
-func (p *TreePlan) strings(f *faulty, h House, at string) {
-	lamps := p.Planned[shopping.Light].Pieces
+// strings counts the strings of lights for so many lamps.
+func (p *TreePlan) strings(f *faulty, h House, at string, lamps int) {
+	p.Strings, p.Runs, p.Load = lights.Strings{}, 0, lights.Load{}
 	if p.Lights == (lights.Label{}) {
 		return
 	}
@@ -127,7 +128,6 @@ func (p *TreePlan) strings(f *faulty, h House, at string) {
 	f.note(err, at+"/lights", "each", at+"/lights")
 	p.Load, err = p.Strings.Load(h.Circuit)
 	f.note(err, at+"/lights", "each", at+"/lights", "c", "/house/circuit", "circuit", "/house/circuit")
-	p.Cautions = append(p.Cautions, p.Load.Caution)
 }
 
 // say is a number of things in words.

@@ -2,6 +2,7 @@
 package sheet
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -51,25 +52,112 @@ func Text(r job.Request, p job.Plan, why bool) string {
 	if p.Colors != nil {
 		s.colors(*p.Colors)
 	}
-	if len(p.Cautions) > 0 {
-		s.heading("Take care")
-		var texts []string
-		for _, c := range p.Cautions {
-			text := strings.ToUpper(c.Text[:1]) + c.Text[1:] + "."
-			if why && c.Source != "" {
-				text += " (" + c.Source + ")"
-			}
-			if c.Code == "ladder" {
-				text = "Ladder: " + c.Text + "."
-			}
-			texts = append(texts, text)
-		}
-		s.line(strings.Join(texts, " "), -1, "")
-	}
+	s.cautions()
 	if why {
 		s.b.WriteString("\nCommon practice is a rule of thumb of the trade, for which there is no\npublished standard.\n")
 	}
 	return s.b.String()
+}
+
+// subjects are what cautions are about, by their codes, in the order of the sheet; those of other
+// codes come last.
+var subjects = []struct {
+	name  string
+	codes []string
+}{
+	{"Tree", []string{"cut", "exits", "label", "heat", "trunk", "water", "metal", "prelit", "tie", "marshal", "clear", "ladder", "lift", "deep tip", "floor", "load", "overload", "days", "off"}},
+	{"Mantel", []string{
+		"take down before a fire", "not trim", "local code", "candles", "dry greens", "screen", "mirror", "covered", "hook label", "hook heat",
+		"hooks side by side", "weigh yours", "half hung", "berries", "reach", "cords", "not measured", "height not given",
+		"depth not given", "thickness not given", "opening not given", "low shelf", "wall",
+	}},
+}
+
+// cautions writes what to mind, by subject.
+func (s *sheet) cautions() {
+	if len(s.plan.Cautions) == 0 {
+		return
+	}
+	s.heading("Take care")
+	var order, last []string
+	texts := map[string][]string{}
+	seen := map[string]bool{} // the codes that are told
+	for _, c := range s.plan.Cautions {
+		if seen[c.Code] {
+			continue
+		}
+		seen[c.Code] = true
+		text := s.alike(c)
+		switch {
+		case c.Code == "ladder":
+			text = "Ladder: " + c.Text + "."
+		case c.Code == "floor" && s.cautioned("ladder"):
+			text = "Do not stand on chairs."
+		}
+		if s.why && c.Source != "" {
+			text = strings.TrimSuffix(text, ".") + " (" + c.Source + ")."
+		}
+		texts[c.Code] = append(texts[c.Code], text)
+		order = append(order, c.Code)
+	}
+	for _, subject := range subjects {
+		var list []string
+		for _, code := range subject.codes {
+			list = append(list, texts[code]...)
+			delete(texts, code)
+		}
+		if len(list) > 0 {
+			s.line(subject.name+": "+strings.Join(list, " "), -1, "")
+		}
+	}
+	for _, code := range order {
+		last = append(last, texts[code]...)
+	}
+	if len(last) > 0 {
+		s.line("Also: "+strings.Join(last, " "), -1, "")
+	}
+}
+
+// cautioned reports whether there is a caution of that code.
+func (s *sheet) cautioned(code string) bool {
+	return slices.ContainsFunc(s.plan.Cautions, func(c units.Caution) bool { return c.Code == code })
+}
+
+// alike returns the sentence of a caution, with the figures of all that have its code: "keep it 9 ft or
+// 4 ft 6 in away".
+func (s *sheet) alike(c units.Caution) string {
+	words := strings.Fields(c.Text)
+	var others [][]string
+	head, tail := len(words), len(words)
+	for _, o := range s.plan.Cautions {
+		if o.Code != c.Code || o.Text == c.Text {
+			continue // a code has one sentence, but for its figures
+		}
+		other := strings.Fields(o.Text)
+		same := 0
+		for same < min(len(words), len(other)) && words[same] == other[same] {
+			same++
+		}
+		head, same = min(head, same), 0
+		for same < min(len(words), len(other)) && words[len(words)-1-same] == other[len(other)-1-same] {
+			same++
+		}
+		tail = min(tail, same)
+		others = append(others, other)
+	}
+	text := c.Text
+	if others != nil {
+		middle := func(w []string) string { return strings.Join(w[min(head, len(w)-tail):len(w)-tail], " ") }
+		variants := []string{strings.TrimSuffix(middle(words), ",")}
+		comma := strings.TrimPrefix(middle(words), variants[0])
+		for _, o := range others {
+			if v := strings.TrimSuffix(middle(o), ","); v != "" && !slices.Contains(variants, v) {
+				variants = append(variants, v)
+			}
+		}
+		text = strings.Join(slices.Concat(words[:head], []string{strings.Join(variants, " or ") + comma}, words[len(words)-tail:]), " ")
+	}
+	return strings.ToUpper(text[:1]) + text[1:] + "."
 }
 
 // money prints an amount with the places of the house.
@@ -83,14 +171,20 @@ func (s *sheet) money(d decimal.Decimal) string {
 // style is the units of the house.
 func (s *sheet) style() units.Style { return s.request.House.Units }
 
-// length prints a length to a quarter inch, small ones to an eighth, or half a centimeter.
+// length prints a length to a quarter inch, small ones to an eighth; or to half a centimeter, a
+// centimeter from a meter on, and 10 cm from 10 m on.
 func (s *sheet) length(l units.Length) string {
 	step := units.Inch / 4
 	if l < 6*units.Inch {
 		step = units.Inch / 8
 	}
 	if s.style() == units.InMetric {
-		step = units.Centimeter / 2
+		switch step = units.Centimeter / 2; {
+		case l >= 10*units.Meter:
+			step = 10 * units.Centimeter
+		case l >= units.Meter:
+			step = units.Centimeter
+		}
 	}
 	return l.Format(s.style(), step)
 }
@@ -108,9 +202,12 @@ func (s *sheet) quantity(q shopping.Quantity) string {
 
 // item prints an item in the units of the house.
 func (s *sheet) item(i shopping.Item) string {
-	size := i.Size
+	size, before := i.Size, ""
 	i.Size = 0
-	text := i.String()
+	if i.Type == "mantel" {
+		i.Type, before = "", "mantel "
+	}
+	text := before + i.String()
 	if size > 0 {
 		text += ", " + s.length(size)
 	}
@@ -346,7 +443,7 @@ func (s *sheet) cut(c shopping.Cut, piece shopping.Piece) string {
 	if piece.Quantity.Length == c.Roll {
 		return strconv.Itoa(c.Rolls*max(1, piece.Quantity.Pieces)) + " x " + roll
 	}
-	length := piece.Quantity.Length.Format(s.style(), units.Inch/4)
+	length := s.length(piece.Quantity.Length)
 	if n := c.Rolls * max(1, piece.Quantity.Pieces); n > 1 {
 		return strconv.Itoa(n) + " x " + length + " off " + strconv.Itoa(c.Rolls) + " x " + roll
 	}
@@ -375,6 +472,9 @@ func (s *sheet) reason(n shopping.Need) {
 		return
 	}
 	text := n.Basis
+	if _, share, found := strings.Cut(text, "; of these "); found {
+		text = share // all of them are told before
+	}
 	if n.Source != "" {
 		text += " (" + n.Source + ")"
 	}
@@ -443,17 +543,30 @@ func (s *sheet) tree(t job.TreePlan) {
 	}
 	s.dress(needs, shopping.Light, extra)
 	for _, kind := range []shopping.Kind{shopping.Garland, shopping.Ribbon} {
-		wraps := ""
-		if apart := t.Look.Spacing[kind]; apart > 0 {
-			wraps = "wind it " + s.length(apart) + " apart"
-		}
-		s.dress(needs, kind, wraps)
+		s.dress(needs, kind, s.wraps(t, needs, kind))
 	}
 	s.dress(needs, shopping.Pick, "")
 	s.balls(needs, t)
 	if s.why {
 		s.line("rule and shape", labelWidth+1, strings.ReplaceAll(t.Compared, "\n", ". "))
 	}
+}
+
+// wraps says how far apart a garland or ribbon is wound: what is had of it.
+func (s *sheet) wraps(t job.TreePlan, needs []get, kind shopping.Kind) string {
+	apart := t.Look.Spacing[kind]
+	for _, g := range needs {
+		if g.Item.Kind == kind && g.gets.Length < g.Quantity.Length {
+			apart = 0
+			if wide, err := t.Spacing(g.gets.Length); err == nil {
+				apart = wide
+			}
+		}
+	}
+	if apart == 0 {
+		return ""
+	}
+	return "wind it " + s.length(apart) + " apart"
 }
 
 // topper says what it takes to set the topper.
@@ -478,8 +591,26 @@ func (s *sheet) balls(needs []get, t job.TreePlan) {
 	if t.Planned[shopping.Ornament].Pieces == 0 {
 		return
 	}
-	s.line("ornaments", labelWidth+1, strconv.Itoa(total)+" in all: "+say(t.Types, "type")+", "+t.Each.String()+" of each ("+
-		strconv.Itoa(least)+" to "+strconv.Itoa(most)+" will do)")
+	text := strconv.Itoa(total) + " in all: " + say(t.Types, "type") + ", " + t.Each.String() + " of each (" +
+		strconv.Itoa(least) + " to " + strconv.Itoa(most) + " will do)"
+	for _, g := range needs {
+		if g.Item.Kind != shopping.Ornament {
+			continue
+		}
+		all, _, shared := strings.Cut(g.Basis, "; of these ")
+		for part := range strings.SplitSeq(all, "; ") {
+			if strings.Contains(part, " short of ") {
+				text += "; " + part
+			}
+		}
+		s.line("ornaments", labelWidth+1, text)
+		if shared {
+			all := g.Need
+			all.Basis, _, _ = strings.Cut(g.Basis, "; of these ")
+			s.reason(all)
+		}
+		break
+	}
 	for _, g := range needs {
 		if g.Item.Kind != shopping.Ornament {
 			continue
@@ -546,7 +677,8 @@ func (s *sheet) mantel(m job.MantelPlan) {
 	}
 	s.line(about, -1, "")
 	told := map[shopping.Item]bool{}
-	for i, step := range m.Steps {
+	var lines []string
+	for _, step := range m.Steps {
 		text := step.Do
 		if !s.why {
 			text, _, _ = strings.Cut(text, ". ")
@@ -555,7 +687,15 @@ func (s *sheet) mantel(m job.MantelPlan) {
 		} else if step.Mind != "" {
 			text += " Mind: " + step.Mind + "."
 		}
-		s.line(strconv.Itoa(i+1), 2, text+s.takes(step, needs, told))
+		takes := s.takes(step, needs, told)
+		if last := len(lines) - 1; last >= 0 && takes == "" && !s.why && !strings.Contains(lines[last], ": ") {
+			lines[last] += "; " + strings.ToLower(text[:1]) + text[1:]
+			continue
+		}
+		lines = append(lines, text+takes)
+	}
+	for i, line := range lines {
+		s.line(strconv.Itoa(i+1), 2, line)
 	}
 	for _, g := range needs { // what no step names
 		if !told[g.Item] {
@@ -578,11 +718,13 @@ func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool
 				continue
 			}
 			told[i] = true
-			text := s.item(i)
-			if much := s.told(g); strings.HasPrefix(much, "planned") {
-				text += " " + much
-			} else {
-				text = s.lot(i, g.gets)
+			text := s.lot(i, g.gets)
+			switch {
+			case g.gets == g.Quantity:
+			case g.gets == (shopping.Quantity{}):
+				text = "no " + s.item(i) + " (planned " + s.quantity(g.Quantity) + ")"
+			default:
+				text += " (planned " + s.quantity(g.Quantity) + ")"
 			}
 			if len(g.cuts) > 0 {
 				text += " (" + strings.Join(g.cuts, ", ") + ")"
@@ -622,17 +764,20 @@ func (s *sheet) colors(r palette.Reading) {
 	}
 	apart := true
 	for _, p := range append(r.Pairs, r.Background...) {
-		var views []string
+		var who []string
 		for v, holds := range p.Holds {
-			if !holds && !strings.HasPrefix(palette.View(v).String(), "warm ") || !holds && p.Holds[max(0, v-int(palette.WarmLight))] {
-				views = append(views, palette.View(v).String())
+			if text := viewer(palette.View(v)); !holds && !slices.Contains(who, text) {
+				who = append(who, text)
 			}
 		}
-		if len(views) == 0 {
+		if len(who) == 0 {
 			continue
 		}
 		apart = false
-		text := "look alike to some (" + strings.Join(views, ", ") + ")"
+		if slices.Contains(who, "everybody") {
+			who = []string{"everybody"}
+		}
+		text := "look alike to " + strings.Join(who, " and ")
 		if p.Mend != (palette.Mend{}) {
 			text += "; " + p.Mend.Swatch.Name + " as " + p.Mend.Swatch.Color.String() + " parts them"
 		}
@@ -641,6 +786,19 @@ func (s *sheet) colors(r palette.Reading) {
 	if apart {
 		s.line("they", 0, "hold apart for everybody")
 	}
+}
+
+// viewer says who looks in a view, as anybody would.
+func viewer(v palette.View) string {
+	switch name := v.String(); {
+	case strings.HasSuffix(name, "protan"), strings.HasSuffix(name, "deutan"):
+		return "people with red-green color blindness"
+	case strings.HasSuffix(name, "tritan"):
+		return "people with blue-yellow color blindness"
+	case v >= palette.WarmLight:
+		return "everybody by warm light"
+	}
+	return "everybody"
 }
 
 // say is a number of things in words.
