@@ -304,7 +304,7 @@ func (r Room) Ladder(tree Tree) (Ladder, error) {
 	l.In = c.BaseDiameter / 2
 	if l.In > safeInward && (l.Lift || l.Size != 0) {
 		l.Cautions = append(l.Cautions, units.Caution{
-			Code:   "deep tip",
+			Code:   "deep",
 			Text:   "the tip stands farther in than a safe reach: dress the top section before it is raised, or work from a platform or a lift",
 			Source: "a figure of this package: 3 ft",
 		})

@@ -463,12 +463,12 @@ func TestLadder(t *testing.T) {
 		{"just 10 ft", Room{Topper: 1 * ft}, Tree{Height: 9 * ft, Base: 6 * ft}, 6 * ft, "ladder", 3 * ft},
 		{"a nanometer more", Room{Topper: 1*ft + 1}, Tree{Height: 9 * ft, Base: 6 * ft}, 8 * ft, "ladder", 3 * ft},
 		{"a stand lifts it", Room{Topper: 1 * ft, Stand: 1}, Tree{Height: 9 * ft, Base: 6 * ft}, 8 * ft, "ladder", 3 * ft},
-		{"farther in than 3 ft", Room{Topper: 1 * ft}, Tree{Height: 9 * ft, Base: 6*ft + 2}, 6 * ft, "ladder reach", 3*ft + 1},
-		{"65 % of 15 ft is 9.75 ft, half of it 4 ft 10.5 in", Room{}, Tree{Height: 15 * ft}, 14 * ft, "ladder reach", 4*ft + 10*in + in/2},
+		{"farther in than 3 ft", Room{Topper: 1 * ft}, Tree{Height: 9 * ft, Base: 6*ft + 2}, 6 * ft, "ladder deep", 3*ft + 1},
+		{"65 % of 15 ft is 9.75 ft, half of it 4 ft 10.5 in", Room{}, Tree{Height: 15 * ft}, 14 * ft, "ladder deep", 4*ft + 10*in + in/2},
 		{"from the floor", Room{Topper: 6 * in, Stand: 6 * in}, Tree{Height: 5 * ft}, 0, "floor", 39 * in / 2},
 		{"from the floor nobody leans in", Room{Topper: 6 * in}, Tree{Height: 5 * ft, Base: 7 * ft}, 0, "floor", 42 * in},
-		{"over 100 ft in all", Room{Topper: 10 * ft, Stand: 5 * ft}, Tree{Height: 100 * ft}, 0, "lift reach", 32*ft + 6*in},
-		{"a usual topper is up to 10 ft", Room{Stand: 5 * ft}, Tree{Height: 100 * ft}, 0, "lift reach", 32*ft + 6*in},
+		{"over 100 ft in all", Room{Topper: 10 * ft, Stand: 5 * ft}, Tree{Height: 100 * ft}, 0, "lift deep", 32*ft + 6*in},
+		{"a usual topper is up to 10 ft", Room{Stand: 5 * ft}, Tree{Height: 100 * ft}, 0, "lift deep", 32*ft + 6*in},
 	} {
 		got, err := row.r.Ladder(row.t)
 		var codes []string

@@ -65,7 +65,7 @@ var subjects = []struct {
 	name  string
 	codes []string
 }{
-	{"Tree", []string{"cut", "exits", "label", "heat", "trunk", "water", "metal", "prelit", "tie", "marshal", "clear", "ladder", "lift", "deep tip", "floor", "load", "overload", "days", "off"}},
+	{"Tree", []string{"cut", "exits", "label", "heat", "trunk", "water", "metal", "prelit", "tie", "marshal", "clear", "ladder", "lift", "deep", "floor", "load", "overload", "days", "off"}},
 	{"Mantel", []string{
 		"take down before a fire", "not trim", "local code", "candles", "dry greens", "screen", "mirror", "covered", "hook label", "hook heat",
 		"hooks side by side", "weigh yours", "half hung", "berries", "reach", "cords", "not measured", "height not given",
