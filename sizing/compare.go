@@ -9,45 +9,49 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Comparison sets what the rules of thumb ask for on a tree against what it
-// takes to match a look there, and says which to go by.
+// A Comparison sets what the rules of thumb ask for on a tree against what it takes to
+// match a look there, and says which to go by. [Rules.Compare] makes it.
 type Comparison struct {
-	Tree  Tree       `json:"tree"`  // the tree as it was given
-	Rules Rules      `json:"rules"` // what Rule was counted by
-	Look  Look       `json:"look"`  // what is matched
-	Area  units.Area `json:"area"`  // the surface that is dressed
+	Tree  Tree  `json:"tree"`  // the tree as given
+	Rules Rules `json:"rules"` // what Rule was counted by
+	Look  Look  `json:"look"`  // what is matched
 
-	Rule  Amounts `json:"rule"`  // by rule
-	Shape Amounts `json:"shape"` // by shape, to match Look
-	Way   Way     `json:"way"`   // which of them to go by: ByRule or ByShape
+	Rule    Amounts `json:"rule"`    // by rule
+	Shape   Amounts `json:"shape"`   // by shape, to match Look
+	ByShape bool    `json:"byShape"` // go by Shape, not by Rule; you may set it
 
-	// RuleLook is how the tree looks if it is dressed by rule: how far apart the
-	// wraps come, the surface to each piece and the cover. A spacing is zero where the
-	// rule asks for none, or for so much or so little that it cannot be wound.
+	// RuleLook is how the tree looks if dressed by rule: how far apart the wraps come,
+	// the surface to each piece, and the cover. A spacing is zero where the rule asks for
+	// none, or for so much or so little that it cannot be wound.
 	RuleLook Look `json:"ruleLook"`
 }
 
-// Compare returns what the rules and the look each ask for on a tree, see
-// [Rules.Amounts] and [Rules.Match], what look the rules give there, see [Rules.Look],
-// and which of them to go by. With [Auto] that is by rule where only the height of the
-// tree is known, and by shape once a width, a taper, an exposure or a bare part is
-// given. Its errors are those of the three methods, and one wrapping [units.ErrName]
-// for a way that there is not.
+// Compare returns what a tree takes by rule, and what it takes to match a look. ByShape is
+// true once more is known than the height: a width, a taper, an exposure or a bare part.
 //
-// On a 7 ft full tree seen from every side the two agree, if the look is that of
-// [CommonLook]. On a taller full tree the rules fall short of everything but the
-// ornaments, since surface grows as the square of height; on a slim one, or one in a
-// corner, they ask for too much.
-func (r Rules) Compare(look Look, tree Tree, way Way) (c Comparison, err error) {
+//	            by rule                                by shape
+//	ornaments   types · whole feet                     cover · dressed area / mean disc
+//	garland     per foot · height                      Tree.SpiralLength of the spacing
+//	pieces      per foot · height                      dressed area / surface to each
+//
+// Ornaments by shape are rounded to the nearest, and never fewer than the types; their sizes
+// are those of [Rules.Mix], and they cover what the look says to within one of the largest.
+// Garland and ribbon are rounded up to an inch, pieces up, lights up to 50. A pre-lit or
+// metal tree takes no lights.
+//
+// On a full 7 ft tree seen from every side, rule and [CommonLook] agree. On a taller one
+// the rules ask for too little of everything but ornaments, since surface grows as the
+// square of height; on a slim one, or in a corner, for too much.
+//
+// Source: common practice for the rules and the look; the geometry is computed.
+func (r Rules) Compare(look Look, tree Tree) (c Comparison, err error) {
 	const fn = "Rules.Compare"
-	if way >= numWays {
-		return Comparison{}, nameError(fn, "way", way.String(), wayNames[:])
-	}
 	s, err := r.surface(fn, tree)
 	if err != nil {
 		return Comparison{}, err
 	}
-	c.Tree, c.Rules, c.Look, c.Area, c.Way = tree, r, look, s.area, way.of(tree)
+	c.Tree, c.Rules, c.Look = tree, r, look
+	c.ByShape = tree.Base != 0 || tree.Taper != Full || tree.Exposure != AllRound || tree.BareTip != 0 || tree.BareBase != 0 || tree.Handle != 0
 	if c.Rule, err = r.amounts(fn, tree); err != nil {
 		return Comparison{}, err
 	}
@@ -64,7 +68,7 @@ const (
 	bySurface      = "geometry; common practice for the look"
 )
 
-// Needs returns what the tree takes, by Way, each with its basis and source, in this
+// Needs returns what the tree takes, by rule or by shape, each with its basis and source, in this
 // order:
 //
 //	ornaments  pieces: by rule as many of each type as the tree has whole feet, the
@@ -88,7 +92,7 @@ func (c Comparison) Needs(style units.Style, accents ...shopping.Kind) ([]shoppi
 		return nil, err
 	}
 	amounts, source, basis := c.Rule, commonPractice, c.ruled
-	if c.Way == ByShape {
+	if c.ByShape {
 		amounts, source, basis = c.Shape, bySurface, c.shaped
 	}
 	kinds := []shopping.Kind{shopping.Ornament}
@@ -160,10 +164,11 @@ func (c Comparison) perFoot(kind shopping.Kind, style units.Style) string {
 
 // shaped returns the formula of a kind by shape.
 func (c Comparison) shaped(_ string, kind shopping.Kind, style units.Style) (string, error) {
-	area := surfaceText(c.Area, style)
+	s, _ := c.Rules.surface("", c.Tree) // as Compare had it
+	area := surfaceText(s.area, style)
 	switch {
 	case kind == shopping.Ornament:
-		return percent(c.Look.Cover) + " of " + area + " covered, by sizes of " + c.sizes(style), nil
+		return percent(c.Look.Cover) + " of " + area + " covered, by sizes of " + s.balls.words(style), nil
 	case kind.Running():
 		return "wraps " + apart(c.Look.Spacing[kind], style) + " apart over " + area, nil
 	}
@@ -172,10 +177,7 @@ func (c Comparison) shaped(_ string, kind shopping.Kind, style units.Style) (str
 
 // sizes returns the sizes of ornament in words.
 func (c Comparison) sizes(style units.Style) string {
-	s, err := c.Rules.surface("", c.Tree)
-	if err != nil {
-		return "none"
-	}
+	s, _ := c.Rules.surface("", c.Tree)
 	return s.balls.words(style)
 }
 
@@ -270,18 +272,8 @@ func (c Comparison) wound(kind shopping.Kind, by string, style units.Style) stri
 }
 
 // tooLong reports whether a garland of this length would be wound less than
-// MinSpacing apart.
+// minSpacing apart.
 func (c Comparison) tooLong(garland units.Length) bool {
 	s, err := c.Tree.surface("Comparison.Format", "/tree/")
-	return err == nil && s.cone.spacing(garland, s.turn()) < MinSpacing
-}
-
-// within puts at before the field of an error.
-func within(err error, at string) error {
-	if e, ok := err.(*units.Error); ok {
-		moved := *e
-		moved.Field = at + e.Field
-		return &moved
-	}
-	return err
+	return err == nil && s.cone.spacing(garland, s.turn()) < minSpacing
 }

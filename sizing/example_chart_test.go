@@ -19,15 +19,16 @@ func Example_quickChart() {
 		height := feet * units.Foot
 		types, _ := rules.Types(height)
 		each, _ := rules.Each(height)
-		c, err := rules.Compare(look, sizing.Tree{Height: height}, sizing.Auto)
+		c, err := rules.Compare(look, sizing.Tree{Height: height})
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
+		area, _ := c.Tree.DressedArea()
 		match, _ := units.Ceil(c.Shape[shopping.Garland].Length, units.Foot)
 		fmt.Printf("%6d %6d %9v %6d %8.0f %8d %7.1f %9.0f %8.1f\n",
 			feet, types, each, c.Rule[shopping.Pick].Pieces, c.Rule[shopping.Garland].Length.In(units.Foot), (c.Rule[shopping.Light].Pieces+99)/100,
-			c.RuleLook.Spacing[shopping.Garland].In(units.Inch), match.In(units.Foot), c.Area.In(units.SquareFoot))
+			c.RuleLook.Spacing[shopping.Garland].In(units.Inch), match.In(units.Foot), area.In(units.SquareFoot))
 	}
 	// Output:
 	// height  types   of each  picks  garland  strings   wraps  to match  surface
@@ -76,13 +77,13 @@ func Example_chartByShape() {
 		fmt.Printf("%6d", feet)
 		for _, s := range shapes {
 			s.tree.Height = feet * units.Foot
-			a, err := rules.Match(look, s.tree)
+			c, err := rules.Compare(look, s.tree)
 			if err != nil {
 				fmt.Println(err)
 				return
 			}
-			garland, _ := units.Ceil(a[shopping.Garland].Length, units.Foot)
-			fmt.Printf("  %5d %4.0f", a[shopping.Ornament].Pieces, garland.In(units.Foot))
+			garland, _ := units.Ceil(c.Shape[shopping.Garland].Length, units.Foot)
+			fmt.Printf("  %5d %4.0f", c.Shape[shopping.Ornament].Pieces, garland.In(units.Foot))
 		}
 		fmt.Println()
 	}
@@ -146,11 +147,12 @@ func Example_chartOfWidths() {
 func Example_chartOfStrands() {
 	fmt.Printf("%6s %8s %6s %6s %6s\n", "height", "garland", "5 ft", "6 ft", "9 ft")
 	for feet := units.Length(4); feet <= 15; feet++ {
-		garland, err := sizing.CommonPractice().Garland(feet * units.Foot)
+		q, err := sizing.CommonPractice().Supply(shopping.Garland, feet*units.Foot)
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
+		garland := q.Length
 		fmt.Printf("%3d ft %5.0f ft", feet, garland.In(units.Foot))
 		for _, strand := range []units.Length{5 * units.Foot, 6 * units.Foot, 9 * units.Foot} {
 			fmt.Printf(" %6d", (garland+strand-1)/strand)
@@ -216,13 +218,13 @@ func Example_howSure() {
 	const height = 7*units.Foot + 6*units.Inch
 	for _, percent := range []units.Length{60, 65, 70} {
 		tree := sizing.Tree{Height: height, Base: height * percent / 100}
-		a, err := sizing.CommonPractice().Match(sizing.CommonLook(), tree)
+		c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), tree)
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
-		garland, _ := units.Ceil(a[shopping.Garland].Length, units.Foot)
-		fmt.Printf("%d %% as wide as high: %d ornaments, %v of garland\n", percent, a[shopping.Ornament].Pieces, garland)
+		garland, _ := units.Ceil(c.Shape[shopping.Garland].Length, units.Foot)
+		fmt.Printf("%d %% as wide as high: %d ornaments, %v of garland\n", percent, c.Shape[shopping.Ornament].Pieces, garland)
 	}
 	// Output:
 	// 60 % as wide as high: 52 ornaments, 67 ft of garland

@@ -15,8 +15,8 @@ func ExampleCommonPractice() {
 
 	types, _ := r.Types(height)
 	each, _ := r.Each(height)
-	picks, _ := r.Picks(height)
-	garland, _ := r.Garland(height)
+	picks, _ := r.Supply(shopping.Pick, height)
+	garland, _ := r.Supply(shopping.Garland, height)
 	fmt.Println(types, "types,", each, "of each")
 	fmt.Println(picks, "picks, or", garland, "of garland")
 	// Output:
@@ -38,47 +38,22 @@ func ExampleRules_Each() {
 	// Output: 7 to 11 <nil>
 }
 
-// Common practice: 9 types, 7 to 11 of each.
-func ExampleRules_Ornaments() {
-	all, err := sizing.CommonPractice().Ornaments(9 * units.Foot)
-	fmt.Println(all, err)
-	// Output: 63 to 99 <nil>
-}
-
-// Common practice: 3 for each foot of 7.5 ft is 22.5, so 23.
-func ExampleRules_Picks() {
-	picks, err := sizing.CommonPractice().Picks(7*units.Foot + 6*units.Inch)
-	fmt.Println(picks, err)
-	// Output: 23 <nil>
-}
-
-// Common practice: 9 ft for each foot of 7.5 ft.
-func ExampleRules_Garland() {
-	garland, err := sizing.CommonPractice().Garland(7*units.Foot + 6*units.Inch)
-	fmt.Println(garland, err)
-	// Output: 67 ft 6 in <nil>
-}
-
-// Common practice, from memory: ribbon takes what garland does, 3 yd for each foot.
-func ExampleRules_Ribbon() {
-	ribbon, err := sizing.CommonPractice().Ribbon(9 * units.Foot)
-	fmt.Println(ribbon, err)
-	// Output: 81 ft <nil>
-}
-
-// Common practice, from memory: 100 for each foot, or a shop's own 150 for a bright tree.
-func ExampleRules_Lights() {
-	r := sizing.CommonPractice()
-	lights, _ := r.Lights(9 * units.Foot)
+// Common practice: 3 for each foot of 7.5 ft is 22.5, so 23; 9 ft for each foot. From
+// memory: 100 lights for each foot, or a shop's own 150 for a bright tree.
+func ExampleRules_Supply() {
+	r, height := sizing.CommonPractice(), 7*units.Foot+6*units.Inch
+	picks, _ := r.Supply(shopping.Pick, height)
+	garland, _ := r.Supply(shopping.Garland, height)
+	lights, _ := r.Supply(shopping.Light, height)
 	r.PerFoot[shopping.Light].Pieces = 150
-	bright, _ := r.Lights(9 * units.Foot)
-	fmt.Println(lights, "or", bright)
-	// Output: 900 or 1350
+	bright, err := r.Supply(shopping.Light, height)
+	fmt.Println(picks.Pieces, garland.Length, lights.Pieces, bright.Pieces, err)
+	// Output: 23 67 ft 6 in 750 1125 <nil>
 }
 
 // Common practice: the 9 ft tree of a station's ticket hall.
 func ExampleComparison_Needs() {
-	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 9 * units.Foot}, sizing.Auto)
+	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 9 * units.Foot})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -95,35 +70,6 @@ func ExampleComparison_Needs() {
 	// 81 ornaments: 9 types, 1 for each whole foot of 9 ft; 9 of each, and 7 to 11 will do (common practice)
 	// 27 picks: 3 for each foot of 9 ft (common practice)
 	// 900 lights: 100 for each foot of 9 ft (common practice)
-}
-
-func ExampleParseTaper() {
-	t, err := sizing.ParseTaper("slim")
-	fmt.Println(t, err)
-	// Output: slim <nil>
-}
-
-// Common practice, from memory: two thirds of the way round against a wall.
-func ExampleParseExposure() {
-	for _, s := range []string{"wall", "corner", "200 degrees"} {
-		e, _ := sizing.ParseExposure(s)
-		degrees, _ := e.Degrees()
-		fmt.Println(e, "is", degrees)
-	}
-	// Output:
-	// wall is 240
-	// corner is 180
-	// 200 degrees is 200
-}
-
-func ExampleArcDegrees() {
-	e, err := sizing.ArcDegrees(200)
-	fmt.Println(e, err)
-	_, err = sizing.ArcDegrees(-5)
-	fmt.Println(err)
-	// Output:
-	// 200 degrees <nil>
-	// sizing.ArcDegrees: degrees "-5": out of range: want 1 to 360 degrees
 }
 
 // The trade heights, from memory: a tree of 210 cm is sold as one of 7 ft.
@@ -150,7 +96,7 @@ func ExampleTree_Seen() {
 
 // International Fire Code section 806 and NFPA 1 section 10.13, as quoted.
 func ExampleTree_Cautions() {
-	tree := sizing.Tree{Height: 9 * units.Foot, Kind: sizing.Artificial, Setting: sizing.Public}
+	tree := sizing.Tree{Height: 9 * units.Foot, Kind: sizing.Artificial, Public: true}
 	cautions, err := tree.Cautions(units.InFeetInches)
 	for _, c := range cautions {
 		fmt.Println(c)

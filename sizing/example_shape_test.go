@@ -15,7 +15,7 @@ import (
 func Example_ticketHall() {
 	tree := sizing.Tree{Height: 9 * units.Foot, BareTip: 10 * units.Inch}
 	rules, look := sizing.CommonPractice(), sizing.CommonLook()
-	c, err := rules.Compare(look, tree, sizing.Auto)
+	c, err := rules.Compare(look, tree)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -23,7 +23,7 @@ func Example_ticketHall() {
 	fmt.Println(c)
 
 	label := lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: 4800 * units.Milliwatt, EndToEnd: 3}
-	strings, _ := label.ForLamps(c.Shape[shopping.Light].Pieces)
+	strings, _ := label.For(c.Shape[shopping.Light])
 	runs, _ := strings.Runs()
 	load, _ := strings.Load(lights.Circuit{Volts: 120, Amperes: 15})
 	fmt.Println(strings, "in", runs, "runs:", load.Power)
@@ -36,7 +36,7 @@ func Example_ticketHall() {
 	// garland or ribbon: 9 ft for each foot gives wraps 13 in apart here; 10 1/4 in apart takes 103 ft
 	// picks: 3 for each foot gives 0.31 to the square foot here; 0.40 takes 35
 	// lights: 100 for each foot gives 10 to the square foot here; 13 takes 1150
-	// 12 strings of 100 lamps on 25 ft, 4.8 W each in 4 runs: 57.6 W
+	// 12 strings of 100 lamps, 4.8 W each in 4 runs: 57.6 W
 	// 4 ft to spare, 6 ft stepladder
 }
 
@@ -44,7 +44,7 @@ func Example_ticketHall() {
 // round is an eighth of 86.96 sq ft, 10.9; on that 40.5 ft come 3.2 in apart.
 func Example_waitingRoom() {
 	tree := sizing.Tree{Height: 4*units.Foot + 6*units.Inch, Exposure: sizing.InCorner}
-	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), tree, sizing.Auto)
+	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), tree)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -58,59 +58,33 @@ func Example_waitingRoom() {
 	// wraps by rule: 3 1/4 in
 }
 
-// A 3-4-5 triangle.
-func ExampleCone_Slant() {
-	slant, err := sizing.Cone{Height: 4 * units.Foot, BaseDiameter: 6 * units.Foot}.Slant()
-	fmt.Println(slant, err)
-	// Output: 5 ft <nil>
+// A 3-4-5 triangle, and 5 ft of slope at 6 in.
+func ExampleTree_Slant() {
+	slant, err := sizing.Tree{Height: 4 * units.Foot, Base: 6 * units.Foot}.Slant()
+	fmt.Println(slant, "and", slant.In(6*units.Inch), "wraps 6 in apart", err)
+	// Output: 5 ft and 10 wraps 6 in apart <nil>
 }
 
 // Mell and others, Combustion and Flame 156 (2009), as tabled by NIST: a fir's
 // crown 1.9 m high and 1.7 m wide. π · 0.85 · 2.0815 is 5.558.
-func ExampleCone_LateralArea() {
-	fir := sizing.Cone{Height: 1900 * units.Millimeter, BaseDiameter: 1700 * units.Millimeter}
-	area, err := fir.LateralArea()
+func ExampleTree_DressedArea_fir() {
+	fir := sizing.Tree{Height: 1900 * units.Millimeter, Base: 1700 * units.Millimeter}
+	area, err := fir.DressedArea()
 	fmt.Println(area.Format(units.InMetric, units.SquareMeter/1000), err)
 	// Output: 5.558 m² <nil>
-}
-
-// OpenStax, Calculus Volume 3, section 3.3: a spiral of one turn on a cone of base
-// radius 2π and height 4π is 25.343 long; here in meters.
-func ExampleCone_SpiralLength() {
-	cone := sizing.Cone{Height: units.Must(units.ParseLength("12.566370614 m")), BaseDiameter: units.Must(units.ParseLength("12.566370614 m"))}
-	slant, _ := cone.Slant()
-	length, err := cone.SpiralLength(slant)
-	fmt.Printf("%.3f m %v\n", length.In(units.Meter), err)
-	// Output: 25.343 m <nil>
 }
 
 // By hand: only the lowest 3 ft of a 7 ft tree, from 1 ft up, wound 10 in apart,
 // is between the depths of 3 and 6 ft: 36 - 9 of 49 parts of 52.6 sq ft, which is
 // 28.99 sq ft or 34.8 ft of garland, and a little more.
-func ExampleCone_SpiralLength_band() {
-	band := sizing.Cone{
-		Height: 7 * units.Foot, BaseDiameter: units.Must(units.ParseLength("54.6 in")),
+func ExampleTree_SpiralLength_band() {
+	band := sizing.Tree{
+		Height: 7 * units.Foot, Base: units.Must(units.ParseLength("54.6 in")),
 		BareTip: 3 * units.Foot, BareBase: 1 * units.Foot,
 	}
 	length, err := band.SpiralLength(10 * units.Inch)
 	fmt.Printf("%.1f ft %v\n", length.In(units.Foot), err)
 	// Output: 34.9 ft <nil>
-}
-
-// By hand: 5 ft of slope at 6 in.
-func ExampleCone_Turns() {
-	turns, err := sizing.Cone{Height: 4 * units.Foot, BaseDiameter: 6 * units.Foot}.Turns(6 * units.Inch)
-	fmt.Println(turns, err)
-	// Output: 10 <nil>
-}
-
-// Common practice: 9 ft for each foot of a 7 ft tree, 4.55 ft wide. By hand,
-// 52.6 sq ft over 63 ft is 10.0 in, and a little more.
-func ExampleCone_Spacing() {
-	cone := sizing.Cone{Height: 7 * units.Foot, BaseDiameter: units.Must(units.ParseLength("54.6 in"))}
-	spacing, err := cone.Spacing(63 * units.Foot)
-	fmt.Printf("%.2f in %v\n", spacing.In(units.Inch), err)
-	// Output: 10.16 in <nil>
 }
 
 // Geometry, for the tree in the corner of the waiting room. By hand: half of a cone
@@ -124,9 +98,9 @@ func ExampleTree_Spacing() {
 }
 
 // Ontario R.R.O. 1990, Reg. 377, for 40 %; USDA AMS 1989, from memory, for 90 %.
-func ExampleCone_Grade() {
+func ExampleTree_Grade() {
 	for _, base := range []units.Length{3 * units.Foot, 6 * units.Foot, 10 * units.Foot} {
-		grade, err := sizing.Cone{Height: 10 * units.Foot, BaseDiameter: base}.Grade()
+		grade, err := sizing.Tree{Height: 10 * units.Foot, Base: base}.Grade()
 		fmt.Println(grade, err)
 	}
 	// Output:
@@ -143,33 +117,16 @@ func ExampleDrape_Stretch() {
 	// Output: 1.4195 of 3 ft is 4.2586 ft, <nil>
 }
 
-// By hand: sinh x/x is 1.09972 where (cosh x - 1)/(2x) is 2/10, and 63 ft of that
-// is 69.28 ft.
-func ExampleDrape_Length() {
-	swag := sizing.Drape{Span: 10 * units.Inch, Sag: 2 * units.Inch}
-	length, err := swag.Length(63 * units.Foot)
-	fmt.Printf("%.2f ft %v\n", length.In(units.Foot), err)
-	// Output: 69.28 ft <nil>
-}
-
 // Common practice, from memory: 65, 45 and 30 % of 10 ft.
-func ExampleTaper_Base() {
+func ExampleTree_Measured() {
 	for _, taper := range []sizing.Taper{sizing.Full, sizing.Slim, sizing.Pencil} {
-		base, err := taper.Base(10 * units.Foot)
-		fmt.Println(taper, base, err)
+		tree, err := sizing.Tree{Height: 10 * units.Foot, Taper: taper}.Measured()
+		fmt.Println(taper, tree.Base, err)
 	}
 	// Output:
 	// full 6 ft 6 in <nil>
 	// slim 4 ft 6 in <nil>
 	// pencil 3 ft <nil>
-}
-
-// By hand: 9 ft less a handle of 1 ft, as wide as measured.
-func ExampleTree_Cone() {
-	tree := sizing.Tree{Height: 9 * units.Foot, Base: 5 * units.Foot, Handle: 1 * units.Foot}
-	cone, err := tree.Cone()
-	fmt.Println(cone.Height, cone.BaseDiameter, err)
-	// Output: 8 ft 5 ft <nil>
 }
 
 // By hand: π · 2.925 · √(2.925² + 81) is 86.96 sq ft, and a corner shows half.
@@ -192,32 +149,10 @@ func ExampleCommonLook() {
 	// Output: garland 10 1/4 in apart, ribbon 10 1/4 in apart; 4.1 % covered by ornaments; to the square foot 0.40 picks, 13 lights
 }
 
-// Common practice; by hand 108 ft on 154.6 sq ft is 1.43 ft apart, and so on.
-func ExampleRules_Look() {
-	look, err := sizing.CommonPractice().Look(sizing.Tree{Height: 12 * units.Foot})
-	fmt.Println(look, err)
-	// Output: garland 17 1/2 in apart, ribbon 17 1/2 in apart; 4.1 % covered by ornaments; to the square foot 0.23 picks, 7.76 lights <nil>
-}
-
-// Common practice.
-func ExampleRules_Amounts() {
-	amounts, err := sizing.CommonPractice().Amounts(sizing.Tree{Height: 9 * units.Foot})
-	fmt.Println(amounts, err)
-	// Output: ornaments 81, garland 81 ft, ribbon 81 ft, picks 27, lights 900 <nil>
-}
-
-// By hand: surface grows as the square of height, so 9 ft takes 81/49 of the 49
-// ornaments, 21 picks and 700 lights of 7 ft: 81, 34.7 and 1157.1.
-func ExampleRules_Match() {
-	amounts, err := sizing.CommonPractice().Match(sizing.CommonLook(), sizing.Tree{Height: 9 * units.Foot})
-	fmt.Println(amounts, err)
-	// Output: ornaments 81, garland 103 ft 8 in, ribbon 103 ft 8 in, picks 35, lights 1200 <nil>
-}
-
-// Geometry, as in [sizing.Rules.Match], with half of a tree seen.
+// Geometry: half of a tree seen takes half the ornaments and lights.
 func ExampleComparison_Needs_byShape() {
 	tree := sizing.Tree{Height: 9 * units.Foot, Exposure: sizing.InCorner}
-	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), tree, sizing.Auto)
+	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), tree)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -242,17 +177,28 @@ func ExampleLook_String() {
 	// Output: garland 10 in apart; 5.0 % covered by ornaments
 }
 
+// Common practice against geometry. By hand: surface grows as the square of height, so
+// 9 ft takes 81/49 of the 49 ornaments, 21 picks and 700 lights of 7 ft: 81, 34.7, 1157.1.
+func ExampleRules_Compare_matched() {
+	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 9 * units.Foot})
+	fmt.Println("by rule: ", c.Rule)
+	fmt.Println("by shape:", c.Shape, err)
+	// Output:
+	// by rule:  ornaments 81, garland 81 ft, ribbon 81 ft, picks 27, lights 900
+	// by shape: ornaments 81, garland 103 ft 8 in, ribbon 103 ft 8 in, picks 35, lights 1200 <nil>
+}
+
 // Common practice against geometry. By hand, 154.6 sq ft over 108 ft is 17 in, and
 // over 10 in it is 186 ft, and a little more.
 func ExampleRules_Compare() {
 	look := sizing.Look{Spacing: shopping.ByKind[units.Length]{shopping.Garland: 10 * units.Inch}}
-	c, err := sizing.CommonPractice().Compare(look, sizing.Tree{Height: 12 * units.Foot}, sizing.Auto)
+	c, err := sizing.CommonPractice().Compare(look, sizing.Tree{Height: 12 * units.Foot})
 	fmt.Println(c, err)
 	// Output: garland: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 in apart takes 187 ft <nil>
 }
 
 func ExampleComparison_String() {
-	c, _ := sizing.CommonPractice().Compare(sizing.Look{Each: shopping.ByKind[units.Area]{shopping.Pick: units.SquareFoot}}, sizing.Tree{Height: 7 * units.Foot}, sizing.Auto)
+	c, _ := sizing.CommonPractice().Compare(sizing.Look{Each: shopping.ByKind[units.Area]{shopping.Pick: units.SquareFoot}}, sizing.Tree{Height: 7 * units.Foot})
 	fmt.Println(c.String())
 	// Output: picks: 3 for each foot gives 0.40 to the square foot here; 1.00 takes 53
 }
@@ -261,36 +207,33 @@ func ExampleComparison_String() {
 // 30 and 50 % of 49.
 func ExampleRules_Mix() {
 	mix, err := sizing.CommonPractice().Mix(sizing.Tree{Height: 7 * units.Foot}, 49)
-	fmt.Println(mix, err)
-	// Output: 10 of 4 in, 15 of 3 1/8 in, 24 of 2 in <nil>
+	for _, m := range mix {
+		fmt.Println(m.Quantity.Pieces, "of", m.Item.Size.Format(units.InInches, units.Inch/8))
+	}
+	fmt.Println(err)
+	// Output:
+	// 10 of 4 in
+	// 15 of 3 1/8 in
+	// 24 of 2 in
+	// <nil>
 }
 
 // By hand: on 2 ft and on 9 ft as much is covered as on 7 ft, 33 · 0.785 of 618.4 sq in,
 // and 16 · 12.57 + 24 · 7.67 + 41 · 3.14 of 12522 sq in.
-func ExampleMix_Cover() {
+func ExampleCover() {
 	rules, look := sizing.CommonPractice(), sizing.CommonLook()
 	for _, feet := range []units.Length{2, 7, 9} {
 		tree := sizing.Tree{Height: feet * units.Foot}
-		amounts, _ := rules.Match(look, tree)
-		mix, _ := rules.Mix(tree, amounts[shopping.Ornament].Pieces)
+		c, _ := rules.Compare(look, tree)
+		mix, _ := rules.Mix(tree, c.Shape[shopping.Ornament].Pieces)
 		area, _ := tree.DressedArea()
-		cover, err := mix.Cover(area)
-		fmt.Printf("%v: %v cover %.1f %% %v\n", tree.Height, mix, 100*cover, err)
+		cover, err := sizing.Cover(mix, area)
+		fmt.Printf("%v: %d balls cover %.1f %% %v\n", tree.Height, c.Shape[shopping.Ornament].Pieces, 100*cover, err)
 	}
 	// Output:
-	// 2 ft: 33 of 1 in cover 4.2 % <nil>
-	// 7 ft: 10 of 4 in, 15 of 3 1/8 in, 24 of 2 in cover 4.2 % <nil>
-	// 9 ft: 16 of 4 in, 24 of 3 1/8 in, 41 of 2 in cover 4.1 % <nil>
-}
-
-func ExampleMix_String() {
-	fmt.Println(sizing.Mix{{Diameter: 4 * units.Inch, Count: 12}}.String())
-	// Output: 12 of 4 in
-}
-
-func ExampleMix_Format() {
-	fmt.Println(sizing.Mix{{Diameter: 60 * units.Millimeter, Count: 12}}.Format(units.InMetric))
-	// Output: 12 of 6 cm
+	// 2 ft: 33 balls cover 4.2 % <nil>
+	// 7 ft: 49 balls cover 4.2 % <nil>
+	// 9 ft: 81 balls cover 4.1 % <nil>
 }
 
 func ExampleLook_Format() {
@@ -300,7 +243,7 @@ func ExampleLook_Format() {
 
 func ExampleComparison_Format() {
 	look := sizing.Look{Spacing: shopping.ByKind[units.Length]{shopping.Garland: 25 * units.Centimeter}}
-	c, err := sizing.CommonPractice().Compare(look, sizing.Tree{Height: 210 * units.Centimeter}, sizing.Auto)
+	c, err := sizing.CommonPractice().Compare(look, sizing.Tree{Height: 210 * units.Centimeter})
 	fmt.Println(c.Format(units.InMetric), err)
 	// Output: garland: 9 m for each meter gives wraps 25.5 cm apart here; 25 cm apart takes 19.3 m <nil>
 }
@@ -359,6 +302,12 @@ func ExampleLadderFor() {
 	// 0 ft false <nil>
 	// 10 ft false <nil>
 	// 0 ft true <nil>
+}
+
+// Makers' labels, from memory: from a 6 ft stepladder one works from 4 to 10 ft up.
+func ExampleLadder_Reach() {
+	fmt.Println(sizing.Ladder{Size: 6 * units.Foot}.Reach())
+	// Output: 4 ft to 10 ft
 }
 
 func ExampleLadder_String() {

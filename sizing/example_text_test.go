@@ -18,7 +18,7 @@ func ExampleTaper_UnmarshalText() {
 	var t sizing.Taper
 	err := json.Unmarshal([]byte(`"wide"`), &t)
 	fmt.Println(err)
-	// Output: sizing.ParseTaper: taper "wide": unknown name: want full, slim or pencil
+	// Output: sizing.Taper.UnmarshalText: text "wide": unknown name: want full, slim or pencil
 }
 
 func ExampleTaper_String() {
@@ -34,8 +34,7 @@ func ExampleExposure_Degrees() {
 }
 
 func ExampleExposure_MarshalText() {
-	arc, _ := sizing.ArcDegrees(202.5)
-	text, err := json.Marshal([]sizing.Exposure{sizing.InCorner, arc})
+	text, err := json.Marshal([]sizing.Exposure{sizing.InCorner, 405 * sizing.Degree / 2})
 	fmt.Println(string(text), err)
 	// Output: ["corner","202.5 degrees"] <nil>
 }
@@ -53,13 +52,13 @@ func ExampleExposure_String() {
 }
 
 // Results go through JSON too, lengths and areas as the texts that units reads.
-func ExampleRules_Amounts_json() {
-	amounts, err := sizing.CommonPractice().Amounts(sizing.Tree{Height: 9 * units.Foot})
+func ExampleRules_Compare_json() {
+	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 9 * units.Foot})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	text, err := json.Marshal(amounts)
+	text, err := json.Marshal(c.Rule)
 	fmt.Println(string(text), err)
 	// Output: {"ornaments":81,"garland":"81 ft","ribbon":"81 ft","picks":27,"lights":900} <nil>
 }
@@ -82,38 +81,41 @@ func ExampleTreeKind_UnmarshalText() {
 	// Output: sizing.TreeKind.UnmarshalText: text "plastic": unknown name: want cut, artificial, pre-lit or metal
 }
 
-func ExampleSetting_String() {
-	fmt.Println(sizing.Public)
-	// Output: public
+func ExampleTaper_Value() {
+	text, err := sizing.Slim.Value()
+	fmt.Println(text, err)
+	// Output: slim <nil>
 }
 
-func ExampleSetting_MarshalText() {
-	text, err := json.Marshal(sizing.Home)
-	fmt.Println(string(text), err)
-	// Output: "home" <nil>
-}
-
-func ExampleSetting_UnmarshalText() {
-	var s sizing.Setting
-	err := json.Unmarshal([]byte(`"public"`), &s)
-	fmt.Println(s == sizing.Public, err)
+func ExampleTaper_Scan() {
+	var t sizing.Taper
+	err := t.Scan("slim")
+	fmt.Println(t == sizing.Slim, err)
 	// Output: true <nil>
 }
 
-func ExampleWay_String() {
-	fmt.Println(sizing.ByShape)
-	// Output: shape
+func ExampleTreeKind_Value() {
+	text, err := sizing.Cut.Value()
+	fmt.Println(text, err)
+	// Output: cut <nil>
 }
 
-func ExampleWay_MarshalText() {
-	text, err := json.Marshal(sizing.ByRule)
-	fmt.Println(string(text), err)
-	// Output: "rule" <nil>
+func ExampleTreeKind_Scan() {
+	var k sizing.TreeKind
+	err := k.Scan("cut")
+	fmt.Println(k == sizing.Cut, err)
+	// Output: true <nil>
 }
 
-func ExampleWay_UnmarshalText() {
-	var w sizing.Way
-	err := json.Unmarshal([]byte(`"auto"`), &w)
-	fmt.Println(w == sizing.Auto, err)
+func ExampleExposure_Value() {
+	text, err := sizing.AgainstWall.Value()
+	fmt.Println(text, err)
+	// Output: wall <nil>
+}
+
+func ExampleExposure_Scan() {
+	var e sizing.Exposure
+	err := e.Scan("wall")
+	fmt.Println(e == sizing.AgainstWall, err)
 	// Output: true <nil>
 }

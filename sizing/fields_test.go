@@ -22,19 +22,14 @@ import (
 // 6901, finds the field in the JSON of that value.
 func TestFields(t *testing.T) {
 	const ft, in = units.Foot, units.Inch
-	tree := sizing.Tree{Height: 9 * ft, Base: 5 * ft, Handle: 6 * in, BareTip: 9 * in, Exposure: sizing.InCorner, Kind: sizing.Artificial, Setting: sizing.Public}
-	cone := sizing.Cone{Height: 9 * ft, BaseDiameter: 5 * ft, BareTip: 9 * in, BareBase: 6 * in}
+	tree := sizing.Tree{Height: 9 * ft, Base: 5 * ft, Handle: 6 * in, BareTip: 9 * in, BareBase: 6 * in, Exposure: sizing.InCorner, Kind: sizing.Artificial, Public: true}
 	drape := sizing.Drape{Span: ft, Sag: in}
 	rules, look := sizing.CommonPractice(), sizing.CommonLook()
-	mix, err := rules.Mix(tree, 81)
-	if err != nil {
-		t.Fatal(err)
-	}
 	room := sizing.Room{Ceiling: 14 * ft, Fall: in, Clearance: ft, Topper: ft, TopperWidth: ft, Stand: in}
 	label := lights.Label{Lamps: 100, Length: 25 * ft, Power: 5 * units.Watt, EndToEnd: 3}
 	strings := lights.Strings{Each: label, Count: 9}
 	circuit := lights.Circuit{Volts: 120, Amperes: 15, Other: units.Watt}
-	season := lights.Season{HoursPerDay: decimal.New(12, 0), Days: 40, PerKWh: decimal.New(119, -3)}
+	season := lights.Season{HoursPerDay: decimal.New(12, 0), Days: 40}
 	count := 0
 	// Each value by the name of its argument, or none for a receiver, with what uses it.
 	try := func(at string, value any, calls ...func() error) {
@@ -77,10 +72,7 @@ func TestFields(t *testing.T) {
 	tapered.Base = 0
 	ofTree := func(tree *sizing.Tree) []func() error {
 		return use(
-			func() error { _, err := rules.Compare(look, *tree, sizing.Auto); return err },
-			func() error { _, err := rules.Amounts(*tree); return err },
-			func() error { _, err := rules.Match(look, *tree); return err },
-			func() error { _, err := rules.Look(*tree); return err },
+			func() error { _, err := rules.Compare(look, *tree); return err },
 			func() error { _, err := rules.Mix(*tree, 9); return err },
 		)
 	}
@@ -94,19 +86,17 @@ func TestFields(t *testing.T) {
 		func() error { _, err := tree.Cautions(units.InMetric); return err },
 		func() error { _, err := tree.Skirt(); return err },
 	)
-	try("", &cone, func() error { _, err := cone.SpiralLength(in); return err }, func() error { _, err := cone.Grade(); return err })
-	try("", &drape, func() error { _, err := drape.Length(ft); return err })
+	try("", &drape, func() error { _, err := drape.Stretch(); return err })
 	home := tree
-	home.Setting = sizing.Home
+	home.Public = false
 	try("", &rules,
-		func() error { _, err := rules.Compare(look, tree, sizing.Auto); return err },
+		func() error { _, err := rules.Compare(look, tree); return err },
 		func() error { _, err := rules.Mix(home, 9); return err },
 		func() error { _, err := rules.Each(9 * ft); return err },
 	)
-	try("/look", &look, func() error { _, err := rules.Match(look, tree); return err })
-	try("", &mix, func() error { _, err := mix.Cover(units.SquareFoot); return err })
+	try("/look", &look, func() error { _, err := rules.Compare(look, tree); return err })
 	try("", &room, func() error { _, err := room.Fit(tree); return err }, func() error { _, err := room.Ladder(tree); return err })
-	try("", &label, func() error { _, err := label.ForLamps(9); return err })
+	try("", &label, func() error { _, err := label.For(shopping.Quantity{Pieces: 9}); return err })
 	try("", &strings, func() error { _, err := strings.Runs(); return err })
 	try("/circuit", &circuit, func() error { _, err := strings.Load(circuit); return err })
 	try("/season", &season, func() error { _, err := strings.Use(season); return err })

@@ -24,11 +24,11 @@ func TestEveryKindStandsEverywhere(t *testing.T) {
 			accents = append(accents, d.kind)
 		}
 	}
-	amounts, err1 := rules.Amounts(tree)
-	match, err2 := rules.Match(look, tree)
-	c, err3 := rules.Compare(look, tree, ByRule)
+	amounts, err1 := ruled(rules, tree)
+	match, err2 := matched(rules, look, tree)
+	c, err3 := rules.Compare(look, tree)
 	byRule, err4 := c.Needs(units.InFeetInches, accents...)
-	c.Way = ByShape
+	c.ByShape = true
 	byShape, err5 := c.Needs(units.InFeetInches, accents...)
 	inJSON, err6 := json.Marshal(c)
 	if err1 != nil || err2 != nil || err3 != nil || err4 != nil || err5 != nil || err6 != nil {
@@ -75,8 +75,8 @@ func TestEveryKindStandsEverywhere(t *testing.T) {
 		if kind := shopping.Kind(kind); !dresses(kind) {
 			r := CommonPractice()
 			r.PerFoot[kind].Pieces = 1
-			_, err := r.Amounts(tree)
-			refused(t, err, units.ErrRange, "Rules.Amounts", "/perFoot/"+kind.String())
+			_, err := ruled(r, tree)
+			refused(t, err, units.ErrRange, "Rules.Compare", "/perFoot/"+kind.String())
 		}
 	}
 }

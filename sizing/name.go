@@ -1,13 +1,16 @@
 package sizing
 
 import (
+	"database/sql/driver"
+	"encoding"
+	"fmt"
 	"strconv"
 	"strings"
 
 	"example.com/fircone/units"
 )
 
-// maxText is the longest text that a parser of this package looks at, in bytes.
+// maxText is the longest text that this package reads, in bytes.
 const maxText = 64
 
 // clip shortens a refused text to what an error may show.
@@ -18,16 +21,17 @@ func clip(s string) string {
 	return s
 }
 
-// parseName returns the index of the name that s is, without regard to case and
-// to space around it.
-func parseName(fn, field, s string, names []string) (int, error) {
+// readName sets *v to the index of the name that s is, ignoring case and space around
+// it, or leaves it as it was.
+func readName[T ~uint8 | ~int32](v *T, fn, s string, names []string) error {
 	t := strings.TrimSpace(s)
 	for i, name := range names {
 		if len(s) <= maxText && strings.EqualFold(t, name) {
-			return i, nil
+			*v = T(i)
+			return nil
 		}
 	}
-	return 0, nameError(fn, field, clip(s), names)
+	return nameError(fn, "text", clip(s), names)
 }
 
 func nameError(fn, field, value string, names []string) error {
@@ -49,7 +53,27 @@ func marshalName(fn, field string, i int, text string, names []string) ([]byte, 
 	return []byte(text), nil
 }
 
-// listOf returns "garland, picks or both".
+// value returns the text of v for a database column.
+func value(v encoding.TextMarshaler) (driver.Value, error) {
+	text, err := v.MarshalText()
+	if err != nil {
+		return nil, err
+	}
+	return string(text), nil
+}
+
+// scan sets v from a database column of text.
+func scan(v encoding.TextUnmarshaler, fn string, src any) error {
+	switch src := src.(type) {
+	case string:
+		return v.UnmarshalText([]byte(src))
+	case []byte:
+		return v.UnmarshalText(src)
+	}
+	return &units.Error{Func: "sizing." + fn, Field: "src", Value: fmt.Sprintf("%T", src), Want: "text", Err: units.ErrSyntax}
+}
+
+// listOf returns "full, slim or pencil".
 func listOf(names []string) string {
 	last := len(names) - 1
 	return strings.Join(names[:last], ", ") + " or " + names[last]

@@ -5,18 +5,9 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
-
-// A Mix is round ornaments of up to three sizes, largest first, without a size of
-// which there are none.
-type Mix []Size
-
-// A Size is so many ornaments of one diameter.
-type Size struct {
-	Diameter units.Length `json:"diameter"` // across one ornament, 1/4 in to 3 ft
-	Count    int          `json:"count"`    // how many there are, 0 to 100,000,000
-}
 
 const (
 	minSize  = units.Inch / 4
@@ -40,12 +31,10 @@ type balls [3]struct {
 // balls returns the sizes for a tree, whose base is as wide as that.
 func (r Rules) balls(fn string, t Tree, base units.Length) (balls, error) {
 	list, limit, at := r.Sizes, r.HomeLargest, "/homeLargest"
-	if t.Setting == Public {
+	if t.Public {
 		limit, at = r.HallLargest, "/hallLargest"
 	}
 	switch {
-	case t.Setting >= numSettings:
-		return balls{}, nameError(fn, "/tree/setting", t.Setting.String(), settingNames[:])
 	case len(list) == 0:
 		list = stocked[:]
 	case len(list) > 100:
@@ -59,7 +48,7 @@ func (r Rules) balls(fn string, t Tree, base units.Length) (balls, error) {
 		least = d + 1
 	}
 	switch {
-	case limit == 0 && t.Setting == Public:
+	case limit == 0 && t.Public:
 		limit = 12 * units.Inch
 	case limit == 0:
 		limit = 6 * units.Inch
@@ -100,8 +89,8 @@ func (b balls) disc() float64 {
 }
 
 // mix parts a count into the sizes.
-func (b balls) mix(count int) Mix {
-	var m Mix
+func (b balls) mix(count int) []shopping.Lot {
+	var m []shopping.Lot
 	rest := count
 	for i, s := range b {
 		n := rest
@@ -111,10 +100,10 @@ func (b balls) mix(count int) Mix {
 		rest -= n
 		switch last := len(m) - 1; {
 		case n == 0:
-		case last >= 0 && m[last].Diameter == s.diameter:
-			m[last].Count += n
+		case last >= 0 && m[last].Item.Size == s.diameter:
+			m[last].Quantity.Pieces += n
 		default:
-			m = append(m, Size{s.diameter, n})
+			m = append(m, shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Size: s.diameter}, Quantity: shopping.Quantity{Pieces: n}})
 		}
 	}
 	return m
@@ -132,7 +121,7 @@ func (b balls) words(style units.Style) string {
 	if last := len(list) - 1; last > 0 {
 		return strings.Join(list[:last], ", ") + " and " + list[last]
 	}
-	return list[0]
+	return strings.Join(list, "")
 }
 
 // Mix returns which sizes of round ornament a tree takes, and how many of each out
@@ -157,7 +146,7 @@ func (b balls) words(style units.Style) string {
 // Source: common practice that there are two or three sizes, more of the small
 // ones; the figures are defaults of this package, about what shops sell for a 7 ft
 // tree (4, 3 and 2 in).
-func (r Rules) Mix(tree Tree, count int) (Mix, error) {
+func (r Rules) Mix(tree Tree, count int) ([]shopping.Lot, error) {
 	const fn = "Rules.Mix"
 	c, err := tree.cone(fn, "/tree/")
 	if err != nil {
@@ -173,48 +162,32 @@ func (r Rules) Mix(tree Tree, count int) (Mix, error) {
 	return b.mix(count), nil
 }
 
-// Cover returns what part of a surface the ornaments of m cover, seen straight on:
+// Cover returns what part of a surface round ornaments cover, seen straight on:
 //
-//	cover = Σ count · π/4 · diameter² / surface
+//	Σ count · π/4 · diameter² / surface
 //
-// within 4 parts in 10¹⁵. The surface is more than zero. On a full 7 ft tree 49 of
-// the usual sizes cover about 4 %; branches show through the rest.
-func (m Mix) Cover(surface units.Area) (float64, error) {
-	const fn = "Mix.Cover"
+// within 4 parts in 10¹⁵. The surface is more than zero, a diameter 1/4 in to 3 ft, a
+// count 0 to 100,000,000. On a full 7 ft tree 49 ornaments of the usual sizes cover about
+// 4 %; branches show through the rest.
+func Cover(ornaments []shopping.Lot, surface units.Area) (float64, error) {
+	const fn = "Cover"
 	if surface <= 0 {
 		return 0, rangeError(fn, "surface", surface.String(), "more than 0 sq ft")
 	}
 	discs := 0.0
-	for i, s := range m {
-		at := "/" + strconv.Itoa(i)
-		if err := checkCount(fn, at+"/count", s.Count, maxCount); err != nil {
-			return 0, err
-		}
-		if s.Count == 0 {
+	for i, lot := range ornaments {
+		at := "/ornaments/" + strconv.Itoa(i)
+		n, size := lot.Quantity.Pieces, lot.Item.Size
+		switch {
+		case lot.Item.Kind != shopping.Ornament || lot.Quantity.Length != 0 || n < 0 || n > maxCount:
+			return 0, rangeError(fn, at, lot.Quantity.String()+" "+lot.Item.String(), "0 to 100000000 ornaments")
+		case n == 0:
 			continue
+		case size < minSize || size > maxSize:
+			return 0, rangeError(fn, at+"/item", size.String(), "a size of 1/4 in to 3 ft")
 		}
-		if s.Diameter < minSize || s.Diameter > maxSize {
-			return 0, rangeError(fn, at+"/diameter", s.Diameter.String(), "1/4 in to 3 ft")
-		}
-		d := float64(s.Diameter)
-		discs += float64(float64(s.Count) * float64(d*d))
+		d := float64(size)
+		discs += float64(float64(n) * float64(d*d))
 	}
 	return float64(math.Pi/4*discs) / float64(float64(surface)*1e6), nil
-}
-
-// String returns [Mix.Format] in feet and inches.
-func (m Mix) String() string { return m.Format(units.InFeetInches) }
-
-// Format returns one line in a style, "10 of 4 in, 15 of 3 1/8 in, 24 of 2 in".
-func (m Mix) Format(style units.Style) string {
-	var list []string
-	for _, s := range m {
-		if s.Count != 0 {
-			list = append(list, strconv.Itoa(s.Count)+" of "+across(s.Diameter, style))
-		}
-	}
-	if list == nil {
-		return "none"
-	}
-	return strings.Join(list, ", ")
 }

@@ -14,24 +14,23 @@ func ExampleRules_Each_question() {
 	rules, height := sizing.CommonPractice(), 9*units.Foot
 	types, _ := rules.Types(height)
 	each, _ := rules.Each(height)
-	all, _ := rules.Ornaments(height)
-	fmt.Println(types, "types,", each, "of each:", all, "ornaments in all")
+	fmt.Println(types, "types,", each, "of each:", types*each.Min, "to", types*each.Max, "ornaments in all")
 	// Output: 9 types, 7 to 11 of each: 63 to 99 ornaments in all
 }
 
 // How many picks does a 9 ft tree take in place of garland?
 // Common practice: 3 for each foot.
-func ExampleRules_Picks_question() {
-	picks, _ := sizing.CommonPractice().Picks(9 * units.Foot)
-	fmt.Println(picks, "picks")
+func ExampleRules_Supply_picks() {
+	picks, _ := sizing.CommonPractice().Supply(shopping.Pick, 9*units.Foot)
+	fmt.Println(picks.Pieces, "picks")
 	// Output: 27 picks
 }
 
 // How much garland does a 7½ ft tree take?
 // Common practice: 9 ft for each foot is 67.5 ft, and 67.5/6 is 11.25.
-func ExampleRules_Garland_question() {
-	garland, _ := sizing.CommonPractice().Garland(7*units.Foot + 6*units.Inch)
-	strand := 6 * units.Foot
+func ExampleRules_Supply_garland() {
+	need, _ := sizing.CommonPractice().Supply(shopping.Garland, 7*units.Foot+6*units.Inch)
+	garland, strand := need.Length, 6*units.Foot
 	fmt.Printf("%v: %d strands of %v\n", garland, (garland+strand-1)/strand, strand)
 	// Output: 67 ft 6 in: 12 strands of 6 ft
 }
@@ -41,15 +40,14 @@ func ExampleRules_Garland_question() {
 // π · 17.55 · √(17.55² + 78²) = 4408 sq in; half of it is seen, and one wrap each
 // 10.16 in takes a little over 4408/2/10.16 in = 18 ft. Simpson's rule on the way
 // to and fro gives 19 ft 10.2 in.
-func ExampleRules_Match_question() {
+func ExampleRules_Compare_corner() {
 	tree := sizing.Tree{
 		Height:   6*units.Foot + 6*units.Inch,
 		Taper:    sizing.Slim,
 		Exposure: sizing.InCorner,
 	}
-	amounts, _ := sizing.CommonPractice().Match(sizing.CommonLook(), tree)
-	rule, _ := sizing.CommonPractice().Garland(tree.Height)
-	fmt.Println(amounts[shopping.Garland].Length, "of garland to match an ordinary tree; the rule of thumb would buy", rule)
+	c, _ := sizing.CommonPractice().Compare(sizing.CommonLook(), tree)
+	fmt.Println(c.Shape[shopping.Garland].Length, "of garland to match an ordinary tree; the rule of thumb would buy", c.Rule[shopping.Garland].Length)
 	// Output: 19 ft 11 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in
 }
 
@@ -58,7 +56,7 @@ func ExampleRules_Match_question() {
 // that of a 7 ft one, where the rule asks for 12/7 = 1.71 times as much: 1.71
 // times too little.
 func ExampleRules_Compare_question() {
-	c, _ := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 12 * units.Foot}, sizing.Auto)
+	c, _ := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 12 * units.Foot})
 	fmt.Println(c)
 	// Output:
 	// ornaments: 144 of 4 in, 3 1/8 in and 2 in cover 4.1 % here; 4.1 % takes 144
@@ -84,8 +82,13 @@ func ExampleTree_Spacing_question() {
 // tenths 24.
 func ExampleRules_Mix_question() {
 	mix, _ := sizing.CommonPractice().Mix(sizing.Tree{Height: 9 * units.Foot}, 81)
-	fmt.Println(mix)
-	// Output: 16 of 4 in, 24 of 3 1/8 in, 41 of 2 in
+	for _, m := range mix {
+		fmt.Println(m.Quantity.Pieces, "of", m.Item.Size.Format(units.InInches, units.Inch/8))
+	}
+	// Output:
+	// 16 of 4 in
+	// 24 of 3 1/8 in
+	// 41 of 2 in
 }
 
 // Which is the tallest tree under a 9 ft ceiling?

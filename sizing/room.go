@@ -19,20 +19,6 @@ func Topper(height units.Length) (units.Range[units.Length], error) {
 	return units.Range[units.Length]{Min: (height + 5) / 10, Max: (height + 4) / 8}, nil
 }
 
-// Skirt returns how wide a skirt under a tree may be: from a foot less than the base,
-// or half the base if that is more, to 6 in beyond the branches all round. Most reach
-// 4 to 6 in beyond them. A collar stands around the stand and goes by that: measure
-// across its feet. Its errors are those of [Tree.Cone].
-//
-// Source: common practice, from memory.
-func (t Tree) Skirt() (units.Range[units.Length], error) {
-	c, err := t.cone("Tree.Skirt", "/")
-	if err != nil {
-		return units.Range[units.Length]{}, err
-	}
-	return units.Range[units.Length]{Min: max(c.BaseDiameter-units.Foot, c.BaseDiameter/2), Max: c.BaseDiameter + units.Foot}, nil
-}
-
 // A Room is where a tree is to stand.
 type Room struct {
 	// Ceiling is its height above the tip, 3 ft to 150 ft.
@@ -143,8 +129,8 @@ func (r Room) Fit(tree Tree) (Fit, error) {
 		need = max(need, r.Ceiling-edge+r.Topper+fingers)
 	}
 	need += r.Stand
-	if r.Ceiling-need < MinHeight {
-		return Fit{}, rangeError(fn, "/ceiling", r.Ceiling.String(), (need+MinHeight).String()+" at least, for this stand, topper and clearance")
+	if r.Ceiling-need < minHeight {
+		return Fit{}, rangeError(fn, "/ceiling", r.Ceiling.String(), (need+minHeight).String()+" at least, for this stand, topper and clearance")
 	}
 	f := Fit{
 		Verdict: "fits",
@@ -222,8 +208,16 @@ type Ladder struct {
 	Cautions []units.Caution `json:"cautions"`
 }
 
-// stepladders are common nominal sizes in feet.
-var stepladders = [...]units.Length{4, 6, 8, 10, 12, 14, 16}
+// What stepladders there are, and how high a person works from one.
+//
+// Source: makers' labels, from memory; the label on the ladder decides.
+const (
+	smallestLadder = 4 * units.Foot // in steps of 2 ft
+	tallestLadder  = 16 * units.Foot
+	fromFloor      = 6 * units.Foot
+	aboveLadder    = 4 * units.Foot // standing two steps below its top
+	belowTop       = 2 * units.Foot // where one stands
+)
 
 const (
 	maxTopper  = 10 * units.Foot
@@ -232,37 +226,49 @@ const (
 )
 
 // LadderFor returns the smallest stepladder to work from at a height above the floor,
-// up to 150 ft. From the floor a person reaches 6 ft; from a stepladder, standing two
-// steps below its top, 4 ft above its nominal height. Sizes are 4 to 16 ft in steps of
-// 2 ft. Above 20 ft no stepladder will do.
+// up to 150 ft. Sizes are 4 to 16 ft in steps of 2 ft.
 //
 //	height   up to 6 ft   8 ft   10 ft   12 ft   14 ft   16 ft   18 ft   20 ft   above
 //	ladder   none         4 ft   6 ft    8 ft    10 ft   12 ft   14 ft   16 ft   a lift
 //
 // Source: the reach is what makers print on stepladders, from memory; the label on
-// the ladder decides. Falls are the risk here, not the sums.
+// the ladder decides.
 func LadderFor(height units.Length) (Ladder, error) {
-	if height < 0 || height > maxReach {
+	switch {
+	case height < 0 || height > maxReach:
 		return Ladder{}, rangeError("LadderFor", "height", height.String(), "0 ft to 150 ft")
-	}
-	if height <= 6*units.Foot {
+	case height <= fromFloor:
 		return Ladder{Cautions: []units.Caution{{Code: "floor", Text: "no ladder needed: do not stand on chairs", Source: commonPractice}}}, nil
+	case height > tallestLadder+aboveLadder:
+		return Ladder{Lift: true, Cautions: []units.Caution{{
+			Code:   "lift",
+			Text:   "no stepladder reaches: work at this height is for trained people with a platform, a scaffold or a lift; ask a licensed firm",
+			Source: commonPractice,
+		}}}, nil
 	}
-	for _, size := range stepladders {
-		if height <= (size+4)*units.Foot {
-			return Ladder{Size: size * units.Foot, Cautions: []units.Caution{{
-				Code: "ladder",
-				Text: "set it open and locked on level ground, never stand on its top or the step below, do not lean out: " +
-					"climb down and move it; have somebody hold it; follow its label",
-				Source: "29 CFR 1926.1053(b) for the top step and level ground, from memory; makers' labels",
-			}}}, nil
-		}
-	}
-	return Ladder{Lift: true, Cautions: []units.Caution{{
-		Code:   "lift",
-		Text:   "no stepladder reaches: work at this height is for trained people with a platform, a scaffold or a lift; ask a licensed firm",
-		Source: commonPractice,
+	return Ladder{Size: max(smallestLadder, up(height-aboveLadder, 2*units.Foot)), Cautions: []units.Caution{{
+		Code: "ladder",
+		Text: "set it open and locked on level ground, never stand on its top or the step below, do not lean out: " +
+			"climb down and move it; have somebody hold it; follow its label",
+		Source: "29 CFR 1926.1053(b) for the top step and level ground, from memory; makers' labels",
 	}}}, nil
+}
+
+// Reach returns the heights above the floor that one works at: from the floor up to 6 ft;
+// from a stepladder of up to 16 ft, where one stands (2 ft below its top) to 4 ft above its
+// size; with a lift, what no stepladder reaches, to 150 ft. For any other size it is zero.
+//
+// Source: see [LadderFor].
+func (l Ladder) Reach() units.Range[units.Length] {
+	switch {
+	case l.Lift:
+		return units.Range[units.Length]{Min: tallestLadder + aboveLadder, Max: maxReach}
+	case l.Size == 0:
+		return units.Range[units.Length]{Max: fromFloor}
+	case l.Size < 0 || l.Size > tallestLadder:
+		return units.Range[units.Length]{}
+	}
+	return units.Range[units.Length]{Min: max(0, l.Size-belowTop), Max: l.Size + aboveLadder}
 }
 
 // Ladder returns the smallest stepladder for setting the topper on a tree: one from

@@ -25,32 +25,32 @@ func TestMix(t *testing.T) {
 		r      Rules
 		t      Tree
 		count  int
-		want   Mix
+		want   []shopping.Lot
 	}{
-		{"4, 3 and 2 in, the nearest that shops stock; 9.8, 14.7 and the rest", common, Tree{Height: 7 * ft}, 49, Mix{{4 * in, 10}, {3*in + eighth, 15}, {2 * in, 24}}},
-		{"the same balls on a taller tree; 16.2, 24.3 and the rest", common, Tree{Height: 9 * ft}, 81, Mix{{4 * in, 16}, {3*in + eighth, 24}, {2 * in, 41}}},
-		{"2.7 and 1.35 in; 6.4 and the rest", common, Tree{Height: 4*ft + 6*in}, 16, Mix{{2*in + 6*eighth, 6}, {1*in + half, 10}}},
-		{"three sizes from 5 ft: 3, 2.25 and 1.5 in", common, Tree{Height: 5 * ft}, 10, Mix{{3*in + eighth, 2}, {2*in + 3*eighth, 3}, {1*in + half, 5}}},
-		{"two below", common, Tree{Height: 5*ft - 1}, 10, Mix{{3*in + eighth, 4}, {1*in + half, 6}}},
-		{"0.6 and 0.3 in, all of the smallest", common, Tree{Height: 1 * ft}, 10, Mix{{6 * eighth, 10}}},
-		{"0.85 and 0.43 in: minis alone", common, Tree{Height: 3 * ft, Taper: Pencil}, 10, Mix{{6 * eighth, 10}}},
-		{"0.9 and 0.45 in: minis and the next", common, Tree{Height: 18 * in}, 10, Mix{{1 * in, 4}, {6 * eighth, 6}}},
-		{"1 and 0.5 in: no minis from there on", common, Tree{Height: 20 * in}, 10, Mix{{1 * in, 10}}},
-		{"minis where there is no other", with(func(r *Rules) { r.Sizes = []units.Length{in / 2, 6 * eighth, 6 * in} }), Tree{Height: 2 * ft}, 10, Mix{{6 * eighth, 10}}},
-		{"1.2 and 0.6 in, still one size", common, Tree{Height: 2 * ft}, 32, Mix{{1 * in, 32}}},
-		{"up to 4 in at 16 ft", common, Tree{Height: 16 * ft}, 10, Mix{{4 * in, 2}, {3*in + eighth, 3}, {2 * in, 5}}},
-		{"then 1/4 in a foot: 5, 3.75 and 2.5 in", common, Tree{Height: 20 * ft}, 10, Mix{{4*in + 6*eighth, 2}, {4 * in, 3}, {2*in + 3*eighth, 5}}},
-		{"12, 9 and 6 in in a hall, the larger of 8 and 10", common, Tree{Height: 48 * ft, Setting: Public}, 10, Mix{{12 * in, 2}, {10 * in, 3}, {6 * in, 5}}},
-		{"12 in is the largest of a hall", common, Tree{Height: 100 * ft, Setting: Public}, 10, Mix{{12 * in, 2}, {10 * in, 3}, {6 * in, 5}}},
-		{"6 in of a home, 4.5 and 3 in", common, Tree{Height: 48 * ft}, 10, Mix{{6 * in, 2}, {4*in + 6*eighth, 3}, {3*in + eighth, 5}}},
-		{"a pencil 9 ft tall is as wide as a full tree of 4.15 ft: 2.49 and 1.246 in", common, Tree{Height: 9 * ft, Taper: Pencil}, 10, Mix{{2*in + 3*eighth, 4}, {1 * in, 6}}},
-		{"wider than full counts no more", common, Tree{Height: 4 * ft, Base: 6 * ft}, 10, Mix{{2*in + 3*eighth, 4}, {1 * in, 6}}},
-		{"a shop with two sizes: 3 in is as near to both", with(func(r *Rules) { r.Sizes = []units.Length{2 * in, 4 * in} }), Tree{Height: 7 * ft}, 49, Mix{{4 * in, 25}, {2 * in, 24}}},
-		{"a house that hangs nothing over 3 in", with(func(r *Rules) { r.HomeLargest = 3 * in }), Tree{Height: 7 * ft}, 10, Mix{{2*in + 6*eighth, 2}, {2*in + 3*eighth, 3}, {1*in + half, 5}}},
-		{"a hall that does", with(func(r *Rules) { r.HomeLargest = 3 * in }), Tree{Height: 7 * ft, Setting: Public}, 10, Mix{{4 * in, 2}, {3*in + eighth, 3}, {2 * in, 5}}},
-		{"no list is the usual one", Rules{}, Tree{Height: 7 * ft}, 49, Mix{{4 * in, 10}, {3*in + eighth, 15}, {2 * in, 24}}},
-		{"one goes to the small: 0.2 and 0.3", common, Tree{Height: 7 * ft}, 1, Mix{{2 * in, 1}}},
-		{"two: 0.4 and 0.6", common, Tree{Height: 7 * ft}, 2, Mix{{3*in + eighth, 1}, {2 * in, 1}}},
+		{"4, 3 and 2 in, the nearest that shops stock; 9.8, 14.7 and the rest", common, Tree{Height: 7 * ft}, 49, lots(ball{4 * in, 10}, ball{3*in + eighth, 15}, ball{2 * in, 24})},
+		{"the same balls on a taller tree; 16.2, 24.3 and the rest", common, Tree{Height: 9 * ft}, 81, lots(ball{4 * in, 16}, ball{3*in + eighth, 24}, ball{2 * in, 41})},
+		{"2.7 and 1.35 in; 6.4 and the rest", common, Tree{Height: 4*ft + 6*in}, 16, lots(ball{2*in + 6*eighth, 6}, ball{1*in + half, 10})},
+		{"three sizes from 5 ft: 3, 2.25 and 1.5 in", common, Tree{Height: 5 * ft}, 10, lots(ball{3*in + eighth, 2}, ball{2*in + 3*eighth, 3}, ball{1*in + half, 5})},
+		{"two below", common, Tree{Height: 5*ft - 1}, 10, lots(ball{3*in + eighth, 4}, ball{1*in + half, 6})},
+		{"0.6 and 0.3 in, all of the smallest", common, Tree{Height: 1 * ft}, 10, lots(ball{6 * eighth, 10})},
+		{"0.85 and 0.43 in: minis alone", common, Tree{Height: 3 * ft, Taper: Pencil}, 10, lots(ball{6 * eighth, 10})},
+		{"0.9 and 0.45 in: minis and the next", common, Tree{Height: 18 * in}, 10, lots(ball{1 * in, 4}, ball{6 * eighth, 6})},
+		{"1 and 0.5 in: no minis from there on", common, Tree{Height: 20 * in}, 10, lots(ball{1 * in, 10})},
+		{"minis where there is no other", with(func(r *Rules) { r.Sizes = []units.Length{in / 2, 6 * eighth, 6 * in} }), Tree{Height: 2 * ft}, 10, lots(ball{6 * eighth, 10})},
+		{"1.2 and 0.6 in, still one size", common, Tree{Height: 2 * ft}, 32, lots(ball{1 * in, 32})},
+		{"up to 4 in at 16 ft", common, Tree{Height: 16 * ft}, 10, lots(ball{4 * in, 2}, ball{3*in + eighth, 3}, ball{2 * in, 5})},
+		{"then 1/4 in a foot: 5, 3.75 and 2.5 in", common, Tree{Height: 20 * ft}, 10, lots(ball{4*in + 6*eighth, 2}, ball{4 * in, 3}, ball{2*in + 3*eighth, 5})},
+		{"12, 9 and 6 in in a hall, the larger of 8 and 10", common, Tree{Height: 48 * ft, Public: true}, 10, lots(ball{12 * in, 2}, ball{10 * in, 3}, ball{6 * in, 5})},
+		{"12 in is the largest of a hall", common, Tree{Height: 100 * ft, Public: true}, 10, lots(ball{12 * in, 2}, ball{10 * in, 3}, ball{6 * in, 5})},
+		{"6 in of a home, 4.5 and 3 in", common, Tree{Height: 48 * ft}, 10, lots(ball{6 * in, 2}, ball{4*in + 6*eighth, 3}, ball{3*in + eighth, 5})},
+		{"a pencil 9 ft tall is as wide as a full tree of 4.15 ft: 2.49 and 1.246 in", common, Tree{Height: 9 * ft, Taper: Pencil}, 10, lots(ball{2*in + 3*eighth, 4}, ball{1 * in, 6})},
+		{"wider than full counts no more", common, Tree{Height: 4 * ft, Base: 6 * ft}, 10, lots(ball{2*in + 3*eighth, 4}, ball{1 * in, 6})},
+		{"a shop with two sizes: 3 in is as near to both", with(func(r *Rules) { r.Sizes = []units.Length{2 * in, 4 * in} }), Tree{Height: 7 * ft}, 49, lots(ball{4 * in, 25}, ball{2 * in, 24})},
+		{"a house that hangs nothing over 3 in", with(func(r *Rules) { r.HomeLargest = 3 * in }), Tree{Height: 7 * ft}, 10, lots(ball{2*in + 6*eighth, 2}, ball{2*in + 3*eighth, 3}, ball{1*in + half, 5})},
+		{"a hall that does", with(func(r *Rules) { r.HomeLargest = 3 * in }), Tree{Height: 7 * ft, Public: true}, 10, lots(ball{4 * in, 2}, ball{3*in + eighth, 3}, ball{2 * in, 5})},
+		{"no list is the usual one", Rules{}, Tree{Height: 7 * ft}, 49, lots(ball{4 * in, 10}, ball{3*in + eighth, 15}, ball{2 * in, 24})},
+		{"one goes to the small: 0.2 and 0.3", common, Tree{Height: 7 * ft}, 1, lots(ball{2 * in, 1})},
+		{"two: 0.4 and 0.6", common, Tree{Height: 7 * ft}, 2, lots(ball{3*in + eighth, 1}, ball{2 * in, 1})},
 		{"none", common, Tree{Height: 7 * ft}, 0, nil},
 	} {
 		got, err := row.r.Mix(row.t, row.count)
@@ -70,7 +70,6 @@ func TestMix(t *testing.T) {
 		count int
 	}{
 		{"/tree/height", units.ErrRange, common, Tree{Height: 1*ft - 1}, 1},
-		{"/tree/setting", units.ErrName, common, Tree{Height: 7 * ft, Setting: numSettings}, 1},
 		{"count", units.ErrRange, common, Tree{Height: 7 * ft}, -1},
 		{"count", units.ErrRange, common, Tree{Height: 7 * ft}, 100_000_001},
 		{"/sizes/0", units.ErrRange, Rules{Sizes: []units.Length{in/4 - 1}}, Tree{Height: 7 * ft}, 1},
@@ -79,7 +78,7 @@ func TestMix(t *testing.T) {
 		{"/sizes", units.ErrRange, Rules{Sizes: many}, Tree{Height: 7 * ft}, 1},
 		{"/homeLargest", units.ErrRange, Rules{HomeLargest: 6*eighth - 1}, Tree{Height: 7 * ft}, 1},
 		{"/homeLargest", units.ErrRange, Rules{HomeLargest: -in}, Tree{Height: 7 * ft}, 1},
-		{"/hallLargest", units.ErrRange, Rules{HallLargest: 3*ft + 1}, Tree{Height: 7 * ft, Setting: Public}, 1},
+		{"/hallLargest", units.ErrRange, Rules{HallLargest: 3*ft + 1}, Tree{Height: 7 * ft, Public: true}, 1},
 	} {
 		got, err := row.r.Mix(row.t, row.count)
 		refused(t, err, row.want, "Rules.Mix", row.field)
@@ -93,22 +92,22 @@ func TestMixProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := CommonPractice()
 		tree := Tree{
-			Height:  units.Length(rapid.Int64Range(int64(MinHeight), int64(MaxHeight)).Draw(t, "height")),
-			Taper:   Taper(rapid.IntRange(0, int(Pencil)).Draw(t, "taper")),
-			Setting: Setting(rapid.IntRange(0, int(Public)).Draw(t, "setting")),
+			Height: units.Length(rapid.Int64Range(int64(minHeight), int64(maxHeight)).Draw(t, "height")),
+			Taper:  Taper(rapid.IntRange(0, int(Pencil)).Draw(t, "taper")),
+			Public: rapid.Bool().Draw(t, "public"),
 		}
 		count := rapid.IntRange(0, 999_990).Draw(t, "count")
-		mix := func(tree Tree, count int) Mix {
+		mix := func(tree Tree, count int) []shopping.Lot {
 			m, err := r.Mix(tree, count)
 			if err != nil {
 				t.Fatal(err)
 			}
 			return m
 		}
-		of := func(m Mix, d units.Length) int {
+		of := func(m []shopping.Lot, d units.Length) int {
 			for _, s := range m {
-				if s.Diameter == d {
-					return s.Count
+				if s.Item.Size == d {
+					return s.Quantity.Pieces
 				}
 			}
 			return 0
@@ -116,13 +115,13 @@ func TestMixProperties(t *testing.T) {
 		m, more := mix(tree, count), mix(tree, count+rapid.IntRange(1, 10).Draw(t, "more"))
 		total, last := 0, units.Length(math.MaxInt64)
 		for _, s := range m {
-			if s.Count < 1 || s.Diameter >= last || !slices.Contains(r.Sizes, s.Diameter) || tree.Setting == Home && s.Diameter > r.HomeLargest {
+			if s.Quantity.Pieces < 1 || s.Item.Size >= last || !slices.Contains(r.Sizes, s.Item.Size) || !tree.Public && s.Item.Size > r.HomeLargest {
 				t.Fatalf("%v: a size twice, out of order, of nothing, not to be had or too large", m)
 			}
-			if of(more, s.Diameter) < s.Count {
+			if of(more, s.Item.Size) < s.Quantity.Pieces {
 				t.Fatalf("%v, but %v of more", m, more)
 			}
-			total, last = total+s.Count, s.Diameter
+			total, last = total+s.Quantity.Pieces, s.Item.Size
 		}
 		if total != count || len(m) > 3 {
 			t.Fatalf("%d ornaments: %v", count, m)
@@ -131,8 +130,8 @@ func TestMixProperties(t *testing.T) {
 			return
 		}
 		taller := tree
-		taller.Height = min(MaxHeight, tree.Height+units.Length(rapid.Int64Range(0, int64(ft)).Draw(t, "taller")))
-		if n := mix(taller, count); n[0].Diameter < m[0].Diameter || n[len(n)-1].Diameter < m[len(m)-1].Diameter {
+		taller.Height = min(maxHeight, tree.Height+units.Length(rapid.Int64Range(0, int64(ft)).Draw(t, "taller")))
+		if n := mix(taller, count); n[0].Item.Size < m[0].Item.Size || n[len(n)-1].Item.Size < m[len(m)-1].Item.Size {
 			t.Fatalf("%v, but %v on a taller tree", m, n)
 		}
 	})
@@ -145,9 +144,9 @@ func TestMixProperties(t *testing.T) {
 // half a mean disc.
 func TestCoverIsKept(t *testing.T) {
 	r, look := CommonPractice(), CommonLook()
-	wide, _ := ArcDegrees(300)
+	const wide = 300 * Degree
 	typed := 0
-	for height := MinHeight; height <= 30*ft; height += 3 * in {
+	for height := minHeight; height <= 30*ft; height += 3 * in {
 		for _, tree := range []Tree{
 			{Taper: Full},
 			{Taper: Slim},
@@ -156,19 +155,19 @@ func TestCoverIsKept(t *testing.T) {
 			{Taper: Pencil, Exposure: InCorner},
 			{Taper: Slim, Exposure: AgainstWall},
 			{Taper: Full, Exposure: wide},
-			{Taper: Full, Setting: Public},
-			{Taper: Slim, Exposure: HalfTree, Setting: Public},
+			{Taper: Full, Public: true},
+			{Taper: Slim, Exposure: HalfTree, Public: true},
 		} {
 			tree.Height = height
-			a, err1 := r.Match(look, tree)
+			a, err1 := matched(r, look, tree)
 			n := a[shopping.Ornament].Pieces
 			m, err2 := r.Mix(tree, n)
 			area, err3 := tree.DressedArea()
-			cover, err4 := m.Cover(area)
+			cover, err4 := Cover(m, area)
 			if err1 != nil || err2 != nil || err3 != nil || err4 != nil {
 				t.Fatal(err1, err2, err3, err4)
 			}
-			disc, _ := Mix{{m[0].Diameter, 1}}.Cover(area)
+			disc, _ := Cover(lots(ball{m[0].Item.Size, 1}), area)
 			if n == wholeFeet(height) && cover > look.Cover {
 				typed++
 				continue
@@ -186,51 +185,44 @@ func TestCoverIsKept(t *testing.T) {
 func TestCover(t *testing.T) {
 	// By hand: 10 discs of 12.566 sq in, 15 of 7.069 and 24 of 3.142 are
 	// 97.75 pi = 307.09 sq in, of 52.606 sq ft.
-	m := Mix{{4 * in, 10}, {3 * in, 15}, {2 * in, 24}}
-	got, err := m.Cover(50 * units.SquareFoot)
+	m := lots(ball{4 * in, 10}, ball{3 * in, 15}, ball{2 * in, 24})
+	got, err := Cover(m, 50*units.SquareFoot)
 	if want := 97.75 * math.Pi / 7200; err != nil || math.Abs(got/want-1) > 4e-15 {
 		t.Errorf("cover %v, %v; want %v", got, err, want)
 	}
-	if got, err := (Mix{}).Cover(1); got != 0 || err != nil {
+	if got, err := Cover(nil, 1); got != 0 || err != nil {
 		t.Errorf("nothing covers %v, %v", got, err)
 	}
 	for _, row := range []struct {
 		field string
-		m     Mix
+		m     []shopping.Lot
 		area  units.Area
 	}{
 		{"surface", m, 0},
 		{"surface", m, -1},
-		{"/0/count", Mix{{in, -1}}, 1},
-		{"/1/count", Mix{{in, 1}, {in, 100_000_001}}, 1},
-		{"/0/diameter", Mix{{in/4 - 1, 1}}, 1},
-		{"/1/diameter", Mix{{in, 1}, {3*ft + 1, 1}}, 1},
-		{"/2/diameter", Mix{{in, 1}, {in, 1}, {-in, 1}}, 1},
+		{"/ornaments/0", lots(ball{in, -1}), 1},
+		{"/ornaments/1", lots(ball{in, 1}, ball{in, 100_000_001}), 1},
+		{"/ornaments/0/item", lots(ball{in/4 - 1, 1}), 1},
+		{"/ornaments/1/item", lots(ball{in, 1}, ball{3*ft + 1, 1}), 1},
+		{"/ornaments/2/item", lots(ball{in, 1}, ball{in, 1}, ball{-in, 1}), 1},
 	} {
-		got, err := row.m.Cover(row.area)
-		refused(t, err, units.ErrRange, "Mix.Cover", row.field)
+		got, err := Cover(row.m, row.area)
+		refused(t, err, units.ErrRange, "Cover", row.field)
 		if got != 0 {
 			t.Errorf("%v with an error", got)
 		}
 	}
-	for _, s := range []Size{{in / 4, 1}, {3 * ft, 100_000_000}, {0, 0}} {
-		if _, err := (Mix{s, s, s}).Cover(1); err != nil {
+	for _, s := range []ball{{in / 4, 1}, {3 * ft, 100_000_000}, {0, 0}} {
+		if _, err := Cover(lots(s, s, s), 1); err != nil {
 			t.Errorf("%+v: %v", s, err)
 		}
 	}
-	for _, row := range []struct {
-		m     Mix
-		style units.Style
-		want  string
-	}{
-		{Mix{}, units.InFeetInches, "none"},
-		{Mix{{2 * in, 1}}, units.InFeetInches, "1 of 2 in"},
-		{Mix{{4 * in, 3}, {2 * in, 0}, {19 * in / 8, 1}}, units.InFeet, "3 of 4 in, 1 of 2 3/8 in"},
-		{Mix{{4 * in, 3}, {19 * in / 8, 1}}, units.InMetric, "3 of 10.2 cm, 1 of 6 cm"},
+	for _, lot := range []shopping.Lot{
+		{Item: shopping.Item{Kind: shopping.Pick, Size: in}, Quantity: shopping.Quantity{Pieces: 1}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Size: in}, Quantity: shopping.Quantity{Length: in}},
 	} {
-		if got := row.m.Format(row.style); got != row.want {
-			t.Errorf("%+v prints %q", row.m, got)
-		}
+		_, err := Cover([]shopping.Lot{lot}, 1)
+		refused(t, err, units.ErrRange, "Cover", "/ornaments/0")
 	}
 }
 
@@ -437,7 +429,7 @@ func TestLadder(t *testing.T) {
 		{150 * ft, 0, "lift"},
 	} {
 		got, err := LadderFor(row.height)
-		if err != nil || got.Size != row.size || got.Lift != (row.code == "lift") || got.In != 0 || len(got.Cautions) != 1 || got.Cautions[0].Code != row.code || got.Cautions[0].Text == "" {
+		if err != nil || got.Size != row.size || got.Lift != (row.code == "lift") || got.In != 0 || row.height < got.Reach().Min || row.height > got.Reach().Max || len(got.Cautions) != 1 || got.Cautions[0].Code != row.code || got.Cautions[0].Text == "" {
 			t.Errorf("%v: %v, %v; want %v, %s", row.height, got, err, row.size, row.code)
 		}
 	}

@@ -11,8 +11,8 @@ import (
 
 // The heights of tree that this package takes.
 const (
-	MinHeight units.Length = 1 * units.Foot
-	MaxHeight units.Length = 100 * units.Foot
+	minHeight units.Length = 1 * units.Foot
+	maxHeight units.Length = 100 * units.Foot
 )
 
 // Rules are the rules of thumb for a tree: so much for each foot of its height.
@@ -113,7 +113,7 @@ func TradeHeight(height units.Length) (units.Length, error) {
 	if err := checkHeight("TradeHeight", "height", height); err != nil {
 		return 0, err
 	}
-	return units.Length(wholeFeet(min(height+2*units.Inch, MaxHeight))) * units.Foot, nil
+	return units.Length(wholeFeet(min(height+2*units.Inch, maxHeight))) * units.Foot, nil
 }
 
 // Types returns how many different ornaments a tree of this height carries:
@@ -160,73 +160,24 @@ func (r Rules) each(fn, field string, height units.Length) (units.Range[int], er
 	return units.Range[int]{Min: max(1, feet-r.EachSpread), Max: feet + r.EachSpread}, nil
 }
 
-// Ornaments returns how many ornaments there are in all: the types of
-// [Rules.Types] times the range of [Rules.Each].
+// Supply returns what a tree of this height takes of garland, ribbon, picks or lights:
 //
-// Source: common practice.
-func (r Rules) Ornaments(height units.Length) (units.Range[int], error) {
-	const fn = "Rules.Ornaments"
-	types, err := r.types(fn, "height", height)
-	if err != nil {
-		return units.Range[int]{}, err
+//	PerFoot[kind] · height in feet
+//
+// by the exact height, 1 ft to 100 ft, rounded up to a piece or a nanometer. Where a
+// printed chart and the rule disagree, the rule decides.
+//
+// Source: common practice; ribbon and lights from memory.
+func (r Rules) Supply(kind shopping.Kind, height units.Length) (shopping.Quantity, error) {
+	const fn = "Rules.Supply"
+	if !dresses(kind) {
+		var names []string
+		for _, d := range dressings {
+			names = append(names, d.kind.String())
+		}
+		return shopping.Quantity{}, nameError(fn, "kind", kind.String(), names)
 	}
-	each, err := r.each(fn, "height", height)
-	if err != nil {
-		return units.Range[int]{}, err
-	}
-	return units.Range[int]{Min: types * each.Min, Max: types * each.Max}, nil
-}
-
-// Picks returns how many picks (stems of berries, leaves or flowers pushed in
-// among the branches) a tree of this height takes where no garland is wound:
-//
-//	picks = PerFoot[shopping.Pick] · height in feet
-//
-// by the exact height, 1 ft to 100 ft, rounded up.
-//
-// Source: common practice.
-func (r Rules) Picks(height units.Length) (int, error) {
-	q, err := r.supply("Rules.Picks", "height", height, shopping.Pick)
-	return q.Pieces, err
-}
-
-// Lights returns how many miniature lights a tree of this height takes:
-//
-//	lights = PerFoot[shopping.Light] · height in feet
-//
-// by the exact height, 1 ft to 100 ft, rounded up. For strings, runs and the load
-// on a circuit, see package lights.
-//
-// Source: common practice, from memory.
-func (r Rules) Lights(height units.Length) (int, error) {
-	q, err := r.supply("Rules.Lights", "height", height, shopping.Light)
-	return q.Pieces, err
-}
-
-// Garland returns how much garland winds around a tree of this height:
-//
-//	length = PerFoot[shopping.Garland] · height in feet
-//
-// by the exact height, 1 ft to 100 ft, rounded up to a nanometer. Where a printed
-// chart and the rule disagree, the rule decides.
-//
-// Source: common practice.
-func (r Rules) Garland(height units.Length) (units.Length, error) {
-	q, err := r.supply("Rules.Garland", "height", height, shopping.Garland)
-	return q.Length, err
-}
-
-// Ribbon returns how much ribbon winds around a tree of this height in place of
-// garland:
-//
-//	length = PerFoot[shopping.Ribbon] · height in feet
-//
-// by the exact height, 1 ft to 100 ft, rounded up to a nanometer.
-//
-// Source: common practice; that it is the same length as for garland, from memory.
-func (r Rules) Ribbon(height units.Length) (units.Length, error) {
-	q, err := r.supply("Rules.Ribbon", "height", height, shopping.Ribbon)
-	return q.Length, err
+	return r.supply(fn, "height", height, kind)
 }
 
 // supply returns what a tree of this height takes of a kind, rounded up.
@@ -252,14 +203,7 @@ func (r Rules) supply(fn, field string, height units.Length, kind shopping.Kind)
 	return shopping.Quantity{Pieces: int((int64(q.Pieces)*int64(height) + int64(units.Foot) - 1) / int64(units.Foot))}, nil
 }
 
-// Amounts returns what a tree takes by rule. The ornaments are as many of each
-// type as the tree has whole feet, the middle of the range of [Rules.Each]. Garland
-// and ribbon are rounded up to a whole inch, and lights to half a string, 50; a
-// pre-lit or a metal tree takes none. Only the height and the kind of t matter.
-//
-// Source: common practice.
-func (r Rules) Amounts(tree Tree) (Amounts, error) { return r.amounts("Rules.Amounts", tree) }
-
+// amounts returns what a tree takes by rule, see Compare.
 func (r Rules) amounts(fn string, t Tree) (a Amounts, err error) {
 	types, err := r.types(fn, "/tree/height", t.Height)
 	if err != nil {
@@ -311,7 +255,7 @@ func dresses(kind shopping.Kind) bool {
 func wholeFeet(height units.Length) int { return int(height / units.Foot) }
 
 func checkHeight(fn, field string, height units.Length) error {
-	if height < MinHeight || height > MaxHeight {
+	if height < minHeight || height > maxHeight {
 		return rangeError(fn, field, height.String(), "1 ft to 100 ft")
 	}
 	return nil

@@ -48,12 +48,12 @@ func TestCommonPractice(t *testing.T) {
 	for _, row := range ruleRows {
 		types, err1 := r.Types(row.height)
 		each, err2 := r.Each(row.height)
-		all, err3 := r.Ornaments(row.height)
-		picks, err4 := r.Picks(row.height)
-		garland, err5 := r.Garland(row.height)
-		ribbon, err6 := r.Ribbon(row.height)
-		lights, err7 := r.Lights(row.height)
-		if err := errors.Join(err1, err2, err3, err4, err5, err6, err7); err != nil {
+		all := counts{Min: types * each.Min, Max: types * each.Max}
+		picks, err4 := piecesOf(r, shopping.Pick, row.height)
+		garland, err5 := lengthOf(r, shopping.Garland, row.height)
+		ribbon, err6 := lengthOf(r, shopping.Ribbon, row.height)
+		lights, err7 := piecesOf(r, shopping.Light, row.height)
+		if err := errors.Join(err1, err2, err4, err5, err6, err7); err != nil {
 			t.Errorf("%s: %v", row.reason, err)
 		}
 		if types != row.types || each != row.each || all != row.all {
@@ -92,19 +92,19 @@ func TestRuleErrors(t *testing.T) {
 			with(func(r *Rules) { r.EachSpread = -1 }), with(func(r *Rules) { r.EachSpread = 101 }), with(func(r *Rules) { r.EachSpread = 100 }),
 		},
 		{
-			"Picks", "/perFoot/picks", func(r Rules, h units.Length) (any, error) { return wrap(r.Picks(h)) }, 0,
+			"Supply", "/perFoot/picks", func(r Rules, h units.Length) (any, error) { return wrap(piecesOf(r, shopping.Pick, h)) }, 0,
 			with(func(r *Rules) { r.PerFoot[shopping.Pick].Pieces = -1 }), with(func(r *Rules) { r.PerFoot[shopping.Pick].Pieces = 10_001 }), with(func(r *Rules) { r.PerFoot[shopping.Pick].Pieces = 10_000 }),
 		},
 		{
-			"Lights", "/perFoot/lights", func(r Rules, h units.Length) (any, error) { return wrap(r.Lights(h)) }, 0,
+			"Supply", "/perFoot/lights", func(r Rules, h units.Length) (any, error) { return wrap(piecesOf(r, shopping.Light, h)) }, 0,
 			with(func(r *Rules) { r.PerFoot[shopping.Light].Pieces = -1 }), with(func(r *Rules) { r.PerFoot[shopping.Light].Pieces = 10_001 }), with(func(r *Rules) { r.PerFoot[shopping.Light].Pieces = 10_000 }),
 		},
 		{
-			"Garland", "/perFoot/garland", func(r Rules, h units.Length) (any, error) { return wrap(r.Garland(h)) }, units.Length(0),
+			"Supply", "/perFoot/garland", func(r Rules, h units.Length) (any, error) { return wrap(lengthOf(r, shopping.Garland, h)) }, units.Length(0),
 			with(func(r *Rules) { r.PerFoot[shopping.Garland].Length = -1 }), with(func(r *Rules) { r.PerFoot[shopping.Garland].Length = 100*ft + 1 }), with(func(r *Rules) { r.PerFoot[shopping.Garland].Length = 100 * ft }),
 		},
 		{
-			"Ribbon", "/perFoot/ribbon", func(r Rules, h units.Length) (any, error) { return wrap(r.Ribbon(h)) }, units.Length(0),
+			"Supply", "/perFoot/ribbon", func(r Rules, h units.Length) (any, error) { return wrap(lengthOf(r, shopping.Ribbon, h)) }, units.Length(0),
 			with(func(r *Rules) { r.PerFoot[shopping.Ribbon].Length = -1 }), with(func(r *Rules) { r.PerFoot[shopping.Ribbon].Length = 100*ft + 1 }), with(func(r *Rules) { r.PerFoot[shopping.Ribbon].Length = 100 * ft }),
 		},
 	}
@@ -134,17 +134,15 @@ func TestRuleErrors(t *testing.T) {
 			t.Errorf("Rules{}.%s: %v; a zero field asks for none", m.name, got)
 		}
 	}
-	for _, row := range []struct {
-		r     Rules
-		field string
-	}{{with(func(r *Rules) { r.TypesPerFoot = -1 }), "/typesPerFoot"}, {with(func(r *Rules) { r.EachSpread = -1 }), "/eachSpread"}} {
+	for _, kind := range []shopping.Kind{shopping.Ornament, shopping.Topper, 0, 200} {
+		q, err := common.Supply(kind, 7*ft)
 		var e *units.Error
-		if got, err := row.r.Ornaments(7 * ft); !errors.As(err, &e) || e.Field != row.field || got != (counts{}) {
-			t.Errorf("Ornaments: %v, %v; want an error naming %s", got, err, row.field)
+		if !errors.As(err, &e) || !errors.Is(err, units.ErrName) || e.Field != "kind" || e.Want != "garland, ribbon, picks or lights" || q != (shopping.Quantity{}) {
+			t.Errorf("Supply of %v: %v, %v", kind, q, err)
 		}
 	}
-	_, err := common.Picks(6 * in)
-	if got, want := err.Error(), `sizing.Rules.Picks: height "6 in": out of range: want 1 ft to 100 ft`; got != want {
+	_, err := piecesOf(common, shopping.Pick, 6*in)
+	if got, want := err.Error(), `sizing.Rules.Supply: height "6 in": out of range: want 1 ft to 100 ft`; got != want {
 		t.Errorf("error text %q, want %q", got, want)
 	}
 }
@@ -156,7 +154,7 @@ func wrap[T any](v T, err error) (any, error) { return v, err }
 // and never a whole piece over, and the band keeps its width where it is not cut.
 func TestRuleProperties(t *testing.T) {
 	r := CommonPractice()
-	heights := rapid.Int64Range(int64(MinHeight), int64(MaxHeight))
+	heights := rapid.Int64Range(int64(minHeight), int64(maxHeight))
 	rapid.Check(t, func(t *rapid.T) {
 		low, high := units.Length(heights.Draw(t, "a")), units.Length(heights.Draw(t, "b"))
 		if low > high {
@@ -173,24 +171,19 @@ func TestRuleProperties(t *testing.T) {
 		types2, _ := r.Types(high)
 		each, _ := r.Each(low)
 		each2, _ := r.Each(high)
-		all, _ := r.Ornaments(low)
-		all2, _ := r.Ornaments(high)
-		picks, _ := r.Picks(low)
-		picks2, _ := r.Picks(high)
-		lights, _ := r.Lights(low)
-		lights2, _ := r.Lights(high)
-		garland, _ := r.Garland(low)
-		garland2, _ := r.Garland(high)
-		ribbon, _ := r.Ribbon(low)
-		if types > types2 || each.Min > each2.Min || each.Max > each2.Max || all.Min > all2.Min || all.Max > all2.Max ||
+		picks, _ := piecesOf(r, shopping.Pick, low)
+		picks2, _ := piecesOf(r, shopping.Pick, high)
+		lights, _ := piecesOf(r, shopping.Light, low)
+		lights2, _ := piecesOf(r, shopping.Light, high)
+		garland, _ := lengthOf(r, shopping.Garland, low)
+		garland2, _ := lengthOf(r, shopping.Garland, high)
+		ribbon, _ := lengthOf(r, shopping.Ribbon, low)
+		if types > types2 || each.Min > each2.Min || each.Max > each2.Max ||
 			picks > picks2 || lights > lights2 || garland > garland2 {
 			t.Fatalf("%v takes more than %v", low, high)
 		}
 		if each.Min < 1 || each.Min > each.Max || each.Min > 1 && each.Max-each.Min != 2*r.EachSpread {
 			t.Fatalf("band %v for a spread of %d at %v", each, r.EachSpread, low)
-		}
-		if all != (counts{Min: types * each.Min, Max: types * each.Max}) {
-			t.Fatalf("all %v is not %d of %v", all, types, each)
 		}
 		if ribbon != garland {
 			t.Fatalf("ribbon %v, garland %v", ribbon, garland)
@@ -209,7 +202,7 @@ func TestRuleProperties(t *testing.T) {
 
 // needsByRule returns the needs of a tree by rule, and those that were asked for badly.
 func needsByRule(r Rules, t Tree, accents ...shopping.Kind) ([]shopping.Need, error) {
-	c, err := r.Compare(CommonLook(), t, ByRule)
+	c, err := r.Compare(CommonLook(), t)
 	if err != nil {
 		return nil, err
 	}

@@ -54,7 +54,7 @@ func TestSeen(t *testing.T) {
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		tree := Tree{Height: units.Length(rapid.Int64Range(int64(ft), int64(100*ft)).Draw(t, "height")), Taper: Taper(rapid.IntRange(0, 2).Draw(t, "taper"))}
-		c, _ := tree.Cone()
+		c, _ := tree.cone("", "/")
 		spread := rapid.Float64Range(0, 360).Draw(t, "spread")
 		distance := units.Length(rapid.Int64Range(int64(c.BaseDiameter/2+in), int64(1000*ft)).Draw(t, "distance"))
 		a, err1 := tree.Seen(spread, distance)
@@ -117,7 +117,7 @@ func TestWholeFeetAreSaid(t *testing.T) {
 		{7*ft + 6*in, units.InFeetInches, "7 types, 1 for each of 7 whole feet (7 ft 6 in); 7 of each, and 5 to 9 will do"},
 		{9 * ft, units.InMetric, "9 types, 1 for each whole foot of 2.74 m; 9 of each, and 7 to 11 will do"},
 	} {
-		c, err := CommonPractice().Compare(CommonLook(), Tree{Height: row.height}, Auto)
+		c, err := CommonPractice().Compare(CommonLook(), Tree{Height: row.height})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -131,23 +131,22 @@ func TestWholeFeetAreSaid(t *testing.T) {
 // In metric no text of the package has a length in feet or inches, but for whole feet
 // and the sizes of shops' names.
 func TestMetricReachesEveryText(t *testing.T) {
-	tree := Tree{Height: 15 * ft, Exposure: InCorner, Setting: Public}
-	c, err1 := CommonPractice().Compare(CommonLook(), tree, Auto)
+	tree := Tree{Height: 15 * ft, Exposure: InCorner, Public: true}
+	c, err1 := CommonPractice().Compare(CommonLook(), tree)
 	needs, err2 := c.Needs(units.InMetric, shopping.Garland, shopping.Pick)
-	mix, err3 := CommonPractice().Mix(tree, 9)
 	fit, err4 := Room{Ceiling: 16 * ft}.Fit(tree)
 	ladder, err5 := Room{}.Ladder(tree)
 	cautions, err6 := tree.Cautions(units.InMetric)
-	tree.Setting = Home
+	tree.Public = false
 	home, err7 := tree.Cautions(units.InMetric)
-	c.Way = ByRule
+	c.ByShape = false
 	byRule, err8 := c.Needs(units.InMetric, shopping.Garland, shopping.Pick)
-	for _, err := range []error{err1, err2, err3, err4, err5, err6, err7, err8} {
+	for _, err := range []error{err1, err2, err4, err5, err6, err7, err8} {
 		if err != nil {
 			t.Fatal(err)
 		}
 	}
-	texts := []string{c.Format(units.InMetric), c.Look.Format(units.InMetric), mix.Format(units.InMetric), fit.Format(units.InMetric), ladder.Format(units.InMetric)}
+	texts := []string{c.Format(units.InMetric), c.Look.Format(units.InMetric), fit.Format(units.InMetric), ladder.Format(units.InMetric)}
 	for _, n := range slices.Concat(needs, byRule[1:]) {
 		texts = append(texts, n.Basis)
 	}
@@ -176,10 +175,10 @@ func TestCautions(t *testing.T) {
 		{"an artificial one is not watered", Tree{Height: 7 * ft, Kind: Artificial}, "heat"},
 		{"a pre-lit one", Tree{Height: 7 * ft, Kind: PreLit}, "heat prelit"},
 		{"a metal one", Tree{Height: 7 * ft, Kind: Metal}, "heat metal"},
-		{"a cut tree in a hall", Tree{Height: 9 * ft, Setting: Public}, "cut exits heat trunk water tie marshal"},
-		{"the station's", Tree{Height: 9 * ft, Kind: Artificial, Setting: Public}, "exits label heat tie marshal"},
-		{"pre-lit in a shop", Tree{Height: 4 * ft, Kind: PreLit, Setting: Public}, "exits label heat prelit marshal"},
-		{"metal in a shop", Tree{Height: 4 * ft, Kind: Metal, Setting: Public}, "exits label heat metal marshal"},
+		{"a cut tree in a hall", Tree{Height: 9 * ft, Public: true}, "cut exits heat trunk water tie marshal"},
+		{"the station's", Tree{Height: 9 * ft, Kind: Artificial, Public: true}, "exits label heat tie marshal"},
+		{"pre-lit in a shop", Tree{Height: 4 * ft, Kind: PreLit, Public: true}, "exits label heat prelit marshal"},
+		{"metal in a shop", Tree{Height: 4 * ft, Kind: Metal, Public: true}, "exits label heat metal marshal"},
 	} {
 		list, err := row.t.Cautions(units.InFeetInches)
 		var codes []string
@@ -195,16 +194,16 @@ func TestCautions(t *testing.T) {
 	}
 	// In public the distance from heat is the tree's height, at home 3 ft.
 	for _, row := range []struct {
-		setting Setting
-		style   units.Style
-		want    string
+		public bool
+		style  units.Style
+		want   string
 	}{
-		{Public, units.InFeetInches, "at least 9 ft, its own height"},
-		{Public, units.InMetric, "at least 2.74 m, its own height"},
-		{Home, units.InFeetInches, "at least 3 ft from fire"},
-		{Home, units.InMetric, "at least 1 m from fire"},
+		{true, units.InFeetInches, "at least 9 ft, its own height"},
+		{true, units.InMetric, "at least 2.74 m, its own height"},
+		{false, units.InFeetInches, "at least 3 ft from fire"},
+		{false, units.InMetric, "at least 1 m from fire"},
 	} {
-		list, _ := Tree{Height: 9 * ft, Setting: row.setting}.Cautions(row.style)
+		list, _ := Tree{Height: 9 * ft, Public: row.public}.Cautions(row.style)
 		if !slices.ContainsFunc(list, func(c units.Caution) bool { return c.Code == "heat" && strings.Contains(c.Text, row.want) }) {
 			t.Errorf("no %q in %v", row.want, list)
 		}
@@ -216,7 +215,6 @@ func TestCautions(t *testing.T) {
 	}{
 		{"/height", units.ErrRange, Tree{}},
 		{"/kind", units.ErrName, Tree{Height: 9 * ft, Kind: numKinds}},
-		{"/setting", units.ErrName, Tree{Height: 9 * ft, Setting: numSettings}},
 	} {
 		list, err := row.t.Cautions(units.InFeetInches)
 		refused(t, err, row.want, "Tree.Cautions", row.field)

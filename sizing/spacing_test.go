@@ -16,7 +16,7 @@ func anyTree(r *rand.Rand) Tree {
 	for {
 		c := anyCone(r)
 		t := Tree{Height: c.Height + c.BareBase, Base: c.BaseDiameter, BareTip: c.BareTip, Handle: c.BareBase}
-		if MinHeight <= t.Height && t.Height <= MaxHeight && 2*t.Handle <= t.Height {
+		if minHeight <= t.Height && t.Height <= maxHeight && 2*t.Handle <= t.Height {
 			t.Exposure = [...]Exposure{AllRound, AgainstWall, InCorner, HalfTree, minArc, maxArc - 1, minArc + Exposure(r.IntN(359_000))}[r.IntN(7)]
 			return t
 		}
@@ -40,15 +40,15 @@ func TestTreeSpacingAccuracy(t *testing.T) {
 		if err != nil {
 			t.Fatalf("%+v, %v of garland: %v", tree, length, err)
 		}
-		if back := s.cone.spiralLength(got, s.turn()); back > length && got < MaxSpacing {
+		if back := s.cone.spiralLength(got, s.turn()); back > length && got < maxSpacing {
 			t.Errorf("%+v at %v: takes %v, not %v", tree, got, back, length)
 		}
 		turn := bigQuo(bigOf(float64(s.arc)), bigOf(360_000))
 		l := bigWound(s.cone, bigLength(got), turn)
-		if off, _ := bigSub(l, bigLength(length)).Float64(); got < MaxSpacing && off > 1 || got > MinSpacing && off < -1-float64(length)/float64(got) {
+		if off, _ := bigSub(l, bigLength(length)).Float64(); got < maxSpacing && off > 1 || got > minSpacing && off < -1-float64(length)/float64(got) {
 			t.Errorf("%+v at %v: a garland of %v would be %.3f nm off", tree, got, length, off)
 		}
-		if float64(p) > s.cone.slant()*s.turn() || got == MaxSpacing {
+		if float64(p) > s.cone.slant()*s.turn() || got == maxSpacing {
 			continue
 		}
 		checked++
@@ -72,7 +72,7 @@ func TestTreeSpacingProperties(t *testing.T) {
 			Taper:    Taper(rapid.IntRange(0, 2).Draw(t, "taper")),
 			Handle:   units.Length(rapid.Int64Range(0, int64(height/4)).Draw(t, "handle")),
 			BareTip:  units.Length(rapid.Int64Range(0, int64(height/4)).Draw(t, "bare tip")),
-			Exposure: Exposure(rapid.Int32Range(int32(30*degree), int32(maxArc)).Draw(t, "arc")),
+			Exposure: Exposure(rapid.Int32Range(int32(30*Degree), int32(maxArc)).Draw(t, "arc")),
 		}
 		spacing := func(tree Tree, garland units.Length) units.Length {
 			p, err := tree.Spacing(garland)
@@ -82,7 +82,7 @@ func TestTreeSpacingProperties(t *testing.T) {
 			return p
 		}
 		wound := func(tree Tree, p units.Length) units.Length {
-			a, err := CommonPractice().Match(Look{Spacing: lengths{shopping.Garland: p}}, tree)
+			a, err := matched(CommonPractice(), Look{Spacing: lengths{shopping.Garland: p}}, tree)
 			exact, err2 := tree.SpiralLength(p)
 			if err != nil || err2 != nil || a[shopping.Garland].Length != up(exact, in) {
 				t.Fatal(a, exact, err, err2)
@@ -92,7 +92,7 @@ func TestTreeSpacingProperties(t *testing.T) {
 		p := units.Length(rapid.Int64Range(int64(2*in), int64(tree.Height/4)).Draw(t, "spacing"))
 		garland := wound(tree, p)
 
-		// The inverse of Rules.Match: its garland, rounded up to an inch, comes no farther
+		// The inverse of what Compare finds by shape: its garland, rounded up to an inch, comes no farther
 		// apart than it was sized for, and that spacing takes the same garland.
 		got := spacing(tree, garland)
 		if got > p || wound(tree, got) != garland {
@@ -102,7 +102,7 @@ func TestTreeSpacingProperties(t *testing.T) {
 		// All round it is the spacing on the cone.
 		round := tree
 		round.Exposure = AllRound
-		cone, _ := tree.Cone()
+		cone, _ := tree.cone("", "/")
 		longer := garland + units.Length(rapid.Int64Range(0, int64(10*ft)).Draw(t, "longer"))
 		around := wound(round, p)
 		if want, err := cone.Spacing(around); err != nil || spacing(round, around) != want {
@@ -121,8 +121,8 @@ func TestTreeSpacingProperties(t *testing.T) {
 
 		// Twice the size and twice the garland: twice as far apart, within the rounding.
 		double := Tree{Height: 2 * tree.Height, Taper: tree.Taper, BareTip: 2 * tree.BareTip, Handle: 2 * tree.Handle, Exposure: tree.Exposure}
-		base, _ := tree.Taper.Base(tree.Height)
-		double.Base = 2 * base
+		measured, _ := tree.Measured()
+		double.Base = 2 * measured.Base
 		if twice := spacing(double, 2*garland); twice < 2*got-3 || twice > 2*got+3 {
 			t.Fatalf("%+v: %v apart, at twice the size %v", tree, got, twice)
 		}
@@ -135,8 +135,8 @@ func TestTreeSpacingIsThatOfTheRulesLook(t *testing.T) {
 	same := 0
 	for range trials(500) {
 		tree := anyTree(r)
-		garland, err1 := CommonPractice().Garland(tree.Height)
-		look, err2 := CommonPractice().Look(tree)
+		garland, err1 := lengthOf(CommonPractice(), shopping.Garland, tree.Height)
+		look, err2 := looked(CommonPractice(), tree)
 		if err1 != nil || err2 != nil {
 			t.Fatal(err1, err2)
 		}
@@ -146,7 +146,7 @@ func TestTreeSpacingIsThatOfTheRulesLook(t *testing.T) {
 			same++
 		case look.Spacing[shopping.Garland] == 0 && err != nil:
 			refused(t, err, units.ErrRange, "Tree.Spacing", "garland")
-		case look.Spacing[shopping.Garland] == 0 && (got == MinSpacing || got == MaxSpacing): // within its rounding of the end
+		case look.Spacing[shopping.Garland] == 0 && (got == minSpacing || got == maxSpacing): // within its rounding of the end
 		default:
 			t.Errorf("%+v: %v apart, %v; the look has %v", tree, got, err, look.Spacing[shopping.Garland])
 		}
@@ -162,7 +162,7 @@ func TestTreeSpacingRefuses(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	least, most := s.cone.spiralLength(MaxSpacing, 0.5), s.cone.spiralLength(MinSpacing, 0.5)
+	least, most := s.cone.spiralLength(maxSpacing, 0.5), s.cone.spiralLength(minSpacing, 0.5)
 	for _, l := range []units.Length{math.MinInt64, -1, 0, least - 1, most + 1, math.MaxInt64} {
 		p, err := corner.Spacing(l)
 		refused(t, err, units.ErrRange, "Tree.Spacing", "garland")
@@ -170,9 +170,9 @@ func TestTreeSpacingRefuses(t *testing.T) {
 			t.Errorf("%v of garland: %v, %v; want %s", l, p, err, want)
 		}
 	}
-	for l, want := range map[units.Length]units.Length{least: MaxSpacing, most: MinSpacing} {
+	for l, want := range map[units.Length]units.Length{least: maxSpacing, most: minSpacing} {
 		// The longest garland is worth less than a nanometer of spacing; the shortest may be any of many.
-		if p, err := corner.Spacing(l); err != nil || p > MaxSpacing || l == most && (p < want || p > want+1) {
+		if p, err := corner.Spacing(l); err != nil || p > maxSpacing || l == most && (p < want || p > want+1) {
 			t.Errorf("%v of garland: %v, %v; want %v", l, p, err, want)
 		}
 	}
@@ -180,7 +180,7 @@ func TestTreeSpacingRefuses(t *testing.T) {
 	for i := range units.Length(50) {
 		narrow := Tree{Height: ft + i, Taper: Pencil, BareTip: 11 * in, Exposure: minArc}
 		s, _ := narrow.surface("", "/")
-		if p, err := narrow.Spacing(s.cone.spiralLength(MinSpacing, s.turn())); err != nil || p < MinSpacing {
+		if p, err := narrow.Spacing(s.cone.spiralLength(minSpacing, s.turn())); err != nil || p < minSpacing {
 			t.Errorf("%+v: %d nm apart, %v", narrow, p, err)
 		}
 	}

@@ -102,6 +102,9 @@ func surfaceText(a units.Area, style units.Style) string {
 // dense returns how many pieces there are to the square foot or meter, in two digits
 // or three, where each has so much surface.
 func dense(each units.Area, style units.Style) string {
+	if each <= 0 {
+		return "no" // a comparison that somebody made up
+	}
 	n := unitArea(style).In(each)
 	if n < 9.995 {
 		return strconv.FormatFloat(n, 'f', 2, 64)

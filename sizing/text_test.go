@@ -1,10 +1,12 @@
 package sizing
 
 import (
+	"database/sql"
+	"database/sql/driver"
 	"encoding"
 	"errors"
 	"fmt"
-	"io"
+	"reflect"
 	"strings"
 	"testing"
 
@@ -35,14 +37,6 @@ func TestNames(t *testing.T) {
 			kindNames[:], func(i int) encoding.TextUnmarshaler { v := TreeKind(i); return &v }, func(v encoding.TextUnmarshaler) int { return int(*v.(*TreeKind)) },
 			func(i int) ([]byte, error) { return TreeKind(i).MarshalText() }, func(i int) string { return TreeKind(i).String() }, "TreeKind",
 		},
-		{
-			settingNames[:], func(i int) encoding.TextUnmarshaler { v := Setting(i); return &v }, func(v encoding.TextUnmarshaler) int { return int(*v.(*Setting)) },
-			func(i int) ([]byte, error) { return Setting(i).MarshalText() }, func(i int) string { return Setting(i).String() }, "Setting",
-		},
-		{
-			wayNames[:], func(i int) encoding.TextUnmarshaler { v := Way(i); return &v }, func(v encoding.TextUnmarshaler) int { return int(*v.(*Way)) },
-			func(i int) ([]byte, error) { return Way(i).MarshalText() }, func(i int) string { return Way(i).String() }, "Way",
-		},
 	} {
 		for i, name := range row.names {
 			for _, text := range []string{name, strings.ToUpper(name), " " + name + " "} {
@@ -68,13 +62,13 @@ func TestNames(t *testing.T) {
 	}
 }
 
-// Arcs read and print in thousandths of a degree, in every spelling.
+// Arcs read and print in thousandths of a Degree, in every spelling.
 func TestArcs(t *testing.T) {
 	for text, want := range map[string]Exposure{
 		"1 degree": 1000, "200 degrees": 200_000, "200 deg": 200_000, "200°": 200_000, "202.5 DEGREES": 202_500, "37.125degrees": 37_125, "360 degrees": 360_000,
 	} {
-		e, err := ParseExposure(text)
-		back, err2 := ParseExposure(e.String())
+		e, err := exposureOf(text)
+		back, err2 := exposureOf(e.String())
 		if e != want || err != nil || back != e || err2 != nil {
 			t.Errorf("%q: %v, %v; back %v, %v", text, e, err, back, err2)
 		}
@@ -83,13 +77,8 @@ func TestArcs(t *testing.T) {
 		"0.999 degrees": units.ErrRange, "360.001 degrees": units.ErrRange, "99999999999999999999 degrees": units.ErrRange,
 		"200": units.ErrName, "20.1234 degrees": units.ErrName, ". degrees": units.ErrName, "1. degrees": units.ErrName, "2x degrees": units.ErrName, "-5 degrees": units.ErrName,
 	} {
-		if e, err := ParseExposure(text); e != 0 || !errors.Is(err, want) {
+		if e, err := exposureOf(text); e != 0 || !errors.Is(err, want) {
 			t.Errorf("%q: %v, %v; want %v", text, e, err, want)
-		}
-	}
-	for _, degrees := range []float64{0.999, 360.001, -1} {
-		if e, err := ArcDegrees(degrees); e != 0 || !errors.Is(err, units.ErrRange) {
-			t.Errorf("%v: %v, %v", degrees, e, err)
 		}
 	}
 	if _, err := Exposure(7).Degrees(); !errors.Is(err, units.ErrRange) {
@@ -130,7 +119,7 @@ func TestStyles(t *testing.T) {
 
 // What a program made up by itself is refused by name or told as it is.
 func TestMadeUpComparisons(t *testing.T) {
-	c, err := CommonPractice().Compare(CommonLook(), Tree{Height: 1*ft + 3*in}, ByRule)
+	c, err := CommonPractice().Compare(CommonLook(), Tree{Height: 1*ft + 3*in})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -138,53 +127,85 @@ func TestMadeUpComparisons(t *testing.T) {
 	if want := "1 type, 1 for each whole foot of 1 ft 3 in; 1 of each, and 1 to 3 will do"; err != nil || needs[0].Basis != want {
 		t.Errorf("%v, %v; want %s", needs, err, want)
 	}
-	c.Way = ByShape
+	c.ByShape = true
 	needs, err = c.Needs(units.InFeetInches)
 	if want := "4.1 % of 1.7 sq ft covered, by sizes of 3/4 in"; err != nil || needs[0].Basis != want {
 		t.Errorf("%v, %v; want %s", needs, err, want)
 	}
 	c.Tree.Height = 0
-	if needs, err = c.Needs(units.InFeetInches); err != nil || !strings.Contains(needs[0].Basis, "sizes of none") {
+	if needs, err = c.Needs(units.InFeetInches); err != nil || !strings.Contains(needs[0].Basis, "sizes of ") {
 		t.Errorf("%v, %v", needs, err)
 	}
-	c.Way = ByRule
+	c.ByShape = false
 	_, err = c.Needs(units.InFeetInches)
 	refused(t, err, units.ErrRange, "Comparison.Needs", "/tree/height")
-	_, err = Rules{TypesPerFoot: -1}.Match(CommonLook(), Tree{Height: 9 * ft})
-	refused(t, err, units.ErrRange, "Rules.Match", "/typesPerFoot")
-	_, err = Tree{Height: 9 * ft}.SpiralLength(MinSpacing - 1)
+	_, err = Rules{TypesPerFoot: -1}.Compare(CommonLook(), Tree{Height: 9 * ft})
+	refused(t, err, units.ErrRange, "Rules.Compare", "/typesPerFoot")
+	_, err = Tree{Height: 9 * ft}.SpiralLength(minSpacing - 1)
 	refused(t, err, units.ErrRange, "Tree.SpiralLength", "spacing")
-	if m, err := (Rules{}).Mix(Tree{Height: 48 * ft, Setting: Public}, 1); err != nil || m[0].Diameter != 6*in {
+	if m, err := (Rules{}).Mix(Tree{Height: 48 * ft, Public: true}, 1); err != nil || m[0].Item.Size != 6*in {
 		t.Errorf("%v, %v", m, err)
 	}
-	if err := within(io.EOF, "/x"); err != io.EOF {
-		t.Errorf("another error becomes %v", err)
-	}
-	if a, err := (Rules{}).Amounts(Tree{Height: 9 * ft, Kind: numKinds}); a != (Amounts{}) || !errors.Is(err, units.ErrName) {
+	if a, err := ruled(Rules{}, Tree{Height: 9 * ft, Kind: numKinds}); a != (Amounts{}) || !errors.Is(err, units.ErrName) {
 		t.Errorf("%v, %v", a, err)
 	}
 }
 
 // By rule where all that is known is the height; a width, a taper, a place or a bare
-// part is enough for the shape, and a choice goes before both.
-func TestWay(t *testing.T) {
+// part is enough for the shape.
+func TestByShape(t *testing.T) {
 	for _, row := range []struct {
-		reason    string
-		t         Tree
-		way, want Way
+		reason string
+		t      Tree
+		want   bool
 	}{
-		{"only a height", Tree{Height: 9 * ft}, Auto, ByRule},
-		{"what it is made of and who uses the room do not count", Tree{Height: 9 * ft, Kind: PreLit, Setting: Public}, Auto, ByRule},
-		{"a width", Tree{Height: 9 * ft, Base: 5 * ft}, Auto, ByShape},
-		{"a taper", Tree{Height: 9 * ft, Taper: Slim}, Auto, ByShape},
-		{"a place", Tree{Height: 9 * ft, Exposure: AgainstWall}, Auto, ByShape},
-		{"a bare tip", Tree{Height: 9 * ft, BareTip: 9 * in}, Auto, ByShape},
-		{"a handle", Tree{Height: 9 * ft, Handle: 9 * in}, Auto, ByShape},
-		{"chosen by rule", Tree{Height: 9 * ft, Taper: Slim}, ByRule, ByRule},
-		{"chosen by shape", Tree{Height: 9 * ft}, ByShape, ByShape},
+		{"only a height", Tree{Height: 9 * ft}, false},
+		{"what it is made of and who uses the room do not count", Tree{Height: 9 * ft, Kind: PreLit, Public: true}, false},
+		{"a width", Tree{Height: 9 * ft, Base: 5 * ft}, true},
+		{"a taper", Tree{Height: 9 * ft, Taper: Slim}, true},
+		{"a place", Tree{Height: 9 * ft, Exposure: AgainstWall}, true},
+		{"a bare tip", Tree{Height: 9 * ft, BareTip: 9 * in}, true},
+		{"a bare base", Tree{Height: 9 * ft, BareBase: 9 * in}, true},
+		{"a handle", Tree{Height: 9 * ft, Handle: 9 * in}, true},
 	} {
-		if c, err := CommonPractice().Compare(CommonLook(), row.t, row.way); c.Way != row.want || err != nil {
-			t.Errorf("%s: %v, %v; want %v", row.reason, c.Way, err, row.want)
+		if c, err := CommonPractice().Compare(CommonLook(), row.t); c.ByShape != row.want || err != nil {
+			t.Errorf("%s: %v, %v; want %v", row.reason, c.ByShape, err, row.want)
+		}
+	}
+}
+
+// A database column holds the text, as a string or as bytes.
+func TestColumns(t *testing.T) {
+	const arc = 202*Degree + Degree/2
+	for _, row := range []struct {
+		v    driver.Valuer
+		into sql.Scanner
+		text string
+	}{
+		{Slim, new(Taper), "slim"},
+		{PreLit, new(TreeKind), "pre-lit"},
+		{arc, new(Exposure), "202.5 degrees"},
+		{InCorner, new(Exposure), "corner"},
+	} {
+		text, err := row.v.Value()
+		if text != row.text || err != nil {
+			t.Errorf("%v: %v, %v", row.v, text, err)
+		}
+		for _, src := range []any{row.text, []byte(row.text)} {
+			if err := row.into.Scan(src); err != nil || reflect.ValueOf(row.into).Elem().Interface() != row.v {
+				t.Errorf("%v: %v, %v", src, row.into, err)
+			}
+		}
+		for _, src := range []any{nil, int64(1), 1.5} {
+			err := row.into.Scan(src)
+			if !errors.Is(err, units.ErrSyntax) || !strings.Contains(err.Error(), ".Scan: src") || reflect.ValueOf(row.into).Elem().Interface() != row.v {
+				t.Errorf("%v: %v, %v", src, row.into, err)
+			}
+		}
+	}
+	for _, none := range []driver.Valuer{Taper(9), TreeKind(9), Exposure(9)} {
+		if text, err := none.Value(); text != nil || err == nil {
+			t.Errorf("%v: %v, %v", none, text, err)
 		}
 	}
 }

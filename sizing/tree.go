@@ -1,286 +1,333 @@
 package sizing
 
 import (
+	"database/sql/driver"
 	"math"
 	"strconv"
-	"strings"
 
+	"example.com/fircone/internal/elem"
 	"example.com/fircone/units"
 )
 
-// A Tree is what a tape measure says of a tree, what it is made of and who uses the
-// room. Only Height is required.
+// A Tree is what a tape measure says about a tree, what the tree is made of, and who uses
+// the room. Only Height is required.
 type Tree struct {
 	// Height is from the floor to the tip as the tree stands, 1 ft to 100 ft. For a
-	// tree that was measured before it was set up, see Room.Stand.
+	// tree measured before it is set up, see Room.Stand.
 	Height units.Length `json:"height"`
 
-	// Base is the widest diameter across the branches, as measured, from an
-	// eighth of the height above the handle to one and a half times that.
-	// Zero takes the default of Taper, a part of Height, see Taper.Base.
+	// Base is the widest diameter across the branches, an eighth to one and a half
+	// times the height above the handle. Zero is the usual one of Taper.
 	Base units.Length `json:"base"`
 
-	// Taper is the class of shape, used where Base is zero.
+	// Taper is the class of shape, used if Base is zero.
 	Taper Taper `json:"taper"`
 
-	// BareTip is the height at the top that is left undressed, for a topper. At
-	// least 1 in below it is dressed. How far the topper stands above the tip is
-	// another measure, see Room.Topper.
+	// BareTip is the height left undressed at the top, under a topper. At least 1 in
+	// must remain dressed. See Room.Topper for how far the topper stands above the tip.
 	BareTip units.Length `json:"bareTip"`
 
-	// Handle is the bare height from the floor to the lowest branches, up to half
-	// of Height. Zero is for branches that reach the floor. Grading rules for cut
-	// trees have it at least 6 in, and at most 1 1/2 in for each foot of height
-	// (Ontario R.R.O. 1990, Reg. 377, revoked 2009); a stand takes up most of it.
+	// BareBase is the height left undressed at the bottom of the branches.
+	BareBase units.Length `json:"bareBase"`
+
+	// Handle is the bare trunk from the floor to the lowest branches, up to half of
+	// Height. Zero is for branches that reach the floor. Grading rules ask for at least
+	// 6 in, and at most 1 1/2 in for each foot of height; a stand takes up most of it.
+	//
+	// Source: Ontario R.R.O. 1990, Reg. 377 (revoked 2009), read.
 	Handle units.Length `json:"handle"`
 
-	// Exposure is how much of the way round is seen and dressed.
+	// Exposure is how much of the way around is seen and dressed.
 	Exposure Exposure `json:"exposure"`
 
-	// Kind is what it is made of. A pre-lit and a metal tree take no lights.
+	// Kind is what it is made of. Pre-lit and metal trees take no lights.
 	Kind TreeKind `json:"kind"`
 
-	// Setting is who uses the room. It decides on the largest ornaments, see
-	// Rules.HomeLargest, and on the cautions.
-	Setting Setting `json:"setting"`
+	// Public is for a room that the public uses: a lobby, a shop, a hall, a church. It
+	// allows larger ornaments and adds cautions.
+	Public bool `json:"public"`
 }
 
-// A Taper is a class of tree shape: how wide the base is for the height.
+// A Taper is a class of tree shape. Its text is "full", "slim" or "pencil".
 type Taper uint8
 
-// The classes of taper, widest first.
+// The usual base, in percent of the whole height, handle included. They are the middle
+// of what is sold under these names, not a standard: measure where it matters.
+//
+// Source: common practice, from memory.
 const (
-	Full   Taper = iota // a full tree
-	Slim                // a slim tree
-	Pencil              // a pencil tree
+	Full   Taper = iota // 65 %; 60 to 70 % is sold as full
+	Slim                // 45 %; 40 to 50 %
+	Pencil              // 30 %; 25 to 33 %
 )
 
 var taperNames = [...]string{Full: "full", Slim: "slim", Pencil: "pencil"}
 
-// ParseTaper returns the class of taper of a name: full, slim or pencil. Upper
-// case is read as lower case. Any other text is an [units.Error] wrapping [units.ErrName].
-func ParseTaper(taper string) (Taper, error) {
-	i, err := parseName("ParseTaper", "taper", taper, taperNames[:])
-	return Taper(i), err
-}
+// taperPercent is base diameter over height.
+var taperPercent = [...]units.Length{Full: 65, Slim: 45, Pencil: 30}
 
-// String returns the name that [ParseTaper] reads.
+// String returns the text of t.
 func (t Taper) String() string { return nameOf("Taper", int(t), taperNames[:]) }
 
-// MarshalText returns the name that [ParseTaper] reads. A value that is none of
-// the classes is an [units.Error] wrapping [units.ErrName].
+// MarshalText returns the text of t.
 func (t Taper) MarshalText() ([]byte, error) {
 	return marshalName("Taper.MarshalText", "taper", int(t), t.String(), taperNames[:])
 }
 
-// UnmarshalText sets t to what [ParseTaper] reads.
+// UnmarshalText sets *t from its text, in upper or lower case.
 func (t *Taper) UnmarshalText(text []byte) error {
-	v, err := ParseTaper(string(text))
-	if err == nil {
-		*t = v
-	}
-	return err
+	return readName(t, "Taper.UnmarshalText", string(text), taperNames[:])
 }
 
-// Base returns the base diameter that stands in for one that was not measured:
-// 65 % of the height for a full tree, 45 % for a slim one, 30 % for a pencil
-// tree. The height is the whole one, [Tree.Height], handle included; the result is
-// rounded to the nearest nanometer. They are defaults in the middle of
-// what is sold under these names (60 to 70, 40 to 50 and 25 to 33 %), no
-// standard: measure the tree where it matters. It returns an [units.Error] wrapping
-// [units.ErrRange] if the height is not from 1 ft to 100 ft, and one wrapping
-// [units.ErrName] if t is none of the classes.
-//
-// Source: common practice, from memory.
-func (t Taper) Base(height units.Length) (units.Length, error) {
-	return t.base("Taper.Base", "", height)
+// Value returns the text of t for a database column.
+func (t Taper) Value() (driver.Value, error) { return value(t) }
+
+// Scan sets *t from a database column of text.
+func (t *Taper) Scan(src any) error { return scan(t, "Taper.Scan", src) }
+
+// A TreeKind is what a tree is made of. Its text is "cut", "artificial", "pre-lit" or
+// "metal".
+type TreeKind uint8
+
+// The kinds of tree.
+const (
+	Cut        TreeKind = iota // cut, and watered
+	Artificial                 // artificial, without lights of its own
+	PreLit                     // artificial, with its own lights: it takes no others
+	Metal                      // metal or foil: no electric lights
+	numKinds
+)
+
+var kindNames = [numKinds]string{"cut", "artificial", "pre-lit", "metal"}
+
+// String returns the text of k.
+func (k TreeKind) String() string { return nameOf("TreeKind", int(k), kindNames[:]) }
+
+// MarshalText returns the text of k.
+func (k TreeKind) MarshalText() ([]byte, error) {
+	return marshalName("TreeKind.MarshalText", "kind", int(k), k.String(), kindNames[:])
 }
 
-// taperPercent is base diameter over height.
-var taperPercent = [...]units.Length{Full: 65, Slim: 45, Pencil: 30}
-
-// base is Base for the function fn, of which taper and height are arguments if at is
-// empty, and fields inside the value at otherwise.
-func (t Taper) base(fn, at string, height units.Length) (units.Length, error) {
-	if err := checkHeight(fn, "height", height); err != nil {
-		return 0, within(err, at)
-	}
-	if int(t) >= len(taperNames) {
-		return 0, nameError(fn, at+"taper", t.String(), taperNames[:])
-	}
-	return (height*taperPercent[t] + 50) / 100, nil
+// UnmarshalText sets *k from its text, in upper or lower case.
+func (k *TreeKind) UnmarshalText(text []byte) error {
+	return readName(k, "TreeKind.UnmarshalText", string(text), kindNames[:])
 }
 
-// Cone returns the shape that t is dressed on: as high as t above its handle, as
-// wide as Base or the default of Taper, with the tip left bare. It does not tell
-// how much of the way round is dressed.
-//
-// It returns an [units.Error] wrapping [units.ErrRange] if a length of t is out of its range,
-// and one wrapping [units.ErrName] if Taper is none of the classes.
-func (t Tree) Cone() (Cone, error) { return t.cone("Tree.Cone", "/") }
+// Value returns the text of k for a database column.
+func (k TreeKind) Value() (driver.Value, error) { return value(k) }
 
-// cone returns the shape of t. Fields of t are named after at, "/" or "/tree/".
-func (t Tree) cone(fn, at string) (Cone, error) {
-	base, err := t.Taper.base(fn, at, t.Height)
+// Scan sets *k from a database column of text.
+func (k *TreeKind) Scan(src any) error { return scan(k, "TreeKind.Scan", src) }
+
+// lit reports whether the trees of a kind are given lights.
+func (k TreeKind) lit() bool { return k == Cut || k == Artificial }
+
+// Measured returns t with its lengths checked and Base filled in: if it is zero, the
+// usual one of [Taper], rounded to the nearest nanometer.
+func (t Tree) Measured() (Tree, error) {
+	c, err := t.cone("Tree.Measured", "/")
 	if err != nil {
-		return Cone{}, err
+		return Tree{}, err
 	}
-	if t.Base != 0 {
-		base = t.Base
+	t.Base = c.BaseDiameter
+	return t, nil
+}
+
+// cone returns the shape that t is dressed on. Fields of t are named after at, "/" or
+// "/tree/".
+func (t Tree) cone(fn, at string) (cone, error) {
+	if t.Height < minHeight || t.Height > maxHeight {
+		return cone{}, checkHeight(fn, at+"height", t.Height) // the text of the field takes memory
+	}
+	if int(t.Taper) >= len(taperNames) {
+		return cone{}, nameError(fn, at+"taper", t.Taper.String(), taperNames[:])
+	}
+	base := t.Base
+	if base == 0 {
+		base = (t.Height*taperPercent[t.Taper] + 50) / 100
 	}
 	if t.Handle < 0 || t.Handle > t.Height/2 {
-		return Cone{}, rangeError(fn, at+"handle", t.Handle.String(), "0 ft to "+(t.Height/2).String())
+		return cone{}, rangeError(fn, at+"handle", t.Handle.String(), "0 ft to "+(t.Height/2).String())
 	}
-	c := Cone{Height: t.Height - t.Handle, BaseDiameter: base, BareTip: t.BareTip}
-	if base < minBase(c.Height) || base > maxBase(c.Height) {
-		return Cone{}, rangeError(fn, at+"base", base.String(), wantBase(c.Height))
-	}
-	if err := c.check(fn, at); err != nil {
-		return Cone{}, err
-	}
-	return c, nil
-}
-
-// An Exposure is how much of the way round a tree is seen and so dressed: one
-// of the named situations, or an arc made by [ArcDegrees].
-// Exposures are comparable with ==.
-type Exposure int32
-
-// The named exposures. How many degrees each one dresses is common practice,
-// from memory; where the room says otherwise, give the arc.
-const (
-	AllRound    Exposure = iota // free-standing, seen from every side: 360 degrees
-	AgainstWall                 // its back to a wall: 240 degrees, two thirds
-	InCorner                    // in a corner of the room: 180 degrees, a half
-	HalfTree                    // a half tree, flat at the back: 180 degrees, a half
-)
-
-var exposureNames = [...]string{AllRound: "all round", AgainstWall: "wall", InCorner: "corner", HalfTree: "half"}
-
-// An arc is held as thousandths of a degree, from minArc to maxArc.
-const (
-	minArc Exposure = 1 * degree
-	maxArc Exposure = 360 * degree
-)
-
-const wantArc = "1 to 360 degrees"
-
-// ArcDegrees returns the exposure of a tree of which so many degrees are seen,
-// 1 to 360, rounded to the nearest thousandth of a degree. Anything else, NaN
-// included, is an [units.Error] wrapping [units.ErrRange].
-func ArcDegrees(degrees float64) (Exposure, error) {
-	if !(degrees >= 1 && degrees <= 360) {
-		return 0, rangeError("ArcDegrees", "degrees", strconv.FormatFloat(degrees, 'g', -1, 64), wantArc)
-	}
-	return Exposure(math.Round(degrees * 1000)), nil
-}
-
-// Degrees returns how many degrees of the way round are dressed, to a thousandth:
-// 360, 240, 180 and 180 for the named exposures. A value that is no exposure is
-// an [units.Error] wrapping [units.ErrRange].
-func (e Exposure) Degrees() (float64, error) {
-	arc, err := e.arc("Exposure.Degrees", "")
-	return float64(arc) / float64(degree), err
-}
-
-// degree is how an arc of one degree is held.
-const degree Exposure = 1000
-
-// arc returns e in thousandths of a degree.
-func (e Exposure) arc(fn, at string) (Exposure, error) {
+	h := t.Height - t.Handle
 	switch {
-	case e == AllRound:
-		return 360 * degree, nil
-	case e == AgainstWall:
-		return 240 * degree, nil
-	case e == InCorner, e == HalfTree:
-		return 180 * degree, nil
-	case minArc <= e && e <= maxArc:
-		return e, nil
+	case base < minBase(h) || base > maxBase(h):
+		return cone{}, rangeError(fn, at+"base", base.String(), wantBase(h))
+	case t.BareTip < 0 || t.BareTip > h-minDressed:
+		return cone{}, rangeError(fn, at+"bareTip", t.BareTip.String(), "0 ft to "+(h-minDressed).String())
+	case t.BareBase < 0 || t.BareBase > h-t.BareTip-minDressed:
+		return cone{}, rangeError(fn, at+"bareBase", t.BareBase.String(), "0 ft to "+(h-t.BareTip-minDressed).String())
 	}
-	return 0, rangeError(fn, at+"exposure", e.String(), listOf(exposureNames[:])+", or "+wantArc)
+	return cone{h, base, t.BareTip, t.BareBase}, nil
 }
 
-// ParseExposure returns the exposure of a text: all round, wall, corner or half,
-// or an arc such as "200 degrees", "200 deg" or "200°", with up to three decimal
-// places. Upper case is read as lower case. An unknown name is an [units.Error]
-// wrapping [units.ErrName], an arc that is not from 1 to 360 degrees one wrapping
-// [units.ErrRange].
-func ParseExposure(exposure string) (Exposure, error) {
-	i, err := parseName("ParseExposure", "exposure", exposure, exposureNames[:])
-	if err == nil {
-		return Exposure(i), nil
+// A surface is what of a tree is dressed.
+type surface struct {
+	cone cone
+	arc  Exposure // of the way round, in thousandths of a degree
+	area units.Area
+
+	balls balls // with which it is dressed, if that is asked
+}
+
+// surface returns what of t is dressed. Fields of t are named after at, "/" or "/tree/".
+func (t Tree) surface(fn, at string) (surface, error) {
+	c, err := t.cone(fn, at)
+	if err != nil {
+		return surface{}, err
 	}
-	e, isArc := parseArc(exposure)
+	arc, err := t.Exposure.arc(fn, at)
+	if err != nil {
+		return surface{}, err
+	}
+	return surface{cone: c, arc: arc, area: units.Area(share(int64(c.area()), arc, maxArc))}, nil
+}
+
+// turn returns what part of the way round is dressed.
+func (s surface) turn() float64 { return float64(s.arc) / float64(maxArc) }
+
+// nm2 returns the area in square nanometers.
+func (s surface) nm2() float64 { return float64(float64(s.area) * 1e6) }
+
+// DressedArea returns the area of the branches that are dressed: the sloped surface
+// between the bare parts, as much of it as is seen. With radii r₁ and r₂ at the edges
+// and the slope s between them, it is
+//
+//	π·(r₁ + r₂)·s · degrees/360
+//
+// rounded up to a square micrometer, within two parts in 10¹⁵.
+func (t Tree) DressedArea() (units.Area, error) {
+	s, err := t.surface("Tree.DressedArea", "/")
+	return s.area, err
+}
+
+// Slant returns the length of the dressed slope, rounded to the nearest nanometer: with
+// base radius r and height h above the handle, the dressed part of √(r² + h²). Slant over
+// spacing is how many times a garland goes around: slant.In(spacing).
+func (t Tree) Slant() (units.Length, error) {
+	c, err := t.cone("Tree.Slant", "/")
+	if err != nil {
+		return 0, err
+	}
+	return units.Length(math.Round(c.slant())), nil
+}
+
+// Grade returns what grading rules call the shape, by base over height above the handle:
+// "candlestick" under 40 %, "normal" up to 90 %, "flared" above.
+//
+// Source: Ontario R.R.O. 1990, Reg. 377, s. 1 (revoked 2009) for 40 %; U.S. Standards
+// for Grades of Christmas Trees, USDA AMS, 1989, for 90 %, from memory.
+func (t Tree) Grade() (string, error) {
+	c, err := t.cone("Tree.Grade", "/")
 	switch {
-	case !isArc:
-		return 0, &units.Error{
-			Func: "sizing.ParseExposure", Field: "exposure", Value: clip(exposure),
-			Want: listOf(exposureNames[:]) + ", or an arc such as 200 degrees", Err: units.ErrName,
-		}
-	case e < minArc || e > maxArc:
-		return 0, rangeError("ParseExposure", "exposure", exposure, wantArc)
+	case err != nil:
+		return "", err
+	case 100*c.BaseDiameter < 40*c.Height:
+		return "candlestick", nil
+	case 100*c.BaseDiameter <= 90*c.Height:
+		return "normal", nil
 	}
-	return e, nil
+	return "flared", nil
 }
 
-// parseArc reads digits with up to three decimal places and the word or sign
-// for degrees. An arc beyond any range comes back as maxArc+1.
-func parseArc(s string) (Exposure, bool) {
-	if len(s) > maxText {
-		return 0, false
+// SpiralLength returns the length of garland wound on the dressed part of t, with wraps
+// a spacing apart along the slope, 1/4 in to 100 ft. Where only part of the way around
+// is dressed, the garland goes back and forth across it, one spacing lower each time.
+// For garland that sags between branch tips, see [Drape.Stretch].
+//
+// Unrolled flat, the cone is a sector and the garland a spiral of Archimedes on it. With
+// base diameter d, height h above the handle, whole slope s, spacing p, and the depths
+// y₁ and y₂ of the edges below the tip:
+//
+//	a    = p·s/(π·d · degrees/360)
+//	u(y) = s·y/(h·a)
+//	F(u) = u·√(1 + u²) + arsinh u
+//	L    = a/2 · (F(u(y₂)) - F(u(y₁)))
+//
+// A small spacing tends to area over spacing, from above; one much wider than the slope
+// to the slope itself. The result is within 1 nm of the exact length.
+//
+// Source: OpenStax, Calculus Volume 3, section 3.3, has a spiral on a cone.
+func (t Tree) SpiralLength(spacing units.Length) (units.Length, error) {
+	const fn = "Tree.SpiralLength"
+	s, err := t.surface(fn, "/")
+	if err != nil {
+		return 0, err
 	}
-	t := strings.ToLower(strings.TrimSpace(s))
-	number, found := "", false
-	for _, unit := range [...]string{"degrees", "degree", "deg", "°"} {
-		if number, found = strings.CutSuffix(t, unit); found {
-			break
-		}
+	if err := checkSpacing(fn, spacing); err != nil {
+		return 0, err
 	}
-	whole, frac, dotted := strings.Cut(strings.TrimSpace(number), ".")
-	if !found || whole == "" || dotted && frac == "" || len(frac) > 3 {
-		return 0, false
-	}
-	arc := Exposure(0)
-	for _, c := range whole + frac + "000"[len(frac):] {
-		if c < '0' || c > '9' {
-			return 0, false
-		}
-		arc = min(arc*10+Exposure(c-'0'), maxArc+1)
-	}
-	return arc, true
+	return s.cone.spiralLength(spacing, s.turn()), nil
 }
 
-// String returns the text that [ParseExposure] reads: "all round", "wall",
-// "corner", "half", or an arc such as "200 degrees".
-func (e Exposure) String() string {
-	if minArc <= e && e <= maxArc {
-		text := strconv.Itoa(int(e / 1000))
-		if part := int(e % 1000); part != 0 {
-			text += "." + strings.TrimRight(strconv.Itoa(1000 + part)[1:], "0")
-		}
-		if text == "1" {
-			return "1 degree"
-		}
-		return text + " degrees"
+// Spacing returns how far apart along the slope the wraps of this much garland come on the
+// dressed part of t, 1/4 in to 100 ft: the inverse of [Tree.SpiralLength]. Without it,
+//
+//	area/√(length² - slant²) ≤ spacing ≤ area/(length - slant)
+//
+// and the first is close. It is rounded up to a nanometer, so that the garland suffices, and less than 1.01 nm over
+// the exact spacing. Where the wraps come to less than one turn, it is one of many
+// spacings that take this length, within 1 nm.
+func (t Tree) Spacing(garland units.Length) (units.Length, error) {
+	const fn = "Tree.Spacing"
+	s, err := t.surface(fn, "/")
+	if err != nil {
+		return 0, err
 	}
-	return nameOf("Exposure", int(e), exposureNames[:])
+	return s.cone.spacingOf(fn, garland, s.turn())
 }
 
-// MarshalText returns the text that [ParseExposure] reads. A value that is no
-// exposure is an [units.Error] wrapping [units.ErrRange].
-func (e Exposure) MarshalText() ([]byte, error) {
-	if _, err := e.Degrees(); err != nil {
-		return nil, rangeError("Exposure.MarshalText", "exposure", e.String(), listOf(exposureNames[:])+", or "+wantArc)
+// Seen returns how much of the way around a tree is seen by people who look at it from
+// directions that spread over so many degrees, 0 to 360, and who stand no nearer to the
+// trunk than distance:
+//
+//	spread + 2·acos(radius / distance)
+//
+// up to 360 degrees, rounded to a thousandth. The radius is half the base; the distance
+// is at least 1 in more, and at most 1000 ft. A line of sight from distance D touches a
+// circle of radius R where R/D is the cosine of the angle at the trunk, so that each
+// person sees that angle to both sides:
+//
+//	   . - .
+//	 /       \
+//	|    R    |\
+//	|    o----| -\
+//	|     \  |    \
+//	 \     \/       \   line of sight
+//	   ` - ' ` .     \
+//	        D     ` .  o person
+//
+// A 7½ ft tree in a corner, spread 90 degrees, shows about 240 degrees from 10 ft off.
+// This goes by the widest branches; above them more is seen.
+//
+// Source: geometry.
+func (t Tree) Seen(spread float64, distance units.Length) (Exposure, error) {
+	const fn = "Tree.Seen"
+	c, err := t.cone(fn, "/")
+	if err != nil {
+		return 0, err
 	}
-	return []byte(e.String()), nil
+	if !(spread >= 0 && spread <= 360) {
+		return 0, rangeError(fn, "spread", strconv.FormatFloat(spread, 'g', -1, 64), "0 to 360 degrees")
+	}
+	radius := c.BaseDiameter / 2
+	if distance < radius+units.Inch || distance > 1000*units.Foot {
+		return 0, rangeError(fn, "distance", distance.String(), (radius+units.Inch).String()+" to 1000 ft")
+	}
+	r, d := float64(c.BaseDiameter)/2, float64(distance)
+	side := elem.Atan2(math.Sqrt(float64((d-r)*(d+r))), r)
+	return Exposure(math.Round(min(float64(1000*spread)+float64(side*(360_000/math.Pi)), float64(maxArc)))), nil
 }
 
-// UnmarshalText sets e to what [ParseExposure] reads.
-func (e *Exposure) UnmarshalText(text []byte) error {
-	v, err := ParseExposure(string(text))
-	if err == nil {
-		*e = v
+// Skirt returns how wide a skirt under the tree may be: from a foot less than the base,
+// or half the base if that is more, to 6 in beyond the branches on each side. A collar
+// goes by the stand: measure across its feet.
+//
+// Source: common practice, from memory.
+func (t Tree) Skirt() (units.Range[units.Length], error) {
+	c, err := t.cone("Tree.Skirt", "/")
+	if err != nil {
+		return units.Range[units.Length]{}, err
 	}
-	return err
+	return units.Range[units.Length]{Min: max(c.BaseDiameter-units.Foot, c.BaseDiameter/2), Max: c.BaseDiameter + units.Foot}, nil
 }

@@ -9,6 +9,7 @@ import (
 	"unicode/utf8"
 
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -52,22 +53,22 @@ func makeRows(heights []units.Length, strand units.Length) ([]row, error) {
 		if err != nil {
 			return nil, err
 		}
-		all, err := rules.Ornaments(height)
+		r.OrnamentsPerType, r.Ornaments = band(each), band{r.OrnamentTypes * each.Min, r.OrnamentTypes * each.Max}
+		picks, err := rules.Supply(shopping.Pick, height)
 		if err != nil {
 			return nil, err
 		}
-		r.OrnamentsPerType, r.Ornaments = band(each), band(all)
-		if r.Picks, err = rules.Picks(height); err != nil {
+		garland, err := rules.Supply(shopping.Garland, height)
+		if err != nil {
 			return nil, err
 		}
-		if r.Garland, err = rules.Garland(height); err != nil {
+		lights, err := rules.Supply(shopping.Light, height)
+		if err != nil {
 			return nil, err
 		}
+		r.Picks, r.Garland, r.Lights = picks.Pieces, garland.Length, lights.Pieces
 		if strand > 0 {
 			r.Strands = int((r.Garland + strand - 1) / strand)
-		}
-		if r.Lights, err = rules.Lights(height); err != nil {
-			return nil, err
 		}
 		rows = append(rows, r)
 	}

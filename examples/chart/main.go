@@ -17,7 +17,6 @@ import (
 	"os"
 	"strings"
 
-	"example.com/fircone/sizing"
 	"example.com/fircone/units"
 )
 
@@ -122,8 +121,8 @@ func (h *heights) Set(s string) error {
 			return refuse("heights", part, refused.Want)
 		case err != nil:
 			return refuse("heights", part, err.Error())
-		case l < sizing.MinHeight || l > sizing.MaxHeight:
-			return refuse("heights", part, sizing.MinHeight.String()+" to "+sizing.MaxHeight.String())
+		case l < units.Foot || l > 100*units.Foot:
+			return refuse("heights", part, "1 ft to 100 ft")
 		}
 		list = append(list, l)
 	}

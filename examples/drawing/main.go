@@ -133,11 +133,7 @@ func tree(height units.Length, exposure sizing.Exposure, colors palette.Palette)
 	if err != nil {
 		return draw.Tree{}, err
 	}
-	look, err := rules.Look(t)
-	if err != nil {
-		return draw.Tree{}, err
-	}
-	garland, err := rules.Garland(height)
+	c, err := rules.Compare(sizing.Look{}, t)
 	if err != nil {
 		return draw.Tree{}, err
 	}
@@ -164,8 +160,8 @@ func tree(height units.Length, exposure sizing.Exposure, colors palette.Palette)
 		Title:   "Ticket hall: a tree of " + height.String(),
 		Layout:  placement.Layout{Tree: t},
 		Pieces:  pieces,
-		Garland: placement.Winding{Spacing: look.Spacing[shopping.Garland], Length: garland, Drape: drape},
-		Lights:  placement.Winding{Spacing: look.Spacing[shopping.Garland] / 2, Step: 8 * units.Inch},
+		Garland: placement.Winding{Spacing: c.RuleLook.Spacing[shopping.Garland], Length: c.Rule[shopping.Garland].Length, Drape: drape},
+		Lights:  placement.Winding{Spacing: c.RuleLook.Spacing[shopping.Garland] / 2, Step: 8 * units.Inch},
 		Palette: colors,
 	}, nil
 }

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"example.com/fircone/palette"
-	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
@@ -36,7 +35,7 @@ type batch struct {
 // share shares total pieces out. Types go to the colors by the usual shares, and every
 // type has as many pieces as the next, to one; on a mantel, without types, the
 // pieces go by the shares. Each type is of one size, the one of which most is still to come.
-func (d *dressing) share(colors palette.Palette, total int, mix sizing.Mix) error {
+func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) error {
 	d.rows = []row{{types: make([]batch, max(1, d.types))}}
 	if colors.Len() > 0 {
 		totals := palette.Totals{Types: d.types, Pieces: total}
@@ -58,7 +57,7 @@ func (d *dressing) share(colors palette.Palette, total int, mix sizing.Mix) erro
 			}
 		}
 	}
-	left := append(sizing.Mix(nil), mix...)
+	left := append([]shopping.Lot(nil), mix...)
 	n := 0
 	for i := range d.rows {
 		for k := range d.rows[i].types {
@@ -72,12 +71,12 @@ func (d *dressing) share(colors palette.Palette, total int, mix sizing.Mix) erro
 			}
 			most := 0
 			for s := range left {
-				if left[s].Count > left[most].Count {
+				if left[s].Quantity.Pieces > left[most].Quantity.Pieces {
 					most = s
 				}
 			}
-			b.size = left[most].Diameter
-			left[most].Count -= b.count
+			b.size = left[most].Item.Size
+			left[most].Quantity.Pieces -= b.count
 		}
 	}
 	return nil

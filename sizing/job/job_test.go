@@ -90,7 +90,7 @@ func TestOneAssortment(t *testing.T) {
 			tree.Height = units.Length(12+rng.IntN(150)) * units.Inch
 			tree.Exposure = sizing.Exposure(rng.IntN(4))
 			tree.Taper = sizing.Taper(rng.IntN(3))
-			tree.SizeBy = sizing.Way(rng.IntN(3))
+			tree.SizeBy = []string{"", "rule", "shape"}[rng.IntN(3)]
 			tree.Accents = [][]shopping.Kind{nil, {}, {shopping.Pick}, {shopping.Ribbon}}[rng.IntN(4)]
 			r.Trees = append(r.Trees, tree)
 		}
@@ -281,7 +281,7 @@ func TestFaults(t *testing.T) {
 		"/trees/0/taper":            func(r *job.Request) { r.Trees[0].Taper = 9 },
 		"/trees/0/exposure":         func(r *job.Request) { r.Trees[0].Exposure = 9 },
 		"/trees/0/kind":             func(r *job.Request) { r.Trees[0].Kind = 9 },
-		"/trees/0/sizeBy":           func(r *job.Request) { r.Trees[0].SizeBy = 9 },
+		"/trees/0/sizeBy":           func(r *job.Request) { r.Trees[0].SizeBy = "width" },
 		"/trees/0/accents":          func(r *job.Request) { r.Trees[0].Accents = []shopping.Kind{shopping.Hook} },
 		"/trees/0/space/ceiling":    func(r *job.Request) { r.Trees[0].Space.Ceiling = 1 },
 		"/trees/0/space/stand":      func(r *job.Request) { r.Trees[0].Space.Stand = -1 },

@@ -62,7 +62,7 @@ type Tree struct {
 	sizing.Tree
 	Room    string          `json:"room,omitempty"`   // what the room is called, "ticket hall"
 	Space   sizing.Room     `json:"space,omitzero"`   // the room; without a ceiling its fit is not checked
-	SizeBy  sizing.Way      `json:"sizeBy"`           // by rule or by shape
+	SizeBy  string          `json:"sizeBy,omitempty"` // "rule" or "shape"; empty or "auto" is what sizing.Rules.Compare says
 	Accents []shopping.Kind `json:"accents,omitzero"` // what goes through the branches: garland, ribbon or picks; nil is garland, an empty list is none
 	Lights  lights.Label    `json:"lights,omitzero"`  // what the label of one string says; empty: strings are not counted
 }

@@ -16,7 +16,7 @@ type TreePlan struct {
 	Tree                       // as it was given, with the handle and the bare tip of the house
 	Types    int               `json:"types"`            // how many different ornaments, by rule
 	Each     units.Range[int]  `json:"each"`             // how many of each
-	Grade    string            `json:"grade"`            // what grading rules call the shape, see sizing.Cone.Grade
+	Grade    string            `json:"grade"`            // what grading rules call the shape, see sizing.Tree.Grade
 	Area     units.Area        `json:"area"`             // the surface that is dressed, to a square inch
 	Rule     sizing.Amounts    `json:"rule"`             // what the rules of thumb ask for; of the accents each as if it were the one
 	Shape    sizing.Amounts    `json:"shape"`            // what it takes to look as the house has it
@@ -45,22 +45,27 @@ func (t Tree) usual() []shopping.Kind {
 // tree plans a tree at a place of the request.
 func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	h, before := d.house, len(f.list)
-	args := []string{"t", at, "tree", at, "height", at + "/height", "way", at + "/sizeBy", "look", "/house/look", "accents", at + "/accents", "count", at}
+	args := []string{"t", at, "tree", at, "height", at + "/height", "look", "/house/look", "accents", at + "/accents", "count", at}
 	ok := func(err error) bool { return f.note(err, "/house/trees", args...) }
 
 	p := TreePlan{Tree: t}
-	c, err := h.Trees.Compare(h.Look, t.Tree, t.SizeBy)
+	c, err := h.Trees.Compare(h.Look, t.Tree)
 	ok(err)
+	switch t.SizeBy {
+	case "", "auto":
+	case "rule", "shape":
+		c.ByShape = t.SizeBy == "shape"
+	default:
+		f.refuse(at+"/sizeBy", t.SizeBy, "auto, rule or shape", units.ErrName)
+	}
 	needs, err := c.Needs(h.Units, t.usual()...)
 	ok(err)
 	p.Types, err = h.Trees.Types(t.Height)
 	ok(err)
 	p.Each, err = h.Trees.Each(t.Height)
 	ok(err)
-	if cone, err := t.Cone(); f.note(err, at) {
-		p.Grade, err = cone.Grade()
-		f.note(err, at)
-	}
+	p.Grade, err = t.Grade()
+	f.note(err, at)
 	p.Ladder, err = t.Space.Ladder(t.Tree)
 	f.note(err, at+"/space", "t", at, "tree", at)
 	if t.Space.Ceiling != 0 {
@@ -73,11 +78,12 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	f.note(err, at)
 	p.Cautions = append(append(of, p.Cautions...), p.Ladder.Cautions...)
 
-	p.Area, _ = units.Round(c.Area, units.SquareInch) // a tree's surface is far from any limit
+	area, _ := t.DressedArea() // as Compare had it
+	p.Area, _ = units.Round(area, units.SquareInch) // a tree's surface is far from any limit
 	p.Rule, p.Shape, p.Compared = c.Rule, c.Shape, c.Format(h.Units)
-	p.SizeBy, p.Look = c.Way, c.RuleLook
-	if c.Way == sizing.ByShape {
-		p.Look = c.Look
+	p.SizeBy, p.Look = "rule", c.RuleLook
+	if c.ByShape {
+		p.SizeBy, p.Look = "shape", c.Look
 	}
 	for _, n := range needs {
 		p.Planned[n.Item.Kind] = n.Quantity
@@ -95,7 +101,7 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	}
 
 	total := p.Planned[shopping.Ornament].Pieces
-	if c.Way == sizing.ByShape {
+	if c.ByShape {
 		each := max(1, (total+p.Types/2)/max(1, p.Types))
 		p.Each = units.Range[int]{Min: max(1, each-h.Trees.EachSpread), Max: each + h.Trees.EachSpread}
 	}
@@ -121,7 +127,7 @@ func (p *TreePlan) strings(f *faulty, h House, at string, lamps int) {
 		return
 	}
 	var err error
-	if p.Strings, err = p.Lights.ForLamps(lamps); !f.note(err, at+"/lights") || p.Strings.Count == 0 {
+	if p.Strings, err = p.Lights.For(shopping.Quantity{Pieces: lamps}); !f.note(err, at+"/lights") || p.Strings.Count == 0 {
 		return
 	}
 	p.Runs, err = p.Strings.Runs()

@@ -5,28 +5,24 @@ import (
 
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/lights"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
 	"github.com/shopspring/decimal"
 )
 
-// By hand: 900 lamps in strings of 100.
-func ExampleLabel_ForLamps() {
+// By hand: 900 lamps in strings of 100; and wound 8 in apart over 52.6 sq ft they run 78.9
+// ft, and a little more: four strings of 25 ft.
+func ExampleLabel_For() {
 	label := lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: 4800 * units.Milliwatt}
-	strings, err := label.ForLamps(900)
+	strings, err := label.For(shopping.Quantity{Pieces: 900})
 	fmt.Println(strings, err)
-	// Output: 9 strings of 100 lamps on 25 ft, 4.8 W each <nil>
-}
-
-// By hand: wound 8 in apart over 52.6 sq ft is 78.9 ft, and a little more: four
-// strings of 25 ft.
-func ExampleLabel_ForLength() {
-	label := lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: 4800 * units.Milliwatt}
-	cone, _ := sizing.Tree{Height: 7 * units.Foot}.Cone()
-	length, _ := cone.SpiralLength(8 * units.Inch)
-	strings, err := label.ForLength(length)
+	length, _ := sizing.Tree{Height: 7 * units.Foot}.SpiralLength(8 * units.Inch)
+	strings, err = label.For(shopping.Quantity{Length: length})
 	fmt.Println(strings, err)
-	// Output: 4 strings of 100 lamps on 25 ft, 4.8 W each <nil>
+	// Output:
+	// 9 strings of 100 lamps, 4.8 W each <nil>
+	// 4 strings of 100 lamps, 4.8 W each <nil>
 }
 
 // Electrical Safety Foundation International: three incandescent strings end to
@@ -44,40 +40,34 @@ func ExampleStrings_Load() {
 	label := lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: 40 * units.Watt}
 	load, err := lights.Strings{Each: label, Count: 40}.Load(lights.Circuit{Volts: 120, Amperes: 15})
 	fmt.Println(load, err)
-	// Output: 1600 W of 1440 W, 13.334 A of 12 A: OVER THE LIMIT; do not switch it on: use fewer lights or a second circuit; local code decides; ask a licensed electrician <nil>
+	// Output: 1600 W of 1440 W: OVER THE LIMIT; do not switch it on: use fewer lights or a second circuit; local code decides; ask a licensed electrician <nil>
 }
 
 func ExampleLoad_String() {
-	load := lights.Load{Power: 43200, Limit: 1440 * units.Watt, Milliamperes: 360, LimitMilliamperes: 12000, Caution: units.Caution{Text: "follow the label"}}
+	load := lights.Load{Power: 43200, Limit: 1440 * units.Watt, Caution: units.Caution{Text: "follow the label"}}
 	fmt.Println(load.String())
-	// Output: 43.2 W of 1440 W, 0.36 A of 12 A: within the limit; follow the label
+	// Output: 43.2 W of 1440 W: within the limit; follow the label
 }
 
 // ENERGY STAR and US Department of Energy, as quoted: 175 W for 12 h a day, 40
 // days, at $0.119 costs $9.996.
 func ExampleStrings_Use() {
 	strings := lights.Strings{Each: lights.Label{Lamps: 25, Length: 25 * units.Foot, Power: 175 * units.Watt}, Count: 1}
-	use, err := strings.Use(lights.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40, PerKWh: decimal.RequireFromString("0.119")})
-	fmt.Println(use.Energy, "kWh", use.Cost, err)
+	use, err := strings.Use(lights.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40})
+	fmt.Println(use.Energy, "kWh", use.Energy.Mul(decimal.RequireFromString("0.119")), err)
 	// Output: 84 kWh 9.996 <nil>
 }
 
 func ExampleUse_String() {
-	use := lights.Use{Energy: decimal.NewFromInt(84), Cost: decimal.RequireFromString("9.996"), Caution: units.Caution{Text: "switch them off at night"}}
+	use := lights.Use{Energy: decimal.NewFromInt(84), Caution: units.Caution{Text: "switch them off at night"}}
 	fmt.Println(use.String())
-	// Output: 84 kWh, 9.996; switch them off at night
+	// Output: 84 kWh; switch them off at night
 }
 
 func ExampleStrings_String() {
 	label := lights.Label{Lamps: 70, Length: 24 * units.Foot, Power: 3500 * units.Milliwatt}
 	fmt.Println(lights.Strings{Each: label, Count: 2}.String())
-	// Output: 2 strings of 70 lamps on 24 ft, 3.5 W each
-}
-
-func ExampleStrings_Format() {
-	label := lights.Label{Lamps: 70, Length: 24 * units.Foot, Power: 3500 * units.Milliwatt}
-	fmt.Println(lights.Strings{Each: label, Count: 2}.Format(units.InMetric))
-	// Output: 2 strings of 70 lamps on 7.32 m, 3.5 W each
+	// Output: 2 strings of 70 lamps, 3.5 W each
 }
 
 // LED: ENERGY STAR, 0.05 W a lamp. The others from memory: 0.4 W a miniature lamp, 5 and

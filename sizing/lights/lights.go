@@ -3,6 +3,7 @@ package lights
 import (
 	"strconv"
 
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
 	"github.com/shopspring/decimal"
@@ -45,17 +46,9 @@ type Strings struct {
 
 const maxStrings = 1_000_000
 
-// String returns [Strings.Format] in feet and inches.
-func (s Strings) String() string { return s.Format(units.InFeetInches) }
-
-// Format returns one line in a style, such as "9 strings of 100 lamps on 25 ft, 4.8 W
-// each". The length is rounded to the nearest inch or centimeter.
-func (s Strings) Format(style units.Style) string {
-	step := units.Inch
-	if style == units.InMetric {
-		step = units.Centimeter
-	}
-	return plural(s.Count, "string") + " of " + plural(s.Each.Lamps, "lamp") + " on " + s.Each.Length.Format(style, step) + ", " + s.Each.Power.String() + " each"
+// String returns one line such as "9 strings of 100 lamps, 4.8 W each".
+func (s Strings) String() string {
+	return plural(s.Count, "string") + " of " + plural(s.Each.Lamps, "lamp") + ", " + s.Each.Power.String() + " each"
 }
 
 func (s Strings) check(fn string) error {
@@ -65,34 +58,21 @@ func (s Strings) check(fn string) error {
 	return checkCount(fn, "/count", s.Count, maxStrings)
 }
 
-// ForLamps returns the strings that have so many lamps between them, 0 to
-// 1,000,000, rounded up: what a tree takes by [sizing.Rules.Lights] or [sizing.Rules.Match]. It
-// returns an [units.Error] wrapping [units.ErrRange] if lamps or a field of s is out of its
-// range.
-func (s Label) ForLamps(lamps int) (Strings, error) {
-	const fn = "Label.ForLamps"
+// For returns the strings for so many lamps, 0 to 1,000,000, or along so much length, 0 to
+// 25,400 m, rounded up: what a tree takes by [sizing.Rules.Compare], or [sizing.Tree.SpiralLength]
+// at the spacing that the lights are wound.
+func (s Label) For(quantity shopping.Quantity) (Strings, error) {
+	const fn = "Label.For"
 	if err := s.check(fn, ""); err != nil {
 		return Strings{}, err
 	}
-	if err := checkCount(fn, "lamps", lamps, 1_000_000); err != nil {
-		return Strings{}, err
+	switch {
+	case quantity.Length < 0 || quantity.Length > maxStrings*units.Inch || quantity.Pieces < 0 || quantity.Pieces > 1_000_000 || quantity.Length != 0 && quantity.Pieces != 0:
+		return Strings{}, rangeError(fn, "quantity", quantity.String(), "0 to 1000000 lamps, or 0 ft to 25400 m")
+	case quantity.Length != 0:
+		return Strings{Each: s, Count: int((quantity.Length + s.Length - 1) / s.Length)}, nil
 	}
-	return Strings{Each: s, Count: (lamps + s.Lamps - 1) / s.Lamps}, nil
-}
-
-// ForLength returns the strings that reach along so much, 0 to 25,400 m, end to
-// end and rounded up: what [sizing.Cone.SpiralLength] comes to at the spacing that the
-// lights are wound. It returns an [units.Error] wrapping [units.ErrRange] if length or a
-// field of s is out of its range.
-func (s Label) ForLength(length units.Length) (Strings, error) {
-	const fn = "Label.ForLength"
-	if err := s.check(fn, ""); err != nil {
-		return Strings{}, err
-	}
-	if length < 0 || length > maxStrings*units.Inch {
-		return Strings{}, rangeError(fn, "length", length.String(), "0 ft to 25400 m")
-	}
-	return Strings{Each: s, Count: int((length + s.Length - 1) / s.Length)}, nil
+	return Strings{Each: s, Count: (quantity.Pieces + s.Lamps - 1) / s.Lamps}, nil
 }
 
 // Runs returns how many separate plugs the strings need, as no more may be joined
@@ -126,11 +106,6 @@ type Circuit struct {
 type Load struct {
 	Power units.Power `json:"power"` // of the strings and of what else is on the circuit
 	Limit units.Power `json:"limit"` // 80 % of the circuit, for a load on for 3 h or more
-
-	// Milliamperes is the current of Power, rounded up; LimitMilliamperes is that
-	// of Limit.
-	Milliamperes      int64 `json:"milliamperes"`
-	LimitMilliamperes int64 `json:"limitMilliamperes"`
 
 	Over    bool          `json:"over"`    // Power is over Limit
 	Caution units.Caution `json:"caution"` // "load", or "overload" if Over: what to do, and whom to ask
@@ -186,14 +161,11 @@ func (s Strings) Load(circuit Circuit) (Load, error) {
 	case circuit.Other < 0 || circuit.Other > 100*units.Kilowatt:
 		return Load{}, rangeError(fn, "/circuit/other", circuit.Other.String(), "0 W to 100 kW")
 	}
-	volts := units.Power(circuit.Volts)
 	l := Load{
 		Power:   units.Power(s.Count)*s.Each.Power + circuit.Other,
-		Limit:   volts * units.Power(circuit.Amperes) * units.Watt * 80 / 100,
+		Limit:   units.Power(circuit.Volts) * units.Power(circuit.Amperes) * units.Watt * 80 / 100,
 		Caution: cautionOf("load"),
 	}
-	l.Milliamperes = int64((l.Power + volts - 1) / volts)
-	l.LimitMilliamperes = int64(l.Limit / volts)
 	if l.Over = l.Power > l.Limit; l.Over {
 		l.Caution = cautionOf("overload")
 	}
@@ -211,11 +183,8 @@ func (l Load) String() string {
 	if l.Over {
 		verdict = "OVER THE LIMIT"
 	}
-	return l.Power.String() + " of " + l.Limit.String() + ", " + amperes(l.Milliamperes) + " of " + amperes(l.LimitMilliamperes) +
-		": " + verdict + "; " + l.Caution.Text
+	return l.Power.String() + " of " + l.Limit.String() + ": " + verdict + "; " + l.Caution.Text
 }
-
-func amperes(milli int64) string { return decimal.New(milli, -3).String() + " A" }
 
 // A Season is how long lights are on, and what that costs. Numbers have up to 16
 // decimal places (as [decimal.Decimal.Div] gives); further zeros do no harm.
@@ -226,14 +195,12 @@ func amperes(milli int64) string { return decimal.New(milli, -3).String() + " A"
 type Season struct {
 	HoursPerDay decimal.Decimal `json:"hoursPerDay"` // 0 to 24
 	Days        int             `json:"days"`        // 0 to 366
-	PerKWh      decimal.Decimal `json:"perKWh"`      // price of a kilowatt-hour, 0 to 1,000,000
 }
 
 // A Use is what lights take in a season. Both figures are exact; round them where
 // they are shown.
 type Use struct {
 	Energy  decimal.Decimal `json:"energy"`  // in kilowatt-hours
-	Cost    decimal.Decimal `json:"cost"`    // in the currency of the price
 	Caution units.Caution   `json:"caution"` // "off", or "days" past 90 days: how to use them safely
 }
 
@@ -258,13 +225,8 @@ func (s Strings) Use(season Season) (Use, error) {
 	if err := checkCount(fn, "/season/days", season.Days, 366); err != nil {
 		return Use{}, err
 	}
-	price, err := checkDecimal(fn, "/season/perKWh", season.PerKWh, 1_000_000)
-	if err != nil {
-		return Use{}, err
-	}
 	kilowattDays := decimal.New(int64(s.Count)*int64(s.Each.Power)*int64(season.Days), -6)
 	u := Use{Energy: kilowattDays.Mul(hours), Caution: cautionOf("off")}
-	u.Cost = u.Energy.Mul(price)
 	if season.Days > 90 {
 		u.Caution = cautionOf("days")
 	}
@@ -273,7 +235,7 @@ func (s Strings) Use(season Season) (Use, error) {
 
 // String returns one line such as "84 kWh, 9.996; switch lights off ...".
 func (u Use) String() string {
-	return decimalText(u.Energy) + " kWh, " + decimalText(u.Cost) + "; " + u.Caution.Text
+	return decimalText(u.Energy) + " kWh; " + u.Caution.Text
 }
 
 // checkDecimal returns the value of d if it is from 0 to most, with at most 16

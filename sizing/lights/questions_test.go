@@ -35,8 +35,7 @@ func ExampleStrings_Use_question() {
 	use, _ := strings.Use(lights.Season{
 		HoursPerDay: decimal.NewFromInt(12),
 		Days:        40,
-		PerKWh:      decimal.RequireFromString("0.119"),
 	})
-	fmt.Println(use.Energy, "kWh cost", use.Cost)
+	fmt.Println(use.Energy, "kWh cost", use.Energy.Mul(decimal.RequireFromString("0.119")))
 	// Output: 84 kWh cost 9.996
 }

@@ -56,7 +56,7 @@ func TestFields(t *testing.T) {
 var free = map[string]bool{
 	"/mirror": true,
 	// Where a piece goes is the same whatever the tree is made of.
-	"/tree/kind": true, "/tree/setting": true,
+	"/tree/kind": true, "/tree/public": true,
 	// A Taper says nothing where the base was measured.
 	"/tree/taper": true,
 	// Of places only the height is looked at.

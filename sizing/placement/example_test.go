@@ -116,12 +116,12 @@ func Example_pieces() {
 		for i, count := range row.Each() {
 			size := &sizes[0]
 			for k := range sizes {
-				if sizes[k].Count > size.Count {
+				if sizes[k].Quantity.Pieces > size.Quantity.Pieces {
 					size = &sizes[k]
 				}
 			}
-			size.Count -= count
-			pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: fmt.Sprintf("%s ball %d", row.Swatch.Name, i+1), Color: row.Swatch.Name, Size: size.Diameter}, Count: count})
+			size.Quantity.Pieces -= count
+			pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: fmt.Sprintf("%s ball %d", row.Swatch.Name, i+1), Color: row.Swatch.Name, Size: size.Item.Size}, Count: count})
 		}
 	}
 	for _, p := range pieces {

@@ -85,7 +85,7 @@ type stand struct {
 }
 
 func (l Layout) stand(fn string) (stand, error) {
-	cone, err := l.Tree.Cone()
+	tree, err := l.Tree.Measured()
 	if err != nil {
 		return stand{}, inside(fn, "/tree", err)
 	}
@@ -97,14 +97,14 @@ func (l Layout) stand(fn string) (stand, error) {
 		return stand{}, rangeError(fn, "/facing", l.Facing.String(), "-360° to 360°")
 	}
 	height := float64(l.Tree.Height)
-	r, h := float64(cone.BaseDiameter)/height/2, float64(cone.Height)/height
+	r, h := float64(tree.Base)/height/2, float64(tree.Height-tree.Handle)/height
 	slope := math.Sqrt(float64(r*r) + float64(h*h))
 	return stand{
 		surface: surface{
 			sin:    r / slope,
 			cos:    h / slope,
-			top:    float64(cone.BareTip) / height * slope / h,
-			bottom: slope,
+			top:    float64(tree.BareTip) / height * slope / h,
+			bottom: slope - float64(tree.BareBase)/height*slope/h,
 			arc:    float64(degrees / 180 * math.Pi),
 			round:  degrees == 360,
 		},

@@ -71,7 +71,7 @@ func TestPlaces(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		cone, err := l.Tree.Cone()
+		tree, err := l.Tree.Measured()
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -94,7 +94,7 @@ func TestPlaces(t *testing.T) {
 			if off > degrees/2+0.001 {
 				t.Fatalf("%v is %v° off the middle of %v°", p.Azimuth, off, degrees)
 			}
-			surface := float64(cone.BaseDiameter) / 2 * float64(l.Tree.Height-p.Height) / float64(cone.Height)
+			surface := float64(tree.Base) / 2 * float64(l.Tree.Height-p.Height) / float64(tree.Height-tree.Handle)
 			radius := math.Hypot(float64(p.At.X), float64(p.At.Y))
 			if math.Abs(surface-float64(p.Depth)-radius) > 4 || p.At.Z != p.Height {
 				t.Fatalf("%v at %v: %v from the trunk, the tips are %v", p, p.At, radius, surface)
@@ -187,11 +187,9 @@ func TestScale(t *testing.T) {
 // the tips; and another type leaves the bars true, sizes and all.
 func TestSizes(t *testing.T) {
 	d := func(n int) float64 {
-		cone, err := hall.Tree.Cone()
-		if err != nil {
-			t.Fatal(err)
-		}
-		area, err := cone.LateralArea()
+		round := hall.Tree
+		round.Exposure = sizing.AllRound
+		area, err := round.DressedArea()
 		if err != nil {
 			t.Fatal(err)
 		}

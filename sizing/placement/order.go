@@ -58,10 +58,6 @@ const LadderCaution = "Use a step ladder that is made for the height, opened and
 const (
 	usualSide = 2 * units.Foot
 	highest   = 100 * units.Foot
-	// From a ladder one hangs down to where one stands, two steps below its top, and
-	// from the floor up to what the ladder table has for no ladder.
-	below     = 2 * units.Foot
-	fromFloor = 6 * units.Foot
 	row       = units.Foot // pieces hung from side to side before the next lower ones
 	widest    = 60 * Degree
 )
@@ -123,19 +119,16 @@ func (o Order) Stations(places []Place) ([]Station, error) {
 
 // stand returns how to reach a height, and the height down to which one then works.
 func (o Order) stand(height units.Length) (s Station, down units.Length) {
-	if height <= fromFloor {
+	floor := sizing.Ladder{}.Reach().Max
+	l, _ := sizing.LadderFor(height) // no higher than a tree
+	switch {
+	case height <= floor:
 		return Station{}, -1
-	}
-	l, _ := sizing.LadderFor(height) // above what one reaches from the floor, and no higher than a tree
-	if l.Lift || o.Ladder != 0 && l.Size > o.Ladder {
+	case o.Ladder != 0 && l.Lift || o.Ladder != 0 && l.Size > o.Ladder:
 		// Down to what the tallest ladder there is reaches.
-		tallest := o.Ladder
-		if tallest == 0 {
-			tallest = 16 * units.Foot
-		}
-		return Station{Lift: true}, max(tallest+4*units.Foot, fromFloor)
+		return Station{Lift: true}, max(sizing.Ladder{Size: o.Ladder}.Reach().Max, floor)
 	}
-	return Station{Ladder: l.Size}, max(l.Size-below, fromFloor)
+	return Station{Lift: l.Lift, Ladder: l.Size}, max(l.Reach().Min, floor)
 }
 
 // radius returns how far the tips of the branches are from the trunk at p.

@@ -13,7 +13,7 @@ import (
 // bare tip down to the lowest branches.
 type Winding struct {
 	// Spacing is how far its turns are apart along the slope, 1/4 in to 100 ft,
-	// as in sizing.Cone.SpiralLength and sizing.Look.
+	// as in sizing.Tree.SpiralLength and sizing.Look.
 	Spacing units.Length `json:"spacing"`
 
 	// Drape is how it hangs from tip to tip; the zero value follows the surface.
@@ -30,6 +30,9 @@ type Winding struct {
 }
 
 const (
+	minSpacing = units.Inch / 4
+	maxSpacing = 100 * units.Foot
+
 	minStep = units.Inch / 10
 	maxStep = 100 * units.Foot
 
@@ -40,7 +43,7 @@ const (
 // the other from its upper end down, both ends included: the lamps of a string
 // of lights, or a line to draw a garland by.
 //
-// The turns follow the spiral that [sizing.Cone.SpiralLength] measures, beginning
+// The turns follow the spiral that [sizing.Tree.SpiralLength] measures, beginning
 // at the back of what is dressed. Where only part of the way round is, they go to
 // and fro across it, one spacing lower each time; that length is
 //
@@ -52,7 +55,7 @@ const (
 // above the lowest branches as it sags, so that nothing hangs lower than they are.
 //
 // It returns an [units.Error] wrapping [units.ErrRange] if Spacing, Step or Facing is out of
-// its range; and the errors of [sizing.Tree.Cone], [sizing.Exposure.Degrees] and
+// its range; and the errors of [sizing.Tree.Measured], [sizing.Exposure.Degrees] and
 // [sizing.Drape.Stretch].
 func (l Layout) Wind(winding Winding) (iter.Seq[Position], error) {
 	const fn = "Layout.Wind"
@@ -61,7 +64,7 @@ func (l Layout) Wind(winding Winding) (iter.Seq[Position], error) {
 		return nil, err
 	}
 	switch {
-	case winding.Spacing < sizing.MinSpacing || winding.Spacing > sizing.MaxSpacing:
+	case winding.Spacing < minSpacing || winding.Spacing > maxSpacing:
 		return nil, rangeError(fn, "/winding/spacing", winding.Spacing.String(), "1/4 in to 100 ft")
 	case winding.Length < 0 || winding.Length > maxLength || winding.Length > 0 && winding.Length < units.Foot:
 		return nil, rangeError(fn, "/winding/length", winding.Length.String(), "0 ft, or 1 ft to 25400 m")

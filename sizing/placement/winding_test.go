@@ -37,12 +37,8 @@ func TestWindLength(t *testing.T) {
 		{Height: 7 * units.Foot},
 		{Height: 6 * units.Foot, Base: 20 * units.Inch, BareTip: units.Foot},
 	} {
-		cone, err := tree.Cone()
-		if err != nil {
-			t.Fatal(err)
-		}
 		for _, spacing := range []units.Length{4 * units.Inch, 10 * units.Inch, 3 * units.Foot, 100 * units.Foot} {
-			want, err := cone.SpiralLength(spacing)
+			want, err := tree.SpiralLength(spacing)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -72,15 +68,13 @@ func TestWindLength(t *testing.T) {
 // time, and is all but as long as its share of the whole spiral.
 func TestWindPart(t *testing.T) {
 	l := placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot, BareTip: units.Foot, Exposure: sizing.InCorner}}
-	cone, err := l.Tree.Cone()
+	round := l.Tree
+	round.Exposure = sizing.AllRound
+	whole, err := round.SpiralLength(6 * units.Inch)
 	if err != nil {
 		t.Fatal(err)
 	}
-	whole, err := cone.SpiralLength(6 * units.Inch)
-	if err != nil {
-		t.Fatal(err)
-	}
-	slant, err := cone.Slant()
+	slant, err := l.Tree.Slant()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -114,13 +108,13 @@ func TestWindPart(t *testing.T) {
 // middle of each span, and takes as much more as sizing.Drape says.
 func TestWindDrape(t *testing.T) {
 	l := placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot}}
-	cone, err := l.Tree.Cone()
+	tree, err := l.Tree.Measured()
 	if err != nil {
 		t.Fatal(err)
 	}
 	for _, d := range []sizing.Drape{{Span: 2 * units.Foot, Sag: units.Inch}, {Span: 18 * units.Inch, Sag: 5 * units.Inch}, {Span: units.Foot, Sag: units.Foot}} {
 		// It ends as much above the floor as it sags.
-		raised := cone
+		raised := l.Tree
 		raised.BareBase = d.Sag
 		straight, err := raised.SpiralLength(units.Foot)
 		if err != nil {
@@ -139,7 +133,7 @@ func TestWindDrape(t *testing.T) {
 		deepest, spans, above := 0.0, 0, true
 		for _, p := range points {
 			r := math.Hypot(float64(p.X), float64(p.Y))
-			line := float64(l.Tree.Height) * (1 - 2*r/float64(cone.BaseDiameter))
+			line := float64(l.Tree.Height) * (1 - 2*r/float64(tree.Base))
 			drop := line - float64(p.Z)
 			if p.Z < -10 {
 				t.Fatalf("%+v: %v is below the floor", d, p)

@@ -23,7 +23,7 @@ const (
 type view struct {
 	canvas
 	Tree
-	cone     sizing.Cone
+	measured sizing.Tree       // with its base
 	base     float64           // half the base diameter, in inches
 	places   []placement.Place // in hanging order
 	stations []placement.Station
@@ -34,11 +34,11 @@ type view struct {
 
 // lay places everything.
 func (t Tree) lay() (*view, error) {
-	cone, err := t.Layout.Tree.Cone()
+	tree, err := t.Layout.Tree.Measured()
 	if err != nil {
 		return nil, err
 	}
-	v := &view{Tree: t, cone: cone, base: cone.BaseDiameter.In(units.Inch) / 2}
+	v := &view{Tree: t, measured: tree, base: tree.Base.In(units.Inch) / 2}
 	places, err := t.Layout.Places(t.Pieces)
 	if err != nil {
 		return nil, err
@@ -57,7 +57,7 @@ func (t Tree) lay() (*view, error) {
 // shape says what tree it is.
 func (v *view) shape() string {
 	t := v.Layout.Tree
-	return fmt.Sprintf("%s tall and %s wide, dressed %s", feet(t.Height), feet(v.cone.BaseDiameter), exposure(t.Exposure))
+	return fmt.Sprintf("%s tall and %s wide, dressed %s", feet(t.Height), feet(v.measured.Base), exposure(t.Exposure))
 }
 
 func exposure(e sizing.Exposure) string {

@@ -9,7 +9,6 @@ import (
 
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
-	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/job"
 	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
@@ -511,7 +510,7 @@ func (s *sheet) tree(t job.TreePlan) {
 		shape = s.length(t.Base) + " wide, " + t.Grade
 	}
 	way := "by rule"
-	if t.SizeBy == sizing.ByShape {
+	if t.SizeBy == "shape" {
 		way = "by shape"
 	}
 	step := units.SquareFoot

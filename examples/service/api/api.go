@@ -11,7 +11,6 @@ import (
 
 	"example.com/fircone/examples/plan/demo"
 	"example.com/fircone/palette"
-	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/job"
 	"example.com/fircone/units"
 )
@@ -101,7 +100,7 @@ func checkSize(r job.Request) error {
 	}
 	total := units.Length(0)
 	for _, t := range r.Trees {
-		total += min(max(t.Height, 0), sizing.MaxHeight) // what is outside is refused by name later
+		total += min(max(t.Height, 0), 100*units.Foot) // what is outside is refused by name later
 	}
 	if total > maxTotal {
 		return refuse("/trees", total.String()+" of height", "at most "+maxTotal.String()+" of height together")

@@ -131,7 +131,7 @@ function read(fields, into) {
 			continue;
 		}
 		const number = "number" in field.dataset && /^\d+(\.\d+)?$/.test(text);
-		set(into, field.dataset.name, number ? Number(text) : text);
+		set(into, field.dataset.name, "flag" in field.dataset ? text === "true" : number ? Number(text) : text);
 	}
 	return into;
 }

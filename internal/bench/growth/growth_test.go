@@ -35,10 +35,10 @@ func BenchmarkGrowth(b *testing.B) {
 	}
 	for _, n := range []int{1, 10, 100, 1_000, 10_000, 100_000} {
 		b.Run(fmt.Sprintf("trees=%d", n), func(b *testing.B) {
-			c := sizing.CommonPractice()
+			c, look := sizing.CommonPractice(), sizing.CommonLook()
 			for b.Loop() {
 				for i := range n {
-					if _, err := c.Amounts(sizing.Tree{Height: 5*ft + units.Length(i%120)*in}); err != nil {
+					if _, err := c.Compare(look, sizing.Tree{Height: 5*ft + units.Length(i%120)*in}); err != nil {
 						b.Fatal(err)
 					}
 				}

@@ -24,8 +24,8 @@ const (
 )
 
 // tree is the reference tree, with and without a bare tip.
-func tree(bareTip units.Length) sizing.Cone {
-	return sizing.Cone{Height: 7 * ft, BaseDiameter: 7 * ft * 65 / 100, BareTip: bareTip}
+func tree(bareTip units.Length) sizing.Tree {
+	return sizing.Tree{Height: 7 * ft, Base: 7 * ft * 65 / 100, BareTip: bareTip}
 }
 
 // Both rivals call gonum's quad.Fixed as its users do: with a closure to integrate,
@@ -35,8 +35,8 @@ func tree(bareTip units.Length) sizing.Cone {
 
 // quadrature is the leaner rival: the length of the curve, ∫√(1 + u²) over the slope,
 // for one who has unrolled the cone and so is half way to the closed form.
-func quadrature(c sizing.Cone, spacing units.Length, n int) float64 {
-	h, r := float64(c.Height), float64(c.BaseDiameter)/2
+func quadrature(c sizing.Tree, spacing units.Length, n int) float64 {
+	h, r := float64(c.Height), float64(c.Base)/2
 	s := math.Hypot(h, r)
 	k := 2 * math.Pi * r / (float64(spacing) * s)
 	return quad.Fixed(func(x float64) float64 {
@@ -46,8 +46,8 @@ func quadrature(c sizing.Cone, spacing units.Length, n int) float64 {
 
 // inSpace is the rival for one who has not unrolled the cone, but takes the curve in
 // space as it is: its speed, by the angle.
-func inSpace(c sizing.Cone, spacing units.Length, n int) float64 {
-	h, r := float64(c.Height), float64(c.BaseDiameter)/2
+func inSpace(c sizing.Tree, spacing units.Length, n int) float64 {
+	h, r := float64(c.Height), float64(c.Base)/2
 	s := math.Hypot(h, r)
 	per := float64(spacing) / (2 * math.Pi)
 	return quad.Fixed(func(x float64) float64 {
@@ -58,7 +58,7 @@ func inSpace(c sizing.Cone, spacing units.Length, n int) float64 {
 }
 
 // fewest returns the fewest nodes from which on the rival stays within 1e-12.
-func fewest(c sizing.Cone, spacing units.Length) int {
+func fewest(c sizing.Tree, spacing units.Length) int {
 	want := quadrature(c, spacing, 1000)
 	n := 600
 	for ; n > 1 && math.Abs(quadrature(c, spacing, n-1)/want-1) <= 1e-12; n-- {
@@ -68,7 +68,7 @@ func fewest(c sizing.Cone, spacing units.Length) int {
 
 var cases = []struct {
 	name    string
-	cone    sizing.Cone
+	cone    sizing.Tree
 	spacing units.Length
 }{
 	{"garland 10 in", tree(0), 10 * in},
@@ -130,7 +130,7 @@ func BenchmarkSpacing(b *testing.B) {
 // season's cost is left out, since decimals allocate.
 type sized struct {
 	comparison sizing.Comparison
-	mix        sizing.Mix
+	mix        []shopping.Lot
 	cover      float64
 	load       lights.Load
 	runs       int
@@ -145,16 +145,20 @@ var (
 )
 
 func size(t sizing.Tree) (s sized, err error) {
-	if s.comparison, err = rules.Compare(look, t, sizing.Auto); err != nil {
+	if s.comparison, err = rules.Compare(look, t); err != nil {
 		return s, err
 	}
 	if s.mix, err = rules.Mix(t, s.comparison.Shape[shopping.Ornament].Pieces); err != nil {
 		return s, err
 	}
-	if s.cover, err = s.mix.Cover(s.comparison.Area); err != nil {
+	area, err := t.DressedArea()
+	if err != nil {
 		return s, err
 	}
-	strings, err := label.ForLamps(s.comparison.Shape[shopping.Light].Pieces)
+	if s.cover, err = sizing.Cover(s.mix, area); err != nil {
+		return s, err
+	}
+	strings, err := label.For(s.comparison.Shape[shopping.Light])
 	if err != nil {
 		return s, err
 	}

@@ -225,10 +225,6 @@ var sizingOracles = []oracle{
 		want := cone(m).wound(float(m[4]), 1)
 		return near(float(m[5]), want, 2+1e-9*want)
 	}},
-	{"sizing", `cone ` + coneText + ` every (\d+) nm turns = (\S+)`, 100, func(m []string) string {
-		from, to := cone(m).span()
-		return near(float(m[5]), (to-from)/float(m[4]), 1e-14*(to-from)/float(m[4]))
-	}},
 	{"sizing", `cone ` + coneText + ` garland (\d+) nm spacing = (\d+) nm.*`, 40, func(m []string) string {
 		want := cone(m).wound(float(m[5]), 1)
 		return near(float(m[4]), want, 2+1e-9*want+want/float(m[5]))

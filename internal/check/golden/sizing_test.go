@@ -2,6 +2,7 @@ package golden
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"example.com/fircone/sizing"
@@ -28,13 +29,7 @@ var (
 	}{{"all round", sizing.AllRound}, {"wall", sizing.AgainstWall}, {"corner", sizing.InCorner}, {"half", sizing.HalfTree}, {"200 degrees", arc(200)}, {"37.5 degrees", arc(37.5)}}
 )
 
-func arc(degrees float64) sizing.Exposure {
-	e, err := sizing.ArcDegrees(degrees)
-	if err != nil {
-		panic(err)
-	}
-	return e
-}
+func arc(degrees float64) sizing.Exposure { return sizing.Exposure(degrees * 1000) }
 
 // measured are trees with every measure taken.
 var measured = []sizing.Tree{
@@ -94,6 +89,14 @@ func look(l sizing.Look) string {
 		nm(l.Spacing[shopping.Garland]), nm(l.Spacing[shopping.Ribbon]), num(l.Cover), um2(l.Each[shopping.Pick]), um2(l.Each[shopping.Light]))
 }
 
+// supplied writes a supply: a length, or pieces.
+func supplied(q shopping.Quantity) string {
+	if q.Length != 0 {
+		return feet(q.Length)
+	}
+	return whole(q.Pieces)
+}
+
 func fromTo(b units.Range[int]) string            { return fmt.Sprintf("%d to %d", b.Min, b.Max) }
 func reaching(s units.Range[units.Length]) string { return nm(s.Min) + " to " + nm(s.Max) }
 
@@ -107,30 +110,33 @@ func sizingPage(p *page) {
 	}{{"usual", sizing.CommonPractice()}, {"house", house}} {
 		for _, h := range append([]string{"11 in", "101 ft"}, heights...) {
 			l := length(h)
-			p.add("rule %s %s types = %s", r.word, h, or(whole)(r.rules.Types(l)))
-			p.add("rule %s %s each = %s", r.word, h, or(fromTo)(r.rules.Each(l)))
-			p.add("rule %s %s ornaments = %s", r.word, h, or(fromTo)(r.rules.Ornaments(l)))
-			p.add("rule %s %s picks = %s", r.word, h, or(whole)(r.rules.Picks(l)))
-			p.add("rule %s %s garland = %s", r.word, h, or(feet)(r.rules.Garland(l)))
-			p.add("rule %s %s ribbon = %s", r.word, h, or(feet)(r.rules.Ribbon(l)))
-			p.add("rule %s %s lights = %s", r.word, h, or(whole)(r.rules.Lights(l)))
+			types, err := r.rules.Types(l)
+			each, err2 := r.rules.Each(l)
+			p.add("rule %s %s types = %s", r.word, h, or(whole)(types, err))
+			p.add("rule %s %s each = %s", r.word, h, or(fromTo)(each, err2))
+			p.add("rule %s %s ornaments = %s", r.word, h, or(fromTo)(units.Range[int]{Min: types * each.Min, Max: types * each.Max}, err))
+			for _, kind := range []shopping.Kind{shopping.Pick, shopping.Garland, shopping.Ribbon, shopping.Light} {
+				q, err := r.rules.Supply(kind, l)
+				p.add("rule %s %s %v = %s", r.word, h, kind, or(supplied)(q, err))
+			}
 		}
 	}
 	for _, h := range heights {
 		l := length(h)
 		for _, t := range tapers {
-			p.add("base %s %s = %s", h, t.word, or(feet)(t.taper.Base(l)))
+			m, err := sizing.Tree{Height: l, Taper: t.taper}.Measured()
+			p.add("base %s %s = %s", h, t.word, or(feet)(m.Base, err))
 		}
 		p.add("topper %s = %s", h, or(reaching)(sizing.Topper(l)))
 		for _, n := range []int{0, 1, 25, 49, 81, 1000} {
-			for _, setting := range []sizing.Setting{sizing.Home, sizing.Public} {
-				m, err := sizing.CommonPractice().Mix(sizing.Tree{Height: l, Setting: setting}, n)
-				p.add("sizes %s %s of %d = %s", setting, h, n, or(func(m sizing.Mix) string {
+			for public, setting := range []string{"home", "public"} {
+				m, err := sizing.CommonPractice().Mix(sizing.Tree{Height: l, Public: public == 1}, n)
+				p.add("sizes %s %s of %d = %s", setting, h, n, or(func(m []shopping.Lot) string {
 					text := ""
 					for _, s := range m {
-						text += fmt.Sprintf("%d of %s, ", s.Count, nm(s.Diameter))
+						text += fmt.Sprintf("%d of %s, ", s.Quantity.Pieces, nm(s.Item.Size))
 					}
-					return text + "cover " + or(num)(m.Cover(50*units.SquareFoot))
+					return text + "cover " + or(num)(sizing.Cover(m, 50*units.SquareFoot))
 				})(m, err))
 			}
 		}
@@ -143,25 +149,28 @@ func sizingPage(p *page) {
 	for i, t := range trees() {
 		p.add("surface of %s = %s", said(t), or(um2)(t.DressedArea()))
 		p.add("skirt of %s = %s", said(t), or(reaching)(t.Skirt()))
-		p.add("by rule %s = %s", said(t), or(amounts)(sizing.CommonPractice().Amounts(t)))
-		p.add("by rule, house %s = %s", said(t), or(amounts)(house.Amounts(t)))
-		p.add("to match %s = %s", said(t), or(amounts)(sizing.CommonPractice().Match(sizing.CommonLook(), t)))
-		p.add("look of %s = %s", said(t), or(look)(sizing.CommonPractice().Look(t)))
+		c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), t)
+		own, err2 := house.Compare(sizing.Look{}, t)
+		p.add("by rule %s = %s", said(t), or(amounts)(c.Rule, err))
+		p.add("by rule, house %s = %s", said(t), or(amounts)(own.Rule, err2))
+		p.add("to match %s = %s", said(t), or(amounts)(c.Shape, err))
+		p.add("look of %s = %s", said(t), or(look)(c.RuleLook, err))
 		for _, g := range []string{"10 ft", "25 ft", "63 ft", "81 ft", "150 ft"} {
 			p.add("spacing of %s on %s = %s", nm(length(g)), said(t), or(feet)(t.Spacing(length(g))))
 		}
 		accent := [][]shopping.Kind{{shopping.Garland}, {shopping.Pick}, {shopping.Ribbon}, {shopping.Garland, shopping.Pick}}[i%4]
-		p.add("needs by rule, accent %d, %s = %s", i%4, said(t), or(needed)(compared(t, sizing.ByRule).Needs(units.InFeetInches, accent...)))
-		p.add("needs to match, accent %d, %s = %s", i%4, said(t), or(needed)(compared(t, sizing.ByShape).Needs(units.InFeetInches, accent...)))
+		p.add("needs by rule, accent %d, %s = %s", i%4, said(t), or(needed)(compared(t, false).Needs(units.InFeetInches, accent...)))
+		p.add("needs to match, accent %d, %s = %s", i%4, said(t), or(needed)(compared(t, true).Needs(units.InFeetInches, accent...)))
 	}
 	p.add("usual look = %s", look(sizing.CommonLook()))
 }
 
-func compared(t sizing.Tree, way sizing.Way) sizing.Comparison {
-	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), t, way)
+func compared(t sizing.Tree, byShape bool) sizing.Comparison {
+	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), t)
 	if err != nil {
 		panic(err)
 	}
+	c.ByShape = byShape
 	return c
 }
 
@@ -186,25 +195,24 @@ func held(q shopping.Quantity) string {
 }
 
 func cones(p *page) {
-	shapes := []sizing.Cone{
-		{Height: length("7 ft"), BaseDiameter: length("4 ft 6 in")},
-		{Height: length("9 ft"), BaseDiameter: length("5 ft 10 in"), BareTip: length("10 in")},
-		{Height: length("7 ft 6 in"), BaseDiameter: length("3 ft 5 in"), BareBase: length("9 in")},
-		{Height: length("4 ft 6 in"), BaseDiameter: length("1 ft 4 in"), BareTip: length("3 in"), BareBase: length("2 in")},
-		{Height: length("12 ft"), BaseDiameter: length("8 ft"), BareTip: length("6 ft")},
-		{Height: length("100 ft"), BaseDiameter: length("150 ft")},
-		{Height: length("1 ft"), BaseDiameter: length("1 1/2 in")},
-		{Height: length("6 ft"), BaseDiameter: length("9 in")},
-		{Height: length("15 ft"), BaseDiameter: length("9 ft 9 in"), BareTip: length("13 ft"), BareBase: length("1 ft 11 in")},
+	shapes := []sizing.Tree{
+		{Height: length("7 ft"), Base: length("4 ft 6 in")},
+		{Height: length("9 ft"), Base: length("5 ft 10 in"), BareTip: length("10 in")},
+		{Height: length("7 ft 6 in"), Base: length("3 ft 5 in"), BareBase: length("9 in")},
+		{Height: length("4 ft 6 in"), Base: length("1 ft 4 in"), BareTip: length("3 in"), BareBase: length("2 in")},
+		{Height: length("12 ft"), Base: length("8 ft"), BareTip: length("6 ft")},
+		{Height: length("100 ft"), Base: length("150 ft")},
+		{Height: length("1 ft"), Base: length("1 1/2 in")},
+		{Height: length("6 ft"), Base: length("9 in")},
+		{Height: length("15 ft"), Base: length("9 ft 9 in"), BareTip: length("13 ft"), BareBase: length("1 ft 11 in")},
 	}
 	for _, c := range shapes {
-		text := fmt.Sprintf("height %s base %s tip %s foot %s", nm(c.Height), nm(c.BaseDiameter), nm(c.BareTip), nm(c.BareBase))
+		text := fmt.Sprintf("height %s base %s tip %s foot %s", nm(c.Height), nm(c.Base), nm(c.BareTip), nm(c.BareBase))
 		p.add("cone %s slant = %s", text, or(feet)(c.Slant()))
-		p.add("cone %s surface = %s", text, or(um2)(c.LateralArea()))
+		p.add("cone %s surface = %s", text, or(um2)(c.DressedArea()))
 		p.add("cone %s grade = %s", text, or(func(g string) string { return g })(c.Grade()))
 		for _, s := range []string{"1/4 in", "1 in", "2 1/2 in", "4 in", "6 in", "8 in", "10 in", "25 cm", "1 ft", "18 in", "3 ft", "100 ft"} {
 			p.add("cone %s every %s spiral = %s", text, nm(length(s)), or(feet)(c.SpiralLength(length(s))))
-			p.add("cone %s every %s turns = %s", text, nm(length(s)), or(num)(c.Turns(length(s))))
 		}
 		for _, g := range []string{"1 ft", "10 ft", "25 ft", "50 ft", "63 ft", "100 ft", "81.5 m", "1000 ft"} {
 			p.add("cone %s garland %s spacing = %s", text, nm(length(g)), or(feet)(c.Spacing(length(g))))
@@ -213,7 +221,8 @@ func cones(p *page) {
 	for _, span := range []string{"1 in", "6 in", "1 ft", "18 in", "10 ft"} {
 		for _, sag := range []string{"0 in", "1 nm", "1/8 in", "1 in", "6 in", "1 ft"} {
 			d := sizing.Drape{Span: length(span), Sag: length(sag)}
-			p.add("drape %s sag %s = %s, a run of %s takes %s", nm(d.Span), nm(d.Sag), or(num)(d.Stretch()), nm(length("63 ft")), or(feet)(d.Length(length("63 ft"))))
+			stretch, err := d.Stretch()
+			p.add("drape %s sag %s = %s, a run of %s takes %s", nm(d.Span), nm(d.Sag), or(num)(stretch, err), nm(length("63 ft")), or(feet)(units.Length(math.Round(stretch*float64(length("63 ft")))), err))
 		}
 	}
 }

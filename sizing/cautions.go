@@ -1,0 +1,62 @@
+package sizing
+
+import "example.com/fircone/units"
+
+// Cautions returns what to see to with a tree of this kind, height and room, most
+// important first. Lengths in it are in a style. Fire codes differ between editions and
+// places: ask the fire marshal.
+//
+//	code      when
+//	cut       cut, public: not allowed in many rooms
+//	exits     public: keep exits clear
+//	label     not cut, public: flame-resistant label
+//	heat      always: how far from heat
+//	trunk     cut: the fresh cut and the stand
+//	water     cut
+//	metal     metal: no electric lights
+//	prelit    pre-lit: its own lights
+//	tie       8 ft and taller: tie it off
+//	marshal   public: ask the fire marshal
+//
+// Source: each caution has its own, and says how sure it is.
+func (t Tree) Cautions(style units.Style) ([]units.Caution, error) {
+	const fn = "Tree.Cautions"
+	if err := checkHeight(fn, "/height", t.Height); err != nil {
+		return nil, err
+	}
+	if t.Kind >= numKinds {
+		return nil, nameError(fn, "/kind", t.Kind.String(), kindNames[:])
+	}
+	const (
+		ifc    = "International Fire Code section 806, quoted"
+		nfpa1  = "NFPA 1 section 10.13 (2015), quoted"
+		tips   = "NFPA and ESFI holiday safety tips, quoted"
+		wsu    = "Washington State University, Chastagner, 2012, read"
+		memory = "common practice, from memory"
+	)
+	say := func(inches, metric string) string {
+		if style == units.InMetric {
+			return metric
+		}
+		return inches
+	}
+	var list []units.Caution
+	add := func(when bool, code, text, source string) {
+		if when {
+			list = append(list, units.Caution{Code: code, Text: text, Source: source})
+		}
+	}
+	cut, public := t.Kind == Cut, t.Public
+	add(cut && public, "cut", "a cut tree is not allowed in rooms for assembly, shops and the like unless the building is sprinklered throughout, nor in an exit, corridor, lobby or vestibule", ifc)
+	add(public, "exits", "keep exits, the ways to them and their signs clear of the tree and its cords", nfpa1)
+	add(!cut && public, "label", "the label of the tree and of its decorations must say flame resistant", nfpa1)
+	add(cut && public, "heat", "keep the tree at least "+tape(t.Height, style)+", its own height, from any source of heat", ifc)
+	add(!(cut && public), "heat", "keep the tree at least "+say("3 ft", "1 m")+" from fire, candles, radiators and vents", tips)
+	add(cut, "trunk", "cut at least "+say("1/2 in", "13 mm")+" off the trunk before it goes into its stand, which should hold "+say("2 gallons", "8 liters")+" or more", "commentary on International Fire Code section 806.1, read")
+	add(cut, "water", "water the tree every day, about "+say("a quart for each inch", "a liter for each 27 mm")+" of the trunk's diameter and "+say("a gallon", "4 liters")+" or more on the first day; a dry tree goes out", wsu)
+	add(t.Kind == Metal, "metal", "hang no electric lights on a metal tree", nfpa1)
+	add(t.Kind == PreLit, "prelit", "use only the tree's own lights, as its label says", "common practice")
+	add(t.Height >= 8*units.Foot, "tie", "tie the tree off to the wall or the ceiling", memory)
+	add(public, "marshal", "ask the fire marshal before the tree is set up; editions and local rules differ", "common practice")
+	return list, nil
+}
