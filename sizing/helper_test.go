@@ -18,6 +18,7 @@ type (
 // The measures of a cone as those of a tree, without its checks; cones of 6 in are those of
 // trees of 1 ft with the longest handle.
 func (c cone) SpiralLength(p units.Length) (units.Length, error) { return c.spiralLength(p, 1), nil }
+
 func (c cone) Spacing(l units.Length) (units.Length, error) {
 	return c.spacingOf("Tree.Spacing", l, 1)
 }

@@ -78,7 +78,7 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	f.note(err, at)
 	p.Cautions = append(append(of, p.Cautions...), p.Ladder.Cautions...)
 
-	area, _ := t.DressedArea() // as Compare had it
+	area, _ := t.DressedArea()                      // as Compare had it
 	p.Area, _ = units.Round(area, units.SquareInch) // a tree's surface is far from any limit
 	p.Rule, p.Shape, p.Compared = c.Rule, c.Shape, c.Format(h.Units)
 	p.SizeBy, p.Look = "rule", c.RuleLook
