@@ -19,6 +19,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 
 	"example.com/fircone/examples/plan/sheet"
 	"example.com/fircone/sizing/job"
@@ -38,6 +39,12 @@ func run(args []string, stdout, stderr io.Writer) int {
 	var p job.Plan
 	if err == nil {
 		p, err = job.Make(request)
+	} else if _, also := job.Make(request); also != nil { // whatever else is wrong with a flag
+		for _, f := range job.Faults(also) {
+			if name := o.flagOf(f); name != "" && !strings.Contains(err.Error(), "-"+name) {
+				err = errors.Join(err, f)
+			}
+		}
 	}
 	if err != nil {
 		for _, line := range o.explain(err) {

@@ -59,7 +59,11 @@ func TestWrongFlags(t *testing.T) {
 		{[]string{"-tree", "7 ft", "-ribbon-fall", "2 ft"}, []string{"-ribbon-fall", "-mantel"}},
 		{[]string{"-mantel", "5 ft", "-hook-rating", "-5 lb", "-garland-weight", "8 oz"}, []string{"-hook-rating", `"-5 lb"`, "1000 lb"}},
 		{[]string{"-mantel", "5 ft", "-hook-rating", "5 lb", "-garland-weight", "90 lb"}, []string{"-garland-weight", `"90 lb"`, "20 lb"}},
-		{[]string{"-nosuch"}, []string{"-nosuch"}},
+		{[]string{"-nosuch"}, []string{"-nosuch", "-help"}},
+		{[]string{"-exposure", "corner"}, []string{"-exposure", "did you mean -where?"}},
+		{[]string{"-height", "7 ft"}, []string{"-height", "did you mean -mantel-height or -tree?"}},
+		{[]string{"-treee", "7 ft"}, []string{"-treee", "did you mean -tree?"}},
+		{[]string{"-mantel", "5 ft", "-swags", "two"}, []string{"-swags", `"two"`, "a whole number"}},
 		{[]string{"7 ft"}, []string{`"7 ft"`, "-tree"}},
 	} {
 		stdout, stderr, status := call(row.args...)
@@ -70,6 +74,19 @@ func TestWrongFlags(t *testing.T) {
 			if !strings.Contains(stderr, want) {
 				t.Errorf("%q: error %q does not say %s", row.args, stderr, want)
 			}
+		}
+	}
+}
+
+// Every wrong flag is told at once, and none in the words of a programmer.
+func TestAllWrongFlags(t *testing.T) {
+	stdout, stderr, status := call("-tree", "7", "-taper", "fat", "-exposure", "corner", "-colors", "beigeish", "-budget", "x", "-mantel", "6 in", "-ceiling", "0 ft")
+	if status != 2 || stdout != "" || strings.Count(stderr, "\n") != 7 || strings.Contains(stderr, "units.") || strings.Contains(stderr, "palette.") {
+		t.Fatalf("status %d, %q\n%s", status, stdout, stderr)
+	}
+	for _, want := range []string{"-tree", "-taper", "-where", "-colors", "-budget", "-mantel", "-ceiling"} {
+		if !strings.Contains(stderr, want) {
+			t.Errorf("nothing of %s in\n%s", want, stderr)
 		}
 	}
 }

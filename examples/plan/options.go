@@ -5,7 +5,9 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"maps"
 	"os"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -103,17 +105,18 @@ func define(tree job.Tree, shelf job.Mantel) *options {
 	return o
 }
 
-// parse reads the flags, and returns what they ask for.
+// parse reads the flags, and returns what they ask for, and everything that is wrong with them.
 func parse(args []string) (*options, job.Request, error) {
 	o := define(job.Tree{}, job.Mantel{})
-	if err := o.read(args); err != nil {
-		return o, job.Request{}, err
+	wrong := o.read(args)
+	if errors.Is(wrong, flag.ErrHelp) {
+		return o, job.Request{}, wrong
 	}
 	var r job.Request
 	switch {
 	case o.given["request"]:
-		for name, place := range places {
-			if o.given[name] && (strings.HasPrefix(place, "/trees") || strings.HasPrefix(place, "/mantels")) {
+		for _, name := range slices.Sorted(maps.Keys(places)) {
+			if o.given[name] && (strings.HasPrefix(places[name], "/trees") || strings.HasPrefix(places[name], "/mantels")) {
 				return o, r, fmt.Errorf("flags -request and -%s: the file has the trees and mantels", name)
 			}
 		}
@@ -122,9 +125,9 @@ func parse(args []string) (*options, job.Request, error) {
 			r, err = job.ParseRequest(data)
 		}
 		if err != nil {
-			return o, r, err
+			return o, r, errors.Join(wrong, err)
 		}
-	case !o.given["tree"] && !o.given["mantel"]:
+	case !o.given["tree"] && !o.given["mantel"] && wrong == nil:
 		r = demo.Station()
 		o = define(r.Trees[0], r.Mantels[0])
 		if err := o.read(args); err != nil {
@@ -132,8 +135,8 @@ func parse(args []string) (*options, job.Request, error) {
 		}
 		r.Trees[0], r.Mantels[0] = o.tree, o.shelf
 	default:
-		if err := o.about(); err != nil {
-			return o, r, err
+		if wrong == nil {
+			wrong = o.about()
 		}
 		if o.given["tree"] {
 			o.tree.Room = "your tree"
@@ -144,21 +147,22 @@ func parse(args []string) (*options, job.Request, error) {
 			r.Mantels = []job.Mantel{o.shelf}
 		}
 	}
-	return o, r, o.change(&r)
+	return o, r, errors.Join(wrong, o.change(&r))
 }
 
 // change sets what flags say of the whole job.
 func (o *options) change(r *job.Request) error {
+	var wrong []error
 	if o.given["colors"] {
 		var err error
 		if r.Colors, err = job.CommonPractice().Colors.ParsePalette(o.colors); err != nil {
-			return fmt.Errorf("invalid value %q for flag -colors: %w", o.colors, err)
+			wrong = append(wrong, o.plain(fmt.Errorf("invalid value %q for flag -colors: %w", o.colors, err)))
 		}
 	}
 	if o.given["budget"] {
 		var err error
 		if r.Shop.Budget, err = decimal.NewFromString(o.budget); err != nil {
-			return fmt.Errorf("invalid value %q for flag -budget: want an amount of money, such as 120.00", o.budget)
+			wrong = append(wrong, fmt.Errorf("invalid value %q for flag -budget: want an amount of money, such as 120.00", o.budget))
 		}
 	}
 	if o.given["units"] {
@@ -167,32 +171,107 @@ func (o *options) change(r *job.Request) error {
 		}
 		r.House.Units = o.units
 	}
-	return nil
+	return errors.Join(wrong...)
 }
 
-// read parses the flags.
+// read parses the flags, to the last of them whatever is wrong with the others.
 func (o *options) read(args []string) error {
-	if err := o.set.Parse(args); err != nil {
-		return err
+	var wrong []error
+	for {
+		err := o.set.Parse(args)
+		if err == nil {
+			break
+		}
+		if errors.Is(err, flag.ErrHelp) {
+			return err
+		}
+		err, args = o.plain(err), o.set.Args()
+		words := 0 // the value of a flag that there is not, or the rest of one with spaces
+		for words < len(args) && !strings.HasPrefix(args[words], "-") {
+			words++
+		}
+		if words > 0 && strings.HasPrefix(err.Error(), "invalid value") {
+			err = fmt.Errorf("%w; a value with spaces needs quotes, as in -tree \"11 ft\"", err)
+		}
+		wrong, args = append(wrong, err), args[words:]
 	}
 	if o.set.NArg() > 0 {
-		return fmt.Errorf("unexpected argument %q: only flags are taken, and a value with spaces needs quotes, as in -tree \"11 ft\"", o.set.Arg(0))
+		wrong = append(wrong, fmt.Errorf("unexpected argument %q: only flags are taken, and a value with spaces needs quotes, as in -tree \"11 ft\"", o.set.Arg(0)))
 	}
-	var zero error
 	o.set.Visit(func(f *flag.Flag) {
 		o.given[f.Name] = true
 		switch f.Name {
 		case "width", "ceiling", "mantel-height", "mantel-depth", "sag", "garland-weight", "garland-thick", "hook-rating":
 			if text := f.Value.String(); strings.HasPrefix(text, "0 ") {
-				zero = fmt.Errorf("invalid value %q for flag -%s: want more than zero, or leave it out if it was not measured", text, f.Name)
+				wrong = append(wrong, fmt.Errorf("invalid value %q for flag -%s: want more than zero, or leave it out if it was not measured", text, f.Name))
 			}
 		}
 	})
-	if zero != nil {
-		return zero
-	}
 	o.shelf.Opening, o.tree.Lights, o.tree.Accents = mantel.Opening(o.front), lights.Label(o.label), o.accents
-	return nil
+	return errors.Join(wrong...)
+}
+
+// notDefined begins what package flag says of a flag that there is not.
+const notDefined = "flag provided but not defined: -"
+
+// plain says what package flag, or the library, has to say, without the names of functions.
+func (o *options) plain(err error) error {
+	text := err.Error()
+	if name, found := strings.CutPrefix(text, notDefined); found {
+		if near := o.nearest(name); near != "" {
+			return fmt.Errorf("no flag -%s: did you mean %s?", name, near)
+		}
+		return fmt.Errorf("no flag -%s: -help lists them", name)
+	}
+	head, rest, _ := strings.Cut(text, ": ")
+	if k := strings.LastIndex(rest, "want "); k >= 0 {
+		rest = rest[k:]
+	}
+	if rest == "parse error" {
+		rest = "want a whole number"
+	}
+	return errors.New(head + ": " + rest)
+}
+
+// nearest returns the flags that a name stands for in a request, or the one that is spelled most like it.
+func (o *options) nearest(name string) string {
+	bare := func(s string) string { return strings.ToLower(strings.ReplaceAll(s, "-", "")) }
+	var same []string
+	best, least := "", 1+len(name)/3
+	o.set.VisitAll(func(f *flag.Flag) {
+		place := places[f.Name]
+		if bare(place[strings.LastIndex(place, "/")+1:]) == bare(name) {
+			same = append(same, "-"+f.Name)
+		}
+		if d := distance(name, f.Name); d < least {
+			best, least = "-"+f.Name, d
+		}
+	})
+	if len(same) > 0 {
+		return strings.Join(same, " or ")
+	}
+	return best
+}
+
+// distance is how many letters must be changed, added or left out to make one name of the other.
+func distance(a, b string) int {
+	row := make([]int, len(b)+1)
+	for j := range row {
+		row[j] = j
+	}
+	for i := range len(a) {
+		before := row[0]
+		row[0] = i + 1
+		for j := range len(b) {
+			change := before
+			if a[i] != b[j] {
+				change++
+			}
+			before = row[j+1]
+			row[j+1] = min(change, row[j]+1, row[j+1]+1)
+		}
+	}
+	return row[len(b)]
 }
 
 // about refuses a flag that is about something that is not there.
@@ -221,21 +300,31 @@ func (o *options) about() error {
 // explain returns a line for each fault: of the flag that gave the value, or of its
 // place in the file.
 func (o *options) explain(err error) []string {
-	faults := job.Faults(err)
-	if faults == nil {
+	if joined, ok := err.(interface{ Unwrap() []error }); ok {
+		var lines []string
+		for _, e := range joined.Unwrap() {
+			lines = append(lines, o.explain(e)...)
+		}
+		return lines
+	}
+	var f *units.Error
+	if !errors.As(err, &f) || f.Field != "" && !strings.HasPrefix(f.Field, "/") {
 		return []string{err.Error()}
 	}
-	var lines []string
-	for _, f := range faults {
-		line := fmt.Sprintf("%s %q: want %s", f.Field, f.Value, f.Want)
-		for name, place := range places {
-			if o.given[name] && (f.Field == place || strings.HasPrefix(f.Field, place+"/")) {
-				line = fmt.Sprintf("invalid value %q for flag -%s: want %s", f.Value, name, f.Want)
-			}
-		}
-		lines = append(lines, line)
+	if name := o.flagOf(f); name != "" {
+		return []string{fmt.Sprintf("invalid value %q for flag -%s: want %s", f.Value, name, f.Want)}
 	}
-	return lines
+	return []string{fmt.Sprintf("%s %q: want %s", f.Field, f.Value, f.Want)}
+}
+
+// flagOf returns the flag that gave the value of a fault, if one did.
+func (o *options) flagOf(f *units.Error) string {
+	for name, place := range places {
+		if o.given[name] && (f.Field == place || strings.HasPrefix(f.Field, place+"/")) {
+			return name
+		}
+	}
+	return ""
 }
 
 // help prints what the flags are.
