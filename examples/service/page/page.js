@@ -238,7 +238,8 @@ function clearProblems() {
 	}
 	for (const field of form.querySelectorAll("[aria-invalid]")) {
 		field.removeAttribute("aria-invalid");
-		field.removeAttribute("aria-errormessage");
+		if (field.dataset.help) field.setAttribute("aria-describedby", field.dataset.help);
+		else field.removeAttribute("aria-describedby");
 	}
 	result.classList.remove("stale");
 }
@@ -264,7 +265,7 @@ function showProblem(problem) {
 		} else {
 			field.closest("label").append(el("span", { class: "problem", id }, said));
 			field.setAttribute("aria-invalid", "true");
-			field.setAttribute("aria-errormessage", id);
+			field.setAttribute("aria-describedby", [field.dataset.help, id].filter(Boolean).join(" "));
 		}
 		for (let d = field.closest("details"); d; d = d.parentElement.closest("details")) d.open = true;
 	}
@@ -273,39 +274,108 @@ function showProblem(problem) {
 	status.textContent = elsewhere.join(" ");
 }
 
-function needsOf(needs) {
+// needsOf lists what a room takes, and what it gets where that differs.
+function needsOf(needs, shares = []) {
 	const list = el("dl", {});
 	for (const need of needs) {
+		const gets = shares.find((s) => s.item === need.item && !s.spare)?.gets;
+		const much = gets === undefined || gets === need.quantity ? need.quantity : `planned ${need.quantity}, bought ${gets}`;
 		list.append(el("div", {}, el("dt", {}, need.item),
-			el("dd", { class: "much" }, String(need.quantity)),
+			el("dd", { class: "much" }, String(much)),
 			el("dd", { class: "why" }, `${need.basis} (${need.source})`)));
 	}
 	return list;
 }
 
-// pictureOf asks for a drawing and shows it when it comes.
-async function pictureOf(of, number, body, section) {
-	const answer = await ask(`/picture?of=${of}&number=${number}`, body);
-	if (answer.status !== 200) {
-		section.append(el("p", { class: "why" }, `No picture: ${JSON.parse(answer.body).detail}.`));
-		return;
-	}
+// image makes a picture of a drawing that has come, with what it tells about itself.
+function image(svg) {
 	const told = ["title", "desc"].map((name) => {
-		const [, text = ""] = new RegExp(`<${name}[^>]*>([^<]*)<`).exec(answer.body) ?? [];
+		const [, text = ""] = new RegExp(`<${name}[^>]*>([^<]*)<`).exec(svg) ?? [];
 		return new DOMParser().parseFromString(text, "text/html").documentElement.textContent;
 	});
 	const img = el("img", { alt: told.join(". ") });
-	img.src = URL.createObjectURL(new Blob([answer.body], { type: "image/svg+xml" }));
-	img.addEventListener("load", () => URL.revokeObjectURL(img.src), { once: true });
-	section.append(el("p", { class: "picture" }, img));
+	img.src = URL.createObjectURL(new Blob([svg], { type: "image/svg+xml" }));
+	return img;
 }
+
+// pictureOf asks for a drawing and puts it into a paragraph when it comes.
+function pictureOf(of, number, body) {
+	const p = el("p", { class: "picture" });
+	ask(`/picture?of=${of}&number=${number}`, body).then((answer) => {
+		if (answer.status !== 200) {
+			p.className = "why";
+			p.append(`No picture: ${JSON.parse(answer.body).detail}.`);
+			return;
+		}
+		p.append(image(answer.body));
+	}).catch(() => {}); // the list is worth showing without it
+	return p;
+}
+
+// later makes a part that is asked for when somebody opens it.
+function later(summary, fill) {
+	const part = el("details", {}, el("summary", {}, summary));
+	part.addEventListener("toggle", async () => part.append(...await fill()), { once: true });
+	return part;
+}
+
+// stationsOf tells where to stand to hang a tree, and what is hung from there.
+async function stationsOf(number, body) {
+	const answer = await ask(`/places?number=${number}`, body);
+	const got = JSON.parse(answer.body);
+	if (answer.status !== 200) return [el("p", { class: "why" }, `${got.detail}.`)];
+	const parts = got.cautions.map((c) => el("p", { class: "warning" }, c));
+	for (const s of got.stations) {
+		const stand = s.lift ? "out of reach of a ladder: a platform or a lift, and trained people" : s.ladder ? `on a ${s.ladder} stepladder` : "on the floor";
+		const title = `Station ${s.number}: ${stand}, at ${s.clock} o’clock, from ${short(s.to)} down to ${short(s.from)}`;
+		parts.push(el("h3", {}, title), el("div", { class: "scroll", tabindex: 0, role: "region", "aria-label": title }, el("table", {},
+			el("thead", {}, el("tr", {}, ...["No.", "What", "Hour", "Height", "Of the last"].map((t) => el("th", { scope: "col" }, t)))),
+			el("tbody", {}, ...s.steps.map((p) => el("tr", {}, el("th", { scope: "row" }, String(p.number)),
+				el("td", {}, [p.swatch, p.type, p.size && short(p.size)].filter(Boolean).join(", ")),
+				el("td", {}, String(p.clock)), el("td", {}, short(p.height)),
+				el("td", {}, sideways(p.left))))))));
+	}
+	return parts;
+}
+
+// sideways says how far to the left or the right a piece hangs of the last one.
+function sideways(left) {
+	if (/^-?0 /.test(left)) return "below";
+	return left.startsWith("-") ? `${short(left.slice(1))} right` : `${short(left)} left`;
+}
+
+// printSheets prints the sheets to hang a tree from, a page each.
+async function printSheets(number, body) {
+	const answer = await ask(`/crew?number=${number}&paper=${inMetric() ? "A4" : "letter"}`, body);
+	if (answer.status !== 200) {
+		status.textContent = `${JSON.parse(answer.body).detail}.`;
+		return;
+	}
+	const sheets = JSON.parse(answer.body).sheets.map(image);
+	await Promise.all(sheets.map((img) => img.decode()));
+	document.getElementById("sheets").replaceChildren(...sheets);
+	document.body.dataset.print = "sheets";
+	window.print();
+}
+window.addEventListener("afterprint", () => {
+	delete document.body.dataset.print;
+	document.getElementById("sheets").replaceChildren();
+});
 
 function mantelNotes(m) {
 	const notes = [];
-	const near = m.clearances.violations ?? [];
-	if (near.length) {
-		notes.push(el("div", { class: "warning" }, el("b", {}, "Too near"), el("ul", {}, ...near.map((v) =>
-			el("li", {}, `${v.place}: ${v.measure} ${short(v.measured)}, ${v.atLeast ? "at least" : "at most"} ${short(v.allowed)} (${v.source})`)))));
+	// The fire first, in one sentence; then the worst of the figures for trim, and the others for who wants them.
+	const { fire } = m.clearances ?? {};
+	const near = m.clearances?.violations ?? [];
+	const tell = (v) => `${v.place}: ${v.measure} ${short(v.measured)}, ${v.atLeast ? "at least" : "at most"} ${short(v.allowed)} (${v.source})`;
+	if (fire?.place || near.length) {
+		const box = el("div", { class: "warning" }, el("b", {}, "No fire while this hangs"));
+		if (fire?.place) box.append(el("p", {}, `${fire.place}: ${short(fire.measured)} from the fire, ${short(fire.allowed)} is the least (${fire.source}).`));
+		if (near.length) box.append(el("p", {}, `Too near for trim, ${tell(near[0])}.`));
+		if (near.length > 1) {
+			box.append(el("details", {}, el("summary", {}, `${near.length - 1} more figures`), el("ul", {}, ...near.slice(1).map((v) => el("li", {}, tell(v))))));
+		}
+		notes.push(box);
 	}
 	const hooks = m.loads?.hooks ?? [];
 	const over = hooks.filter((h) => h.overloaded);
@@ -315,7 +385,7 @@ function mantelNotes(m) {
 	}
 	if (m.steps?.length) {
 		notes.push(el("details", {}, el("summary", {}, "In which order"), el("ol", {}, ...m.steps.map((s) =>
-			el("li", {}, s.do, s.mind ? el("span", { class: "why" }, `Mind: ${s.mind}.`) : null)))));
+			el("li", {}, s.do, s.mind ? el("span", { class: "why" }, ` Mind: ${s.mind}.`) : null)))));
 	}
 	return notes;
 }
@@ -395,34 +465,36 @@ function treeNotes(t) {
 		notes.push(el("div", { class: "warning" }, el("b", {}, "Too much for one circuit"),
 			el("p", {}, `These lights take ${t.load.power}; a circuit that is on for hours may carry ${t.load.limit}.`)));
 	}
+	const reach = t.ladder?.lift ? "no stepladder reaches the top: a platform or a lift, and trained people" :
+		/^[1-9]/.test(t.ladder?.size ?? "") ? `a stepladder of ${t.ladder.size}` : "within reach from the floor";
+	notes.push(el("p", {}, el("b", {}, "To put on the topper: "), `${reach}.`));
 	return notes;
 }
 
 function showPlan(p, body) {
-	const rooms = [
-		...p.trees.map((t, i) => ({
-			of: "tree", number: i + 1, room: t.room, what: `tree, ${t.height}`, needs: t.needs, notes: treeNotes(t),
-		})),
-		...p.mantels.map((m, i) => ({
-			of: "mantel", number: i + 1, room: m.room, what: `mantel, ${m.length}`, needs: m.needs, notes: mantelNotes(m),
-		})),
-	];
-	const sections = [];
-	for (const r of rooms) {
-		const room = r.room ?? "";
-		const section = el("section", { class: "card room" }, el("h2", {}, room ? `${room}: ${r.what}` : r.what));
-		section.append(needsOf(r.needs));
-		section.append(...r.notes);
-		sections.push(section);
-		pictureOf(r.of, r.number, body, section).catch(() => {}); // the list is worth showing without it
-	}
 	const asked = JSON.parse(body);
-	if (p.colors) sections.push(colorsOf(p.colors, p.box, asked.box));
+	const sections = [];
+	const card = (title, ...parts) => sections.push(el("section", { class: "card" }, el("h2", {}, title), ...parts));
 	if (p.basket) sections.push(basketOf(p.basket, asked.shop?.budget));
+	const dark = matchMedia("(prefers-color-scheme: dark)").matches;
+	p.trees.forEach((t, i) => {
+		const number = i + 1, name = [t.room, `tree, ${t.height}`].filter(Boolean).join(": ");
+		const print = el("button", { type: "button" }, "Print the crew sheets", el("span", { class: "away" }, `, ${name}`));
+		print.addEventListener("click", () => printSheets(number, body).catch(() => { status.textContent = "No sheets: the server cannot be reached."; }));
+		card(name, needsOf(t.needs, t.shares), ...treeNotes(t), pictureOf(dark ? "client-dark" : "client", number, body),
+			later(`${name}: working drawing`, () => [pictureOf("tree", number, body)]),
+			later(`${name}: where to stand, and what hangs from there`, () => stationsOf(number, body)), print);
+		sections.at(-1).classList.add("room");
+	});
+	p.mantels.forEach((m, i) => {
+		card([m.room, `mantel, ${m.length}`].filter(Boolean).join(": "), needsOf(m.needs, m.shares), ...mantelNotes(m), pictureOf("mantel", i + 1, body));
+		sections.at(-1).classList.add("room");
+	});
+	if (p.colors) sections.push(colorsOf(p.colors, p.box, asked.box));
 	if (p.cautions?.length) {
-		sections.push(el("section", { class: "card" }, el("h2", {}, "Take care"),
-			el("ul", {}, ...p.cautions.map((c) => el("li", {}, c.text, c.source ? el("span", { class: "why" }, c.source) : null)))));
+		card("Take care", el("ul", {}, ...p.cautions.map((c) => el("li", {}, c.text, c.source ? el("span", { class: "why" }, c.source) : null))));
 	}
+	for (const img of plan.querySelectorAll("img")) URL.revokeObjectURL(img.src);
 	plan.replaceChildren(...sections);
 }
 
@@ -472,6 +544,7 @@ function changed() {
 form.addEventListener("input", changed);
 form.addEventListener("submit", (event) => {
 	event.preventDefault();
+	for (const fieldset of form.querySelectorAll("[data-fresh]")) delete fieldset.dataset.fresh;
 	clearTimeout(waiting);
 	work();
 });
