@@ -113,6 +113,9 @@ function number(list) {
 		for (const field of within(fieldset)) {
 			field.setAttribute("aria-label", `${field.closest("label").firstChild.textContent.trim()}, ${legend.textContent.toLowerCase()}`);
 		}
+		for (const summary of fieldset.querySelectorAll("summary")) {
+			summary.setAttribute("aria-label", `${summary.textContent}, ${legend.textContent.toLowerCase()}`);
+		}
 		fieldset.querySelector(".remove").setAttribute("aria-label", `Remove ${legend.textContent.toLowerCase()}`);
 	});
 }
