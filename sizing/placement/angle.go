@@ -1,6 +1,8 @@
 package placement
 
 import (
+	"database/sql/driver"
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -8,14 +10,12 @@ import (
 	"example.com/fircone/units"
 )
 
-// An Angle is a turn about the trunk in thousandths of a degree. As an azimuth
-// it is how far something is from the viewer's side of the tree: 0 faces the
-// viewer, and it grows toward the viewer's right, so that the back is at 180°
-// and the left at -90°. Azimuths are over -180° and up to 180°. In JSON an angle is
-// the text that [Angle.String] returns.
+// An Angle is a turn about the trunk, in thousandths of a degree. As an azimuth, over
+// -180° and up to 180°, 0 is toward the viewer, 90° to the viewer's right, 180° the back.
+// JSON and databases store its String.
 type Angle int32
 
-// Degree is the unit to multiply by, as in 90*placement.Degree.
+// Degree is one degree: 90*placement.Degree.
 const Degree Angle = 1000
 
 const (
@@ -26,11 +26,8 @@ const (
 // Degrees returns a in degrees.
 func (a Angle) Degrees() float64 { return float64(a) / float64(Degree) }
 
-// ParseAngle returns the angle of a text: "37.5°", "37.5 degrees" or "37.5 deg", with a
-// sign or none and up to three decimal places. Upper case is read as lower case. A
-// text that is no such angle, a number without its unit included, is an [units.Error] wrapping
-// [units.ErrSyntax]; one past what an Angle holds, about two million degrees either way, is one
-// wrapping [units.ErrRange].
+// ParseAngle reads "37.5°", "37.5 degrees" or "37.5 deg", in either case, with an optional
+// sign and up to three decimal places, to about ±2,147,483°. A unit is required.
 func ParseAngle(text string) (Angle, error) {
 	const fn = "ParseAngle"
 	n, ok := parseDegrees(text)
@@ -86,7 +83,7 @@ func (a Angle) String() string { return strconv.FormatFloat(a.Degrees(), 'f', -1
 // MarshalText returns the text that [ParseAngle] reads. The error is always nil.
 func (a Angle) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
 
-// UnmarshalText sets a to what [ParseAngle] reads.
+// UnmarshalText sets *a to what [ParseAngle] reads. On an error *a is unchanged.
 func (a *Angle) UnmarshalText(text []byte) error {
 	v, err := ParseAngle(string(text))
 	if err == nil {
@@ -95,9 +92,30 @@ func (a *Angle) UnmarshalText(text []byte) error {
 	return err
 }
 
-// Clock returns the hour that azimuth a points to on a clock face on the floor,
-// seen from above with 6 toward the viewer and 3 on the right: 1 to 12. Halves
-// go to the later hour.
+// Value returns the same text for a database. The error is always nil.
+func (a Angle) Value() (driver.Value, error) { return a.String(), nil }
+
+// Scan sets *a from a column of such text, or of whole thousandths of a degree. On an
+// error *a is unchanged.
+func (a *Angle) Scan(src any) error {
+	const fn = "Angle.Scan"
+	switch src := src.(type) {
+	case string:
+		return a.UnmarshalText([]byte(src))
+	case []byte:
+		return a.UnmarshalText(src)
+	case int64:
+		if src < math.MinInt32 || src > math.MaxInt32 {
+			return rangeError(fn, "src", strconv.FormatInt(src, 10), strconv.Itoa(math.MinInt32)+" to "+strconv.Itoa(math.MaxInt32))
+		}
+		*a = Angle(src)
+		return nil
+	}
+	return &units.Error{Func: "placement." + fn, Field: "src", Value: fmt.Sprintf("%T", src), Want: "text such as 37.5°, or thousandths of a degree", Err: units.ErrSyntax}
+}
+
+// Clock returns the hour that azimuth a points to, 1 to 12, on a clock face lying on the
+// floor with 6 toward the viewer and 3 to the right. Half hours round up.
 func (a Angle) Clock() int {
 	const hour = 30 * Degree
 	back := 6*hour - a.normal() + hour/2 // clockwise from 12, 0 to under 360°, and half an hour

@@ -103,8 +103,8 @@ func (s stand) kinds(fn string, pieces []Piece) (kinds []kind, total int, err er
 		switch {
 		case size > maxSize:
 			return nil, 0, rangeError(fn, at+"/item", size.String(), "a size of 0 ft to 10 ft")
-		case p.Count < 0 || p.Count > MaxPieces-total:
-			return nil, 0, rangeError(fn, at+"/count", strconv.Itoa(p.Count), "0 or more, "+strconv.Itoa(MaxPieces)+" pieces in all")
+		case p.Count < 0 || p.Count > maxPieces-total:
+			return nil, 0, rangeError(fn, at+"/count", strconv.Itoa(p.Count), "0 or more, "+strconv.Itoa(maxPieces)+" pieces in all")
 		}
 		k := kind{
 			class:  [layers]int32{class(0, shopping.Item{Kind: p.Item.Kind, Type: p.Item.Type}), -1, -1},

@@ -60,8 +60,8 @@ var free = map[string]bool{
 	// A Taper says nothing where the base was measured.
 	"/tree/taper": true,
 	// Of places only the height is looked at.
-	"/places/0/item": true, "/places/0/azimuth": true, "/places/0/depth": true, "/places/0/at/x": true, "/places/0/at/y": true, "/places/0/at/z": true,
-	"/places/1/item": true, "/places/1/azimuth": true, "/places/1/depth": true, "/places/1/at/x": true, "/places/1/at/y": true, "/places/1/at/z": true,
+	"/places/0/item": true, "/places/0/azimuth": true, "/places/0/depth": true, "/places/0/left": true, "/places/0/at/x": true, "/places/0/at/y": true, "/places/0/at/z": true,
+	"/places/1/item": true, "/places/1/azimuth": true, "/places/1/depth": true, "/places/1/left": true, "/places/1/at/x": true, "/places/1/at/y": true, "/places/1/at/z": true,
 }
 
 func mustRefuse(t *testing.T, fn, at string, v reflect.Value, args map[string]any, receiver any, call func() error) int {
@@ -113,7 +113,8 @@ func walk(v reflect.Value, at string, f func(string, reflect.Value)) {
 		}
 	case v.Kind() == reflect.Struct:
 		for i := range v.NumField() {
-			walk(v.Field(i), at+"/"+v.Type().Field(i).Tag.Get("json"), f)
+			name, _, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
+			walk(v.Field(i), at+"/"+name, f)
 		}
 	default:
 		f(at, v)

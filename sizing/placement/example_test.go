@@ -202,21 +202,14 @@ func ExampleOrder_Stations() {
 		fmt.Println(err)
 		return
 	}
-	for _, s := range stations {
-		fmt.Println(s)
-	}
-	for _, step := range stations[0].Steps[:2] {
-		fmt.Println(step)
-	}
+	fmt.Println(stations[0])
+	fmt.Println("stations:", len(stations))
 	// Output:
-	// station 1: a 4 ft stepladder at 6 o'clock, 6 ft 2 in to 7 ft 2 in up, pieces 1 to 3
-	// station 2: a 4 ft stepladder at 11 o'clock, 6 ft 5 in to 7 ft 2 1/2 in up, pieces 4 to 5
-	// station 3: a 4 ft stepladder at 3 o'clock, 6 ft 7 in to 7 ft 10 1/2 in up, pieces 6 to 7
-	// station 4: on the floor at 4 o'clock, 3 in to 5 ft 9 in up, pieces 8 to 32
-	// station 5: on the floor at 8 o'clock, 1 1/2 in to 5 ft 5 1/2 in up, pieces 33 to 57
-	// station 6: on the floor at 12 o'clock, 1 1/2 in to 5 ft 10 1/2 in up, pieces 58 to 81
+	// a 4 ft stepladder at 6 o'clock, 6 ft 2 in to 7 ft 2 in up:
 	// 1: cream ornaments, pine cone, 2 1/2 in: 7 ft 2 in up at 7 o'clock, 4 1/2 in left of the middle
 	// 2: brass ornaments, star, 2 1/2 in: 6 ft 6 in up at 5 o'clock, 1 ft right of the last
+	// 3: blue ornaments, bell, 4 in: 6 ft 2 in up at 7 o'clock, 1 ft 1 1/2 in left of the last, 2 in deep
+	// stations: 6
 }
 
 // The clock as decorators use it. By hand: 6 is toward the viewer, and 90° to the
@@ -261,6 +254,21 @@ func ExampleAngle_UnmarshalText() {
 	// Output: true <nil>
 }
 
+// By hand: a column holds the text, or thousandths of a degree.
+func ExampleAngle_Value() {
+	v, err := (90 * placement.Degree).Value()
+	fmt.Println(v, err)
+	// Output: 90° <nil>
+}
+
+// By hand: 37,500 thousandths of a degree.
+func ExampleAngle_Scan() {
+	var text, number placement.Angle
+	err := errors.Join(text.Scan("-90 deg"), number.Scan(int64(37_500)))
+	fmt.Println(text, number, err)
+	// Output: -90° 37.5° <nil>
+}
+
 // By hand: a quarter of a turn is 90 degrees.
 func ExampleAngle_String() {
 	fmt.Println(90*placement.Degree, -37_500*placement.Degree/1000)
@@ -273,19 +281,21 @@ func ExamplePlace_String() {
 	// Output: 4 ft 2 in up at 3 o'clock, 5 in deep
 }
 
-// By hand.
+// By hand: a negative Left is to the right, and the fourth piece of all is the first here.
 func ExampleStation_String() {
-	s := placement.Station{Number: 3, Ladder: 6 * units.Foot, Clock: 9, From: 6 * units.Foot, To: 98 * units.Inch, Steps: []placement.Step{{Number: 9}, {Number: 10}}}
-	fmt.Println(s)
-	// Output: station 3: a 6 ft stepladder at 9 o'clock, 6 ft to 8 ft 2 in up, pieces 9 to 10
-}
-
-// By hand: a negative Left is to the right.
-func ExampleStep_String() {
 	star := shopping.Item{Kind: shopping.Ornament, Color: "crimson", Type: "star", Size: 3 * units.Inch}
-	place := placement.Place{Item: star, Height: 50 * units.Inch, Depth: 5 * units.Inch}
-	fmt.Println(placement.Step{Number: 12, Place: place, Clock: 5, Left: -8 * units.Inch})
-	// Output: 12: crimson ornaments, star, 3 in: 4 ft 2 in up at 5 o'clock, 8 in right of the last, 5 in deep
+	bell := shopping.Item{Kind: shopping.Ornament, Color: "cream", Type: "bell", Size: 4 * units.Inch}
+	fmt.Println(placement.Station{
+		First: 4, Clock: 9, Ladder: sizing.Ladder{Size: 6 * units.Foot}, From: 8 * units.Foot, To: 98 * units.Inch,
+		Places: []placement.Place{
+			{Item: star, Height: 98 * units.Inch, Azimuth: -90 * placement.Degree, Left: -8 * units.Inch, Depth: 5 * units.Inch},
+			{Item: bell, Height: 96 * units.Inch, Azimuth: -120 * placement.Degree, Left: 11 * units.Inch},
+		},
+	})
+	// Output:
+	// a 6 ft stepladder at 9 o'clock, 8 ft to 8 ft 2 in up:
+	// 4: crimson ornaments, star, 3 in: 8 ft 2 in up at 9 o'clock, 8 in right of the middle, 5 in deep
+	// 5: cream ornaments, bell, 4 in: 8 ft up at 10 o'clock, 11 in left of the last
 }
 
 // By hand: twenty balls of 2 ft would cover more than a small tree has of surface,

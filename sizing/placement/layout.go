@@ -10,71 +10,63 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Layout is a tree and how it stands. Only the Height of Tree is required.
+// A Layout is a tree and the way it faces. Only Tree.Height is required.
 type Layout struct {
-	// Tree is the tree. Its pieces go between its lowest branches and its bare
-	// tip, on as much of the way round as its exposure has.
 	Tree sizing.Tree `json:"tree"`
 
-	// Facing is the azimuth of the middle of what is dressed, -360° to 360°: 0
-	// is toward the viewer.
+	// Facing is the azimuth of the middle of the dressed part, -360° to 360°.
 	Facing Angle `json:"facing"`
 
-	// Mirror exchanges left and right, Facing included, as for the second of
-	// two trees at a door.
+	// Mirror swaps left and right, as for the second of two trees beside a door.
 	Mirror bool `json:"mirror"`
 }
 
-// A Piece is so many of one item to hang.
+// A Piece is a number of equal items to hang.
 type Piece struct {
-	// Item is what it is. Its size is at most 10 ft; one with no size takes no room.
-	// Items of one kind and type are kept apart, and so are items of one color.
-	Item shopping.Item `json:"item"`
-
-	// Count is how many there are, none or more.
-	Count int `json:"count"`
+	Item  shopping.Item `json:"item"`  // at most 10 ft across; with no size it takes no room
+	Count int           `json:"count"` // 0 or more
 }
 
-// A Position is a point in the room: X to the right of the trunk as the viewer sees
-// it, Y away from the viewer, Z above the floor.
+// A Position is a point in the room, measured from the foot of the trunk.
 type Position struct {
-	X units.Length `json:"x"`
-	Y units.Length `json:"y"`
-	Z units.Length `json:"z"`
+	X units.Length `json:"x"` // to the viewer's right
+	Y units.Length `json:"y"` // away from the viewer
+	Z units.Length `json:"z"` // above the floor
 }
 
-// A Place is where one item goes, that is, its middle.
+// A Place is where the middle of one item goes.
 type Place struct {
-	// Item is what hangs there.
-	Item shopping.Item `json:"item"`
+	Item    shopping.Item `json:"item"`
+	Height  units.Length  `json:"height"`  // above the floor
+	Azimuth Angle         `json:"azimuth"` // direction from the trunk
+	Depth   units.Length  `json:"depth"`   // how far in from the branch tips, toward the trunk
 
-	// Height is above the floor.
-	Height units.Length `json:"height"`
-
-	// Azimuth is the direction from the trunk.
-	Azimuth Angle `json:"azimuth"`
-
-	// Depth is how far it is set back from the tips of the branches, toward the
-	// trunk.
-	Depth units.Length `json:"depth"`
-
-	// At is the same in space, to the nanometer; Azimuth is rounded.
+	// At is the same point, to the nanometer.
 	At Position `json:"at"`
+
+	// Left, set by [Order.Stations], is how far left of the previous piece this one
+	// hangs, along the branches, facing the trunk; right if negative. The first
+	// piece of a station is measured from the middle of the station.
+	Left units.Length `json:"left,omitzero"`
 }
 
-// String returns one line, "4 ft 2 1/2 in up at 6 o'clock, 0 in deep", to half an inch.
+// String returns one line to half an inch: "4 ft 2 1/2 in up at 6 o'clock, 5 in deep".
 func (p Place) String() string {
-	s := p.Height.Format(units.InFeetInches, units.Inch/2) + " up at " + strconv.Itoa(p.Azimuth.Clock()) + " o'clock"
-	if p.Depth > 0 {
-		s += ", " + p.Depth.Format(units.InFeetInches, units.Inch/2) + " deep"
-	}
-	return s
+	return tape(p.Height) + " up at " + strconv.Itoa(p.Azimuth.Clock()) + " o'clock" + p.deep()
 }
 
-// MaxPieces is the most that [Layout.Places] places at once.
-const MaxPieces = 100_000
+// deep says how deep p is, if it is.
+func (p Place) deep() string {
+	if p.Depth == 0 {
+		return ""
+	}
+	return ", " + tape(p.Depth) + " deep"
+}
 
-const maxSize = 10 * units.Foot
+const (
+	maxPieces = 100_000
+	maxSize   = 10 * units.Foot
+)
 
 // A stand is a layout that was checked.
 type stand struct {
@@ -135,32 +127,18 @@ func (s stand) place(item shopping.Item, p spot, depth float64) Place {
 	return Place{Item: item, Height: at.Z, Azimuth: azimuth, Depth: s.length(depth), At: at}
 }
 
-// Places returns a place for each of the pieces, roughly from the top down.
+// Places returns a place for each piece, roughly from the top down.
 //
-//   - They are even. For 30 pieces and more on trees from pencil to flared, the
-//     mean distance to the nearest neighbor is at least 0.93 of that in a
-//     hexagonal pattern, √(2·A/(√3·n)) for n places on the area A, and the least
-//     is at least 0.88 of it, before pieces are set back among the branches.
-//   - Each type, each color and each size is even by itself: where there are five
-//     or more, the mean is about 0.65 of that distance for as many, and no two are
-//     nearer than half of it. See the package documentation for where that was measured.
-//   - Larger pieces hang deeper, and on average a little lower. The largest are set
-//     back a third of the way from the tips to the trunk and the smallest not at all,
-//     and the others in between by size; where that would make two touch, they stay
-//     at the tips.
-//   - No piece touches another one, and none reaches above the bare tip, where a
-//     topper is, or below the lowest branches.
+// Larger pieces hang deeper, and on average a little lower. The largest are set back
+// a third of the way from the branch tips to the trunk, the smallest not at all, others in
+// proportion. Pieces that would touch when set back stay at the tips. No two
+// touch, and none reaches above the bare tip or below the lowest branches.
 //
-// The same arguments give the same places on every machine. It takes time and
-// memory proportional to the number of pieces.
+// It takes up to 100,000 pieces, in time roughly proportional to their number.
+// If they do not all fit, the error wraps [units.ErrFit] and says how many would in
+// these proportions: exactly up to about 100, within 1 % above.
 //
-// It returns an [units.Error] wrapping [units.ErrFit] if there is no room for all, which says
-// for how many there is; one wrapping [units.ErrRange] if a size, a count or Facing is
-// out of its range or there are more than 100,000 pieces; one wrapping [units.ErrName]
-// or [units.ErrSyntax] if an item cannot be written; and the errors of
-// [sizing.Tree.Cone] and [sizing.Exposure.Degrees].
-//
-// Source: common practice for what goes where; the shares are ours.
+// Source: common practice; how deep and how low is our own choice.
 func (l Layout) Places(pieces []Piece) ([]Place, error) {
 	a, err := l.arrange("Layout.Places", pieces)
 	if err != nil {

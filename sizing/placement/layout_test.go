@@ -306,7 +306,7 @@ func TestLayoutErrors(t *testing.T) {
 		{"a negative size", func(_ *placement.Layout, p *placement.Piece) { p.Item.Size = -1 }, `placement.Layout.Places: /pieces/1/item "-0.000001 mm": out of range: want a size that is 0 ft to 100 ft`},
 		{"a size over 10 ft", func(_ *placement.Layout, p *placement.Piece) { p.Item.Size = 10*units.Foot + 1 }, `placement.Layout.Places: /pieces/1/item "`},
 		{"a negative count", func(_ *placement.Layout, p *placement.Piece) { p.Count = -1 }, `placement.Layout.Places: /pieces/1/count "-1": out of range: want 0 or more, 100000 pieces in all`},
-		{"too many", func(_ *placement.Layout, p *placement.Piece) { p.Count = placement.MaxPieces }, `placement.Layout.Places: /pieces/1/count "100000": `},
+		{"too many", func(_ *placement.Layout, p *placement.Piece) { p.Count = 100_000 }, `placement.Layout.Places: /pieces/1/count "100000": `},
 	} {
 		l, p := hall, ball
 		tc.change(&l, &p)

@@ -2,9 +2,11 @@ package placement
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 	"strconv"
+	"strings"
 
 	"example.com/fircone/internal/elem"
 	"example.com/fircone/sizing"
@@ -13,47 +15,29 @@ import (
 
 // An Order is how a tree is hung.
 type Order struct {
-	// Ladder is the tallest stepladder at hand, by its nominal height, up to 16 ft.
-	// Zero is whichever it takes.
+	// Ladder is the tallest stepladder at hand, up to 16 ft. Zero allows any.
 	Ladder units.Length `json:"ladder"`
 
-	// Side is how far to each side one hangs from a ladder without leaning out, 1 ft
-	// to 4 ft. Zero is 2 ft. From the floor it is half as much again.
+	// Side is how far to each side one reaches from a ladder, 1 to 4 ft; zero is
+	// 2 ft. From the floor it is half as much again.
 	Side units.Length `json:"side"`
 }
 
 // A Station is one place to stand, and what is hung from there.
 type Station struct {
-	Number int  `json:"number"` // from 1, in hanging order
-	Clock  int  `json:"clock"`  // the hour at which to stand, 6 toward the viewer
-	Lift   bool `json:"lift"`   // nobody reaches it with the ladder there is
+	First int `json:"first"` // number of its first piece, over all stations from 1
+	Clock int `json:"clock"` // hour at which to stand
 
-	// Ladder is the stepladder, by its nominal height; zero stands on the floor.
-	Ladder units.Length `json:"ladder"`
+	// Ladder is what to stand on. A zero Size is the floor. Lift means out of reach
+	// of the ladder at hand.
+	Ladder sizing.Ladder `json:"ladder"`
 
-	From  units.Length `json:"from"`  // the height of the lowest piece
-	To    units.Length `json:"to"`    // the height of the highest
-	Steps []Step       `json:"steps"` // what is hung there, in order
+	From   units.Length `json:"from"`   // height of the lowest piece
+	To     units.Length `json:"to"`     // height of the highest
+	Places []Place      `json:"places"` // in hanging order, each with its Left
 }
 
-// A Step hangs one piece.
-type Step struct {
-	Number int `json:"number"` // of all pieces of the tree, from 1
-	Place
-	Clock int `json:"clock"` // the hour of Azimuth
-
-	// Left is how far to the left of the last piece it hangs, along the branches and
-	// seen by who hangs it; to the right if negative. For the First of a station it is
-	// to the left of the middle, where one stands.
-	Left  units.Length `json:"left"`
-	First bool         `json:"first"`
-}
-
-// LadderCaution is what to tell whoever hangs a [Station] that has a ladder.
-const LadderCaution = "Use a step ladder that is made for the height, opened and locked on level ground. " +
-	"Face it, keep three points of contact and stay below its top cap; its label says how high to stand and how much it bears. " +
-	"Let a second person hold it and hand things up. Never lean across: come down and move it. " +
-	"Keep it clear of light cords, and switch the lights off while hanging."
+const commonPractice = "common practice"
 
 const (
 	usualSide = 2 * units.Foot
@@ -62,20 +46,16 @@ const (
 	widest    = 60 * Degree
 )
 
-// Stations returns places in the order in which to hang them, each with where to stand.
+// Stations returns the places in hanging order, grouped by where to stand.
 //
-// What is out of reach comes first, as stations with Lift: see to it before anything is
-// hung. Then come the ladders from the tallest down, and last the floor. A ladder
-// serves what [sizing.LadderFor] has it reach, down to the step one stands on. At each
-// height of ladder there are as few stations as cover all pieces without leaning out,
-// with the clock. In a station pieces come from the top down, in rows a foot high that go
-// left and right in turn.
+// Pieces out of reach come first, so that you can plan for them. Then come the ladders,
+// tallest first, and last the floor. A ladder serves the heights that
+// [sizing.LadderFor] gives it, and is moved clockwise as few times as possible without
+// leaning out. Within a station pieces are hung from the top down in rows 1 ft high,
+// left to right and back in turn. Heights must be 0 to 100 ft.
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if a field of o is out of its
-// range, or a place is not from the floor to 100 ft above it.
-//
-// Source: common practice; how far a ladder reaches is that of package sizing. How far to
-// the side is a figure of this package: the belt buckle stays between the rails.
+// Source: common practice. Ladder reach: package sizing. Reach to the side: our own
+// figure; your belt buckle stays between the rails.
 func (o Order) Stations(places []Place) ([]Station, error) {
 	const fn = "Order.Stations"
 	side := o.Side
@@ -96,21 +76,22 @@ func (o Order) Stations(places []Place) ([]Station, error) {
 	left := slices.Clone(places)
 	slices.SortStableFunc(left, func(p, q Place) int { return cmp.Compare(q.Height, p.Height) })
 	var stations []Station
-	number := 0
+	number := 1
 	for len(left) > 0 {
-		s, down := o.stand(left[0].Height)
+		ladder, down := o.stand(left[0].Height)
 		n := 1
 		for n < len(left) && left[n].Height > down {
 			n++
 		}
 		reach := side
-		if s.Ladder == 0 {
+		if ladder.Size == 0 {
 			reach = side * 3 / 2
 		}
 		for _, group := range faces(left[:n], reach) {
-			t := Station{Number: len(stations) + 1, Lift: s.Lift, Ladder: s.Ladder}
-			t.hang(group, &number)
-			stations = append(stations, t)
+			s := Station{First: number, Ladder: ladder}
+			s.hang(group)
+			stations = append(stations, s)
+			number += len(group)
 		}
 		left = left[n:]
 	}
@@ -118,17 +99,30 @@ func (o Order) Stations(places []Place) ([]Station, error) {
 }
 
 // stand returns how to reach a height, and the height down to which one then works.
-func (o Order) stand(height units.Length) (s Station, down units.Length) {
+func (o Order) stand(height units.Length) (l sizing.Ladder, down units.Length) {
+	l, _ = sizing.LadderFor(height) // no higher than a tree
 	floor := sizing.Ladder{}.Reach().Max
-	l, _ := sizing.LadderFor(height) // no higher than a tree
 	switch {
 	case height <= floor:
-		return Station{}, -1
-	case o.Ladder != 0 && l.Lift || o.Ladder != 0 && l.Size > o.Ladder:
-		// Down to what the tallest ladder there is reaches.
-		return Station{Lift: true}, max(sizing.Ladder{Size: o.Ladder}.Reach().Max, floor)
+		return sizing.Ladder{}, -1
+	case o.Ladder != 0 && (l.Lift || l.Size > o.Ladder):
+		// Down to what the tallest ladder at hand reaches.
+		if !l.Lift {
+			l = sizing.Ladder{Lift: true, Cautions: []units.Caution{{
+				Code:   "lift",
+				Text:   "the ladder at hand does not reach: get a taller one, or ask trained people with a platform or a lift",
+				Source: commonPractice,
+			}}}
+		}
+		return l, max(sizing.Ladder{Size: o.Ladder}.Reach().Max, floor)
+	case !l.Lift:
+		l.Cautions = append(l.Cautions, units.Caution{
+			Code:   "hanging",
+			Text:   "face the ladder and keep three points of contact, let a second person hand things up, keep the ladder clear of light cords, and switch the lights off while hanging",
+			Source: commonPractice,
+		})
 	}
-	return Station{Lift: l.Lift, Ladder: l.Size}, max(l.Reach().Min, floor)
+	return l, max(l.Reach().Min, floor)
 }
 
 // radius returns how far the tips of the branches are from the trunk at p.
@@ -204,8 +198,8 @@ func middle(group []Place) Angle {
 	return (group[0].Azimuth - wide/2).normal()
 }
 
-// hang puts a group, which is with the clock, in the order in which it is hung.
-func (s *Station) hang(group []Place, number *int) {
+// hang puts a group, which is clockwise, in the order in which it is hung.
+func (s *Station) hang(group []Place) {
 	middle := middle(group)
 	s.Clock = middle.Clock()
 	s.From, s.To = group[0].Height, group[0].Height
@@ -223,58 +217,37 @@ func (s *Station) hang(group []Place, number *int) {
 		return cmp.Or(cmp.Compare(r, t), side, cmp.Compare(q.Height, p.Height))
 	})
 	last := middle
-	for i, p := range group {
-		*number++
+	for i := range group {
+		p := &group[i]
 		arc := (last - p.Azimuth).normal() // the azimuth grows to the right
-		s.Steps = append(s.Steps, Step{
-			Number: *number,
-			Place:  p,
-			Clock:  p.Azimuth.Clock(),
-			Left:   units.Length(math.Round(float64(arc) / float64(halfTurn) * math.Pi * radius(p))),
-			First:  i == 0,
-		})
+		p.Left = units.Length(math.Round(float64(arc) / float64(halfTurn) * math.Pi * radius(*p)))
 		last = p.Azimuth
 	}
+	s.Places = group
 }
 
-// String returns one line, "station 3: a 6 ft stepladder at 9 o'clock, 6 ft to 8 ft 2 in
-// up, pieces 9 to 15".
+// String returns a line for the station and one for each piece, lengths to half an inch.
 func (s Station) String() string {
-	text := "station " + strconv.Itoa(s.Number) + ": "
+	var b strings.Builder
 	switch {
-	case s.Lift:
-		text += "out of reach of the ladder"
-	case s.Ladder == 0:
-		text += "on the floor"
+	case s.Ladder.Lift:
+		b.WriteString("out of reach of the ladder")
+	case s.Ladder.Size == 0:
+		b.WriteString("on the floor")
 	default:
-		text += "a " + s.Ladder.String() + " stepladder"
+		b.WriteString("a " + s.Ladder.Size.String() + " stepladder")
 	}
-	text += " at " + strconv.Itoa(s.Clock) + " o'clock, " + tape(s.From) + " to " + tape(s.To) + " up"
-	if n := len(s.Steps); n == 1 {
-		text += ", piece " + strconv.Itoa(s.Steps[0].Number)
-	} else if n > 1 {
-		text += ", pieces " + strconv.Itoa(s.Steps[0].Number) + " to " + strconv.Itoa(s.Steps[n-1].Number)
+	fmt.Fprintf(&b, " at %d o'clock, %s to %s up:", s.Clock, tape(s.From), tape(s.To))
+	from := "the middle"
+	for i, p := range s.Places {
+		side := "left"
+		if p.Left < 0 {
+			side, p.Left = "right", -p.Left
+		}
+		fmt.Fprintf(&b, "\n%d: %v: %s up at %d o'clock, %s %s of %s%s", s.First+i, p.Item, tape(p.Height), p.Azimuth.Clock(), tape(p.Left), side, from, p.deep())
+		from = "the last"
 	}
-	return text
-}
-
-// String returns one line, "12: crimson ornaments, star, 3 in: 4 ft 2 1/2 in up at 5
-// o'clock, 8 in right of the last, 5 in deep".
-func (s Step) String() string {
-	text := strconv.Itoa(s.Number) + ": " + s.Item.String() + ": " + tape(s.Height) + " up at " + strconv.Itoa(s.Clock) + " o'clock, "
-	from := "the last"
-	if s.First {
-		from = "the middle"
-	}
-	if s.Left < 0 {
-		text += tape(-s.Left) + " right of " + from
-	} else {
-		text += tape(s.Left) + " left of " + from
-	}
-	if s.Depth > 0 {
-		text += ", " + tape(s.Depth) + " deep"
-	}
-	return text
+	return b.String()
 }
 
 // tape returns a length to half an inch.

@@ -2,6 +2,7 @@ package placement_test
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -46,45 +47,48 @@ func TestStations(t *testing.T) {
 		seen := make([]bool, len(given))
 		number := 0
 		for i, s := range stations {
-			if s.Number != i+1 || len(s.Steps) == 0 || s.Lift && s.Ladder != 0 {
+			if s.First != number+1 || len(s.Places) == 0 || s.Ladder.Lift && s.Ladder.Size != 0 {
 				t.Fatalf("%+v", s)
 			}
 			if i > 0 {
 				q := stations[i-1]
-				if s.Lift && !q.Lift || s.Ladder > q.Ladder && !q.Lift {
+				if s.Ladder.Lift && !q.Ladder.Lift || s.Ladder.Size > q.Ladder.Size && !q.Ladder.Lift {
 					t.Fatalf("%v after %v", s, q)
 				}
 			}
+			if (s.Ladder.Lift || s.Ladder.Size > 0) != (len(s.Ladder.Cautions) > 0) {
+				t.Fatalf("%v: cautions %v", s, s.Ladder.Cautions)
+			}
 			side := o.Side
-			if s.Ladder == 0 {
+			if s.Ladder.Size == 0 {
 				side = side * 3 / 2
 			}
 			wide, low, high := 0.0, 0.0, 0.0
-			for j, step := range s.Steps {
+			for j, p := range s.Places {
 				number++
-				p := step.Place
-				if step.Number != number || seen[p.Item.Size] || p != given[p.Item.Size] || step.Clock != p.Azimuth.Clock() {
-					t.Fatalf("%v: twice, or another", step)
+				was := p
+				was.Left = 0
+				if seen[p.Item.Size] || was != given[p.Item.Size] {
+					t.Fatalf("%v: twice, or another", p)
 				}
 				seen[p.Item.Size] = true
 				wide = max(wide, math.Hypot(float64(p.At.X), float64(p.At.Y)))
-				if off := (p.Azimuth - s.Steps[0].Azimuth).Degrees(); true {
-					off = math.Remainder(off, 360)
-					low, high = min(low, off), max(high, off)
-				}
+				off := math.Remainder((p.Azimuth - s.Places[0].Azimuth).Degrees(), 360)
+				low, high = min(low, off), max(high, off)
+				ladder := s.Ladder.Size
 				switch {
-				case s.Lift:
+				case s.Ladder.Lift:
 					if p.Height <= 6*units.Foot || o.Ladder != 0 && p.Height <= o.Ladder && o.Ladder >= 4*units.Foot {
 						t.Fatalf("%v can be reached", p)
 					}
-				case s.Ladder == 0 && p.Height > 6*units.Foot || s.Ladder > 0 && (p.Height > s.Ladder+4*units.Foot || p.Height < s.Ladder-2*units.Foot || p.Height <= 6*units.Foot):
-					t.Fatalf("%v from a ladder of %v", p, s.Ladder)
+				case ladder == 0 && p.Height > 6*units.Foot || ladder > 0 && (p.Height > ladder+4*units.Foot || p.Height < ladder-2*units.Foot || p.Height <= 6*units.Foot):
+					t.Fatalf("%v from a ladder of %v", p, ladder)
 				}
 				if p.Height < s.From || p.Height > s.To {
 					t.Fatalf("%v is not from %v to %v", p, s.From, s.To)
 				}
-				if j > 0 && p.Height > s.Steps[j-1].Height+units.Foot {
-					t.Fatalf("%v after %v", p, s.Steps[j-1])
+				if j > 0 && p.Height > s.Places[j-1].Height+units.Foot {
+					t.Fatalf("%v after %v", p, s.Places[j-1])
 				}
 			}
 			// All are within reach to the side of the middle of the group.
@@ -118,10 +122,10 @@ func TestStationsOfTrees(t *testing.T) {
 		}
 		for _, s := range stations {
 			read := map[string]bool{}
-			for _, step := range s.Steps {
-				_, text, _ := strings.Cut(step.String(), ": ")
+			for _, text := range strings.Split(s.String(), "\n")[1:] {
+				_, text, _ = strings.Cut(text, ": ")
 				_, text, _ = strings.Cut(text, ": ") // without what it is
-				if read[text] {
+				if text == "" || read[text] {
 					t.Errorf("%v: twice %q", s, text)
 				}
 				read[text] = true
@@ -151,23 +155,24 @@ func TestUsualOrder(t *testing.T) {
 		reason string
 		want   []string
 	}{
-		{[]placement.Place{at(0, 0)}, "on the floor", []string{"station 1: on the floor at 6 o'clock, 0 ft to 0 ft up, piece 1"}},
-		{[]placement.Place{at(6*ft, 180*deg)}, "as high as one reaches", []string{"station 1: on the floor at 12 o'clock, 6 ft to 6 ft up, piece 1"}},
-		{[]placement.Place{at(6*ft+1, 180*deg)}, "and a little higher", []string{"station 1: a 4 ft stepladder at 12 o'clock, 6 ft to 6 ft up, piece 1"}},
+		{[]placement.Place{at(0, 0)}, "on the floor", []string{"1 to 1: on the floor at 6 o'clock, 0 ft to 0 ft up"}},
+		{[]placement.Place{at(6*ft, 180*deg)}, "as high as one reaches", []string{"1 to 1: on the floor at 12 o'clock, 6 ft to 6 ft up"}},
+		{[]placement.Place{at(6*ft+1, 180*deg)}, "and a little higher", []string{"1 to 1: a 4 ft stepladder at 12 o'clock, 6 ft to 6 ft up"}},
 		{[]placement.Place{at(20*ft+1, 0), at(9*ft, 0), at(7*ft, 20*deg), at(3*ft, 0)}, "from the top down", []string{
-			"station 1: out of reach of the ladder at 6 o'clock, 20 ft to 20 ft up, piece 1",
-			"station 2: a 6 ft stepladder at 6 o'clock, 7 ft to 9 ft up, pieces 2 to 3",
-			"station 3: on the floor at 6 o'clock, 3 ft to 3 ft up, piece 4",
+			"1 to 1: out of reach of the ladder at 6 o'clock, 20 ft to 20 ft up",
+			"2 to 3: a 6 ft stepladder at 6 o'clock, 7 ft to 9 ft up",
+			"4 to 4: on the floor at 6 o'clock, 3 ft to 3 ft up",
 		}},
 		{[]placement.Place{at(4*ft, 0), at(4*ft, 90*deg), at(4*ft, -90*deg), at(4*ft, 180*deg)}, "four sides of a thin tree", []string{
-			"station 1: on the floor at 8 o'clock, 4 ft to 4 ft up, pieces 1 to 2",
-			"station 2: on the floor at 2 o'clock, 4 ft to 4 ft up, pieces 3 to 4",
+			"1 to 2: on the floor at 8 o'clock, 4 ft to 4 ft up",
+			"3 to 4: on the floor at 2 o'clock, 4 ft to 4 ft up",
 		}},
 	} {
 		got, err := placement.Order{}.Stations(tc.places)
 		var texts []string
 		for _, s := range got {
-			texts = append(texts, s.String())
+			where, _, _ := strings.Cut(s.String(), ":")
+			texts = append(texts, fmt.Sprintf("%d to %d: %s", s.First, s.First+len(s.Places)-1, where))
 		}
 		if err != nil || !slices.Equal(texts, tc.want) {
 			t.Errorf("%s: %q, %v, want %q", tc.reason, texts, err, tc.want)
@@ -175,7 +180,7 @@ func TestUsualOrder(t *testing.T) {
 	}
 	// A ladder of 4 ft does not reach 9 ft.
 	got, err := placement.Order{Ladder: 4 * ft}.Stations([]placement.Place{at(9*ft, 0), at(8*ft, 0)})
-	if err != nil || len(got) != 2 || !got[0].Lift || got[1].Lift || got[1].Ladder != 4*ft {
+	if err != nil || len(got) != 2 || !got[0].Ladder.Lift || got[0].Ladder.Cautions[0].Code != "lift" || got[1].Ladder.Lift || got[1].Ladder.Size != 4*ft {
 		t.Errorf("%v, %v", got, err)
 	}
 	// 2 ft from the trunk a twelfth of the way round is 2 ft · π/6 = 12.6 in, and the lower row goes the other way.
@@ -189,7 +194,7 @@ func TestUsualOrder(t *testing.T) {
 		"3: ornaments, star: 3 ft up at 7 o'clock, 1 ft 1/2 in left of the last",
 		"4: ornaments, star: 3 ft up at 6 o'clock, 1 ft 1/2 in right of the last",
 	} {
-		if text := got[0].Steps[i].String(); text != want {
+		if text := strings.Split(got[0].String(), "\n")[1+i]; text != want {
 			t.Errorf("%q, want %q", text, want)
 		}
 	}

@@ -9,23 +9,17 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Winding is a garland or a string of lights that goes round a tree from the
-// bare tip down to the lowest branches.
+// A Winding is a garland or a string of lights wound around a tree from the bare tip
+// down to the lowest branches.
 type Winding struct {
-	// Spacing is how far its turns are apart along the slope, 1/4 in to 100 ft,
-	// as in sizing.Tree.SpiralLength and sizing.Look.
-	Spacing units.Length `json:"spacing"`
+	Spacing units.Length `json:"spacing"` // between turns along the slope, 1/4 in to 100 ft
+	Drape   sizing.Drape `json:"drape"`   // zero follows the surface
 
-	// Drape is how it hangs from tip to tip; the zero value follows the surface.
-	Drape sizing.Drape `json:"drape"`
-
-	// Length is how much there is of it, end to end, 1 ft to 25,400 m. Where the
-	// spacing takes more, the turns are as much farther apart as it takes to come down
-	// to the lowest branches. Zero is as much as the spacing takes.
+	// Length is how much there is, 1 ft to 25,400 m. If the spacing would take more, the
+	// turns are spread until it reaches the lowest branches. Zero is no limit.
 	Length units.Length `json:"length"`
 
-	// Step is how far the points are apart along the garland, 1/10 in to 100 ft:
-	// the distance from lamp to lamp for lights.
+	// Step is the distance between points along the garland, 1/10 in to 100 ft.
 	Step units.Length `json:"step"`
 }
 
@@ -39,24 +33,19 @@ const (
 	maxLength = 25_400 * units.Meter
 )
 
-// Wind returns the points of a winding, one [Winding.Step] of its length after
-// the other from its upper end down, both ends included: the lamps of a string
-// of lights, or a line to draw a garland by.
+// Wind returns the points along a winding from its upper end down, one Step apart, both
+// ends included: the bulbs of a string of lights, or the line of a garland.
 //
-// The turns follow the spiral that [sizing.Tree.SpiralLength] measures, beginning
-// at the back of what is dressed. Where only part of the way round is, they go to
-// and fro across it, one spacing lower each time; that length is
+// The line starts at the back and follows the spiral that package sizing measures. On a
+// tree dressed part of the way around it goes back and forth, one spacing lower each
+// time. Its length is
 //
 //	∫ √(1 + (arc·sin α·s/p)²) ds
 //
-// over the distances s from the tip along the slope, with spacing p and the angle
-// α between the trunk and the slope. A draped garland hangs below that line as a
-// catenary in each span, and is longer by [sizing.Drape.Stretch]; its line ends as much
-// above the lowest branches as it sags, so that nothing hangs lower than they are.
-//
-// It returns an [units.Error] wrapping [units.ErrRange] if Spacing, Step or Facing is out of
-// its range; and the errors of [sizing.Tree.Measured], [sizing.Exposure.Degrees] and
-// [sizing.Drape.Stretch].
+// over the distance s from the tip along the slope, for spacing p, the dressed arc in radians
+// and the angle α between trunk and slope. A draped garland hangs below that line as a
+// catenary in each span, and is longer by [sizing.Drape.Stretch]. It ends higher by its
+// sag, so that none of it is below the lowest branches.
 func (l Layout) Wind(winding Winding) (iter.Seq[Position], error) {
 	const fn = "Layout.Wind"
 	s, err := l.stand(fn)

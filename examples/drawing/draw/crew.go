@@ -3,6 +3,7 @@ package draw
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"example.com/fircone/sizing/placement"
 	"example.com/fircone/units"
@@ -28,27 +29,27 @@ func (t Tree) Crew(paper Paper) ([]string, error) {
 		return nil, err
 	}
 	var sheets []string
-	for _, s := range v.stations {
-		for first := 0; first < len(s.Steps); first += perSheet {
-			sheets = append(sheets, v.sheet(paper, s, first, min(first+perSheet, len(s.Steps))))
+	for i, s := range v.stations {
+		for first := 0; first < len(s.Places); first += perSheet {
+			sheets = append(sheets, v.sheet(paper, i+1, s, first, min(first+perSheet, len(s.Places))))
 		}
 	}
 	return sheets, nil
 }
 
 // sheet draws the steps of a station from first up to last, the others faint.
-func (v *view) sheet(paper Paper, s placement.Station, first, last int) string {
+func (v *view) sheet(paper Paper, number int, s placement.Station, first, last int) string {
 	c := &canvas{}
 	const edge, rowHeight = 54.0, 17.0
 	stand := "on the floor"
 	switch {
-	case s.Lift:
+	case s.Ladder.Lift:
 		stand = "OUT OF REACH: a platform or a lift, and trained people"
-	case s.Ladder > 0:
-		stand = "a " + feet(s.Ladder) + " stepladder"
+	case s.Ladder.Size > 0:
+		stand = "a " + feet(s.Ladder.Size) + " stepladder"
 	}
-	head := fmt.Sprintf("Station %d of %d: %s, at %d o'clock", s.Number, len(v.stations), stand, s.Clock)
-	c.open(paper.Width, paper.Height, v.Title+", station "+fmt.Sprint(s.Number), fmt.Sprintf("%s. Pieces %d to %d of %d.", head, s.Steps[first].Number, s.Steps[last-1].Number, len(v.places)))
+	head := fmt.Sprintf("Station %d of %d: %s, at %d o'clock", number, len(v.stations), stand, s.Clock)
+	c.open(paper.Width, paper.Height, v.Title+", station "+fmt.Sprint(number), fmt.Sprintf("%s. Pieces %d to %d of %d.", head, s.First+first, s.First+last-1, len(v.places)))
 	y := edge
 	for i, line := range wrap(v.Title, paper.Width-2*edge, 15) {
 		c.text(point{edge, y + 20*float64(i)}, `font-size="15"`, line)
@@ -59,8 +60,11 @@ func (v *view) sheet(paper Paper, s placement.Station, first, last int) string {
 		y += 24
 	}
 	caution := "6 o'clock faces the viewer. Hang from the top down; left and right are as you face the trunk."
-	if s.Ladder > 0 || s.Lift {
-		caution = placement.LadderCaution
+	for i, c := range s.Ladder.Cautions {
+		if i == 0 {
+			caution = ""
+		}
+		caution += strings.ToUpper(c.Text[:1]) + c.Text[1:] + ". "
 	}
 	for _, line := range wrap(caution, paper.Width-2*edge, 11) {
 		c.text(point{edge, y + 4}, `font-size="11"`, line)
@@ -70,10 +74,10 @@ func (v *view) sheet(paper Paper, s placement.Station, first, last int) string {
 
 	// What is in front: across is how far from the middle along the branches.
 	type spot struct{ across, up float64 }
-	spots := make([]spot, len(s.Steps))
+	spots := make([]spot, len(s.Places))
 	across, most := 0.0, 8.0
-	for i, step := range s.Steps {
-		if step.First {
+	for i, step := range s.Places {
+		if i == 0 {
 			across = -step.Left.In(units.Inch)
 		} else {
 			across -= step.Left.In(units.Inch)
@@ -97,7 +101,7 @@ func (v *view) sheet(paper Paper, s placement.Station, first, last int) string {
 	}
 	c.text(point{middle, bottom + 14}, `text-anchor="middle" font-size="11"`, fmt.Sprintf("you stand here, at %d o'clock", s.Clock))
 	c.raw(`<g id="pieces" text-anchor="middle">`, "\n")
-	for i, step := range s.Steps {
+	for i, step := range s.Places {
 		at := point{middle + spots[i].across*scale, bottom - (spots[i].up-low)*scale}
 		color, _ := fill(v.Palette, step.Item.Color)
 		r := max(step.Item.Size.In(units.Inch)/2*scale, 4)
@@ -107,7 +111,7 @@ func (v *view) sheet(paper Paper, s placement.Station, first, last int) string {
 		}
 		c.circle(at, r, `fill="`+color+`" stroke="`+ink+`" stroke-width="1.2"`)
 		// The number on a plate of its own, so that it is read on every color.
-		label := fmt.Sprint(step.Number)
+		label := fmt.Sprint(s.First + i)
 		w := wide(label, 11.5) + 7
 		if r < w/2+4 { // beside a small piece
 			at.x += r + w/2 + 1
@@ -120,11 +124,11 @@ func (v *view) sheet(paper Paper, s placement.Station, first, last int) string {
 	// The list to check off.
 	y = bottom + 40
 	c.raw(`<g id="list" font-size="11.5">`, "\n")
-	for _, step := range s.Steps[first:last] {
+	for i, step := range s.Places[first:last] {
 		c.rect(edge, y-10, 11, 11, `fill="none" stroke="`+ink+`"`)
-		c.text(point{edge + 20, y}, `font-weight="bold"`, fmt.Sprint(step.Number))
+		c.text(point{edge + 20, y}, `font-weight="bold"`, fmt.Sprint(s.First+first+i))
 		c.text(point{edge + 52, y}, "", step.Item.String())
-		c.text(point{paper.Width * 0.45, y}, "", where(step))
+		c.text(point{paper.Width * 0.45, y}, "", where(step, first+i == 0))
 		c.line(point{edge, y + 4.5}, point{paper.Width - edge, y + 4.5}, `stroke="#ccc" stroke-width="0.6"`)
 		y += rowHeight
 	}
@@ -132,17 +136,17 @@ func (v *view) sheet(paper Paper, s placement.Station, first, last int) string {
 	return c.close()
 }
 
-// where says where a step hangs.
-func where(s placement.Step) string {
+// where says where a piece hangs, the first of a station from its middle.
+func where(s placement.Place, first bool) string {
 	half := func(l units.Length) string { return l.Format(units.InFeetInches, units.Inch/2) }
 	from, side, off := "last", "left", s.Left
-	if s.First {
+	if first {
 		from = "middle"
 	}
 	if off < 0 {
 		side, off = "right", -off
 	}
-	text := fmt.Sprintf("%s up, %d o'clock, %s %s of the %s", half(s.Height), s.Clock, half(off), side, from)
+	text := fmt.Sprintf("%s up, %d o'clock, %s %s of the %s", half(s.Height), s.Azimuth.Clock(), half(off), side, from)
 	if s.Depth > 0 {
 		text += ", " + half(s.Depth) + " deep"
 	}

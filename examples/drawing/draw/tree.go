@@ -47,9 +47,7 @@ func (t Tree) lay() (*view, error) {
 		return nil, err
 	}
 	for _, s := range v.stations {
-		for _, step := range s.Steps {
-			v.places = append(v.places, step.Place)
-		}
+		v.places = append(v.places, s.Places...)
 	}
 	return v, nil
 }

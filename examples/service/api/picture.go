@@ -222,21 +222,23 @@ func hanging(t job.TreePlan, colors palette.Palette) (placesJSON, error) {
 		failed = errors.Join(failed, err)
 		return r
 	}
-	for _, s := range stations {
-		station := stationJSON{Number: s.Number, Clock: s.Clock, Ladder: s.Ladder, Lift: s.Lift, From: round(s.From), To: round(s.To)}
-		for _, at := range s.Steps {
+	for i, s := range stations {
+		station := stationJSON{Number: i + 1, Clock: s.Clock, Ladder: s.Ladder.Size, Lift: s.Ladder.Lift, From: round(s.From), To: round(s.To)}
+		for k, at := range s.Places {
 			what := at.Item.Type
 			if what == "" {
 				what = at.Item.Kind.String()
 			}
 			station.Steps = append(station.Steps, stepJSON{
-				Number: at.Number, Type: what, Swatch: at.Item.Color, Size: at.Item.Size, Clock: at.Clock,
+				Number: s.First + k, Type: what, Swatch: at.Item.Color, Size: at.Item.Size, Clock: at.Azimuth.Clock(),
 				Height: round(at.Height), Left: round(at.Left), Degrees: at.Azimuth.Degrees(), Depth: round(at.Depth),
 				X: round(at.At.X), Y: round(at.At.Y),
 			})
 		}
-		if (s.Ladder > 0 || s.Lift) && len(answer.Cautions) == 0 {
-			answer.Cautions = append(answer.Cautions, placement.LadderCaution)
+		for _, c := range s.Ladder.Cautions {
+			if !slices.Contains(answer.Cautions, c.Text) {
+				answer.Cautions = append(answer.Cautions, c.Text)
+			}
 		}
 		answer.Stations = append(answer.Stations, station)
 	}

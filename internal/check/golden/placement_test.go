@@ -120,9 +120,9 @@ func stations(pieces []placement.Piece) func([]placement.Station) string {
 	return func(all []placement.Station) string {
 		s := ""
 		for _, x := range all {
-			s += fmt.Sprintf("[ladder %s lift %t %d o'clock %s to %s:", nm(x.Ladder), x.Lift, x.Clock, nm(x.From), nm(x.To))
-			for _, step := range x.Steps {
-				s += fmt.Sprintf(" %d %s", number(pieces, step.Place), nm(step.Left))
+			s += fmt.Sprintf("[ladder %s lift %t %d o'clock %s to %s:", nm(x.Ladder.Size), x.Ladder.Lift, x.Clock, nm(x.From), nm(x.To))
+			for _, place := range x.Places {
+				s += fmt.Sprintf(" %d %s", number(pieces, place), nm(place.Left))
 			}
 			s += "]"
 		}

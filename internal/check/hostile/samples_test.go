@@ -70,8 +70,7 @@ var samples = []any{
 	[]placement.Place{{Item: ball, Height: 3 * units.Foot}, {Item: ball, Height: 4 * units.Foot, Azimuth: 90 * placement.Degree}},
 	placement.Degree,
 	placement.Place{},
-	placement.Station{Steps: []placement.Step{{}}},
-	placement.Step{},
+	placement.Station{Places: []placement.Place{{}}},
 	shopping.Item{Kind: shopping.Pick, Color: "red", Size: units.Inch},
 	shopping.Pick,
 	shopping.Quantity{Pieces: 4, Length: 54 * units.Inch},
@@ -152,7 +151,7 @@ var usual = map[string]any{
 	"sizing.Exposure.Scan": "wall", "sizing.Taper.Scan": "slim", "sizing.TreeKind.Scan": "metal", "sizing.Rules.Supply.kind": shopping.Garland,
 	"sizing.Cover.ornaments": []shopping.Lot{{Item: ball, Quantity: shopping.Quantity{Pieces: 30}}}, "lights.Label.For.quantity": shopping.Quantity{Pieces: 700},
 	"mantel.Look.UnmarshalText": []byte("traditional"), "mantel.Side.UnmarshalText": []byte("left"),
-	"placement.Angle.UnmarshalText": []byte("90°"), "shopping.Item.UnmarshalText": []byte("picks"), "shopping.Kind.UnmarshalText": []byte("picks"),
+	"placement.Angle.UnmarshalText": []byte("90°"), "placement.Angle.Scan": "90°", "shopping.Item.UnmarshalText": []byte("picks"), "shopping.Kind.UnmarshalText": []byte("picks"),
 	"shopping.Quantity.UnmarshalJSON": []byte(`"81 ft"`), "shopping.Shelf.UnmarshalJSON": []byte("3"), "shopping.ByKind.UnmarshalJSON": []byte("{}"), "palette.ByView.UnmarshalJSON": []byte(`{"daylight":1,"protan":2,"deutan":3,"tritan":4,"warm light":5,"warm protan":6,"warm deutan":7,"warm tritan":8}`),
 }
 
