@@ -36,7 +36,7 @@ type Position struct {
 
 // A Place is where the middle of one item goes.
 type Place struct {
-	Item    shopping.Item `json:"item"`
+	Item    shopping.Item `json:"item"`    // what hangs there
 	Height  units.Length  `json:"height"`  // above the floor
 	Azimuth Angle         `json:"azimuth"` // direction from the trunk
 	Depth   units.Length  `json:"depth"`   // how far in from the branch tips, toward the trunk
@@ -44,7 +44,7 @@ type Place struct {
 	// At is the same point, to the nanometer.
 	At Position `json:"at"`
 
-	// Left, set by [Order.Stations], is how far left of the previous piece this one
+	// Left, set by Order.Stations, is how far left of the previous piece this one
 	// hangs, along the branches, facing the trunk; right if negative. The first
 	// piece of a station is measured from the middle of the station.
 	Left units.Length `json:"left,omitzero"`
@@ -134,7 +134,7 @@ func (s stand) place(item shopping.Item, p spot, depth float64) Place {
 // proportion. Pieces that would touch when set back stay at the tips. No two
 // touch, and none reaches above the bare tip or below the lowest branches.
 //
-// It takes up to 100,000 pieces, in time roughly proportional to their number.
+// It takes up to 100,000 pieces.
 // If they do not all fit, the error wraps [units.ErrFit] and says how many would in
 // these proportions: exactly up to about 100, within 1 % above.
 //
