@@ -42,7 +42,7 @@
 // # Garland and lights
 //
 // [Layout.Wind] gives the line of a garland, draped or not, or the bulbs of a string of
-// lights, at the spacing from [sizing.Rules.Look].
+// lights, at the spacing of a sizing.Look.
 //
 // # Hanging order
 //
