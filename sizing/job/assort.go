@@ -323,7 +323,6 @@ func (d *draft) settle() {
 		if i >= len(d.Trees) {
 			m := &d.Mantels[i-len(d.Trees)]
 			m.Shares = mine[i]
-			m.Pieces = pieces
 			m.Spots = colored(m.Spots, pieces, m.Hanging.Look)
 			continue
 		}

@@ -29,8 +29,9 @@
 // # When it fails
 //
 // Rules of thumb are no more than that here as elsewhere: see the packages that
-// each figure comes from. The job adds none of its own but the handle and the
-// bare tip of [CommonPractice]. A plan for a room that the public uses is no
+// each figure comes from. The job adds none of its own, but that a tree without a handle
+// and a bare tip has 6 in and 4 in when its pieces are placed, so that none lies on the floor
+// or under the topper: a twelfth of its height at most. A plan for a room that the public uses is no
 // permission: the fire marshal decides. Plan.Cautions has what to mind.
 //
 // # Bounds

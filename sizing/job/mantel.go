@@ -13,12 +13,11 @@ type MantelPlan struct {
 	Mantel                       // as it was given, with the drops of its hanging
 	Needs      []shopping.Need   `json:"needs"`            // what it takes, ornaments by color
 	Shares     []shopping.Share  `json:"shares,omitempty"` // what it gets of them from the basket, and of substitutes
-	Pieces     []placement.Piece `json:"pieces"`           // its ornaments by color
 	Spots      []mantel.Spot     `json:"spots"`            // where each thing goes along the shelf
 	Loads      *mantel.Loads     `json:"loads,omitempty"`  // nil if the garland was not weighed or there is no hook
 	Clearances mantel.Clearances `json:"clearances"`       // how near it comes to the fire
 	Steps      []mantel.Step     `json:"steps"`            // the order of work
-	Cautions   []units.Caution   `json:"-"`                // of this mantel; a plan says each once
+	cautions   []units.Caution
 }
 
 // mantel plans a mantel at a place of the request.
@@ -43,7 +42,7 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	if m.Hanging.Left == 0 && m.Hanging.Right == 0 {
 		hanging, cautions, err := rules.Hang(m.Mantel, p.Hanging)
 		if ofHouse(err) {
-			p.Hanging, p.Cautions = hanging, cautions
+			p.Hanging, p.cautions = hanging, cautions
 		}
 	}
 	worn, err := rules.Needs(m.Mantel, p.Hanging)
@@ -60,11 +59,11 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 		if ofShelf(err) && hook == m.Hook {
 			p.Loads = &loads
 			needs = append(needs, loads.Need())
-			p.Cautions = append(p.Cautions, loads.Cautions...)
+			p.cautions = append(p.cautions, loads.Cautions...)
 		}
 	}
 	if p.Clearances, err = m.Clearances(p.Hanging); ofShelf(err) {
-		p.Cautions = append(p.Cautions, p.Clearances.Cautions...)
+		p.cautions = append(p.cautions, p.Clearances.Cautions...)
 	}
 	p.Steps, err = mantel.Steps(look, needs)
 	ofShelf(err)

@@ -154,14 +154,6 @@ func (f *faulty) house(h House) {
 	}
 	_, err := lights.Strings{Each: lights.Label{Lamps: 1, Length: units.Foot, Power: units.Watt}}.Load(h.Circuit)
 	f.note(err, "/house/circuit", "c", "/house/circuit", "circuit", "/house/circuit")
-	for _, bare := range []struct {
-		name   string
-		length units.Length
-	}{{"handle", h.Handle}, {"bareTip", h.BareTip}} {
-		if bare.length < 0 || bare.length > units.Foot {
-			f.refuse("/house/"+bare.name, bare.length.String(), "0 ft to 1 ft", units.ErrRange)
-		}
-	}
 }
 
 // colors reads the colors, and sorts last year's box into them.
@@ -232,9 +224,9 @@ func (d *draft) cautions() {
 		}
 	}
 	for _, t := range d.Trees {
-		say(t.Cautions...)
+		say(t.cautions...)
 	}
 	for _, m := range d.Mantels {
-		say(m.Cautions...)
+		say(m.cautions...)
 	}
 }

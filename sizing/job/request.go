@@ -19,28 +19,18 @@ type House struct {
 	Circuit lights.Circuit `json:"circuit"` // what the lights of one tree are plugged into
 	Units   units.Style    `json:"units"`   // in which units a plan says its reasons and cautions
 	Places  int            `json:"places"`  // decimal places of the currency, 0 to 4, for whoever prints money
-
-	// Handle and BareTip stand in for a tree whose Handle and BareTip are zero when its pieces
-	// are placed, so that none lies on the floor or under the topper: up to 1 ft. They change
-	// no count. A tree under 6 ft has less of both, a twelfth of its height at most.
-	Handle  units.Length `json:"handle"`
-	BareTip units.Length `json:"bareTip"`
 }
 
 // CommonPractice returns the usual rules of every package, and
 //
 //	circuit    120 V and 15 A, with nothing else on it
-//	handle     6 in
-//	bare tip   4 in
 //	places     2
 //
-// Source: each package has its own. The handle is the least that grading rules have
-// for a cut tree (Ontario R.R.O. 1990, Reg. 377, revoked 2009); the circuit and the bare
-// tip are from memory.
+// Source: each package has its own; the circuit, from memory.
 func CommonPractice() House {
 	return House{
 		Trees: sizing.CommonPractice(), Look: sizing.CommonLook(), Mantels: mantel.CommonPractice(), Colors: palette.CommonPractice(),
-		Circuit: lights.Circuit{Volts: 120, Amperes: 15}, Places: 2, Handle: 6 * units.Inch, BareTip: 4 * units.Inch,
+		Circuit: lights.Circuit{Volts: 120, Amperes: 15}, Places: 2,
 	}
 }
 

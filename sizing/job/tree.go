@@ -13,26 +13,29 @@ import (
 
 // A TreePlan is the figures for one tree.
 type TreePlan struct {
-	Tree                       // as it was given, with the handle and the bare tip of the house
+	Tree                       // as it was given, with a handle and a bare tip
 	Types    int               `json:"types"`            // how many different ornaments, by rule
 	Each     units.Range[int]  `json:"each"`             // how many of each
-	Grade    string            `json:"grade"`            // what grading rules call the shape, see sizing.Tree.Grade
-	Area     units.Area        `json:"area"`             // the surface that is dressed, to a square inch
-	Rule     sizing.Amounts    `json:"rule"`             // what the rules of thumb ask for; of the accents each as if it were the one
-	Shape    sizing.Amounts    `json:"shape"`            // what it takes to look as the house has it
-	Planned  sizing.Amounts    `json:"planned"`          // the one of the two that is planned, with the accents asked for
+	Rule     sizing.Amounts    `json:"rule"`             // what the rules of thumb ask for; each accent as if it were alone
+	Shape    sizing.Amounts    `json:"shape"`            // what the look of the house takes
+	Planned  sizing.Amounts    `json:"planned"`          // the one of the two that is planned
 	Look     sizing.Look       `json:"look"`             // how the tree looks as planned: how far apart garland is wound
-	Compared string            `json:"compared"`         // the two in words, a line for each kind
 	Needs    []shopping.Need   `json:"needs"`            // the same as needs, by color and size
-	Shares   []shopping.Share  `json:"shares,omitempty"` // what it gets of them from the basket, and of substitutes
+	Shares   []shopping.Share  `json:"shares,omitempty"` // what it gets of them from the basket, and substitutes
 	Pieces   []placement.Piece `json:"pieces"`           // what hangs from the branches: types by color and size
-	Fit      *sizing.Fit       `json:"fit,omitempty"`    // nil if the ceiling was not measured
+	Fit      *sizing.Fit       `json:"fit,omitempty"`    // nil without a ceiling
 	Ladder   sizing.Ladder     `json:"ladder"`           // to set the topper
-	Strings  lights.Strings    `json:"strings,omitzero"` // of lights; zero if the label is not known or there are none
-	Runs     int               `json:"runs,omitempty"`   // how many plugs they need
+	Strings  lights.Strings    `json:"strings,omitzero"` // of lights; zero without a label
 	Load     lights.Load       `json:"load,omitzero"`    // what they draw from a circuit of their own
-	Cautions []units.Caution   `json:"-"`                // of this tree; a plan says each once
+	cautions []units.Caution
 }
+
+// What stands in for a handle and a bare tip that were not measured, when pieces are placed: a twelfth of
+// the height at most.
+const (
+	usualHandle = 6 * units.Inch
+	usualTip    = 4 * units.Inch
+)
 
 // usual returns the accents, garland if none are said.
 func (t Tree) usual() []shopping.Kind {
@@ -64,23 +67,19 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	ok(err)
 	p.Each, err = h.Trees.Each(t.Height)
 	ok(err)
-	p.Grade, err = t.Grade()
-	f.note(err, at)
 	p.Ladder, err = t.Space.Ladder(t.Tree)
 	f.note(err, at+"/space", "t", at, "tree", at)
 	if t.Space.Ceiling != 0 {
 		fit, err := t.Space.Fit(t.Tree)
 		f.note(err, at+"/space", "t", at, "tree", at)
 		p.Fit = &fit
-		p.Cautions = append(p.Cautions, fit.Caution)
+		p.cautions = append(p.cautions, fit.Caution)
 	}
 	of, err := t.Tree.Cautions(h.Units)
 	f.note(err, at)
-	p.Cautions = append(append(of, p.Cautions...), p.Ladder.Cautions...)
+	p.cautions = append(append(of, p.cautions...), p.Ladder.Cautions...)
 
-	area, _ := t.DressedArea()                      // as Compare had it
-	p.Area, _ = units.Round(area, units.SquareInch) // a tree's surface is far from any limit
-	p.Rule, p.Shape, p.Compared = c.Rule, c.Shape, c.Format(h.Units)
+	p.Rule, p.Shape = c.Rule, c.Shape
 	p.SizeBy, p.Look = "rule", c.RuleLook
 	if c.ByShape {
 		p.SizeBy, p.Look = "shape", c.Look
@@ -89,12 +88,12 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 		p.Planned[n.Item.Kind] = n.Quantity
 	}
 	p.strings(f, h, at, p.Planned[shopping.Light].Pieces)
-	p.Cautions = append(p.Cautions, p.Load.Caution)
+	p.cautions = append(p.cautions, p.Load.Caution)
 	if t.Handle == 0 {
-		p.Handle = min(h.Handle, t.Height/12)
+		p.Handle = min(usualHandle, t.Height/12)
 	}
 	if t.BareTip == 0 {
-		p.BareTip = min(h.BareTip, t.Height/12)
+		p.BareTip = min(usualTip, t.Height/12)
 	}
 	if len(f.list) > before {
 		return
@@ -122,7 +121,7 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 
 // strings counts the strings of lights for so many lamps.
 func (p *TreePlan) strings(f *faulty, h House, at string, lamps int) {
-	p.Strings, p.Runs, p.Load = lights.Strings{}, 0, lights.Load{}
+	p.Strings, p.Load = lights.Strings{}, lights.Load{}
 	if p.Lights == (lights.Label{}) {
 		return
 	}
@@ -130,8 +129,6 @@ func (p *TreePlan) strings(f *faulty, h House, at string, lamps int) {
 	if p.Strings, err = p.Lights.For(shopping.Quantity{Pieces: lamps}); !f.note(err, at+"/lights") || p.Strings.Count == 0 {
 		return
 	}
-	p.Runs, err = p.Strings.Runs()
-	f.note(err, at+"/lights", "each", at+"/lights")
 	p.Load, err = p.Strings.Load(h.Circuit)
 	f.note(err, at+"/lights", "each", at+"/lights", "c", "/house/circuit", "circuit", "/house/circuit")
 }

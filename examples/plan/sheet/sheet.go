@@ -9,6 +9,7 @@ import (
 
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/job"
 	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
@@ -42,8 +43,8 @@ func Text(r job.Request, p job.Plan, why bool) string {
 	if p.Basket != nil {
 		s.buy(*p.Basket)
 	}
-	for _, t := range p.Trees {
-		s.tree(t)
+	for i, t := range p.Trees {
+		s.tree(t, s.request.Trees[i].Tree)
 	}
 	for _, m := range p.Mantels {
 		s.mantel(m)
@@ -498,8 +499,8 @@ func (s *sheet) dress(needs []get, kind shopping.Kind, extra string) {
 	}
 }
 
-// tree writes the page of a tree, in the order of work.
-func (s *sheet) tree(t job.TreePlan) {
+// tree writes the page of a tree, in the order of work. As it was measured it has no handle and bare tip but its own.
+func (s *sheet) tree(t job.TreePlan, measured sizing.Tree) {
 	name := t.Room
 	if name == "" {
 		name = "Tree"
@@ -507,7 +508,8 @@ func (s *sheet) tree(t job.TreePlan) {
 	s.heading(name + ": tree, " + s.length(t.Height))
 	shape := t.Taper.String()
 	if t.Base > 0 {
-		shape = s.length(t.Base) + " wide, " + t.Grade
+		grade, _ := measured.Grade()
+		shape = s.length(t.Base) + " wide, " + grade
 	}
 	way := "by rule"
 	if t.SizeBy == "shape" {
@@ -521,7 +523,8 @@ func (s *sheet) tree(t job.TreePlan) {
 	if area == units.InFeetInches {
 		area = units.InFeet
 	}
-	if t.Area < 10*step {
+	surface, _ := measured.DressedArea() // which the plan is made by
+	if surface < 10*step {
 		step /= 10
 	}
 	room := s.topper(t)
@@ -529,12 +532,13 @@ func (s *sheet) tree(t job.TreePlan) {
 		text, _, _ := strings.Cut(f.Format(s.style()), "; ")
 		room = "ceiling " + s.length(t.Space.Ceiling) + ", " + text + "; " + room
 	}
-	s.line(strings.ToUpper(shape[:1])+shape[1:]+", "+t.Exposure.String()+", "+t.Area.Format(area, step)+", "+way+"; "+room+".", -1, "")
+	s.line(strings.ToUpper(shape[:1])+shape[1:]+", "+t.Exposure.String()+", "+surface.Format(area, step)+", "+way+"; "+room+".", -1, "")
 	needs := s.gets(t.Needs, t.Shares)
 	extra := ""
 	if l := t.Load; l.Limit > 0 {
 		c := s.request.House.Circuit
-		extra = say(t.Strings.Count, "string") + " of " + strconv.Itoa(t.Strings.Each.Lamps) + " from " + say(t.Runs, "plug") + ", " +
+		plugs, _ := t.Strings.Runs()
+		extra = say(t.Strings.Count, "string") + " of " + strconv.Itoa(t.Strings.Each.Lamps) + " from " + say(plugs, "plug") + ", " +
 			l.Power.String() + ", limit " + l.Limit.String() + " (80 % of a " + strconv.Itoa(c.Amperes) + " A circuit)"
 		if l.Over {
 			extra += ": OVERLOADED, use more circuits"
@@ -542,22 +546,24 @@ func (s *sheet) tree(t job.TreePlan) {
 	}
 	s.dress(needs, shopping.Light, extra)
 	for _, kind := range []shopping.Kind{shopping.Garland, shopping.Ribbon} {
-		s.dress(needs, kind, s.wraps(t, needs, kind))
+		s.dress(needs, kind, s.wraps(t, measured, needs, kind))
 	}
 	s.dress(needs, shopping.Pick, "")
 	s.balls(needs, t)
 	if s.why {
-		s.line("rule and shape", labelWidth+1, strings.ReplaceAll(t.Compared, "\n", ". "))
+		h := s.request.House
+		c, _ := h.Trees.Compare(h.Look, measured)
+		s.line("rule and shape", labelWidth+1, strings.ReplaceAll(c.Format(s.style()), "\n", ". "))
 	}
 }
 
 // wraps says how far apart a garland or ribbon is wound: what is had of it.
-func (s *sheet) wraps(t job.TreePlan, needs []get, kind shopping.Kind) string {
+func (s *sheet) wraps(t job.TreePlan, measured sizing.Tree, needs []get, kind shopping.Kind) string {
 	apart := t.Look.Spacing[kind]
 	for _, g := range needs {
 		if g.Item.Kind == kind && g.gets.Length < g.Quantity.Length {
 			apart = 0
-			if wide, err := t.Spacing(g.gets.Length); err == nil {
+			if wide, err := measured.Spacing(g.gets.Length); err == nil {
 				apart = wide
 			}
 		}
