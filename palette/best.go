@@ -13,7 +13,7 @@ const maxBest = 4
 
 // Best returns the palette of at most four of the colors in the box (or r.Limit, if
 // that is fewer) that keeps the most pieces, with the box sorted into it. A piece is
-// kept if it fits a swatch, as [Rules.Match] has it, and any two swatches are at least r.Apart
+// kept if it fits a swatch, as [Rules.Sort] has it, and any two swatches are at least r.Apart
 // apart. The answer is exact: no other such palette keeps more. Among those that keep as
 // many, it has the fewest colors, and then the ones that come first in the box.
 //
@@ -48,18 +48,17 @@ func (r Rules) Best(box []Piece) (Sorting, error) {
 	for _, i := range best {
 		c := s.color[i]
 		name := nameOf(c, s.finish[i])
-		p.swatch[p.n] = Swatch{name, c, s.finish[i]}
-		p.n++
+		p = append(p, Swatch{name, c, s.finish[i]})
 	}
 	sorted := r.sort(p, box)
-	order := make([]int, p.n)
+	order := make([]int, len(p))
 	for i := range order {
 		order[i] = i
 	}
 	slices.SortStableFunc(order, func(i, j int) int { return sorted.Kept[j] - sorted.Kept[i] })
-	ranked := Palette{n: p.n}
+	ranked := make(Palette, len(p))
 	for i, j := range order {
-		ranked.swatch[i] = p.swatch[j]
+		ranked[i] = p[j]
 	}
 	return r.sort(ranked, box), nil
 }
@@ -143,7 +142,7 @@ func newSearch(r Rules, box []Piece) *search {
 	s.clash = make([]set, n)
 	points := make([]point, n)
 	for i, c := range s.color {
-		points[i] = pointOf(c.Lab())
+		points[i] = c.point()
 		s.keeps[i].add(i)
 		s.clash[i].add(i)
 		for j := range i {

@@ -15,9 +15,7 @@ const maxColorText = 64
 // zero value is black, and == is equality.
 //
 // Source: IEC 61966-2-1 (sRGB).
-type Color struct {
-	R, G, B uint8 // red, green and blue, encoded as sRGB has it
-}
+type Color [3]uint8
 
 // ParseColor reads a color in one of these forms:
 //
@@ -168,23 +166,14 @@ func hexDigit(c byte) (d uint8, ok bool) {
 	return 0, false
 }
 
-// MustParseColor is [ParseColor] for constants: it panics where ParseColor returns an error.
-func MustParseColor(text string) Color {
-	c, err := ParseColor(text)
-	if err != nil {
-		panic(err)
-	}
-	return c
-}
-
 // String returns c as #rrggbb in lower case.
 func (c Color) String() string {
 	const hex = "0123456789abcdef"
 	return string([]byte{
 		'#',
-		hex[c.R>>4], hex[c.R&15],
-		hex[c.G>>4], hex[c.G&15],
-		hex[c.B>>4], hex[c.B&15],
+		hex[c[0]>>4], hex[c[0]&15],
+		hex[c[1]>>4], hex[c[1]&15],
+		hex[c[2]>>4], hex[c[2]&15],
 	})
 }
 
@@ -222,10 +211,10 @@ func (c *Color) UnmarshalText(text []byte) error {
 // Channels are rounded to the nearest.
 func (c Color) tint(t int) Color {
 	mix := func(v uint8) uint8 { return uint8(int(v) + ((255-int(v))*t+127)/255) }
-	return Color{mix(c.R), mix(c.G), mix(c.B)}
+	return Color{mix(c[0]), mix(c[1]), mix(c[2])}
 }
 
 func (c Color) shade(t int) Color {
 	mix := func(v uint8) uint8 { return uint8(int(v) - (int(v)*t+127)/255) }
-	return Color{mix(c.R), mix(c.G), mix(c.B)}
+	return Color{mix(c[0]), mix(c[1]), mix(c[2])}
 }

@@ -36,19 +36,22 @@ import (
 // Source: G. Sharma, W. Wu and E. N. Dalal, "The CIEDE2000 color-difference
 // formula", Color Research and Application 30(1), 2005, 21-30; ISO/CIE 11664-6.
 func (c Color) Difference(d Color) float64 {
-	return difference(pointOf(c.Lab()), pointOf(d.Lab()), anyFar)
+	return difference(c.point(), d.point(), anyFar)
 }
 
 // anyFar is the limit that no difference is over.
 const anyFar = math.MaxFloat64
 
-// A point is a Lab with its chroma beside it: what difference needs of one color alone.
+// A point is a color in L*a*b* with its chroma beside it: what difference needs of one color alone.
 type point struct {
 	l, a, b float64
 	chroma  float64
 }
 
-func pointOf(l Lab) point { return point{l.L, l.A, l.B, l.Chroma()} }
+func pointOf(l cielab) point { return point{l.L, l.A, l.B, l.chroma()} }
+
+// point returns c as a point, by daylight.
+func (c Color) point() point { return pointOf(daylight(c.light())) }
 
 // lightnessTerm returns (ΔL'/SL)².
 func lightnessTerm(p, q point) float64 {

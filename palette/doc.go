@@ -152,8 +152,8 @@
 //
 // # What of it is owned
 //
-// [Rules.Match] finds the color of the palette that one piece goes with,
-// [Rules.Sort] does it for a box, [SortFunc] for a catalog, and [Rules.Best] turns the question round: the
+// [Rules.Sort] finds for every piece of a box, or of a catalog, the color of the palette that it goes with,
+// and [Rules.Best] turns the question round: the
 // palette of at most four that keeps the most of the box.
 //
 // # What to add

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"flag"
 	"fmt"
+	"maps"
 	"math"
 	"slices"
 	"strings"
@@ -34,7 +35,7 @@ func Example() {
 		return
 	}
 	fmt.Print(reading)
-	sharing, err := p.Share(palette.Totals{Types: 9, Pieces: 81})
+	sharing, err := p.Share(9, 81)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -84,8 +85,8 @@ func Example_redAndGreen() {
 		return
 	}
 	fmt.Print(reading)
-	mend := reading.Pairs[0].Mend
-	fmt.Printf("%s: %s instead of %s\n", mend.Swatch.Name, mend.Swatch.Color, mend.Was)
+	pair := reading.Pairs[0]
+	fmt.Printf("%s: %s instead of %s\n", pair.Mend.Name, pair.Mend.Color, pair.B.Color)
 	// Output:
 	// pair                  by daylight                       by warm light
 	//                       usual  protan  deutan  tritan     usual  protan  deutan  tritan
@@ -106,11 +107,11 @@ func Example_lastYear() {
 		return
 	}
 	box := []palette.Piece{
-		{Name: "glass balls", Color: palette.MustParseColor("#c8102e"), Finish: palette.Shiny, Count: 24},
-		{Name: "velvet bows", Color: palette.MustParseColor("darkred"), Count: 6},
-		{Name: "foil stars", Color: palette.MustParseColor("#fdd017"), Finish: palette.Metal, Count: 12},
-		{Name: "icicles", Color: palette.MustParseColor("white"), Finish: palette.Clear, Count: 18},
-		{Name: "tin engines", Color: palette.MustParseColor("royalblue"), Finish: palette.Metal, Count: 3},
+		{Name: "glass balls", Color: units.Must(palette.ParseColor("#c8102e")), Finish: palette.Shiny, Count: 24},
+		{Name: "velvet bows", Color: units.Must(palette.ParseColor("darkred")), Count: 6},
+		{Name: "foil stars", Color: units.Must(palette.ParseColor("#fdd017")), Finish: palette.Metal, Count: 12},
+		{Name: "icicles", Color: units.Must(palette.ParseColor("white")), Finish: palette.Clear, Count: 18},
+		{Name: "tin engines", Color: units.Must(palette.ParseColor("royalblue")), Finish: palette.Metal, Count: 3},
 	}
 	sorted, err := rules.Sort(p, box)
 	if err != nil {
@@ -149,7 +150,7 @@ func Example_scale() {
 		{"crimson", "darkgreen"},
 		{"black", "white"},
 	} {
-		c, d := palette.MustParseColor(pair[0]), palette.MustParseColor(pair[1])
+		c, d := units.Must(palette.ParseColor(pair[0])), units.Must(palette.ParseColor(pair[1]))
 		reads := "one color"
 		if c.Difference(d) >= palette.CommonPractice().Apart {
 			reads = "two"
@@ -173,7 +174,7 @@ func Example_scale() {
 func Example_names() {
 	// CSS Color Module Level 4, section 6.1.
 	for i, name := range starting {
-		fmt.Printf("%-11s  %s", name, palette.MustParseColor(name))
+		fmt.Printf("%-11s  %s", name, units.Must(palette.ParseColor(name)))
 		if i%3 < 2 {
 			fmt.Print("   ")
 		} else {
@@ -233,7 +234,7 @@ func Example_differences() {
 			if i < j {
 				line += cell(d[palette.Daylight])
 			} else {
-				line += cell(slices.Min(d[:]))
+				line += cell(slices.Min(slices.Collect(maps.Values(d))))
 			}
 		}
 		fmt.Println(strings.TrimRight(line, " "))
@@ -295,7 +296,7 @@ func Example_everyday() {
 		"~amber,~bare,~berry,~burlap,~charcoal,~cranberry,~dried orange,~dusty rose,~fir,~flocked,~ice blue,~mint,~moss,~mustard,"+
 		"~oxblood,~pine green,~rose gold,~wine,~winter white,~wood", ",")
 	for i, name := range names {
-		fmt.Printf("%-13s %s", name, palette.MustParseColor(strings.TrimPrefix(name, "~")))
+		fmt.Printf("%-13s %s", name, units.Must(palette.ParseColor(strings.TrimPrefix(name, "~"))))
 		if i%4 < 3 && i < len(names)-1 {
 			fmt.Print("   ")
 		} else {
@@ -340,7 +341,7 @@ func Example_chart() {
 		height string
 		types  int
 	}{{"6 ft", 6}, {"7 ft", 7}, {"7½ ft", 7}, {"9 ft", 9}, {"12 ft", 12}, {"15 ft", 15}} {
-		s, err := p.Share(palette.Totals{Types: tree.types, Pieces: tree.types})
+		s, err := p.Share(tree.types, tree.types)
 		if err != nil {
 			fmt.Println(err)
 			return
@@ -366,7 +367,7 @@ func Example_suggest() {
 		fmt.Println(err)
 		return
 	}
-	fir := palette.Swatch{Name: "fir", Color: palette.MustParseColor("fir")}
+	fir := palette.Swatch{Name: "fir", Color: units.Must(palette.ParseColor("fir"))}
 	var shelf []palette.Swatch
 	for _, text := range []string{"plum:shiny", "teal:shiny", "firebrick:matte+glitter", "burgundy:matte"} {
 		s, err := palette.ParseSwatch(text)
@@ -382,11 +383,17 @@ func Example_suggest() {
 		return
 	}
 	for _, s := range suggestions {
-		how := "holds in every view"
-		if !s.Holds {
-			how = "from " + s.Nearest.Name + " in " + s.View.String()
+		least, in := math.Inf(1), palette.Daylight
+		for v := palette.Daylight; v <= palette.WarmTritan; v++ {
+			if d := s.Nearest.Difference[v]; d < least {
+				least, in = d, v
+			}
 		}
-		fmt.Printf("%-10s  %s  %4.1f  %s: %s\n", s.Swatch.Name, s.Swatch.Color, math.Floor(s.Least*10)/10, s.Why, how)
+		how := "holds in every view"
+		if least < rules.Apart {
+			how = "from " + s.Nearest.A.Name + " in " + in.String()
+		}
+		fmt.Printf("%-10s  %s  %4.1f  %s: %s\n", s.Swatch.Name, s.Swatch.Color, math.Floor(least*10)/10, s.Why, how)
 	}
 	// Output:
 	// teal        #008080  14.4  on the shelf: holds in every view
@@ -419,22 +426,16 @@ func ExampleParseColor() {
 	// #000000 palette.ParseColor: text "burgandy": unknown name: want #rrggbb, #rgb or a color name; did you mean burgundy?
 }
 
-// CSS Color Module Level 4, section 6.1.
-func ExampleMustParseColor() {
-	fmt.Println(palette.MustParseColor("gold"))
-	// Output: #ffd700
-}
-
 // 220, 20 and 60 are dc, 14 and 3c.
 func ExampleColor_String() {
-	fmt.Println(palette.Color{R: 220, G: 20, B: 60})
+	fmt.Println(palette.Color{220, 20, 60})
 	// Output: #dc143c
 }
 
 // CSS Color Module Level 4, section 6.1: aqua and cyan are both #00ffff.
 func ExampleColor_Name() {
-	fmt.Println(palette.Color{R: 0, G: 255, B: 255}.Name())
-	fmt.Printf("%q\n", palette.Color{R: 1, G: 2, B: 3}.Name())
+	fmt.Println(palette.Color{0, 255, 255}.Name())
+	fmt.Printf("%q\n", palette.Color{1, 2, 3}.Name())
 	// Output:
 	// aqua
 	// ""
@@ -442,7 +443,7 @@ func ExampleColor_Name() {
 
 // CSS Color Module Level 4, section 6.1: ivory is #fffff0.
 func ExampleColor_MarshalText() {
-	text, err := json.Marshal(map[string]palette.Color{"ribbon": palette.MustParseColor("ivory")})
+	text, err := json.Marshal(map[string]palette.Color{"ribbon": units.Must(palette.ParseColor("ivory"))})
 	fmt.Println(string(text), err)
 	// Output: {"ribbon":"#fffff0"} <nil>
 }
@@ -457,15 +458,9 @@ func ExampleColor_UnmarshalText() {
 	// Output: #fffff0 <nil>
 }
 
-// By the constants of CSS Color Module Level 4 in 50 digits: 47.0334, 70.9192, 33.5961.
-func ExampleColor_Lab() {
-	fmt.Printf("%.2f\n", palette.MustParseColor("crimson").Lab())
-	// Output: {47.03 70.92 33.60}
-}
-
 // CIEDE2000 is scaled so that black to white is 100.
 func ExampleColor_Difference() {
-	black, white := palette.MustParseColor("black"), palette.MustParseColor("white")
+	black, white := units.Must(palette.ParseColor("black")), units.Must(palette.ParseColor("white"))
 	fmt.Printf("%.1f\n", black.Difference(white))
 	fmt.Printf("%.1f\n", white.Difference(white))
 	// Output:
@@ -473,29 +468,17 @@ func ExampleColor_Difference() {
 	// 0.0
 }
 
-// The triangle of sides 3, 4 and 5.
-func ExampleLab_Chroma() {
-	fmt.Printf("%.1f\n", palette.Lab{L: 50, A: 3, B: 4}.Chroma())
-	// Output: 5.0
-}
-
-// CIE 15: hab = atan2(b*, a*).
-func ExampleLab_Hue() {
-	fmt.Printf("%.1f° %.1f°\n", palette.Lab{L: 50, A: 0, B: 10}.Hue(), palette.Lab{L: 50, A: 10, B: -10}.Hue())
-	// Output: 90.0° 315.0°
-}
-
 // Brettel, Viénot and Mollon 1997: greys are unchanged for every dichromat. CAT16
 // and illuminant A, by hand: white comes back as X 98.775, Y 100.001, Z 90.455,
 // which is a* 6.5, b* 12.0.
 func ExampleView_Lab() {
 	for v := palette.Daylight; v <= palette.WarmTritan; v++ {
-		white, err := v.Lab(palette.MustParseColor("white"))
+		white, err := v.Lab(units.Must(palette.ParseColor("white")))
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
-		fmt.Printf("%-11s  %.0f %.1f %.1f\n", v, white.L, white.A, white.B)
+		fmt.Printf("%-11s  %.0f %.1f %.1f\n", v, white[0], white[1], white[2])
 	}
 	// Output:
 	// daylight     100 0.0 0.0
@@ -530,17 +513,6 @@ func ExampleView_UnmarshalText() {
 }
 
 // The words are common practice.
-func ExampleParseFinish() {
-	f, err := palette.ParseFinish(" Metal")
-	fmt.Println(f == palette.Metal, err)
-	_, err = palette.ParseFinish("dull")
-	fmt.Println(err)
-	// Output:
-	// true <nil>
-	// palette.ParseFinish: text "dull": unknown name: want matte, shiny, glitter, clear, metal or natural, or several with + between
-}
-
-// The words are common practice.
 func ExampleFinish_String() {
 	fmt.Println(palette.Matte | palette.Shiny | palette.Glitter)
 	// Output: matte+shiny+glitter
@@ -548,7 +520,7 @@ func ExampleFinish_String() {
 
 // The words are common practice.
 func ExampleFinish_MarshalText() {
-	text, err := json.Marshal(palette.Swatch{Name: "gold", Color: palette.MustParseColor("gold"), Finish: palette.Metal})
+	text, err := json.Marshal(palette.Swatch{Name: "gold", Color: units.Must(palette.ParseColor("gold")), Finish: palette.Metal})
 	fmt.Println(string(text), err)
 	// Output: {"name":"gold","color":"#ffd700","finish":"metal"} <nil>
 }
@@ -574,8 +546,8 @@ func ExampleParseSwatch() {
 
 // CSS Color Module Level 4, section 6.1: ivory is #fffff0, so the name says it.
 func ExampleSwatch_String() {
-	fmt.Println(palette.Swatch{Name: "ivory", Color: palette.Color{R: 255, G: 255, B: 240}})
-	fmt.Println(palette.Swatch{Name: "cream", Color: palette.Color{R: 255, G: 255, B: 240}, Finish: palette.Shiny})
+	fmt.Println(palette.Swatch{Name: "ivory", Color: palette.Color{255, 255, 240}})
+	fmt.Println(palette.Swatch{Name: "cream", Color: palette.Color{255, 255, 240}, Finish: palette.Shiny})
 	// Output:
 	// ivory
 	// cream=#fffff0:shiny
@@ -592,7 +564,7 @@ func ExampleCommonPractice() {
 func ExampleRules_Palette() {
 	rules := palette.CommonPractice()
 	swatch := func(name string) palette.Swatch {
-		return palette.Swatch{Name: name, Color: palette.MustParseColor(name)}
+		return palette.Swatch{Name: name, Color: units.Must(palette.ParseColor(name))}
 	}
 	_, err := rules.Palette(swatch("crimson"), swatch("gold"), swatch("indianred"))
 	fmt.Println(err)
@@ -617,27 +589,13 @@ func ExampleRules_ParsePalette() {
 		fmt.Println(err)
 		return
 	}
-	for _, s := range p.Swatches() {
+	for _, s := range p {
 		fmt.Printf("%s %s %q\n", s.Name, s.Color, s.Finish)
 	}
 	// Output:
 	// berry #8a0f2c "shiny"
 	// forestgreen #228b22 ""
 	// gold #d4af37 "metal"
-}
-
-// Common practice: gold and silver are two.
-func ExamplePalette_Len() {
-	p, err := palette.CommonPractice().ParsePalette("crimson,gold:metal,silver:metal")
-	fmt.Println(p.Len(), err)
-	// Output: 3 <nil>
-}
-
-// CSS Color Module Level 4, section 6.1: silver is #c0c0c0.
-func ExamplePalette_Swatches() {
-	p, err := palette.CommonPractice().ParsePalette("navy,silver:metal")
-	fmt.Println(p.Swatches()[1].Color, err)
-	// Output: #c0c0c0 <nil>
 }
 
 // As metal, gold is #d4af37: an estimate.
@@ -665,7 +623,7 @@ func ExamplePalette_UnmarshalText() {
 	flags := flag.NewFlagSet("plan", flag.ContinueOnError)
 	flags.TextVar(&p, "colors", palette.Palette{}, "up to four colors, the leading one first")
 	err := flags.Parse([]string{"-colors", "crimson,forestgreen,gold:metal,ivory"})
-	fmt.Println(p.Len(), p, err)
+	fmt.Println(len(p), p, err)
 	// Output: 4 crimson,forestgreen,gold:metal,ivory <nil>
 }
 
@@ -684,11 +642,9 @@ func ExampleRules_Read() {
 	}
 	pair := reading.Pairs[0]
 	fmt.Printf("daylight %.1f, deutan %.1f\n", pair.Difference[palette.Daylight], pair.Difference[palette.Deutan])
-	fmt.Println(pair.Holds[palette.Daylight], pair.Holds[palette.Deutan])
-	fmt.Printf("%s %s\n", pair.Mend.Swatch.Name, pair.Mend.Swatch.Color)
+	fmt.Println(pair.Mend.Name, pair.Mend.Color)
 	// Output:
 	// daylight 73.8, deutan 3.0
-	// true false
 	// forestgreen #1d751d
 }
 
@@ -711,8 +667,8 @@ func ExampleRules_Read_near() {
 		fmt.Println(err)
 		return
 	}
-	for v, d := range reading.Pairs[0].Difference {
-		fmt.Printf("%v %.2f\n", palette.View(v), d)
+	for v := palette.Daylight; v <= palette.WarmTritan; v++ {
+		fmt.Printf("%v %.2f\n", v, reading.Pairs[0].Difference[v])
 	}
 	// Output:
 	// palette.Rules.ParsePalette: text "crimson and indianred, 9.71 apart": does not fit: want at least 10 apart
@@ -724,6 +680,23 @@ func ExampleRules_Read_near() {
 	// warm protan 10.86
 	// warm deutan 6.47
 	// warm tritan 9.34
+}
+
+// By CIEDE2000 and the model of Brettel, Viénot and Mollon 1997, as in the package documentation.
+func ExamplePair_String() {
+	rules := palette.CommonPractice()
+	p, err := rules.ParsePalette("crimson,forestgreen")
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	reading, err := rules.Read(p, palette.Swatch{})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(reading.Pairs[0])
+	// Output: crimson and forestgreen: 3.0 apart at least, for deutan viewers by daylight; forestgreen=#1d751d mends it
 }
 
 // By the model of Brettel, Viénot and Mollon 1997.
@@ -774,24 +747,6 @@ func ExampleReading_String() {
 	// silver, white   14.1    14.1    14.1    14.1      14.2    14.1    14.2    14.2
 }
 
-// By CIEDE2000 (Sharma, Wu and Dalal 2005).
-func ExampleRules_Match() {
-	rules := palette.CommonPractice()
-	p, err := rules.ParsePalette("crimson,darkgreen,gold:metal,ivory")
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	for _, owned := range []string{"#c8102e", "white", "royalblue"} {
-		m, err := rules.Match(p, palette.Piece{Color: palette.MustParseColor(owned)})
-		fmt.Println(owned, m.Index, m.Fits, err)
-	}
-	// Output:
-	// #c8102e 0 true <nil>
-	// white 3 true <nil>
-	// royalblue 0 false <nil>
-}
-
 // By CIEDE2000 (Sharma, Wu and Dalal 2005); an equal color is 0 away.
 func ExampleMatch_String() {
 	rules := palette.CommonPractice()
@@ -800,9 +755,13 @@ func ExampleMatch_String() {
 		fmt.Println(err)
 		return
 	}
-	m, err := rules.Match(p, palette.Piece{Color: palette.MustParseColor("crimson")})
-	fmt.Println(m, err)
-	// Output: crimson, 0.0 away <nil>
+	sorted, err := rules.Sort(p, []palette.Piece{{Color: units.Must(palette.ParseColor("crimson"))}})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(sorted.Matches[0])
+	// Output: crimson, 0.0 away
 }
 
 // By CIEDE2000 (Sharma, Wu and Dalal 2005).
@@ -814,8 +773,8 @@ func ExampleRules_Sort() {
 		return
 	}
 	sorted, err := rules.Sort(p, []palette.Piece{
-		{Name: "balls", Color: palette.MustParseColor("#c8102e"), Count: 24},
-		{Name: "tin engines", Color: palette.MustParseColor("royalblue"), Count: 3},
+		{Name: "balls", Color: units.Must(palette.ParseColor("#c8102e")), Count: 24},
+		{Name: "tin engines", Color: units.Must(palette.ParseColor("royalblue")), Count: 3},
 	})
 	fmt.Println(sorted.Kept[0], sorted.Kept[1], sorted.Left, err)
 	// Output: 24 0 3 <nil>
@@ -830,9 +789,9 @@ func ExampleSorting_String() {
 		return
 	}
 	sorted, err := rules.Sort(p, []palette.Piece{
-		{Name: "balls", Color: palette.MustParseColor("crimson"), Count: 24},
-		{Name: "stars", Color: palette.MustParseColor("gold"), Finish: palette.Metal, Count: 12},
-		{Name: "tin engines", Color: palette.MustParseColor("royalblue"), Count: 3},
+		{Name: "balls", Color: units.Must(palette.ParseColor("crimson")), Count: 24},
+		{Name: "stars", Color: units.Must(palette.ParseColor("gold")), Finish: palette.Metal, Count: 12},
+		{Name: "tin engines", Color: units.Must(palette.ParseColor("royalblue")), Count: 3},
 	})
 	if err != nil {
 		fmt.Println(err)
@@ -850,12 +809,12 @@ func ExampleSorting_String() {
 func ExampleRules_Best() {
 	rules := palette.CommonPractice()
 	box := []palette.Piece{
-		{Name: "tin engines", Color: palette.MustParseColor("royalblue"), Count: 3},
-		{Name: "balls", Color: palette.MustParseColor("crimson"), Finish: palette.Shiny, Count: 24},
-		{Name: "bells", Color: palette.MustParseColor("#d01030"), Count: 8},
-		{Name: "stars", Color: palette.MustParseColor("#d4af37"), Finish: palette.Metal, Count: 12},
-		{Name: "doves", Color: palette.MustParseColor("white"), Count: 9},
-		{Name: "bows", Color: palette.MustParseColor("darkgreen"), Count: 5},
+		{Name: "tin engines", Color: units.Must(palette.ParseColor("royalblue")), Count: 3},
+		{Name: "balls", Color: units.Must(palette.ParseColor("crimson")), Finish: palette.Shiny, Count: 24},
+		{Name: "bells", Color: units.Must(palette.ParseColor("#d01030")), Count: 8},
+		{Name: "stars", Color: units.Must(palette.ParseColor("#d4af37")), Finish: palette.Metal, Count: 12},
+		{Name: "doves", Color: units.Must(palette.ParseColor("white")), Count: 9},
+		{Name: "bows", Color: units.Must(palette.ParseColor("darkgreen")), Count: 5},
 	}
 	best, err := rules.Best(box)
 	if err != nil {
@@ -903,7 +862,7 @@ func ExamplePalette_Share() {
 		fmt.Println(err)
 		return
 	}
-	sharing, err := p.Share(palette.Totals{Pieces: 8})
+	sharing, err := p.Share(0, 8)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -927,14 +886,19 @@ func ExamplePalette_Share_alike() {
 		fmt.Println(err)
 		return
 	}
-	sharing, err := p.Share(palette.Totals{Types: 7, Pieces: 7 * 7})
+	sharing, err := p.Share(7, 7*7)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	fmt.Println("color      types  pieces by share  of each type  7 of each type")
 	for _, row := range sharing {
-		fmt.Printf("%-9s  %5d  %15d  %12s  %14d\n", row.Swatch.Name, row.Types, row.Pieces, strings.Trim(fmt.Sprint(row.Each()), "[]"), 7*row.Types)
+		each, err := palette.Apportion(row.Pieces, slices.Repeat([]int{1}, row.Types), 0) // in equal parts
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		fmt.Printf("%-9s  %5d  %15d  %12s  %14d\n", row.Swatch.Name, row.Types, row.Pieces, strings.Trim(fmt.Sprint(each), "[]"), 7*row.Types)
 	}
 	// Output:
 	// color      types  pieces by share  of each type  7 of each type
@@ -944,12 +908,6 @@ func ExamplePalette_Share_alike() {
 	// ivory          1                5             5               7
 }
 
-// 33 pieces of 4 types: 8 of each, and one more.
-func ExampleRow_Each() {
-	fmt.Println(palette.Row{Types: 4, Pieces: 33}.Each())
-	// Output: [9 8 8 8]
-}
-
 // Quotas of 4 types over 60 and 40: 2.4 and 1.6; of 16 pieces: 9.6 and 6.4.
 func ExampleSharing_String() {
 	p, err := palette.CommonPractice().ParsePalette("navy,silver:metal")
@@ -957,7 +915,7 @@ func ExampleSharing_String() {
 		fmt.Println(err)
 		return
 	}
-	sharing, err := p.Share(palette.Totals{Types: 4, Pieces: 16})
+	sharing, err := p.Share(4, 16)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -978,14 +936,14 @@ func ExampleRules_Suggest() {
 		fmt.Println(err)
 		return
 	}
-	black := palette.Swatch{Name: "black", Color: palette.MustParseColor("black"), Finish: palette.Shiny}
+	black := palette.Swatch{Name: "black", Color: units.Must(palette.ParseColor("black")), Finish: palette.Shiny}
 	suggestions, err := rules.Suggest(p, palette.Swatch{}, []palette.Swatch{black})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(suggestions[0].Swatch, suggestions[0].Holds)
-	// Output: black:shiny true
+	fmt.Println(suggestions[0].Swatch, suggestions[0].Why)
+	// Output: black:shiny on the shelf
 }
 
 // The difference of greys by CIEDE2000 is |ΔL*|/SL: 77.70/1.155 for silver to black.
@@ -1020,40 +978,6 @@ func ExampleError() {
 	// palette.ParseColor text burgandy
 }
 
-// What the station's shop offers, sorted as what is owned is. By CIEDE2000 (Sharma, Wu and Dalal 2005).
-func ExampleSortFunc() {
-	type offer struct {
-		what, color, finish string
-		pack                int
-	}
-	catalog := []offer{{"glass balls", "#c8102e", "shiny", 12}, {"bells", "#b8913d", "metal", 6}, {"stars", "teal", "glitter", 10}}
-	rules := palette.CommonPractice()
-	p, err := rules.ParsePalette("crimson,gold:metal")
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	sorted, err := palette.SortFunc(rules, p, catalog, func(o offer) palette.Piece {
-		s, _ := palette.ParseSwatch(o.what + "=" + o.color + ":" + o.finish) // the shop's own codes, which are checked when it is stocked
-		return palette.Piece{Name: s.Name, Color: s.Color, Finish: s.Finish, Count: o.pack}
-	})
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	for i, m := range sorted.Matches {
-		fmt.Printf("%s: %v\n", catalog[i].what, m)
-	}
-	fmt.Print(sorted)
-	// Output:
-	// glass balls: crimson, 4.9 away
-	// bells: gold, 6.7 away
-	// stars: none: gold is nearest, 43.1 away
-	// crimson     12
-	// gold:metal   6
-	// left out    10
-}
-
 // By hand: 33 pieces of 4 types over three finishes are two types and 11 pieces, one and 11, one and 11.
 func ExampleRow_Finishes() {
 	ruby, err := palette.ParseSwatch("ruby:matte+shiny+glitter")
@@ -1070,37 +994,9 @@ func ExampleRow_Finishes() {
 	// glitter 1 11
 }
 
-// Common practice: the leading color comes first, so the order counts.
-func ExamplePalette_Equal() {
-	rules := palette.CommonPractice()
-	p, err := rules.ParsePalette("crimson,ivory")
-	q, err2 := rules.ParsePalette("ivory,crimson")
-	fmt.Println(p.Equal(p), p.Equal(q), err, err2)
-	// Output: true false <nil> <nil>
-}
-
-// The names are this package's.
-func ExampleByView_MarshalJSON() {
-	text, err := json.Marshal(palette.ByView[bool]{palette.Daylight: true})
-	fmt.Println(string(text), err)
-	// Output: {"daylight":true,"protan":false,"deutan":false,"tritan":false,"warm light":false,"warm protan":false,"warm deutan":false,"warm tritan":false} <nil>
-}
-
-// The names are this package's.
-func ExampleByView_UnmarshalJSON() {
-	var holds palette.ByView[bool]
-	err := json.Unmarshal([]byte(`{"daylight":true,"protan":false,"deutan":false,"tritan":true,"warm light":true,"warm protan":false,"warm deutan":false,"warm tritan":true}`), &holds)
-	fmt.Println(holds[palette.WarmTritan], holds[palette.Deutan], err)
-	err = json.Unmarshal([]byte(`{"daylight":true}`), &holds)
-	fmt.Println(err)
-	// Output:
-	// true false <nil>
-	// palette.ByView.UnmarshalJSON: text "{\"daylight\":true}": unknown name: want a member protan
-}
-
 // CSS Color Module Level 4, section 6.1: ivory is #fffff0.
 func ExampleColor_Value() {
-	value, err := palette.MustParseColor("ivory").Value()
+	value, err := units.Must(palette.ParseColor("ivory")).Value()
 	fmt.Printf("%q %v\n", value, err)
 	// Output: "#fffff0" <nil>
 }
@@ -1145,7 +1041,7 @@ func ExampleView_Scan() {
 
 // The form is this package's.
 func ExampleSwatch_Value() {
-	value, err := palette.Swatch{Name: "ivory", Color: palette.MustParseColor("ivory"), Finish: palette.Clear}.Value()
+	value, err := palette.Swatch{Name: "ivory", Color: units.Must(palette.ParseColor("ivory")), Finish: palette.Clear}.Value()
 	fmt.Printf("%q %v\n", value, err)
 	// Output: "ivory:clear" <nil>
 }

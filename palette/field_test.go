@@ -59,7 +59,7 @@ func TestErrorFields(t *testing.T) {
 		shown := r // JSON has no NaN; the field is the same
 		_, err := with(func(r *Rules) { r.Apart = v }).Read(four, Swatch{})
 		check("/apart", units.ErrRange, err, argument{value: shown})
-		_, err = with(func(r *Rules) { r.Fit = v }).Match(four, Piece{})
+		_, err = with(func(r *Rules) { r.Fit = v }).Sort(four, nil)
 		check("/fit", units.ErrRange, err, argument{value: shown})
 	}
 	for _, test := range []struct {
@@ -80,29 +80,13 @@ func TestErrorFields(t *testing.T) {
 		check("/box/2/count", units.ErrRange, err, argument{"box", box(Piece{Count: v})})
 		_, err = r.Best(box(Piece{Count: v}))
 		check("/box/2/count", units.ErrRange, err, argument{"box", box(Piece{Count: v})})
-		bad := Totals{Types: v, Pieces: 9}
-		_, err = four.Share(bad)
-		check("/totals/types", units.ErrRange, err, argument{"totals", bad})
-		bad = Totals{Pieces: v}
-		_, err = four.Share(bad)
-		check("/totals/pieces", units.ErrRange, err, argument{"totals", bad})
-		bad = Totals{Pieces: 9, Shares: []int{1, 1, v, 1}}
-		_, err = four.Share(bad)
-		check("/totals/shares/2", units.ErrRange, err, argument{"totals", bad})
+		shares := []int{1, 1, v, 1}
+		_, err = four.Share(0, 9, shares...)
+		check("/shares/2", units.ErrRange, err, argument{"shares", shares})
 	}
 	odd := Piece{Finish: 77}
 	_, err := r.Sort(four, box(odd))
 	check("/box/2/finish", units.ErrName, err, argument{"box", box(Piece{Finish: Matte})})
-	_, err = r.Match(four, odd)
-	check("/piece/finish", units.ErrName, err, argument{"piece", Piece{Finish: Matte}})
-	_, err = r.Match(four, Piece{Count: -1})
-	check("/piece/count", units.ErrRange, err, argument{"piece", Piece{}})
-	_, err = SortFunc(r, four, []int{1, -1}, func(n int) Piece { return Piece{Count: n} })
-	check("/list/1/count", units.ErrRange, err, argument{"list", []Piece{{}, {}}})
-	for want, rules := range map[string]Rules{"/rules/limit": {7, 10, 8}, "/rules/apart": {4, 101, 8}, "/rules/fit": {4, 10, -1}} {
-		_, err = SortFunc(rules, four, []int{1}, func(n int) Piece { return Piece{} })
-		check(want, units.ErrRange, err, argument{"rules", rules})
-	}
 	for want, bad := range map[string]Swatch{"name": {"", Color{1, 2, 3}, Matte}, "finish": {"red", Color{}, 77}} {
 		why := map[string]error{"name": units.ErrSyntax, "finish": units.ErrName}[want]
 		_, err = r.Read(four, bad)
@@ -113,15 +97,12 @@ func TestErrorFields(t *testing.T) {
 		_, err = r.Suggest(three, Swatch{}, []Swatch{two[0], bad})
 		check("/shelf/1/"+want, why, err, argument{"shelf", []Swatch{two[0], two[0].with(Matte)}})
 	}
-	bad := Totals{Pieces: 9, Shares: []int{1, 1}}
-	_, err = four.Share(bad)
-	check("/totals/shares", units.ErrRange, err, argument{"totals", bad})
 	_, err = Apportion(5, []int{1, -1}, 0)
 	check("/shares/1", units.ErrRange, err, argument{"shares", []int{1, -1}})
 
 	// No field that has a range was forgotten. Any Color is a color, and a piece's name is only printed.
 	free := []string{"Piece.Name", "Piece.Color"}
-	for _, v := range []any{Rules{}, Piece{}, Swatch{}, Totals{}} {
+	for _, v := range []any{Rules{}, Piece{}, Swatch{}} {
 		typ := reflect.TypeOf(v)
 		for i := range typ.NumField() {
 			name := typ.Name() + "." + typ.Field(i).Name

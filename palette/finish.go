@@ -10,7 +10,7 @@ import (
 // A Finish is how a piece takes the light: one of the finishes below, or several of
 // them, Matte|Shiny|Glitter, since one color in several finishes is a usual assortment and
 // one color of the palette. The zero value is that nobody says. A metal is a color like the
-// rest and counts among the four; how it is matched says [Rules.Match].
+// rest and counts among the four; how it is matched says [Rules.Sort].
 type Finish uint8
 
 // The finishes.
@@ -28,12 +28,10 @@ const allFinishes = Matte | Shiny | Glitter | Clear | Metal | Natural
 
 var finishNames = [...]string{"matte", "shiny", "glitter", "clear", "metal", "natural"}
 
-// ParseFinish reads matte, shiny, glitter, clear, metal or natural, or several of them with
+// parseFinish reads matte, shiny, glitter, clear, metal or natural, or several of them with
 // a + between, as in matte+shiny+glitter, and the empty text as the zero value. Upper case is read
 // as lower case, and space around the words is passed over. It returns
 // [units.ErrName] for anything else. ParseFinish(f.String()) is f.
-func ParseFinish(text string) (Finish, error) { return parseFinish("ParseFinish", text) }
-
 func parseFinish(fn, text string) (Finish, error) {
 	var f Finish
 	if strings.TrimSpace(text) == "" && len(text) <= maxColorText {
@@ -100,7 +98,7 @@ func (f Finish) MarshalText() ([]byte, error) {
 	return []byte(f.String()), nil
 }
 
-// UnmarshalText reads what [ParseFinish] reads. On an error f is left as it was.
+// UnmarshalText reads one finish or several with a + between, in upper or lower case, and the empty text as the zero value.
 func (f *Finish) UnmarshalText(text []byte) error {
 	parsed, err := parseFinish("Finish.UnmarshalText", string(text))
 	if err != nil {

@@ -82,3 +82,20 @@ func mustPalette(t testing.TB, text string) Palette {
 	}
 	return p
 }
+
+func mustColor(text string) Color { return units.Must(ParseColor(text)) }
+
+// lab returns c in L*a*b* by daylight.
+func (c Color) lab() cielab { return Daylight.lab(c) }
+
+// matchOf sorts one piece.
+func matchOf(r Rules, p Palette, piece Piece) (Match, error) {
+	s, err := r.Sort(p, []Piece{piece})
+	if err != nil {
+		return Match{}, err
+	}
+	return s.Matches[0], nil
+}
+
+// holds says in which views a pair is two colors to the rules.
+func (p Pair) holds(r Rules) [views]bool { return r.holds(p.differences()) }

@@ -6,17 +6,11 @@ import (
 	"example.com/fircone/internal/elem"
 )
 
-// A Lab is a color in CIE 1976 L*a*b*, relative to the white D65: L is lightness,
-// 0 for black to 100 for white; A runs from green (negative) to red, B from blue
-// (negative) to yellow. The zero value is black, and == is equality.
-//
-// The white is x = 0.3127, y = 0.3290, as the sRGB standard has it. Tables for the rounded white
-// 0.95047, 1, 1.08883 differ by up to 0.008 (0.014 where they mix the two); CSS lab() is relative to D50.
-type Lab struct {
-	L float64 `json:"l"` // L*
-	A float64 `json:"a"` // a*
-	B float64 `json:"b"` // b*
-}
+// A cielab is a color in CIE 1976 L*a*b*, relative to the white below.
+type cielab struct{ L, A, B float64 }
+
+// chroma returns C*ab = √(a*² + b*²).
+func (l cielab) chroma() float64 { return math.Sqrt(float64(l.A*l.A) + float64(l.B*l.B)) }
 
 // The white point of sRGB, relative to Y = 1.
 //
@@ -35,20 +29,12 @@ var fromRGB = matrix{
 	{7918.0 / 409605, 87881.0 / 737289, 1001167.0 / 1053270},
 }
 
-// Lab returns c in CIE L*a*b* under D65; see [Lab] for the white.
-// A grey has A and B of exactly zero.
-//
-// Accuracy: within 1e-12 of the exact value. The bits are the same on every architecture.
-//
-// Source: IEC 61966-2-1 and CSS Color Module Level 4 (sRGB to XYZ); CIE 15 (XYZ to L*a*b*).
-func (c Color) Lab() Lab { return daylight(c.light()) }
-
 // light returns the linear light of c.
-func (c Color) light() vector { return vector{linear[c.R], linear[c.G], linear[c.B]} }
+func (c Color) light() vector { return vector{linear[c[0]], linear[c[1]], linear[c[2]]} }
 
 // daylight returns the L*a*b* of linear sRGB. Each row of fromRGB adds up to the
 // white, so X/Xw is g + m0·(r-g) + m2·(b-g): a grey keeps X/Xw = Y = Z/Zw exactly.
-func daylight(v vector) Lab {
+func daylight(v vector) cielab {
 	rg, bg := v[0]-v[1], v[2]-v[1]
 	row := func(m vector, white float64) float64 {
 		return v[1] + float64(float64(m[0]/white)*rg) + float64(float64(m[2]/white)*bg)
@@ -57,9 +43,9 @@ func daylight(v vector) Lab {
 }
 
 // toLab returns the L*a*b* of X/Xw, Y, Z/Zw.
-func toLab(v vector) Lab {
+func toLab(v vector) cielab {
 	fx, fy, fz := labCurve(v[0]), labCurve(v[1]), labCurve(v[2])
-	return Lab{float64(116*fy) - 16, float64(500 * (fx - fy)), float64(200 * (fy - fz))}
+	return cielab{float64(116*fy) - 16, float64(500 * (fx - fy)), float64(200 * (fy - fz))}
 }
 
 // labCurve is the function f of CIE L*a*b*, with the constants as fractions (CIE 15).
@@ -68,26 +54,4 @@ func labCurve(t float64) float64 {
 		return elem.Cbrt(t)
 	}
 	return (float64(24389.0/27*t) + 16) / 116
-}
-
-// Chroma returns C*ab = √(A² + B²): 0 for a grey, about 30 for a soft color, over
-// 100 for the strongest of sRGB.
-//
-// Source: CIE 15.
-func (l Lab) Chroma() float64 { return math.Sqrt(float64(l.A*l.A) + float64(l.B*l.B)) }
-
-// Hue returns the hue angle hab in degrees, from 0 up to but not 360: pinkish red is
-// near 0, yellow near 90, green near 150, blue near 280. A grey has none, and
-// Hue returns 0.
-//
-// Source: CIE 15.
-func (l Lab) Hue() float64 {
-	h := float64(elem.Atan2(l.B, l.A) * (180 / math.Pi))
-	if h < 0 {
-		h += 360
-	}
-	if h >= 360 { // -1e-300 + 360 is 360
-		h = 0
-	}
-	return h
 }

@@ -3,6 +3,7 @@ package palette
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -22,7 +23,7 @@ type Piece struct {
 	Name string `json:"name"`
 
 	Color  Color  `json:"color"`           // how it looks by daylight
-	Finish Finish `json:"finish,omitzero"` // a metal is matched otherwise; see Rules.Match
+	Finish Finish `json:"finish,omitzero"` // a metal is matched otherwise; see Rules.Sort
 
 	// Count is how many alike there are, 0 to 1,000,000. Zero counts as one.
 	Count int `json:"count"`
@@ -40,15 +41,17 @@ func (p *Piece) check(fn, at string) error {
 
 // A Match says where in a palette a piece belongs.
 type Match struct {
-	Index      int     `json:"index"`      // the place of the nearest swatch in the palette, from 0
-	Swatch     Swatch  `json:"swatch"`     // that swatch
-	Difference float64 `json:"difference"` // from it, as Rules.Match has it
+	Swatch     Swatch  `json:"swatch"`     // the swatch of the palette that it is nearest to
+	Difference float64 `json:"difference"` // ΔE00 from it, as Rules.Sort has it
 	Fits       bool    `json:"fits"`       // whether that is within Rules.Fit
 }
 
 // String returns m as "crimson, 4.2 away" or "none: crimson is nearest, 24.7 away",
 // the difference rounded up to a tenth.
 func (m Match) String() string {
+	if m.Swatch == (Swatch{}) {
+		return "no match"
+	}
 	d := strconv.FormatFloat(math.Ceil(m.Difference*10)/10, 'f', 1, 64)
 	if m.Fits {
 		return m.Swatch.Name + ", " + d + " away"
@@ -56,37 +59,10 @@ func (m Match) String() string {
 	return "none: " + m.Swatch.Name + " is nearest, " + d + " away"
 }
 
-// Match returns the swatch of the palette that the piece is nearest to by daylight, the
-// earlier one where two are equally near, and whether it fits: whether its difference is at
-// most r.Fit.
-//
-// The difference is ΔE00; see [Color.Difference]. Between two metals lightness counts half
-// (kL = 2): a metal is as light or dark as what it mirrors and keeps its hue. So gold
-// balls of many codes are gold, and copper is not. Beside a metal, a piece whose finish nobody says
-// is taken for metal; a matte one is compared as a color.
-//
-// It returns [units.ErrRange] if the palette has no swatches or more
-// than r allows, or a number of the piece or a rule is out of its range, and
-// [units.ErrName] for a finish that is none.
-//
-// Source: kL is a factor of CIEDE2000 for conditions of viewing, and 2 the textile trade's value; its use
-// for metals was chosen here.
-func (r Rules) Match(palette Palette, piece Piece) (Match, error) {
-	const fn = "Rules.Match"
-	if err := r.checkPalette(fn, "", palette); err != nil {
-		return Match{}, err
-	}
-	if err := piece.check(fn, "/piece"); err != nil {
-		return Match{}, err
-	}
-	points := palette.points()
-	return r.match(&palette, &points, &piece), nil
-}
-
 // points returns the swatches of p as points, by daylight.
-func (p *Palette) points() (points [maxSwatches]point) {
-	for i, s := range p.swatch[:p.n] {
-		points[i] = pointOf(s.Color.Lab())
+func (p Palette) points() (points [maxSwatches]point) {
+	for i, s := range p {
+		points[i] = s.Color.point()
 	}
 	return points
 }
@@ -99,16 +75,16 @@ func light(swatch, piece Finish) float64 {
 	return 1
 }
 
-// match is Match with the points of p given.
-func (r Rules) match(p *Palette, points *[maxSwatches]point, piece *Piece) Match {
-	q := pointOf(piece.Color.Lab())
+// match returns where a piece belongs in p, whose points are given, and the place of that swatch.
+func (r Rules) match(p Palette, points *[maxSwatches]point, piece *Piece) (Match, int) {
+	q := piece.Color.point()
 	best, at := anyFar, 0
-	for i := range p.n {
-		if d := weighed(points[i], q, best, light(p.swatch[i].Finish, piece.Finish)); d < best {
+	for i := range p {
+		if d := weighed(points[i], q, best, light(p[i].Finish, piece.Finish)); d < best {
 			best, at = d, i
 		}
 	}
-	return Match{Index: at, Swatch: p.swatch[at], Difference: best, Fits: best <= r.Fit}
+	return Match{Swatch: p[at], Difference: best, Fits: best <= r.Fit}, at
 }
 
 // A Sorting is a box of pieces sorted into a palette.
@@ -119,10 +95,21 @@ type Sorting struct {
 	Left    int     `json:"left"`    // the pieces that fit no swatch
 }
 
-// Sort matches every piece of the box to the palette; see [Rules.Match]. The only
-// allocations are those of the result. It returns [units.ErrRange] if the
-// box has over 1,000,000 entries or 1,000,000,000 pieces in all, a piece a Count or a Finish out of its range, the palette no swatches or
-// more than r allows, or a rule is out of its range.
+// Sort finds for every piece of the box the swatch of the palette that it is nearest to by
+// daylight, the earlier one where two are equally near, and whether it fits: whether the difference is at
+// most r.Fit.
+//
+// The difference is ΔE00; see [Color.Difference]. Between two metals lightness counts half
+// (kL = 2): a metal is as light or dark as what it mirrors and keeps its hue. So gold
+// balls of many codes are gold, and copper is not. Beside a metal, a piece whose finish nobody says
+// is taken for metal; a matte one is compared as a color.
+//
+// It returns [units.ErrRange] if the box has over 1,000,000 entries or 1,000,000,000 pieces in all, or a
+// count or a rule is out of its range, [units.ErrName] for a finish that is none, and the errors of [Rules.Palette] but
+// ErrFit. The only allocations are those of the result.
+//
+// Source: kL is a factor of CIEDE2000 for conditions of viewing, and 2 the textile trade's value; its use
+// for metals was chosen here.
 func (r Rules) Sort(palette Palette, box []Piece) (Sorting, error) {
 	const fn = "Rules.Sort"
 	if err := r.checkPalette(fn, "", palette); err != nil {
@@ -134,32 +121,14 @@ func (r Rules) Sort(palette Palette, box []Piece) (Sorting, error) {
 	return r.sort(palette, box), nil
 }
 
-// SortFunc is [Rules.Sort] for things that are not pieces yet: piece says of each
-// what it is as one. So what a catalog offers is sorted as what is owned, each offer
-// with the pieces of a pack as its count. The pointer in an error begins with /list.
-func SortFunc[T any](rules Rules, palette Palette, list []T, piece func(T) Piece) (Sorting, error) {
-	const fn = "SortFunc"
-	if err := rules.checkPalette(fn, "/rules", palette); err != nil {
-		return Sorting{}, err
-	}
-	box := make([]Piece, len(list))
-	for i, t := range list {
-		box[i] = piece(t)
-	}
-	if err := checkBox(fn, "list", box, maxBox); err != nil {
-		return Sorting{}, err
-	}
-	return rules.sort(palette, box), nil
-}
-
 func (r Rules) sort(p Palette, box []Piece) Sorting {
-	s := Sorting{Palette: p, Matches: make([]Match, len(box)), Kept: make([]int, p.n)}
+	s := Sorting{Palette: slices.Clone(p), Matches: make([]Match, len(box)), Kept: make([]int, len(p))}
 	points := p.points()
 	for i := range box {
-		m := r.match(&p, &points, &box[i])
+		m, at := r.match(p, &points, &box[i])
 		s.Matches[i] = m
 		if m.Fits {
-			s.Kept[m.Index] += box[i].count()
+			s.Kept[at] += box[i].count()
 		} else {
 			s.Left += box[i].count()
 		}
@@ -191,8 +160,8 @@ func checkBox(fn, name string, box []Piece, limit int) error {
 //	left out     3
 func (s Sorting) String() string {
 	var t table
-	for i, n := range s.Kept[:min(len(s.Kept), s.Palette.n)] {
-		t.row(s.Palette.swatch[i].String(), strconv.Itoa(n))
+	for i, n := range s.Kept[:min(len(s.Kept), len(s.Palette))] {
+		t.row(s.Palette[i].String(), strconv.Itoa(n))
 	}
 	t.row("left out", strconv.Itoa(s.Left))
 	return t.String()

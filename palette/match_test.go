@@ -13,16 +13,16 @@ import (
 	"pgregory.net/rapid"
 )
 
-// slowMatch is Match without its short cut.
+// slowMatch is what Sort says of a piece, without its short cut.
 func slowMatch(r Rules, p Palette, piece Piece) Match {
 	best := Match{Difference: math.Inf(1)}
-	for i, s := range p.Swatches() {
+	for _, s := range p {
 		d := s.Color.Difference(piece.Color)
 		if s.Finish&Metal != 0 && (piece.Finish&Metal != 0 || piece.Finish == 0) {
-			d = weighed(pointOf(s.Color.Lab()), pointOf(piece.Color.Lab()), anyFar, 0.25)
+			d = weighed(pointOf(s.Color.lab()), pointOf(piece.Color.lab()), anyFar, 0.25)
 		}
 		if d < best.Difference {
-			best = Match{i, s, d, d <= r.Fit}
+			best = Match{s, d, d <= r.Fit}
 		}
 	}
 	return best
@@ -31,7 +31,7 @@ func slowMatch(r Rules, p Palette, piece Piece) Match {
 func TestMatch(t *testing.T) {
 	r := CommonPractice()
 	p := mustPalette(t, "crimson,forestgreen,gold:metal,ivory")
-	s := p.Swatches()
+	s := p
 	for _, test := range []struct {
 		color string
 		index int
@@ -46,42 +46,42 @@ func TestMatch(t *testing.T) {
 		{"white", 3, true},
 		{"navy", 0, false}, // the nearest of four far ones
 	} {
-		c := MustParseColor(test.color)
-		got, err := r.Match(p, Piece{Color: c, Finish: Matte})
-		want := Match{test.index, s[test.index], s[test.index].Color.Difference(c), test.fits}
+		c := mustColor(test.color)
+		got, err := matchOf(r, p, Piece{Color: c, Finish: Matte})
+		want := Match{s[test.index], s[test.index].Color.Difference(c), test.fits}
 		if err != nil || got != want {
 			t.Errorf("%s: %+v, %v, want %+v", test.color, got, err, want)
 		}
 	}
 
 	// The tolerance itself fits, and the float below it does not.
-	c := MustParseColor("darkgreen")
+	c := mustColor("darkgreen")
 	d := c.Difference(s[1].Color)
-	if m, err := (Rules{4, 10, d}).Match(p, Piece{Color: c}); err != nil || !m.Fits {
+	if m, err := matchOf(Rules{4, 10, d}, p, Piece{Color: c}); err != nil || !m.Fits {
 		t.Errorf("exactly the tolerance away: %+v, %v", m, err)
 	}
-	if m, err := (Rules{4, 10, math.Nextafter(d, 0)}).Match(p, Piece{Color: c}); err != nil || m.Fits {
+	if m, err := matchOf(Rules{4, 10, math.Nextafter(d, 0)}, p, Piece{Color: c}); err != nil || m.Fits {
 		t.Errorf("just over the tolerance away: %+v, %v", m, err)
 	}
 
-	got, err := r.Match(Palette{}, Piece{Color: c})
-	checkError(t, err, units.ErrRange, `palette.Rules.Match: palette "": out of range: want 1 to 4 swatches, not 0`)
+	got, err := matchOf(r, nil, Piece{Color: c})
+	checkError(t, err, units.ErrRange, `palette.Rules.Sort: palette "": out of range: want 1 to 4 swatches, not 0`)
 	if got != (Match{}) {
 		t.Errorf("%+v beside an error", got)
 	}
-	_, err = (Rules{3, 10, 10}).Match(p, Piece{Color: c})
-	checkError(t, err, units.ErrRange, `palette.Rules.Match: palette "crimson,forestgreen,gold:metal,ivory": out of range: want 1 to 3 swatches, not 4`)
-	_, err = (Rules{0, 10, 10}).Match(p, Piece{Color: c})
-	checkError(t, err, units.ErrRange, `palette.Rules.Match: /limit "0": out of range: want 1 to 6`)
+	_, err = matchOf(Rules{3, 10, 10}, p, Piece{Color: c})
+	checkError(t, err, units.ErrRange, `palette.Rules.Sort: palette "crimson,forestgreen,gold:metal,ivory": out of range: want 1 to 3 swatches, not 4`)
+	_, err = matchOf(Rules{0, 10, 10}, p, Piece{Color: c})
+	checkError(t, err, units.ErrRange, `palette.Rules.Sort: /limit "0": out of range: want 1 to 6`)
 }
 
 // Between two swatches equally near, the earlier: matching is stable. Greys above
 // and below a middle one differ from it by rounding only, so equal swatches are used.
 func TestMatchStable(t *testing.T) {
 	a, b := Swatch{"a", Color{10, 20, 30}, Matte}, Swatch{"b", Color{10, 20, 30}, Metal}
-	p := Palette{swatch: [maxSwatches]Swatch{a, b}, n: 2}
-	m, err := CommonPractice().Match(p, Piece{Color: Color{12, 20, 30}, Finish: Matte})
-	if err != nil || m.Index != 0 || m.Swatch != a {
+	p := Palette{a, b}
+	m, err := matchOf(CommonPractice(), p, Piece{Color: Color{12, 20, 30}, Finish: Matte})
+	if err != nil || m.Swatch != a {
 		t.Errorf("%+v, %v, want the first of two equal swatches", m, err)
 	}
 }
@@ -92,12 +92,12 @@ func TestMatchProperties(t *testing.T) {
 		p := palettes(r).Draw(t, "p")
 		c := colors().Draw(t, "c")
 		piece := Piece{Color: c, Finish: rapid.SampledFrom([]Finish{0, Shiny, Metal, Metal | Matte}).Draw(t, "finish")}
-		got, err := r.Match(p, piece)
+		got, err := matchOf(r, p, piece)
 		if want := slowMatch(r, p, piece); err != nil || got != want {
 			t.Fatalf("%v, %v: %+v, %v, want %+v", p, c, got, err, want)
 		}
-		for i, s := range p.Swatches() {
-			if m, err := r.Match(p, Piece{Color: s.Color, Finish: s.Finish}); err != nil || m.Index != i || m.Difference != 0 || !m.Fits {
+		for _, s := range p {
+			if m, err := matchOf(r, p, Piece{Color: s.Color, Finish: s.Finish}); err != nil || m.Swatch != s || m.Difference != 0 || !m.Fits {
 				t.Fatalf("%v does not match itself: %+v, %v", s, m, err)
 			}
 		}
@@ -110,9 +110,10 @@ func TestMatchString(t *testing.T) {
 		m    Match
 		want string
 	}{
-		{Match{0, s, 0, true}, "crimson, 0.0 away"},
-		{Match{0, s, 4.21, true}, "crimson, 4.3 away"},
-		{Match{0, s, 10.01, false}, "none: crimson is nearest, 10.1 away"},
+		{Match{s, 0, true}, "crimson, 0.0 away"},
+		{Match{s, 4.21, true}, "crimson, 4.3 away"},
+		{Match{s, 10.01, false}, "none: crimson is nearest, 10.1 away"},
+		{Match{}, "no match"},
 	} {
 		if got := test.m.String(); got != test.want {
 			t.Errorf("%q, want %q", got, test.want)
@@ -124,17 +125,17 @@ func TestSort(t *testing.T) {
 	r := CommonPractice()
 	p := mustPalette(t, "crimson,forestgreen,gold:metal,ivory")
 	box := []Piece{
-		{"balls", MustParseColor("#d01030"), Shiny, 24},
-		{"stars", MustParseColor("gold"), Metal, 12},
-		{"icicles", MustParseColor("white"), Clear, 0},
-		{"ribbon", MustParseColor("navy"), Matte, 3},
-		{"more balls", MustParseColor("crimson"), Matte, 1},
+		{"balls", mustColor("#d01030"), Shiny, 24},
+		{"stars", mustColor("gold"), Metal, 12},
+		{"icicles", mustColor("white"), Clear, 0},
+		{"ribbon", mustColor("navy"), Matte, 3},
+		{"more balls", mustColor("crimson"), Matte, 1},
 	}
 	got, err := r.Sort(p, box)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got.Palette != p || !cmp.Equal(got.Kept, []int{25, 0, 12, 1}) || got.Left != 3 {
+	if !cmp.Equal(got.Palette, p) || !cmp.Equal(got.Kept, []int{25, 0, 12, 1}) || got.Left != 3 {
 		t.Errorf("%+v", got)
 	}
 	for i, piece := range box {
@@ -192,8 +193,8 @@ func TestSortAllocations(t *testing.T) {
 			if _, err := r.Sort(p, box); err != nil {
 				t.Fatal(err)
 			}
-		}); got != 2 {
-			t.Errorf("sorting %d pieces allocates %v times, want twice", n, got)
+		}); got != 3 {
+			t.Errorf("sorting %d pieces allocates %v times, want three times: the palette, the matches and the counts", n, got)
 		}
 	}
 }
@@ -227,7 +228,7 @@ func bruteBest(r Rules, box []Piece) (most int, best []Color) {
 				kept := 0
 				for _, piece := range box {
 					for _, c := range set {
-						if slowMatch(r, Palette{[maxSwatches]Swatch{{"x", c.Color, c.Finish}}, 1}, piece).Fits {
+						if slowMatch(r, Palette{{"x", c.Color, c.Finish}}, piece).Fits {
 							kept += max(piece.Count, 1)
 							break
 						}
@@ -282,7 +283,7 @@ func TestBestAgainstBruteForce(t *testing.T) {
 			t.Fatalf("keeps %d, brute force %d with %v", sum(got.Kept), most, best)
 		}
 		chosen := map[Color]bool{}
-		for _, s := range got.Palette.Swatches() {
+		for _, s := range got.Palette {
 			chosen[s.Color] = true
 		}
 		for _, c := range best {
@@ -294,14 +295,14 @@ func TestBestAgainstBruteForce(t *testing.T) {
 			t.Fatalf("chose %v, brute force %v", got.Palette, best)
 		}
 		// It is a palette that the rules allow, and the box sorts into it.
-		if p, err := r.Palette(got.Palette.Swatches()...); err != nil || p != got.Palette {
+		if p, err := r.Palette(got.Palette...); err != nil || !cmp.Equal(p, got.Palette) {
 			t.Fatalf("%v: %v", got.Palette, err)
 		}
 		sorted, err := r.Sort(got.Palette, box)
 		if err != nil || !cmp.Equal(sorted, got) {
 			t.Fatalf("%+v, sorted %+v, %v", got, sorted, err)
 		}
-		for i := 1; i < got.Palette.Len(); i++ {
+		for i := 1; i < len(got.Palette); i++ {
 			if got.Kept[i] > got.Kept[i-1] {
 				t.Fatalf("swatch %d keeps %d, the one before %d", i, got.Kept[i], got.Kept[i-1])
 			}
@@ -312,13 +313,13 @@ func TestBestAgainstBruteForce(t *testing.T) {
 func TestBest(t *testing.T) {
 	r := CommonPractice()
 	box := []Piece{
-		{"a", MustParseColor("navy"), Matte, 2},
-		{"b", MustParseColor("crimson"), Shiny, 9},
-		{"c", MustParseColor("#d01030"), Matte, 9},
-		{"d", MustParseColor("#010203"), Clear, 5},
-		{"e", MustParseColor("crimson"), Metal, 1},
-		{"f", MustParseColor("#d4af37"), Metal, 7},
-		{"g", MustParseColor("lime"), Matte, 0},
+		{"a", mustColor("navy"), Matte, 2},
+		{"b", mustColor("crimson"), Shiny, 9},
+		{"c", mustColor("#d01030"), Matte, 9},
+		{"d", mustColor("#010203"), Clear, 5},
+		{"e", mustColor("crimson"), Metal, 1},
+		{"f", mustColor("#d4af37"), Metal, 7},
+		{"g", mustColor("lime"), Matte, 0},
 	}
 	got, err := r.Best(box)
 	// Crimson and #d01030 pass for each other; lime, one piece, goes.
@@ -331,7 +332,7 @@ func TestBest(t *testing.T) {
 		t.Errorf("%v %v %d, %v", got.Palette, got.Kept, got.Left, err)
 	}
 	// A piece that is exactly as far as the tolerance is kept, and at the float below not.
-	two := []Piece{{Color: MustParseColor("crimson")}, {Color: MustParseColor("#d01030"), Count: 2}}
+	two := []Piece{{Color: mustColor("crimson")}, {Color: mustColor("#d01030"), Count: 2}}
 	d := two[0].Color.Difference(two[1].Color)
 	if got, err := (Rules{1, 10, d}).Best(two); err != nil || got.Left != 0 || got.Palette.String() != "crimson" {
 		t.Errorf("at the tolerance: %v, %d left, %v", got.Palette, got.Left, err)
@@ -348,7 +349,7 @@ func TestBest(t *testing.T) {
 	}
 	// A house that allows six still gets four.
 	r.Limit = 6
-	if got, err := r.Best(box); err != nil || got.Palette.Len() != 4 {
+	if got, err := r.Best(box); err != nil || len(got.Palette) != 4 {
 		t.Errorf("%v, %v", got.Palette, err)
 	}
 
@@ -400,7 +401,7 @@ func TestBestLarge(t *testing.T) {
 
 func TestSortingTableWidths(t *testing.T) {
 	p := mustPalette(t, "Weihnachtsgrün=#0b3d0b,gold")
-	got, err := CommonPractice().Sort(p, []Piece{{Color: MustParseColor("gold"), Count: 1234}})
+	got, err := CommonPractice().Sort(p, []Piece{{Color: mustColor("gold"), Count: 1234}})
 	if err != nil {
 		t.Fatal(err)
 	}

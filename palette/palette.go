@@ -12,15 +12,11 @@ import (
 // maxSwatches is the most swatches that a palette has room for, whatever the rules.
 const maxSwatches = 6
 
-// A Palette is the colors that a tree or a mantel is dressed in, the leading one
-// first. It is an immutable value that [Rules.Palette] or [Rules.ParsePalette] makes:
-// one to four swatches by common practice, all of which the eye tells apart. The zero
-// value is no palette: it has no swatches, and whoever needs one refuses it. Two
-// palettes are == if they have the same swatches in the same order.
-type Palette struct {
-	swatch [maxSwatches]Swatch // those beyond n are zero
-	n      int
-}
+// A Palette is the colors that a tree or a mantel is dressed in, the leading one first.
+// [Rules.Palette] and [Rules.ParsePalette] make one of colors that stand apart. The functions that
+// take a palette check its names, its finishes and the number of colors; how far apart the colors are is what
+// [Rules.Read] measures. An empty palette is none, and is refused where one is needed.
+type Palette []Swatch
 
 // Rules are the house rules for a palette. [CommonPractice] returns the usual ones;
 // a shop with habits of its own changes a field. The methods check all three.
@@ -33,7 +29,7 @@ type Rules struct {
 	Apart float64 `json:"apart"`
 
 	// Fit is the greatest difference ΔE00, 0 to 100, at which a piece still passes
-	// for the swatch it is nearest to; see Rules.Match.
+	// for the swatch it is nearest to; see Rules.Sort.
 	Fit float64 `json:"fit"`
 }
 
@@ -68,8 +64,22 @@ func (r Rules) checkPalette(fn, at string, p Palette) error {
 	if err := r.check(fn, at); err != nil {
 		return err
 	}
-	if p.n < 1 || p.n > r.Limit {
-		return refuse(fn, "palette", p.String(), fmt.Sprintf("1 to %d swatches, not %d", r.Limit, p.n), units.ErrRange)
+	return p.check(fn, r.Limit)
+}
+
+// check reports a palette with too few or too many swatches, or one that is no palette. In JSON a palette is a
+// text, so that every fault in it is one of the whole.
+func (p Palette) check(fn string, limit int) error {
+	if len(p) < 1 || len(p) > limit {
+		return refuse(fn, "palette", p.String(), fmt.Sprintf("1 to %d swatches, not %d", limit, len(p)), units.ErrRange)
+	}
+	for i, s := range p {
+		if err := s.check(fn, "palette", "palette"); err != nil {
+			return err
+		}
+		if p[:i].names(s.Name) {
+			return refuse(fn, "palette", s.Name, "a name of its own for each", units.ErrDuplicate)
+		}
 	}
 	return nil
 }
@@ -101,7 +111,7 @@ func inText(int, string) string { return "text" }
 // palette is Palette for fn, where field names the place of a member of a swatch.
 func (r Rules) palette(fn string, swatches []Swatch, field func(i int, member string) string) (Palette, error) {
 	if err := r.check(fn, ""); err != nil {
-		return Palette{}, err
+		return nil, err
 	}
 	if n := len(swatches); n < 1 || n > r.Limit {
 		names := make([]string, 0, n)
@@ -112,26 +122,23 @@ func (r Rules) palette(fn string, swatches []Swatch, field func(i int, member st
 		if field(0, "") == "text" {
 			at = "text"
 		}
-		return Palette{}, refuse(fn, at, strings.Join(names, ", "), fmt.Sprintf("1 to %d of them, not %d", r.Limit, n), units.ErrRange)
+		return nil, refuse(fn, at, strings.Join(names, ", "), fmt.Sprintf("1 to %d of them, not %d", r.Limit, n), units.ErrRange)
 	}
-	var p Palette
 	for i, s := range swatches {
 		if err := s.check(fn, field(i, "name"), field(i, "finish")); err != nil {
-			return Palette{}, err
+			return nil, err
 		}
-		for _, t := range p.swatch[:p.n] {
+		for _, t := range swatches[:i] {
 			both := t.Name + " and " + s.Name
 			if strings.EqualFold(s.Name, t.Name) {
-				return Palette{}, refuse(fn, field(i, "name"), both, "a name of its own for each", units.ErrDuplicate)
+				return nil, refuse(fn, field(i, "name"), both, "a name of its own for each", units.ErrDuplicate)
 			}
 			if d := t.Color.Difference(s.Color); !r.apart(d) {
-				return Palette{}, refuse(fn, field(i, "color"), both+", "+cut(d, 2)+" apart", "at least "+formatFloat(r.Apart)+" apart", units.ErrFit)
+				return nil, refuse(fn, field(i, "color"), both+", "+cut(d, 2)+" apart", "at least "+formatFloat(r.Apart)+" apart", units.ErrFit)
 			}
 		}
-		p.swatch[p.n] = s
-		p.n++
 	}
-	return p, nil
+	return slices.Clone(swatches), nil
 }
 
 // ParsePalette reads swatches separated by commas, each as [ParseSwatch] reads it,
@@ -147,29 +154,23 @@ func (r Rules) ParsePalette(text string) (Palette, error) {
 
 func (r Rules) parsePalette(fn, text string) (Palette, error) {
 	if len(text) > maxPaletteText {
-		return Palette{}, refuse(fn, "text", text, "at most 1024 bytes", units.ErrSyntax)
+		return nil, refuse(fn, "text", text, "at most 1024 bytes", units.ErrSyntax)
 	}
 	var swatches []Swatch
 	for part := range strings.SplitSeq(text, ",") {
 		s, err := parseSwatch(fn, part)
 		if err != nil {
-			return Palette{}, err
+			return nil, err
 		}
 		swatches = append(swatches, s)
 	}
 	return r.palette(fn, swatches, inText)
 }
 
-// Len returns the number of swatches in p, 0 for the zero value.
-func (p Palette) Len() int { return p.n }
-
-// Swatches returns the swatches of p in their order. The slice is the caller's own.
-func (p Palette) Swatches() []Swatch { return slices.Clone(p.swatch[:p.n]) }
-
 // String returns p in the form that [Rules.ParsePalette] reads, and "" for the zero value.
 func (p Palette) String() string {
 	var b strings.Builder
-	for i, s := range p.swatch[:p.n] {
+	for i, s := range p {
 		if i > 0 {
 			b.WriteByte(',')
 		}
@@ -177,10 +178,6 @@ func (p Palette) String() string {
 	}
 	return b.String()
 }
-
-// Equal says whether p and q have the same swatches in the same order, as == does. Packages that
-// compare by a method use it.
-func (p Palette) Equal(q Palette) bool { return p == q }
 
 // MarshalText returns p.String(). It never fails.
 func (p Palette) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
@@ -190,7 +187,7 @@ func (p Palette) MarshalText() ([]byte, error) { return []byte(p.String()), nil 
 // a house says [Rules.Palette] of its swatches. On an error, that of [Rules.ParsePalette], p is left as it was.
 func (p *Palette) UnmarshalText(text []byte) error {
 	if len(text) == 0 {
-		*p = Palette{}
+		*p = nil
 		return nil
 	}
 	parsed, err := Rules{Limit: maxSwatches}.parsePalette("Palette.UnmarshalText", string(text))

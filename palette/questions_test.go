@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.com/fircone/palette"
+	"example.com/fircone/units"
 )
 
 // Do crimson, forestgreen, gold and ivory hold together, in every view? By CIEDE2000
@@ -18,8 +19,8 @@ func ExampleRules_Read_question() {
 		fmt.Println(v, holds)
 	}
 	for _, pair := range reading.Pairs {
-		if !pair.Holds[palette.Deutan] {
-			fmt.Println(pair.A, "and", pair.B, "are one color to some; make it", pair.Mend.Swatch)
+		if pair.Difference[palette.Deutan] < rules.Apart {
+			fmt.Println(pair.A, "and", pair.B, "are one color to some; make it", pair.Mend)
 		}
 	}
 	// Output:
@@ -40,8 +41,8 @@ func ExampleRules_Sort_question() {
 	rules := palette.CommonPractice()
 	p, _ := rules.ParsePalette("crimson,forestgreen,gold:metal,ivory")
 	sorting, _ := rules.Sort(p, []palette.Piece{
-		{Name: "red glass", Color: palette.MustParseColor("#d81840"), Count: 9},
-		{Name: "turquoise birds", Color: palette.MustParseColor("turquoise"), Count: 4},
+		{Name: "red glass", Color: units.Must(palette.ParseColor("#d81840")), Count: 9},
+		{Name: "turquoise birds", Color: units.Must(palette.ParseColor("turquoise")), Count: 4},
 	})
 	for _, m := range sorting.Matches {
 		fmt.Println(m.Fits, m)

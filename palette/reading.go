@@ -8,41 +8,63 @@ import (
 	"unicode/utf8"
 )
 
-// A Reading says of every pair of swatches of a palette whether it holds apart, and
-// for whom, and the same of every swatch and what it hangs on.
+// A Reading says of every pair of swatches of a palette how unlike they are in every view,
+// and the same of every swatch and what it hangs on.
 type Reading struct {
-	Palette    Palette `json:"palette"`              // what was read
-	On         Swatch  `json:"on,omitzero"`          // on which background; the zero value is on none
-	Apart      float64 `json:"apart"`                // the difference from which two colors read as two, Rules.Apart
-	Pairs      []Pair  `json:"pairs"`                // first and second, first and third, …, second and third, …
-	Background []Pair  `json:"background,omitempty"` // each swatch and the background
+	Palette Palette `json:"palette"` // what was read
+	Apart   float64 `json:"apart"`   // the difference from which two colors read as two, Rules.Apart
+
+	// Pairs are the first swatch and the second, the first and the third, and so on, then the second and the
+	// third, and so on. After them, if there is a background, each swatch and the background.
+	Pairs []Pair `json:"pairs"`
 }
 
-// A Pair is two swatches of a palette side by side, or a swatch and the background.
+// A Pair is two swatches of a palette side by side, or a swatch on the background.
 type Pair struct {
 	A Swatch `json:"a"` // the earlier in the palette
 	B Swatch `json:"b"` // the later, or the background
 
-	// Difference is ΔE00 between them.
-	Difference ByView[float64] `json:"difference"`
+	// Difference is ΔE00 between them in every View.
+	Difference map[View]float64 `json:"difference"`
 
-	// Holds says whether that is enough to read as two colors.
-	Holds ByView[bool] `json:"holds"`
-
-	// Mend is how to part the pair where it does not hold in some view. It is the
-	// zero value where there is nothing to mend or no way was found.
-	Mend Mend `json:"mend,omitzero"`
+	// Mend is A or B in a lighter or darker color, with which the pair holds apart in every view. It is the
+	// zero value if nothing is to be mended, or no way was found.
+	Mend Swatch `json:"mend,omitzero"`
 }
 
-// A Mend is a lighter or darker color for one swatch of a pair, with which the pair
-// holds apart in every view: by lightness alone in those where it does not hold now.
-type Mend struct {
-	Swatch  Swatch  `json:"swatch"`  // the swatch to change, with its new color
-	Was     Color   `json:"was"`     // its color now
-	Lighter bool    `json:"lighter"` // whether the new color is the old one with white, not with black
-	View    View    `json:"view"`    // the view in which the pair differs least now
-	Now     float64 `json:"now"`     // the difference in lightness L* between the pair in that view
-	Needed  float64 `json:"needed"`  // the same with the new color, always more
+// String returns the two and the least difference between them, cut to a tenth, with the mend if there is one:
+//
+//	crimson and forestgreen: 3.0 apart at least, for deutan viewers by daylight; forestgreen=#1d751d mends it
+func (p Pair) String() string {
+	if len(p.Difference) == 0 {
+		return "no pair"
+	}
+	v := p.worst()
+	text := fmt.Sprintf("%s and %s: %s apart at least, for %s", p.A.Name, p.B.Name, cut(p.Difference[v], 1), v.viewer())
+	if p.Mend != (Swatch{}) {
+		text += "; " + p.Mend.String() + " mends it"
+	}
+	return text
+}
+
+// worst returns the view in which the two are least unlike, the earliest of several.
+func (p *Pair) worst() View {
+	return p.differences().worst()
+}
+
+func (p *Pair) differences() (d differences) {
+	for v := range views {
+		d[v] = p.Difference[v]
+	}
+	return d
+}
+
+// mended returns the color that Mend stands for, and the one beside it.
+func (p *Pair) mended() (was, other Color) {
+	if p.Mend.Name == p.A.Name {
+		return p.A.Color, p.B.Color
+	}
+	return p.B.Color, p.A.Color
 }
 
 // Read measures every pair of swatches of the palette in every [View], and every swatch
@@ -82,30 +104,32 @@ func (r Rules) Read(palette Palette, on Swatch) (Reading, error) {
 		}
 	}
 	seen := p.sights(on)
-	reading := Reading{Palette: p, On: on, Apart: r.Apart}
-	read := func(i, j int, b Swatch) Pair {
-		pair := Pair{A: p.swatch[i], B: b, Difference: seen[i].differences(&seen[j])}
-		pair.Holds = r.holds(pair.Difference)
-		if !all(pair.Holds) {
-			pair.Mend = r.mend(&p, seen, i, j)
+	reading := Reading{Palette: slices.Clone(p), Apart: r.Apart}
+	read := func(i, j int, b Swatch) {
+		d := seen[i].differences(&seen[j])
+		pair := Pair{A: p[i], B: b, Difference: d.byView()}
+		if !all(r.holds(d)) {
+			pair.Mend = r.mend(p, seen, i, j)
 		}
-		return pair
+		reading.Pairs = append(reading.Pairs, pair)
 	}
-	for i := range p.n {
-		for j := i + 1; j < p.n; j++ {
-			reading.Pairs = append(reading.Pairs, read(i, j, p.swatch[j]))
+	for i := range p {
+		for j := i + 1; j < len(p); j++ {
+			read(i, j, p[j])
 		}
-		if len(seen) > p.n {
-			reading.Background = append(reading.Background, read(i, p.n, on))
+	}
+	if len(seen) > len(p) {
+		for i := range p {
+			read(i, len(p), on)
 		}
 	}
 	return reading, nil
 }
 
 // sights returns how the swatches of p are seen, and after them the background if there is one.
-func (p *Palette) sights(on Swatch) []sight {
-	seen := make([]sight, p.n, p.n+1)
-	for i, s := range p.swatch[:p.n] {
+func (p Palette) sights(on Swatch) []sight {
+	seen := make([]sight, len(p), len(p)+1)
+	for i, s := range p {
 		seen[i] = see(s.Color)
 	}
 	if on != (Swatch{}) {
@@ -115,7 +139,7 @@ func (p *Palette) sights(on Swatch) []sight {
 }
 
 // A sight is a color as it is seen, by View.
-type sight ByView[point]
+type sight [views]point
 
 func see(c Color) (s sight) {
 	for v := range s {
@@ -124,21 +148,42 @@ func see(c Color) (s sight) {
 	return s
 }
 
-func (s *sight) differences(t *sight) (d ByView[float64]) {
+// differences are how unlike two colors are, by View.
+type differences [views]float64
+
+func (s *sight) differences(t *sight) (d differences) {
 	for v := range s {
 		d[v] = difference(s[v], t[v], anyFar)
 	}
 	return d
 }
 
-func (r Rules) holds(d ByView[float64]) (holds ByView[bool]) {
+// worst returns the view of the least difference, the earliest of several.
+func (d differences) worst() (worst View) {
+	for v := range views {
+		if d[v] < d[worst] {
+			worst = v
+		}
+	}
+	return worst
+}
+
+func (d differences) byView() map[View]float64 {
+	m := make(map[View]float64, views)
+	for v := range views {
+		m[v] = d[v]
+	}
+	return m
+}
+
+func (r Rules) holds(d differences) (holds [views]bool) {
 	for v := range d {
 		holds[v] = r.apart(d[v])
 	}
 	return holds
 }
 
-func all(holds ByView[bool]) bool {
+func all(holds [views]bool) bool {
 	for _, h := range holds {
 		if !h {
 			return false
@@ -150,25 +195,18 @@ func all(holds ByView[bool]) bool {
 // mend looks for a color for one of the swatches in change with which the pair i, j of what is
 // seen holds apart in all views, by lightness alone in those where it did not, and no
 // other pair loses one. What is seen are the swatches of p, and perhaps the background after them.
-func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
-	var best Mend
+func (r Rules) mend(p Palette, seen []sight, i, j int) Swatch {
+	var best Swatch
 	least := math.Inf(1)
-	var worst View
 	now := seen[i].differences(&seen[j])
-	for v := range now {
-		if now[v] < now[worst] {
-			worst = View(v)
-		}
-	}
 	for _, change := range [2][2]int{{i, j}, {j, i}} {
 		k, other := change[0], change[1]
-		if k == p.n {
+		if k == len(p) {
 			continue // the background stays
 		}
-		was := p.swatch[k].Color
 		for _, mix := range [2]func(Color, int) Color{Color.tint, Color.shade} {
 			for t := 1; t <= 255; t++ {
-				color := mix(was, t)
+				color := mix(p[k].Color, t)
 				if !r.byLightness(now, color, &seen[k], &seen[other]) {
 					continue // which looks at a view or two, and rules out most
 				}
@@ -178,14 +216,7 @@ func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
 				}
 				if change := difference(seen[k][Daylight], sees[Daylight], anyFar); change < least {
 					least = change
-					best = Mend{
-						Swatch:  Swatch{p.swatch[k].Name, color, p.swatch[k].Finish},
-						Was:     was,
-						Lighter: sees[Daylight].l > seen[k][Daylight].l,
-						View:    worst,
-						Now:     math.Abs(seen[i][worst].l - seen[j][worst].l),
-						Needed:  math.Abs(sees[worst].l - seen[other][worst].l),
-					}
+					best = Swatch{p[k].Name, color, p[k].Finish}
 				}
 				break
 			}
@@ -197,7 +228,7 @@ func (r Rules) mend(p *Palette, seen []sight, i, j int) Mend {
 // byLightness says whether lightness alone parts a color from other, and more of it than
 // for the color seen as was, in every view in which those two, now apart, do not
 // hold.
-func (r Rules) byLightness(now ByView[float64], color Color, was, other *sight) bool {
+func (r Rules) byLightness(now differences, color Color, was, other *sight) bool {
 	for v := range now {
 		if r.apart(now[v]) {
 			continue
@@ -243,26 +274,29 @@ func (r Reading) Holds(view View) (bool, error) {
 	if err := view.check("Reading.Holds"); err != nil {
 		return false, err
 	}
-	return !slices.ContainsFunc(r.all(), func(p Pair) bool { return !p.Holds[view] }), nil
+	return !slices.ContainsFunc(r.Pairs, func(p Pair) bool { return !r.holds(p.Difference[view]) }), nil
 }
 
-// all returns the pairs, and those with the background after them.
-func (r Reading) all() []Pair { return slices.Concat(r.Pairs, r.Background) }
+// holds says whether two colors that differ by d read as two.
+func (r Reading) holds(d float64) bool { return Rules{Apart: r.Apart}.apart(d) }
+
+// on says whether pair i is a swatch on the background: those come after the pairs of swatches.
+func (r Reading) on(i int) bool { return i >= len(r.Palette)*(len(r.Palette)-1)/2 }
 
 // String returns a table of the differences, one pair a line, cut to a tenth, a star
 // behind those that do not hold; and then a few lines for each pair that does not hold
 // somewhere: for whom, and what mends it. The zero Reading is "nothing was read".
 func (r Reading) String() string {
-	if r.Palette.n == 0 {
+	if len(r.Palette) == 0 {
 		return "nothing was read\n"
 	}
-	pairs := r.all()
+	pairs := r.Pairs
 	if len(pairs) == 0 {
 		return r.Palette.String() + ": one color, nothing to tell apart\n"
 	}
 	width := len("pair")
 	for i := range pairs {
-		width = max(width, utf8.RuneCountInString(pairs[i].names(r.On)))
+		width = max(width, utf8.RuneCountInString(pairs[i].names(r.on(i))))
 	}
 	var b strings.Builder
 	line := func(name string, cells func(View) string) {
@@ -280,24 +314,24 @@ func (r Reading) String() string {
 	line("", func(v View) string { return fmt.Sprintf("%7s ", viewers[v%WarmLight]) })
 	for i := range pairs {
 		p := &pairs[i]
-		line(p.names(r.On), func(v View) string {
-			if !p.Holds[v] {
+		line(p.names(r.on(i)), func(v View) string {
+			if !r.holds(p.Difference[v]) {
 				return fmt.Sprintf("%7s*", cut(p.Difference[v], 1))
 			}
 			return fmt.Sprintf("%7s ", cut(p.Difference[v], 1))
 		})
 	}
 	for i := range pairs {
-		if !all(pairs[i].Holds) {
-			b.WriteString("* " + pairs[i].advice(r) + "\n")
+		if !all(Rules{Apart: r.Apart}.holds(pairs[i].differences())) {
+			b.WriteString("* " + r.advice(i) + "\n")
 		}
 	}
 	return b.String()
 }
 
-// names returns the two as a table has them: "crimson, gold", "crimson on fir".
-func (p *Pair) names(on Swatch) string {
-	if p.B == on {
+// names returns the two as a table has them: "crimson, gold", or on a background "crimson on fir".
+func (p *Pair) names(on bool) string {
+	if on {
 		return p.A.Name + " on " + p.B.Name
 	}
 	return p.A.Name + ", " + p.B.Name
@@ -306,12 +340,14 @@ func (p *Pair) names(on Swatch) string {
 // viewers are who looks, in the order of the views of one light.
 var viewers = [...]string{"usual", "protan", "deutan", "tritan"}
 
-// advice says for whom a pair is one color, and what would mend it.
-func (p *Pair) advice(r Reading) string {
+// advice says for whom pair i is one color, and what would mend it.
+func (r Reading) advice(i int) string {
+	p, on := &r.Pairs[i], r.on(i)
+	holds := Rules{Apart: r.Apart}.holds(p.differences())
 	var who []string
 	redGreen, none := false, true
 	for i, name := range viewers {
-		day, warm := p.Holds[i], p.Holds[i+len(viewers)]
+		day, warm := holds[i], holds[i+len(viewers)]
 		switch {
 		case day && warm:
 			none = false
@@ -331,25 +367,28 @@ func (p *Pair) advice(r Reading) string {
 		who, redGreen = []string{"everybody, in every view"}, false
 	}
 	pair := p.A.Name + " and " + p.B.Name
-	if p.B == r.On {
-		pair = p.names(r.On)
+	if on {
+		pair = p.names(on)
 	}
 	text := fmt.Sprintf("%s: one color, under %s, to %s", pair, formatFloat(r.Apart), strings.Join(who, " and "))
 	if redGreen {
 		text += "\n  (about one man in twelve has some red-green deficiency)"
 	}
-	if p.Mend == (Mend{}) {
-		if p.B == r.On {
+	if p.Mend == (Swatch{}) {
+		if on {
 			return text + ";\n  no lighter or darker color of it parts them by lightness"
 		}
 		return text + ";\n  no lighter or darker color of either parts them by lightness"
 	}
+	was, other := p.mended()
+	v := p.worst()
+	before, after, beside := v.lab(was).L, v.lab(p.Mend.Color).L, v.lab(other).L
 	how := "darker"
-	if p.Mend.Lighter {
+	if Daylight.lab(p.Mend.Color).L > Daylight.lab(was).L {
 		how = "lighter"
 	}
 	return text + fmt.Sprintf(";\n  %s %s, %s for %s, mends it: a difference in lightness\n  of %s to %s, where it is %s now",
-		how, p.Mend.Swatch.Name, p.Mend.Swatch.Color, p.Mend.Was, cut(p.Mend.Needed, 1), p.Mend.View.viewer(), cut(p.Mend.Now, 1))
+		how, p.Mend.Name, p.Mend.Color, was, cut(math.Abs(after-beside), 1), v.viewer(), cut(math.Abs(before-beside), 1))
 }
 
 // viewer says who looks and by what light: "deutan viewers by warm light".

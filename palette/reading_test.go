@@ -19,8 +19,8 @@ func TestRead(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	s := p.Swatches()
-	if got.Palette != p || got.Apart != 10 || len(got.Pairs) != 6 {
+	s := p
+	if !slices.Equal(got.Palette, p) || got.Apart != 10 || len(got.Pairs) != 6 {
 		t.Fatalf("%+v", got)
 	}
 	k := 0
@@ -33,18 +33,18 @@ func TestRead(t *testing.T) {
 			}
 			for v := Daylight; v < views; v++ {
 				want := labDifference(v.lab(s[i].Color), v.lab(s[j].Color))
-				if pair.Difference[v] != want || pair.Holds[v] != (want >= 10) {
-					t.Errorf("%s and %s in %v: %v, %v, want %v", pair.A, pair.B, v, pair.Difference[v], pair.Holds[v], want)
+				if pair.Difference[v] != want {
+					t.Errorf("%s and %s in %v: %v, want %v", pair.A, pair.B, v, pair.Difference[v], want)
 				}
 			}
-			if all(pair.Holds) != (pair.Mend == Mend{}) {
-				t.Errorf("%s and %s: holds %v, mend %+v", pair.A, pair.B, pair.Holds, pair.Mend)
+			if all(pair.holds(r)) != (pair.Mend == Swatch{}) {
+				t.Errorf("%s and %s: holds %v, mend %+v", pair.A, pair.B, pair.holds(r), pair.Mend)
 			}
 		}
 	}
 	// Red and green: one to a deutan viewer and to nobody else.
-	if got.Pairs[0].Holds != (ByView[bool]{true, true, false, true, true, true, false, true}) {
-		t.Errorf("crimson and forestgreen hold in %v", got.Pairs[0].Holds)
+	if holds := got.Pairs[0].holds(r); holds != [views]bool{true, true, false, true, true, true, false, true} {
+		t.Errorf("crimson and forestgreen hold in %v", holds)
 	}
 	for v, want := range []bool{true, true, false, true, true, true, false, true} {
 		if holds, err := got.Holds(View(v)); err != nil || holds != want {
@@ -101,21 +101,22 @@ func slowMends(t testing.TB, r Rules, p Palette, a, b int) float64 {
 	for _, k := range [2]int{a, b} {
 		for _, mix := range []func(Color, int) Color{Color.tint, Color.shade} {
 			for step := 1; step <= 255; step++ {
-				q := p
-				q.swatch[k].Color = mix(p.swatch[k].Color, step)
+				q := slices.Clone(p)
+				q[k].Color = mix(p[k].Color, step)
 				good := true
 				i := 0
-				for x := range p.n {
-					for y := x + 1; y < p.n; y++ {
+				for x := range len(p) {
+					for y := x + 1; y < len(p); y++ {
+						held := before.Pairs[i].holds(r)
 						for v := Daylight; v < views; v++ {
-							d := labDifference(v.lab(q.swatch[x].Color), v.lab(q.swatch[y].Color))
+							d := labDifference(v.lab(q[x].Color), v.lab(q[y].Color))
 							holds := d >= r.Apart && d > 0
-							if !holds && (x == a && y == b || before.Pairs[i].Holds[v]) {
+							if !holds && (x == a && y == b || held[v]) {
 								good = false
 							}
-							if x == a && y == b && !before.Pairs[i].Holds[v] {
-								was := math.Abs(v.lab(p.swatch[a].Color).L - v.lab(p.swatch[b].Color).L)
-								l, m := v.lab(q.swatch[a].Color).L, v.lab(q.swatch[b].Color).L
+							if x == a && y == b && !held[v] {
+								was := math.Abs(v.lab(p[a].Color).L - v.lab(p[b].Color).L)
+								l, m := v.lab(q[a].Color).L, v.lab(q[b].Color).L
 								good = good && byLightness(l, m) >= r.Apart && math.Abs(l-m) > was
 							}
 						}
@@ -123,7 +124,7 @@ func slowMends(t testing.TB, r Rules, p Palette, a, b int) float64 {
 					}
 				}
 				if good {
-					least = min(least, p.swatch[k].Color.Difference(q.swatch[k].Color))
+					least = min(least, p[k].Color.Difference(q[k].Color))
 					break
 				}
 			}
@@ -133,7 +134,7 @@ func slowMends(t testing.TB, r Rules, p Palette, a, b int) float64 {
 }
 
 // byLightness is ΔE00 of two greys of these lightnesses.
-func byLightness(l, m float64) float64 { return slowDifference(Lab{L: l}, Lab{L: m}) }
+func byLightness(l, m float64) float64 { return slowDifference(cielab{L: l}, cielab{L: m}) }
 
 // ΔL*/SL by hand, SL = 1 + 0.015·m²/√(20 + m²) with m the mean lightness less 50. That
 // it is enough does not say that ΔL* is more: SL is less near 50. The greys are the ones
@@ -145,7 +146,7 @@ func TestByLightness(t *testing.T) {
 		}
 		return s
 	}
-	var now ByView[float64]
+	var now differences
 	for v := range now {
 		if v != int(Daylight) {
 			now[v] = 10 // where the two hold nothing is asked
@@ -166,14 +167,14 @@ func TestByLightness(t *testing.T) {
 		var grey Color
 		for g := range 256 {
 			c := Color{uint8(g), uint8(g), uint8(g)}
-			if math.Abs(c.Lab().L-test.sees) < math.Abs(grey.Lab().L-test.sees) {
+			if math.Abs(c.lab().L-test.sees) < math.Abs(grey.lab().L-test.sees) {
 				grey = c
 			}
 		}
 		if got := CommonPractice().byLightness(now, grey, &was, &other); got != test.want {
 			t.Errorf("%v to %v (%v) beside %v: %v, want %v: %s", test.was, test.sees, grey, test.other, got, test.want, test.reason)
 		}
-		if !CommonPractice().byLightness(ByView[float64]{10, 10, 10, 10, 10, 10, 10, 10}, grey, &was, &other) {
+		if !CommonPractice().byLightness(differences{10, 10, 10, 10, 10, 10, 10, 10}, grey, &was, &other) {
 			t.Errorf("%v to %v beside %v: asked for more where it holds", test.was, test.sees, test.other)
 		}
 	}
@@ -198,8 +199,8 @@ func TestMend(t *testing.T) {
 			t.Fatal(err)
 		}
 		i := 0
-		for x := range p.n {
-			for y := x + 1; y < p.n; y++ {
+		for x := range len(p) {
+			for y := x + 1; y < len(p); y++ {
 				checkMend(t, r, p, reading.Pairs[i], x, y)
 				i++
 			}
@@ -210,42 +211,36 @@ func TestMend(t *testing.T) {
 func checkMend(t *testing.T, r Rules, p Palette, pair Pair, x, y int) {
 	t.Helper()
 	m := pair.Mend
-	if all(pair.Holds) {
+	if all(pair.holds(r)) {
 		return
 	}
 	want := slowMends(t, r, p, x, y)
-	if m == (Mend{}) {
+	if m == (Swatch{}) {
 		if !math.IsInf(want, 1) {
 			t.Errorf("%s and %s: no mend, one of %v was found", pair.A, pair.B, want)
 		}
 		return
 	}
-	k := x
-	if m.Swatch.Name == pair.B.Name {
-		k = y
+	was, other := p[x], p[y]
+	if m.Name == pair.B.Name {
+		was, other = other, was
 	}
-	if got := m.Was.Difference(m.Swatch.Color); got != want || m.Was != p.swatch[k].Color || m.Swatch.Finish != p.swatch[k].Finish {
+	if got := was.Color.Difference(m.Color); got != want || m.Finish != was.Finish {
 		t.Errorf("%s and %s: mend %+v changes %v, want %v", pair.A, pair.B, m, got, want)
 	}
-	if m.Lighter != (m.Swatch.Color.Lab().L > m.Was.Lab().L) {
-		t.Errorf("%s and %s: lighter %v, from %v to %v", pair.A, pair.B, m.Lighter, m.Was.Lab(), m.Swatch.Color.Lab())
+	if c, d := pair.mended(); c != was.Color || d != other.Color {
+		t.Errorf("%s and %s: mend %+v stands for %v beside %v", pair.A, pair.B, m, c, d)
 	}
-	for v := range pair.Difference {
-		if pair.Difference[v] < pair.Difference[m.View] {
-			t.Errorf("%s and %s: %v is closer than %v", pair.A, pair.B, View(v), m.View)
+	v := pair.worst()
+	for w := range views {
+		if pair.Difference[w] < pair.Difference[v] {
+			t.Errorf("%s and %s: %v is closer than %v", pair.A, pair.B, w, v)
 		}
 	}
-	other := pair.A
-	if k == x {
-		other = pair.B
-	}
-	now := math.Abs(m.View.lab(pair.A.Color).L - m.View.lab(pair.B.Color).L)
-	needed := math.Abs(m.View.lab(m.Swatch.Color).L - m.View.lab(other.Color).L)
-	if m.Needed <= m.Now || byLightness(m.View.lab(m.Swatch.Color).L, m.View.lab(other.Color).L) < r.Apart {
-		t.Errorf("%s and %s: a difference in lightness of %v does not mend one of %v", pair.A, pair.B, m.Needed, m.Now)
-	}
-	if m.Now != now || m.Needed != needed {
-		t.Errorf("%s and %s: lightness %v now and %v then, want %v and %v", pair.A, pair.B, m.Now, m.Needed, now, needed)
+	now := math.Abs(v.lab(pair.A.Color).L - v.lab(pair.B.Color).L)
+	needed := math.Abs(v.lab(m.Color).L - v.lab(other.Color).L)
+	if needed <= now || byLightness(v.lab(m.Color).L, v.lab(other.Color).L) < r.Apart {
+		t.Errorf("%s and %s: a difference in lightness of %v does not mend one of %v", pair.A, pair.B, needed, now)
 	}
 }
 
@@ -254,7 +249,7 @@ func TestNoMend(t *testing.T) {
 	r := Rules{4, 100, 10}
 	p := mustPalette(t, "crimson,forestgreen")
 	reading, err := r.Read(p, Swatch{})
-	if err != nil || reading.Pairs[0].Mend != (Mend{}) {
+	if err != nil || reading.Pairs[0].Mend != (Swatch{}) {
 		t.Fatalf("%+v, %v", reading.Pairs, err)
 	}
 	const want = "* crimson and forestgreen: one color, under 100, to everybody, in every view;\n" +
@@ -268,15 +263,15 @@ func TestNoMend(t *testing.T) {
 // named; and white itself is a tint.
 func TestMendTies(t *testing.T) {
 	grey := Color{120, 120, 120}
-	p := Palette{swatch: [maxSwatches]Swatch{{Name: "a", Color: grey}, {Name: "b", Color: grey}}, n: 2}
+	p := Palette{{Name: "a", Color: grey}, {Name: "b", Color: grey}}
 	reading, err := CommonPractice().Read(p, Swatch{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	if m := reading.Pairs[0].Mend; m.Swatch.Name != "a" || m.View != Daylight || m.Now != 0 {
-		t.Errorf("two equal greys: %+v", m)
+	if pair := reading.Pairs[0]; pair.Mend.Name != "a" || pair.worst() != Daylight {
+		t.Errorf("two equal greys: %v", pair)
 	}
-	p.swatch[0].Color, p.swatch[1].Color = Color{}, Color{1, 1, 1}
+	p = Palette{{Name: "a"}, {Name: "b", Color: Color{1, 1, 1}}}
 	// No tint but white is as light as white in the view that shows it darkest.
 	black, white := see(Color{}), see(Color{255, 255, 255})
 	apart := math.Inf(1)
@@ -287,10 +282,8 @@ func TestMendTies(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := Mend{Swatch: Swatch{Name: "b", Color: Color{255, 255, 255}}, Was: Color{1, 1, 1}, Lighter: true, Needed: 100}
-	got := reading.Pairs[0].Mend
-	got.View, got.Now, got.Needed = 0, 0, want.Needed
-	if got != want {
+	want := Swatch{Name: "b", Color: Color{255, 255, 255}}
+	if got := reading.Pairs[0].Mend; got != want {
 		t.Errorf("black and nearly black, %v apart: %+v, want %+v", apart, got, want)
 	}
 }
@@ -304,12 +297,13 @@ func TestNothingRead(t *testing.T) {
 }
 
 func TestAdvice(t *testing.T) {
-	a, b, fir := Swatch{Name: "a"}, Swatch{Name: "b"}, Swatch{Name: "fir"}
-	but := func(views ...View) (holds ByView[bool]) {
-		for v := range holds {
-			holds[v] = !slices.Contains(views, View(v))
+	a, b, fir := Swatch{Name: "a", Color: Color{200, 20, 60}}, Swatch{Name: "b"}, Swatch{Name: "fir"}
+	but := func(views ...View) map[View]float64 {
+		d := differences{20, 20, 20, 20, 20, 20, 20, 20}
+		for i, v := range views {
+			d[v] = 9 - float64(i)
 		}
-		return holds
+		return d.byView()
 	}
 	const noWay = ";\n  no lighter or darker color of either parts them by lightness"
 	const twelve = "\n  (about one man in twelve has some red-green deficiency)"
@@ -317,29 +311,46 @@ func TestAdvice(t *testing.T) {
 		pair Pair
 		want string
 	}{
-		{Pair{A: a, B: b, Holds: but(Tritan)}, "a and b: one color, under 10, to tritan viewers by daylight" + noWay},
-		{Pair{A: a, B: b, Holds: but(Tritan, WarmTritan)}, "a and b: one color, under 10, to tritan viewers" + noWay},
+		{Pair{A: a, B: b, Difference: but(Tritan)}, "a and b: one color, under 10, to tritan viewers by daylight" + noWay},
+		{Pair{A: a, B: b, Difference: but(Tritan, WarmTritan)}, "a and b: one color, under 10, to tritan viewers" + noWay},
 		{
-			Pair{A: a, B: b, Holds: but(WarmLight, Protan, WarmProtan, Deutan, Tritan)},
+			Pair{A: a, B: b, Difference: but(WarmLight, Protan, WarmProtan, Deutan, Tritan)},
 			"a and b: one color, under 10, to usual viewers by warm light and protan viewers and deutan viewers by daylight and tritan viewers by daylight" + twelve + noWay,
 		},
-		{Pair{A: a, B: b, Holds: ByView[bool]{}}, "a and b: one color, under 10, to everybody, in every view" + noWay},
-		{Pair{A: a, B: fir, Holds: but(WarmProtan)}, "a on fir: one color, under 10, to protan viewers by warm light" + twelve + ";\n  no lighter or darker color of it parts them by lightness"},
+		{Pair{A: a, B: b, Difference: but(Daylight, Protan, Deutan, Tritan, WarmLight, WarmProtan, WarmDeutan, WarmTritan)}, "a and b: one color, under 10, to everybody, in every view" + noWay},
+		{Pair{A: a, B: fir, Difference: but(WarmProtan)}, "a on fir: one color, under 10, to protan viewers by warm light" + twelve + ";\n  no lighter or darker color of it parts them by lightness"},
 		{
-			Pair{A: a, B: b, Holds: but(WarmLight), Mend: Mend{
-				Swatch: Swatch{Name: "a", Color: Color{1, 2, 3}}, Was: Color{3, 2, 1}, Lighter: true, View: WarmLight, Now: 1.29, Needed: 7.85,
-			}},
-			"a and b: one color, under 10, to usual viewers by warm light;\n  lighter a, #010203 for #030201, mends it: a difference in lightness\n  of 7.8 to usual viewers by warm light, where it is 1.2 now",
+			// L* by warm light: black is 0 in every view, and white 99.99 (the example of View.Lab).
+			Pair{A: Swatch{Name: "a"}, B: b, Difference: but(WarmLight), Mend: Swatch{Name: "b", Color: Color{255, 255, 255}}},
+			"a and b: one color, under 10, to usual viewers by warm light;\n  lighter b, #ffffff for #000000, mends it: a difference in lightness\n  of 99.9 to usual viewers by warm light, where it is 0.0 now",
 		},
 		{
-			Pair{A: a, B: fir, Holds: but(Protan, WarmProtan), Mend: Mend{
-				Swatch: Swatch{Name: "a", Color: Color{1, 2, 3}}, Was: Color{3, 2, 1}, View: Protan, Now: 1, Needed: 7,
-			}},
-			"a on fir: one color, under 10, to protan viewers" + twelve + ";\n  darker a, #010203 for #030201, mends it: a difference in lightness\n  of 7.0 to protan viewers by daylight, where it is 1.0 now",
+			// Greys are unchanged in Protan: white is 100, black 0.
+			Pair{A: Swatch{Name: "a", Color: Color{255, 255, 255}}, B: fir, Difference: but(WarmProtan, Protan), Mend: Swatch{Name: "a"}},
+			"a on fir: one color, under 10, to protan viewers" + twelve + ";\n  darker a, #000000 for #ffffff, mends it: a difference in lightness\n  of 0.0 to protan viewers by daylight, where it is 100.0 now",
 		},
 	} {
-		if got := test.pair.advice(Reading{Apart: 10, On: fir}); got != test.want {
+		r := Reading{Palette: Palette{a, b}, Apart: 10, Pairs: []Pair{test.pair, test.pair}}
+		i := 0
+		if test.pair.B == fir {
+			i = 1
+		}
+		if got := r.advice(i); got != test.want {
 			t.Errorf("advice\n got %s\nwant %s", got, test.want)
+		}
+	}
+}
+
+func TestPairString(t *testing.T) {
+	d := differences{12, 11, 10, 9, 8, 7.19, 8, 9}
+	a, b := Swatch{Name: "a"}, Swatch{Name: "b", Color: Color{1, 2, 3}}
+	for want, p := range map[string]Pair{
+		"no pair": {},
+		"a and b: 7.1 apart at least, for protan viewers by warm light":                     {A: a, B: b, Difference: d.byView()},
+		"a and b: 7.1 apart at least, for protan viewers by warm light; b=#0a0b0c mends it": {A: a, B: b, Difference: d.byView(), Mend: Swatch{Name: "b", Color: Color{10, 11, 12}}},
+	} {
+		if got := p.String(); got != want {
+			t.Errorf("%q, want %q", got, want)
 		}
 	}
 }

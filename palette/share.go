@@ -73,21 +73,6 @@ func checkShares(fn string, shares []int) error {
 // usualShares are the shares of the usual palettes, in percent, by the number of colors; see [Palette.Share].
 var usualShares = [...][]int{1: {100}, 2: {60, 40}, 3: {60, 30, 10}, 4: {40, 30, 20, 10}}
 
-// Totals are what [Palette.Share] shares out.
-type Totals struct {
-	// Types is how many different ornaments there are, 0 to 1,000,000. With 0 only
-	// the pieces are shared.
-	Types int `json:"types"`
-
-	// Pieces is how many ornaments (or picks, bows, …) there are in all, from Types
-	// to 1,000,000.
-	Pieces int `json:"pieces"`
-
-	// Shares are the weights of the swatches, each 1 to 1,000,000, as many as there are
-	// swatches. Nil is the usual shares.
-	Shares []int `json:"shares"`
-}
-
 // A Sharing is types and pieces shared out over a palette: a row for each swatch, in
 // the order of the palette.
 type Sharing []Row
@@ -115,7 +100,7 @@ type Row struct {
 //
 // The pieces follow the shares and not the types: 49 pieces of 7 types over four
 // colors are 19, 15, 10 and 5, and the one type of the third color has 10, where one of the
-// first has 6 or 7; see [Row.Each]. To have every type alike, share the types
+// first has 6 or 7: [Apportion] with equal shares. To have every type alike, share the types
 // and take as many pieces of each.
 //
 // The rows add up to the totals. Each count is within one of its quota, unless the least that
@@ -125,36 +110,35 @@ type Row struct {
 // out of its range, or p has over four swatches and totals no shares.
 //
 // Source: 60/30/10 and 40/30/20/10 are common practice, from memory; 60/40 was chosen here.
-func (p Palette) Share(totals Totals) (Sharing, error) {
+func (p Palette) Share(types, pieces int, shares ...int) (Sharing, error) {
 	const fn = "Palette.Share"
-	if p.n == 0 {
-		return nil, refuse(fn, "palette", "", "at least one swatch", units.ErrRange)
+	if err := p.check(fn, maxSwatches); err != nil {
+		return nil, err
 	}
-	shares := totals.Shares
-	if shares == nil {
-		if p.n >= len(usualShares) {
-			return nil, rangeError(fn, "/totals/shares", 0, fmt.Sprint(p.n, " shares, since there is no usual rule for so many colors"))
+	if len(shares) == 0 {
+		if len(p) >= len(usualShares) {
+			return nil, rangeError(fn, "shares", 0, fmt.Sprint(len(p), " shares, since there is no usual rule for so many colors"))
 		}
-		shares = slices.Clone(usualShares[p.n])
+		shares = usualShares[len(p)]
 	}
-	if len(shares) != p.n {
-		return nil, rangeError(fn, "/totals/shares", len(shares), fmt.Sprint(p.n, " of them, one for each swatch"))
+	if len(shares) != len(p) {
+		return nil, rangeError(fn, "shares", len(shares), fmt.Sprint(len(p), " of them, one for each swatch"))
 	}
 	for i, s := range shares {
 		if s < 1 || s > maxPercent {
-			return nil, rangeError(fn, fmt.Sprintf("/totals/shares/%d", i), s, fmt.Sprint("1 to ", maxPercent))
+			return nil, rangeError(fn, fmt.Sprintf("/shares/%d", i), s, fmt.Sprint("1 to ", maxPercent))
 		}
 	}
-	if totals.Types < 0 || totals.Types > maxShared {
-		return nil, rangeError(fn, "/totals/types", totals.Types, fmt.Sprint("0 to ", maxShared))
+	if types < 0 || types > maxShared {
+		return nil, rangeError(fn, "types", types, fmt.Sprint("0 to ", maxShared))
 	}
-	if totals.Pieces < totals.Types || totals.Pieces > maxShared {
-		return nil, rangeError(fn, "/totals/pieces", totals.Pieces, fmt.Sprint("the ", totals.Types, " types to ", maxShared))
+	if pieces < types || pieces > maxShared {
+		return nil, rangeError(fn, "pieces", pieces, fmt.Sprint("the ", types, " types to ", maxShared))
 	}
-	types, pieces := deal(totals.Types, totals.Pieces, shares)
-	rows := make(Sharing, p.n)
+	ofTypes, ofPieces := deal(types, pieces, shares)
+	rows := make(Sharing, len(p))
 	for i := range rows {
-		rows[i] = Row{p.swatch[i], shares[i], types[i], pieces[i]}
+		rows[i] = Row{p[i], shares[i], ofTypes[i], ofPieces[i]}
 	}
 	return rows, nil
 }
@@ -178,23 +162,6 @@ func deal(types, pieces int, shares []int) (ofTypes, ofPieces []int) {
 		}
 	}
 	return ofTypes, apportion.Counts(pieces, weights, ofTypes)
-}
-
-// Each returns how many pieces there are of each type of the row, as evenly as can
-// be, the larger counts first. It is empty where the row has no types, and where it
-// has more than [Palette.Share] shares out, 1,000,000.
-func (r Row) Each() []int {
-	if r.Types < 1 || r.Types > maxShared {
-		return nil
-	}
-	each := make([]int, r.Types)
-	for i := range each {
-		each[i] = r.Pieces / r.Types
-		if i < r.Pieces%r.Types {
-			each[i]++
-		}
-	}
-	return each
 }
 
 // Finishes returns what each finish of the row's swatch gets, a row for each, in the order

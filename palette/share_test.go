@@ -164,6 +164,12 @@ func TestUsualSharesNoParadox(t *testing.T) {
 	}
 }
 
+// totals are the arguments of Share.
+type totals struct {
+	types, pieces int
+	shares        []int
+}
+
 func TestShare(t *testing.T) {
 	four := mustPalette(t, "crimson,forestgreen,gold:metal,ivory")
 	two := mustPalette(t, "crimson,gold")
@@ -173,33 +179,33 @@ func TestShare(t *testing.T) {
 	}
 	for _, test := range []struct {
 		p             Palette
-		totals        Totals
+		totals        totals
 		types, pieces []int
 		reason        string
 	}{
 		// Quotas 3.6, 2.7, 1.8, 0.9 and 32.4, 24.3, 16.2, 8.1.
-		{four, Totals{9, 81, nil}, []int{3, 3, 2, 1}, []int{33, 24, 16, 8}, "a 9 ft tree, nine of each"},
+		{four, totals{9, 81, nil}, []int{3, 3, 2, 1}, []int{33, 24, 16, 8}, "a 9 ft tree, nine of each"},
 		// Quotas 1.6, 1.2, 0.8, 0.4, raised to 1, 1, 1, 1.
-		{four, Totals{4, 20, nil}, []int{1, 1, 1, 1}, []int{8, 6, 4, 2}, "a type for each color"},
+		{four, totals{4, 20, nil}, []int{1, 1, 1, 1}, []int{8, 6, 4, 2}, "a type for each color"},
 		// Quotas 2, 1.5, 1, 0.5, raised to 2, 1, 1, 1.
-		{four, Totals{5, 20, nil}, []int{2, 1, 1, 1}, []int{8, 6, 4, 2}, "one type more than colors"},
+		{four, totals{5, 20, nil}, []int{2, 1, 1, 1}, []int{8, 6, 4, 2}, "one type more than colors"},
 		// Quotas 1.2, 0.9, 0.6, 0.3: too few for each; then 12 over 40, 30, 20.
-		{four, Totals{3, 12, nil}, []int{1, 1, 1, 0}, []int{5, 4, 3, 0}, "fewer types than colors"},
-		{four, Totals{9, 9, nil}, []int{3, 3, 2, 1}, []int{3, 3, 2, 1}, "one piece of each type"},
+		{four, totals{3, 12, nil}, []int{1, 1, 1, 0}, []int{5, 4, 3, 0}, "fewer types than colors"},
+		{four, totals{9, 9, nil}, []int{3, 3, 2, 1}, []int{3, 3, 2, 1}, "one piece of each type"},
 		// Quotas 4, 3, 2, 1, but three types need three pieces.
-		{four, Totals{9, 10, nil}, []int{3, 3, 2, 1}, []int{4, 3, 2, 1}, "one piece over"},
-		{four, Totals{0, 27, nil}, []int{0, 0, 0, 0}, []int{11, 8, 5, 3}, "27 picks, no types"},
+		{four, totals{9, 10, nil}, []int{3, 3, 2, 1}, []int{4, 3, 2, 1}, "one piece over"},
+		{four, totals{0, 27, nil}, []int{0, 0, 0, 0}, []int{11, 8, 5, 3}, "27 picks, no types"},
 		// Quotas 1.6, 1.2, 0.8, 0.4.
-		{four, Totals{0, 4, nil}, []int{0, 0, 0, 0}, []int{1, 1, 1, 1}, "a piece for each color"},
+		{four, totals{0, 4, nil}, []int{0, 0, 0, 0}, []int{1, 1, 1, 1}, "a piece for each color"},
 		// Quotas 1.2, 0.9, 0.6, 0.3.
-		{four, Totals{0, 3, nil}, []int{0, 0, 0, 0}, []int{1, 1, 1, 0}, "too few pieces for each"},
-		{four, Totals{0, 0, nil}, []int{0, 0, 0, 0}, []int{0, 0, 0, 0}, "nothing"},
-		{two, Totals{5, 50, nil}, []int{3, 2}, []int{30, 20}, "60/40"},
-		{two, Totals{5, 50, []int{9, 1}}, []int{4, 1}, []int{45, 5}, "the caller's shares: 4.5 and 0.5 tie, but each has its type"},
-		{six, Totals{6, 12, []int{1, 1, 1, 1, 1, 1_000_000}}, []int{1, 1, 1, 1, 1, 1}, []int{1, 1, 1, 1, 1, 7}, "six colors, the largest share"},
-		{two, Totals{1_000_000, 1_000_000, nil}, []int{600_000, 400_000}, []int{600_000, 400_000}, "the largest totals"},
+		{four, totals{0, 3, nil}, []int{0, 0, 0, 0}, []int{1, 1, 1, 0}, "too few pieces for each"},
+		{four, totals{0, 0, nil}, []int{0, 0, 0, 0}, []int{0, 0, 0, 0}, "nothing"},
+		{two, totals{5, 50, nil}, []int{3, 2}, []int{30, 20}, "60/40"},
+		{two, totals{5, 50, []int{9, 1}}, []int{4, 1}, []int{45, 5}, "the caller's shares: 4.5 and 0.5 tie, but each has its type"},
+		{six, totals{6, 12, []int{1, 1, 1, 1, 1, 1_000_000}}, []int{1, 1, 1, 1, 1, 1}, []int{1, 1, 1, 1, 1, 7}, "six colors, the largest share"},
+		{two, totals{1_000_000, 1_000_000, nil}, []int{600_000, 400_000}, []int{600_000, 400_000}, "the largest totals"},
 	} {
-		got, err := test.p.Share(test.totals)
+		got, err := test.p.Share(test.totals.types, test.totals.pieces, test.totals.shares...)
 		if err != nil {
 			t.Errorf("%s: %v", test.reason, err)
 			continue
@@ -207,7 +213,7 @@ func TestShare(t *testing.T) {
 		var types, pieces []int
 		for i, row := range got {
 			types, pieces = append(types, row.Types), append(pieces, row.Pieces)
-			if row.Swatch != test.p.Swatches()[i] {
+			if row.Swatch != test.p[i] {
 				t.Errorf("%s: row %d is for %v", test.reason, i, row.Swatch)
 			}
 		}
@@ -217,22 +223,21 @@ func TestShare(t *testing.T) {
 	}
 	for _, test := range []struct {
 		p      Palette
-		totals Totals
+		totals totals
 		want   string
 	}{
-		{Palette{}, Totals{1, 1, nil}, `palette "": out of range: want at least one swatch`},
-		{six, Totals{6, 6, nil}, `/totals/shares "0": out of range: want 6 shares, since there is no usual rule for so many colors`},
-		{two, Totals{1, 1, []int{1}}, `/totals/shares "1": out of range: want 2 of them, one for each swatch`},
-		{two, Totals{1, 1, []int{}}, `/totals/shares "0": out of range: want 2 of them, one for each swatch`},
-		{two, Totals{1, 1, []int{1, 0}}, `/totals/shares/1 "0": out of range: want 1 to 1000000`},
-		{two, Totals{1, 1, []int{1_000_001, 1}}, `/totals/shares/0 "1000001": out of range: want 1 to 1000000`},
-		{two, Totals{-1, 1, nil}, `/totals/types "-1": out of range: want 0 to 1000000`},
-		{two, Totals{1_000_001, 1, nil}, `/totals/types "1000001": out of range: want 0 to 1000000`},
-		{two, Totals{3, 2, nil}, `/totals/pieces "2": out of range: want the 3 types to 1000000`},
-		{two, Totals{3, 1_000_001, nil}, `/totals/pieces "1000001": out of range: want the 3 types to 1000000`},
-		{two, Totals{0, -1, nil}, `/totals/pieces "-1": out of range: want the 0 types to 1000000`},
+		{Palette{}, totals{1, 1, nil}, `palette "": out of range: want 1 to 6 swatches, not 0`},
+		{six, totals{6, 6, nil}, `shares "0": out of range: want 6 shares, since there is no usual rule for so many colors`},
+		{two, totals{1, 1, []int{1}}, `shares "1": out of range: want 2 of them, one for each swatch`},
+		{two, totals{1, 1, []int{1, 0}}, `/shares/1 "0": out of range: want 1 to 1000000`},
+		{two, totals{1, 1, []int{1_000_001, 1}}, `/shares/0 "1000001": out of range: want 1 to 1000000`},
+		{two, totals{-1, 1, nil}, `types "-1": out of range: want 0 to 1000000`},
+		{two, totals{1_000_001, 1, nil}, `types "1000001": out of range: want 0 to 1000000`},
+		{two, totals{3, 2, nil}, `pieces "2": out of range: want the 3 types to 1000000`},
+		{two, totals{3, 1_000_001, nil}, `pieces "1000001": out of range: want the 3 types to 1000000`},
+		{two, totals{0, -1, nil}, `pieces "-1": out of range: want the 0 types to 1000000`},
 	} {
-		got, err := test.p.Share(test.totals)
+		got, err := test.p.Share(test.totals.types, test.totals.pieces, test.totals.shares...)
 		checkError(t, err, units.ErrRange, "palette.Palette.Share: "+test.want)
 		if got != nil {
 			t.Errorf("%+v beside an error", got)
@@ -244,10 +249,11 @@ func TestShareProperties(t *testing.T) {
 	r := Rules{maxSwatches, 1, 10}
 	rapid.Check(t, func(t *rapid.T) {
 		p := palettes(r).Draw(t, "p")
-		totals := Totals{Shares: rapid.SliceOfN(rapid.IntRange(1, 100), p.Len(), p.Len()).Draw(t, "shares")}
-		totals.Types = rapid.IntRange(0, 40).Draw(t, "types")
-		totals.Pieces = totals.Types + rapid.IntRange(0, 400).Draw(t, "more pieces")
-		got, err := p.Share(totals)
+		var all totals
+		all.shares = rapid.SliceOfN(rapid.IntRange(1, 100), len(p), len(p)).Draw(t, "shares")
+		all.types = rapid.IntRange(0, 40).Draw(t, "types")
+		all.pieces = all.types + rapid.IntRange(0, 400).Draw(t, "more pieces")
+		got, err := p.Share(all.types, all.pieces, all.shares...)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -255,52 +261,15 @@ func TestShareProperties(t *testing.T) {
 		for i, row := range got {
 			types += row.Types
 			pieces += row.Pieces
-			if totals.Types >= p.Len() && row.Types < 1 {
-				t.Fatalf("color %d of %d has none of %d types", i, p.Len(), totals.Types)
+			if all.types >= len(p) && row.Types < 1 {
+				t.Fatalf("color %d of %d has none of %d types", i, len(p), all.types)
 			}
-			if row.Pieces < row.Types || totals.Types > 0 && row.Types == 0 && row.Pieces > 0 {
+			if row.Pieces < row.Types || all.types > 0 && row.Types == 0 && row.Pieces > 0 {
 				t.Fatalf("row %d has %d types and %d pieces", i, row.Types, row.Pieces)
 			}
-			each := row.Each()
-			sum := 0
-			for k, n := range each {
-				sum += n
-				if n < 1 || n > each[0] || each[0]-n > 1 || k > 0 && n > each[k-1] {
-					t.Fatalf("row %d: of each type %v", i, each)
-				}
-			}
-			if len(each) != row.Types || row.Types > 0 && sum != row.Pieces {
-				t.Fatalf("row %d: %d pieces in %v", i, row.Pieces, each)
-			}
 		}
-		if types != totals.Types || pieces != totals.Pieces {
-			t.Fatalf("%d types and %d pieces, want %d and %d", types, pieces, totals.Types, totals.Pieces)
+		if types != all.types || pieces != all.pieces {
+			t.Fatalf("%d types and %d pieces, want %d and %d", types, pieces, all.types, all.pieces)
 		}
 	})
-}
-
-func TestEach(t *testing.T) {
-	for _, test := range []struct {
-		row  Row
-		want []int
-	}{
-		{Row{Types: 3, Pieces: 11}, []int{4, 4, 3}},
-		{Row{Types: 3, Pieces: 12}, []int{4, 4, 4}},
-		{Row{Types: 1, Pieces: 1}, []int{1}},
-		{Row{Types: 0, Pieces: 7}, nil},
-		{Row{Types: -1, Pieces: 7}, nil},
-	} {
-		if got := test.row.Each(); !cmp.Equal(got, test.want) {
-			t.Errorf("%d pieces of %d types: %v, want %v", test.row.Pieces, test.row.Types, got, test.want)
-		}
-	}
-}
-
-// At the most types that Share gives out a row still has its list.
-func TestEachLimits(t *testing.T) {
-	for types, want := range map[int]int{0: 0, 1: 1, 1_000_000: 1_000_000, 1_000_001: 0, -1: 0} {
-		if got := (Row{Types: types, Pieces: 7}).Each(); len(got) != want {
-			t.Errorf("%d types: a list of %d, want %d", types, len(got), want)
-		}
-	}
 }

@@ -18,7 +18,7 @@ func (c *Color) Scan(src any) error { return scan("Color.Scan", src, c) }
 // Value returns f as [Finish.MarshalText] does.
 func (f Finish) Value() (driver.Value, error) { return value(f) }
 
-// Scan reads a text as [ParseFinish] does, with the errors of [Color.Scan].
+// Scan reads a text as [Finish.UnmarshalText] does, with the errors of [Color.Scan].
 func (f *Finish) Scan(src any) error { return scan("Finish.Scan", src, f) }
 
 // Value returns the name of v as [View.MarshalText] does.

@@ -3,6 +3,7 @@ package palette
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -12,12 +13,9 @@ import (
 
 // A Suggestion is one more swatch for a palette.
 type Suggestion struct {
-	Swatch  Swatch  `json:"swatch"`  // what to add
-	Why     string  `json:"why"`     // where it comes from: "on the shelf", "a neutral: goes with any color"
-	Least   float64 `json:"least"`   // the least difference ΔE00 to a swatch of the palette, or the background, in any view
-	Nearest Swatch  `json:"nearest"` // the swatch at which it is that
-	View    View    `json:"view"`    // the view in which it is that
-	Holds   bool    `json:"holds"`   // whether it holds apart from every swatch and the background in every view
+	Swatch  Swatch `json:"swatch"`  // what to add
+	Why     string `json:"why"`     // where it comes from: "on the shelf", "a neutral: goes with any color"
+	Nearest Pair   `json:"nearest"` // A is the color of the palette, or the background, that B, the swatch, is nearest to in any view
 }
 
 // The most that Suggest takes and gives.
@@ -56,7 +54,7 @@ func (r Rules) Suggest(palette Palette, on Swatch, shelf []Swatch) ([]Suggestion
 	if err := r.checkPalette(fn, "", palette); err != nil {
 		return nil, err
 	}
-	if palette.n == r.Limit {
+	if len(palette) == r.Limit {
 		return nil, refuse(fn, "palette", palette.String(), fmt.Sprintf("under %d swatches, to have room for one more", r.Limit), units.ErrRange)
 	}
 	if on != (Swatch{}) {
@@ -87,33 +85,35 @@ func (r Rules) Suggest(palette Palette, on Swatch, shelf []Swatch) ([]Suggestion
 
 // clearest appends up to most suggestions out of a list to those chosen before.
 func (r Rules) clearest(chosen []Suggestion, most int, p Palette, on Swatch, seen []sight, why string, list []Swatch) []Suggestion {
-	var candidates []Suggestion
+	type candidate struct {
+		Suggestion
+		least float64
+	}
+	var candidates []candidate
 	for _, swatch := range list {
-		s := Suggestion{Swatch: swatch, Why: why, Holds: true}
+		c := candidate{Suggestion{Swatch: swatch, Why: why}, math.Inf(1)}
 		sees := see(swatch.Color)
 		fits := !p.names(swatch.Name)
 		for j := range seen {
 			d := seen[j].differences(&sees)
 			fits = fits && r.apart(d[Daylight])
-			s.Holds = s.Holds && all(r.holds(d))
-			for v := range d {
-				if j == 0 && v == 0 || d[v] < s.Least {
-					s.Least, s.Nearest, s.View = d[v], on, View(v)
-					if j < p.n {
-						s.Nearest = p.swatch[j]
-					}
+			if least := d[d.worst()]; least < c.least {
+				c.least = least
+				c.Nearest = Pair{A: on, B: swatch, Difference: d.byView()}
+				if j < len(p) {
+					c.Nearest.A = p[j]
 				}
 			}
 		}
 		if fits {
-			candidates = append(candidates, s)
+			candidates = append(candidates, c)
 		}
 	}
-	slices.SortStableFunc(candidates, func(a, b Suggestion) int { return cmp.Compare(b.Least, a.Least) })
+	slices.SortStableFunc(candidates, func(a, b candidate) int { return cmp.Compare(b.least, a.least) })
 	for _, c := range candidates {
 		same := func(s Suggestion) bool { return !r.apart(s.Swatch.Color.Difference(c.Swatch.Color)) }
 		if most > 0 && !slices.ContainsFunc(chosen, same) {
-			chosen = append(chosen, c)
+			chosen = append(chosen, c.Suggestion)
 			most--
 		}
 	}
@@ -121,8 +121,8 @@ func (r Rules) clearest(chosen []Suggestion, most int, p Palette, on Swatch, see
 }
 
 // names says whether a swatch of p has this name.
-func (p *Palette) names(name string) bool {
-	return slices.ContainsFunc(p.swatch[:p.n], func(s Swatch) bool { return strings.EqualFold(s.Name, name) })
+func (p Palette) names(name string) bool {
+	return slices.ContainsFunc(p, func(s Swatch) bool { return strings.EqualFold(s.Name, name) })
 }
 
 // String returns s in a line:
@@ -131,9 +131,10 @@ func (p *Palette) names(name string) bool {
 //
 // with the difference cut to a tenth.
 func (s Suggestion) String() string {
-	text := fmt.Sprintf("%s %s, %s; ", s.Swatch.Name, s.Swatch.Color, s.Why)
-	if s.Holds {
-		return text + fmt.Sprintf("at least %s from every color in every view (least for %s, from %s)", cut(s.Least, 1), s.View.viewer(), s.Nearest.Name)
+	if len(s.Nearest.Difference) == 0 {
+		return "no suggestion"
 	}
-	return text + fmt.Sprintf("only %s from %s for %s", cut(s.Least, 1), s.Nearest.Name, s.View.viewer())
+	v := s.Nearest.worst()
+	return fmt.Sprintf("%s %s, %s; at least %s from every color in every view (least for %s, from %s)",
+		s.Swatch.Name, s.Swatch.Color, s.Why, cut(s.Nearest.Difference[v], 1), v.viewer(), s.Nearest.A.Name)
 }

@@ -1,6 +1,7 @@
 package palette
 
 import (
+	"maps"
 	"math"
 	"slices"
 	"strings"
@@ -8,6 +9,7 @@ import (
 
 	"example.com/fircone/units"
 
+	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
 
@@ -46,11 +48,11 @@ func TestSuggest(t *testing.T) {
 		}{{"on the shelf", test.shelf, 1000}}, namedGroups()...) {
 			want = append(want, slowGroup(test.rules, p, test.on, want, group.why, group.list, group.limit)...)
 		}
-		if !slices.Equal(got, want) {
+		if !cmp.Equal(got, want) {
 			t.Errorf("%s on %q:\n got %v\nwant %v", test.palette, test.on.Name, got, want)
 		}
 		for _, s := range got {
-			if _, err := test.rules.Palette(append(p.Swatches(), s.Swatch)...); err != nil {
+			if _, err := test.rules.Palette(append(p, s.Swatch)...); err != nil {
 				t.Errorf("%s: %v", test.palette, err)
 			}
 		}
@@ -75,31 +77,31 @@ func namedGroups() (list []struct {
 
 // slowGroup takes the clearest of what is left of a group, one at a time.
 func slowGroup(r Rules, p Palette, on Swatch, before []Suggestion, why string, list []Swatch, limit int) (got []Suggestion) {
-	against := p.Swatches()
+	against := slices.Clone(p)
 	if on.Name != "" {
 		against = append(against, on)
 	}
 	left := slices.Clone(list)
 	for len(got) < limit {
-		best, at := Suggestion{Least: -1}, -1
+		best, least, at := Suggestion{}, -1.0, -1
 		for i, s := range left {
-			ok := !slices.ContainsFunc(p.Swatches(), func(t Swatch) bool { return strings.EqualFold(s.Name, t.Name) })
-			this := Suggestion{Swatch: s, Why: why, Least: math.Inf(1), Holds: true}
+			ok := !slices.ContainsFunc(p, func(t Swatch) bool { return strings.EqualFold(s.Name, t.Name) })
+			this, near := Suggestion{Swatch: s, Why: why}, math.Inf(1)
 			for _, t := range against {
 				ok = ok && r.apart(s.Color.Difference(t.Color))
+				d := map[View]float64{}
 				for v := Daylight; v < views; v++ {
-					d := labDifference(v.lab(t.Color), v.lab(s.Color))
-					this.Holds = this.Holds && d >= r.Apart
-					if d < this.Least {
-						this.Least, this.Nearest, this.View = d, t, v
-					}
+					d[v] = labDifference(v.lab(t.Color), v.lab(s.Color))
+				}
+				if n := slices.Min(slices.Collect(maps.Values(d))); n < near {
+					near, this.Nearest = n, Pair{A: t, B: s, Difference: d}
 				}
 			}
 			for _, t := range slices.Concat(before, got) {
 				ok = ok && r.apart(s.Color.Difference(t.Swatch.Color))
 			}
-			if ok && this.Least > best.Least {
-				best, at = this, i
+			if ok && near > least {
+				best, least, at = this, near, i
 			}
 		}
 		if at < 0 {
@@ -143,16 +145,14 @@ func TestSuggestRefuses(t *testing.T) {
 }
 
 func TestSuggestionString(t *testing.T) {
-	s := Suggestion{
-		Swatch: Swatch{Name: "navy", Color: Color{0, 0, 128}}, Why: "on the shelf",
-		Least: 27.39, Nearest: Swatch{Name: "forest"}, View: Deutan, Holds: true,
-	}
+	d := differences{60, 70, 27.39, 80, 90, 70, 60, 50}
+	navy := Swatch{Name: "navy", Color: Color{0, 0, 128}}
+	s := Suggestion{Swatch: navy, Why: "on the shelf", Nearest: Pair{A: Swatch{Name: "forest"}, B: navy, Difference: d.byView()}}
 	if got, want := s.String(), "navy #000080, on the shelf; at least 27.3 from every color in every view (least for deutan viewers by daylight, from forest)"; got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
-	s.Holds = false
-	if got, want := s.String(), "navy #000080, on the shelf; only 27.3 from forest for deutan viewers by daylight"; got != want {
-		t.Errorf("%q, want %q", got, want)
+	if got := (Suggestion{}).String(); got != "no suggestion" {
+		t.Errorf("%q", got)
 	}
 }
 
@@ -164,42 +164,42 @@ func TestReadBackground(t *testing.T) {
 		p := palettes(r).Draw(t, "p")
 		on := Swatch{Name: "wall", Color: colors().Draw(t, "on")}
 		bare, err := r.Read(p, Swatch{})
-		if err != nil || bare.Background != nil {
+		if err != nil || len(bare.Pairs) != len(p)*(len(p)-1)/2 {
 			t.Fatal(bare, err)
 		}
 		got, err := r.Read(p, on)
-		if err != nil || got.On != on || len(got.Background) != p.Len() {
+		if err != nil || len(got.Pairs) != len(bare.Pairs)+len(p) {
 			t.Fatal(got, err)
 		}
-		for i, pair := range got.Pairs {
-			if pair.Difference != bare.Pairs[i].Difference || pair.Holds != bare.Pairs[i].Holds {
+		for i, pair := range got.Pairs[:len(bare.Pairs)] {
+			if !maps.Equal(pair.Difference, bare.Pairs[i].Difference) {
 				t.Fatalf("%v, without the background %v", pair, bare.Pairs[i])
 			}
-			if m := pair.Mend; m != (Mend{}) {
+			if m := pair.Mend; m != (Swatch{}) {
 				keeps(t, r, got, m)
 			}
 		}
-		for i, pair := range got.Background {
-			if pair.A != p.Swatches()[i] || pair.B != on {
+		for i, pair := range got.Pairs[len(bare.Pairs):] {
+			if pair.A != p[i] || pair.B != on {
 				t.Fatalf("%d is %v and %v", i, pair.A, pair.B)
 			}
 			for v := Daylight; v < views; v++ {
 				d := labDifference(v.lab(pair.A.Color), v.lab(on.Color))
-				if pair.Difference[v] != d || pair.Holds[v] != r.apart(d) {
+				if pair.Difference[v] != d {
 					t.Fatalf("%v on %v in %v: %v, want %v", pair.A, on, v, pair.Difference[v], d)
 				}
 			}
-			if m := pair.Mend; m != (Mend{}) {
-				if m.Swatch.Name != pair.A.Name {
-					t.Fatalf("%v on %v: mends %v", pair.A, on, m.Swatch)
+			if m := pair.Mend; m != (Swatch{}) {
+				if m.Name != pair.A.Name {
+					t.Fatalf("%v on %v: mends %v", pair.A, on, m)
 				}
 				keeps(t, r, got, m)
 			}
 		}
 		for v := Daylight; v < views; v++ {
 			want := true
-			for _, pair := range slices.Concat(got.Pairs, got.Background) {
-				want = want && pair.Holds[v]
+			for _, pair := range got.Pairs {
+				want = want && r.apart(pair.Difference[v])
 			}
 			if holds, err := got.Holds(v); err != nil || holds != want {
 				t.Fatalf("holds in %v: %v, %v, want %v", v, holds, err, want)
@@ -209,22 +209,23 @@ func TestReadBackground(t *testing.T) {
 }
 
 // keeps checks that a palette with the mend in it loses nothing that held, the background included.
-func keeps(t *rapid.T, r Rules, before Reading, m Mend) {
+func keeps(t *rapid.T, r Rules, before Reading, m Swatch) {
 	t.Helper()
-	list := before.Palette.Swatches()
+	list := before.Palette
 	for i := range list {
-		if list[i].Name == m.Swatch.Name {
-			list[i] = m.Swatch
+		if list[i].Name == m.Name {
+			list[i] = m
 		}
 	}
-	seen := append(list, before.On)
-	old := append(before.Palette.Swatches(), before.On)
+	on := before.Pairs[len(before.Pairs)-1].B
+	seen := append(list, on)
+	old := append(slices.Clone(before.Palette), on)
 	for i := range seen {
 		for j := range i {
 			for v := Daylight; v < views; v++ {
 				was := r.apart(labDifference(v.lab(old[i].Color), v.lab(old[j].Color)))
 				if is := r.apart(labDifference(v.lab(seen[i].Color), v.lab(seen[j].Color))); was && !is {
-					t.Fatalf("%v: with %v, %s and %s are no longer two in %v", before.Palette, m.Swatch, seen[i], seen[j], v)
+					t.Fatalf("%v: with %v, %s and %s are no longer two in %v", before.Palette, m, seen[i], seen[j], v)
 				}
 			}
 		}
@@ -235,12 +236,12 @@ func keeps(t *rapid.T, r Rules, before Reading, m Mend) {
 // CSS colors that hold in the five views of old, those that fall under 10 to a
 // dichromat by warm light, as counted by an independent program.
 func TestWarmDichromats(t *testing.T) {
-	fir := see(MustParseColor("fir"))
-	crimson := see(MustParseColor("crimson"))
+	fir := see(mustColor("fir"))
+	crimson := see(mustColor("crimson"))
 	if d := crimson.differences(&fir); d[Protan] >= 10 || d[Daylight] < 50 {
 		t.Errorf("crimson on fir: %v", d)
 	}
-	seagreen := see(MustParseColor("seagreen"))
+	seagreen := see(mustColor("seagreen"))
 	if d := crimson.differences(&seagreen); cut(d[WarmDeutan], 1) != "9.3" {
 		t.Errorf("crimson and seagreen: %v", d)
 	}

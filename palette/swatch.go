@@ -30,7 +30,7 @@ type Swatch struct {
 //
 //	[name=]color[:finish]
 //
-// with a color as [ParseColor] and a finish as [ParseFinish] reads them. Without a
+// with a color as [ParseColor] and a finish as [Finish.UnmarshalText] reads them. Without a
 // name the swatch is called as its color is written. With the finish metal the names of metals come
 // first; they look otherwise than paint of that name:
 //
@@ -85,6 +85,9 @@ func (s Swatch) check(fn, name, finish string) error {
 // String returns s in the form that [ParseSwatch] reads, without the parts that go
 // without saying: "crimson", "gold:metal", "barn red=#7c0a02:shiny".
 func (s Swatch) String() string {
+	if s == (Swatch{}) {
+		return ""
+	}
 	text := s.Name
 	if c, err := parseColor("", s.Name, s.Finish); err != nil || c != s.Color {
 		text += "=" + s.Color.String()

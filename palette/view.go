@@ -88,11 +88,12 @@ func (v *View) UnmarshalText(text []byte) error {
 // CAM16-UCS", Color Research and Application 42(6), 2017, 703-718 (also CIE 248);
 // H. Brettel, F. Viénot and J. D. Mollon, "Computerized simulation of color
 // appearance for dichromats", J. Opt. Soc. Am. A 14(10), 1997, 2647-2655.
-func (v View) Lab(c Color) (Lab, error) {
+func (v View) Lab(c Color) (lab [3]float64, err error) {
 	if err := v.check("View.Lab"); err != nil {
-		return Lab{}, err
+		return lab, err
 	}
-	return v.lab(c), nil
+	l := v.lab(c)
+	return [3]float64{l.L, l.A, l.B}, nil
 }
 
 // check reports a view that is none.
@@ -104,10 +105,10 @@ func (v View) check(fn string) error {
 }
 
 // lab is Lab for a view that is known to be one.
-func (v View) lab(c Color) Lab {
+func (v View) lab(c Color) cielab {
 	switch v {
 	case Daylight:
-		return c.Lab()
+		return daylight(c.light())
 	case WarmLight:
 		return toLab(warmLight.apply(c.light()))
 	case Protan, Deutan, Tritan:

@@ -137,7 +137,7 @@ func tree(height units.Length, exposure sizing.Exposure, colors palette.Palette)
 	if err != nil {
 		return draw.Tree{}, err
 	}
-	swatches := colors.Swatches()
+	swatches := colors
 	var pieces []placement.Piece
 	for i := range types {
 		p := kinds[i%len(kinds)]

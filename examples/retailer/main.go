@@ -86,19 +86,19 @@ func offers(ctx context.Context, db *sql.DB, colors palette.Palette) ([]shopping
 			return nil, err
 		}
 		o.Item.Size, o.Pack.Length, o.Price, o.Shelf = size, length, price, shopping.Shelf{Known: left.Valid, Packs: int(left.Int64)}
-		if color != "" && colors.Len() > 0 {
+		if color != "" && len(colors) > 0 {
 			looks, err := palette.ParseColor(color)
 			if err != nil {
 				return nil, err
 			}
-			match, err := palette.CommonPractice().Match(colors, palette.Piece{Color: looks})
+			sorting, err := palette.CommonPractice().Sort(colors, []palette.Piece{{Color: looks}})
 			if err != nil {
 				return nil, err
 			}
-			if !match.Fits {
+			if !sorting.Matches[0].Fits {
 				continue
 			}
-			o.Item.Color = match.Swatch.Name
+			o.Item.Color = sorting.Matches[0].Swatch.Name
 		} else if color != "" {
 			o.Name = color + " " + o.Name // any color will do, and no two names are the same
 		}

@@ -37,12 +37,12 @@ type batch struct {
 // pieces go by the shares. Each type is of one size, the one of which most is still to come.
 func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) error {
 	d.rows = []row{{types: make([]batch, max(1, d.types))}}
-	if colors.Len() > 0 {
-		totals := palette.Totals{Types: d.types, Pieces: total}
+	if len(colors) > 0 {
+		pieces := total
 		if d.types > 0 {
-			totals.Pieces = d.types
+			pieces = d.types
 		}
-		sharing, err := colors.Share(totals)
+		sharing, err := colors.Share(d.types, pieces)
 		if err != nil {
 			return err
 		}
@@ -62,7 +62,7 @@ func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) 
 	for i := range d.rows {
 		for k := range d.rows[i].types {
 			b := &d.rows[i].types[k]
-			if colors.Len() == 0 || d.types > 0 {
+			if len(colors) == 0 || d.types > 0 {
 				b.count = (total + n) / max(1, d.types) // as even as can be
 				n++
 			}

@@ -103,7 +103,7 @@ func TestOneAssortment(t *testing.T) {
 		shops := rng.IntN(4)
 		if shops > 0 {
 			names := []string{""}
-			for _, s := range r.Colors.Swatches() {
+			for _, s := range r.Colors {
 				names = append(names, s.Name)
 			}
 			for _, name := range names {

@@ -158,7 +158,7 @@ func (f *faulty) house(h House) {
 
 // colors reads the colors, and sorts last year's box into them.
 func (d *draft) colors(f *faulty, r Request) {
-	if r.Colors.Len() == 0 {
+	if len(r.Colors) == 0 {
 		if len(r.Box) > 0 {
 			f.refuse("/box", strconv.Itoa(len(r.Box))+" entries", "colors, to sort them by", units.ErrFit)
 		}
@@ -179,7 +179,7 @@ func (d *draft) colors(f *faulty, r Request) {
 	d.Box = &sorting
 	// What fits is owned, before what the shop is told to be owned.
 	var owned []shopping.Lot
-	for i, s := range r.Colors.Swatches() {
+	for i, s := range r.Colors {
 		if n := sorting.Kept[i]; n > 0 {
 			owned = append(owned, shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Color: s.Name}, Quantity: shopping.Quantity{Pieces: n}})
 		}

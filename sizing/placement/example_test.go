@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
@@ -103,7 +104,7 @@ func Example_pieces() {
 		fmt.Println(err)
 		return
 	}
-	sharing, err1 := colors.Share(palette.Totals{Types: 7, Pieces: 49})
+	sharing, err1 := colors.Share(7, 49)
 	mix, err2 := sizing.CommonPractice().Mix(layout.Tree, 49)
 	if err := errors.Join(err1, err2); err != nil {
 		fmt.Println(err)
@@ -113,7 +114,12 @@ func Example_pieces() {
 	var pieces []placement.Piece
 	sizes := mix
 	for _, row := range sharing {
-		for i, count := range row.Each() {
+		each, err := palette.Apportion(row.Pieces, slices.Repeat([]int{1}, row.Types), 0) // as even as can be
+		if err != nil {
+			fmt.Println(err)
+			return
+		}
+		for i, count := range each {
 			size := &sizes[0]
 			for k := range sizes {
 				if sizes[k].Quantity.Pieces > size.Quantity.Pieces {

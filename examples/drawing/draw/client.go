@@ -51,7 +51,7 @@ func (t Tree) Client(dark bool) (string, error) {
 	}
 	// Shadow, skirt, stand and trunk.
 	skirt := "#8c1c24"
-	if s := v.Palette.Swatches(); len(s) > 0 {
+	if s := v.Palette; len(s) > 0 {
 		skirt = s[0].Color.String()
 	}
 	flat(at(0, -0.5), v.base*1.02, v.base*0.13, shadow)

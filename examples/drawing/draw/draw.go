@@ -20,9 +20,9 @@ type Tree struct {
 
 // fill returns the color of a swatch, and the color of text on it.
 func fill(p palette.Palette, swatch string) (color, text string) {
-	for _, s := range p.Swatches() {
+	for _, s := range p {
 		if s.Name == swatch {
-			if s.Color.Lab().L < 60 {
+			if lab, err := palette.Daylight.Lab(s.Color); err == nil && lab[0] < 60 {
 				return s.Color.String(), paper
 			}
 			return s.Color.String(), ink

@@ -126,7 +126,7 @@ func (m Mantel) Front() (string, error) {
 		}
 		p := at(mantel.Point{Along: s.Along, Below: below})
 		color := colors[i%len(colors)]
-		for k, swatch := range m.Palette.Swatches() {
+		for k, swatch := range m.Palette {
 			if s.Item.Color == swatch.Name {
 				color = colors[k]
 			}
@@ -197,7 +197,7 @@ var zones = []struct {
 // colors returns those of the palette, or white.
 func (m Mantel) colors() []string {
 	var colors []string
-	for _, s := range m.Palette.Swatches() {
+	for _, s := range m.Palette {
 		colors = append(colors, s.Color.String())
 	}
 	if colors == nil {

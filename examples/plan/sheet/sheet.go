@@ -768,10 +768,10 @@ func (s *sheet) colors(r palette.Reading) {
 		return
 	}
 	apart := true
-	for _, p := range append(r.Pairs, r.Background...) {
+	for _, p := range r.Pairs {
 		var who []string
-		for v, holds := range p.Holds {
-			if text := viewer(palette.View(v)); !holds && !slices.Contains(who, text) {
+		for v := palette.Daylight; v <= palette.WarmTritan; v++ {
+			if text := viewer(v); p.Difference[v] < r.Apart && !slices.Contains(who, text) {
 				who = append(who, text)
 			}
 		}
@@ -783,8 +783,8 @@ func (s *sheet) colors(r palette.Reading) {
 			who = []string{"everybody"}
 		}
 		text := "look alike to " + strings.Join(who, " and ")
-		if p.Mend != (palette.Mend{}) {
-			text += "; " + p.Mend.Swatch.Name + " as " + p.Mend.Swatch.Color.String() + " parts them"
+		if p.Mend != (palette.Swatch{}) {
+			text += "; " + p.Mend.Name + " as " + p.Mend.Color.String() + " parts them"
 		}
 		s.line(p.A.Name+" and "+p.B.Name, 0, text)
 	}

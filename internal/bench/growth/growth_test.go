@@ -29,7 +29,7 @@ func BenchmarkGrowth(b *testing.B) {
 		l := make([]palette.Piece, n)
 		for i := range l {
 			// Steps that share no factor with 256 reach every value of each channel.
-			l[i].Color = palette.Color{R: uint8(i * 77), G: uint8(i * 151), B: uint8(i * 203)}
+			l[i].Color = palette.Color{uint8(i * 77), uint8(i * 151), uint8(i * 203)}
 		}
 		return l
 	}

@@ -35,7 +35,7 @@ func otherLab(hex string) [3]float64 {
 }
 
 var paletteOracles = []oracle{
-	{"palette", `color #(..)(..)(..) = lab (\S+) (\S+) (\S+), chroma (\S+), hue (\S+), name ".*"`, 30, func(m []string) string {
+	{"palette", `color #(..)(..)(..) = lab (\S+) (\S+) (\S+), name ".*"`, 30, func(m []string) string {
 		part := func(s string) float64 {
 			var v int
 			fmt.Sscanf(s, "%x", &v)
@@ -43,12 +43,7 @@ var paletteOracles = []oracle{
 		}
 		// The other library rounds the white of D65 to five digits and the matrix to seven: 0.014 at most.
 		l, a, b := colorful.Color{R: part(m[0]), G: part(m[1]), B: part(m[2])}.Lab()
-		ga, gb := float(m[4]), float(m[5])
-		hue := math.Atan2(gb, ga) * 180 / math.Pi
-		if hue < 0 {
-			hue += 360
-		}
-		return first(near(float(m[3]), 100*l, 0.02), near(ga, 100*a, 0.02), near(gb, 100*b, 0.02), near(float(m[6]), math.Hypot(ga, gb), 1e-12), near(float(m[7]), hue, 1e-11))
+		return first(near(float(m[3]), 100*l, 0.02), near(float(m[4]), 100*a, 0.02), near(float(m[5]), 100*b, 0.02))
 	}},
 	{"palette", `seen (\S+) by daylight = (\S+) (\S+) (\S+)`, 30, func(m []string) string {
 		return same([3]float64{float(m[1]), float(m[2]), float(m[3])}, labOf[m[0]])

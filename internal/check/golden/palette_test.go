@@ -2,18 +2,41 @@ package golden
 
 import (
 	"fmt"
+	"math"
+	"slices"
 	"strings"
 
 	"example.com/fircone/palette"
+	"example.com/fircone/units"
 )
 
 // colors are the ones that the lines are about: those of the season, greys, and the corners of sRGB.
 var colors = strings.Fields(`#dc143c #b22222 #8b0000 #228b22 #006400 #2e8b57 #ffd700 #daa520 #c0c0c0 #ffffff #fffff0 #000000 #4169e1 #000080 #87ceeb
 	#008080 #dda0dd #d2691e #ff0000 #00ff00 #0000ff #ffff00 #00ffff #ff00ff #808080 #7c0a02 #cd5c5c #010101 #fefefe #f5f5dc`)
 
-func color(hex string) palette.Color { return palette.MustParseColor(hex) }
+func color(hex string) palette.Color { return units.Must(palette.ParseColor(hex)) }
 
-func lab(l palette.Lab) string { return num(l.L) + " " + num(l.A) + " " + num(l.B) }
+func lab(l [3]float64) string { return num(l[0]) + " " + num(l[1]) + " " + num(l[2]) }
+
+// least returns the least difference of a pair, and its view.
+func least(p palette.Pair) (least float64, in palette.View) {
+	least = p.Difference[palette.Daylight]
+	for v, d := range p.Difference {
+		if d < least || d == least && v < in {
+			least, in = d, v
+		}
+	}
+	return least, in
+}
+
+// lightness returns L* of a color in a view.
+func lightness(v palette.View, c palette.Color) float64 { return units.Must(v.Lab(c))[0] }
+
+// best returns where in a palette the first match of a sorting belongs.
+func best(s palette.Sorting) string {
+	m := s.Matches[0]
+	return fmt.Sprintf("%d, %s away, fits %t", slices.Index(s.Palette, m.Swatch)+1, num(m.Difference), m.Fits)
+}
 
 func count(n []int) string { return strings.Trim(fmt.Sprint(n), "[]") }
 
@@ -35,8 +58,7 @@ var views = []struct {
 func palettePage(p *page) {
 	for _, hex := range colors {
 		c := color(hex)
-		l := c.Lab()
-		p.add("color %s = lab %s, chroma %s, hue %s, name %q", hex, lab(l), num(l.Chroma()), num(l.Hue()), c.Name())
+		p.add("color %s = lab %s, name %q", hex, or(lab)(palette.Daylight.Lab(c)), c.Name())
 		for _, v := range views {
 			p.add("seen %s by %s = %s", hex, v.word, or(lab)(v.view.Lab(c)))
 		}
@@ -65,13 +87,20 @@ func shares(p *page) {
 		}
 	}
 	for _, hexes := range palettes {
-		for _, t := range []palette.Totals{{Types: 7, Pieces: 49}, {Types: 9, Pieces: 81}, {Pieces: 30}, {Types: 4}, {Types: 2, Pieces: 3}, {Types: 12, Pieces: 144, Shares: []int{4, 3, 2, 1}[:len(hexes)]}} {
+		for _, t := range []struct {
+			types, pieces int
+			shares        []int
+		}{{types: 7, pieces: 49}, {types: 9, pieces: 81}, {pieces: 30}, {types: 4}, {types: 2, pieces: 3}, {types: 12, pieces: 144, shares: []int{4, 3, 2, 1}[:len(hexes)]}} {
 			row := make([]string, 0, len(hexes))
-			s, err := made(hexes).Share(t)
+			s, err := made(hexes).Share(t.types, t.pieces, t.shares...)
 			for _, r := range s {
-				row = append(row, fmt.Sprintf("%d types %d pieces (%s)", r.Types, r.Pieces, count(r.Each())))
+				var each []int
+				if r.Types > 0 {
+					each = units.Must(palette.Apportion(r.Pieces, slices.Repeat([]int{1}, r.Types), 0))
+				}
+				row = append(row, fmt.Sprintf("%d types %d pieces (%s)", r.Types, r.Pieces, count(each)))
 			}
-			p.add("deal %d types %d pieces by %v over %d colors = %s", t.Types, t.Pieces, t.Shares, len(hexes), or(func([]string) string { return strings.Join(row, ", ") })(row, err))
+			p.add("deal %d types %d pieces by %v over %d colors = %s", t.types, t.pieces, t.shares, len(hexes), or(func([]string) string { return strings.Join(row, ", ") })(row, err))
 		}
 	}
 }
@@ -109,10 +138,16 @@ func boxes(p *page) {
 		}
 		for _, pair := range reading.Pairs {
 			for _, v := range views {
-				p.add("tell apart %s %s by %s = %s, %t", pair.A.Color, pair.B.Color, v.word, num(pair.Difference[v.view]), pair.Holds[v.view])
+				p.add("tell apart %s %s by %s = %s, %t", pair.A.Color, pair.B.Color, v.word, num(pair.Difference[v.view]), pair.Difference[v.view] >= r.Apart)
 			}
-			if m := pair.Mend; m != (palette.Mend{}) {
-				p.add("mend %s %s = %s to %s, lightness %s to %s in %s", pair.A.Color, pair.B.Color, m.Was, m.Swatch.Color, num(m.Now), num(m.Needed), m.View)
+			if m := pair.Mend; m != (palette.Swatch{}) {
+				was, other := pair.A.Color, pair.B.Color
+				if m.Name == pair.B.Name {
+					was, other = other, was
+				}
+				_, v := least(pair)
+				p.add("mend %s %s = %s to %s, lightness %s to %s in %s", pair.A.Color, pair.B.Color, was, m.Color,
+					num(math.Abs(lightness(v, was)-lightness(v, other))), num(math.Abs(lightness(v, m.Color)-lightness(v, other))), v)
 			}
 		}
 		if len(hexes) < 4 {
@@ -121,14 +156,12 @@ func boxes(p *page) {
 				p.add("add to %s = %s", strings.Join(hexes, " "), refusal(err))
 			}
 			for i, s := range more {
-				p.add("add to %s, %d = %s, least %s to %s by %s, %t", strings.Join(hexes, " "), i+1, s.Swatch.Color, num(s.Least), s.Nearest.Color, s.View, s.Holds)
+				d, v := least(s.Nearest)
+				p.add("add to %s, %d = %s, least %s to %s by %s, %t", strings.Join(hexes, " "), i+1, s.Swatch.Color, num(d), s.Nearest.A.Color, v, d >= r.Apart)
 			}
 		}
 		for _, hex := range colors {
-			m, err := r.Match(made(hexes), palette.Piece{Color: color(hex)})
-			p.add("match %s with %s = %s", hex, strings.Join(hexes, " "), or(func(m palette.Match) string {
-				return fmt.Sprintf("%d, %s away, fits %t", m.Index+1, num(m.Difference), m.Fits)
-			})(m, err))
+			p.add("match %s with %s = %s", hex, strings.Join(hexes, " "), or(best)(r.Sort(made(hexes), []palette.Piece{{Color: color(hex)}})))
 		}
 	}
 	fir := palette.Swatch{Name: "fir", Color: color("#355e3b")}
@@ -137,11 +170,11 @@ func boxes(p *page) {
 		if err != nil {
 			p.add("on fir %s = %s", strings.Join(hexes, " "), refusal(err))
 		}
-		for _, pair := range reading.Background {
+		for _, pair := range reading.Pairs[len(hexes)*(len(hexes)-1)/2:] {
 			for _, v := range views {
-				p.add("on fir %s by %s = %s, %t", pair.A.Color, v.word, num(pair.Difference[v.view]), pair.Holds[v.view])
+				p.add("on fir %s by %s = %s, %t", pair.A.Color, v.word, num(pair.Difference[v.view]), pair.Difference[v.view] >= r.Apart)
 			}
-			p.add("on fir %s, mended = %s", pair.A.Color, pair.Mend.Swatch.Color)
+			p.add("on fir %s, mended = %s", pair.A.Color, pair.Mend.Color)
 		}
 	}
 	gold, err := r.ParsePalette("gold:metal,silver:metal,copper:metal,bronze:metal")
@@ -149,9 +182,7 @@ func boxes(p *page) {
 		p.add("metals = %s", refusal(err))
 	}
 	for _, hex := range append([]string{"#d4af37", "#b8913d", "#c9ae5d", "#b87333", "#cb6d51", "#d8d8d8", "#848482", "#6c541e"}, colors...) {
-		p.add("metal %s = %s", hex, or(func(m palette.Match) string {
-			return fmt.Sprintf("%d, %s away, fits %t", m.Index+1, num(m.Difference), m.Fits)
-		})(r.Match(gold, palette.Piece{Color: color(hex), Finish: palette.Metal})))
+		p.add("metal %s = %s", hex, or(best)(r.Sort(gold, []palette.Piece{{Color: color(hex), Finish: palette.Metal}})))
 	}
 	var d draw
 	for range 40 {
@@ -164,14 +195,14 @@ func boxes(p *page) {
 		hexes := palettes[d.upTo(len(palettes))]
 		sorted, err := r.Sort(made(hexes), box)
 		p.add("sort %s by %s = %s", strings.Join(texts, ", "), strings.Join(hexes, " "), or(kept)(sorted, err))
-		best, err := r.Best(box)
+		most, err := r.Best(box)
 		p.add("best of %s = %s", strings.Join(texts, ", "), or(func(s palette.Sorting) string {
 			words := make([]string, 0, 4)
-			for _, s := range best.Palette.Swatches() {
+			for _, s := range most.Palette {
 				words = append(words, s.Color.String())
 			}
 			return strings.Join(words, " ") + ": " + kept(s)
-		})(best, err))
+		})(most, err))
 	}
 }
 

@@ -17,8 +17,7 @@ import (
 // packageFunctions are the functions that are no methods. A test compares the list with the source.
 var packageFunctions = []any{
 	mantel.CommonPractice, mantel.ParseLook, mantel.ParseSide, mantel.StandOut, mantel.Steps, mantel.UsualWeights,
-	palette.Apportion, palette.CommonPractice, palette.MustParseColor, palette.ParseColor,
-	palette.ParseFinish, palette.ParseSwatch, palette.SortFunc[palette.Piece],
+	palette.Apportion, palette.CommonPractice, palette.ParseColor, palette.ParseSwatch,
 	sizing.CommonLook, sizing.CommonPractice, sizing.Cover, sizing.LadderFor, sizing.Topper, sizing.TradeHeight,
 	job.CommonPractice,
 	labor.NextStock, labor.ParseDate, labor.StartingRates,
@@ -36,14 +35,10 @@ var samples = []any{
 	decimal.NewFromInt(3), 3, 1.5, []byte("7 ft"),
 	[]int{3, 2, 1},
 	units.Error{Func: "f", Field: "x", Value: "1", Want: "2", Err: units.ErrRange},
-	palette.Lab{L: 40, A: 10, B: -5},
 	red, palette.Daylight,
-	[]palette.Piece{{Name: "attic", Color: red, Count: 3}, {Color: palette.MustParseColor("gold")}},
-	palette.Totals{Types: 7, Pieces: 49, Shares: []int{60, 40}},
-	[]palette.Swatch{{Name: "red", Color: red}, {Name: "gold", Color: palette.MustParseColor("gold")}},
+	[]palette.Piece{{Name: "attic", Color: red, Count: 3}, {Color: units.Must(palette.ParseColor("gold"))}},
+	[]palette.Swatch{{Name: "red", Color: red}, {Name: "gold", Color: units.Must(palette.ParseColor("gold"))}},
 	palette.Piece{Color: red, Count: 3},
-	palette.ByView[int]{1},
-	func(p palette.Piece) palette.Piece { return p },
 	palette.Row{Types: 3, Pieces: 14},
 	palette.Match{},
 	palette.Matte,
@@ -111,7 +106,7 @@ var samples = []any{
 }
 
 var (
-	red  = palette.MustParseColor("crimson")
+	red  = units.Must(palette.ParseColor("crimson"))
 	tree = sizing.Tree{Height: 7 * units.Foot, Base: 4 * units.Foot, BareTip: 6 * units.Inch, Handle: 3 * units.Inch}
 	ball = shopping.Item{Kind: shopping.Ornament, Type: "ball", Color: "red", Size: 3 * units.Inch}
 	pick = shopping.Item{Kind: shopping.Pick}
@@ -139,8 +134,8 @@ var usual = map[string]any{
 	"span": 3 * units.Foot, "degrees": 200.0, "step": units.Inch, "unit": units.Inch, "places": 2, "src": int64(5), "total": 49, "percent": 50, "pieces": 8,
 	"palette.Color.Scan": "#dc143c", "palette.View.Scan": "protan", "palette.Finish.Scan": "matte", "palette.Swatch.Scan": "crimson", "palette.Palette.Scan": "crimson,gold",
 	"labor.ParseDate": "2026-11-28", "labor.Date.UnmarshalText": []byte("2026-11-28"), "labor.Rates.Dates.minutes": 282, "labor.Date.Scan": "2026-11-28",
-	"mantel.ParseLook": "traditional", "mantel.ParseSide": "left", "palette.ParseColor": "crimson", "palette.MustParseColor": "crimson",
-	"palette.ParseFinish": "shiny", "palette.ParseSwatch": "barn red=#7c0a02:shiny",
+	"mantel.ParseLook": "traditional", "mantel.ParseSide": "left", "palette.ParseColor": "crimson",
+	"palette.ParseSwatch": "barn red=#7c0a02:shiny",
 	"sizing.TreeKind.UnmarshalText": []byte("metal"), "placement.ParseAngle": "37.5°", "shopping.ParseItem": "picks", "shopping.ParseKind": "picks", "units.Style.Scan": "metric", "units.Style.UnmarshalText": []byte("metric"), "mantel.Mantel.FindDrops.garland": 14 * units.Foot,
 	"shopping.ParseQuantity": "4 of 54 in", "palette.Rules.ParsePalette": "crimson,forestgreen",
 	"units.ParseArea": "12 sq ft", "units.ParseLength": "7 ft", "units.ParseMass": "3 lb", "units.ParsePower": "4.8 W",
