@@ -26,7 +26,7 @@ func window(b *testing.B, i int) job.Request {
 	offer := func(item shopping.Item, pack shopping.Quantity, cents int64) {
 		r.Shop.Offers = append(r.Shop.Offers, shopping.Offer{Item: item, Name: "pack of " + pack.String(), Pack: pack, Price: decimal.New(cents, -2)})
 	}
-	for _, s := range colors.Swatches() {
+	for _, s := range colors {
 		offer(shopping.Item{Kind: shopping.Ornament, Color: s.Name}, shopping.Quantity{Pieces: 12}, 1400)
 		offer(shopping.Item{Kind: shopping.Ornament, Color: s.Name}, shopping.Quantity{Pieces: 4}, 550)
 	}
