@@ -135,7 +135,7 @@ var usual = map[string]any{
 	"palette.Color.Scan": "#dc143c", "palette.View.Scan": "protan", "palette.Finish.Scan": "matte", "palette.Swatch.Scan": "crimson", "palette.Palette.Scan": "crimson,gold",
 	"labor.ParseDate": "2026-11-28", "labor.Date.UnmarshalText": []byte("2026-11-28"), "labor.Rates.Dates.minutes": 282, "labor.Date.Scan": "2026-11-28",
 	"mantel.ParseLook": "traditional", "mantel.ParseSide": "left", "palette.ParseColor": "crimson",
-	"palette.ParseSwatch": "barn red=#7c0a02:shiny",
+	"palette.ParseSwatch":           "barn red=#7c0a02:shiny",
 	"sizing.TreeKind.UnmarshalText": []byte("metal"), "placement.ParseAngle": "37.5°", "shopping.ParseItem": "picks", "shopping.ParseKind": "picks", "units.Style.Scan": "metric", "units.Style.UnmarshalText": []byte("metric"), "mantel.Mantel.FindDrops.garland": 14 * units.Foot,
 	"shopping.ParseQuantity": "4 of 54 in", "palette.Rules.ParsePalette": "crimson,forestgreen",
 	"units.ParseArea": "12 sq ft", "units.ParseLength": "7 ft", "units.ParseMass": "3 lb", "units.ParsePower": "4.8 W",
