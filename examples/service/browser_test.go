@@ -84,6 +84,7 @@ func openBrowser(t *testing.T, phone bool) *browser {
 	}
 	var opened struct{ SessionID string }
 	b.must("POST", "", map[string]any{"capabilities": map[string]any{"alwaysMatch": map[string]any{
+		"timeouts":           map[string]any{"script": 180_000},
 		"goog:chromeOptions": options,
 		"goog:loggingPrefs":  map[string]any{"browser": "ALL"},
 	}}}, &opened)
