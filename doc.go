@@ -34,11 +34,11 @@
 //
 // The mantel:
 //
-//   - How long is the garland for a 64 in mantel? 7 ft 4 in traditional, 9 ft 4 in asymmetrical ([mantel.Rules.BaseGarland]).
+//   - How long is the garland for a 64 in mantel? 7 ft 4 in traditional, 9 ft 4 in asymmetrical ([mantel.Rules.Needs]).
 //   - Where do the picks of a traditional 64 in mantel go? At 4 in, 12 in, 20 in, 28 in, 36 in, 44 in, 52 in and 60 in from the left ([mantel.Rules.Spots]).
 //   - How far do the ends of a 9 ft garland fall on a traditional 64 in mantel? 1 ft 10 in at the left and 1 ft 10 in at the right ([mantel.Mantel.FindDrops]).
-//   - How much garland do two swags 8 in deep take on a 64 in mantel, with ends that fall a foot? 8 ft 1 3/4 in ([mantel.Mantel.Garland]).
-//   - Will hooks rated 5 lb hold 8 oz a foot in two swags 8 in deep on 64 in, a foot falling at each end? No: the middle one carries 24.6 oz and may carry 16 ([mantel.Mantel.Loads]).
+//   - How much garland do two swags 8 in deep take on a 64 in mantel, with ends that fall a foot? 8 ft 1 3/4 in ([mantel.Run.Garland]).
+//   - Will hooks rated 5 lb hold 8 oz a foot in two swags 8 in deep on 64 in, a foot falling at each end? No: the middle one carries 24.6 oz and may carry 16 ([mantel.Run.Loads]).
 //   - Is a garland that hangs 2 in above the opening clear of the fire? No, 6 in is the least ([mantel.Mantel.Clearances]).
 //
 // The shop and the boxes:

@@ -11,11 +11,11 @@ const (
 // one is added.
 var (
 	cautionTakeDown = units.Caution{Code: "take down before a fire", Text: "take the garland and the stockings down before a fire is lit", Source: tips}
-	cautionNotTrim  = units.Caution{Code: "not trim", Text: "a hanging garland is not trim in the sense of the codes: meeting their clearances does not make it safe"}
+	cautionNotTrim  = units.Caution{Code: "not trim", Text: "a hanging garland is not trim: meeting the figures of a code does not make it safe"}
 	cautionLocal    = units.Caution{Code: "local code", Text: "local code and the maker of the fireplace decide"}
 	cautionCandles  = units.Caution{Code: "candles", Text: "use battery candles only on a dressed shelf: an open flame stays 3 ft from what can burn", Source: tips}
 	cautionDry      = units.Caution{Code: "dry greens", Text: "fresh greens dry out in days over a hearth: mist them, and throw them out when needles fall", Source: commonPractice}
-	cautionBerries  = units.Caution{Code: "berries", Text: "holly, mistletoe and yew are poisonous: keep their berries out of reach of children and pets, or use artificial ones", Source: memory}
+	cautionBerries  = units.Caution{Code: "berries", Text: "holly, mistletoe and yew are poisonous: keep their berries from children and pets, or use artificial ones", Source: memory}
 	cautionPeople   = units.Caution{Code: "reach", Text: "keep ends, ribbon, bells and cords out of the way of feet, children and pets", Source: commonPractice}
 	cautionCords    = units.Caution{Code: "cords", Text: "run no cord through the opening, over the hearth or under a rug; use strings listed for the purpose, and switch them off when you leave or go to bed", Source: tips}
 	cautionHangers  = units.Caution{Code: "not measured", Text: "picks, ornaments, bells and bows come nearer than these figures, unless the thickness counts them in"}
@@ -25,14 +25,13 @@ var (
 	cautionNoWidth   = units.Caution{Code: "thickness not given", Text: "the thickness of the garland was not given, so distances are from its middle line: it comes nearer than they say"}
 	cautionNoOpening = units.Caution{Code: "opening not given", Text: "no opening was given, so nothing was checked against a fire"}
 
-	cautionScreen = units.Caution{Code: "screen", Text: "heat and smoke from a fire rise to a screen above the shelf: its maker's manual says how warm it may get, so measure there with the fire lit before the shelf is dressed; keep its vents clear", Source: memory}
-	cautionMirror = units.Caution{Code: "mirror", Text: "a mirror or picture over a fire needs fixings that heat does not loosen; hang nothing from its frame", Source: memory}
-	cautionCover  = units.Caution{Code: "covered", Text: "the garland stands higher than the bottom of what is above the shelf: it covers its edge or touches it"}
+	cautionAbove = units.Caution{Code: "above", Text: "heat and smoke from a fire rise to what is above the shelf: a screen may get no warmer than its maker's manual says, so measure there with the fire lit before the shelf is dressed, and keep its vents clear; a mirror or picture needs fixings that heat does not loosen; hang nothing from its frame", Source: memory}
+	cautionCover = units.Caution{Code: "covered", Text: "the garland stands higher than the bottom of what is above the shelf: it covers its edge or touches it"}
 
 	cautionHookLabel = units.Caution{Code: "hook label", Text: "follow the label of the hook for the surface, the weight and the waiting time; a rating is for a clean, sound surface"}
 	cautionHookHeat  = units.Caution{Code: "hook heat", Text: "heat and dust weaken adhesive: do not trust an adhesive hook over a fireplace that is used"}
 	cautionHookShare = units.Caution{Code: "hooks side by side", Text: "hooks side by side share a load only as far as they are pulled alike: use a stronger hook, not more of the same"}
-	cautionWeigh     = units.Caution{Code: "weigh yours", Text: "weigh what hangs as it will hang, with its picks and ornaments, and wet if it is fresh"}
+	cautionWeigh     = units.Caution{Code: "weigh yours", Text: "weigh yours, dressed, and wet if fresh: thin artificial garland is 2 to 4 oz a foot, full 6 to 10, fresh 8 to 16", Source: memory}
 	cautionHalfHung  = units.Caution{Code: "half hung", Text: "while the garland goes up, a hook with a swag on one side carries the whole level pull of that side", Source: "statics"}
 
 	cautionLowShelf = units.Caution{Code: "low shelf", Text: "the shelf is too low for the ends that the rule asks for", Source: ownFigure}

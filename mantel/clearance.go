@@ -37,95 +37,50 @@ const (
 )
 
 const (
-	sourceIRC   = "IRC R1001.11 exception 4"
-	editionIRC  = "2018"
-	sourceNFPA  = "ANSI/NFPA 211, 11.2.5.4"
-	edition211  = "2016"
-	sourceSide  = "IRC R1001.11 exception 4, sides"
-	editionSide = "from memory, edition to be checked"
-	sourceTips  = tips
-	noEdition   = "undated"
+	sourceIRC  = "IRC R1001.11 exception 4, 2018"
+	sourceNFPA = "ANSI/NFPA 211, 11.2.5.4, 2016"
+	sourceSide = "IRC R1001.11 exception 4, sides, from memory, edition to be checked"
+	sourceTips = tips + ", undated"
 )
 
-// A Clearance is how near one part of a garland comes to the fire and the floor.
+// A Clearance is one measure of how near something comes to the fire or the floor, or
+// how far it stands out, beside a published figure for it.
 type Clearance struct {
-	// Place is the part of the garland: left drop, right drop, along the shelf,
-	// swag 1 and so on from the left, or ribbon.
+	// Place is the part of the garland: left drop, right drop, along the shelf, ribbon,
+	// or swag 1, stocking 1 and so on from the left.
 	Place string `json:"place"`
 
-	// FromOpening is the least distance of its outside from the opening, in the
-	// plane of the wall: 0 for what hangs in front of the opening, or of the wall
-	// between the opening and the hearth. It means nothing without HasOpening.
-	FromOpening units.Length `json:"fromOpening"`
-	HasOpening  bool         `json:"hasOpening"` // the mantel has an opening
+	// Measure is "distance from the opening", "distance from an open fire", "height
+	// above the hearth" or "standing out from the wall".
+	Measure  string       `json:"measure"`
+	Measured units.Length `json:"measured"`
 
-	// AboveHearth is the height of its lowest point, less half the thickness,
-	// above the hearth; negative if it would lie on it. It means nothing without
-	// HasHearth.
-	AboveHearth units.Length `json:"aboveHearth"`
-	HasHearth   bool         `json:"hasHearth"` // the height of the shelf is known
-}
+	// Allowed is the least that Measured may be, or the most if AtLeast is false.
+	Allowed units.Length `json:"allowed"`
+	AtLeast bool         `json:"atLeast"`
 
-// String returns a text such as "swag 2: 7 in from the opening, 3 ft above the
-// hearth". What is not exact in it is rounded down.
-func (c Clearance) String() string {
-	text := c.Place + ": "
-	switch {
-	case c.HasOpening && c.HasHearth:
-		return text + showDown(c.FromOpening) + " from the opening, " + showDown(c.AboveHearth) + " above the hearth"
-	case c.HasOpening:
-		return text + showDown(c.FromOpening) + " from the opening"
-	case c.HasHearth:
-		return text + showDown(c.AboveHearth) + " above the hearth"
-	}
-	return text + "not measured"
-}
-
-// A Violation is a clearance that falls short of a published figure.
-type Violation struct {
-	Place    string       `json:"place"`    // the part of the garland, as in Clearance
-	Measure  string       `json:"measure"`  // what was measured: "distance from the opening"
-	Measured units.Length `json:"measured"` // how much it is
-	Allowed  units.Length `json:"allowed"`  // how much it may be
-	AtLeast  bool         `json:"atLeast"`  // Allowed is the least; otherwise it is the most
-	Source   string       `json:"source"`   // who says so
-	Edition  string       `json:"edition"`  // of which year, or "undated"
+	Source string `json:"source"` // who says so, in which edition
 }
 
 // String returns a text such as "swag 2: distance from the opening 4 in, at least
-// 6 in (IRC R1001.11 exception 4, 2018)". What is not exact in it is rounded towards
-// the worse: a violation never reads as if it met the figure.
-func (v Violation) String() string {
-	figures := showUp(v.Measured) + ", at most " + showDown(v.Allowed)
-	if v.AtLeast {
-		figures = showDown(v.Measured) + ", at least " + showUp(v.Allowed)
+// 6 in (IRC R1001.11 exception 4, 2018)". A figure that is not exact in it is rounded so
+// that one that falls short never reads as if it were met.
+func (c Clearance) String() string {
+	text, limit := "", "at most "+showDown(c.Allowed)
+	switch {
+	case c.AtLeast:
+		limit = "at least " + showUp(c.Allowed)
+	case c.Allowed == 0:
+		limit = "nothing"
 	}
-	text := v.Place + ": " + v.Measure + " " + figures + " (" + v.Source
-	if v.Edition != "" {
-		text += ", " + v.Edition
-	}
-	return text + ")"
-}
-
-// A Limit is how far something may stand out from the wall by one standard.
-type Limit struct {
-	Limited bool         `json:"limited"` // the standard sets a limit at this distance
-	Most    units.Length `json:"most"`    // how far it may stand out, 0 where nothing may be; means nothing without Limited
-	Source  string       `json:"source"`  // the standard
-	Edition string       `json:"edition"` // of which year
-}
-
-// String returns a text such as "7/8 in (IRC R1001.11 exception 4, 2018)". What is not
-// exact in it is rounded down.
-func (l Limit) String() string {
-	text := "no limit"
-	if l.Limited {
-		text = "at most " + showDown(l.Most)
-		if l.Most == 0 {
-			text = "nothing"
+	if c.Place != "" {
+		measured := showUp(c.Measured)
+		if c.AtLeast {
+			measured = showDown(c.Measured)
 		}
+		text = c.Place + ": " + c.Measure + " " + measured + ", "
 	}
-	return text + " (" + l.Source + ", " + l.Edition + ")"
+	return text + limit + " (" + c.Source + ")"
 }
 
 // StandOut returns how far something that burns may stand out from the wall at a
@@ -146,62 +101,66 @@ func (l Limit) String() string {
 // 2016 edition, both quoted; the sides, from memory. One summary states the rule above
 // the opening as 6 in and 1 in more for each 1/8 in beyond 1½ in: it disagrees with
 // both quotations and is not used.
-func StandOut(distance units.Length, beside bool) ([]Limit, error) {
+func StandOut(distance units.Length, beside bool) ([]Clearance, error) {
 	if err := checkLength("StandOut", "distance", distance, 0, 100*units.Foot, "0 ft to 100 ft"); err != nil {
 		return nil, err
 	}
-	first, second := standOut(distance, beside)
-	return []Limit{first, second}, nil
+	return standOut(distance, beside), nil
 }
 
-func standOut(distance units.Length, beside bool) (first, second Limit) {
-	first, second = Limit{Source: sourceIRC, Edition: editionIRC}, Limit{Source: sourceNFPA, Edition: edition211}
-	if beside {
-		first = Limit{Source: sourceSide, Edition: editionSide}
+func standOut(distance units.Length, beside bool) (limits []Clearance) {
+	add := func(most units.Length, source string) {
+		limits = append(limits, Clearance{Measure: measureOut, Allowed: most, Source: source})
+	}
+	switch near := distance < nothingWithin; {
+	case beside && near:
+		add(0, sourceSide)
+	case beside:
+		add(max(standOutMost, distance-nothingWithin), sourceSide)
+	case near:
+		add(0, sourceIRC)
+	case distance <= limitedWithin:
+		add(distance/standOutPart, sourceIRC)
 	}
 	switch {
 	case distance < nothingWithin:
-		first.Limited, second.Limited = true, true
-		return first, second
-	case beside:
-		first.Limited, first.Most = true, max(standOutMost, distance-nothingWithin)
+		add(0, sourceNFPA)
 	case distance <= limitedWithin:
-		first.Limited, first.Most = true, distance/standOutPart
+		add(standOutMost, sourceNFPA)
 	}
-	if distance <= limitedWithin {
-		second.Limited, second.Most = true, standOutMost
-	}
-	return first, second
+	return limits
 }
 
 // Clearances is how what hangs stays clear of the fire and the floor: the trim figures
 // on one side, an open fire on the other.
 type Clearances struct {
-	Places []Clearance `json:"places"` // every part, from the left
+	// Places are the distance from the opening and the height above the hearth of every
+	// part, from the left, met or not. A mantel without an opening or a height has none.
+	Places []Clearance `json:"places"`
 
 	// Violations are the trim figures that a part falls short of, and parts that lie
 	// on the hearth. The worst is first: the nearest within 6 in of the opening, then
 	// what stands out farthest beyond its limit, then what lies on the hearth.
-	Violations []Violation `json:"violations"`
+	Violations []Clearance `json:"violations"`
 
 	// Fire is the part nearest to the opening, if that is within the 3 ft that
 	// decorations keep from an open fire. The zero value if none is.
-	Fire Violation `json:"fire"`
+	Fire Clearance `json:"fire"`
 
 	Cautions []units.Caution `json:"cautions"` // what to mind, and what could not be checked
 }
 
 // String returns two lines: whether a fire may burn while this hangs, and the worst of
-// the trim figures with its source and how many more there are. The rest is in the
-// fields. Clearances of no place, which come with an error, are "nothing was checked".
+// the trim figures with its source and how many more there are. Clearances of no place
+// are "nothing was checked".
 func (c Clearances) String() string {
 	if len(c.Places) == 0 {
 		return unchecked
 	}
 	text := "no opening was given: nothing was checked against a fire"
-	if c.Fire != (Violation{}) {
+	if c.Fire != (Clearance{}) {
 		text = "no fire while this hangs: " + c.Fire.String()
-	} else if c.Places[0].HasOpening {
+	} else if c.Places[0].Measure == measureNear {
 		text = "3 ft or more from the opening; still, take it down before a fire is lit"
 	}
 	switch n := len(c.Violations) - 1; {
@@ -243,7 +202,7 @@ func (c Clearances) String() string {
 // comes down before a fire is lit. Cautions says so, what was not checked because it
 // was not measured, and what heat asks of a mirror or a screen above.
 //
-// The errors are those of [Mantel.Garland].
+// The errors are those of [Mantel.Hang].
 //
 // Source: as for [StandOut]; 3 ft, NFPA and ESFI holiday safety tips.
 func (m Mantel) Clearances(hanging Hanging) (Clearances, error) {
@@ -268,12 +227,12 @@ func (m Mantel) Clearances(hanging Hanging) (Clearances, error) {
 		c.add(m, "right drop", m.fromZone(m.Length, h.Right), h.Right, around)
 	}
 	if h.Fall > 0 {
-		along := m.Length
-		switch {
-		case h.Look == Traditional:
-			along = m.Length / 2
-		case h.Heavy == Left:
+		along := m.Length / 2
+		switch h.Look {
+		case AsymmetricalLeft:
 			along = 0
+		case AsymmetricalRight:
+			along = m.Length
 		}
 		c.add(m, "ribbon", m.fromZone(along, h.Fall), h.Fall, around)
 	}
@@ -291,20 +250,18 @@ func (c *Clearances) add(m Mantel, place string, from distance, lowest, around u
 // addOut measures one part by its outside: how near and how low it comes, and how far
 // it stands out from the front edge of the shelf.
 func (c *Clearances) addOut(m Mantel, place string, from distance, lowest, out units.Length) {
-	near := Clearance{Place: place, HasOpening: m.Opening != (Opening{}), HasHearth: m.Height != 0}
-	if near.HasOpening {
-		near.FromOpening = nearest(from.nm)
-		c.judge(m, near, from.beside, m.Depth+out)
+	if m.Opening != (Rectangle{}) {
+		near := nearest(from.nm)
+		c.Places = append(c.Places, Clearance{place, measureNear, near, nothingWithin, true, sourceIRC})
+		c.judge(m, place, near, from.beside, m.Depth+out)
 	}
-	if near.HasHearth {
-		near.AboveHearth = m.Height - lowest
-		if near.AboveHearth < 0 {
-			c.Violations = append(c.Violations, Violation{
-				Place: place, Measure: measureHearth, Measured: near.AboveHearth, AtLeast: true, Source: commonPractice,
-			})
+	if m.Height != 0 {
+		above := Clearance{place, measureHearth, m.Height - lowest, 0, true, commonPractice}
+		c.Places = append(c.Places, above)
+		if above.Measured < 0 {
+			c.Violations = append(c.Violations, above)
 		}
 	}
-	c.Places = append(c.Places, near)
 }
 
 const (
@@ -314,27 +271,25 @@ const (
 	measureHearth = "height above the hearth"
 )
 
-// judge adds what a part falls short of that stands out so far.
-func (c *Clearances) judge(m Mantel, part Clearance, beside bool, out units.Length) {
-	d := part.FromOpening
-	first, second := standOut(d, beside)
-	for _, limit := range [...]Limit{first, second} {
+// judge adds what a part at a distance falls short of that stands out so far.
+func (c *Clearances) judge(m Mantel, place string, d units.Length, beside bool, out units.Length) {
+	for _, limit := range standOut(d, beside) {
 		switch {
 		case d < nothingWithin:
-			c.Violations = append(c.Violations, Violation{part.Place, measureNear, d, nothingWithin, true, limit.Source, limit.Edition})
-		case m.Depth != 0 && limit.Limited && out > limit.Most:
-			c.Violations = append(c.Violations, Violation{part.Place, measureOut, out, limit.Most, false, limit.Source, limit.Edition})
+			c.Violations = append(c.Violations, Clearance{place, measureNear, d, nothingWithin, true, limit.Source})
+		case m.Depth != 0 && out > limit.Allowed:
+			c.Violations = append(c.Violations, Clearance{place, measureOut, out, limit.Allowed, false, limit.Source})
 		}
 	}
-	if d < fromFlame && (c.Fire == Violation{} || d < c.Fire.Measured) {
-		c.Fire = Violation{part.Place, measureFire, d, fromFlame, true, sourceTips, noEdition}
+	if d < fromFlame && (c.Fire == Clearance{} || d < c.Fire.Measured) {
+		c.Fire = Clearance{place, measureFire, d, fromFlame, true, sourceTips}
 	}
 }
 
 // finish puts the worst first, and adds the cautions.
 func (c *Clearances) finish(m Mantel, thickness units.Length) {
 	rank := map[string]int{measureNear: 0, measureOut: 1, measureHearth: 2}
-	slices.SortStableFunc(c.Violations, func(a, b Violation) int {
+	slices.SortStableFunc(c.Violations, func(a, b Clearance) int {
 		if a.Measure != b.Measure {
 			return rank[a.Measure] - rank[b.Measure]
 		}
@@ -344,7 +299,7 @@ func (c *Clearances) finish(m Mantel, thickness units.Length) {
 		return cmp.Compare(b.Measured-b.Allowed, a.Measured-a.Allowed)
 	})
 	c.Cautions = append(c.Cautions, cautionTakeDown, cautionNotTrim, cautionLocal, cautionCandles, cautionDry, cautionBerries, cautionPeople, cautionHangers)
-	if m.Opening == (Opening{}) {
+	if m.Opening == (Rectangle{}) {
 		c.Cautions = append(c.Cautions, cautionNoOpening)
 	} else if m.Depth == 0 {
 		c.Cautions = append(c.Cautions, cautionNoDepth)
@@ -355,13 +310,9 @@ func (c *Clearances) finish(m Mantel, thickness units.Length) {
 	if thickness == 0 {
 		c.Cautions = append(c.Cautions, cautionNoWidth)
 	}
-	if m.Above != (Above{}) {
-		if m.Above.Screen {
-			c.Cautions = append(c.Cautions, cautionScreen)
-		} else {
-			c.Cautions = append(c.Cautions, cautionMirror)
-		}
-		if m.Above.Up < thickness/2 {
+	if m.Above != (Rectangle{}) {
+		c.Cautions = append(c.Cautions, cautionAbove)
+		if m.Above.Gap < thickness/2 {
 			c.Cautions = append(c.Cautions, cautionCover)
 		}
 	}
@@ -388,7 +339,7 @@ func (m Mantel) fromZone(along, below units.Length) distance {
 func (m Mantel) distance(along, below float64) distance {
 	left := m.side()
 	x := max(0, left-along, along-left-float64(m.Opening.Width))
-	y := max(0, float64(m.Opening.Below)-below)
+	y := max(0, float64(m.Opening.Gap)-below)
 	return distance{math.Sqrt(float64(x*x) + float64(y*y)), y == 0 && x > 0}
 }
 
@@ -410,7 +361,7 @@ func (m Mantel) swagDistance(h Hanging, i int) distance {
 	if span*(float64(i)+0.5) > float64(m.Length)/2+float64(m.Opening.Offset) {
 		m, i = m.mirrored(), h.Swags-1-i // the right side is the mirror image of the left
 	}
-	c := m.curve(h)
+	c := m.hang(h).curve(m.Length)
 	start := float64(span * float64(i))
 	at := func(x float64) distance { return m.distance(start+x, c.Below(x)) }
 	low, high := span/2, span

@@ -13,7 +13,7 @@ import (
 )
 
 // irc and nfpa keep the violations of one source.
-func from(c mantel.Clearances, source string) (found []mantel.Violation) {
+func from(c mantel.Clearances, source string) (found []mantel.Clearance) {
 	for _, v := range append(c.Violations, c.Fire) {
 		if strings.HasPrefix(v.Source, source) {
 			found = append(found, v)
@@ -29,16 +29,16 @@ func from(c mantel.Clearances, source string) (found []mantel.Violation) {
 // opening as the shelf is, and stands out as far as the shelf is deep.
 func TestClearanceTable(t *testing.T) {
 	const near, out = "distance from the opening", "standing out from the wall"
-	irc := func(measure string, measured, allowed units.Length) mantel.Violation {
-		return mantel.Violation{"along the shelf", measure, measured, allowed, measure == near, "IRC R1001.11 exception 4", "2018"}
+	irc := func(measure string, measured, allowed units.Length) mantel.Clearance {
+		return mantel.Clearance{"along the shelf", measure, measured, allowed, measure == near, "IRC R1001.11 exception 4, 2018"}
 	}
-	nfpa := func(measure string, measured, allowed units.Length) mantel.Violation {
-		return mantel.Violation{"along the shelf", measure, measured, allowed, measure == near, "ANSI/NFPA 211, 11.2.5.4", "2016"}
+	nfpa := func(measure string, measured, allowed units.Length) mantel.Clearance {
+		return mantel.Clearance{"along the shelf", measure, measured, allowed, measure == near, "ANSI/NFPA 211, 11.2.5.4, 2016"}
 	}
-	tips := func(measured units.Length) mantel.Violation {
-		return mantel.Violation{"along the shelf", "distance from an open fire", measured, 3 * ft, true, "NFPA and ESFI holiday safety tips", "undated"}
+	tips := func(measured units.Length) mantel.Clearance {
+		return mantel.Clearance{"along the shelf", "distance from an open fire", measured, 3 * ft, true, "NFPA and ESFI holiday safety tips, undated"}
 	}
-	type list = []mantel.Violation
+	type list = []mantel.Clearance
 	for _, test := range []struct {
 		below, depth units.Length
 		want         list
@@ -58,16 +58,16 @@ func TestClearanceTable(t *testing.T) {
 		{3 * ft, 8 * in, nil},
 		{8 * in, 0, list{tips(8 * in)}}, // depth not measured
 	} {
-		m := mantel.Mantel{Length: 5 * ft, Depth: test.depth, Opening: mantel.Opening{Width: 3 * ft, Height: 2 * ft, Below: test.below}}
+		m := mantel.Mantel{Length: 5 * ft, Depth: test.depth, Opening: mantel.Rectangle{Width: 3 * ft, Height: 2 * ft, Gap: test.below}}
 		got, err := m.Clearances(mantel.Hanging{})
 		all := got.Violations
-		if got.Fire != (mantel.Violation{}) {
+		if got.Fire != (mantel.Clearance{}) {
 			all = append(all, got.Fire)
 		}
 		if err != nil || !slices.Equal(all, test.want) {
 			t.Errorf("%v below, %v deep: got %v, %v, want %v", test.below, test.depth, got.Violations, err, test.want)
 		}
-		if want := (mantel.Clearance{Place: "along the shelf", FromOpening: test.below, HasOpening: true}); !slices.Equal(got.Places, []mantel.Clearance{want}) {
+		if want := irc(near, test.below, 6*in); !slices.Equal(got.Places, list{want}) {
 			t.Errorf("got %v, want %v", got.Places, want)
 		}
 	}
@@ -75,16 +75,12 @@ func TestClearanceTable(t *testing.T) {
 
 // Half of the thickness brings a garland nearer, lower, and further out.
 func TestThickness(t *testing.T) {
-	m := mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: in, Opening: mantel.Opening{Width: 3 * ft, Height: 2 * ft, Below: 10 * in}}
+	m := mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: in, Opening: mantel.Rectangle{Width: 3 * ft, Height: 2 * ft, Gap: 10 * in}}
 	got, err := m.Clearances(mantel.Hanging{Thickness: 2 * in, Left: 58 * in})
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := []mantel.Clearance{
-		{"left drop", 11 * in, true, in, true},
-		{"along the shelf", 9 * in, true, 59 * in, true},
-	}
-	if !slices.Equal(got.Places, want) {
+	if want := []nearness{{"left drop", 11 * in, in}, {"along the shelf", 9 * in, 59 * in}}; !slices.Equal(places(got), want) {
 		t.Errorf("got %v, want %v", got.Places, want)
 	}
 	if v := from(got, "IRC"); len(v) != 1 || v[0].Measured != 2*in || v[0].Allowed != 9*in/8 { // the drop is beside the opening
@@ -93,25 +89,25 @@ func TestThickness(t *testing.T) {
 
 	// On the hearth, and just above it.
 	got, err = m.Clearances(mantel.Hanging{Thickness: 2 * in, Right: 59 * in})
-	if err != nil || got.Places[1].AboveHearth != 0 || len(from(got, "common practice")) != 0 {
+	if err != nil || places(got)[1].hearth != 0 || len(from(got, "common practice")) != 0 {
 		t.Errorf("got %v, %v", got, err)
 	}
 	got, err = m.Clearances(mantel.Hanging{Thickness: 2 * in, Right: 59*in + 1})
-	hearth := mantel.Violation{"right drop", "height above the hearth", -1, 0, true, "common practice", ""}
-	if err != nil || got.Places[1].AboveHearth != -1 || !slices.Equal(from(got, "common practice"), []mantel.Violation{hearth}) {
+	hearth := mantel.Clearance{"right drop", "height above the hearth", -1, 0, true, "common practice"}
+	if err != nil || places(got)[1].hearth != -1 || !slices.Equal(from(got, "common practice"), []mantel.Clearance{hearth}) {
 		t.Errorf("got %v, %v", got, err)
 	}
 
 	// So thick that it reaches the opening from the shelf.
 	got, err = m.Clearances(mantel.Hanging{Thickness: 3 * ft})
-	if err != nil || got.Places[0].FromOpening != 0 {
+	if err != nil || places(got)[0].opening != 0 {
 		t.Errorf("got %v, %v", got, err)
 	}
 }
 
 // An opening 36 in wide under a shelf of 60 in: 12 in from the shelf's ends, 9 in below it.
 func TestDistances(t *testing.T) {
-	m := mantel.Mantel{Length: 60 * in, Opening: mantel.Opening{Width: 36 * in, Height: 30 * in, Below: 9 * in}}
+	m := mantel.Mantel{Length: 60 * in, Opening: mantel.Rectangle{Width: 36 * in, Height: 30 * in, Gap: 9 * in}}
 	for _, test := range []struct {
 		reason string
 		h      mantel.Hanging
@@ -124,12 +120,12 @@ func TestDistances(t *testing.T) {
 		},
 		{
 			"a drop of 4 in ends 5 in above the top: 5-12-13",
-			mantel.Hanging{Left: 4 * in, Right: 9 * in, Look: mantel.Asymmetrical, Fall: 40 * in},
+			mantel.Hanging{Left: 4 * in, Right: 9 * in, Look: mantel.AsymmetricalLeft, Fall: 40 * in},
 			map[string]units.Length{"left drop": 13 * in, "along the shelf": 9 * in, "right drop": 12 * in, "ribbon": 12 * in},
 		},
 		{
 			"an asymmetrical ribbon at either end",
-			mantel.Hanging{Look: mantel.Asymmetrical, Heavy: mantel.Right, Fall: 4 * in},
+			mantel.Hanging{Look: mantel.AsymmetricalRight, Fall: 4 * in},
 			map[string]units.Length{"ribbon": 13 * in},
 		},
 		{
@@ -138,8 +134,8 @@ func TestDistances(t *testing.T) {
 			map[string]units.Length{"ribbon": 5 * in},
 		},
 		{
-			"the heavy side of a traditional mantel says nothing",
-			mantel.Hanging{Heavy: mantel.Right, Fall: 9*in - 1},
+			"a traditional ribbon just above the opening",
+			mantel.Hanging{Fall: 9*in - 1},
 			map[string]units.Length{"ribbon": 1},
 		},
 		{
@@ -169,39 +165,37 @@ func TestDistances(t *testing.T) {
 		}
 		for place, want := range test.want {
 			i := slices.IndexFunc(got.Places, func(c mantel.Clearance) bool { return c.Place == place })
-			if i < 0 || got.Places[i].FromOpening != want || !got.Places[i].HasOpening || got.Places[i].HasHearth {
+			if i < 0 || got.Places[i].Measured != want || got.Places[i].Measure != "distance from the opening" {
 				t.Errorf("%s: %s: got %v, want %v", test.reason, place, got.Places, want)
 			}
 		}
 	}
 	// Every part is there, from the left, the ribbon last.
 	got, err := m.Clearances(mantel.Hanging{Swags: 2, Sag: in, Left: in, Right: in, Fall: in})
-	var places []string
+	var parts []string
 	for _, c := range got.Places {
-		places = append(places, c.Place)
+		parts = append(parts, c.Place)
 	}
-	if err != nil || !slices.Equal(places, []string{"left drop", "swag 1", "swag 2", "right drop", "ribbon"}) {
-		t.Errorf("got %q, %v", places, err)
+	if err != nil || !slices.Equal(parts, []string{"left drop", "swag 1", "swag 2", "right drop", "ribbon"}) {
+		t.Errorf("got %q, %v", parts, err)
 	}
 }
 
 // Where Spots puts the ribbon is where its fall is measured. 1½ yd hung by the middle
 // falls 27 in: 13 in deep in front of an opening that is 14 in below the shelf.
 func TestFallWhereSpotsHasIt(t *testing.T) {
-	m := mantel.Mantel{Length: 64 * in, Opening: mantel.Opening{Width: 36 * in, Height: 30 * in, Below: 14 * in}}
+	m := mantel.Mantel{Length: 64 * in, Opening: mantel.Rectangle{Width: 36 * in, Height: 30 * in, Gap: 14 * in}}
 	rules := custom(func(l *mantel.LookRules) { l.Ribbon = 54 * in })
-	for _, look := range []mantel.Look{mantel.Traditional, mantel.Asymmetrical} {
-		for _, heavy := range []mantel.Side{mantel.Left, mantel.Right} {
-			spots, err := rules.Spots(m, look, heavy)
-			if err != nil {
-				t.Fatal(err)
-			}
-			at, _ := alongs(spots, "ribbon, mantel")
-			want := max(0, 14*in-at[0], at[0]-50*in) // how far it is beside the opening
-			got, err := m.Clearances(mantel.Hanging{Look: look, Heavy: heavy, Fall: 27 * in})
-			if err != nil || got.Places[1].Place != "ribbon" || got.Places[1].FromOpening != want {
-				t.Errorf("%v, heavy at the %v: got %v, %v, want the ribbon %v from the opening", look, heavy, got.Places, err, want)
-			}
+	for _, look := range []mantel.Look{mantel.Traditional, mantel.AsymmetricalLeft, mantel.AsymmetricalRight} {
+		spots, err := rules.Spots(m, look)
+		if err != nil {
+			t.Fatal(err)
+		}
+		at, _ := alongs(spots, "ribbon, mantel")
+		want := max(0, 14*in-at[0], at[0]-50*in) // how far it is beside the opening
+		got, err := m.Clearances(mantel.Hanging{Look: look, Fall: 27 * in})
+		if err != nil || got.Places[1].Place != "ribbon" || got.Places[1].Measured != want {
+			t.Errorf("%v: got %v, %v, want the ribbon %v from the opening", look, got.Places, err, want)
 		}
 	}
 }
@@ -212,6 +206,10 @@ func nearestByLooking(t *rapid.T, m mantel.Mantel, h mantel.Hanging, i int) floa
 	span := float64(m.Length) / float64(h.Swags)
 	low, high := span*float64(i), span*float64(i+1)
 	side := float64(m.Length-m.Opening.Width) / 2
+	run, err := m.Hang(h)
+	if err != nil {
+		t.Fatal(err)
+	}
 	best, at := math.Inf(1), 0.
 	const steps = 200
 	for range 6 {
@@ -219,12 +217,12 @@ func nearestByLooking(t *rapid.T, m mantel.Mantel, h mantel.Hanging, i int) floa
 		for k := range steps + 1 {
 			x := low + step*float64(k)
 			along := min(m.Length, units.Length(math.Round(x)))
-			below, err := m.Below(h, along)
+			below, err := run.Below(along)
 			if err != nil {
 				t.Fatal(err)
 			}
 			dx := max(0, side-float64(along), float64(along)-(float64(m.Length)-side))
-			dy := max(0, float64(m.Opening.Below-below))
+			dy := max(0, float64(m.Opening.Gap-below))
 			if d := math.Hypot(dx, dy); d < best {
 				best, at = d, x
 			}
@@ -238,7 +236,7 @@ func TestSwagDistance(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		m := mantel.Mantel{Length: lengths(ft, 10*ft).Draw(t, "length")}
 		m.Opening.Width = lengths(in, m.Length).Draw(t, "width")
-		m.Opening.Below = lengths(in, 2*ft).Draw(t, "below")
+		m.Opening.Gap = lengths(in, 2*ft).Draw(t, "below")
 		m.Opening.Height = in
 		h := mantel.Hanging{Swags: rapid.IntRange(1, 8).Draw(t, "swags")}
 		h.Sag = lengths(0, 3*ft).Draw(t, "sag")
@@ -251,10 +249,10 @@ func TestSwagDistance(t *testing.T) {
 			// Both are rounded, the points that were looked at in two directions; and where
 			// the curve is steep a nanometer along is many below.
 			tolerance := 3 + 4*float64(h.Sag)/float64(m.Length)*float64(h.Swags)
-			if math.Abs(float64(c.FromOpening)-want) > tolerance {
-				t.Fatalf("%v: %v, by looking %v nm", c.Place, c.FromOpening, want)
+			if math.Abs(float64(c.Measured)-want) > tolerance {
+				t.Fatalf("%v, by looking %v nm", c, want)
 			}
-			if other := got.Places[h.Swags-1-i]; other.FromOpening != c.FromOpening {
+			if other := got.Places[h.Swags-1-i]; other.Measured != c.Measured {
 				t.Fatalf("%v, but %v", c, other)
 			}
 		}
@@ -270,7 +268,16 @@ func TestClearanceProperties(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, c := range got.Places {
-			if c.HasOpening != (m.Opening.Width != 0) || c.HasHearth != (m.Height != 0) || c.FromOpening < 0 || c.FromOpening > 50*ft {
+			switch c.Measure {
+			case "distance from the opening":
+				if m.Opening.Width == 0 || c.Measured < 0 || c.Measured > 50*ft {
+					t.Fatalf("%+v", c)
+				}
+			case "height above the hearth":
+				if m.Height == 0 || c.Measured < -3*ft || c.Measured > m.Height {
+					t.Fatalf("%+v", c)
+				}
+			default:
 				t.Fatalf("%+v", c)
 			}
 		}
@@ -288,16 +295,20 @@ func TestClearanceProperties(t *testing.T) {
 			t.Fatalf("no opening, but %v", got.Violations)
 		}
 		// Moving the opening down never adds a violation of the fire's rules.
-		if m.Opening.Width != 0 && m.Opening.Below < 40*ft {
+		if m.Opening.Width != 0 && m.Opening.Gap < 40*ft {
+			m.Height = 0
+			got, err := m.Clearances(h)
+			if err != nil {
+				t.Fatal(err)
+			}
 			deeper := m
-			deeper.Height = 0
-			deeper.Opening.Below += lengths(0, 10*ft).Draw(t, "further")
+			deeper.Opening.Gap += lengths(0, 10*ft).Draw(t, "further")
 			less, err := deeper.Clearances(h)
 			if err != nil {
 				t.Fatal(err)
 			}
 			for i, c := range less.Places {
-				if c.FromOpening < got.Places[i].FromOpening-2 {
+				if c.Measured < got.Places[i].Measured-2 {
 					t.Fatalf("%v, further down %v", got.Places[i], c)
 				}
 			}
@@ -306,7 +317,7 @@ func TestClearanceProperties(t *testing.T) {
 }
 
 func TestCautions(t *testing.T) {
-	opening := mantel.Opening{Width: ft, Height: ft, Below: ft}
+	opening := mantel.Rectangle{Width: ft, Height: ft, Gap: ft}
 	for _, test := range []struct {
 		m    mantel.Mantel
 		h    mantel.Hanging
@@ -316,8 +327,8 @@ func TestCautions(t *testing.T) {
 		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening}, mantel.Hanging{}, []string{"thickness"}},
 		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Opening: opening}, mantel.Hanging{Thickness: in}, []string{"depth"}},
 		{mantel.Mantel{Length: 5 * ft, Depth: ft, Opening: opening}, mantel.Hanging{Thickness: in}, []string{"height of the shelf"}},
-		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening, Above: mantel.Above{Width: ft, Height: ft, Up: in, Screen: true}}, mantel.Hanging{Thickness: 2 * in}, []string{"screen"}},
-		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening, Above: mantel.Above{Width: ft, Height: ft}}, mantel.Hanging{Thickness: in}, []string{"mirror", "covers"}},
+		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening, Above: mantel.Rectangle{Width: ft, Height: ft, Gap: in}}, mantel.Hanging{Thickness: 2 * in}, []string{"screen"}},
+		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening, Above: mantel.Rectangle{Width: ft, Height: ft}}, mantel.Hanging{Thickness: in}, []string{"a mirror", "covers"}},
 		{mantel.Mantel{Length: 5 * ft}, mantel.Hanging{}, []string{"no opening", "height of the shelf", "thickness"}},
 	} {
 		got, err := test.m.Clearances(test.h)
@@ -334,68 +345,70 @@ func TestCautions(t *testing.T) {
 }
 
 func TestClearanceText(t *testing.T) {
-	for want, c := range map[string]mantel.Clearance{
-		"swag 2: 7 in from the opening, 3 ft above the hearth": {"swag 2", 7 * in, true, 3 * ft, true},
-		"swag 2: 7 in from the opening":                        {"swag 2", 7 * in, true, 0, false},
-		"swag 2: 3 ft above the hearth":                        {"swag 2", 0, false, 3 * ft, true},
-		"swag 2: not measured":                                 {Place: "swag 2"},
-		// A 16th that is not reached does not count.
-		"swag 2: 6 15/16 in from the opening, 2 ft 11 15/16 in above the hearth": {"swag 2", 7*in - 1, true, 3*ft - 1, true},
-		"swag 2: -1/16 in above the hearth":                                      {"swag 2", 0, false, -1, true},
-	} {
-		if got := c.String(); got != want {
-			t.Errorf("got %s, want %s", got, want)
-		}
-	}
-	for want, v := range map[string]mantel.Violation{
-		"p: m 5 15/16 in, at least 6 in (s)":     {"p", "m", 597 * in / 100, 6 * in, true, "s", ""},
-		"p: m 5 15/16 in, at least 6 in (t)":     {"p", "m", 6*in - 1, 6 * in, true, "t", ""},
-		"p: m 13/16 in, at most 3/4 in (s)":      {"p", "m", 78 * in / 100, 3 * in / 4, false, "s", ""},
-		"p: m 7/8 in, at most 13/16 in (s)":      {"p", "m", 13*in/16 + 2, 13*in/16 + 1, false, "s", ""},
-		"p: m 13/16 in, at least 7/8 in (s)":     {"p", "m", 13*in/16 + 1, 13*in/16 + 2, true, "s", ""},
-		"p: m 15.2 cm, at most 15.1 cm (s)":      {"p", "m", 152 * units.Millimeter, 151 * units.Millimeter, false, "s", ""},
-		"p: m -1/16 in, at least 0 ft (s)":       {"p", "m", -1, 0, true, "s", ""},
-		"p: m 7 1/64 in, at most 7 in (s, 2018)": {"p", "m", 7*in + in/64, 7 * in, false, "s", "2018"},
+	for want, v := range map[string]mantel.Clearance{
+		"p: m 5 15/16 in, at least 6 in (s)": {"p", "m", 597 * in / 100, 6 * in, true, "s"},
+		"p: m 5 15/16 in, at least 6 in (t)": {"p", "m", 6*in - 1, 6 * in, true, "t"},
+		"p: m 13/16 in, at most 3/4 in (s)":  {"p", "m", 78 * in / 100, 3 * in / 4, false, "s"},
+		"p: m 7/8 in, at most 13/16 in (s)":  {"p", "m", 13*in/16 + 2, 13*in/16 + 1, false, "s"},
+		"p: m 13/16 in, at least 7/8 in (s)": {"p", "m", 13*in/16 + 1, 13*in/16 + 2, true, "s"},
+		"p: m 15.2 cm, at most 15.1 cm (s)":  {"p", "m", 152 * units.Millimeter, 151 * units.Millimeter, false, "s"},
+		"p: m -1/16 in, at least 0 ft (s)":   {"p", "m", -1, 0, true, "s"},
+		"p: m 7 1/64 in, at most 7 in (s)":   {"p", "m", 7*in + in/64, 7 * in, false, "s"},
+		"p: m 1 in, nothing (s)":             {"p", "m", in, 0, false, "s"},
+		// Of no place: the figure alone, as from StandOut.
+		"nothing (s)":          {Source: "s"},
+		"at most 7/8 in (s)":   {Allowed: 7 * in / 8, Source: "s"},
+		"at least 6 in (s)":    {Allowed: 6 * in, AtLeast: true, Source: "s"},
+		"at most 13/16 in (s)": {Allowed: 13*in/16 + 1, Source: "s"},
 	} {
 		if got := v.String(); got != want {
 			t.Errorf("got %s, want %s", got, want)
 		}
 	}
-	near := mantel.Violation{"swag 2", "distance from the opening", 4 * in, 6 * in, true, "IRC R1001.11 exception 4", "2018"}
-	fire := mantel.Violation{"ribbon", "distance from an open fire", 2 * in, 3 * ft, true, "tips", ""}
-	place := []mantel.Clearance{{Place: "swag 1", HasOpening: true}}
+	short := mantel.Clearance{"swag 2", "distance from the opening", 4 * in, 6 * in, true, "IRC R1001.11 exception 4, 2018"}
+	fire := mantel.Clearance{"ribbon", "distance from an open fire", 2 * in, 3 * ft, true, "tips"}
+	place := []mantel.Clearance{{Place: "swag 1", Measure: "distance from the opening"}}
 	for want, c := range map[string]mantel.Clearances{
 		"no fire while this hangs: ribbon: distance from an open fire 2 in, at least 3 ft (tips)\nworst: swag 2: distance from the opening 4 in, at least 6 in (IRC R1001.11 exception 4, 2018); 1 more": {
-			Places: place, Violations: []mantel.Violation{near, near}, Fire: fire,
+			Places: place, Violations: []mantel.Clearance{short, short}, Fire: fire,
 		},
 		"no fire while this hangs: ribbon: distance from an open fire 2 in, at least 3 ft (tips)\nswag 2: distance from the opening 4 in, at least 6 in (IRC R1001.11 exception 4, 2018)": {
-			Places: place, Violations: []mantel.Violation{near}, Fire: fire,
+			Places: place, Violations: []mantel.Clearance{short}, Fire: fire,
 		},
 		"3 ft or more from the opening; still, take it down before a fire is lit\nno other figure falls short": {Places: place},
-		"no opening was given: nothing was checked against a fire\nno other figure falls short":                {Places: []mantel.Clearance{{Place: "swag 1"}}},
+		"no opening was given: nothing was checked against a fire\nno other figure falls short":                {Places: []mantel.Clearance{{Place: "swag 1", Measure: "height above the hearth"}}},
 	} {
 		if got := c.String(); got != want {
 			t.Errorf("got\n%s\nwant\n%s", got, want)
 		}
 	}
-	for want, l := range map[string]mantel.Limit{
-		"no limit (s, 1)":       {Source: "s", Edition: "1"},
-		"nothing (s, 1)":        {Limited: true, Source: "s", Edition: "1"},
-		"at most 7/8 in (s, 1)": {Limited: true, Most: 7 * in / 8, Source: "s", Edition: "1"},
-	} {
-		if got := l.String(); got != want {
-			t.Errorf("got %s, want %s", got, want)
-		}
-	}
 }
 
-// What comes with an error does not read as if it were safe.
+// nearness is how near a part comes to the opening and the hearth.
+type nearness struct {
+	place           string
+	opening, hearth units.Length
+}
+
+// places returns the parts of a mantel that has both.
+func places(c mantel.Clearances) (parts []nearness) {
+	for i := 0; i < len(c.Places); i += 2 {
+		parts = append(parts, nearness{c.Places[i].Place, c.Places[i].Measured, c.Places[i+1].Measured})
+	}
+	return parts
+}
+
+// What comes with an error, or was not measured, does not read as if it were safe.
 func TestUncheckedText(t *testing.T) {
 	c, err1 := mantel.Mantel{}.Clearances(mantel.Hanging{})
-	l, err2 := mantel.Mantel{}.Loads(mantel.Hanging{}, lb, mantel.Hook{})
-	for _, text := range []string{c.String(), l.String()} {
-		if text != "nothing was checked" || err1 == nil || err2 == nil {
-			t.Errorf("%q with the errors %v, %v", text, err1, err2)
+	l, err2 := mantel.Run{}.Loads(lb, mantel.Hook{})
+	bare, err3 := mantel.Mantel{Length: 5 * ft}.Clearances(mantel.Hanging{})
+	if err1 == nil || err2 == nil || err3 != nil {
+		t.Error(err1, err2, err3)
+	}
+	for _, text := range []string{c.String(), l.String(), bare.String()} {
+		if text != "nothing was checked" {
+			t.Errorf("%q", text)
 		}
 	}
 }

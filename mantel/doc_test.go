@@ -8,5 +8,5 @@ import (
 
 // Every chart in the package documentation is the output of an Example.
 func TestDocIsExampleOutput(t *testing.T) {
-	charts.InDoc(t, "Example_chart", "Example_ribbon", "Example_swags", "Example_parabola", "Example_standOut", "ExampleUsualWeights", "Example_teaRoom")
+	charts.InDoc(t, "Example_chart", "Example_swags", "Example_parabola", "Example_hooks", "Example_standOut", "Example_teaRoom")
 }

@@ -14,6 +14,13 @@ func fitError(fn, field, value, want string) error {
 	return &units.Error{Func: "mantel." + fn, Field: field, Value: value, Want: want, Err: units.ErrFit}
 }
 
+// under puts a pointer before the one of an error.
+func under(at string, err error) error {
+	e := *err.(*units.Error)
+	e.Field = at + e.Field
+	return &e
+}
+
 func checkLength(fn, field string, l, least, most units.Length, want string) error {
 	if l < least || l > most {
 		return rangeError(fn, field, exact(l), want)

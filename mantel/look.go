@@ -1,6 +1,8 @@
 package mantel
 
 import (
+	"database/sql/driver"
+	"fmt"
 	"strconv"
 	"strings"
 
@@ -10,58 +12,53 @@ import (
 // A Look is the way a mantel is dressed. The zero value is [Traditional].
 type Look uint8
 
-// The looks.
+// The looks. Left and right are those of someone who faces the mantel.
 const (
-	Traditional  Look = iota // the same on both sides of the middle
-	Asymmetrical             // all the weight on one side, which is the caller's to choose
+	Traditional       Look = iota // the same on both sides of the middle
+	AsymmetricalLeft              // the weight at the left end, the heavy side
+	AsymmetricalRight             // the weight at the right end, the heavy side
 )
 
-// A Side is one end of a shelf, for someone who faces it. The zero value is
-// [Left].
-type Side uint8
-
-// The sides.
-const (
-	Left  Side = iota // the viewer's left
-	Right             // the viewer's right
-)
-
-const (
-	wantLook = "traditional or asymmetrical"
-	wantSide = "left or right"
-)
+const wantLook = "traditional, asymmetrical left or asymmetrical right"
 
 // maxText is the longest text that a parser of this package looks at, in bytes.
 const maxText = 64
 
-// ParseLook returns the look of a name: traditional, which symmetric and
-// symmetrical name too, or asymmetrical, which asymmetric names too. Upper case
-// is read as lower case, and space around the name is passed over. Any other
-// text is an error wrapping [units.ErrName].
-func ParseLook(text string) (Look, error) {
-	switch fold(text) {
+var looks = [...]string{"traditional", "asymmetrical left", "asymmetrical right"}
+
+// ParseLook returns the look of a name: traditional, asymmetrical left or
+// asymmetrical right. It also reads symmetric and symmetrical, asymmetric for
+// asymmetrical, and asymmetrical alone for asymmetrical left. Case and surrounding
+// space are ignored. Any other text is an error wrapping [units.ErrName].
+func ParseLook(text string) (Look, error) { return parseLook("ParseLook", "text", text) }
+
+func parseLook(fn, field, text string) (Look, error) {
+	name := ""
+	if len(text) <= maxText {
+		name = strings.Join(strings.Fields(strings.ToLower(text)), " ")
+	}
+	switch name {
 	case "traditional", "symmetric", "symmetrical":
 		return Traditional, nil
-	case "asymmetrical", "asymmetric":
-		return Asymmetrical, nil
+	case "asymmetrical", "asymmetric", "asymmetrical left", "asymmetric left":
+		return AsymmetricalLeft, nil
+	case "asymmetrical right", "asymmetric right":
+		return AsymmetricalRight, nil
 	}
-	return 0, nameError("ParseLook", "text", clip(text), wantLook)
+	return 0, nameError(fn, field, clip(text))
 }
 
-// String returns "traditional" or "asymmetrical", or a text like Look(9) for a
-// value that is neither.
+// String returns the name that [ParseLook] reads, or a text such as "Look(9)" for a
+// value that is no look.
 func (l Look) String() string {
-	switch l {
-	case Traditional:
-		return "traditional"
-	case Asymmetrical:
-		return "asymmetrical"
+	if l > AsymmetricalRight {
+		return "Look(" + strconv.Itoa(int(l)) + ")"
 	}
-	return "Look(" + strconv.Itoa(int(l)) + ")"
+	return looks[l]
 }
 
-// MarshalText returns the text of [Look.String]. A value that is no look is an error
-// wrapping [units.ErrName].
+// MarshalText returns the text of [Look.String]. It returns an error wrapping
+// [units.ErrName] if l is no look.
 func (l Look) MarshalText() ([]byte, error) {
 	if err := l.check("Look.MarshalText", "look"); err != nil {
 		return nil, err
@@ -71,81 +68,55 @@ func (l Look) MarshalText() ([]byte, error) {
 
 // UnmarshalText sets l to what [ParseLook] reads, or leaves it on an error.
 func (l *Look) UnmarshalText(text []byte) error {
-	v, err := ParseLook(string(text))
+	return l.read("Look.UnmarshalText", "text", string(text))
+}
+
+func (l *Look) read(fn, field, text string) error {
+	v, err := parseLook(fn, field, text)
 	if err == nil {
 		*l = v
 	}
 	return err
 }
 
-func (l Look) check(fn, field string) error {
-	if l > Asymmetrical {
-		return nameError(fn, field, l.String(), wantLook)
-	}
-	return nil
-}
-
-// ParseSide returns the side of a name, left or right. Upper case is read as
-// lower case, and space around the name is passed over. Any other text is an error
-// wrapping [units.ErrName].
-func ParseSide(text string) (Side, error) {
-	switch fold(text) {
-	case "left":
-		return Left, nil
-	case "right":
-		return Right, nil
-	}
-	return 0, nameError("ParseSide", "text", clip(text), wantSide)
-}
-
-// String returns "left" or "right", or a text like Side(9) for a value that is
-// neither.
-func (s Side) String() string {
-	switch s {
-	case Left:
-		return "left"
-	case Right:
-		return "right"
-	}
-	return "Side(" + strconv.Itoa(int(s)) + ")"
-}
-
-// MarshalText returns the text of [Side.String]. A value that is no side is an error
-// wrapping [units.ErrName].
-func (s Side) MarshalText() ([]byte, error) {
-	if err := s.check("Side.MarshalText", "side"); err != nil {
+// Value returns the text of [Look.MarshalText], for a column of text.
+func (l Look) Value() (driver.Value, error) {
+	if err := l.check("Look.Value", "look"); err != nil {
 		return nil, err
 	}
-	return []byte(s.String()), nil
+	return l.String(), nil
 }
 
-// UnmarshalText sets s to what [ParseSide] reads, or leaves it on an error.
-func (s *Side) UnmarshalText(text []byte) error {
-	v, err := ParseSide(string(text))
-	if err == nil {
-		*s = v
+// Scan sets l to what [ParseLook] reads from a string or bytes, or leaves it on an
+// error. Anything else, NULL too, is an error wrapping [units.ErrSyntax].
+func (l *Look) Scan(src any) error {
+	const fn = "Look.Scan"
+	switch text := src.(type) {
+	case string:
+		return l.read(fn, "src", text)
+	case []byte:
+		return l.read(fn, "src", string(text))
 	}
-	return err
+	return &units.Error{Func: "mantel." + fn, Field: "src", Value: fmt.Sprintf("%T", src), Want: "a string or bytes", Err: units.ErrSyntax}
 }
 
-func (s Side) check(fn, field string) error {
-	if s > Right {
-		return nameError(fn, field, s.String(), wantSide)
+func (l Look) check(fn, field string) error {
+	if l > AsymmetricalRight {
+		return nameError(fn, field, l.String())
 	}
 	return nil
 }
 
-func nameError(fn, field, value, want string) error {
-	return &units.Error{Func: "mantel." + fn, Field: field, Value: value, Want: want, Err: units.ErrName}
+// side returns the heavy side of an asymmetrical look.
+func (l Look) side() string {
+	if l == AsymmetricalRight {
+		return "right"
+	}
+	return "left"
 }
 
-// fold returns s in lower case without space around it, or nothing if s is too
-// long to be a name.
-func fold(s string) string {
-	if len(s) > maxText {
-		return ""
-	}
-	return strings.ToLower(strings.TrimSpace(s))
+func nameError(fn, field, value string) error {
+	return &units.Error{Func: "mantel." + fn, Field: field, Value: value, Want: wantLook, Err: units.ErrName}
 }
 
 // clip shortens a refused text to what an error may show.

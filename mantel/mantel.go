@@ -4,11 +4,9 @@ import "example.com/fircone/units"
 
 // The lengths of shelf that this package takes.
 const (
-	MinLength units.Length = 1 * units.Foot
-	MaxLength units.Length = 50 * units.Foot
-)
+	minLength units.Length = 1 * units.Foot
+	maxLength units.Length = 50 * units.Foot
 
-const (
 	wantShelf   = "1 ft to 50 ft"
 	wantOpening = "1 in to 50 ft, or no opening at all"
 	wantAbove   = "1 in to 50 ft, or nothing above at all"
@@ -33,83 +31,20 @@ type Mantel struct {
 	LeftWall  bool `json:"leftWall"`
 	RightWall bool `json:"rightWall"`
 
-	// Opening is the firebox opening below. The zero value if there is none.
-	Opening Opening `json:"opening"`
+	// Opening is the firebox opening under the shelf. The zero value if there is none.
+	Opening Rectangle `json:"opening"`
 
-	// Above is what hangs or stands above the shelf. The zero value if nothing does.
-	Above Above `json:"above"`
+	// Above is the mirror, picture or screen over the shelf. The zero value if there
+	// is none.
+	Above Rectangle `json:"above"`
 }
 
-// An Opening is the front of a firebox: a rectangle in the wall, as wide as it
-// happens to be. The zero value is no opening at all.
-type Opening struct {
-	Width  units.Length `json:"width"`  // from side to side, 1 in to 50 ft
-	Height units.Length `json:"height"` // from its sill to its top, 1 in to 50 ft
-	Below  units.Length `json:"below"`  // from the top of the shelf down to the top of the opening, 1 in to 50 ft
-	Offset units.Length `json:"offset"` // its middle to the right of the middle of the shelf, -50 to 50 ft; negative to the left
-}
-
-// Above is a mirror, a picture or a screen over the shelf. The zero value is nothing.
-type Above struct {
+// A Rectangle is a place in the wall under or over the shelf. The zero value is none.
+type Rectangle struct {
 	Width  units.Length `json:"width"`  // from side to side, 1 in to 50 ft
 	Height units.Length `json:"height"` // from bottom to top, 1 in to 50 ft
-	Up     units.Length `json:"up"`     // its bottom above the shelf, 0 to 50 ft; 0 if it stands on it
-	Screen bool         `json:"screen"` // a television or other screen, which heat spoils
-}
-
-// String returns a text such as "mantel 5 ft 4 in long, 4 ft 6 in above the
-// hearth, 8 in deep".
-func (m Mantel) String() string {
-	text := "mantel " + show(m.Length) + " long"
-	if m.Height != 0 {
-		text += ", " + show(m.Height) + " above the hearth"
-	}
-	if m.Depth != 0 {
-		text += ", " + show(m.Depth) + " deep"
-	}
-	switch {
-	case m.LeftWall && m.RightWall:
-		text += ", between two walls"
-	case m.LeftWall:
-		text += ", a wall at the left"
-	case m.RightWall:
-		text += ", a wall at the right"
-	}
-	if m.Opening != (Opening{}) {
-		text += ", " + m.Opening.String()
-	}
-	if m.Above != (Above{}) {
-		text += ", " + m.Above.String()
-	}
-	return text
-}
-
-// String returns a text such as "opening 3 ft wide and 2 ft 6 in high, 1 ft 2 in
-// below the shelf".
-func (o Opening) String() string {
-	if o == (Opening{}) {
-		return "no opening"
-	}
-	text := "opening " + show(o.Width) + " wide and " + show(o.Height) + " high, " + show(o.Below) + " below the shelf"
-	if o.Offset > 0 {
-		text += ", " + show(o.Offset) + " right of the middle"
-	} else if o.Offset < 0 {
-		text += ", " + show(-o.Offset) + " left of the middle"
-	}
-	return text
-}
-
-// String returns a text such as "screen 4 ft wide and 2 ft 6 in high, 1 ft above
-// the shelf".
-func (a Above) String() string {
-	if a == (Above{}) {
-		return "nothing above"
-	}
-	what := "mirror or picture "
-	if a.Screen {
-		what = "screen "
-	}
-	return what + show(a.Width) + " wide and " + show(a.Height) + " high, " + show(a.Up) + " above the shelf"
+	Gap    units.Length `json:"gap"`    // from the top of the shelf to its nearer edge: down to the top of an opening, 1 in to 50 ft; up to the bottom of a mirror, 0 to 50 ft
+	Offset units.Length `json:"offset"` // from the middle of the shelf right to its own middle, -50 to 50 ft; negative to the left
 }
 
 // A measured length is a field by its pointer, and what it may be.
@@ -122,7 +57,7 @@ type measured struct {
 
 // check checks every field of m, which is at a pointer.
 func (m Mantel) check(fn, at string) error {
-	if err := checkLength(fn, at+"/length", m.Length, MinLength, MaxLength, wantShelf); err != nil {
+	if err := checkLength(fn, at+"/length", m.Length, minLength, maxLength, wantShelf); err != nil {
 		return err
 	}
 	if m.Height != 0 {
@@ -139,22 +74,23 @@ func (m Mantel) check(fn, at string) error {
 	for _, x := range [...]measured{
 		{"/opening/width", o.Width, units.Inch, maxDrop, wantOpening},
 		{"/opening/height", o.Height, units.Inch, maxDrop, wantOpening},
-		{"/opening/below", o.Below, units.Inch, maxDrop, wantOpening},
+		{"/opening/gap", o.Gap, units.Inch, maxDrop, wantOpening},
 		{"/opening/offset", o.Offset, -maxDrop, maxDrop, wantRise},
 		{"/above/width", a.Width, units.Inch, maxDrop, wantAbove},
 		{"/above/height", a.Height, units.Inch, maxDrop, wantAbove},
-		{"/above/up", a.Up, 0, maxDrop, wantDrop},
+		{"/above/gap", a.Gap, 0, maxDrop, wantDrop},
+		{"/above/offset", a.Offset, -maxDrop, maxDrop, wantRise},
 	} {
-		if x.field[1] == 'o' && o == (Opening{}) || x.field[1] == 'a' && a == (Above{}) {
+		if x.field[1] == 'o' && o == (Rectangle{}) || x.field[1] == 'a' && a == (Rectangle{}) {
 			continue
 		}
 		if x.length < x.least || x.length > x.most {
 			return rangeError(fn, at+x.field, exact(x.length), x.want)
 		}
 	}
-	if m.Height != 0 && m.Opening.Below+m.Opening.Height > m.Height {
+	if m.Height != 0 && m.Opening.Gap+m.Opening.Height > m.Height {
 		return fitError(fn, at+"/opening/height", exact(m.Opening.Height),
-			"at most "+exact(m.Height)+" together with the "+exact(m.Opening.Below)+" below the shelf, from the shelf to the hearth")
+			"at most "+exact(m.Height)+" together with the "+exact(m.Opening.Gap)+" below the shelf, from the shelf to the hearth")
 	}
 	return nil
 }

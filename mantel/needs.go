@@ -39,7 +39,7 @@ const offHearth = 6 * units.Inch
 // 6 in above the hearth, half the thickness included. A caution says so in either
 // case, with the figures.
 //
-// It returns an error wrapping [units.ErrRange] or [units.ErrFit] as [Mantel.Garland]
+// It returns an error wrapping [units.ErrRange] or [units.ErrFit] as [Mantel.Hang]
 // does, and if Extra is out of its range.
 //
 // Source: the extra, common practice; the 6 in, a starting figure of our own.
@@ -50,15 +50,15 @@ func (r Rules) Hang(mantel Mantel, hanging Hanging) (Hanging, []units.Caution, e
 	if err := mantel.checkHanging(fn, "/mantel", "/hanging", h); err != nil {
 		return Hanging{}, nil, err
 	}
-	a, err := r.of(fn, "/mantel/length", mantel.Length, "/hanging/look", h.Look, checkExtra)
+	a, err := r.of(fn, "/mantel/length", mantel.Length, "/hanging/look", h.Look)
 	if err != nil {
 		return Hanging{}, nil, err
 	}
 	extra := a.rules.Extra
-	switch {
-	case h.Look == Traditional:
+	switch h.Look {
+	case Traditional:
 		h.Left, h.Right = extra/2, extra-extra/2
-	case h.Heavy == Left:
+	case AsymmetricalLeft:
 		h.Left = extra
 	default:
 		h.Right = extra
@@ -86,27 +86,11 @@ func (r Rules) Hang(mantel Mantel, hanging Hanging) (Hanging, []units.Caution, e
 	return h, cautions, nil
 }
 
-// A Dressing is what a mantel takes as it hangs, beside what the rule alone would buy.
-type Dressing struct {
-	Needs   []shopping.Need `json:"needs"`   // what it takes, each with its basis and source
-	Garland units.Length    `json:"garland"` // the garland as it hangs, exactly
-	ByRule  units.Length    `json:"byRule"`  // the garland by rule, the shelf and Extra
-}
-
-// String returns a text such as "garland 8 ft 1 3/4 in as it hangs, 7 ft 4 in by rule:
-// 9 3/4 in more".
-func (d Dressing) String() string {
-	return "garland " + showUp(d.Garland) + " as it hangs, " + show(d.ByRule) + " by rule: " + difference(d.Garland-d.ByRule)
-}
-
 func difference(more units.Length) string {
-	switch {
-	case more > 0:
+	if more > 0 {
 		return showUp(more) + " more"
-	case more < 0:
-		return showDown(-more) + " less"
 	}
-	return "the same"
+	return showDown(-more) + " less"
 }
 
 // Needs returns what a mantel takes as its garland hangs, in this order:
@@ -122,7 +106,7 @@ func difference(more units.Length) string {
 // hanging, for swags take more than the rule knows; where the two differ, the basis
 // says by how much. The other needs follow the rules for hanging.Look. A rule whose
 // field is zero adds no need. The room is left empty for the caller to fill. Hooks,
-// lights and stockings have needs of their own: [Loads.Need], [Mantel.Lights],
+// lights and stockings have needs of their own: Loads.Needs, [Run.Lights],
 // [Mantel.Stockings].
 //
 // Package shopping adds up the needs of one item, over the rooms too. Picks,
@@ -130,29 +114,30 @@ func difference(more units.Length) string {
 // often not those of the tree. Where they are the same, clear the type before the
 // needs are added up and after [Steps] has looked at them.
 //
-// The errors are those of [Mantel.Garland], and one wrapping [units.ErrRange] if a
+// The errors are those of [Mantel.Hang], and one wrapping [units.ErrRange] if a
 // field of r is out of its range.
-func (r Rules) Needs(mantel Mantel, hanging Hanging) (Dressing, error) {
+func (r Rules) Needs(mantel Mantel, hanging Hanging) ([]shopping.Need, error) {
 	const fn = "Rules.Needs"
 	if err := mantel.checkHanging(fn, "/mantel", "/hanging", hanging); err != nil {
-		return Dressing{}, err
+		return nil, err
 	}
 	look := hanging.Look
-	a, err := r.of(fn, "/mantel/length", mantel.Length, "/hanging/look", look, checkAll)
+	a, err := r.of(fn, "/mantel/length", mantel.Length, "/hanging/look", look)
 	if err != nil {
-		return Dressing{}, err
+		return nil, err
 	}
-	d := Dressing{Needs: make([]shopping.Need, 0, 6), Garland: hanging.Left + mantel.run(hanging) + hanging.Right, ByRule: a.garland}
+	needs := make([]shopping.Need, 0, 6)
 	add := func(item shopping.Item, q shopping.Quantity, basis, source string) {
-		d.Needs = append(d.Needs, shopping.Need{Item: item, Quantity: q, Basis: basis, Source: source})
+		needs = append(needs, shopping.Need{Item: item, Quantity: q, Basis: basis, Source: source})
 	}
-	if d.Garland == d.ByRule {
-		add(itemGarland, shopping.Quantity{Length: d.Garland},
+	run := mantel.hang(hanging)
+	if garland := run.garland(); garland == a.garland {
+		add(itemGarland, shopping.Quantity{Length: garland},
 			"shelf of "+mantel.Length.String()+" and "+a.rules.Extra.String()+" more", commonPractice)
 	} else {
-		need := mantel.garlandNeed(hanging)
-		need.Basis += "; by rule " + show(d.ByRule) + ", " + difference(d.Garland-d.ByRule)
-		d.Needs = append(d.Needs, need)
+		need := run.garlandNeed()
+		need.Basis += "; by rule " + show(a.garland) + ", " + difference(garland-a.garland)
+		needs = append(needs, need)
 	}
 	if a.picks > 0 {
 		add(itemPicks, shopping.Quantity{Pieces: a.picks},
@@ -161,7 +146,7 @@ func (r Rules) Needs(mantel Mantel, hanging Hanging) (Dressing, error) {
 	if a.ornaments > 0 {
 		gaps := a.ornaments / a.rules.OrnamentsPerGap
 		among := " between picks"
-		if look == Asymmetrical && a.rules.Layers > 1 {
+		if look != Traditional && a.rules.Layers > 1 {
 			among += " of the top layer"
 		}
 		add(itemOrnaments, shopping.Quantity{Pieces: a.ornaments},
@@ -171,7 +156,7 @@ func (r Rules) Needs(mantel Mantel, hanging Hanging) (Dressing, error) {
 	if a.ribbon > 0 {
 		ties++
 		place := "in the middle"
-		if look == Asymmetrical {
+		if look != Traditional {
 			place = "at the heavy side"
 		}
 		add(itemRibbon, shopping.Quantity{Pieces: 1, Length: a.ribbon}, "one bow or fall "+place, commonPractice)
@@ -182,7 +167,7 @@ func (r Rules) Needs(mantel Mantel, hanging Hanging) (Dressing, error) {
 	if ties > 0 {
 		add(itemTies, shopping.Quantity{Pieces: ties}, tiesBasis(a.picks, a.ornaments, a.ribbon), ownFigure)
 	}
-	return d, nil
+	return needs, nil
 }
 
 // tiesBasis returns "1 for each of 8 picks and 7 ornaments".

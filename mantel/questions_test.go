@@ -10,12 +10,16 @@ import (
 
 // How long is the garland for a 64 in mantel?
 // Common practice: 2 ft more than the shelf, or 4 ft if one side is to be heavy.
-func ExampleRules_BaseGarland_question() {
-	rules, shelf := mantel.CommonPractice(), 64*units.Inch
-	even, _ := rules.BaseGarland(shelf, mantel.Traditional)
-	heavy, _ := rules.BaseGarland(shelf, mantel.Asymmetrical)
-	fmt.Println(even, "traditional,", heavy, "asymmetrical")
-	// Output: 7 ft 4 in traditional, 9 ft 4 in asymmetrical
+func ExampleRules_Needs_question() {
+	rules, shelf := mantel.CommonPractice(), mantel.Mantel{Length: 64 * units.Inch}
+	for _, look := range []mantel.Look{mantel.Traditional, mantel.AsymmetricalLeft} {
+		h, _, _ := rules.Hang(shelf, mantel.Hanging{Look: look})
+		needs, _ := rules.Needs(shelf, h)
+		fmt.Println(needs[0].Quantity, look)
+	}
+	// Output:
+	// 7 ft 4 in traditional
+	// 9 ft 4 in asymmetrical left
 }
 
 // Where do the picks of a traditional 64 in mantel go?
@@ -23,7 +27,7 @@ func ExampleRules_BaseGarland_question() {
 // the 8 in that are left is at each end.
 func ExampleRules_Spots_question() {
 	rules := mantel.CommonPractice()
-	spots, _ := rules.Spots(mantel.Mantel{Length: 64 * units.Inch}, mantel.Traditional, mantel.Left)
+	spots, _ := rules.Spots(mantel.Mantel{Length: 64 * units.Inch}, mantel.Traditional)
 	for _, s := range spots {
 		if s.Item == (shopping.Item{Kind: shopping.Pick, Type: "mantel"}) {
 			fmt.Print(s.Along.Format(units.InInches, units.Inch/4), " ")
@@ -37,7 +41,7 @@ func ExampleRules_Spots_question() {
 // By hand: 108 in less 64 in is 44 in, half of it at each end.
 func ExampleMantel_FindDrops_question() {
 	m := mantel.Mantel{Length: 64 * units.Inch}
-	h, _ := m.FindDrops(9*units.Foot, mantel.Traditional, mantel.Hanging{})
+	h, _ := m.FindDrops(9*units.Foot, mantel.Hanging{})
 	fmt.Println(h)
 	// Output: straight along the shelf, falling 1 ft 10 in at the left and 1 ft 10 in at the right
 }
@@ -45,9 +49,10 @@ func ExampleMantel_FindDrops_question() {
 // How much garland do two swags 8 in deep take on a 64 in mantel, with ends that
 // fall a foot? By hand, for a shallow swag: 32 in and 8/3 · 8²/32 = 5.3 in more
 // each, so 24 + 2 · 37.3 in is 98.7 in by the parabola, and the catenary takes less.
-func ExampleMantel_Garland_question() {
+func ExampleRun_Garland_question() {
 	m := mantel.Mantel{Length: 64 * units.Inch}
-	garland, _ := m.Garland(mantel.Hanging{Swags: 2, Sag: 8 * units.Inch, Left: units.Foot, Right: units.Foot})
+	run, _ := m.Hang(mantel.Hanging{Swags: 2, Sag: 8 * units.Inch, Left: units.Foot, Right: units.Foot})
+	garland, _ := run.Garland()
 	fmt.Println(garland.Format(units.InFeetInches, units.Inch/4))
 	// Output: 8 ft 1 3/4 in
 }
@@ -57,12 +62,12 @@ func ExampleMantel_Garland_question() {
 // a working load of 1 lb. Half a swag is 18.4 in or 12.3 oz, so the middle hook carries 24.6 oz; an
 // end hook carries 12.3 + 8 oz down and the pull of 8 oz/ft · 17.2 in = 11.5 oz, and
 // √(20.3² + 11.5²) = 23.3.
-func ExampleMantel_Loads_question() {
+func ExampleRun_Loads_question() {
 	m := mantel.Mantel{Length: 64 * units.Inch}
-	h := mantel.Hanging{Swags: 2, Sag: 8 * units.Inch, Left: units.Foot, Right: units.Foot}
-	loads, _ := m.Loads(h, units.Pound/2, mantel.Hook{Rating: 5 * units.Pound})
+	run, _ := m.Hang(mantel.Hanging{Swags: 2, Sag: 8 * units.Inch, Left: units.Foot, Right: units.Foot})
+	loads, _ := run.Loads(units.Pound/2, mantel.Hook{Rating: 5 * units.Pound})
 	for _, hook := range loads.Hooks {
-		fmt.Println(hook.Along, hook.Total.Format(units.InInches, units.Ounce/10), "overloaded:", hook.Overloaded)
+		fmt.Println(hook.At.Along, hook.Total.Format(units.InInches, units.Ounce/10), "overloaded:", hook.Total > loads.Working)
 	}
 	fmt.Println("each may carry", loads.Working.Format(units.InInches, units.Ounce/10))
 	// Output:
@@ -80,7 +85,7 @@ func ExampleMantel_Clearances_question() {
 		Length:  64 * units.Inch,
 		Height:  54 * units.Inch,
 		Depth:   7 * units.Inch,
-		Opening: mantel.Opening{Width: 36 * units.Inch, Height: 30 * units.Inch, Below: 10 * units.Inch},
+		Opening: mantel.Rectangle{Width: 36 * units.Inch, Height: 30 * units.Inch, Gap: 10 * units.Inch},
 	}
 	c, _ := m.Clearances(mantel.Hanging{Swags: 2, Sag: 8 * units.Inch, Left: units.Foot, Right: units.Foot})
 	fmt.Println(c)

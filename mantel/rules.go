@@ -85,76 +85,6 @@ func CommonPractice() Rules {
 	}
 }
 
-// BaseGarland returns how long the base garland of a mantel is:
-//
-//	garland = length of the shelf + Extra
-//
-// Half of the extra falls at each end of a traditional mantel, all of it at the
-// heavy end of an asymmetrical one; see [Mantel.FindDrops]. The sum is exact.
-// The rule leaves nothing for swags; for those see [Mantel.Garland].
-// It returns an error wrapping [units.ErrRange] if length is not from 1 ft to 50 ft
-// or Extra is out of its range, and one wrapping [units.ErrName] if look is no look.
-//
-// Source: common practice.
-func (r Rules) BaseGarland(length units.Length, look Look) (units.Length, error) {
-	a, err := r.of("Rules.BaseGarland", "length", length, "look", look, checkExtra)
-	return a.garland, err
-}
-
-// Picks returns how many picks (stems of berries, leaves or flowers) are tied
-// into the base garland along a shelf of this length:
-//
-//	picks = length / PickSpacing
-//
-// by the exact length, rounded up. It returns an error wrapping [units.ErrRange] if
-// length is not from 1 ft to 50 ft or PickSpacing is out of its range, and one
-// wrapping [units.ErrName] if look is no look.
-//
-// Source: common practice.
-func (r Rules) Picks(length units.Length, look Look) (int, error) {
-	a, err := r.of("Rules.Picks", "length", length, "look", look, checkSpacing)
-	return a.picks, err
-}
-
-// Ornaments returns how many ornaments hang along a shelf of this length: so
-// many in each gap between two neighboring picks of the top layer,
-//
-//	ornaments = OrnamentsPerGap · (picks of the top layer - 1)
-//	picks of the top layer = length / (Layers · PickSpacing), rounded up
-//
-// With one layer, as a traditional mantel has, that is every pick. Without picks
-// there are none. It returns an error
-// [units.Error] wrapping [units.ErrRange] if length is not from 1 ft to 50 ft or a field is
-// out of its range, and one wrapping [units.ErrName] if look is no look.
-//
-// Source: a starting figure of our own.
-func (r Rules) Ornaments(length units.Length, look Look) (int, error) {
-	a, err := r.of("Rules.Ornaments", "length", length, "look", look, checkSpacing|checkLayers)
-	return a.ornaments, err
-}
-
-// Ribbon returns how long the one piece of ribbon is that a look takes, 0 if it
-// takes none. A bow takes all of it, tails included; a fall that is hung by its
-// middle hangs half of it down. It returns an error wrapping [units.ErrRange] if the
-// field Ribbon is out of its range, and one wrapping [units.ErrName] if look is no look.
-//
-// Source: common practice.
-func (r Rules) Ribbon(look Look) (units.Length, error) {
-	a, err := r.of("Rules.Ribbon", "", MinLength, "look", look, checkRibbon)
-	return a.ribbon, err
-}
-
-// Bells returns how many bells hang with the ribbon. It returns an error
-// wrapping [units.ErrRange] if the field Bells is out of its range, and one wrapping
-// [units.ErrName] if look is no look.
-//
-// Source: bells with the ribbon, common practice; how many, a starting figure of
-// our own.
-func (r Rules) Bells(look Look) (int, error) {
-	a, err := r.of("Rules.Bells", "", MinLength, "look", look, checkBells)
-	return a.bells, err
-}
-
 // What the rules of a look come to on one shelf.
 type amounts struct {
 	rules            LookRules
@@ -164,67 +94,56 @@ type amounts struct {
 	bells            int
 }
 
-// Which fields of the rules a caller goes by: only those are checked.
-const (
-	checkExtra = 1 << iota
-	checkSpacing
-	checkLayers
-	checkRibbon
-	checkBells
-	checkAll = checkExtra | checkSpacing | checkLayers | checkRibbon | checkBells
-)
+const wantPickSpacing = "1/2 in to 50 ft, or 0"
 
-// of returns what the rules of a look come to, once length, look and the fields that
-// matter are known to be good.
-func (r Rules) of(fn, lengthField string, length units.Length, lookField string, look Look, which int) (amounts, error) {
-	if err := checkLength(fn, lengthField, length, MinLength, MaxLength, wantShelf); err != nil {
+// of returns what the rules of a look come to, once they, length and look are known to
+// be good.
+func (r Rules) of(fn, lengthField string, length units.Length, lookField string, look Look) (amounts, error) {
+	if err := checkLength(fn, lengthField, length, minLength, maxLength, wantShelf); err != nil {
 		return amounts{}, err
 	}
 	if err := look.check(fn, lookField); err != nil {
 		return amounts{}, err
 	}
 	rules, at := r.Traditional, "/traditional"
-	if look == Asymmetrical {
+	if look != Traditional {
 		rules, at = r.Asymmetrical, "/asymmetrical"
 	}
-	if which&checkExtra != 0 {
-		if err := checkLength(fn, at+"/extra", rules.Extra, 0, MaxLength, "0 ft to 50 ft"); err != nil {
-			return amounts{}, err
-		}
-	}
-	if which&checkSpacing != 0 && rules.PickSpacing != 0 {
-		if err := checkLength(fn, at+"/pickSpacing", rules.PickSpacing, units.Inch/2, MaxLength, "1/2 in to 50 ft, or 0"); err != nil {
-			return amounts{}, err
-		}
-	}
-	if which&checkLayers != 0 {
-		if err := checkCount(fn, at+"/layers", rules.Layers, 0, 10); err != nil {
-			return amounts{}, err
-		}
-		if err := checkCount(fn, at+"/ornamentsPerGap", rules.OrnamentsPerGap, 0, 10); err != nil {
-			return amounts{}, err
-		}
-	}
-	if which&checkRibbon != 0 {
-		if err := checkLength(fn, at+"/ribbon", rules.Ribbon, 0, MaxLength, "0 ft to 50 ft"); err != nil {
-			return amounts{}, err
-		}
-	}
-	if which&checkBells != 0 {
-		if err := checkCount(fn, at+"/bells", rules.Bells, 0, 100); err != nil {
-			return amounts{}, err
-		}
+	if err := rules.check(fn); err != nil {
+		return amounts{}, under(at, err)
 	}
 	a := amounts{rules: rules, garland: length + rules.Extra, ribbon: rules.Ribbon, bells: rules.Bells}
-	if which&checkSpacing != 0 && rules.PickSpacing != 0 {
+	if rules.PickSpacing != 0 {
 		a.picks = divideUp(length, rules.PickSpacing)
 		top := a.picks
-		if look == Asymmetrical && which&checkLayers != 0 && rules.Layers > 0 {
-			top = divideUp(length, units.Length(rules.Layers)*rules.PickSpacing)
+		if look != Traditional {
+			top = divideUp(length, units.Length(max(1, rules.Layers))*rules.PickSpacing)
 		}
 		a.ornaments = rules.OrnamentsPerGap * max(0, top-1)
 	}
 	return a, nil
+}
+
+// check checks r, with pointers that begin in it.
+func (r LookRules) check(fn string) error {
+	if err := checkLength(fn, "/extra", r.Extra, 0, maxLength, "0 ft to 50 ft"); err != nil {
+		return err
+	}
+	if r.PickSpacing != 0 {
+		if err := checkLength(fn, "/pickSpacing", r.PickSpacing, units.Inch/2, maxLength, wantPickSpacing); err != nil {
+			return err
+		}
+	}
+	if err := checkCount(fn, "/layers", r.Layers, 0, 10); err != nil {
+		return err
+	}
+	if err := checkCount(fn, "/ornamentsPerGap", r.OrnamentsPerGap, 0, 10); err != nil {
+		return err
+	}
+	if err := checkLength(fn, "/ribbon", r.Ribbon, 0, maxLength, "0 ft to 50 ft"); err != nil {
+		return err
+	}
+	return checkCount(fn, "/bells", r.Bells, 0, 100)
 }
 
 // divideUp returns a/b rounded up, for a at or above 0 and b above 0.

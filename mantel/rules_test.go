@@ -30,50 +30,66 @@ func TestRules(t *testing.T) {
 		reason           string
 	}{
 		{5 * ft, mantel.Traditional, 7 * ft, 8, 7, "the usual figures; 60/8 is 7.5, rounded up"},
-		{5 * ft, mantel.Asymmetrical, 9 * ft, 20, 6, "the usual figures; 60/3; 60/(3·3) is 6.7, so 7 in the top layer"},
+		{5 * ft, mantel.AsymmetricalLeft, 9 * ft, 20, 6, "the usual figures; 60/3; 60/(3·3) is 6.7, so 7 in the top layer"},
 		{64 * in, mantel.Traditional, 88 * in, 8, 7, "64/8 divides"},
 		{64*in + 1, mantel.Traditional, 88*in + 1, 9, 8, "a nanometer more is one pick more"},
-		{64 * in, mantel.Asymmetrical, 112 * in, 22, 7, "64/3 is 21.3; 64/9 is 7.1"},
-		{63 * in, mantel.Asymmetrical, 111 * in, 21, 6, "63/3 and 63/9 divide"},
+		{64 * in, mantel.AsymmetricalLeft, 112 * in, 22, 7, "64/3 is 21.3; 64/9 is 7.1"},
+		{63 * in, mantel.AsymmetricalLeft, 111 * in, 21, 6, "63/3 and 63/9 divide"},
 		{1 * ft, mantel.Traditional, 3 * ft, 2, 1, "the least shelf"},
-		{1 * ft, mantel.Asymmetrical, 5 * ft, 4, 1, "the least shelf"},
+		{1 * ft, mantel.AsymmetricalLeft, 5 * ft, 4, 1, "the least shelf"},
 		{50 * ft, mantel.Traditional, 52 * ft, 75, 74, "the longest shelf"},
-		{50 * ft, mantel.Asymmetrical, 54 * ft, 200, 66, "the longest shelf; 600/9 is 66.7"},
+		{50 * ft, mantel.AsymmetricalLeft, 54 * ft, 200, 66, "the longest shelf; 600/9 is 66.7"},
 	}
 	r := mantel.CommonPractice()
 	for _, test := range tests {
-		garland, err := r.BaseGarland(test.length, test.look)
-		if err != nil || garland != test.garland {
-			t.Errorf("BaseGarland(%v, %v) = %v, %v, want %v: %s", test.length, test.look, garland, err, test.garland, test.reason)
+		m := mantel.Mantel{Length: test.length}
+		h, cautions, err := r.Hang(m, mantel.Hanging{Look: test.look})
+		if err != nil || len(cautions) > 0 {
+			t.Errorf("%s: %v, %v", test.reason, cautions, err)
 		}
-		picks, err := r.Picks(test.length, test.look)
-		if err != nil || picks != test.picks {
-			t.Errorf("Picks(%v, %v) = %v, %v, want %v: %s", test.length, test.look, picks, err, test.picks, test.reason)
+		needs, err := r.Needs(m, h)
+		if err != nil || needs[0].Quantity.Length != test.garland || needs[0].Source != "common practice" {
+			t.Errorf("garland of %v, %v: %v, %v, want %v: %s", test.length, test.look, needs[0], err, test.garland, test.reason)
 		}
-		ornaments, err := r.Ornaments(test.length, test.look)
-		if err != nil || ornaments != test.ornaments {
-			t.Errorf("Ornaments(%v, %v) = %v, %v, want %v: %s", test.length, test.look, ornaments, err, test.ornaments, test.reason)
+		if got := pieces(needs, shopping.Pick); got != test.picks {
+			t.Errorf("picks of %v, %v: %d, want %d: %s", test.length, test.look, got, test.picks, test.reason)
+		}
+		if got := pieces(needs, shopping.Ornament); got != test.ornaments {
+			t.Errorf("ornaments of %v, %v: %d, want %d: %s", test.length, test.look, got, test.ornaments, test.reason)
 		}
 	}
 }
 
-// The heavy side of an asymmetrical mantel takes 1½ yd of ribbon, with bells:
-// common practice.
+// pieces returns how many of a kind there are among needs.
+func pieces(needs []shopping.Need, kind shopping.Kind) (n int) {
+	for _, need := range needs {
+		if need.Item.Kind == kind {
+			n += need.Quantity.Pieces
+		}
+	}
+	return n
+}
+
+// The heavy side of an asymmetrical mantel takes one piece of ribbon of 1½ yd, with
+// bells: common practice.
 func TestRibbonAndBells(t *testing.T) {
 	r := mantel.CommonPractice()
-	for _, test := range []struct {
-		look   mantel.Look
-		ribbon units.Length
-		bells  int
-	}{
-		{mantel.Traditional, 0, 0},
-		{mantel.Asymmetrical, 3 * units.Yard / 2, 3},
-	} {
-		if got, err := r.Ribbon(test.look); err != nil || got != test.ribbon {
-			t.Errorf("Ribbon(%v) = %v, %v, want %v", test.look, got, err, test.ribbon)
+	for _, look := range []mantel.Look{mantel.Traditional, mantel.AsymmetricalLeft, mantel.AsymmetricalRight} {
+		needs, err := r.Needs(mantel.Mantel{Length: 5 * ft}, mantel.Hanging{Look: look})
+		if err != nil {
+			t.Fatal(err)
 		}
-		if got, err := r.Bells(test.look); err != nil || got != test.bells {
-			t.Errorf("Bells(%v) = %v, %v, want %v", test.look, got, err, test.bells)
+		want := min(int(look), 1)
+		if got := pieces(needs, shopping.Ribbon); got != want {
+			t.Errorf("%v: %d ribbons, want %d", look, got, want)
+		}
+		if got := pieces(needs, shopping.Bell); got != 3*want {
+			t.Errorf("%v: %d bells, want %d", look, got, 3*want)
+		}
+		for _, n := range needs {
+			if n.Item.Kind == shopping.Ribbon && n.Quantity.Length != 3*units.Yard/2 {
+				t.Errorf("%v", n)
+			}
 		}
 	}
 }
@@ -94,16 +110,16 @@ func TestHouseRules(t *testing.T) {
 		look      mantel.Look
 		ornaments int
 	}{
-		{"no layers is one layer", func(l *mantel.LookRules) { l.Layers = 0 }, mantel.Asymmetrical, 19},
-		{"one layer", func(l *mantel.LookRules) { l.Layers = 1 }, mantel.Asymmetrical, 19},
-		{"two layers: 60/6 is 10 picks on top", func(l *mantel.LookRules) { l.Layers = 2 }, mantel.Asymmetrical, 9},
+		{"no layers is one layer", func(l *mantel.LookRules) { l.Layers = 0 }, mantel.AsymmetricalLeft, 19},
+		{"one layer", func(l *mantel.LookRules) { l.Layers = 1 }, mantel.AsymmetricalLeft, 19},
+		{"two layers: 60/6 is 10 picks on top", func(l *mantel.LookRules) { l.Layers = 2 }, mantel.AsymmetricalLeft, 9},
 		{"two in each gap", func(l *mantel.LookRules) { l.OrnamentsPerGap = 2 }, mantel.Traditional, 14},
 		{"no picks, no gaps", func(l *mantel.LookRules) { l.PickSpacing = 0 }, mantel.Traditional, 0},
 		{"one pick, no gap", func(l *mantel.LookRules) { l.PickSpacing = 5 * ft }, mantel.Traditional, 0},
 		{"none wanted", func(l *mantel.LookRules) { l.OrnamentsPerGap = 0 }, mantel.Traditional, 0},
 	} {
-		got, err := custom(test.change).Ornaments(m.Length, test.look)
-		if err != nil || got != test.ornaments {
+		needs, err := custom(test.change).Needs(m, mantel.Hanging{Look: test.look})
+		if got := pieces(needs, shopping.Ornament); err != nil || got != test.ornaments {
 			t.Errorf("%s: got %d, %v, want %d", test.reason, got, err, test.ornaments)
 		}
 	}
@@ -111,14 +127,9 @@ func TestHouseRules(t *testing.T) {
 
 func TestRulesErrors(t *testing.T) {
 	const good = 5 * ft
-	garland := func(r mantel.Rules, l units.Length, k mantel.Look) error { _, err := r.BaseGarland(l, k); return err }
-	picks := func(r mantel.Rules, l units.Length, k mantel.Look) error { _, err := r.Picks(l, k); return err }
-	ornaments := func(r mantel.Rules, l units.Length, k mantel.Look) error { _, err := r.Ornaments(l, k); return err }
-	ribbon := func(r mantel.Rules, _ units.Length, k mantel.Look) error { _, err := r.Ribbon(k); return err }
-	bells := func(r mantel.Rules, _ units.Length, k mantel.Look) error { _, err := r.Bells(k); return err }
 	needs := func(r mantel.Rules, l units.Length, k mantel.Look) error {
 		got, err := r.Needs(mantel.Mantel{Length: l}, mantel.Hanging{Look: k})
-		if err != nil && got.Needs != nil {
+		if err != nil && got != nil {
 			t.Error("Needs returned needs and an error")
 		}
 		return err
@@ -126,53 +137,44 @@ func TestRulesErrors(t *testing.T) {
 	same := func(*mantel.LookRules) {}
 
 	tests := []struct {
-		call   func(mantel.Rules, units.Length, mantel.Look) error
 		change func(*mantel.LookRules)
 		length units.Length
 		look   mantel.Look
 		want   *units.Error // nil if the call must succeed
 	}{
-		{garland, same, ft, 0, nil},
-		{garland, same, 50 * ft, 0, nil},
-		{garland, same, ft - 1, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
-		{garland, same, 50*ft + 1, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
-		{garland, same, -5 * ft, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
-		{garland, same, good, 2, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
-		{garland, func(l *mantel.LookRules) { l.Extra = 0 }, good, 0, nil},
-		{garland, func(l *mantel.LookRules) { l.Extra = 50 * ft }, good, 0, nil},
-		{garland, func(l *mantel.LookRules) { l.Extra = -1 }, good, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "/traditional/extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
-		{garland, func(l *mantel.LookRules) { l.Extra = 50*ft + 1 }, good, 0, &units.Error{Func: "mantel.Rules.BaseGarland", Field: "/traditional/extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
-		{picks, same, ft - 1, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
-		{picks, func(l *mantel.LookRules) { l.PickSpacing = in / 2 }, good, 0, nil},
-		{picks, func(l *mantel.LookRules) { l.PickSpacing = 50 * ft }, good, 0, nil},
-		{picks, func(l *mantel.LookRules) { l.PickSpacing = in/2 - 1 }, good, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "/traditional/pickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
-		{picks, func(l *mantel.LookRules) { l.PickSpacing = 50*ft + 1 }, good, 0, &units.Error{Func: "mantel.Rules.Picks", Field: "/traditional/pickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
-		{ornaments, same, good, 9, &units.Error{Func: "mantel.Rules.Ornaments", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
-		{ornaments, func(l *mantel.LookRules) { l.PickSpacing = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "/traditional/pickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
-		{ornaments, func(l *mantel.LookRules) { l.Layers = 10 }, good, 0, nil},
-		{ornaments, func(l *mantel.LookRules) { l.Layers = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "/traditional/layers", Want: "0 to 10", Err: units.ErrRange}},
-		{ornaments, func(l *mantel.LookRules) { l.Layers = 11 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "/traditional/layers", Want: "0 to 10", Err: units.ErrRange}},
-		{ornaments, func(l *mantel.LookRules) { l.OrnamentsPerGap = 10 }, good, 0, nil},
-		{ornaments, func(l *mantel.LookRules) { l.OrnamentsPerGap = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "/traditional/ornamentsPerGap", Want: "0 to 10", Err: units.ErrRange}},
-		{ornaments, func(l *mantel.LookRules) { l.OrnamentsPerGap = 11 }, good, 0, &units.Error{Func: "mantel.Rules.Ornaments", Field: "/traditional/ornamentsPerGap", Want: "0 to 10", Err: units.ErrRange}},
-		{ribbon, same, 0, 2, &units.Error{Func: "mantel.Rules.Ribbon", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
-		{ribbon, func(l *mantel.LookRules) { l.Ribbon = 50 * ft }, 0, 0, nil},
-		{ribbon, func(l *mantel.LookRules) { l.Ribbon = 50*ft + 1 }, 0, 1, &units.Error{Func: "mantel.Rules.Ribbon", Field: "/asymmetrical/ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
-		{ribbon, func(l *mantel.LookRules) { l.Ribbon = -1 }, 0, 1, &units.Error{Func: "mantel.Rules.Ribbon", Field: "/asymmetrical/ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
-		{bells, same, 0, 2, &units.Error{Func: "mantel.Rules.Bells", Field: "look", Want: "traditional or asymmetrical", Err: units.ErrName}},
-		{bells, func(l *mantel.LookRules) { l.Bells = 100 }, 0, 1, nil},
-		{bells, func(l *mantel.LookRules) { l.Bells = 101 }, 0, 1, &units.Error{Func: "mantel.Rules.Bells", Field: "/asymmetrical/bells", Want: "0 to 100", Err: units.ErrRange}},
-		{bells, func(l *mantel.LookRules) { l.Bells = -1 }, 0, 1, &units.Error{Func: "mantel.Rules.Bells", Field: "/asymmetrical/bells", Want: "0 to 100", Err: units.ErrRange}},
-		{needs, same, ft - 1, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/mantel/length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
-		{needs, same, good, 2, &units.Error{Func: "mantel.Rules.Needs", Field: "/hanging/look", Want: "traditional or asymmetrical", Err: units.ErrName}},
-		{needs, func(l *mantel.LookRules) { l.Extra = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
-		{needs, func(l *mantel.LookRules) { l.PickSpacing = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/pickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
-		{needs, func(l *mantel.LookRules) { l.Layers = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/layers", Want: "0 to 10", Err: units.ErrRange}},
-		{needs, func(l *mantel.LookRules) { l.Ribbon = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
-		{needs, func(l *mantel.LookRules) { l.Bells = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/bells", Want: "0 to 100", Err: units.ErrRange}},
+		{same, ft, 0, nil},
+		{same, 50 * ft, 0, nil},
+		{same, ft - 1, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/mantel/length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
+		{same, 50*ft + 1, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/mantel/length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
+		{same, -5 * ft, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/mantel/length", Want: "1 ft to 50 ft", Err: units.ErrRange}},
+		{same, good, 3, &units.Error{Func: "mantel.Rules.Needs", Field: "/hanging/look", Want: wantLook, Err: units.ErrName}},
+		{func(l *mantel.LookRules) { l.Extra = 0 }, good, 0, nil},
+		{func(l *mantel.LookRules) { l.Extra = 50 * ft }, good, 0, nil},
+		{func(l *mantel.LookRules) { l.Extra = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.Extra = 50*ft + 1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/extra", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.PickSpacing = in / 2 }, good, 0, nil},
+		{func(l *mantel.LookRules) { l.PickSpacing = 50 * ft }, good, 0, nil},
+		{func(l *mantel.LookRules) { l.PickSpacing = in/2 - 1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/pickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.PickSpacing = 50*ft + 1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/pickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
+		{same, good, 9, &units.Error{Func: "mantel.Rules.Needs", Field: "/hanging/look", Want: wantLook, Err: units.ErrName}},
+		{func(l *mantel.LookRules) { l.PickSpacing = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/pickSpacing", Want: "1/2 in to 50 ft, or 0", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.Layers = 10 }, good, 0, nil},
+		{func(l *mantel.LookRules) { l.Layers = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/layers", Want: "0 to 10", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.Layers = 11 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/layers", Want: "0 to 10", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.OrnamentsPerGap = 10 }, good, 0, nil},
+		{func(l *mantel.LookRules) { l.OrnamentsPerGap = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/ornamentsPerGap", Want: "0 to 10", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.OrnamentsPerGap = 11 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/ornamentsPerGap", Want: "0 to 10", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.Ribbon = 50 * ft }, good, 0, nil},
+		{func(l *mantel.LookRules) { l.Ribbon = 50*ft + 1 }, good, 1, &units.Error{Func: "mantel.Rules.Needs", Field: "/asymmetrical/ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.Ribbon = -1 }, good, 1, &units.Error{Func: "mantel.Rules.Needs", Field: "/asymmetrical/ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.Bells = 100 }, good, 1, nil},
+		{func(l *mantel.LookRules) { l.Bells = 101 }, good, 1, &units.Error{Func: "mantel.Rules.Needs", Field: "/asymmetrical/bells", Want: "0 to 100", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.Bells = -1 }, good, 1, &units.Error{Func: "mantel.Rules.Needs", Field: "/asymmetrical/bells", Want: "0 to 100", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.Ribbon = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/ribbon", Want: "0 ft to 50 ft", Err: units.ErrRange}},
+		{func(l *mantel.LookRules) { l.Bells = -1 }, good, 0, &units.Error{Func: "mantel.Rules.Needs", Field: "/traditional/bells", Want: "0 to 100", Err: units.ErrRange}},
 	}
 	for i, test := range tests {
-		checkError(t, i, test.call(custom(test.change), test.length, test.look), test.want)
+		checkError(t, i, needs(custom(test.change), test.length, test.look), test.want)
 	}
 }
 
@@ -202,9 +204,9 @@ func checkError(t *testing.T, row any, err error, want *units.Error) {
 }
 
 func TestErrorText(t *testing.T) {
-	err := &units.Error{Func: "mantel.Rules.Picks", Field: "length", Value: "6 in", Want: "1 ft to 50 ft", Err: units.ErrRange}
-	const want = `mantel.Rules.Picks: length "6 in": out of range: want 1 ft to 50 ft`
-	if err.Error() != want {
+	_, err := mantel.Mantel{Length: 6 * in}.Hang(mantel.Hanging{})
+	const want = `mantel.Mantel.Hang: /length "6 in": out of range: want 1 ft to 50 ft`
+	if err == nil || err.Error() != want {
 		t.Errorf("got %s, want %s", err, want)
 	}
 }
@@ -228,7 +230,7 @@ func TestNeeds(t *testing.T) {
 			{Item: shopping.Item{Kind: shopping.Ornament, Type: "mantel"}, Quantity: piece(7), Basis: "1 in each of 7 gaps between picks", Source: own},
 			{Item: shopping.Item{Kind: shopping.Tie}, Quantity: piece(15), Basis: "1 for each of 8 picks and 7 ornaments", Source: own},
 		}},
-		{"asymmetrical", mantel.CommonPractice(), mantel.Asymmetrical, needs{
+		{"asymmetrical", mantel.CommonPractice(), mantel.AsymmetricalLeft, needs{
 			{Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: length(9 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(4*ft) + " more", Source: "common practice"},
 			{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}, Quantity: piece(20), Basis: "1 for each " + text(3*in) + " of " + text(5*ft), Source: "common practice"},
 			{Item: shopping.Item{Kind: shopping.Ornament, Type: "mantel"}, Quantity: piece(6), Basis: "1 in each of 6 gaps between picks of the top layer", Source: own},
@@ -236,7 +238,7 @@ func TestNeeds(t *testing.T) {
 			{Item: shopping.Item{Kind: shopping.Bell}, Quantity: piece(3), Basis: "hung with the ribbon", Source: own},
 			{Item: shopping.Item{Kind: shopping.Tie}, Quantity: piece(27), Basis: "1 for each of 20 picks and 6 ornaments, 1 for the ribbon", Source: own},
 		}},
-		{"asymmetrical in one layer, two in each gap", mantel.Rules{Asymmetrical: mantel.LookRules{PickSpacing: 20 * in, Layers: 1, OrnamentsPerGap: 2}}, mantel.Asymmetrical, needs{
+		{"asymmetrical in one layer, two in each gap", mantel.Rules{Asymmetrical: mantel.LookRules{PickSpacing: 20 * in, Layers: 1, OrnamentsPerGap: 2}}, mantel.AsymmetricalLeft, needs{
 			{Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: length(5 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(0) + " more", Source: "common practice"},
 			{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}, Quantity: piece(3), Basis: "1 for each " + text(20*in) + " of " + text(5*ft), Source: "common practice"},
 			{Item: shopping.Item{Kind: shopping.Ornament, Type: "mantel"}, Quantity: piece(4), Basis: "2 in each of 2 gaps between picks", Source: own},
@@ -256,8 +258,7 @@ func TestNeeds(t *testing.T) {
 		if err != nil || cautions != nil {
 			t.Errorf("%s: %v, %v", test.reason, cautions, err)
 		}
-		d, err := test.rules.Needs(m, h)
-		got := d.Needs
+		got, err := test.rules.Needs(m, h)
 		if err != nil {
 			t.Errorf("%s: %v", test.reason, err)
 		}
@@ -268,7 +269,7 @@ func TestNeeds(t *testing.T) {
 }
 
 func looks() *rapid.Generator[mantel.Look] {
-	return rapid.SampledFrom([]mantel.Look{mantel.Traditional, mantel.Asymmetrical})
+	return rapid.SampledFrom([]mantel.Look{mantel.Traditional, mantel.AsymmetricalLeft, mantel.AsymmetricalRight})
 }
 
 func lengths(least, most units.Length) *rapid.Generator[units.Length] {
@@ -280,27 +281,35 @@ func lengths(least, most units.Length) *rapid.Generator[units.Length] {
 func TestRulesAreMonotone(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r, look := mantel.CommonPractice(), looks().Draw(t, "look")
-		a := lengths(mantel.MinLength, mantel.MaxLength).Draw(t, "a")
-		b := lengths(a, mantel.MaxLength).Draw(t, "b")
-		ga, _ := r.BaseGarland(a, look)
-		gb, err := r.BaseGarland(b, look)
-		if err != nil || gb-ga != b-a {
-			t.Errorf("garland for %v is %v, for %v %v, %v", a, ga, b, gb, err)
+		a := lengths(ft, 50*ft).Draw(t, "a")
+		b := lengths(a, 50*ft).Draw(t, "b")
+		needs := func(l units.Length) []shopping.Need {
+			h, _, err := r.Hang(mantel.Mantel{Length: l}, mantel.Hanging{Look: look})
+			if err != nil {
+				t.Fatal(err)
+			}
+			needs, err := r.Needs(mantel.Mantel{Length: l}, h)
+			if err != nil {
+				t.Fatal(err)
+			}
+			return needs
 		}
-		na, _ := r.Picks(a, look)
-		nb, err := r.Picks(b, look)
-		if err != nil || na > nb {
-			t.Errorf("picks for %v are %v, for %v %v, %v", a, na, b, nb, err)
+		na, nb := needs(a), needs(b)
+		if ga, gb := na[0].Quantity.Length, nb[0].Quantity.Length; gb-ga != b-a {
+			t.Errorf("garland for %v is %v, for %v %v", a, ga, b, gb)
 		}
-		oa, _ := r.Ornaments(a, look)
-		ob, err := r.Ornaments(b, look)
-		if err != nil || oa > ob {
-			t.Errorf("ornaments for %v are %v, for %v %v, %v", a, oa, b, ob, err)
+		for _, kind := range []shopping.Kind{shopping.Pick, shopping.Ornament, shopping.Tie} {
+			if pa, pb := pieces(na, kind), pieces(nb, kind); pa > pb {
+				t.Errorf("%v for %v are %v, for %v %v", kind, a, pa, b, pb)
+			}
 		}
 		// Rounding is up, and by less than a pick: (n-1)·spacing < length ≤ n·spacing.
-		spacing := map[mantel.Look]units.Length{mantel.Traditional: 8 * in, mantel.Asymmetrical: 3 * in}[look]
-		if n := units.Length(na); n*spacing < a || (n-1)*spacing >= a {
-			t.Errorf("%d picks for %v", na, a)
+		spacing := 3 * in
+		if look == mantel.Traditional {
+			spacing = 8 * in
+		}
+		if n := units.Length(pieces(na, shopping.Pick)); n*spacing < a || (n-1)*spacing >= a {
+			t.Errorf("%d picks for %v", n, a)
 		}
 	})
 }
@@ -308,32 +317,32 @@ func TestRulesAreMonotone(t *testing.T) {
 // A longer shelf never costs less, whatever packs there are.
 func TestCostIsMonotone(t *testing.T) {
 	price := func(p string) decimal.Decimal { return decimal.RequireFromString(p) }
-	pieces := func(n int) shopping.Quantity { return shopping.Quantity{Pieces: n} }
+	piece := func(n int) shopping.Quantity { return shopping.Quantity{Pieces: n} }
 	length := func(l units.Length) shopping.Quantity { return shopping.Quantity{Length: l} }
 	shop := shopping.Shop{Offers: []shopping.Offer{
 		{Item: shopping.Item{Kind: shopping.BaseGarland}, Name: "6 ft", Pack: length(6 * ft), Price: price("14.00")},
 		{Item: shopping.Item{Kind: shopping.BaseGarland}, Name: "9 ft", Pack: length(9 * ft), Price: price("19.00")},
-		{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}, Name: "box of 6", Pack: pieces(6), Price: price("5.00")},
-		{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}, Name: "box of 24", Pack: pieces(24), Price: price("16.00")},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "mantel"}, Name: "box of 9", Pack: pieces(9), Price: price("11.00")},
+		{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}, Name: "box of 6", Pack: piece(6), Price: price("5.00")},
+		{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}, Name: "box of 24", Pack: piece(24), Price: price("16.00")},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "mantel"}, Name: "box of 9", Pack: piece(9), Price: price("11.00")},
 		{Item: shopping.Item{Kind: shopping.Ribbon, Type: "mantel"}, Name: "5 yd", Pack: length(15 * ft), Price: price("8.00")},
-		{Item: shopping.Item{Kind: shopping.Bell}, Name: "set of 3", Pack: pieces(3), Price: price("4.50")},
-		{Item: shopping.Item{Kind: shopping.Tie}, Name: "pack of 25", Pack: pieces(25), Price: price("3.00")},
+		{Item: shopping.Item{Kind: shopping.Bell}, Name: "set of 3", Pack: piece(3), Price: price("4.50")},
+		{Item: shopping.Item{Kind: shopping.Tie}, Name: "pack of 25", Pack: piece(25), Price: price("3.00")},
 	}}
 	rapid.Check(t, func(t *rapid.T) {
 		look := looks().Draw(t, "look")
-		a := lengths(mantel.MinLength, 12*ft).Draw(t, "a")
+		a := lengths(ft, 12*ft).Draw(t, "a")
 		b := lengths(a, 12*ft).Draw(t, "b")
 		cost := func(l units.Length) decimal.Decimal {
 			h, _, err := mantel.CommonPractice().Hang(mantel.Mantel{Length: l}, mantel.Hanging{Look: look})
 			if err != nil {
 				t.Fatal(err)
 			}
-			d, err := mantel.CommonPractice().Needs(mantel.Mantel{Length: l}, h)
+			needs, err := mantel.CommonPractice().Needs(mantel.Mantel{Length: l}, h)
 			if err != nil {
 				t.Fatal(err)
 			}
-			list, err := shop.List(d.Needs)
+			list, err := shop.List(needs)
 			if err != nil {
 				t.Fatal(err)
 			}

@@ -11,9 +11,8 @@ import (
 
 const maxHooks = 101
 
-// A Run is a garland that goes from hook to hook at any heights: up a banister, round
-// a door, along brackets that are there already. [Banister.Hang] and [Frame.Hang] make
-// one; for brackets, measure where they are:
+// A Run is a garland that goes from hook to hook at any heights. [Mantel.Hang],
+// [Stairs] and [Door] make one; for brackets, measure where they are:
 //
 //	                   o---.
 //	          o.     .'    |
@@ -21,70 +20,119 @@ const maxHooks = 101
 //	|  '- -'               |
 //	|  Left
 //
-// With a Sag of zero the garland is fastened close along the line from hook to hook,
-// as along a rail; it is then reckoned to pull no hook sideways.
+// Between two hooks it hangs in a swag. A swag is a catenary, the curve of a chain:
+//
+//	          span                    u      = half the span, in units of the
+//	o - - - - - - - - - - o                    curve's parameter a = span/2u
+//	*          |          *           sag    = span · (cosh u - 1)/2u · cosh m
+//	 *         | sag     *            length = √(rise² + (span · sinh u/u)²)
+//	   *       |       *              m      = asinh(rise/span · u/sinh u)
+//	      *  * * *  *
+//
+// A garland with stiff wire in it hangs a little otherwise; bend it to the sag and
+// the length is still right. Lengths, sags and depths are less than a nanometer from
+// the exact ones for each swag. Hooks that are level and at equal distances to the
+// nanometer are taken to be exactly so.
+//
+// Methods return an error wrapping [units.ErrRange] if a field is out of range, and
+// [units.ErrFit] if two hooks are too near or too far from each other.
+//
+// Source: OpenStax, Calculus Volume 1, section Calculus of the Hyperbolic
+// Functions, for level hooks; statics for the others.
 type Run struct {
 	// Hooks are where the hooks are, from left to right, 2 to 101 of them, an inch to
 	// 50 ft apart, level, and at most 50 ft from each other in height. Any place may be
 	// the one that they are measured from, up to 1000 ft away.
 	Hooks []Point `json:"hooks"`
 
-	// Sag is how far the garland hangs below the middle of the line from each hook to
-	// the next, 0 to 50 ft, as in Swag.
+	// Sag is how far each swag hangs below the middle of the straight line from hook
+	// to hook, 0 to 50 ft. With zero the garland is fastened close along that line, as
+	// along a rail; it is then taken to pull no hook sideways.
 	Sag units.Length `json:"sag"`
 
-	Left  units.Length `json:"left"`  // what falls at the first hook, 0 to 50 ft
-	Right units.Length `json:"right"` // what falls at the last hook, 0 to 50 ft
-	Extra units.Length `json:"extra"` // for corners and knots, half of it at either end, 0 to 50 ft
+	// Left and Right are what falls at the first and last hook, 0 to 50 ft.
+	Left  units.Length `json:"left"`
+	Right units.Length `json:"right"`
 
-	Cautions []units.Caution `json:"cautions"` // what to mind there; Run.Loads hands them on
+	// Lying says that the garland lies on a shelf from the first hook to the last,
+	// which carries it there. Sag is then zero.
+	Lying bool `json:"lying"`
 }
 
 // swag returns the swag from the i-th hook to the next.
-func (r Run) swag(i int) Swag {
-	return Swag{Span: r.Hooks[i+1].Along - r.Hooks[i].Along, Rise: r.Hooks[i].Below - r.Hooks[i+1].Below, Sag: r.Sag}
+func (r Run) swag(i int) swag {
+	return swag{r.Hooks[i+1].Along - r.Hooks[i].Along, r.Hooks[i].Below - r.Hooks[i+1].Below, r.Sag}
+}
+
+// even returns how far it is from the first hook to the last, and whether the hooks are
+// level and at equal distances.
+func (r Run) even() (across units.Length, ok bool) {
+	first, n := r.Hooks[0], len(r.Hooks)-1
+	across = r.Hooks[n].Along - first.Along
+	for i, p := range r.Hooks {
+		if p.Below != first.Below || p.Along-first.Along != part(across, i, n) {
+			return across, false
+		}
+	}
+	return across, true
+}
+
+// curve returns one swag of an even run, whose span need not be a whole number of
+// nanometers.
+func (r Run) curve(across units.Length) catenary.Curve {
+	return catenary.Level(float64(across)/float64(len(r.Hooks)-1), float64(r.Sag))
 }
 
 func (r Run) check(fn string) error {
-	const far = 1000 * units.Foot
 	if len(r.Hooks) < 2 || len(r.Hooks) > maxHooks {
 		return rangeError(fn, "/hooks", strconv.Itoa(len(r.Hooks))+" hooks", "2 to "+strconv.Itoa(maxHooks)+" hooks")
 	}
 	for i, p := range r.Hooks {
-		at := "/hooks/" + strconv.Itoa(i)
-		if err := checkLength(fn, at+"/along", p.Along, -far, far, "-1000 ft to 1000 ft"); err != nil {
-			return err
+		err := checkPlace(fn, p)
+		if err == nil && i > 0 {
+			err = checkApart(fn, r.Hooks[i-1], p, minSpan, "the hook before")
 		}
-		if err := checkLength(fn, at+"/below", p.Below, -far, far, "-1000 ft to 1000 ft"); err != nil {
-			return err
-		}
-		if i == 0 {
-			continue
-		}
-		if span := p.Along - r.Hooks[i-1].Along; span < minSpan || span > maxSpan {
-			return fitError(fn, at+"/along", exact(p.Along), wantSpan+" to the right of the hook before")
-		}
-		if rise := p.Below - r.Hooks[i-1].Below; rise < -maxRise || rise > maxRise {
-			return fitError(fn, at+"/below", exact(p.Below), "at most 50 ft above or below the hook before")
+		if err != nil {
+			return under("/hooks/"+strconv.Itoa(i), err)
 		}
 	}
 	for _, x := range [...]struct {
 		field  string
 		length units.Length
-	}{{"/sag", r.Sag}, {"/left", r.Left}, {"/right", r.Right}, {"/extra", r.Extra}} {
+	}{{"/sag", r.Sag}, {"/left", r.Left}, {"/right", r.Right}} {
 		if err := checkLength(fn, x.field, x.length, 0, maxDrop, wantDrop); err != nil {
 			return err
 		}
+	}
+	if r.Lying && r.Sag != 0 {
+		return fitError(fn, "/sag", exact(r.Sag), "0 ft for a garland that lies on a shelf")
+	}
+	return nil
+}
+
+// checkPlace checks a point, with pointers that begin in it.
+func checkPlace(fn string, p Point) error {
+	const far, want = 1000 * units.Foot, "-1000 ft to 1000 ft"
+	if err := checkLength(fn, "/along", p.Along, -far, far, want); err != nil {
+		return err
+	}
+	return checkLength(fn, "/below", p.Below, -far, far, want)
+}
+
+// checkApart checks how far q is from p, which is to its left, with pointers that begin
+// in q.
+func checkApart(fn string, p, q Point, least units.Length, from string) error {
+	if span := q.Along - p.Along; span < least || span > maxSpan {
+		return fitError(fn, "/along", exact(q.Along), exact(least)+" to 50 ft to the right of "+from)
+	}
+	if rise := q.Below - p.Below; rise < -maxRise || rise > maxRise {
+		return fitError(fn, "/below", exact(q.Below), "at most 50 ft above or below "+from)
 	}
 	return nil
 }
 
 // Garland returns the length of garland that the run takes: what falls at the ends,
-// the swags, and Extra, each swag rounded to the nearest nanometer. It returns an error
-// wrapping [units.ErrRange] if a field of r is out of its range, and one wrapping
-// [units.ErrFit] if two hooks are not as [Run] has them.
-//
-// Source: as for [Swag].
+// and the swags, rounded to the nearest nanometer.
 func (r Run) Garland() (units.Length, error) {
 	if err := r.check("Run.Garland"); err != nil {
 		return 0, err
@@ -92,43 +140,165 @@ func (r Run) Garland() (units.Length, error) {
 	return r.garland(), nil
 }
 
-func (r Run) garland() units.Length {
-	length := r.Left + r.Right + r.Extra
+func (r Run) garland() units.Length { return r.Left + r.between() + r.Right }
+
+// between returns the garland from the first hook to the last.
+func (r Run) between() units.Length {
+	if across, ok := r.even(); ok {
+		return across + nearest(float64(float64(len(r.Hooks)-1)*r.curve(across).Slack()))
+	}
+	length := units.Length(0)
 	for i := range len(r.Hooks) - 1 {
 		length += r.swag(i).length()
 	}
 	return length
 }
 
+// FindSag returns r with the sag, the same in every swag, that uses up a garland of this
+// length, to the nearest nanometer. Sag of r is ignored. It does not know where the
+// hearth is: [Mantel.Hang] refuses a sag that passes it.
+//
+// It returns an error wrapping [units.ErrFit] if garland does not reach from hook to
+// hook, and [units.ErrRange] if the sag would be over 50 ft or r lies on a shelf.
+func (r Run) FindSag(garland units.Length) (Run, error) {
+	const fn = "Run.FindSag"
+	r.Sag = 0
+	if err := r.check(fn); err != nil {
+		return Run{}, err
+	}
+	if r.Lying {
+		return Run{}, rangeError(fn, "/lying", "true", "false: a garland that lies on a shelf has no sag")
+	}
+	n := len(r.Hooks) - 1
+	least := r.garland()
+	if garland < least {
+		return Run{}, fitError(fn, "garland", exact(garland), "at least "+exact(least)+" to reach from hook to hook")
+	}
+	deepest := r
+	deepest.Sag = maxSag
+	rest := garland - r.Left - r.Right
+	if most := deepest.garland(); garland > most {
+		return Run{}, rangeError(fn, "garland", exact(garland), "at most "+exact(most)+", which hangs 50 ft deep")
+	}
+	if across, ok := r.even(); ok {
+		r.Sag = nearest(catenary.Sag(float64(across)/float64(n), float64(rest-across)/float64(n)))
+	} else if s := r.swag(0); n == 1 {
+		curve, ok := catenary.Fit(int64(s.span), int64(s.rise), int64(rest))
+		if !ok { // rest is the rounded chord
+			return r, nil
+		}
+		r.Sag = nearest(curve.Sag())
+	} else {
+		// The least sag whose swags take as much, or the one below it.
+		high := maxSag
+		for r.Sag < high {
+			mid := r.Sag + (high-r.Sag)/2
+			if (Run{Hooks: r.Hooks, Sag: mid}).between() < rest {
+				r.Sag = mid + 1
+			} else {
+				high = mid
+			}
+		}
+		below := Run{Hooks: r.Hooks, Sag: r.Sag - 1}
+		if r.Sag > 0 && rest-below.between() < r.between()-rest {
+			r.Sag--
+		}
+	}
+	r.Sag = min(r.Sag, maxSag) // rounding
+	return r, nil
+}
+
+// Below returns how far below the level that the hooks are measured from the garland
+// is, at a place between the first hook and the last, rounded to the nearest nanometer.
+// It returns an error wrapping [units.ErrRange] if along is not between them.
+func (r Run) Below(along units.Length) (units.Length, error) {
+	const fn = "Run.Below"
+	if err := r.check(fn); err != nil {
+		return 0, err
+	}
+	first, n := r.Hooks[0], len(r.Hooks)-1
+	if along < first.Along || along > r.Hooks[n].Along {
+		return 0, rangeError(fn, "along", exact(along), exact(first.Along)+" to "+exact(r.Hooks[n].Along)+", from the first hook to the last")
+	}
+	if across, ok := r.even(); ok {
+		at := (along - first.Along) * units.Length(n) % across
+		return first.Below + nearest(r.curve(across).Below(float64(at)/float64(n))), nil
+	}
+	i := 0
+	for i < n-1 && r.Hooks[i+1].Along <= along {
+		i++
+	}
+	return r.Hooks[i].Below + nearest(r.swag(i).curve().Below(float64(along-r.Hooks[i].Along))), nil
+}
+
+// AppendPath appends to dst the middle line of the garland, as a front view shows it,
+// from the bottom of what falls at the left to the bottom of what falls at the right,
+// and returns the longer slice. Each swag is given as that many straight pieces of
+// equal width, 1 to 1000, and a garland that lies on a shelf as one from hook to hook.
+// An end that does not fall adds no point. With an error it returns dst as it was.
+func (r Run) AppendPath(dst []Point, pieces int) ([]Point, error) {
+	const fn = "Run.AppendPath"
+	if err := r.check(fn); err != nil {
+		return dst, err
+	}
+	if err := checkCount(fn, "pieces", pieces, 1, 1000); err != nil {
+		return dst, err
+	}
+	first, n := r.Hooks[0], len(r.Hooks)-1
+	if r.Left > 0 {
+		dst = append(dst, Point{first.Along, first.Below + r.Left})
+	}
+	if r.Lying {
+		pieces = 1
+	}
+	dst = append(dst, first)
+	if across, ok := r.even(); ok {
+		c := r.curve(across)
+		for i := 1; i < n*pieces; i++ {
+			at := float64(across) / float64(n) * float64(i%pieces) / float64(pieces)
+			dst = append(dst, Point{first.Along + part(across, i, n*pieces), first.Below + nearest(c.Below(at))})
+		}
+	} else {
+		for i := range n {
+			s, p := r.swag(i), r.Hooks[i]
+			c := s.curve()
+			for k := 1; k < pieces; k++ {
+				at := s.span * units.Length(k) / units.Length(pieces)
+				dst = append(dst, Point{p.Along + at, p.Below + nearest(c.Below(float64(at)))})
+			}
+			dst = append(dst, r.Hooks[i+1])
+		}
+		dst = dst[:len(dst)-1]
+	}
+	last := r.Hooks[n]
+	dst = append(dst, last)
+	if r.Right > 0 {
+		dst = append(dst, Point{last.Along, last.Below + r.Right})
+	}
+	return dst, nil
+}
+
 // Needs returns the garland of [Run.Garland], rounded up to a whole inch, and one pick
 // for each pickSpacing of it, rounded up, with a tie each. Zero asks for no picks. Hooks
-// have their need in [Loads.Need].
+// are in Loads.Needs.
 //
-// The errors are those of [Run.Garland], and one wrapping [units.ErrRange] if
-// pickSpacing is neither 0 nor from 1/2 in to 50 ft.
+// It returns an error wrapping [units.ErrRange] if pickSpacing is neither 0 nor from
+// 1/2 in to 50 ft.
 //
-// Source: as for [Swag]; the spacing of picks, common practice for a mantel.
+// Source: the spacing of picks, common practice for a mantel.
 func (r Run) Needs(pickSpacing units.Length) ([]shopping.Need, error) {
 	const fn = "Run.Needs"
 	if err := r.check(fn); err != nil {
 		return nil, err
 	}
 	if pickSpacing != 0 {
-		if err := checkLength(fn, "pickSpacing", pickSpacing, units.Inch/2, MaxLength, "1/2 in to 50 ft, or 0"); err != nil {
+		if err := checkLength(fn, "pickSpacing", pickSpacing, units.Inch/2, maxLength, wantPickSpacing); err != nil {
 			return nil, err
 		}
 	}
-	length := r.garland()
-	run := "close along " + plural(len(r.Hooks), "hook")
-	if r.Sag > 0 {
-		run = "in " + plural(len(r.Hooks)-1, "swag") + " " + show(r.Sag) + " deep"
-	}
-	needs := []shopping.Need{{
-		Item: itemGarland, Quantity: shopping.Quantity{Length: wholeInches(length)},
-		Basis:  show(length-r.Left-r.Right-r.Extra) + " " + run + ", " + show(r.Left) + " and " + show(r.Right) + " falling, " + show(r.Extra) + " for corners",
-		Source: "length of a catenary",
-	}}
+	needs := []shopping.Need{r.garlandNeed()}
 	if pickSpacing != 0 {
+		length := r.garland()
 		n := divideUp(length, pickSpacing)
 		needs = append(needs,
 			shopping.Need{
@@ -140,19 +310,94 @@ func (r Run) Needs(pickSpacing units.Length) ([]shopping.Need, error) {
 	return needs, nil
 }
 
-// Loads returns what the garland does to each hook, as [Mantel.Loads] does, for hooks
-// at any heights: see [Swag.Pull]. Along and Below are those of Hooks. On the lower hook
-// of a steep swag Down can be below zero: the garland lifts it, and needs a tie that
-// holds it down.
+// garlandNeed returns the garland as a need, rounded up to a whole inch, for a supply is
+// never short.
+func (r Run) garlandNeed() shopping.Need {
+	run, source := "close along "+plural(len(r.Hooks), "hook"), "measured"
+	if r.Sag > 0 {
+		run, source = "in "+plural(len(r.Hooks)-1, "swag")+" "+show(r.Sag)+" deep", "length of a catenary"
+	} else if r.Lying {
+		run = "along the shelf"
+	}
+	return shopping.Need{
+		Item:     itemGarland,
+		Quantity: shopping.Quantity{Length: units.Length(divideUp(r.garland(), units.Inch)) * units.Inch},
+		Basis:    show(r.between()) + " " + run + ", " + show(r.Left) + " falling at the left, " + show(r.Right) + " at the right",
+		Source:   source,
+	}
+}
+
+// Lights returns the lamps of the strings of lights that are wound along all of the
+// garland, for strings with so many lamps, 1 to 10,000, on a lighted length, 1 in to
+// 150 ft, and the extension cord to an outlet:
 //
-// Weight is perFoot times the garland; every Down adds up to it exactly. Each is within
-// a nanogram of its own share up to 1 lb, and within a part in 1e12 beyond.
+//	strings = garland/length, rounded up
+//	cord    = from the bottom of the nearer end to the outlet, along the wall and up or
+//	          down it, rounded up to a whole foot
 //
-// The errors are those of [Run.Garland] and [Hook.WorkingLoad], and one wrapping
-// [units.ErrRange] if perFoot is not from 1 g to 20 lb, or Sag is above 0 and less than
-// a hundredth of a span.
+// The basis of the need says how many strings, and at which end the plug is. What the
+// strings draw, and how many may be joined, is in package sizing/lights. The outlet is at
+// most 150 ft away each way from where the hooks are measured.
 //
-// Source: statics of the catenary; the design factor, as for [DefaultFactor].
+// Source: geometry.
+func (r Run) Lights(lamps int, length units.Length, outlet Point) (need shopping.Need, cord units.Length, cautions []units.Caution, err error) {
+	const fn = "Run.Lights"
+	if err := r.check(fn); err != nil {
+		return shopping.Need{}, 0, nil, err
+	}
+	if err := checkCount(fn, "lamps", lamps, 1, 10_000); err != nil {
+		return shopping.Need{}, 0, nil, err
+	}
+	const far, wantFar = maxSwagLength, "-150 ft to 150 ft"
+	for _, x := range [...]measured{
+		{"length", length, units.Inch, maxSwagLength, "1 in to 150 ft"},
+		{"/outlet/along", outlet.Along, -far, far, wantFar},
+		{"/outlet/below", outlet.Below, -far, far, wantFar},
+	} {
+		if err := checkLength(fn, x.field, x.length, x.least, x.most, x.want); err != nil {
+			return shopping.Need{}, 0, nil, err
+		}
+	}
+	garland := r.garland()
+	strings := divideUp(garland, length)
+	apart := func(hook Point, drop units.Length) units.Length {
+		a, b := hook.Along-outlet.Along, hook.Below+drop-outlet.Below
+		return max(a, -a) + max(b, -b)
+	}
+	end, near := "left", apart(r.Hooks[0], r.Left)
+	if right := apart(r.Hooks[len(r.Hooks)-1], r.Right); right < near {
+		end, near = "right", right
+	}
+	cord = units.Length(divideUp(near, units.Foot)) * units.Foot
+	return shopping.Need{
+		Item: itemLights, Quantity: shopping.Quantity{Pieces: strings * lamps},
+		Basis:  plural(strings, "string") + " of " + strconv.Itoa(lamps) + " on " + show(length) + ", along " + show(garland) + " of garland; cord " + show(cord) + " from the " + end,
+		Source: "geometry",
+	}, cord, []units.Caution{cautionCords}, nil
+}
+
+// Loads returns what the garland does to each hook, for a garland that weighs perFoot for
+// each foot as it hangs, 1 g to 20 lb. What falls hangs on the hook at its end; a swag
+// hangs on its two hooks, and pulls both towards each other:
+//
+//	level       = perFoot · a
+//	left, right = perFoot · (length ∓ rise · cosh u/sinh u)/2
+//
+// A level swag hangs half on each. The steeper it is, the more of it the upper hook
+// carries: 20 in wide, rising 14 in, with 4 in of sag, 98 % of the weight. The lower hook
+// of a very steep one is lifted: its Down is below zero, and it needs a tie. The level
+// pull grows without limit as a swag is drawn flat. Where two swags meet their pulls
+// cancel, once both hang.
+//
+// Weight is perFoot times the garland, and what lies on a shelf is the part of it that
+// no Down has. Each Down and pull is within a nanogram of the exact one up to 1 lb, and
+// within a part in 1e12 beyond; every Down, and what lies, add up to Weight exactly.
+// Nothing is changed to make an overloaded hook fit.
+//
+// The errors are those of [Hook.WorkingLoad] too, and one wrapping [units.ErrRange] if
+// perFoot is out of range, or Sag is above 0 and less than a hundredth of a span.
+//
+// Source: statics of the catenary; the design factor, as for [Hook].
 func (r Run) Loads(perFoot units.Mass, hook Hook) (Loads, error) {
 	const fn = "Run.Loads"
 	if err := r.check(fn); err != nil {
@@ -165,28 +410,91 @@ func (r Run) Loads(perFoot units.Mass, hook Hook) (Loads, error) {
 	if err != nil {
 		return Loads{}, err
 	}
+	l := Loads{Working: working, Hooks: make([]HookLoad, len(r.Hooks))}
+	for i, p := range r.Hooks {
+		l.Hooks[i].At = p
+	}
+	if across, ok := r.even(); ok {
+		err = r.evenLoads(fn, &l, across, perFoot)
+	} else {
+		err = r.unevenLoads(fn, &l, perFoot)
+	}
+	if err != nil {
+		return Loads{}, err
+	}
+	l.judge(hook, perFoot)
+	return l, nil
+}
+
+// evenLoads shares out the weight in whole numbers.
+func (r Run) evenLoads(fn string, l *Loads, across units.Length, perFoot units.Mass) error {
+	n := len(r.Hooks) - 1
+	pull := units.Mass(0)
+	if r.Sag > 0 {
+		if err := checkTaut(fn, r.Sag, across, n); err != nil {
+			return err
+		}
+		pull = units.Mass(math.Round(float64(perFoot) * r.curve(across).Pull() / float64(units.Foot)))
+	}
+	garland, between := r.garland(), r.between()
+	l.Weight = units.Mass(mulDivNearest(uint64(garland), uint64(perFoot), uint64(units.Foot)))
+	// Lengths in parts of a nanometer, so that half a swag is a whole number.
+	parts := uint64(2 * n)
+	hung, weighed := uint64(0), units.Mass(0)
+	// next returns the weight of the next so many parts of the garland, from the left.
+	next := func(length uint64) units.Mass {
+		hung += length
+		upTo := units.Mass(mulDivNearest(uint64(l.Weight), hung, parts*uint64(garland)))
+		weight := upTo - weighed
+		weighed = upTo
+		return weight
+	}
+	for i := range l.Hooks {
+		load := &l.Hooks[i]
+		if i == 0 {
+			load.Down = next(parts * uint64(r.Left))
+		} else {
+			half := next(uint64(between))
+			if !r.Lying {
+				load.Down, load.Left = half, pull
+			}
+		}
+		if i == n {
+			load.Down += next(parts * uint64(r.Right))
+			break
+		}
+		half := next(uint64(between))
+		if !r.Lying {
+			load.Down += half
+			load.Right = pull
+		}
+	}
+	return nil
+}
+
+// unevenLoads shares out the weight swag by swag.
+func (r Run) unevenLoads(fn string, l *Loads, perFoot units.Mass) error {
 	last := len(r.Hooks) - 1
-	l := Loads{Working: working, Hooks: make([]HookLoad, last+1), Cautions: append([]units.Caution(nil), r.Cautions...)}
 	weigh := func(length float64) float64 { return float64(perFoot) * length / float64(units.Foot) }
 	down := make([]float64, last+1)
-	down[0] = weigh(float64(r.Left) + float64(r.Extra)/2)
-	down[last] = weigh(float64(r.Right) + float64(r.Extra)/2)
-	for i, p := range r.Hooks {
-		l.Hooks[i].Along, l.Hooks[i].Below = p.Along, p.Below
-	}
+	down[0], down[last] = weigh(float64(r.Left)), weigh(float64(r.Right))
+	lying := 0.0
 	for i := range last {
 		s := r.swag(i)
-		l.Spacing = max(l.Spacing, s.Span)
-		if s.Sag == 0 {
-			half := weigh(catenary.Sloped(float64(s.Span), float64(s.Rise), 0).Length() / 2)
+		c := s.curve()
+		switch {
+		case r.Lying:
+			lying += weigh(c.Length())
+			continue
+		case s.sag == 0:
+			half := weigh(c.Length() / 2)
 			down[i] += half
 			down[i+1] += half
 			continue
 		}
-		if err := s.checkTaut(fn, "/sag"); err != nil {
-			return Loads{}, err
+		if err := checkTaut(fn, s.sag, s.span, 1); err != nil {
+			return err
 		}
-		c := s.curve()
 		left, right := c.Ends()
 		down[i] += weigh(left)
 		down[i+1] += weigh(right)
@@ -200,149 +508,87 @@ func (r Run) Loads(perFoot units.Mass, hook Hook) (Loads, error) {
 		l.Hooks[i].Down = upTo - l.Weight
 		l.Weight = upTo
 	}
-	l.judge(hook, perFoot)
-	return l, nil
+	l.Weight += units.Mass(math.Round(lying))
+	return nil
 }
 
-// AppendPath appends to dst the middle line of the garland, from the bottom of what
-// falls at the left to the bottom of what falls at the right, and returns the longer
-// slice. Each swag is given as that many straight pieces of equal width, 1 to 1000. The
-// errors are those of [Run.Garland], and one wrapping [units.ErrRange] if pieces is out
-// of its range. With an error it returns dst as it was.
+// Stairs returns the run of a garland along a stair rail that goes from a newel at the
+// left to a post at the right, 1 ft to 50 ft away and at most 50 ft above or below. It
+// hangs at the newel, at each each-th of so many balusters between them, 0 to 99, at
+// equal distances, and at the post, where the last swag may be narrower; each is 1 to
+// one more than balusters. Places are rounded to the nanometer. Set Sag, Left and Right
+// of the run as you like, and make a [Run] yourself for hooks at places of your own.
 //
-// Source: as for [Swag].
-func (r Run) AppendPath(dst []Point, pieces int) ([]Point, error) {
-	const fn = "Run.AppendPath"
-	if err := r.check(fn); err != nil {
-		return dst, err
-	}
-	if err := checkCount(fn, "pieces", pieces, 1, 1000); err != nil {
-		return dst, err
-	}
-	if first := r.Hooks[0]; r.Left > 0 {
-		dst = append(dst, Point{first.Along, first.Below + r.Left})
-	}
-	for i := range len(r.Hooks) - 1 {
-		s, p := r.swag(i), r.Hooks[i]
-		c := s.curve()
-		for k := range pieces {
-			at := s.Span * units.Length(k) / units.Length(pieces)
-			dst = append(dst, Point{p.Along + at, p.Below + nearest(c.Below(float64(at)))})
-		}
-	}
-	last := r.Hooks[len(r.Hooks)-1]
-	dst = append(dst, last)
-	if r.Right > 0 {
-		dst = append(dst, Point{last.Along, last.Below + r.Right})
-	}
-	return dst, nil
-}
-
-// A Banister is a stair rail with a newel at its left end and a post at its right one.
-// The garland hangs at the newel, at every so many balusters, and at the post.
-type Banister struct {
-	Across    units.Length `json:"across"`    // level, from newel to post, 1 ft to 50 ft
-	Rise      units.Length `json:"rise"`      // how far the rail rises to the right, -50 to 50 ft; negative if it falls
-	Balusters int          `json:"balusters"` // between newel and post, at equal distances, 0 to 99
-	Each      int          `json:"each"`      // balusters to a swag, 0 to 100; 0 is one swag from newel to post
-	Sag       units.Length `json:"sag"`       // of each swag, 0 to 50 ft; 0 lies along the rail
-	Left      units.Length `json:"left"`      // what falls at the newel, 0 to 50 ft
-	Right     units.Length `json:"right"`     // what falls at the post, 0 to 50 ft
-}
-
-// Hang returns the run of garland along b: hooks at the newel, at each Each-th
-// baluster, and at the post, where the last swag may be narrower. Places are measured
-// from the newel and rounded down to the nanometer. For swags between points of your
-// own choice make a [Run].
-//
-// It returns an error wrapping [units.ErrRange] if a field of b is out of its range, and
-// one wrapping [units.ErrFit] if the swags would be less than an inch wide.
+// The cautions say what to mind on stairs. It returns an error wrapping [units.ErrRange]
+// if an argument is out of range, and [units.ErrFit] if newel and post are too near or
+// far, or the swags under an inch wide.
 //
 // Source: equal distances, common practice.
-func (b Banister) Hang() (Run, error) {
-	const fn = "Banister.Hang"
-	for _, x := range [...]measured{
-		{"/across", b.Across, units.Foot, maxSpan, "1 ft to 50 ft"},
-		{"/rise", b.Rise, -maxRise, maxRise, wantRise},
-		{"/sag", b.Sag, 0, maxSag, wantSag},
-		{"/left", b.Left, 0, maxDrop, wantDrop},
-		{"/right", b.Right, 0, maxDrop, wantDrop},
-	} {
-		if err := checkLength(fn, x.field, x.length, x.least, x.most, x.want); err != nil {
-			return Run{}, err
-		}
+func Stairs(newel, post Point, balusters, each int) (Run, []units.Caution, error) {
+	const fn = "Stairs"
+	if err := checkPlace(fn, newel); err != nil {
+		return Run{}, nil, under("/newel", err)
 	}
-	if err := checkCount(fn, "/balusters", b.Balusters, 0, maxHooks-2); err != nil {
-		return Run{}, err
+	err := checkPlace(fn, post)
+	if err == nil {
+		err = checkApart(fn, newel, post, units.Foot, "the newel")
 	}
-	if err := checkCount(fn, "/each", b.Each, 0, 100); err != nil {
-		return Run{}, err
+	if err != nil {
+		return Run{}, nil, under("/post", err)
 	}
-	gaps, each := b.Balusters+1, b.Each
-	if each == 0 {
-		each = gaps
+	if err := checkCount(fn, "balusters", balusters, 0, maxHooks-2); err != nil {
+		return Run{}, nil, err
 	}
-	if gap := b.Across / units.Length(gaps); each < gaps && gap < minSpan {
-		return Run{}, fitError(fn, "/balusters", strconv.Itoa(b.Balusters), "balusters an inch or more apart")
+	gaps := balusters + 1
+	if err := checkCount(fn, "each", each, 1, gaps); err != nil {
+		return Run{}, nil, err
 	}
-	run := Run{Sag: b.Sag, Left: b.Left, Right: b.Right, Cautions: []units.Caution{cautionStairs}}
+	across, rise := post.Along-newel.Along, newel.Below-post.Below
+	if each < gaps && across/units.Length(gaps) < minSpan {
+		return Run{}, nil, fitError(fn, "balusters", strconv.Itoa(balusters), "balusters an inch or more apart")
+	}
+	var run Run
 	for i := 0; i < gaps; i += each {
-		run.Hooks = append(run.Hooks, Point{b.Across * units.Length(i) / units.Length(gaps), -b.Rise * units.Length(i) / units.Length(gaps)})
+		run.Hooks = append(run.Hooks, Point{newel.Along + part(across, i, gaps), newel.Below - rise*units.Length(i)/units.Length(gaps)})
 	}
-	run.Hooks = append(run.Hooks, Point{b.Across, -b.Rise})
-	return run, nil
+	run.Hooks = append(run.Hooks, post)
+	return run, []units.Caution{cautionStairs}, nil
 }
 
-// A Frame is a door or a window with garland up one side, along the top and down the
-// other:
+// Door returns the run of a garland up one side of a door or a window, along its top and
+// down the other side. Corner is the lower right corner, measured from the upper left
+// one: 1 ft to 50 ft along, and 0 to 50 ft below.
 //
-//	corner ._______________. corner
-//	       |      top      |
-//	Height |               | Height
-//	       |               |
-//	          Width
-type Frame struct {
-	Width  units.Length `json:"width"`  // from side to side, 1 ft to 50 ft
-	Height units.Length `json:"height"` // how far each side comes down, 0 to 50 ft
-	Swags  int          `json:"swags"`  // along the top, 0 to 100, an inch wide or more; 0 is straight
-	Sag    units.Length `json:"sag"`    // of each swag, 0 to 50 ft; 0 where there are none
-	Corner units.Length `json:"corner"` // more for each corner, 0 to 25 ft; a few inches, common practice
-}
-
-// Hang returns the run of garland around f: hooks at the two corners, and between each
-// two swags. The sides hang from the corner hooks, which carry all of them unless you
-// tie the sides up along the frame: [Hook.Count] says with how many hooks. Places are
-// measured from the left corner and rounded down to the nanometer.
+//	o_______o_______o
+//	|               |
+//	|               |
+//	|               * corner
 //
-// It returns an error wrapping [units.ErrRange] if a field of f is out of its range, and
-// one wrapping [units.ErrFit] for swags under an inch wide or a sag without swags.
+// The top has so many swags, 0 to 100, an inch wide or more; zero is straight. Set Sag of
+// the run as you like, and add a few inches to Left and Right for the corners, which is
+// common practice. The sides hang from the corner hooks, which carry all of them unless
+// you tie the sides up along the frame: [Hook.Count] says with how many hooks.
 //
-// Source: two sides, the top and a few inches for the corners, common practice.
-func (f Frame) Hang() (Run, error) {
-	const fn = "Frame.Hang"
+// The cautions say what to mind at a door. It returns an error wrapping [units.ErrRange]
+// if an argument is out of range, and [units.ErrFit] for swags under an inch wide.
+//
+// Source: two sides and the top, common practice.
+func Door(corner Point, swags int) (Run, []units.Caution, error) {
+	const fn = "Door"
 	for _, x := range [...]measured{
-		{"/width", f.Width, units.Foot, maxSpan, "1 ft to 50 ft"},
-		{"/height", f.Height, 0, maxDrop, wantDrop},
-		{"/sag", f.Sag, 0, maxSag, wantSag},
-		{"/corner", f.Corner, 0, maxDrop / 2, "0 ft to 25 ft"},
+		{"/corner/along", corner.Along, units.Foot, maxSpan, "1 ft to 50 ft"},
+		{"/corner/below", corner.Below, 0, maxDrop, wantDrop},
 	} {
 		if err := checkLength(fn, x.field, x.length, x.least, x.most, x.want); err != nil {
-			return Run{}, err
+			return Run{}, nil, err
 		}
 	}
-	if err := checkCount(fn, "/swags", f.Swags, 0, maxSwags); err != nil {
-		return Run{}, err
+	if err := checkCount(fn, "swags", swags, 0, maxSwags); err != nil {
+		return Run{}, nil, err
 	}
-	if f.Swags == 0 && f.Sag != 0 {
-		return Run{}, fitError(fn, "/sag", exact(f.Sag), "0 ft where there are no swags")
+	n := max(1, swags)
+	if corner.Along/units.Length(n) < minSpan {
+		return Run{}, nil, fitError(fn, "swags", strconv.Itoa(swags), "swags an inch or more wide")
 	}
-	n := units.Length(max(1, f.Swags))
-	if f.Width/n < minSpan {
-		return Run{}, fitError(fn, "/swags", strconv.Itoa(f.Swags), "swags an inch or more wide")
-	}
-	run := Run{Sag: f.Sag, Left: f.Height, Right: f.Height, Extra: 2 * f.Corner, Cautions: []units.Caution{cautionDoor}}
-	for i := range n + 1 {
-		run.Hooks = append(run.Hooks, Point{Along: f.Width * i / n})
-	}
-	return run, nil
+	return Run{Hooks: level(corner.Along, n), Left: corner.Below, Right: corner.Below}, []units.Caution{cautionDoor}, nil
 }

@@ -2,7 +2,6 @@ package mantel
 
 import (
 	"slices"
-	"strconv"
 
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
@@ -21,11 +20,6 @@ type Spot struct {
 	// layer 2 begin over the end of layer 1, like shingles, and are tied in after it; see
 	// LookRules. Ornaments are a layer over the top picks, ribbon and bells one more.
 	Layer int `json:"layer"`
-}
-
-// String returns a text such as "picks, mantel at 1 ft 3 in, layer 2".
-func (s Spot) String() string {
-	return s.Item.String() + " at " + show(s.Along) + ", layer " + strconv.Itoa(s.Layer)
 }
 
 // Spots returns where everything goes along the shelf: first the picks, then the
@@ -55,12 +49,8 @@ func (s Spot) String() string {
 //
 // Source: the spacings and the heavy side, common practice; what is left at which
 // end and how the layers divide the shelf, a choice of our own.
-func (r Rules) Spots(mantel Mantel, look Look, heavy Side) ([]Spot, error) {
-	const fn = "Rules.Spots"
-	if err := heavy.check(fn, "heavy"); err != nil {
-		return nil, err
-	}
-	a, err := r.of(fn, "/mantel/length", mantel.Length, "look", look, checkAll)
+func (r Rules) Spots(mantel Mantel, look Look) ([]Spot, error) {
+	a, err := r.of("Rules.Spots", "/mantel/length", mantel.Length, "look", look)
 	if err != nil {
 		return nil, err
 	}
@@ -96,7 +86,7 @@ func (r Rules) Spots(mantel Mantel, look Look, heavy Side) ([]Spot, error) {
 		spots = append(spots, Spot{itemOrnaments, step(i), layers + 1})
 	}
 	spots = appendTrim(spots, 0, layers+2, ribbon, bells)
-	if heavy == Right {
+	if look == AsymmetricalRight {
 		for i, s := range spots {
 			spots[i].Along = m.Length - s.Along
 		}

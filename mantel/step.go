@@ -2,7 +2,6 @@ package mantel
 
 import (
 	"slices"
-	"strings"
 
 	"example.com/fircone/sizing/shopping"
 )
@@ -14,26 +13,10 @@ type Step struct {
 	Mind  string          `json:"mind"`  // what can go wrong or hurt; may be empty
 }
 
-// String returns a text such as "Fluff the base garland ... (base garland)".
-func (s Step) String() string {
-	text := s.Do
-	if len(s.Items) > 0 {
-		names := make([]string, len(s.Items))
-		for i, item := range s.Items {
-			names[i] = item.String()
-		}
-		text += " (" + strings.Join(names, "; ") + ")"
-	}
-	if s.Mind != "" {
-		text += " Mind: " + s.Mind + "."
-	}
-	return text
-}
-
 // Steps returns the order of work for a look, from the floor to the finished
 // shelf: fluff, tie in the picks, hang, then ribbon and bells. Each
 // step names what it takes out of needs, which are those of [Rules.Needs] and, if
-// there are any, of [Loads.Need], [Mantel.Lights] and [Mantel.Stockings]; a step with nothing in needs to work on is
+// there are any, of Loads.Needs, [Run.Lights] and [Mantel.Stockings]; a step with nothing in needs to work on is
 // left out, and items of other names are passed over. Every item of
 // those needs is in some step.
 //
@@ -60,7 +43,7 @@ func Steps(look Look, needs []shopping.Need) ([]Step, error) {
 	order := "Start with the two beside the middle and work outwards, left and right in turn."
 	trim := "Tie the ribbon over the middle of the shelf and hang the bells with it."
 	hang := "Hang the garland from the middle outwards, and let both ends fall alike."
-	if look == Asymmetrical {
+	if look != Traditional {
 		order = "Start at the light end; each pick lies over the stem of the one before, and the layers rise towards the heavy side."
 		trim = "Tie the ribbon at the heavy end, as a bow or a fall, and hang the bells with it."
 		hang = "Hang the garland from the light end on, and let the rest fall at the heavy side."

@@ -37,13 +37,13 @@ func TestSwagPublished(t *testing.T) {
 		{6, 8. / 12, 74.3181550825189 / 12, 1e-8, "same: 72 in and 8 in"},
 		{50, 4.360, 51, 0.0005, "the wire of 51 over a span of 50, a textbook exercise; sag 4.360"},
 	} {
-		s := mantel.Swag{Span: feet(test.span), Sag: feet(test.sag)}
-		got, err := s.Length()
+		s := swag(feet(test.span), 0, feet(test.sag))
+		got, err := s.Garland()
 		if err != nil || math.Abs(got.In(units.Foot)-test.length) > test.tolerance {
 			t.Errorf("%v: got %.9f ft, %v, want %v: %s", s, got.In(units.Foot), err, test.length, test.source)
 		}
 	}
-	got, err := mantel.Swag{Span: 50 * ft}.FindSag(51 * ft)
+	got, err := swag(50*ft, 0, 0).FindSag(51 * ft)
 	if err != nil || math.Abs(got.Sag.In(units.Foot)-4.360) > 0.0005 {
 		t.Errorf("span 50, length 51: sag %.6f, %v, want 4.360", got.Sag.In(units.Foot), err)
 	}
@@ -82,7 +82,7 @@ func TestSwagLengthIsExact(t *testing.T) {
 		if sag < 1 || sag > maxSag {
 			continue
 		}
-		got, err := mantel.Swag{Span: span, Sag: sag}.Length()
+		got, err := swag(span, 0, sag).Garland()
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -110,16 +110,13 @@ func TestSagIsExact(t *testing.T) {
 		if slack < 1 || span+slack > maxLength {
 			continue
 		}
-		got, err := mantel.Swag{Span: span}.FindSag(span + slack)
+		got, err := swag(span, 0, 0).FindSag(span + slack)
 		if err != nil {
 			// The exact sag of so long a garland is over 50 ft.
 			if exactSpan(float64(span+slack), float64(maxSag)).Cmp(bigOf(float64(span))) < 0 {
 				t.Fatal(span, slack, err)
 			}
 			continue
-		}
-		if got.Span != span {
-			t.Fatal(got)
 		}
 		n++
 		// The span shrinks as the sag grows at a given length.
@@ -142,7 +139,7 @@ func TestBelowIsExact(t *testing.T) {
 			if sag < 1 || sag > maxSag {
 				continue
 			}
-			s := mantel.Swag{Span: span, Sag: sag}
+			s := swag(span, 0, sag)
 			for _, at := range []units.Length{1, span / 100, span / 3, span / 2, span - span/5, span - 1} {
 				got, err := s.Below(at)
 				if err != nil {
@@ -158,68 +155,101 @@ func TestBelowIsExact(t *testing.T) {
 }
 
 func TestSwagEnds(t *testing.T) {
-	for _, s := range []mantel.Swag{{Span: in}, {Span: 50 * ft}} {
-		if got, err := s.Length(); err != nil || got != s.Span {
+	for _, span := range []units.Length{in, 50 * ft} {
+		s := swag(span, 0, 0)
+		if got, err := s.Garland(); err != nil || got != span {
 			t.Errorf("%v: length %v, %v, want the span", s, got, err)
 		}
-		if got, err := (mantel.Swag{Span: s.Span}).FindSag(s.Span); err != nil || got != s {
+		if got, err := s.FindSag(span); err != nil || got.Sag != 0 || len(got.Hooks) != 2 {
 			t.Errorf("got %v, %v, want %v", got, err, s)
 		}
-		if got, err := s.Below(s.Span / 3); err != nil || got != 0 {
+		if got, err := s.Below(span / 3); err != nil || got != 0 {
 			t.Errorf("%v: below %v, %v, want 0", s, got, err)
 		}
 	}
-	for _, s := range []mantel.Swag{{Span: in, Sag: 50 * ft}, {Span: 50 * ft, Sag: 50 * ft}, {Span: 5 * ft, Sag: 9 * in}, {Span: 2 * in, Sag: 1}} {
-		for at, want := range map[units.Length]units.Length{0: 0, s.Span / 2: s.Sag, s.Span: 0} {
+	for _, test := range [][2]units.Length{{in, 50 * ft}, {50 * ft, 50 * ft}, {5 * ft, 9 * in}, {2 * in, 1}} {
+		span, sag := test[0], test[1]
+		s := swag(span, 0, sag)
+		for at, want := range map[units.Length]units.Length{0: 0, span / 2: sag, span: 0} {
 			if got, err := s.Below(at); err != nil || got != want {
 				t.Errorf("%v: below %v at %v, %v, want %v", s, got, at, err, want)
 			}
 		}
 	}
-	if got, err := (mantel.Swag{Span: 50 * ft}).FindSag(100 * ft); err != nil || got.Sag < 38*ft {
+	if got, err := swag(50*ft, 0, 0).FindSag(100 * ft); err != nil || got.Sag < 38*ft {
 		t.Errorf("longest: %v, %v", got, err)
 	}
 }
 
-func TestSwagErrors(t *testing.T) {
-	length := func(s mantel.Swag) error { _, err := s.Length(); return err }
-	below := func(s mantel.Swag, at units.Length) error { _, err := s.Below(at); return err }
+func TestRunErrors(t *testing.T) {
+	long := func(r mantel.Run) error { _, err := r.Garland(); return err }
+	below := func(r mantel.Run, at units.Length) error { _, err := r.Below(at); return err }
 	of := func(span, length units.Length) error {
-		s, err := mantel.Swag{Span: span}.FindSag(length)
-		if err != nil && s != (mantel.Swag{}) {
-			t.Errorf("%v with error %v", s, err)
+		r, err := swag(span, 0, 0).FindSag(length)
+		if err != nil && r.Hooks != nil {
+			t.Errorf("%v with error %v", r, err)
 		}
 		return err
 	}
-	rangeOf := func(fn, field, want string) *units.Error {
-		return &units.Error{Func: fn, Field: field, Want: want, Err: units.ErrRange}
+	sloped := func(length units.Length) error { _, err := swag(30*ft, 40*ft, 0).FindSag(length); return err }
+	errOf := func(fn, field, want string, err error) *units.Error {
+		return &units.Error{Func: fn, Field: field, Want: want, Err: err}
 	}
+	at := func(along, below units.Length) mantel.Run {
+		return mantel.Run{Hooks: []mantel.Point{{along, below}, {along + ft, below}}}
+	}
+	many := mantel.Run{}
+	for i := range 102 {
+		many.Hooks = append(many.Hooks, mantel.Point{Along: units.Length(i) * in})
+	}
+	hung := swag(ft, 0, 0)
+	lying := hung
+	lying.Lying, lying.Sag = true, 1
+	left, right := hung, hung
+	left.Left, right.Right = -1, 50*ft+1
 	// The longest garland over 50 ft; 2 nm more sags a nanometer more.
-	deepest, err := mantel.Swag{Span: 50 * ft, Sag: 50 * ft}.Length()
+	deepest, err := swag(50*ft, 0, 50*ft).Garland()
 	if err != nil {
 		t.Fatal(err)
 	}
-	const wantLength = "at most 150 ft, with a sag of at most 50 ft"
+	wantLength := "at most " + deepest.Format(units.InFeetInches, 1) + ", which hangs 50 ft deep"
+	const G, F, B = "Run.Garland", "Run.FindSag", "Run.Below"
+	const apart, rise, far = "1 in to 50 ft to the right of the hook before", "at most 50 ft above or below the hook before", "-1000 ft to 1000 ft"
 	for i, test := range []struct {
 		err  error
 		want *units.Error
 	}{
-		{length(mantel.Swag{Span: in - 1}), rangeOf("Swag.Length", "/span", "1 in to 50 ft")},
-		{length(mantel.Swag{Span: 50*ft + 1}), rangeOf("Swag.Length", "/span", "1 in to 50 ft")},
-		{length(mantel.Swag{Span: ft, Sag: -1}), rangeOf("Swag.Length", "/sag", "0 ft to 50 ft")},
-		{length(mantel.Swag{Span: ft, Sag: 50*ft + 1}), rangeOf("Swag.Length", "/sag", "0 ft to 50 ft")},
-		{below(mantel.Swag{}, 0), rangeOf("Swag.Below", "/span", "1 in to 50 ft")},
-		{below(mantel.Swag{Span: ft}, -1), rangeOf("Swag.Below", "at", "0 ft to the span, 1 ft")},
-		{below(mantel.Swag{Span: ft}, ft+1), rangeOf("Swag.Below", "at", "0 ft to the span, 1 ft")},
-		{of(in-1, ft), rangeOf("Swag.FindSag", "/span", "1 in to 50 ft")},
-		{of(50*ft+1, 60*ft), rangeOf("Swag.FindSag", "/span", "1 in to 50 ft")},
-		{of(50*ft, 150*ft), rangeOf("Swag.FindSag", "length", wantLength)},
-		{of(50*ft, 150*ft+1), rangeOf("Swag.FindSag", "length", wantLength)},
-		{of(ft, 1<<63-1), rangeOf("Swag.FindSag", "length", wantLength)},
-		{of(ft, ft-1), &units.Error{Func: "mantel.Swag.FindSag", Field: "length", Want: "at least the span, 1 ft", Err: units.ErrFit}},
+		{long(swag(in, 0, 0)), nil},
+		{long(swag(in-1, 0, 0)), errOf(G, "/hooks/1/along", apart, units.ErrFit)},
+		{long(swag(50*ft, 50*ft, 50*ft)), nil},
+		{long(swag(50*ft, -50*ft, 50*ft)), nil},
+		{long(swag(50*ft+1, 0, 0)), errOf(G, "/hooks/1/along", apart, units.ErrFit)},
+		{long(swag(-ft, 0, 0)), errOf(G, "/hooks/1/along", apart, units.ErrFit)},
+		{long(swag(ft, 50*ft+1, 0)), errOf(G, "/hooks/1/below", rise, units.ErrFit)},
+		{long(swag(ft, -50*ft-1, 0)), errOf(G, "/hooks/1/below", rise, units.ErrFit)},
+		{long(swag(ft, 0, -1)), errOf(G, "/sag", "0 ft to 50 ft", units.ErrRange)},
+		{long(swag(ft, 0, 50*ft+1)), errOf(G, "/sag", "0 ft to 50 ft", units.ErrRange)},
+		{long(left), errOf(G, "/left", "0 ft to 50 ft", units.ErrRange)},
+		{long(right), errOf(G, "/right", "0 ft to 50 ft", units.ErrRange)},
+		{long(lying), errOf(G, "/sag", "0 ft for a garland that lies on a shelf", units.ErrFit)},
+		{long(at(-1000*ft, 1000*ft)), nil},
+		{long(at(999*ft, -1000*ft)), nil},
+		{long(at(-1000*ft-1, 0)), errOf(G, "/hooks/0/along", far, units.ErrRange)},
+		{long(at(999*ft+1, 0)), errOf(G, "/hooks/1/along", far, units.ErrRange)},
+		{long(at(0, 1000*ft+1)), errOf(G, "/hooks/0/below", far, units.ErrRange)},
+		{long(mantel.Run{Hooks: many.Hooks[:101]}), nil},
+		{long(many), errOf(G, "/hooks", "2 to 101 hooks", units.ErrRange)},
+		{long(mantel.Run{Hooks: many.Hooks[:1]}), errOf(G, "/hooks", "2 to 101 hooks", units.ErrRange)},
+		{below(hung, -1), errOf(B, "along", "0 ft to 1 ft, from the first hook to the last", units.ErrRange)},
+		{below(hung, ft+1), errOf(B, "along", "0 ft to 1 ft, from the first hook to the last", units.ErrRange)},
+		{of(50*ft, 150*ft), errOf(F, "garland", wantLength, units.ErrRange)},
+		{of(ft, 1<<63-1), errOf(F, "garland", "at most 100 ft 1.6459589 in, which hangs 50 ft deep", units.ErrRange)},
+		{of(ft, ft-1), errOf(F, "garland", "at least 1 ft to reach from hook to hook", units.ErrFit)},
 		{of(in, 100*ft), nil},
 		{of(50*ft, deepest), nil},
-		{of(50*ft, deepest+2), rangeOf("Swag.FindSag", "length", wantLength)},
+		{of(50*ft, deepest+2), errOf(F, "garland", wantLength, units.ErrRange)},
+		{sloped(50 * ft), nil}, // 3, 4 and 5
+		{sloped(50*ft - 1), errOf(F, "garland", "at least 50 ft to reach from hook to hook", units.ErrFit)},
 	} {
 		checkError(t, i, test.err, test.want)
 	}
@@ -232,13 +262,13 @@ func TestSwagProperties(t *testing.T) {
 		most := maxSag >> rapid.IntRange(0, 33).Draw(t, "halvings")
 		sag := lengths(0, most).Draw(t, "sag")
 		deeper := lengths(sag, most).Draw(t, "deeper")
-		s := mantel.Swag{Span: span, Sag: sag}
-		length, err := s.Length()
+		s := swag(span, 0, sag)
+		length, err := s.Garland()
 		if err != nil || length < span || length < sag*2 {
 			t.Fatalf("%v: length %v, %v", s, length, err)
 		}
 		// Deeper is longer.
-		if longer, err := (mantel.Swag{Span: span, Sag: deeper}).Length(); err != nil || longer < length {
+		if longer, err := swag(span, 0, deeper).Garland(); err != nil || longer < length {
 			t.Fatalf("%v: length %v, but %v at %v", s, length, longer, deeper)
 		}
 		// A catenary is at least as long as a parabola. The parabola is computed
@@ -252,7 +282,7 @@ func TestSwagProperties(t *testing.T) {
 		}
 		// Scaling by two scales the length by two, but for the rounding.
 		if span <= maxSpan/2 && sag <= maxSag/2 {
-			twice, err := (mantel.Swag{Span: 2 * span, Sag: 2 * sag}).Length()
+			twice, err := swag(2*span, 0, 2*sag).Garland()
 			if err != nil || twice-2*length < -2 || twice-2*length > 2 {
 				t.Fatalf("%v: length %v, twice as large %v", s, length, twice)
 			}
@@ -262,12 +292,12 @@ func TestSwagProperties(t *testing.T) {
 		}
 		// Length and sag are inverse: the length came rounded by up to half a
 		// nanometer, so the sag found must take that same length again.
-		back, err := mantel.Swag{Span: span}.FindSag(length)
+		back, err := swag(span, 0, 0).FindSag(length)
 		if err != nil {
 			t.Fatal(err)
 		}
 		// A nanometer of sag is at most 2 of length, so half of one is at most 1.
-		if again, err := back.Length(); err != nil || again-length > 1 || length-again > 1 {
+		if again, err := back.Garland(); err != nil || again-length > 1 || length-again > 1 {
 			t.Fatalf("%v: length %v, sag found %v, length again %v", s, length, back.Sag, again)
 		}
 		// Where a nanometer of sag is a nanometer of length or more, so is the sag.
@@ -279,14 +309,15 @@ func TestSwagProperties(t *testing.T) {
 
 func TestBelowProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		s := mantel.Swag{Span: lengths(in, maxSpan).Draw(t, "span"), Sag: lengths(0, maxSag).Draw(t, "sag")}
-		at := lengths(0, s.Span/2).Draw(t, "at")
-		further := lengths(at, s.Span/2).Draw(t, "further")
+		span := lengths(in, maxSpan).Draw(t, "span")
+		s := swag(span, 0, lengths(0, maxSag).Draw(t, "sag"))
+		at := lengths(0, span/2).Draw(t, "at")
+		further := lengths(at, span/2).Draw(t, "further")
 		a, err := s.Below(at)
 		if err != nil {
 			t.Fatal(err)
 		}
-		if b, err := s.Below(s.Span - at); err != nil || a != b {
+		if b, err := s.Below(span - at); err != nil || a != b {
 			t.Fatalf("%v: %v at %v, %v at the mirror place", s, a, at, b)
 		}
 		if b, err := s.Below(further); err != nil || b < a || b > s.Sag {
@@ -295,45 +326,45 @@ func TestBelowProperties(t *testing.T) {
 	})
 }
 
-func TestSwagAllocatesNothing(t *testing.T) {
-	n := testing.AllocsPerRun(100, func() {
-		for _, length := range []units.Length{5 * ft, 6 * ft, 60 * ft} {
-			s, err := mantel.Swag{Span: 5 * ft}.FindSag(length)
-			if err != nil {
-				t.Error(err)
+func TestRunAllocatesNothing(t *testing.T) {
+	for _, r := range []mantel.Run{swag(5*ft, 0, 0), swag(5*ft, ft, 0)} {
+		n := testing.AllocsPerRun(100, func() {
+			for _, length := range []units.Length{66 * in, 6 * ft, 60 * ft} {
+				r, err := r.FindSag(length)
+				if err != nil {
+					t.Error(err)
+				}
+				if _, err := r.Garland(); err != nil {
+					t.Error(err)
+				}
+				if _, err := r.Below(ft); err != nil {
+					t.Error(err)
+				}
 			}
-			if _, err := s.Length(); err != nil {
-				t.Error(err)
-			}
-			if _, err := s.Below(ft); err != nil {
-				t.Error(err)
-			}
+		})
+		if n != 0 {
+			t.Errorf("%v: %v allocations", r, n)
 		}
-	})
-	if n != 0 {
-		t.Errorf("%v allocations", n)
 	}
 }
 
 var sink units.Length
 
-func BenchmarkSwagOf(b *testing.B) {
+func benchmarkSag(b *testing.B, r mantel.Run, length units.Length) {
 	for b.Loop() {
-		s, _ := mantel.Swag{Span: 5 * ft}.FindSag(6 * ft)
-		sink += s.Sag
+		r, _ := r.FindSag(length)
+		sink += r.Sag
 	}
 }
 
-func BenchmarkSwagOfDeep(b *testing.B) {
-	for b.Loop() {
-		s, _ := mantel.Swag{Span: 5 * ft}.FindSag(16 * ft)
-		sink += s.Sag
-	}
-}
+func BenchmarkFindSag(b *testing.B)       { benchmarkSag(b, swag(5*ft, 0, 0), 6*ft) }
+func BenchmarkFindSagDeep(b *testing.B)   { benchmarkSag(b, swag(5*ft, 0, 0), 16*ft) }
+func BenchmarkFindSagSloped(b *testing.B) { benchmarkSag(b, swag(5*ft, 2*ft, 0), 6*ft) }
 
-func BenchmarkSwagLength(b *testing.B) {
+func BenchmarkGarland(b *testing.B) {
+	r := swag(5*ft, 0, 9*in)
 	for b.Loop() {
-		l, _ := mantel.Swag{Span: 5 * ft, Sag: 9 * in}.Length()
+		l, _ := r.Garland()
 		sink += l
 	}
 }

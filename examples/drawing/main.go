@@ -172,11 +172,10 @@ func teaRoom(shelf units.Length, colors palette.Palette) draw.Mantel {
 		Title: "Tea room: a mantel of " + shelf.String(),
 		Mantel: mantel.Mantel{
 			Length: shelf, Height: 54 * units.Inch, Depth: 8 * units.Inch,
-			Opening: mantel.Opening{Width: shelf * 9 / 16, Height: 38 * units.Inch, Below: 16 * units.Inch},
+			Opening: mantel.Rectangle{Width: shelf * 9 / 16, Height: 38 * units.Inch, Gap: 16 * units.Inch},
 		},
 		Rules:   mantel.CommonPractice(),
-		Look:    mantel.Asymmetrical,
-		Hanging: mantel.Hanging{Swags: 2, Sag: 6 * units.Inch, Left: 30 * units.Inch, Right: 8 * units.Inch, Heavy: mantel.Left, Fall: 20 * units.Inch, Thickness: 6 * units.Inch},
+		Hanging: mantel.Hanging{Swags: 2, Sag: 6 * units.Inch, Left: 30 * units.Inch, Right: 8 * units.Inch, Look: mantel.AsymmetricalLeft, Fall: 20 * units.Inch, Thickness: 6 * units.Inch},
 		Palette: colors,
 	}
 }

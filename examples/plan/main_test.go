@@ -27,7 +27,7 @@ func TestWrongFlags(t *testing.T) {
 		{[]string{"-tree", "700 ft"}, []string{"-tree", `"700 ft"`, "1 ft to 100 ft"}},
 		{[]string{"-tree", "7", "ft"}, []string{"-tree", `"7"`}},
 		{[]string{"-mantel", "6 in"}, []string{"-mantel", `"6 in"`, "1 ft to 50 ft"}},
-		{[]string{"-look", "wonky"}, []string{"-look", `"wonky"`, "traditional or asymmetrical"}},
+		{[]string{"-look", "wonky"}, []string{"-look", `"wonky"`, "traditional, asymmetrical left or asymmetrical right"}},
 		{[]string{"-accent", "tinsel"}, []string{"-accent", `"tinsel"`, "garland, picks or ribbon"}},
 		{[]string{"-tree", "7 ft", "-look", "traditional"}, []string{"-look", "-mantel"}},
 		{[]string{"-mantel", "5 ft", "-accent", "picks"}, []string{"-accent", "-tree"}},
@@ -110,7 +110,7 @@ func TestJSON(t *testing.T) {
 			[]string{"-json", "-tree", "12 ft", "-mantel", "60 in", "-look", "asymmetrical", "-accent", "picks"},
 			map[string]any{
 				"trees/0/types": 12.0, "trees/0/planned/picks": 36.0, "trees/0/rule/garland": "108 ft", "trees/0/planned/garland": nil,
-				"mantels/0/hanging/look": "asymmetrical", "mantels/0/needs/0/quantity": "9 ft", "mantels/0/needs/1/quantity": 20.0,
+				"mantels/0/hanging/look": "asymmetrical left", "mantels/0/needs/0/quantity": "9 ft", "mantels/0/needs/1/quantity": 20.0,
 			},
 		},
 		{

@@ -52,7 +52,6 @@ var places = map[string]string{
 	"string":         "/trees/0/lights",
 	"mantel":         "/mantels/0/length",
 	"look":           "/mantels/0/hanging/look",
-	"heavy":          "/mantels/0/hanging/heavy",
 	"ribbon-fall":    "/mantels/0/hanging/fall",
 	"mantel-height":  "/mantels/0/height",
 	"mantel-depth":   "/mantels/0/depth",
@@ -85,8 +84,7 @@ func define(tree job.Tree, shelf job.Mantel) *options {
 	o.set.StringVar(&o.tree.SizeBy, "size-by", tree.SizeBy, "the `WAY` to size the tree: rule, shape or auto")
 	text(&o.label, "string", o.label, "the `LABEL` of one string of lights, such as \"100 lamps, 33 ft, 5 W\"")
 	text(&o.shelf.Length, "mantel", shelf.Length, "length of the mantel shelf, a `LENGTH` from 1 ft to 50 ft")
-	text(&o.shelf.Hanging.Look, "look", shelf.Hanging.Look, "the `LOOK` of the mantel: traditional or asymmetrical")
-	text(&o.shelf.Hanging.Heavy, "heavy", shelf.Hanging.Heavy, "the heavy `SIDE` of an asymmetrical mantel: left or right")
+	text(&o.shelf.Hanging.Look, "look", shelf.Hanging.Look, "the `LOOK` of the mantel: traditional, asymmetrical left or asymmetrical right")
 	text(&o.shelf.Hanging.Fall, "ribbon-fall", shelf.Hanging.Fall, "how far the ribbon of the mantel falls, a `LENGTH`; if not given, it is tied in a bow")
 	text(&o.shelf.Height, "mantel-height", shelf.Height, "height of the shelf above the hearth, a `LENGTH`")
 	text(&o.shelf.Depth, "mantel-depth", shelf.Depth, "depth of the shelf from the wall, a `LENGTH`")
@@ -207,7 +205,7 @@ func (o *options) read(args []string) error {
 			}
 		}
 	})
-	o.shelf.Opening, o.tree.Lights, o.tree.Accents = mantel.Opening(o.front), lights.Label(o.label), o.accents
+	o.shelf.Opening, o.tree.Lights, o.tree.Accents = mantel.Rectangle(o.front), lights.Label(o.label), o.accents
 	return errors.Join(wrong...)
 }
 
@@ -366,7 +364,7 @@ func (a *accents) UnmarshalText(text []byte) error {
 }
 
 // An opening is the opening of a firebox as a flag has it.
-type opening mantel.Opening
+type opening mantel.Rectangle
 
 // MarshalText returns a text such as "3 ft x 2 ft 6 in @ 1 ft 2 in", or an empty
 // one if there is no opening.
@@ -374,7 +372,7 @@ func (o opening) MarshalText() ([]byte, error) {
 	if o == (opening{}) {
 		return nil, nil
 	}
-	return fmt.Appendf(nil, "%v x %v @ %v", o.Width, o.Height, o.Below), nil
+	return fmt.Appendf(nil, "%v x %v @ %v", o.Width, o.Height, o.Gap), nil
 }
 
 // UnmarshalText reads what MarshalText writes.
@@ -388,7 +386,7 @@ func (o *opening) UnmarshalText(text []byte) error {
 	for _, part := range []struct {
 		to   *units.Length
 		text string
-	}{{&read.Width, width}, {&read.Height, height}, {&read.Below, below}} {
+	}{{&read.Width, width}, {&read.Height, height}, {&read.Gap, below}} {
 		if err := part.to.UnmarshalText([]byte(part.text)); err != nil {
 			return err
 		}

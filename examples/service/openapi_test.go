@@ -177,7 +177,7 @@ func TestOpenAPIAnswers(t *testing.T) {
 		`{"trees":[{"height":"9 ft"}],"shop":{"offers":[{"item":"ornaments","name":"box","pack":12,"price":"14.00"}],"budget":1}}`,
 		`{"trees":[{"height":"7 ft","base":"2 ft","taper":"slim","exposure":"200 degrees","space":{"ceiling":"7 ft"},"accents":["garland","picks"],"sizeBy":"shape",` +
 			`"lights":{"lamps":50,"length":"16 ft","power":"20.4 W","endToEnd":3}}],` +
-			`"mantels":[{"length":"6 ft","height":"5 ft","hanging":{"look":"asymmetrical","heavy":"right","swags":2,"sag":"5 in"},"perFoot":"3 lb","hook":{"rating":"1 lb"}}],` +
+			`"mantels":[{"length":"6 ft","height":"5 ft","hanging":{"look":"asymmetrical right","swags":2,"sag":"5 in"},"perFoot":"3 lb","hook":{"rating":"1 lb"}}],` +
 			`"colors":"red,green","shop":{"owned":[{"item":"picks","quantity":4},{"item":"garland","quantity":"8 ft"}]}}`,
 	}
 	for _, operation := range d.operations() {

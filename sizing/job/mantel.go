@@ -24,7 +24,7 @@ type MantelPlan struct {
 func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	rules, before := d.house.Mantels, len(f.list)
 	args := []string{
-		"m", at, "mantel", at, "length", at + "/length", "look", at + "/hanging/look", "heavy", at + "/hanging/heavy",
+		"m", at, "mantel", at, "length", at + "/length", "look", at + "/hanging/look", "sag", at + "/hanging/sag",
 		"hanging", at + "/hanging", "perFoot", at + "/perFoot", "hook", at + "/hook", "garland", at + "/length", "k", at + "/hook",
 	}
 	ofHouse := func(err error) bool { return f.note(err, "/house/mantels", args...) }
@@ -33,7 +33,7 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	p := MantelPlan{Mantel: m}
 	look := m.Hanging.Look
 	var err error
-	p.Spots, err = rules.Spots(m.Mantel, look, m.Hanging.Heavy)
+	p.Spots, err = rules.Spots(m.Mantel, look)
 	ofHouse(err)
 	if m.Hanging.Sag == 0 && m.Hanging.Swags > 0 {
 		const step = units.Inch / 2
@@ -45,20 +45,20 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 			p.Hanging, p.cautions = hanging, cautions
 		}
 	}
-	worn, err := rules.Needs(m.Mantel, p.Hanging)
+	needs, err := rules.Needs(m.Mantel, p.Hanging)
 	ofHouse(err)
-	needs := worn.Needs
 	hook := m.Hook
 	if hook == (mantel.Hook{}) {
 		hook.Rating = units.Pound // to look at the weight alone
 	} else if _, err := hook.WorkingLoad(); !f.note(err, at+"/hook", args...) {
 		hook = mantel.Hook{Rating: units.Pound}
 	}
-	if m.PerFoot != 0 {
-		loads, err := m.Loads(p.Hanging, m.PerFoot, hook)
+	run, err := m.Hang(p.Hanging)
+	if ofShelf(err) && m.PerFoot != 0 {
+		loads, err := run.Loads(m.PerFoot, hook)
 		if ofShelf(err) && hook == m.Hook {
 			p.Loads = &loads
-			needs = append(needs, loads.Need())
+			needs = append(needs, loads.Needs...)
 			p.cautions = append(p.cautions, loads.Cautions...)
 		}
 	}

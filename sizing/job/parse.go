@@ -15,7 +15,7 @@ import (
 //
 //	{
 //	  "trees": [{"room": "hall", "height": "7 ft 6 in", "exposure": "corner", "accents": ["picks"]}],
-//	  "mantels": [{"length": "5 ft", "hanging": {"look": "asymmetrical", "heavy": "left"}}],
+//	  "mantels": [{"length": "5 ft", "hanging": {"look": "asymmetrical left"}}],
 //	  "colors": "crimson,forestgreen,gold:metal,ivory",
 //	  "shop": {"offers": [{"item": "picks", "name": "bunch of 6", "pack": 6, "price": "5.40"}], "budget": "90.00"}
 //	}

@@ -244,11 +244,10 @@ func TestMantelScale(t *testing.T) {
 		Title: "Tea room",
 		Mantel: mantel.Mantel{
 			Length: 64 * units.Inch, Height: 54 * units.Inch, Depth: 8 * units.Inch,
-			Opening: mantel.Opening{Width: 36 * units.Inch, Height: 38 * units.Inch, Below: 16 * units.Inch},
+			Opening: mantel.Rectangle{Width: 36 * units.Inch, Height: 38 * units.Inch, Gap: 16 * units.Inch},
 		},
 		Rules:   mantel.CommonPractice(),
-		Look:    mantel.Asymmetrical,
-		Hanging: mantel.Hanging{Swags: 3, Sag: 6 * units.Inch, Left: 20 * units.Inch, Right: 10 * units.Inch, Fall: 12 * units.Inch, Thickness: 6 * units.Inch},
+		Hanging: mantel.Hanging{Look: mantel.AsymmetricalLeft, Swags: 3, Sag: 6 * units.Inch, Left: 20 * units.Inch, Right: 10 * units.Inch, Fall: 12 * units.Inch, Thickness: 6 * units.Inch},
 		Palette: colors(t),
 	}
 	svg, err := m.Front()
@@ -268,7 +267,11 @@ func TestMantelScale(t *testing.T) {
 		t.Errorf("%d hooks for 3 swags", got)
 	}
 	// The length of the middle line, against the length of the catenaries.
-	want, err := m.Mantel.Garland(m.Hanging)
+	run, err := m.Mantel.Hang(m.Hanging)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want, err := run.Garland()
 	if err != nil {
 		t.Fatal(err)
 	}

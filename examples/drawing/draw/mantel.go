@@ -15,8 +15,7 @@ type Mantel struct {
 	Title   string // "Tea room"
 	Mantel  mantel.Mantel
 	Rules   mantel.Rules
-	Look    mantel.Look
-	Hanging mantel.Hanging // its Look is that above
+	Hanging mantel.Hanging
 	Palette palette.Palette
 	Spots   []mantel.Spot // what goes where; nil is as Rules have it, which are of no use otherwise
 }
@@ -25,14 +24,17 @@ type Mantel struct {
 // swags and drops, picks, ornaments, ribbon and bells where the rules have them,
 // the opening, and how far from it the published figures keep what can burn.
 func (m Mantel) Front() (string, error) {
-	m.Hanging.Look = m.Look
-	path, err := m.Mantel.AppendPath(nil, m.Hanging, 24)
+	run, err := m.Mantel.Hang(m.Hanging)
+	if err != nil {
+		return "", err
+	}
+	path, err := run.AppendPath(nil, 24)
 	if err != nil {
 		return "", err
 	}
 	spots := m.Spots
 	if spots == nil {
-		if spots, err = m.Rules.Spots(m.Mantel, m.Look, m.Hanging.Heavy); err != nil {
+		if spots, err = m.Rules.Spots(m.Mantel, m.Hanging.Look); err != nil {
 			return "", err
 		}
 	}
@@ -43,7 +45,7 @@ func (m Mantel) Front() (string, error) {
 	shelf := m.Mantel.Length.In(units.Inch)
 	high := m.Mantel.Height.In(units.Inch)
 	if high == 0 { // not measured: enough for what hangs
-		lowest := max(m.Hanging.Left, m.Hanging.Right, m.Hanging.Fall, m.Hanging.Sag, m.Mantel.Opening.Below+m.Mantel.Opening.Height)
+		lowest := max(m.Hanging.Left, m.Hanging.Right, m.Hanging.Fall, m.Hanging.Sag, m.Mantel.Opening.Gap+m.Mantel.Opening.Height)
 		high = lowest.In(units.Inch) + 12
 	}
 	const side = 66.0
@@ -59,7 +61,7 @@ func (m Mantel) Front() (string, error) {
 		counts[s.Item.Kind]++
 	}
 	notes := []string{
-		fmt.Sprintf("Look %s; %s.", m.Look, m.Hanging),
+		fmt.Sprintf("Look %s; %s.", m.Hanging.Look, m.Hanging),
 		"Take the garland down before a fire is lit. Local code and the maker of the fireplace decide.",
 	}
 	if n := len(clear.Violations); n > 0 {
@@ -70,7 +72,7 @@ func (m Mantel) Front() (string, error) {
 		text = append(text, wrap(n, width-margin, 12)...)
 	}
 	c := &canvas{}
-	desc := m.Mantel.String() + ", seen from the front."
+	desc := "mantel " + feet(m.Mantel.Length) + " long, seen from the front."
 	for _, n := range notes {
 		desc += " " + n
 	}
@@ -84,9 +86,9 @@ func (m Mantel) Front() (string, error) {
 	c.rect(left, top, shelf*scale, board, `id="shelf" fill="`+wood+`" stroke="`+ink+`"`)
 	c.line(point{14, hearth}, point{width - 14, hearth}, `stroke="`+ink+`" stroke-width="2"`)
 	c.raw("</g>\n")
-	if o := m.Mantel.Opening; o != (mantel.Opening{}) {
+	if o := m.Mantel.Opening; o != (mantel.Rectangle{}) {
 		w, h := o.Width.In(units.Inch)*scale, o.Height.In(units.Inch)*scale
-		x, y := (width-w)/2, top+o.Below.In(units.Inch)*scale
+		x, y := (width-w)/2+o.Offset.In(units.Inch)*scale, top+o.Gap.In(units.Inch)*scale
 		c.raw(`<g id="clearances" fill="none" stroke="`, alarm, `">`, "\n")
 		for _, zone := range zones {
 			d := zone.inches * scale
@@ -94,33 +96,29 @@ func (m Mantel) Front() (string, error) {
 		}
 		c.raw("</g>\n")
 		c.rect(x, y, w, h, `id="opening" fill="#4a4542" stroke="`+ink+`"`)
-		c.text(point{width / 2, y + h/2 + 4}, `fill="#fff" text-anchor="middle"`, feet(o.Width)+" × "+feet(o.Height))
+		c.text(point{x + w/2, y + h/2 + 4}, `fill="#fff" text-anchor="middle"`, feet(o.Width)+" × "+feet(o.Height))
 	}
 
 	// The garland, in its thickness.
-	var run []point
+	var garland []point
 	for _, p := range path {
-		run = append(run, at(p))
+		garland = append(garland, at(p))
 	}
 	thick := m.Hanging.Thickness.In(units.Inch) * scale
 	c.raw(`<g id="garland" fill="none" stroke-linejoin="round" stroke-linecap="round">`, "\n")
 	if thick > 0 {
-		c.path(run, false, `stroke="#4f7d57" stroke-opacity="0.35" stroke-width="`+num(thick)+`"`)
+		c.path(garland, false, `stroke="#4f7d57" stroke-opacity="0.35" stroke-width="`+num(thick)+`"`)
 	}
-	c.path(run, false, `stroke="#33573a" stroke-width="`+num(max(thick/4, 3))+`"`)
-	c.path(needles(run, max(thick/2, 4)), false, `stroke="#33573a" stroke-width="1.1"`)
+	c.path(garland, false, `stroke="#33573a" stroke-width="`+num(max(thick/4, 3))+`"`)
+	c.path(needles(garland, max(thick/2, 4)), false, `stroke="#33573a" stroke-width="1.1"`)
 	c.raw("</g>\n", `<g id="hooks" fill="`, paper, `" stroke="`, ink, `">`, "\n")
-	hooks, err := m.Mantel.Hooks(m.Hanging)
-	if err != nil {
-		return "", err
-	}
-	for _, h := range hooks {
-		c.circle(at(mantel.Point{Along: h}), 2.6, "")
+	for _, h := range run.Hooks {
+		c.circle(at(h), 2.6, "")
 	}
 	c.raw("</g>\n", `<g id="pieces">`, "\n")
 	colors := m.colors()
 	for i, s := range spots {
-		below, err := m.Mantel.Below(m.Hanging, s.Along)
+		below, err := run.Below(s.Along)
 		if err != nil {
 			return "", err
 		}
@@ -170,7 +168,7 @@ func (m Mantel) Front() (string, error) {
 	c.text(point{width - margin/2, hearth + 26}, `text-anchor="end"`, items[0]+", "+items[1])
 	c.raw(`<g id="notes" font-size="11.5">`, "\n")
 	y := hearth + 50
-	if m.Mantel.Opening != (mantel.Opening{}) {
+	if m.Mantel.Opening != (mantel.Rectangle{}) {
 		for _, zone := range zones {
 			c.line(point{margin / 2, y - 4}, point{margin/2 + 34, y - 4}, `stroke="`+alarm+`" stroke-dasharray="`+zone.dash+`" stroke-width="1.3"`)
 			c.text(point{margin/2 + 42, y}, "", zone.note)

@@ -668,16 +668,22 @@ func (s *sheet) mantel(m job.MantelPlan) {
 	needs := s.gets(m.Needs, m.Shares)
 	about := "Garland " + s.hangs(m.Hanging) + "."
 	if l := m.Loads; l != nil {
-		h := l.Hooks[l.Heaviest]
-		about += " Hooks at " + say(len(l.Hooks), "place") + ", at most " + h.Total.Format(s.style(), units.Ounce/10) + " on one; one may carry " + l.Working.Format(s.style(), units.Ounce/10) + "."
-		if l.Overloaded > 0 {
-			about += " OVERLOADED at " + say(l.Overloaded, "place") + ": use " + l.Remedy + "."
+		most, over := units.Mass(0), 0
+		for _, h := range l.Hooks {
+			most = max(most, h.Total)
+			if h.Total > l.Working {
+				over++
+			}
+		}
+		about += " Hooks at " + say(len(l.Hooks), "place") + ", at most " + most.Format(s.style(), units.Ounce/10) + " on one; one may carry " + l.Working.Format(s.style(), units.Ounce/10) + "."
+		if over > 0 {
+			about += " OVERLOADED at " + say(over, "place") + ": use " + l.Remedy + "."
 		}
 	}
 	if len(m.Clearances.Violations) > 0 {
 		worst, _, _ := strings.Cut(m.Clearances.Violations[0].String(), " (")
 		about += " TOO NEAR THE FIRE: " + worst + s.more(m.Clearances.Violations) + "."
-	} else if m.Opening != (mantel.Opening{}) {
+	} else if m.Opening != (mantel.Rectangle{}) {
 		about += " Clear of the opening, while the fire is out."
 	}
 	s.line(about, -1, "")
@@ -753,7 +759,7 @@ func (s *sheet) hangs(h mantel.Hanging) string {
 }
 
 // more says how many other figures are not met.
-func (s *sheet) more(list []mantel.Violation) string {
+func (s *sheet) more(list []mantel.Clearance) string {
 	if len(list) == 1 {
 		return ""
 	}

@@ -79,7 +79,7 @@ func drawing(p job.Plan, colors palette.Palette, q question) (string, error) {
 		m := p.Mantels[q.number-1]
 		return draw.Mantel{
 			Title:  title(m.Room, "Mantel"),
-			Mantel: m.Mantel.Mantel, Spots: m.Spots, Look: m.Hanging.Look, Hanging: m.Hanging, Palette: colors,
+			Mantel: m.Mantel.Mantel, Spots: m.Spots, Hanging: m.Hanging, Palette: colors,
 		}.Front()
 	}
 	if q.number > len(p.Trees) {

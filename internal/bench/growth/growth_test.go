@@ -80,11 +80,14 @@ func BenchmarkGrowth(b *testing.B) {
 	}
 	for _, n := range []int{1, 10, 100, 1_000} {
 		m := mantel.Mantel{Length: 64 * in}
-		h := mantel.Hanging{Swags: 1, Sag: 9 * in}
+		run, err := m.Hang(mantel.Hanging{Swags: 1, Sag: 9 * in})
+		if err != nil {
+			b.Fatal(err)
+		}
 		var path []mantel.Point
 		b.Run(fmt.Sprintf("path=%d", n), func(b *testing.B) {
 			for b.Loop() {
-				if path, err = m.AppendPath(path[:0], h, n); err != nil {
+				if path, err = run.AppendPath(path[:0], n); err != nil {
 					b.Fatal(err)
 				}
 			}

@@ -107,11 +107,11 @@ func brent(span, length float64) units.Length {
 
 // library returns the sag that the library finds.
 func library(tb testing.TB, span, length units.Length) units.Length {
-	s, err := mantel.Swag{Span: span}.FindSag(length)
+	r, err := mantel.Run{Hooks: []mantel.Point{{}, {Along: span}}}.FindSag(length)
 	if err != nil {
 		tb.Fatal(err)
 	}
-	return s.Sag
+	return r.Sag
 }
 
 // The rivals find the same sag, to what the textbook equation gives in floating point:
