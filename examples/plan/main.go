@@ -4,11 +4,13 @@
 //	go run ./examples/plan
 //	go run ./examples/plan -tree "11 ft" -mantel "62 in" -look asymmetrical -accent picks
 //	go run ./examples/plan -request examples/plan/demo/station.json -why
+//	go run ./examples/plan -quote -work -pack
 //
 // With neither -tree, -mantel nor -request it plans a small-town railway station: a
 // 9 ft tree in the ticket hall, a 4 ft 6 in tree in the waiting room and a 64 in
 // mantel in the tea room; the other flags are then about the ticket hall and the
-// tea room. With -json it prints one JSON object for an app. Every wrong value is
+// tea room. With -quote, -work or -pack it prints these sheets instead: for the client,
+// for the crew, and for the day on which it comes down. With -json it prints one JSON object for an app. Every wrong value is
 // one line on standard error, and the exit status is then 2.
 package main
 
@@ -62,7 +64,22 @@ func run(args []string, stdout, stderr io.Writer) int {
 // write prints the plan as a sheet, or as one JSON object.
 func write(w io.Writer, r job.Request, p job.Plan, o *options) error {
 	if !o.json {
-		_, err := io.WriteString(w, sheet.Text(r, p, o.why))
+		text := ""
+		for _, one := range []struct {
+			asked bool
+			sheet func(job.Request, job.Plan, bool) string
+		}{{o.quote, sheet.Quote}, {o.work, sheet.Work}, {o.pack, sheet.Pack}} {
+			if one.asked && text != "" {
+				text += "\n"
+			}
+			if one.asked {
+				text += one.sheet(r, p, o.why)
+			}
+		}
+		if text == "" {
+			text = sheet.Text(r, p, o.why)
+		}
+		_, err := io.WriteString(w, text)
 		return err
 	}
 	enc := json.NewEncoder(w)

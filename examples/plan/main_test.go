@@ -64,6 +64,12 @@ func TestWrongFlags(t *testing.T) {
 		{[]string{"-height", "7 ft"}, []string{"-height", "did you mean -mantel-height or -tree?"}},
 		{[]string{"-treee", "7 ft"}, []string{"-treee", "did you mean -tree?"}},
 		{[]string{"-mantel", "5 ft", "-swags", "two"}, []string{"-swags", `"two"`, "a whole number"}},
+		{[]string{"-tree", "7 ft", "-quote"}, []string{"-quote", "-stand", "2026-11-28"}},
+		{[]string{"-tree", "7 ft", "-stand", "tomorrow"}, []string{"-stand", `"tomorrow"`, "2026-11-28"}},
+		{[]string{"-tree", "7 ft", "-stand", "2026-11-28", "-down", "2026-11-01"}, []string{"-down", `"2026-11-01"`, "2026-11-28"}},
+		{[]string{"-prices", "hour"}, []string{"-prices", `"hour"`, "hour 45, visit 25"}},
+		{[]string{"-prices", "hour -3"}, []string{"-prices", `"-3"`, "1000000"}},
+		{[]string{"-prices", "hour 3, hour 4"}, []string{"-prices", `"hour 3, hour 4"`}},
 		{[]string{"7 ft"}, []string{`"7 ft"`, "-tree"}},
 	} {
 		stdout, stderr, status := call(row.args...)
@@ -243,6 +249,56 @@ func TestAccent(t *testing.T) {
 		got := [2]bool{strings.Contains(stdout, "\n  garland  "), strings.Contains(stdout, "\n  picks  ")}
 		if got != want {
 			t.Errorf("accent %q: garland and picks %v, want %v\n%s%s", accent, got, want, stdout, stderr)
+		}
+	}
+}
+
+// The sheets of the work: what a client, a helper and whoever packs is told, in lines of at most 79 characters, and no cost
+// of the house on the client's.
+func TestWorkSheets(t *testing.T) {
+	for _, row := range []struct {
+		args      []string
+		want, not []string
+	}{
+		{
+			[]string{"-quote"},
+			[]string{"QUOTE: to stand on 2026-11-28\n", "consultation", "done for you", "goods only", "  ticket hall, putting up ", "balance"},
+			[]string{"an hour", "cost ", "TO BUY", "Taking down is not in it"},
+		},
+		{[]string{"-quote", "-why"}, []string{"QUOTE: for the house", "at 45.00 an hour", "cost 33.50, and 50 %"}, nil},
+		{[]string{"-quote", "-prices", "hour 90, visit 0"}, []string{"2 visits                                                              0.00"}, nil},
+		{
+			[]string{"-work"},
+			[]string{"DATES\n", "2026-11-27  begin to put up", "PUTTING UP: 2 people, ", "[ ] 0:00-0:0", "1+2", "TAKING DOWN: on 2027-01-06", "Use a ladder made for the height", "time your own work"},
+			[]string{"QUOTE", "NEXT YEAR", " min for each"},
+		},
+		{[]string{"-work", "-why"}, []string{" min for each"}, nil},
+		{[]string{"-pack"}, []string{"TO PACK: ", "[ ] 1 of ", "fragile (24-cell box)", "NEXT YEAR", "Lift with bent knees"}, []string{"PUTTING UP"}},
+		{[]string{"-quote", "-work", "-pack"}, []string{"QUOTE", "PUTTING UP", "TO PACK"}, nil},
+		{
+			[]string{"-tree", "7 ft", "-quote", "-work", "-pack", "-stand", "2026-11-28"},
+			[]string{"Taking down is not in it.", "your tree"},
+			[]string{"TAKING DOWN", "take down and pack"},
+		},
+	} {
+		stdout, stderr, status := call(row.args...)
+		if status != 0 || stderr != "" {
+			t.Errorf("%q: status %d, error %q", row.args, status, stderr)
+		}
+		for _, want := range row.want {
+			if !strings.Contains(stdout, want) {
+				t.Errorf("%q does not say %q:\n%s", row.args, want, stdout)
+			}
+		}
+		for _, not := range row.not {
+			if strings.Contains(stdout, not) {
+				t.Errorf("%q says %q:\n%s", row.args, not, stdout)
+			}
+		}
+		for line := range strings.Lines(stdout) {
+			if n := len([]rune(strings.TrimSuffix(line, "\n"))); n > 79 {
+				t.Errorf("%q: %d characters: %s", row.args, n, line)
+			}
 		}
 	}
 }

@@ -14,6 +14,7 @@ import (
 	"example.com/fircone/examples/plan/demo"
 	"example.com/fircone/mantel"
 	"example.com/fircone/sizing/job"
+	"example.com/fircone/sizing/labor"
 	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
@@ -34,6 +35,12 @@ type options struct {
 	file    string
 	json    bool
 	why     bool
+	quote   bool
+	work    bool
+	pack    bool
+	stand   labor.Date
+	down    labor.Date
+	prices  prices
 
 	set   *flag.FlagSet
 	given map[string]bool // the flags that were given
@@ -64,6 +71,9 @@ var places = map[string]string{
 	"colors":         "/colors",
 	"budget":         "/shop/budget",
 	"units":          "/house/units",
+	"stand":          "/stand",
+	"down":           "/down",
+	"prices":         "/house/rates/price",
 }
 
 // define returns options whose flags change a tree and a mantel.
@@ -98,6 +108,12 @@ func define(tree job.Tree, shelf job.Mantel) *options {
 	o.set.StringVar(&o.budget, "budget", "", "spend at most this much `MONEY`; 0 is no budget, just what is needed at the least cost")
 	text(&o.units, "units", units.InFeetInches, "print in these `UNITS`: feet and inches, feet, inches, yards or metric")
 	o.set.StringVar(&o.file, "request", "", "read the whole job from a JSON `FILE`; examples/plan/demo/station.json is one")
+	o.set.BoolVar(&o.quote, "quote", false, "print the quote; with -why the one for the house")
+	o.set.BoolVar(&o.work, "work", false, "print the sheet for the crew: dates, who does what and when")
+	o.set.BoolVar(&o.pack, "pack", false, "print the labels of the cartons, and what there is next year")
+	text(&o.stand, "stand", labor.Date(0), "the `DAY` on which it must stand, such as 2026-11-28")
+	text(&o.down, "down", labor.Date(0), "the `DAY` on which you take it down; if not given, you do not")
+	text(&o.prices, "prices", prices(nil), "your `PRICES`, such as \"hour 45, visit 25, consultation 80\"; if not given, the request's")
 	o.set.BoolVar(&o.json, "json", false, "print one JSON object")
 	o.set.BoolVar(&o.why, "why", false, "print the reason and the source of every figure")
 	return o
@@ -169,7 +185,32 @@ func (o *options) change(r *job.Request) error {
 		}
 		r.House.Units = o.units
 	}
+	if o.given["stand"] {
+		r.Stand = o.stand
+	}
+	if o.given["down"] {
+		r.Down = o.down
+	}
+	if o.given["prices"] {
+		if r.House.Circuit.Volts == 0 {
+			r.House = job.CommonPractice()
+		}
+		maps.Copy(r.House.Rates.Price, o.prices)
+	}
+	if name := o.dated(); name != "" && r.Stand == 0 {
+		wrong = append(wrong, fmt.Errorf("flag -%s needs the day on which it must stand: give -stand too, such as -stand 2026-11-28", name))
+	}
 	return errors.Join(wrong...)
+}
+
+// dated returns the first flag given that is about the work.
+func (o *options) dated() string {
+	for _, name := range []string{"quote", "work", "pack", "down", "prices"} {
+		if o.given[name] {
+			return name
+		}
+	}
+	return ""
 }
 
 // read parses the flags, to the last of them whatever is wrong with the others.
@@ -360,6 +401,33 @@ func (a *accents) UnmarshalText(text []byte) error {
 		read = append(read, k)
 	}
 	*a = read
+	return nil
+}
+
+// Prices are what an hour, a visit and a consultation cost, as a flag has them.
+type prices map[string]decimal.Decimal
+
+// MarshalText returns the prices with commas between.
+func (p prices) MarshalText() ([]byte, error) {
+	var list []string
+	for _, name := range slices.Sorted(maps.Keys(p)) {
+		list = append(list, name+" "+p[name].String())
+	}
+	return []byte(strings.Join(list, ", ")), nil
+}
+
+// UnmarshalText reads what MarshalText writes.
+func (p *prices) UnmarshalText(text []byte) error {
+	read := prices{}
+	for part := range strings.SplitSeq(string(text), ",") {
+		name, amount, _ := strings.Cut(strings.TrimSpace(part), " ")
+		price, err := decimal.NewFromString(amount)
+		if _, twice := read[name]; err != nil || twice || name != "hour" && name != "visit" && name != "consultation" {
+			return errors.New(`want prices of an hour, a visit and a consultation, such as "hour 45, visit 25"`)
+		}
+		read[name] = price
+	}
+	*p = read
 	return nil
 }
 

@@ -292,7 +292,7 @@ func TestFaults(t *testing.T) {
 		"/shop/owned/1/quantity":    func(r *job.Request) { r.Shop.Owned[1].Quantity.Pieces = -1 },
 		"/shop/budget":              func(r *job.Request) { r.Shop.Budget = decimal.NewFromInt(-1) },
 		"/box/2/count":              func(r *job.Request) { r.Box[2].Count = -1 },
-		"/house/places":             func(r *job.Request) { r.House.Places = 5 },
+		"/house/rates/places":       func(r *job.Request) { r.House.Rates.Places = 5 },
 		"/house/units":              func(r *job.Request) { r.House.Units = 99 },
 		"/house/circuit/amperes":    func(r *job.Request) { r.House.Circuit.Amperes = 1000 },
 		"/house/trees/typesPerFoot": func(r *job.Request) { r.House.Trees.TypesPerFoot = -1 },
@@ -348,7 +348,7 @@ func TestRequestJSON(t *testing.T) {
 func FuzzParseRequest(f *testing.F) {
 	for _, s := range []string{
 		`{}`, `{"trees":[{"height":"9 ft","exposure":"200 degrees"}]}`, `{"mantels":[{"length":"64 in","hanging":{"look":"asymmetrical","swags":3}}]}`,
-		`{"trees":[{"height":"1e99 ft"}]}`, `{"house":{"trees":{"perFoot":{"picks":4}}}}`, `{"house":{"places":9}}`, `[`, `{"trees":7}`,
+		`{"trees":[{"height":"1e99 ft"}]}`, `{"house":{"trees":{"perFoot":{"picks":4}}}}`, `{"house":{"rates":{"places":9}}}`, `[`, `{"trees":7}`,
 		`{"trees":[{"height":"3 ft"}],"colors":"crimson,ivory","box":[{"name":"a","color":"red","count":3}],"shop":{"budget":9,"owned":[{"item":"ivory ornaments, star, 3 in","quantity":4}]}}`,
 	} {
 		f.Add([]byte(s))

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"example.com/fircone/internal/strictjson"
+	"example.com/fircone/sizing/labor"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -108,6 +109,10 @@ func check(function string, r Request) []*units.Error {
 // way to it, and reports whether it could.
 func mend(r *Request, pointer string) bool {
 	names := strings.Split(pointer, "/")[1:]
+	if len(names) > 2 && names[0] == "house" && names[1] == "rates" {
+		mendRates(r, names[2:])
+		return true
+	}
 	v := reflect.ValueOf(r).Elem()
 	for i, name := range names {
 		switch v.Kind() {
@@ -156,6 +161,8 @@ func harmless(t reflect.Type, n int) reflect.Value {
 		return reflect.ValueOf(shopping.Offer{Item: item, Name: item.Type, Pack: shopping.Quantity{Pieces: 1}, Price: one})
 	case reflect.TypeFor[shopping.Lot]():
 		return reflect.ValueOf(shopping.Lot{Item: item, Quantity: shopping.Quantity{Pieces: 1}})
+	case reflect.TypeFor[labor.Box]():
+		return reflect.ValueOf(labor.Box{Name: item.Type, Cells: 1})
 	}
 	return reflect.Value{}
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"example.com/fircone/palette"
+	"example.com/fircone/sizing/labor"
 	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
@@ -24,6 +25,15 @@ type Plan struct {
 	Needs    []shopping.Need  `json:"needs"`            // of all rooms, as planned
 	Basket   *shopping.List   `json:"basket,omitempty"` // what to buy, and what each room gets; nil if there is nothing to buy from
 	Cautions []units.Caution  `json:"cautions"`         // those that this job calls for, each once
+
+	// The work, if the request has a day to stand: see package labor.
+	Work     []labor.Task     `json:"work,omitempty"`     // putting up, as it is scheduled for the crew
+	Time     units.Range[int] `json:"time,omitzero"`      // the minutes that it takes: as scheduled the Max, and no schedule less than Min
+	TakeDown []labor.Task     `json:"takeDown,omitempty"` // taking down and packing, likewise; none if the request has no day for it
+	Dates    []labor.Day      `json:"dates,omitempty"`    // what to do when; ordering is for what the basket buys
+	Quote    []labor.Option   `json:"quote,omitempty"`    // with a visit for each working day; a basis of a line is for the house alone
+	Cartons  []labor.Carton   `json:"cartons,omitempty"`  // next year's stock by room, in the boxes of the house; what did not hang is in "spares"
+	Stock    []shopping.Lot   `json:"stock,omitempty"`    // what is owned next year: what there is and what is bought, less what was lost; without a basket as planned
 }
 
 // Make returns the plan for a request. It sizes every tree and mantel by the rules of
@@ -54,6 +64,9 @@ func Make(request Request) (Plan, error) {
 		return Plan{}, join(faults)
 	}
 	d.settle()
+	if faults := d.labor(function, request); len(faults) > 0 {
+		return Plan{}, join(faults)
+	}
 	d.cautions()
 	return d.Plan, nil
 }
@@ -66,6 +79,8 @@ type draft struct {
 	budget decimal.Decimal
 	stock  stock
 	rooms  []dressing // of the trees, then of the mantels
+
+	careful []units.Caution // of the work
 }
 
 var one = decimal.NewFromInt(1)
@@ -126,6 +141,7 @@ func prepare(function string, r Request) (*draft, []*units.Error) {
 	}
 	h := d.house
 	f.house(h)
+	f.work(h, r)
 	if n := len(r.Trees) + len(r.Mantels); n > maxRooms {
 		f.refuse("/trees", strconv.Itoa(n)+" trees and mantels", "at most "+strconv.Itoa(maxRooms)+" together", units.ErrRange)
 		return d, f.list
@@ -146,9 +162,6 @@ func prepare(function string, r Request) (*draft, []*units.Error) {
 
 // house notes the faults of the rules that no value of the request meets.
 func (f *faulty) house(h House) {
-	if h.Places < 0 || h.Places > 4 {
-		f.refuse("/house/places", strconv.Itoa(h.Places), "0 to 4", units.ErrRange)
-	}
 	if _, err := h.Units.MarshalText(); err != nil {
 		f.refuse("/house/units", h.Units.String(), "feet and inches, feet, inches, yards or metric", units.ErrName)
 	}
@@ -229,4 +242,5 @@ func (d *draft) cautions() {
 	for _, m := range d.Mantels {
 		say(m.cautions...)
 	}
+	say(d.careful...)
 }

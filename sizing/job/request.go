@@ -4,6 +4,7 @@ import (
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/labor"
 	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
@@ -18,19 +19,21 @@ type House struct {
 	Colors  palette.Rules  `json:"colors"`  // how far apart colors are, and what fits one
 	Circuit lights.Circuit `json:"circuit"` // what the lights of one tree are plugged into
 	Units   units.Style    `json:"units"`   // in which units a plan says its reasons and cautions
-	Places  int            `json:"places"`  // decimal places of the currency, 0 to 4, for whoever prints money
+	Rates   labor.Rates    `json:"rates"`   // how long the work takes, what it costs, and how money is rounded
+	Boxes   []labor.Box    `json:"boxes"`   // the cartons that there are
 }
 
 // CommonPractice returns the usual rules of every package, and
 //
 //	circuit    120 V and 15 A, with nothing else on it
-//	places     2
+//	rates      labor.StartingRates
+//	boxes      24 cells for balls of up to 2 1/2 in, 12 for 4 in, 4 for 8 in, and an open box of 24 pieces
 //
-// Source: each package has its own; the circuit, from memory.
+// Source: each package has its own; the circuit and the rates are from memory, the boxes a choice of this package.
 func CommonPractice() House {
 	return House{
 		Trees: sizing.CommonPractice(), Look: sizing.CommonLook(), Mantels: mantel.CommonPractice(), Colors: palette.CommonPractice(),
-		Circuit: lights.Circuit{Volts: 120, Amperes: 15}, Places: 2,
+		Circuit: lights.Circuit{Volts: 120, Amperes: 15}, Rates: labor.StartingRates(), Boxes: commonBoxes(),
 	}
 }
 
@@ -44,6 +47,9 @@ type Request struct {
 	On      palette.Swatch  `json:"on,omitzero"`       // what they hang on, such as fir; empty: not checked
 	Shop    shopping.Shop   `json:"shop,omitzero"`     // without offers and owned stock there is no basket; a budget of zero is none
 	Box     []palette.Piece `json:"box,omitempty"`     // last year's ornaments, which are sorted by color; what fits is owned
+	Stand   labor.Date      `json:"stand,omitzero"`    // the day on which it must stand; the zero value plans no work
+	Down    labor.Date      `json:"down,omitzero"`     // the day on which the house takes it down; the zero value: it does not
+	Lost    []shopping.Lot  `json:"lost,omitempty"`    // what broke, for next year's stock
 }
 
 // A Tree is one tree: what the tape measure says of it, where it stands, and how

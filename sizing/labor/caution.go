@@ -8,8 +8,8 @@ import (
 // stepladders reach so high, with a person on the last step that may be stood on: see package sizing.
 const stepladders = 20 * units.Foot
 
-// Cautions returns those that apply to tasks and cartons, each once. The codes are "ladder", for a task above Reach,
-// "platform", above any stepladder, "two people", "cords", "glass" and "lifting".
+// Cautions returns those that apply to tasks and cartons, each once. The codes are "work ladder", for a task above Reach,
+// "platform", above any stepladder, "two people", "work cords", "glass" and "lifting".
 //
 // Source: what labels on ladders, lights and cartons say, in our words and from memory.
 func (r Rates) Cautions(tasks []Task, cartons []Carton) []units.Caution {
@@ -33,10 +33,10 @@ func (r Rates) Cautions(tasks []Task, cartons []Carton) []units.Caution {
 			all = append(all, units.Caution{Code: code, Text: text, Source: "common practice, from memory"})
 		}
 	}
-	say(ladder, "ladder", "use a ladder made for the height, open and locked on level ground, with nobody working below; face it, do not lean out, come down and move it; its label says how high to stand and what it bears")
+	say(ladder, "work ladder", "use a ladder made for the height, open and locked on level ground, with nobody working below; face it, do not lean out, come down and move it; its label says how high to stand and what it bears")
 	say(platform, "platform", "no stepladder reaches over "+stepladders.String()+": that is work for trained people with a platform or a lift")
 	say(pair, "two people", "do not begin a task for two until both are there: one works, the other holds the ladder and hands things up, or takes the other side of the carton")
-	say(cords, "cords", "unplug before stringing and unstringing; leave out a string with a bare wire or a broken lamp holder; keep cords off walkways and from under ladders; the label says how many strings may be joined")
+	say(cords, "work cords", "unplug before stringing and unstringing; leave out a string with a bare wire or a broken lamp holder; keep cords off walkways and from under ladders; the label says how many strings may be joined")
 	say(glass, "glass", "wear gloves and shoes to sweep up broken glass, count what is lost, and keep children and pets away until it is done")
 	say(lifting, "lifting", "lift with bent knees and a straight back, one carton at a time, and see where you step; heavy is what the person who lifts it calls heavy")
 	return all

@@ -516,7 +516,7 @@ func ExampleRates_Cautions() {
 		fmt.Println(c.Code + ": " + c.Text)
 	}
 	// Output:
-	// ladder: use a ladder made for the height, open and locked on level ground, with nobody working below; face it, do not lean out, come down and move it; its label says how high to stand and what it bears
+	// work ladder: use a ladder made for the height, open and locked on level ground, with nobody working below; face it, do not lean out, come down and move it; its label says how high to stand and what it bears
 	// two people: do not begin a task for two until both are there: one works, the other holds the ladder and hands things up, or takes the other side of the carton
-	// cords: unplug before stringing and unstringing; leave out a string with a bare wire or a broken lamp holder; keep cords off walkways and from under ladders; the label says how many strings may be joined
+	// work cords: unplug before stringing and unstringing; leave out a string with a bare wire or a broken lamp holder; keep cords off walkways and from under ladders; the label says how many strings may be joined
 }

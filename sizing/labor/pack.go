@@ -20,7 +20,7 @@ type Box struct {
 }
 
 // A Thing is so much of one item to pack: pieces, or strands of one length. A length alone is one piece,
-// and so are lights, a string of so many. A size of 0 goes into any cell.
+// and so are lights, a string of so many, and a bag of ties or hooks. A size of 0 goes into any cell.
 type Thing struct {
 	shopping.Lot
 	Room    string     `json:"room,omitempty"`    // where it hung; what is left over has a room of its own, such as "spares"
@@ -47,7 +47,8 @@ const (
 // Pack returns the fewest cartons for things, and their labels. A carton holds things of one room, fragile ones
 // apart from the others, one piece in a cell, and no more weight than its limit. The rooms come in
 // the order of things; in a room they are packed by kind, type, color and size, and keep that
-// order where it costs no carton. The smallest box that will do is taken. Each thing that no box
+// order where it costs no carton. What is not fragile goes into boxes without dividers, if they
+// take it. The smallest box that will do is taken. Each thing that no box
 // takes is a Carton without a Box, after the others.
 //
 // Of the count, Max is the cartons that there are, and no packing has fewer than Min. The two are equal wherever
@@ -181,15 +182,19 @@ func (r Rates) bins(c *checker, boxes []Box) []pack.Bin {
 func (p *packing) group(things []Thing, boxes []Box, bins []pack.Bin, work *int64) {
 	var kinds []int // of the boxes that take them
 	var some []pack.Bin
+	open := !things[0].Fragile // what is not fragile goes into boxes without dividers, if they take all of it
+	for _, t := range things {
+		open = open && slices.ContainsFunc(bins, func(b pack.Bin) bool { return b.Size == int64(maxHeight) && b.Fits(t.item()) })
+	}
 	for i, b := range bins {
-		if !things[0].Fragile || boxes[i].Cell > 0 {
+		if cells := boxes[i].Cell > 0; cells && !open || !cells && !things[0].Fragile {
 			kinds, some = append(kinds, i), append(some, b)
 		}
 	}
 	var packed []Thing
 	var items []pack.Item
 	for _, t := range things {
-		i := pack.Item{Count: t.pieces(), Weight: int64(t.Weight), Size: int64(t.Item.Size)}
+		i := t.item()
 		if !slices.ContainsFunc(some, func(b pack.Bin) bool { return b.Fits(i) }) {
 			p.loose = append(p.loose, t)
 			continue
@@ -205,7 +210,7 @@ func (p *packing) group(things []Thing, boxes []Box, bins []pack.Bin, work *int6
 		carton := Carton{Box: boxes[kinds[f.Bin]].Name}
 		for _, part := range f.Take {
 			t := packed[part.Item]
-			if t.Item.Kind != shopping.Light {
+			if !t.bundled() {
 				t.Quantity.Pieces = part.Count
 			}
 			carton.Things = append(carton.Things, t)
@@ -215,9 +220,19 @@ func (p *packing) group(things []Thing, boxes []Box, bins []pack.Bin, work *int6
 	}
 }
 
+// item returns t for the search.
+func (t Thing) item() pack.Item {
+	return pack.Item{Count: t.pieces(), Weight: int64(t.Weight), Size: int64(t.Item.Size)}
+}
+
+// bundled reports whether t is one piece whatever its number: a string of lights, a bag of ties or hooks.
+func (t Thing) bundled() bool {
+	return t.Item.Kind == shopping.Light || t.Item.Kind == shopping.Tie || t.Item.Kind == shopping.Hook
+}
+
 // pieces returns how many cells t takes.
 func (t Thing) pieces() int {
-	if t.Item.Kind == shopping.Light {
+	if t.bundled() {
 		return min(t.Quantity.Pieces, 1)
 	}
 	return t.Quantity.Pieces

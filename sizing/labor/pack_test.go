@@ -132,7 +132,7 @@ func TestLabels(t *testing.T) {
 	for _, c := range labor.StartingRates().Cautions([]labor.Task{{Height: 21 * units.Foot}}, p) {
 		codes += c.Code + " "
 	}
-	if codes != "ladder platform two people glass lifting " {
+	if codes != "work ladder platform two people glass lifting " {
 		t.Error(codes)
 	}
 	lights := thing(shopping.Item{Kind: shopping.Light, Color: "white"}, 100, 0)

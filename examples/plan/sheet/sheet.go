@@ -37,7 +37,7 @@ type sheet struct {
 // mind. With why it has the reason and the source of every figure.
 func Text(r job.Request, p job.Plan, why bool) string {
 	s := &sheet{request: r, plan: p, why: why}
-	if s.request.House.Places == 0 && s.request.House.Circuit.Volts == 0 {
+	if s.request.House.Circuit.Volts == 0 {
 		s.request.House = job.CommonPractice()
 	}
 	if p.Basket != nil {
@@ -83,8 +83,8 @@ func (s *sheet) cautions() {
 	texts := map[string][]string{}
 	seen := map[string]bool{} // the codes that are told
 	for _, c := range s.plan.Cautions {
-		if seen[c.Code] {
-			continue
+		if seen[c.Code] || slices.Contains(workCodes, c.Code) {
+			continue // those of the work are on its own sheets
 		}
 		seen[c.Code] = true
 		text := s.alike(c)
@@ -162,7 +162,7 @@ func (s *sheet) alike(c units.Caution) string {
 
 // money prints an amount with the places of the house.
 func (s *sheet) money(d decimal.Decimal) string {
-	if places := int32(s.request.House.Places); d.Equal(d.Truncate(places)) {
+	if places := int32(s.request.House.Rates.Places); d.Equal(d.Truncate(places)) {
 		return d.StringFixed(places)
 	}
 	return d.String()

@@ -1,0 +1,299 @@
+package job
+
+import (
+	"errors"
+	"maps"
+	"strings"
+
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/labor"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+// commonBoxes are the cartons of [CommonPractice].
+func commonBoxes() []labor.Box {
+	return []labor.Box{
+		{Name: "24-cell box", Cells: 24, Cell: 5 * units.Inch / 2},
+		{Name: "12-cell box", Cells: 12, Cell: 4 * units.Inch},
+		{Name: "4-cell box", Cells: 4, Cell: 8 * units.Inch},
+		{Name: "open box", Cells: 24},
+	}
+}
+
+// fragile are the kinds that are packed as glass.
+var fragile = shopping.ByKind[bool]{shopping.Ornament: true, shopping.Topper: true, shopping.Bell: true}
+
+// work notes the faults of what the work is planned by.
+func (f *faulty) work(h House, r Request) {
+	const rates = "/house/rates"
+	_, _, err := h.Rates.Tasks(nil)
+	f.note(err, rates)
+	_, _, err = h.Rates.Schedule(nil)
+	f.note(err, rates)
+	_, err = h.Rates.Quote(shopping.List{}, nil, nil, 0)
+	f.note(err, rates)
+	_, _, err = h.Rates.Pack(nil, h.Boxes)
+	f.note(err, rates, "boxes", "/house/boxes")
+	stand := r.Stand
+	if stand == 0 {
+		if r.Down != 0 {
+			f.refuse("/stand", stand.String(), "a day, since there is one to take it down", units.ErrFit)
+			return
+		}
+		stand = 1_000 // any day
+	}
+	_, err = h.Rates.Dates(stand, r.Down, 0, false, nil)
+	f.note(err, rates, "stand", "/stand", "down", "/down")
+	_, err = labor.NextStock(r.Lost, shopping.List{}, nil)
+	f.note(err, "", "owned", "/lost")
+}
+
+// times notes an error about tasks: too many minutes, or too few people.
+func (f *faulty) times(err error) bool {
+	var e *units.Error
+	if errors.As(err, &e) && (strings.HasPrefix(e.Field, "/work") || strings.HasPrefix(e.Field, "/tasks")) {
+		f.refuse("/house/rates/minutes", e.Value, e.Want, e.Err)
+		return false
+	}
+	return f.note(err, "/house/rates")
+}
+
+// labor plans the work of a job that has a day to stand.
+func (d *draft) labor(function string, r Request) []*units.Error {
+	if r.Stand == 0 {
+		return nil
+	}
+	f := &faulty{function: function}
+	rates := d.house.Rates
+	var works []labor.Work
+	cut := false
+	for _, t := range d.Trees {
+		w := labor.Work{Room: t.Room, Height: t.Height, Needs: d.hangs(t.Needs, t.Shares)}
+		if cut = cut || t.Kind == sizing.Cut; t.Kind != sizing.Cut {
+			w.Place = "artificial tree"
+		}
+		works = append(works, w)
+	}
+	for _, m := range d.Mantels {
+		works = append(works, labor.Work{Room: m.Room, Place: "mantel", Height: m.Height, Needs: d.hangs(m.Needs, m.Shares)})
+	}
+	up, down, err := rates.Tasks(works)
+	if !f.times(err) {
+		return f.list
+	}
+	if r.Down == 0 {
+		down = nil
+	}
+	var downTime units.Range[int]
+	for _, s := range [...]struct {
+		tasks []labor.Task
+		to    *[]labor.Task
+		time  *units.Range[int]
+	}{{up, &d.Work, &d.Time}, {down, &d.TakeDown, &downTime}} {
+		if *s.to, *s.time, err = rates.Schedule(s.tasks); !f.times(err) {
+			return f.list
+		}
+	}
+	day := int(rates.Minutes["day"].Ceil().IntPart())
+	visits := (d.Time.Max+day-1)/day + (downTime.Max+day-1)/day
+	owned, bought, order := d.goods.Owned, shopping.List{}, d.Needs
+	if d.Basket == nil {
+		owned = d.planned()
+	} else {
+		bought, order = *d.Basket, nil
+		for _, p := range bought.Purchases {
+			for _, item := range p.Items {
+				if len(p.Buys) > 0 {
+					order = append(order, shopping.Need{Item: item})
+				}
+			}
+		}
+	}
+	d.Quote, err = rates.Quote(bought, up, down, visits)
+	f.note(err, "/house/rates", "goods", "/shop/offers", "visits", "/house/rates/minutes/day")
+	d.Dates, err = rates.Dates(r.Stand, r.Down, d.Time.Max, cut, order)
+	f.note(err, "/house/rates", "stand", "/stand", "down", "/down", "minutes", "/house/rates/minutes")
+	d.Stock, err = labor.NextStock(owned, bought, r.Lost)
+	if f.note(err, "", "owned", "/shop/owned", "bought", "/shop/offers", "lost", "/lost") {
+		d.Cartons, _, err = rates.Pack(d.things(), d.house.Boxes)
+		f.note(err, "/house/rates", "things", "/shop", "boxes", "/house/boxes")
+	}
+	d.careful = rates.Cautions(append(up, down...), d.Cartons)
+	return f.list
+}
+
+// hangs returns what goes up in a room: what the basket gets for it or, without a basket, what is planned.
+func (d *draft) hangs(needs []shopping.Need, shares []shopping.Share) []shopping.Need {
+	if d.Basket == nil {
+		return needs
+	}
+	var list []shopping.Need
+	for _, s := range shares {
+		list = append(list, shopping.Need{Item: s.Item, Quantity: s.Gets})
+	}
+	return list
+}
+
+// planned returns the needs of a job without a basket as lots, lights by the string.
+func (d *draft) planned() []shopping.Lot {
+	var lots []shopping.Lot
+	for _, n := range d.Needs {
+		if n.Quantity != (shopping.Quantity{}) {
+			lots = append(lots, shopping.Lot{Item: n.Item, Quantity: n.Quantity})
+		}
+	}
+	return lots
+}
+
+// A shelf is what of the stock is not in a carton yet: how many of a lot of one piece.
+type shelf map[shopping.Lot]int
+
+// single returns a lot of one piece, and how many of it there are.
+func single(l shopping.Lot) (shopping.Lot, int) {
+	switch {
+	case l.Quantity.Length > 0:
+		n := max(1, l.Quantity.Pieces)
+		l.Quantity.Pieces = 0
+		return l, n
+	case l.Item.Kind == shopping.Light:
+		return l, 1
+	}
+	n := l.Quantity.Pieces
+	l.Quantity.Pieces = 1
+	return l, n
+}
+
+// take returns so many things of a lot for a room, as far as there are any.
+func (s shelf) take(room string, l shopping.Lot, times int) []labor.Thing {
+	one, n := single(l)
+	n = min(n*times, s[one])
+	s[one] -= n
+	thing := labor.Thing{Lot: one, Room: room, Fragile: fragile[one.Item.Kind]}
+	switch {
+	case n <= 0:
+		return nil
+	case one.Item.Kind == shopping.Light && one.Quantity.Length == 0: // each string is a thing
+		var list []labor.Thing
+		for range n {
+			list = append(list, thing)
+		}
+		return list
+	}
+	thing.Quantity.Pieces = n
+	return []labor.Thing{thing}
+}
+
+// things returns next year's stock by the room where it hung, and what is left as "spares".
+func (d *draft) things() []labor.Thing {
+	stock := shelf{}
+	for _, l := range d.Stock {
+		one, n := single(l)
+		stock[one] += n
+	}
+	var list []labor.Thing
+	for i, room := range d.rooms {
+		list = append(list, d.taken(stock, i, room.name)...)
+	}
+	for _, l := range d.Stock { // in their order
+		one, _ := single(l)
+		list = append(list, stock.take("spares", one, stock[one])...)
+	}
+	return merged(list)
+}
+
+// merged returns things with those that are alike in one, but for strings of lights.
+func merged(list []labor.Thing) []labor.Thing {
+	at := map[labor.Thing]int{}
+	var all []labor.Thing
+	for _, t := range list {
+		key := t
+		key.Quantity.Pieces = 0
+		i, known := at[key]
+		if known && t.Item.Kind != shopping.Light {
+			all[i].Quantity.Pieces += t.Quantity.Pieces
+			continue
+		}
+		at[key] = len(all)
+		all = append(all, t)
+	}
+	return all
+}
+
+// taken takes from the stock what hung in a room.
+func (d *draft) taken(stock shelf, room int, name string) []labor.Thing {
+	var list []labor.Thing
+	if d.Basket == nil {
+		for _, n := range d.roomNeeds(room) {
+			list = append(list, stock.take(name, shopping.Lot{Item: n.Item, Quantity: n.Quantity}, 1)...)
+		}
+		return list
+	}
+	var shares []shopping.Share
+	if room < len(d.Trees) {
+		shares = d.Trees[room].Shares
+	} else {
+		shares = d.Mantels[room-len(d.Trees)].Shares
+	}
+	for _, s := range shares {
+		parts := s.Parts
+		if len(parts) == 0 && s.Gets.Length == 0 {
+			parts = []shopping.Part{{Item: s.Item, Quantity: s.Gets, Strings: 1}}
+		}
+		for _, p := range parts {
+			l := shopping.Lot{Item: p.Item, Quantity: p.Quantity}
+			if p.Item.Kind == shopping.Light && p.Strings > 0 {
+				l.Quantity.Pieces /= p.Strings
+				list = append(list, stock.take(name, l, p.Strings)...)
+				continue
+			}
+			list = append(list, stock.take(name, l, 1)...)
+		}
+	}
+	for _, p := range d.Basket.Purchases {
+		for _, c := range p.Cuts {
+			for _, piece := range c.Pieces {
+				if piece.Room == name {
+					list = append(list, stock.take(name, shopping.Lot{Item: c.Item, Quantity: piece.Quantity}, c.Rolls)...)
+				}
+			}
+		}
+	}
+	return list
+}
+
+// mendRates puts the value of a field of the rates, or of a name in a table of them, to the one to start from.
+func mendRates(r *Request, names []string) {
+	start := labor.StartingRates()
+	rates := &r.House.Rates
+	name := strings.NewReplacer("~1", "/", "~0", "~").Replace(names[len(names)-1])
+	switch names[0] {
+	case "minutes":
+		rates.Minutes = mended(rates.Minutes, start.Minutes, name)
+	case "days":
+		rates.Days = mended(rates.Days, start.Days, name)
+	case "percent":
+		rates.Percent = mended(rates.Percent, start.Percent, name)
+	case "price":
+		rates.Price = mended(rates.Price, start.Price, name)
+	case "crew":
+		rates.Crew = start.Crew
+	case "lift":
+		rates.Lift = start.Lift
+	case "places":
+		rates.Places = start.Places
+	default: // reach and pair
+		rates.Reach, rates.Pair = start.Reach, start.Pair
+	}
+}
+
+// mended returns a table in which a name is as in another, or not there.
+func mended[V any](table, start map[string]V, name string) map[string]V {
+	table = maps.Clone(table)
+	if v, ok := start[name]; ok && table != nil {
+		table[name] = v
+	} else {
+		delete(table, name)
+	}
+	return table
+}

@@ -1,0 +1,365 @@
+package job_test
+
+import (
+	"encoding/json"
+	"errors"
+	"math/big"
+	"strings"
+	"testing"
+
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/job"
+	"example.com/fircone/sizing/labor"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
+	"pgregory.net/rapid"
+)
+
+// counted returns how much of each item lots have, strands and rolls by their length, strings of lights by their lamps.
+func counted(lots []shopping.Lot) map[shopping.Lot]int {
+	sum := map[shopping.Lot]int{}
+	for _, l := range lots {
+		key, n := l, l.Quantity.Pieces
+		switch key.Quantity.Pieces = 0; {
+		case l.Quantity.Length > 0:
+			n = max(1, n)
+		case l.Item.Kind == shopping.Light:
+			key.Quantity.Pieces, n = n, 1
+		}
+		sum[key] += n
+	}
+	return sum
+}
+
+// packed returns what is in cartons.
+func packed(cartons []labor.Carton) []shopping.Lot {
+	var lots []shopping.Lot
+	for _, c := range cartons {
+		for _, t := range c.Things {
+			lots = append(lots, t.Lot)
+		}
+	}
+	return lots
+}
+
+// The station's work: the cartons hold next year's stock and nothing else; what hung in a room is packed for it; the quote
+// is that of the formula in exact fractions, over the tasks and the basket of this plan.
+func TestWork(t *testing.T) {
+	r := station(t)
+	p, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	have, in := counted(p.Stock), counted(packed(p.Cartons))
+	for l, n := range have {
+		if in[l] != n {
+			t.Errorf("%d of %v in cartons, %d owned", in[l], l, n)
+		}
+	}
+	if len(in) != len(have) {
+		t.Errorf("%d things in cartons, %d owned", len(in), len(have))
+	}
+	byRoom := map[string]int{}
+	for _, c := range p.Cartons {
+		for _, x := range c.Things {
+			if x.Item.Kind == shopping.Ornament {
+				byRoom[x.Room] += x.Quantity.Pieces
+				if !x.Fragile {
+					t.Errorf("%v is no glass", x)
+				}
+			}
+		}
+	}
+	hung := map[string]int{}
+	for _, tree := range p.Trees {
+		for _, x := range tree.Pieces {
+			if x.Item.Kind == shopping.Ornament {
+				hung[tree.Room] += x.Count
+			}
+		}
+	}
+	for _, room := range []string{"ticket hall", "waiting room"} {
+		if byRoom[room] != hung[room] || hung[room] == 0 {
+			t.Errorf("%s: %d hung, %d packed", room, hung[room], byRoom[room])
+		}
+	}
+	// Person-minutes by room; each room is one line of the quote.
+	price := func(tasks []labor.Task) *big.Rat {
+		minutes, sum := map[string]int64{}, new(big.Rat)
+		for _, x := range tasks {
+			minutes[x.Room] += int64(x.Minutes * x.People)
+		}
+		for _, n := range minutes {
+			sum.Add(sum, cents(new(big.Rat).Mul(big.NewRat(45, 60), big.NewRat(n, 1))))
+		}
+		return sum
+	}
+	goods := new(big.Rat)
+	for _, b := range p.Basket.Purchases {
+		goods.Add(goods, cents(new(big.Rat).Mul(b.Cost.Rat(), big.NewRat(3, 2))))
+	}
+	off := func(x *big.Rat) *big.Rat { return new(big.Rat).Sub(x, cents(new(big.Rat).Mul(x, big.NewRat(5, 100)))) }
+	goods = off(goods)
+	goods.Add(goods, cents(new(big.Rat).Mul(goods, big.NewRat(625, 10_000))))
+	total := new(big.Rat).Add(goods, off(price(p.Work).Add(price(p.Work), price(p.TakeDown))))
+	total.Add(total, off(big.NewRat(50, 1))) // two visits of 25.00
+	if want := p.Quote[1]; want.Total.Rat().Cmp(total) != 0 || want.Deposit.Rat().Cmp(cents(new(big.Rat).Quo(total, big.NewRat(2, 1)))) != 0 {
+		t.Errorf("total %s, deposit %s, by fractions %s", want.Total, want.Deposit, total.FloatString(2))
+	}
+	if p.Time.Max < p.Time.Min || p.Time.Min < personMinutes(p.Work)/2 {
+		t.Errorf("%v min for %d person-minutes", p.Time, personMinutes(p.Work))
+	}
+	last := p.Dates[len(p.Dates)-1]
+	if last.Date != r.Down || last.Text != "take down and pack" {
+		t.Errorf("the last date is %v", last)
+	}
+	for _, d := range p.Dates {
+		if strings.HasPrefix(d.Text, "order") && strings.Contains(d.Text, "ties") {
+			t.Errorf("%v, which are owned", d)
+		}
+	}
+	codes := map[string]bool{}
+	for _, c := range p.Cautions {
+		codes[c.Code] = true
+	}
+	for _, code := range []string{"work ladder", "two people", "work cords", "glass", "lifting"} {
+		if !codes[code] {
+			t.Errorf("no caution about %s", code)
+		}
+	}
+}
+
+// cents rounds to cents, half away from zero, what is not below zero.
+func cents(x *big.Rat) *big.Rat {
+	n := new(big.Rat).Add(new(big.Rat).Mul(x, big.NewRat(100, 1)), big.NewRat(1, 2))
+	return new(big.Rat).SetFrac(new(big.Int).Quo(n.Num(), n.Denom()), big.NewInt(100))
+}
+
+func personMinutes(tasks []labor.Task) (sum int) {
+	for _, t := range tasks {
+		sum += t.Minutes * t.People
+	}
+	return sum
+}
+
+// Plan, buy, lose two, pack, plan again from the cartons: the second basket has exactly the two, where they are sold singly.
+func TestWorkRoundTrip(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		colors := []string{"crimson", "gold", "ivory"}
+		r := job.Request{
+			Stand: units.Must(labor.ParseDate("2026-11-28")), Down: units.Must(labor.ParseDate("2027-01-06")),
+			Colors: units.Must(palette.CommonPractice().ParsePalette(strings.Join(colors, ","))),
+		}
+		for i := range rapid.IntRange(1, 3).Draw(t, "trees") {
+			tree := job.Tree{Room: "room " + string(rune('A'+i)), Accents: []shopping.Kind{shopping.Pick}}
+			tree.Height = units.Length(rapid.IntRange(3, 12).Draw(t, "height")) * units.Foot
+			tree.Kind = rapid.SampledFrom([]sizing.TreeKind{sizing.Cut, sizing.Artificial}).Draw(t, "kind")
+			r.Trees = append(r.Trees, tree)
+		}
+		if rapid.Bool().Draw(t, "mantel") {
+			m := job.Mantel{Room: "tea room"}
+			m.Length = units.Length(rapid.IntRange(4, 8).Draw(t, "length")) * units.Foot
+			r.Mantels = append(r.Mantels, m)
+		}
+		single := func(item string, price int64) {
+			i := units.Must(shopping.ParseItem(item))
+			r.Shop.Offers = append(r.Shop.Offers, shopping.Offer{Item: i, Name: "single", Pack: shopping.Quantity{Pieces: 1}, Price: decimal.NewFromInt(price)})
+		}
+		for _, color := range colors {
+			single(color+" ornaments", 2)
+			i := shopping.Item{Kind: shopping.Ornament, Color: color}
+			r.Shop.Offers = append(r.Shop.Offers, shopping.Offer{Item: i, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: decimal.NewFromInt(20)})
+		}
+		single("picks", 1)
+		single("picks, mantel", 1)
+		single("hooks", 1)
+		single("wire ties", 1)
+		for _, name := range []string{"garland", "base garland", "ribbon"} {
+			kind := units.Must(shopping.ParseKind(name))
+			r.Shop.Offers = append(r.Shop.Offers, shopping.Offer{Item: shopping.Item{Kind: kind}, Name: "9 ft", Pack: shopping.Quantity{Length: 9 * units.Foot}, Price: decimal.NewFromInt(9)})
+		}
+		r.Shop.Offers = append(r.Shop.Offers, shopping.Offer{Item: shopping.Item{Kind: shopping.Light}, Name: "string of 100", Pack: shopping.Quantity{Pieces: 100}, Price: decimal.NewFromInt(9)})
+		gold := shopping.Item{Kind: shopping.Ornament, Color: "gold"}
+		r.Shop.Owned = []shopping.Lot{{Item: gold, Quantity: shopping.Quantity{Pieces: rapid.IntRange(0, 20).Draw(t, "owned")}}}
+
+		first, err := job.Make(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		surplus := 0
+		for _, p := range first.Basket.Purchases {
+			if p.Items[0] == gold {
+				surplus = p.Surplus.Pieces
+			}
+		}
+		r.Lost = []shopping.Lot{{Item: gold, Quantity: shopping.Quantity{Pieces: 2}}}
+		if first, err = job.Make(r); err != nil {
+			t.Fatal(err)
+		}
+		r.Shop.Owned, r.Lost = packed(first.Cartons), nil
+		second, err := job.Make(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, p := range second.Basket.Purchases {
+			bought := 0
+			for _, b := range p.Buys {
+				bought += b.Packs * max(1, b.Offer.Pack.Pieces)
+			}
+			want := 0
+			if p.Items[0] == gold {
+				want = max(0, 2-surplus)
+			}
+			if bought != want {
+				t.Fatalf("bought %d of %v, want %d:\n%v", bought, p.Items, want, second.Basket)
+			}
+		}
+	})
+}
+
+// Without a day there is no work; without a day to take it down, no taking down; without a shop, what is planned is packed.
+func TestWorkLeftOut(t *testing.T) {
+	r := station(t)
+	r.Stand, r.Down = 0, 0
+	p, err := job.Make(r)
+	if err != nil || p.Work != nil || p.Quote != nil || p.Cartons != nil || p.Dates != nil || p.Stock != nil || p.Time.Max != 0 {
+		t.Errorf("%v, %v", p.Work, err)
+	}
+	r = station(t)
+	r.Down = 0
+	p, err = job.Make(r)
+	if err != nil || len(p.TakeDown) > 0 || len(p.Work) == 0 || strings.Contains(job.CommonPractice().Rates.Sheet(p.Quote[1], true), "taking down") {
+		t.Errorf("%v, %v", p.TakeDown, err)
+	}
+	// By hand: a 4 ft artificial tree takes 32 min to shape; 8 types of 3 ... the needs say how many of each, and all of them are packed.
+	bare := job.Request{Stand: r.Stand, Trees: []job.Tree{{Tree: sizing.Tree{Height: 4 * units.Foot, Kind: sizing.Artificial}, Room: "attic"}}}
+	p, err = job.Make(bare)
+	if err != nil || p.Work[0].Kind != 0 || p.Basket != nil {
+		t.Fatalf("%v, %v", p.Work, err)
+	}
+	shaping := 0
+	for _, x := range p.Work {
+		if x.Kind == 0 {
+			shaping += x.Minutes
+		}
+	}
+	if shaping != 32 {
+		t.Errorf("%d min to shape 4 ft", shaping)
+	}
+	needs := counted(nil)
+	for _, n := range p.Needs {
+		for l, k := range counted([]shopping.Lot{{Item: n.Item, Quantity: n.Quantity}}) {
+			needs[l] += k
+		}
+	}
+	in := counted(packed(p.Cartons))
+	for l, n := range needs {
+		if n > 0 && in[l] != n {
+			t.Errorf("%d of %v packed, %d planned", in[l], l, n)
+		}
+	}
+	for _, c := range p.Cartons {
+		if c.Things[0].Room != "attic" {
+			t.Errorf("%s", c.Label)
+		}
+	}
+}
+
+// Every fault of the work is told, at its place in the request, alone and with the others.
+func TestWorkFaults(t *testing.T) {
+	all := map[string]func(*job.Request){
+		"/house/rates/minutes/picks":  func(r *job.Request) { r.House.Rates.Minutes["picks"] = decimal.NewFromInt(-1) },
+		"/house/rates/days/garland":   func(r *job.Request) { r.House.Rates.Days["garland"] = 400 },
+		"/house/rates/percent/so~1fa": func(r *job.Request) { r.House.Rates.Percent["so/fa"] = decimal.NewFromInt(1) },
+		"/house/rates/price/hour":     func(r *job.Request) { r.House.Rates.Price["hour"] = decimal.NewFromInt(-45) },
+		"/house/rates/crew":           func(r *job.Request) { r.House.Rates.Crew = 0 },
+		"/house/rates/lift":           func(r *job.Request) { r.House.Rates.Lift = 0 },
+		"/house/rates/places":         func(r *job.Request) { r.House.Rates.Places = 7 },
+		"/house/rates/reach":          func(r *job.Request) { r.House.Rates.Reach = -1 },
+		"/house/boxes/1/cells":        func(r *job.Request) { r.House.Boxes[1].Cells = 0 },
+		"/down":                       func(r *job.Request) { r.Down = r.Stand - 1 },
+		"/lost/1/quantity":            func(r *job.Request) { r.Lost[1].Quantity.Pieces = -1 },
+	}
+	fresh := func() job.Request {
+		r := station(t)
+		lot := shopping.Lot{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 1}}
+		r.Lost = []shopping.Lot{lot, lot}
+		return r
+	}
+	together := fresh()
+	for pointer, change := range all {
+		r := fresh()
+		change(&r)
+		change(&together)
+		_, err := job.Make(r)
+		if list := job.Faults(err); len(list) != 1 || list[0].Field != pointer || list[0].Func != "job.Make" {
+			t.Errorf("%s: %v", pointer, err)
+		}
+	}
+	_, err := job.Make(together)
+	for _, f := range job.Faults(err) {
+		if all[f.Field] == nil {
+			t.Errorf("nothing is wrong with %v", f)
+		}
+		delete(all, f.Field)
+	}
+	for pointer := range all {
+		t.Errorf("of several faults %s is not told", pointer)
+	}
+	for _, row := range []struct {
+		pointer string
+		reason  error
+		spoil   func(*job.Request)
+	}{
+		{"/stand", units.ErrFit, func(r *job.Request) { r.Stand = 0 }},
+		{"/stand", units.ErrRange, func(r *job.Request) { r.Stand, r.Down = 10, 40 }}, // no time to order
+		{"/lost/1/quantity", units.ErrRange, func(r *job.Request) { r.Lost[1].Quantity.Pieces = 1000 }},
+		{"/house/rates/crew", units.ErrFit, func(r *job.Request) { r.House.Rates.Crew = 1 }},
+		{"/house/rates/minutes", units.ErrRange, func(r *job.Request) {
+			r.House.Rates.Minutes["lights"] = decimal.NewFromInt(1000)
+			r.Trees[0].Height, r.Trees[0].Space = 100*units.Foot, sizing.Room{}
+			r.House.Trees.PerFoot[shopping.Light].Pieces = 1000
+			r.Shop.Offers, r.Shop.Owned, r.Shop.Budget = nil, nil, decimal.Zero
+			r.Box = nil
+		}},
+	} {
+		r := fresh()
+		row.spoil(&r)
+		_, err := job.Make(r)
+		list := job.Faults(err)
+		if len(list) != 1 || list[0].Field != row.pointer || !errors.Is(list[0], row.reason) {
+			t.Errorf("%s: %v", row.pointer, err)
+		}
+	}
+}
+
+// Of the rates what is not named in a request stays as it was; dates and losses are read.
+func TestWorkJSON(t *testing.T) {
+	r, err := job.ParseRequest([]byte(`{"house": {"rates": {"minutes": {"picks": 2}, "price": {"hour": "45.00"}}}, "trees": [{"height": "7 ft"}],
+		"stand": "2026-11-28", "lost": [{"item": "picks", "quantity": 2}]}`))
+	if err != nil {
+		t.Fatal(err)
+	}
+	rates := r.House.Rates
+	if rates.Minutes["picks"].String() != "2" || rates.Minutes["ornaments"].String() != "1.2" || rates.Price["hour"].String() != "45" || r.Stand != 739_948 || r.Lost[0].Quantity.Pieces != 2 {
+		t.Errorf("%+v", r)
+	}
+	data, err := json.Marshal(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if back, err := job.ParseRequest(data); err != nil || back.House.Rates.Minutes["picks"].String() != "2" || back.Stand != r.Stand {
+		t.Error(err)
+	}
+	_, err = job.ParseRequest([]byte(`{"trees": [{"height": "7 ft"}], "stand": "2026-02-30", "house": {"rates": {"price": {"day": 1}}}}`))
+	var told []string
+	for _, f := range job.Faults(err) {
+		told = append(told, f.Field)
+	}
+	if strings.Join(told, " ") != "/stand /house/rates/price/day" && strings.Join(told, " ") != "/house/rates/price/day /stand" {
+		t.Error(told, err)
+	}
+}
