@@ -84,20 +84,14 @@ func (s surface) look(amounts Amounts) (l Look) {
 	return l
 }
 
+// match returns what it takes to match a look, for rules and a tree that amounts has passed.
 func (r Rules) match(fn string, l Look, t Tree, s surface) (a Amounts, err error) {
-	if t.Kind >= numKinds {
-		return Amounts{}, nameError(fn, "/tree/kind", t.Kind.String(), kindNames[:])
-	}
-	types, err := r.types(fn, "/tree/height", t.Height)
-	if err != nil {
-		return Amounts{}, err
-	}
 	if !(l.Cover >= 0 && l.Cover <= 1) {
 		return Amounts{}, rangeError(fn, "/look/cover", strconv.FormatFloat(l.Cover, 'g', -1, 64), "0 to 1")
 	}
 	if l.Cover != 0 {
 		n := int(float64(float64(l.Cover*s.nm2())/s.balls.disc()) + 0.5)
-		a[shopping.Ornament].Pieces = max(n, types)
+		a[shopping.Ornament].Pieces = max(n, r.TypesPerFoot*wholeFeet(t.Height))
 	}
 	for kind := range a {
 		running := shopping.Kind(kind).Running()

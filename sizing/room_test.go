@@ -502,6 +502,27 @@ func TestLadder(t *testing.T) {
 	}
 }
 
+// From the floor, from a stepladder of any size, with a lift, and of what is none.
+func TestReach(t *testing.T) {
+	for _, row := range []struct {
+		l    Ladder
+		want lengthRange
+	}{
+		{Ladder{}, lengthRange{Max: 6 * ft}},
+		{Ladder{Size: 1 * ft}, lengthRange{Max: 5 * ft}},
+		{Ladder{Size: 4 * ft}, lengthRange{Min: 2 * ft, Max: 8 * ft}},
+		{Ladder{Size: 16 * ft}, lengthRange{Min: 14 * ft, Max: 20 * ft}},
+		{Ladder{Lift: true}, lengthRange{Min: 20 * ft, Max: 150 * ft}},
+		{Ladder{Size: 16*ft + 1}, lengthRange{}},
+		{Ladder{Size: -1}, lengthRange{}},
+		{Ladder{Size: math.MaxInt64}, lengthRange{}},
+	} {
+		if got := row.l.Reach(); got != row.want {
+			t.Errorf("%v: %v, want %v", row.l.Size, got, row.want)
+		}
+	}
+}
+
 // A taller tree never takes a smaller ladder, and the ladder reaches what it is for.
 func TestLadderReaches(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

@@ -132,6 +132,11 @@ func TestMadeUpComparisons(t *testing.T) {
 	if want := "4.1 % of 1.7 sq ft covered, by sizes of 3/4 in"; err != nil || needs[0].Basis != want {
 		t.Errorf("%v, %v; want %s", needs, err, want)
 	}
+	c.Look = Look{}
+	needs, err = c.Needs(units.InFeetInches)
+	if want := "no to the square foot over 1.7 sq ft"; err != nil || needs[1].Basis != want {
+		t.Errorf("%v, %v; want %s", needs, err, want)
+	}
 	c.Tree.Height = 0
 	if needs, err = c.Needs(units.InFeetInches); err != nil || !strings.Contains(needs[0].Basis, "sizes of ") {
 		t.Errorf("%v, %v", needs, err)

@@ -84,13 +84,16 @@ func lower(text string, c conical) float64 { return min(heightOf(text), 2*c.r*20
 // stocked are the sizes of ornament for a full tree of a height, of those that the handbook lists in section 11, and
 // the mean area that one covers, in square nanometers.
 func stocked(height float64, public bool) (sizes []float64, disc float64) {
-	list := []float64{1, 1.5, 2, 2.375, 2.75, 3.125, 4, 4.75, 6, 8, 10, 12}
+	list := []float64{0.75, 1, 1.5, 2, 2.375, 2.75, 3.125, 4, 4.75, 6, 8, 10, 12}
 	large := min(height/20, max(4*inch, height/48))
 	limit := 6.0
 	if public {
 		limit = 12
 	}
 	large = min(large, limit*inch)
+	if large >= inch {
+		list = list[1:] // minis are for trees that take nothing larger
+	}
 	shares := []float64{0.2, 0.3, 0.5}
 	if height < 5*foot-2 {
 		shares = []float64{0.4, 0, 0.6}
