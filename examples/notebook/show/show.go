@@ -1,5 +1,5 @@
-// Package show makes tables and plots for a notebook: pieces of HTML, to be shown
-// with the kernel's own display function.
+// Package show makes tables, lists, palettes, bars and plots for a notebook: pieces of
+// HTML, to be shown with the kernel's own display function.
 package show
 
 import (
@@ -10,12 +10,20 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
+
+	"github.com/shopspring/decimal"
+
+	"example.com/fircone/palette"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
 )
 
 // Table returns an HTML table of a slice of structs: a row for each, and a column
-// for each of the fields named or, if none is, for each exported field. A value
-// is written as fmt.Sprint does, so that one with a String method reads well.
-// It panics if rows is no slice of structs or a field is not there.
+// for each of the fields named or, if none is, for each exported field. Numbers and
+// quantities stand at the right and are rounded: a length to a quarter inch, an area
+// to a tenth of a square foot, a number to three digits. A color has a chip beside its
+// name, and a slice commas between its values. Any other value is written as
+// fmt.Sprint does. It panics if rows is no slice of structs or a field is not there.
 func Table(rows any, fields ...string) string {
 	list := reflect.ValueOf(rows)
 	if list.Kind() != reflect.Slice || list.Type().Elem().Kind() != reflect.Struct {
@@ -31,22 +39,140 @@ func Table(rows any, fields ...string) string {
 	}
 	var b strings.Builder
 	b.WriteString("<table>\n<tr>")
-	for _, name := range fields {
-		if _, ok := typ.FieldByName(name); !ok {
+	sides := make([]string, len(fields))
+	for i, name := range fields {
+		f, ok := typ.FieldByName(name)
+		if !ok {
 			panic(fmt.Sprintf("show.Table: %v has no field %q", typ, name))
 		}
-		b.WriteString(`<th style="text-align:left">` + html.EscapeString(words(name)) + "</th>")
+		sides[i] = side(f.Type)
+		b.WriteString(`<th style="text-align:` + sides[i] + `">` + html.EscapeString(words(name)) + "</th>")
 	}
 	b.WriteString("</tr>\n")
 	for i := range list.Len() {
 		b.WriteString("<tr>")
-		for _, name := range fields {
-			text := fmt.Sprint(list.Index(i).FieldByName(name).Interface())
-			b.WriteString(`<td style="text-align:left">` + html.EscapeString(text) + "</td>")
+		for k, name := range fields {
+			b.WriteString(`<td style="text-align:` + sides[k] + `">` + cell(list.Index(i).FieldByName(name)) + "</td>")
 		}
 		b.WriteString("</tr>\n")
 	}
 	b.WriteString("</table>")
+	return b.String()
+}
+
+// side returns the side at which the values of a type stand.
+func side(t reflect.Type) string {
+	switch reflect.Zero(t).Interface().(type) {
+	case units.Length, units.Area, units.Mass, units.Power, shopping.Quantity, decimal.Decimal:
+		return "right"
+	case fmt.Stringer:
+		return "left"
+	}
+	switch t.Kind() {
+	case reflect.Int, reflect.Int64, reflect.Int32, reflect.Uint8, reflect.Float64:
+		return "right"
+	}
+	return "left"
+}
+
+// cell returns a value as HTML.
+func cell(v reflect.Value) string {
+	switch x := v.Interface().(type) {
+	case units.Length:
+		return html.EscapeString(x.Format(units.InFeetInches, units.Inch/4))
+	case units.Area:
+		return html.EscapeString(x.Format(units.InFeet, units.SquareFoot/10))
+	case float64:
+		return strconv.FormatFloat(x, 'g', 3, 64)
+	case palette.Color:
+		return chip(x) + html.EscapeString(x.String())
+	case palette.Swatch:
+		return chip(x.Color) + html.EscapeString(x.Name)
+	case fmt.Stringer:
+		return html.EscapeString(x.String())
+	}
+	if v.Kind() == reflect.Slice {
+		texts := make([]string, v.Len())
+		for i := range texts {
+			texts[i] = cell(v.Index(i))
+		}
+		return strings.Join(texts, ", ")
+	}
+	return html.EscapeString(fmt.Sprint(v.Interface()))
+}
+
+// chip returns a small square of a color, with its code for who cannot see it.
+func chip(c palette.Color) string {
+	code := fmt.Sprintf("#%02x%02x%02x", c[0], c[1], c[2])
+	return `<span title="` + code + `" style="display:inline-block;width:1em;height:1em;margin-right:.4em;vertical-align:-.1em;border:1px solid #555;background:` + code + `"></span>`
+}
+
+// Palette returns the colors of a palette in a row, each with its name.
+func Palette(p palette.Palette) string {
+	var b strings.Builder
+	b.WriteString("<p>")
+	for i, s := range p {
+		if i > 0 {
+			b.WriteString(" &nbsp; ")
+		}
+		b.WriteString(cell(reflect.ValueOf(s)))
+	}
+	b.WriteString("</p>")
+	return b.String()
+}
+
+// List returns an HTML list of the values of a slice, each written as in a [Table].
+// It panics if items is no slice.
+func List(items any) string {
+	list := reflect.ValueOf(items)
+	if list.Kind() != reflect.Slice {
+		panic(fmt.Sprintf("show.List: %T is no slice", items))
+	}
+	var b strings.Builder
+	b.WriteString("<ul>\n")
+	for i := range list.Len() {
+		b.WriteString("<li>" + cell(list.Index(i)) + "</li>\n")
+	}
+	b.WriteString("</ul>")
+	return b.String()
+}
+
+// A Bar is one bar of [Bars].
+type Bar struct {
+	Name  string
+	Value float64
+}
+
+// Bars returns a picture (SVG) of bars from zero, each with its name to the left and its
+// value, in three digits, to the right. It panics if there are none, or if a value is
+// negative or not finite.
+func Bars(title, unit string, bars ...Bar) string {
+	if len(bars) == 0 {
+		panic("show.Bars: no bars")
+	}
+	most := 0.0
+	for _, bar := range bars {
+		if !(bar.Value >= 0 && bar.Value <= math.MaxFloat32) {
+			panic(fmt.Sprintf("show.Bars: bar %q is %g", bar.Name, bar.Value))
+		}
+		most = max(most, bar.Value)
+	}
+	const left, right, row, top = 150, 540, 26, 36
+	var b strings.Builder
+	fmt.Fprintf(&b, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" width=\"%d\" role=\"img\" font-family=\"sans-serif\" font-size=\"12\" style=\"background:#fff;max-width:100%%\">\n",
+		plotWide, top+row*len(bars)+8, plotWide)
+	fmt.Fprintf(&b, "<title>%s</title>\n<text x=\"8\" y=\"20\" font-size=\"15\" font-weight=\"bold\">%s</text>\n", html.EscapeString(title), html.EscapeString(title))
+	for i, bar := range bars {
+		wide := 0.0
+		if most > 0 {
+			wide = (right - left) * bar.Value / most
+		}
+		y := top + row*i
+		fmt.Fprintf(&b, "<text x=\"%d\" y=\"%d\" text-anchor=\"end\">%s</text>\n", left-8, y+14, html.EscapeString(bar.Name))
+		fmt.Fprintf(&b, "<rect x=\"%d\" y=\"%d\" width=\"%s\" height=\"%d\" fill=\"%s\"/>\n", left, y, tenth(wide), row-8, inks[0])
+		fmt.Fprintf(&b, "<text x=\"%s\" y=\"%d\">%s</text>\n", tenth(left+wide+6), y+14, html.EscapeString(strconv.FormatFloat(bar.Value, 'g', 3, 64)+" "+unit))
+	}
+	b.WriteString("</svg>")
 	return b.String()
 }
 
@@ -62,10 +188,12 @@ func words(name string) string {
 	return b.String()
 }
 
-// A Line is one line of a plot: the points X[i], Y[i] in order of X.
+// A Line is one line of a plot: the points X[i], Y[i] in order of X. With Points they
+// stand alone and are not joined.
 type Line struct {
-	Name string
-	X, Y []float64
+	Name   string
+	X, Y   []float64
+	Points bool
 }
 
 // The plot's measures, in the units of its picture.
@@ -137,9 +265,16 @@ func Plot(title, x, y string, lines ...Line) string {
 	for i, l := range lines {
 		var path strings.Builder
 		for k := range l.X {
-			path.WriteString(map[bool]string{true: "M", false: "L"}[k == 0] + tenth(atX(l.X[k])) + " " + tenth(atY(l.Y[k])))
+			x, y := tenth(atX(l.X[k])), tenth(atY(l.Y[k]))
+			if l.Points {
+				fmt.Fprintf(&b, "<circle cx=\"%s\" cy=\"%s\" r=\"3\" fill=\"%s\"/>\n", x, y, inks[i])
+				continue
+			}
+			path.WriteString(map[bool]string{true: "M", false: "L"}[k == 0] + x + " " + y)
 		}
-		fmt.Fprintf(&b, "<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"2\" stroke-dasharray=\"%s\"/>\n", path.String(), inks[i], dashes[i])
+		if !l.Points {
+			fmt.Fprintf(&b, "<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"2\" stroke-dasharray=\"%s\"/>\n", path.String(), inks[i], dashes[i])
+		}
 		last := len(l.X) - 1
 		fmt.Fprintf(&b, "<path d=\"M%s %sL%d %s\" stroke=\"%s\" stroke-width=\".7\"/>\n", tenth(atX(l.X[last])), tenth(atY(l.Y[last])), plotRight+8, tenth(ends[i]), inks[i])
 		text(plotRight+11, ends[i]+4, "start", " fill=\""+inks[i]+"\"", l.Name)

@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"example.com/fircone/examples/notebook/show"
+	"example.com/fircone/palette"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -22,9 +23,9 @@ func ExampleTable() {
 	fmt.Println(show.Table(needs, "Item", "Quantity", "Basis"))
 	// Output:
 	// <table>
-	// <tr><th style="text-align:left">item</th><th style="text-align:left">quantity</th><th style="text-align:left">basis</th></tr>
-	// <tr><td style="text-align:left">picks</td><td style="text-align:left">27</td><td style="text-align:left">3 for each foot of 9 ft</td></tr>
-	// <tr><td style="text-align:left">garland, pine &amp; cone</td><td style="text-align:left">81 ft</td><td style="text-align:left"></td></tr>
+	// <tr><th style="text-align:left">item</th><th style="text-align:right">quantity</th><th style="text-align:left">basis</th></tr>
+	// <tr><td style="text-align:left">picks</td><td style="text-align:right">27</td><td style="text-align:left">3 for each foot of 9 ft</td></tr>
+	// <tr><td style="text-align:left">garland, pine &amp; cone</td><td style="text-align:right">81 ft</td><td style="text-align:left"></td></tr>
 	// </table>
 }
 
@@ -34,8 +35,67 @@ func TestTableOfAllFields(t *testing.T) {
 		hidden   int
 	}
 	got := show.Table([]row{{HookLoad: 1, hidden: 2}})
-	if want := "<table>\n<tr><th style=\"text-align:left\">hook load</th></tr>\n<tr><td style=\"text-align:left\">1</td></tr>\n</table>"; got != want {
+	if want := "<table>\n<tr><th style=\"text-align:right\">hook load</th></tr>\n<tr><td style=\"text-align:right\">1</td></tr>\n</table>"; got != want {
 		t.Errorf("%s, want %s", got, want)
+	}
+}
+
+// Numbers and lengths stand at the right, rounded; colors have a chip; slices have commas.
+func TestCells(t *testing.T) {
+	type row struct {
+		Apart units.Length
+		Area  units.Area
+		Ratio float64
+		Color palette.Swatch
+		Plain palette.Color
+		Sizes []units.Length
+		Said  bool
+	}
+	red := palette.Color{220, 20, 60}
+	got := show.Table([]row{{
+		Apart: 10*units.Inch + units.Inch/5, Area: 12 * units.SquareInch, Ratio: 1.23456, Color: palette.Swatch{Name: "red <b>", Color: red}, Plain: red,
+		Sizes: []units.Length{units.Inch, units.Foot},
+	}})
+	for _, want := range []string{
+		`<td style="text-align:right">10 1/4 in</td>`, `<td style="text-align:right">0.1 sq ft</td>`, `<td style="text-align:right">1.23</td>`,
+		`background:#dc143c"></span>red &lt;b&gt;</td>`, `></span>#dc143c</td>`, `<td style="text-align:left">1 in, 1 ft</td>`, `<td style="text-align:left">false</td>`,
+	} {
+		if !strings.Contains(got, want) {
+			t.Errorf("no %s in\n%s", want, got)
+		}
+	}
+}
+
+func ExampleList() {
+	fmt.Println(show.List([]units.Length{6 * units.Inch, 3 * units.Foot}))
+	// Output:
+	// <ul>
+	// <li>6 in</li>
+	// <li>3 ft</li>
+	// </ul>
+}
+
+func ExamplePalette() {
+	colors, err := palette.CommonPractice().ParsePalette("crimson,ivory")
+	html := show.Palette(colors)
+	fmt.Println(strings.Count(html, "<span"), strings.Contains(html, "#dc143c"), strings.Contains(html, "ivory"), err)
+	// Output: 2 true true <nil>
+}
+
+// The longest bar is 390 wide, and 36 of 72 is half of that.
+func ExampleBars() {
+	svg := show.Bars("Garland", "ft", show.Bar{Name: "4 ft", Value: 36}, show.Bar{Name: "8 ft", Value: 72})
+	fmt.Println(strings.Contains(svg, `width="195.0"`), strings.Contains(svg, `width="390.0"`), strings.Contains(svg, ">72 ft<"))
+	// Output: true true true
+}
+
+func TestBarsAndPoints(t *testing.T) {
+	if svg := show.Bars("none <", "ft", show.Bar{Name: "a"}); !strings.Contains(svg, `width="0.0"`) || !strings.Contains(svg, "none &lt;") {
+		t.Error(svg)
+	}
+	svg := show.Plot("t", "x", "y", show.Line{Name: "p", X: []float64{1, 2, 3}, Y: []float64{1, 2, 3}, Points: true})
+	if strings.Count(svg, "<circle") != 3 || strings.Contains(svg, "stroke-dasharray") {
+		t.Error(svg)
 	}
 }
 
@@ -101,6 +161,9 @@ func TestPanics(t *testing.T) {
 		"no slice":           func() { show.Table(1) },
 		"a slice of numbers": func() { show.Table(one) },
 		"no such field":      func() { show.Table([]shopping.Need{}, "Price") },
+		"no list":            func() { show.List(1) },
+		"no bars":            func() { show.Bars("", "") },
+		"a bar of nothing":   func() { show.Bars("", "", show.Bar{Value: math.NaN()}) },
 		"no line":            func() { show.Plot("", "", "") },
 		"seven lines":        func() { show.Plot("", "", "", make([]show.Line, 7)...) },
 		"no points":          func() { show.Plot("", "", "", show.Line{}) },
