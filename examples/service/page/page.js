@@ -219,6 +219,7 @@ function fraction(inches) {
 // short writes a measure for reading, in the units of the form.
 function short(text) {
 	text = String(text);
+	if (!/\.\d\d/.test(text) && /\b(mm|cm|m|kg)$/.test(text) === inMetric()) return text; // as somebody gave it, or as shops have it
 	const inches = amount(text, inch);
 	if (inches !== null) {
 		if (!inMetric()) return fraction(inches);
