@@ -15,6 +15,7 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"math"
 	"os"
 	"path/filepath"
 
@@ -68,7 +69,7 @@ type picture struct{ name, svg string }
 
 // pictures draws all three.
 func pictures(height units.Length, exposure sizing.Exposure, shelf units.Length) ([]picture, error) {
-	colors, err := palette.CommonPractice().ParsePalette("signal red=#b3202a, cream=#f4e7c5, brass=#b5893a:metal, midnight=#24365e")
+	colors, err := palette.CommonPractice().ParsePalette("signal red=#b3202a:shiny, cream=#f4e7c5:matte, brass=#c39a45:metal, midnight=#24365e:glitter")
 	if err != nil {
 		return nil, err
 	}
@@ -80,11 +81,7 @@ func pictures(height units.Length, exposure sizing.Exposure, shelf units.Length)
 	if err != nil {
 		return nil, err
 	}
-	white, err := t.Client(false)
-	if err != nil {
-		return nil, err
-	}
-	dark, err := t.Client(true)
+	client, err := t.Client()
 	if err != nil {
 		return nil, err
 	}
@@ -100,68 +97,73 @@ func pictures(height units.Length, exposure sizing.Exposure, shelf units.Length)
 	if err != nil {
 		return nil, err
 	}
-	all := []picture{{"tree.svg", front}, {"unrolled.svg", unrolled}, {"mantel.svg", m}, {"client.svg", white}, {"client-dark.svg", dark}}
+	all := []picture{{"tree.svg", front}, {"unrolled.svg", unrolled}, {"mantel.svg", m}, {"client.svg", client}}
 	for i, sheet := range sheets {
 		all = append(all, picture{fmt.Sprintf("crew-%d.svg", i+1), sheet})
 	}
 	return all, nil
 }
 
-// kinds are what hangs in the ticket hall, a type for each foot of height.
-var kinds = []placement.Piece{
-	{Item: shopping.Item{Kind: shopping.Ornament, Type: "globe", Size: 4 * units.Inch}},
-	{Item: shopping.Item{Kind: shopping.Ornament, Type: "lantern", Size: 4 * units.Inch}},
-	{Item: shopping.Item{Kind: shopping.Ornament, Type: "drum", Size: 4 * units.Inch}},
-	{Item: shopping.Item{Kind: shopping.Ornament, Type: "bell", Size: 3 * units.Inch}},
-	{Item: shopping.Item{Kind: shopping.Ornament, Type: "locomotive", Size: 3 * units.Inch}},
-	{Item: shopping.Item{Kind: shopping.Ornament, Type: "pine cone", Size: 3 * units.Inch}},
-	{Item: shopping.Item{Kind: shopping.Ornament, Type: "star", Size: 2 * units.Inch}},
-	{Item: shopping.Item{Kind: shopping.Ornament, Type: "whistle", Size: 2 * units.Inch}},
-	{Item: shopping.Item{Kind: shopping.Ornament, Type: "snowflake", Size: 2 * units.Inch}},
+// kinds are what hangs in the ticket hall, a type for each foot of height: the size on a
+// tree of 9 ft or more, and which color of the palette.
+var kinds = []struct {
+	name  string
+	size  units.Length
+	color int
+}{
+	{"ball", 5 * units.Inch, 0},
+	{"bell", 5 * units.Inch, 2},
+	{"drop", 4 * units.Inch, 1},
+	{"ball", 4 * units.Inch, 2},
+	{"star", 4 * units.Inch, 2},
+	{"ball", 3 * units.Inch, 3},
+	{"snowflake", 3 * units.Inch, 1},
+	{"bow", 3 * units.Inch, 0},
+	{"icicle", 3 * units.Inch, 1},
 }
 
-// tree sizes the ticket hall by rule: the large types at the low end of what the
-// rule allows, the small ones at the high end.
+// tree sizes the ticket hall as a plan does: by rule where only the height is known, by
+// shape otherwise. The large types come at the low end of what the rule allows, the small
+// ones at the high end.
 func tree(height units.Length, exposure sizing.Exposure, colors palette.Palette) (draw.Tree, error) {
-	t := sizing.Tree{Height: height, BareTip: height / 12, Handle: height / 12, Exposure: exposure}
+	t := sizing.Tree{Height: height, Exposure: exposure}
 	rules := sizing.CommonPractice()
+	c, err := rules.Compare(sizing.CommonLook(), t)
+	if err != nil {
+		return draw.Tree{}, err
+	}
+	amounts, look := c.Rule, c.RuleLook
+	if c.ByShape {
+		amounts, look = c.Shape, c.Look
+	}
 	types, err := rules.Types(height)
 	if err != nil {
 		return draw.Tree{}, err
 	}
-	each, err := rules.Each(height)
-	if err != nil {
-		return draw.Tree{}, err
-	}
-	c, err := rules.Compare(sizing.Look{}, t)
-	if err != nil {
-		return draw.Tree{}, err
-	}
+	types = min(types, max(amounts[shopping.Ornament].Pieces, 1))
+	// Nothing on the floor or under the topper.
+	t.BareTip, t.Handle = height/12, height/12
 	swatches := colors
 	var pieces []placement.Piece
 	for i := range types {
-		p := kinds[i%len(kinds)]
-		switch p.Item.Size {
-		case 4 * units.Inch:
-			p.Count = each.Min
-		case 3 * units.Inch:
-			p.Count = (each.Min + each.Max) / 2
-		default:
-			p.Count = each.Max
-		}
+		k := kinds[i%len(kinds)]
+		size := k.size * min(height/units.Foot, 9) / 9 / (units.Inch / 4) * (units.Inch / 4)
+		item := shopping.Item{Kind: shopping.Ornament, Type: k.name, Size: size, Color: swatches[k.color].Name}
 		if i >= len(kinds) {
-			p.Item.Type += fmt.Sprintf(" %d", i/len(kinds)+1)
+			item.Type += fmt.Sprintf(" %d", i/len(kinds)+1)
 		}
-		p.Item.Color = swatches[i%len(swatches)].Name
-		pieces = append(pieces, p)
+		each := amounts[shopping.Ornament].Pieces
+		pieces = append(pieces, placement.Piece{Item: item, Count: (each*(i+1))/types - each*i/types})
 	}
+	pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Pick, Color: swatches[0].Name}, Count: amounts[shopping.Pick].Pieces})
 	drape := sizing.Drape{Span: 14 * units.Inch, Sag: 2 * units.Inch}
+	apart := units.Length(math.Sqrt(look.Each[shopping.Light].In(units.SquareInch)) * float64(units.Inch))
 	return draw.Tree{
 		Title:   "Ticket hall: a tree of " + height.String(),
 		Layout:  placement.Layout{Tree: t},
 		Pieces:  pieces,
-		Garland: placement.Winding{Spacing: c.RuleLook.Spacing[shopping.Garland], Length: c.Rule[shopping.Garland].Length, Drape: drape},
-		Lights:  placement.Winding{Spacing: c.RuleLook.Spacing[shopping.Garland] / 2, Step: 8 * units.Inch},
+		Ribbon:  draw.Ribbon{Winding: placement.Winding{Spacing: look.Spacing[shopping.Ribbon], Length: amounts[shopping.Ribbon].Length, Drape: drape}, Color: swatches[0].Name},
+		Lights:  placement.Winding{Spacing: apart, Step: apart},
 		Palette: colors,
 	}, nil
 }

@@ -2,6 +2,7 @@ package draw
 
 import (
 	"encoding/xml"
+	"hash/fnv"
 	"math"
 	"strconv"
 	"strings"
@@ -15,6 +16,18 @@ type point struct{ x, y float64 }
 // A canvas is an SVG document that is being written.
 type canvas struct{ b strings.Builder }
 
+// own stands in for what makes the ids of a picture its own, until close knows it.
+const own = "\x01"
+
+// id returns an id of this picture: what is drawn under a name, by number. No other
+// picture in the same page has it.
+func (c *canvas) id(name string, number ...int) string {
+	for _, n := range number {
+		name += strconv.Itoa(n)
+	}
+	return own + name
+}
+
 // The colors of everything but the pieces. All are told apart by their lightness
 // alone, so that the pictures survive a black and white printer.
 const (
@@ -22,7 +35,7 @@ const (
 	faint  = "#8a8a8a"
 	paper  = "#fff"
 	needle = "#dce8dc"
-	bough  = "#b4cbb6"
+	branch = "#b4cbb6"
 	wood   = "#8d7355"
 	glow   = "#ffd84d"
 	alarm  = "#b3261e"
@@ -31,17 +44,20 @@ const (
 // open begins a picture with a title and a description for those who do not see it.
 func (c *canvas) open(width, height float64, title, desc string) {
 	c.raw(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 `, num(width), " ", num(height),
-		`" width="`, num(width), `" height="`, num(height), `" role="img" aria-labelledby="title desc"`,
+		`" width="`, num(width), `" height="`, num(height), `" role="img" aria-labelledby="`, c.id("title"), " ", c.id("desc"), `"`,
 		` style="max-width:100%;height:auto" font-family="DejaVu Sans, Verdana, sans-serif" font-size="12" fill="`, ink, `">`, "\n")
-	c.raw(`<title id="title">`, escape(title), "</title>\n")
-	c.raw(`<desc id="desc">`, escape(desc), "</desc>\n")
+	c.raw(`<title id="`, c.id("title"), `">`, escape(title), "</title>\n")
+	c.raw(`<desc id="`, c.id("desc"), `">`, escape(desc), "</desc>\n")
 	c.raw(`<rect width="100%" height="100%" fill="`, paper, `"/>`, "\n")
 }
 
-// close ends the picture and returns it.
+// close ends the picture and returns it. Its ids begin with a number that is made of all
+// that is in it, so that two pictures in one page have none in common.
 func (c *canvas) close() string {
 	c.raw("</svg>\n")
-	return c.b.String()
+	h := fnv.New64a()
+	_, _ = h.Write([]byte(c.b.String())) // it takes everything
+	return strings.ReplaceAll(c.b.String(), own, "p"+strconv.FormatUint(h.Sum64()&(1<<40-1), 36))
 }
 
 func (c *canvas) raw(parts ...string) {
@@ -119,7 +135,7 @@ func (c *canvas) scaleBar(p point, perInch float64) {
 		}
 	}
 	w := l.In(units.Inch) * perInch
-	c.raw(`<g id="scale" stroke="`, ink, `">`)
+	c.raw(`<g data-part="scale" stroke="`, ink, `">`)
 	c.rect(p.x, p.y-5, w/2, 5, `fill="`+ink+`"`)
 	c.rect(p.x+w/2, p.y-5, w/2, 5, `fill="`+paper+`"`)
 	c.raw("</g>\n")

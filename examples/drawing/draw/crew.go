@@ -100,7 +100,7 @@ func (v *view) sheet(paper Paper, number int, s placement.Station, first, last i
 		c.text(point{edge, bottom - (z-low)*scale + 4}, `font-size="11"`, fmt.Sprintf("%.0f ft", z/12))
 	}
 	c.text(point{middle, bottom + 14}, `text-anchor="middle" font-size="11"`, fmt.Sprintf("you stand here, at %d o'clock", s.Clock))
-	c.raw(`<g id="pieces" text-anchor="middle">`, "\n")
+	c.raw(`<g data-part="pieces" text-anchor="middle">`, "\n")
 	for i, step := range s.Places {
 		at := point{middle + spots[i].across*scale, bottom - (spots[i].up-low)*scale}
 		color, _ := fill(v.Palette, step.Item.Color)
@@ -123,7 +123,7 @@ func (v *view) sheet(paper Paper, number int, s placement.Station, first, last i
 
 	// The list to check off.
 	y = bottom + 40
-	c.raw(`<g id="list" font-size="11.5">`, "\n")
+	c.raw(`<g data-part="list" font-size="11.5">`, "\n")
 	for i, step := range s.Places[first:last] {
 		c.rect(edge, y-10, 11, 11, `fill="none" stroke="`+ink+`"`)
 		c.text(point{edge + 20, y}, `font-weight="bold"`, fmt.Sprint(s.First+first+i))

@@ -14,6 +14,7 @@ type Tree struct {
 	Layout  placement.Layout
 	Pieces  []placement.Piece // those of no Size are drawn as picks; a Color is the name of one in Palette
 	Garland placement.Winding // no Spacing: none; Step is not used
+	Ribbon  Ribbon
 	Lights  placement.Winding // no Spacing: none
 	Palette palette.Palette
 }

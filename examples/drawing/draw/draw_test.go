@@ -2,6 +2,7 @@ package draw_test
 
 import (
 	"encoding/xml"
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -42,10 +43,11 @@ func (n node) number(t *testing.T, name string) float64 {
 	return x
 }
 
-// id returns the element with an id, and all returns those with a name in it.
+// id returns the element that is a part of a picture, or has an id, and all returns those
+// with a name in it.
 func (n node) id(id string) (found node) {
 	for _, m := range n.Nodes {
-		if m.attr("id") == id {
+		if m.attr("id") == id || m.attr("data-part") == id {
 			return m
 		}
 		if f := m.id(id); f.XMLName.Local != "" {
@@ -53,6 +55,17 @@ func (n node) id(id string) (found node) {
 		}
 	}
 	return found
+}
+
+// title and desc return what names and describes a picture.
+func (n node) title() string {
+	title, _, _ := strings.Cut(n.attr("aria-labelledby"), " ")
+	return n.id(title).Text
+}
+
+func (n node) desc() string {
+	_, desc, _ := strings.Cut(n.attr("aria-labelledby"), " ")
+	return n.id(desc).Text
 }
 
 func (n node) all(name string) (found []node) {
@@ -75,10 +88,10 @@ func parse(t *testing.T, svg string) node {
 		t.Errorf("not a picture: %v", n.XMLName)
 	}
 	// Both names are what a screen reader says, and must be there.
-	if n.attr("aria-labelledby") != "title desc" || n.id("title").Text == "" || len(n.id("desc").Text) < 20 {
+	if n.title() == "" || len(n.desc()) < 20 {
 		t.Error("no title or description")
 	}
-	if ids := strings.Count(svg, ` id="pieces"`); ids != 1 {
+	if ids := strings.Count(svg, ` data-part="pieces"`); ids != 1 {
 		t.Errorf("%d groups of pieces", ids)
 	}
 	return n
@@ -118,7 +131,7 @@ func TestFrontScale(t *testing.T) {
 		t.Fatal(err)
 	}
 	n := parse(t, svg)
-	if got := n.id("title").Text; got != h.Title+", from the front" {
+	if got := n.title(); got != h.Title+", from the front" {
 		t.Errorf("title %q", got)
 	}
 	const scale, middle, floor = 520.0 / 108, 260.0, 560.0 // a picture's units to the inch, 40 below its top edge
@@ -149,7 +162,7 @@ func TestFrontScale(t *testing.T) {
 	if len(drawn) != near {
 		t.Errorf("%d drawn, %d on the near side", len(drawn), near)
 	}
-	if got, want := n.id("desc").Text, strconv.Itoa(near)+" of 79 pieces hang on this side"; !strings.Contains(got, want) {
+	if got, want := n.desc(), strconv.Itoa(near)+" of 79 pieces hang on this side"; !strings.Contains(got, want) {
 		t.Errorf("description %q does not say %q", got, want)
 	}
 	if entries := n.id("legend").all("text"); len(entries) != 3 {
@@ -379,7 +392,7 @@ func TestDescription(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if got := parse(t, svg).id("desc").Text; !strings.Contains(got, "9 ft tall and 5 ft 10 in wide, "+want) {
+			if got := parse(t, svg).desc(); !strings.Contains(got, "9 ft tall and 5 ft 10 in wide, "+want) {
 				t.Errorf("%q does not say %q", got, want)
 			}
 		}
@@ -516,58 +529,186 @@ func TestCrew(t *testing.T) {
 	}
 }
 
-// The client's view has every piece of the near side and no letters, in under 300 kB, and
-// its ids do not collide when two stand in one page.
+// The client's view has every piece of the near side once, where and as large as it hangs,
+// and no letters, in under 300 kB.
 func TestClient(t *testing.T) {
 	h := hall(t)
-	h.Layout.Tree.Exposure = sizing.AllRound
+	h.Ribbon = draw.Ribbon{Winding: placement.Winding{Spacing: 15 * units.Inch, Drape: sizing.Drape{Span: 14 * units.Inch, Sag: 2 * units.Inch}}, Color: "red"}
+	svg, err := h.Client()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var n node
+	if err := xml.Unmarshal([]byte(svg), &n); err != nil {
+		t.Fatal(err)
+	}
+	if len(svg) > 300_000 || len(n.all("text")) > 0 {
+		t.Errorf("%d bytes, %d texts", len(svg), len(n.all("text")))
+	}
+	if n.title() != h.Title || !strings.Contains(n.desc(), "with garland and ribbon and lights") {
+		t.Errorf("title %q, description %q", n.title(), n.desc())
+	}
+	drawn := map[int]string{}
+	for _, use := range n.all("use") {
+		if piece := use.attr("data-piece"); piece != "" {
+			i := int(use.number(t, "data-piece"))
+			if drawn[i] != "" {
+				t.Errorf("piece %d is drawn twice", i)
+			}
+			drawn[i] = use.attr("transform")
+		}
+	}
 	places, err := h.Layout.Places(h.Pieces)
 	if err != nil {
 		t.Fatal(err)
 	}
+	stations, err := placement.Order{}.Stations(places)
+	if err != nil {
+		t.Fatal(err)
+	}
+	// 9 ft are 760 high, 44 below the upper edge, and the trunk is in the middle of 640.
+	const scale = 760.0 / 108
 	near := 0
-	for _, p := range places {
-		if p.At.Y <= 0 {
+	for _, s := range stations {
+		for i, step := range s.Places {
+			number := s.First + i
+			got, ok := drawn[number]
+			if ok != (step.At.Y <= 0) {
+				t.Errorf("piece %d, %v: drawn is %v", number, step, ok)
+			}
+			if step.At.Y > 0 {
+				continue
+			}
 			near++
+			var x, y, turn, size float64
+			if _, err := fmt.Sscanf(got, "translate(%f %f) rotate(%f) scale(%f)", &x, &y, &turn, &size); err != nil {
+				t.Fatal(got, err)
+			}
+			if math.Abs(x-320-step.At.X.In(units.Inch)*scale) > 0.051 || math.Abs(y-804+step.At.Z.In(units.Inch)*scale) > 0.051 {
+				t.Errorf("piece %d, %v, is at %v %v", number, step, x, y)
+			}
+			if step.Item.Size > 0 && math.Abs(size*100-step.Item.Size.In(units.Inch)/2*scale) > 0.051 {
+				t.Errorf("piece %d of %v is drawn %v from the middle to the edge", number, step.Item.Size, size*100)
+			}
 		}
 	}
-	seen := map[string]bool{}
-	for _, dark := range []bool{false, true} {
-		svg, err := h.Client(dark)
-		if err != nil {
-			t.Fatal(err)
-		}
-		var n node
-		if err := xml.Unmarshal([]byte(svg), &n); err != nil {
-			t.Fatal(err)
-		}
-		if got := strings.Count(svg, `<g class="piece">`); got != near {
-			t.Errorf("%d pieces, want %d", got, near)
-		}
-		if len(svg) > 300_000 || len(n.all("text")) > 0 {
-			t.Errorf("%d bytes, %d texts", len(svg), len(n.all("text")))
-		}
-		title, desc, _ := strings.Cut(n.attr("aria-labelledby"), " ")
-		if n.id(title).Text != h.Title || len(n.id(desc).Text) < 20 {
-			t.Errorf("title %q, description %q", n.id(title).Text, n.id(desc).Text)
-		}
-		for _, part := range strings.Split(svg, ` id="`)[1:] {
-			id, _, _ := strings.Cut(part, `"`)
-			if seen[id] {
-				t.Errorf("id %q is there twice", id)
-			}
-			seen[id] = true
-		}
+	if len(drawn) != near || near < 30 {
+		t.Errorf("%d drawn, %d on the near side", len(drawn), near)
 	}
 	for name, change := range map[string]func(*draw.Tree){
 		"height":  func(h *draw.Tree) { h.Layout.Tree.Height = units.Inch },
 		"garland": func(h *draw.Tree) { h.Garland.Spacing = units.Inch / 8 },
+		"ribbon":  func(h *draw.Tree) { h.Ribbon.Spacing = units.Inch / 8 },
+		"sag":     func(h *draw.Tree) { h.Garland.Drape.Sag = units.Foot },
 		"lights":  func(h *draw.Tree) { h.Lights.Step = 0 },
 	} {
 		h := hall(t)
 		change(&h)
-		if svg, err := h.Client(false); err == nil || svg != "" {
+		if svg, err := h.Client(); err == nil || svg != "" {
 			t.Errorf("%s: no error", name)
 		}
+	}
+}
+
+// Ribbon is drawn as ribbon and garland as garland, each where it was asked for, and both
+// in no fewer pieces of path than there are spans to see.
+func TestWoundAsSuch(t *testing.T) {
+	w := placement.Winding{Spacing: 15 * units.Inch, Drape: sizing.Drape{Span: 14 * units.Inch, Sag: 2 * units.Inch}}
+	count := func(change func(*draw.Tree)) (bands, ropes int) {
+		h := hall(t)
+		h.Garland = placement.Winding{}
+		change(&h)
+		svg, err := h.Client()
+		if err != nil {
+			t.Fatal(err)
+		}
+		return strings.Count(svg, `data-part="ribbon"`), strings.Count(svg, `data-part="garland"`)
+	}
+	if bands, ropes := count(func(*draw.Tree) {}); bands != 0 || ropes != 0 {
+		t.Errorf("%d spans of ribbon and %d of garland where there are none", bands, ropes)
+	}
+	if bands, ropes := count(func(h *draw.Tree) { h.Ribbon.Winding = w }); bands < 15 || ropes != 0 {
+		t.Errorf("%d spans of ribbon, %d of garland", bands, ropes)
+	}
+	if bands, ropes := count(func(h *draw.Tree) { h.Garland = w }); bands != 0 || ropes < 15 {
+		t.Errorf("%d spans of ribbon, %d of garland", bands, ropes)
+	}
+}
+
+// Every shape and every finish can be drawn, and each is another picture.
+func TestShapes(t *testing.T) {
+	seen := map[string]string{}
+	for _, finish := range []palette.Finish{0, palette.Matte, palette.Shiny, palette.Glitter, palette.Clear, palette.Metal, palette.Natural, palette.Matte | palette.Shiny} {
+		p, err := palette.CommonPractice().Palette(palette.Swatch{Name: "red", Color: palette.Color{180, 30, 40}, Finish: finish})
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, kind := range []string{"ball", "star", "snowflake", "icicle", "drop", "bell", "bow", "pine cone", "lantern", "drum", "heart", "bird", "locomotive"} {
+			h := hall(t)
+			h.Palette, h.Garland, h.Lights = p, placement.Winding{}, placement.Winding{}
+			h.Pieces = []placement.Piece{{Item: shopping.Item{Kind: shopping.Ornament, Type: kind, Size: 4 * units.Inch, Color: "red"}, Count: 3}}
+			svg, err := h.Client()
+			if err != nil {
+				t.Fatal(err)
+			}
+			n := parseXML(t, svg)
+			if finish == palette.Shiny {
+				_, body, _ := strings.Cut(svg, `o0">`)
+				body, _, _ = strings.Cut(body, "</g>\n")
+				if other, ok := seen[body]; ok || body == "" {
+					t.Errorf("%s is drawn like %q", kind, other)
+				}
+				seen[body] = kind
+			}
+			// Each reference is to something that is there.
+			ids := map[string]bool{}
+			for _, part := range strings.Split(svg, ` id="`)[1:] {
+				id, _, _ := strings.Cut(part, `"`)
+				ids[id] = true
+			}
+			for _, use := range n.all("use") {
+				if !ids[strings.TrimPrefix(use.attr("href"), "#")] {
+					t.Fatalf("%s, %v: no %s", kind, finish, use.attr("href"))
+				}
+			}
+			for _, part := range strings.Split(svg, `url(#`)[1:] {
+				if id, _, _ := strings.Cut(part, `)`); !ids[id] {
+					t.Fatalf("%s, %v: no paint %s", kind, finish, id)
+				}
+			}
+		}
+	}
+}
+
+func parseXML(t *testing.T, svg string) (n node) {
+	t.Helper()
+	if err := xml.Unmarshal([]byte(svg), &n); err != nil {
+		t.Fatal(err)
+	}
+	return n
+}
+
+// Pictures that stand in one page have no id in common.
+func TestIDs(t *testing.T) {
+	h := hall(t)
+	other := h
+	other.Title = "Waiting room"
+	m := draw.Mantel{Title: "Shelf", Mantel: mantel.Mantel{Length: 4 * units.Foot}, Rules: mantel.CommonPractice()}
+	seen := map[string]bool{}
+	for i, draw := range []func() (string, error){h.Front, h.Unrolled, h.Client, other.Front, other.Unrolled, other.Client, m.Front} {
+		svg, err := draw()
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, part := range strings.Split(svg, ` id="`)[1:] {
+			id, _, _ := strings.Cut(part, `"`)
+			if seen[id] {
+				t.Errorf("picture %d: id %q is there twice", i, id)
+			}
+			seen[id] = true
+		}
+	}
+	if len(seen) < 30 {
+		t.Errorf("%d ids", len(seen))
 	}
 }

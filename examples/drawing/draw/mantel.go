@@ -80,22 +80,22 @@ func (m Mantel) Front() (string, error) {
 	c.text(point{margin / 2, 24}, `font-size="15" font-weight="bold"`, m.Title)
 
 	// The wall, the breast and the shelf.
-	c.raw(`<g id="mantel">`, "\n")
+	c.raw(`<g data-part="mantel">`, "\n")
 	board := max(2*scale, 5)
 	c.rect(left-1.5*scale, top+board, shelf*scale+3*scale, hearth-top-board, `fill="#f3efe8" stroke="`+faint+`"`)
-	c.rect(left, top, shelf*scale, board, `id="shelf" fill="`+wood+`" stroke="`+ink+`"`)
+	c.rect(left, top, shelf*scale, board, `data-part="shelf" fill="`+wood+`" stroke="`+ink+`"`)
 	c.line(point{14, hearth}, point{width - 14, hearth}, `stroke="`+ink+`" stroke-width="2"`)
 	c.raw("</g>\n")
 	if o := m.Mantel.Opening; o != (mantel.Rectangle{}) {
 		w, h := o.Width.In(units.Inch)*scale, o.Height.In(units.Inch)*scale
 		x, y := (width-w)/2+o.Offset.In(units.Inch)*scale, top+o.Gap.In(units.Inch)*scale
-		c.raw(`<g id="clearances" fill="none" stroke="`, alarm, `">`, "\n")
+		c.raw(`<g data-part="clearances" fill="none" stroke="`, alarm, `">`, "\n")
 		for _, zone := range zones {
 			d := zone.inches * scale
 			c.path(around(x, y, w, h, d, min(y+h, hearth)), false, `stroke-dasharray="`+zone.dash+`" stroke-width="1.3"`)
 		}
 		c.raw("</g>\n")
-		c.rect(x, y, w, h, `id="opening" fill="#4a4542" stroke="`+ink+`"`)
+		c.rect(x, y, w, h, `data-part="opening" fill="#4a4542" stroke="`+ink+`"`)
 		c.text(point{x + w/2, y + h/2 + 4}, `fill="#fff" text-anchor="middle"`, feet(o.Width)+" × "+feet(o.Height))
 	}
 
@@ -105,17 +105,17 @@ func (m Mantel) Front() (string, error) {
 		garland = append(garland, at(p))
 	}
 	thick := m.Hanging.Thickness.In(units.Inch) * scale
-	c.raw(`<g id="garland" fill="none" stroke-linejoin="round" stroke-linecap="round">`, "\n")
+	c.raw(`<g data-part="garland" fill="none" stroke-linejoin="round" stroke-linecap="round">`, "\n")
 	if thick > 0 {
 		c.path(garland, false, `stroke="#4f7d57" stroke-opacity="0.35" stroke-width="`+num(thick)+`"`)
 	}
 	c.path(garland, false, `stroke="#33573a" stroke-width="`+num(max(thick/4, 3))+`"`)
 	c.path(needles(garland, max(thick/2, 4)), false, `stroke="#33573a" stroke-width="1.1"`)
-	c.raw("</g>\n", `<g id="hooks" fill="`, paper, `" stroke="`, ink, `">`, "\n")
+	c.raw("</g>\n", `<g data-part="hooks" fill="`, paper, `" stroke="`, ink, `">`, "\n")
 	for _, h := range run.Hooks {
 		c.circle(at(h), 2.6, "")
 	}
-	c.raw("</g>\n", `<g id="pieces">`, "\n")
+	c.raw("</g>\n", `<g data-part="pieces">`, "\n")
 	colors := m.colors()
 	for i, s := range spots {
 		below, err := run.Below(s.Along)
@@ -166,7 +166,7 @@ func (m Mantel) Front() (string, error) {
 		items = append(items, fmt.Sprintf("%d %s", counts[kind], kind))
 	}
 	c.text(point{width - margin/2, hearth + 26}, `text-anchor="end"`, items[0]+", "+items[1])
-	c.raw(`<g id="notes" font-size="11.5">`, "\n")
+	c.raw(`<g data-part="notes" font-size="11.5">`, "\n")
 	y := hearth + 50
 	if m.Mantel.Opening != (mantel.Rectangle{}) {
 		for _, zone := range zones {

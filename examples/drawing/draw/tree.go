@@ -116,7 +116,7 @@ func (t Tree) Front() (string, error) {
 	if err := v.lights(); err != nil {
 		return "", err
 	}
-	v.raw(`<g id="pieces" text-anchor="middle">`, "\n")
+	v.raw(`<g data-part="pieces" text-anchor="middle">`, "\n")
 	for _, p := range near {
 		v.piece(p, v.front(p.At), v.scale)
 	}
@@ -136,7 +136,7 @@ func (v *view) tree() {
 	t := v.Layout.Tree
 	high, low := t.Height.In(units.Inch), t.Handle.In(units.Inch)
 	at := func(x, z float64) point { return point{v.middle + x*v.scale, v.floor - z*v.scale} }
-	v.raw(`<g id="tree">`, "\n")
+	v.raw(`<g data-part="tree">`, "\n")
 	v.line(point{margin / 2, v.floor}, point{width - margin/2, v.floor}, `stroke="`+ink+`" stroke-width="1.5"`)
 	trunk := v.base / 14
 	v.path([]point{at(-trunk, 0), at(-trunk, low+high/20), at(trunk, low+high/20), at(trunk, 0)}, true, `fill="`+wood+`" stroke="`+ink+`"`)
@@ -148,7 +148,7 @@ func (v *view) tree() {
 	const tiers = 9
 	radius := func(z float64) float64 { return v.base * (high - z) / (high - low) }
 	tier := (high - low) / tiers
-	v.raw(`<g fill="`, needle, `" stroke="`, bough, `" stroke-width="1.3" stroke-linejoin="round">`, "\n")
+	v.raw(`<g fill="`, needle, `" stroke="`, branch, `" stroke-width="1.3" stroke-linejoin="round">`, "\n")
 	for i := range tiers {
 		z := low + tier*float64(i)
 		r := radius(z)
@@ -166,7 +166,7 @@ func (v *view) tree() {
 	}
 	v.raw("</g>\n")
 	// Boughs, as strokes that fall from the trunk to the tips.
-	v.raw(`<g stroke="`, bough, `" fill="none">`, "\n")
+	v.raw(`<g stroke="`, branch, `" fill="none">`, "\n")
 	for i := range 3 * tiers {
 		z := high - (high-low)*(float64(i)+0.7)/(3*tiers)
 		for _, across := range []float64{-0.85, -0.5, -0.17, 0.17, 0.5, 0.85} {
@@ -192,7 +192,7 @@ func (v *view) star(p point, r float64) {
 		sin, cos := math.Sincos(float64(i) * math.Pi / 5)
 		points = append(points, point{p.x + q*sin, p.y - q*cos})
 	}
-	v.path(points, true, `id="topper" fill="`+glow+`" stroke="`+ink+`" stroke-linejoin="round"`)
+	v.path(points, true, `data-part="topper" fill="`+glow+`" stroke="`+ink+`" stroke-linejoin="round"`)
 }
 
 // visible calls f with each run of points on the near side.
@@ -225,7 +225,7 @@ func (v *view) garland() error {
 		return nil
 	}
 	w.Step = units.Inch
-	v.raw(`<g id="garland" fill="none" stroke-linecap="round" stroke-linejoin="round">`, "\n")
+	v.raw(`<g data-part="garland" fill="none" stroke-linecap="round" stroke-linejoin="round">`, "\n")
 	err := v.visible(w, func(run []point) {
 		v.path(run, false, fmt.Sprintf(`stroke="#4f7d57" stroke-width="%s"`, num(max(2*v.scale, 3))))
 		v.path(run, false, fmt.Sprintf(`stroke="#cfe3cf" stroke-width="%s" stroke-dasharray="1 %s"`, num(max(0.7*v.scale, 1)), num(max(1.6*v.scale, 3))))
@@ -239,7 +239,7 @@ func (v *view) lights() error {
 	if v.Lights.Spacing == 0 {
 		return nil
 	}
-	v.raw(`<g id="lights" fill="`, glow, `" stroke="#6b5a00" stroke-width="0.6">`, "\n")
+	v.raw(`<g data-part="lights" fill="`, glow, `" stroke="#6b5a00" stroke-width="0.6">`, "\n")
 	err := v.visible(v.Lights, func(run []point) {
 		for _, p := range run {
 			v.circle(p, max(0.35*v.scale, 1.4), "")
@@ -326,7 +326,7 @@ func (v *view) legend() legend {
 
 // legendAt draws a legend below y.
 func (v *view) legendAt(l legend, y float64) {
-	v.raw(fmt.Sprintf(`<g id="legend" font-size="%s">`, num(small)), "\n")
+	v.raw(fmt.Sprintf(`<g data-part="legend" font-size="%s">`, num(small)), "\n")
 	row := 0
 	for _, e := range l.entries {
 		p := point{margin/2 + 6 + float64(row/l.rows)*(width-margin)/2, y + float64(row%l.rows)*line}

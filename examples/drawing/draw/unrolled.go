@@ -59,8 +59,8 @@ func (t Tree) Unrolled() (string, error) {
 	for i := len(upper) - 1; i >= 0; i-- {
 		outline = append(outline, upper[i])
 	}
-	v.path(outline, true, `id="surface" fill="`+needle+`" stroke="`+ink+`"`)
-	v.raw(`<g id="levels" fill="none" stroke="`, faint, `" stroke-dasharray="3 3">`, "\n")
+	v.path(outline, true, `data-part="surface" fill="`+needle+`" stroke="`+ink+`"`)
+	v.raw(`<g data-part="levels" fill="none" stroke="`, faint, `" stroke-dasharray="3 3">`, "\n")
 	for z := 2 * units.Foot; z.In(units.Inch) < top; z += 2 * units.Foot {
 		if z.In(units.Inch) > low {
 			v.path(arc(z.In(units.Inch)), false, "")
@@ -73,7 +73,7 @@ func (t Tree) Unrolled() (string, error) {
 			v.text(point{min(p.x+4, width-34), p.y - 2}, "", z.String())
 		}
 	}
-	v.raw("</g>\n", `<g id="clock" text-anchor="middle" font-size="10" fill="#555">`, "\n")
+	v.raw("</g>\n", `<g data-part="clock" text-anchor="middle" font-size="10" fill="#555">`, "\n")
 	for hour := range 12 {
 		azimuth := math.Remainder(float64(6-hour)*math.Pi/6, 2*math.Pi) - t.Layout.Facing.Degrees()*math.Pi/180
 		if t.Layout.Mirror {
@@ -86,7 +86,7 @@ func (t Tree) Unrolled() (string, error) {
 			v.text(point{p.x, p.y + 4}, "", strconv.Itoa((hour+11)%12+1))
 		}
 	}
-	v.raw("</g>\n", `<g id="pieces" text-anchor="middle" font-size="8">`, "\n")
+	v.raw("</g>\n", `<g data-part="pieces" text-anchor="middle" font-size="8">`, "\n")
 	for i, p := range v.places {
 		azimuth := (p.Azimuth - t.Layout.Facing).Degrees()
 		if t.Layout.Mirror {

@@ -93,7 +93,7 @@ func drawing(p job.Plan, colors palette.Palette, q question) (string, error) {
 	case "surface":
 		return t.Unrolled()
 	case "client", "client-dark":
-		return t.Client(q.of == "client-dark")
+		return t.Client() // its ground is clear: it stands on white and on dark
 	}
 	return t.Front()
 }
@@ -125,10 +125,11 @@ func dress(t job.TreePlan, colors palette.Palette) (draw.Tree, error) {
 	if count > maxPlaces {
 		return draw.Tree{}, &pictureError{"this tree has " + strconv.Itoa(count) + " pieces: want at most " + strconv.Itoa(maxPlaces) + " to place"}
 	}
-	for _, kind := range []shopping.Kind{shopping.Garland, shopping.Ribbon} {
-		if t.Planned[kind].Length > 0 {
-			d.Garland = placement.Winding{Spacing: t.Look.Spacing[kind], Step: units.Inch}
-		}
+	if kind := shopping.Garland; t.Planned[kind].Length > 0 {
+		d.Garland = placement.Winding{Spacing: t.Look.Spacing[kind], Step: units.Inch}
+	}
+	if kind := shopping.Ribbon; t.Planned[kind].Length > 0 {
+		d.Ribbon.Winding = placement.Winding{Spacing: t.Look.Spacing[kind], Step: units.Inch}
 	}
 	// The lamps are as far apart on the string as its turns are, which is what
 	// shares the surface among them.
