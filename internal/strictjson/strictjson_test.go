@@ -59,6 +59,8 @@ func faults(text string, v any) []string {
 func TestUnmarshal(t *testing.T) {
 	v := sample{Count: 5, Name: "old"}
 	v.Kinds[shopping.Pick], v.Kinds[shopping.Light] = 3, 100
+	v.Joins = map[shopping.Item]units.Length{{Kind: shopping.Ribbon}: units.Inch, {Kind: shopping.Garland}: units.Inch}
+	before := v.Joins
 	got := faults(`{"deep":[1,2],"name":"new","flag":true,"share":0.5,"length":"7 ft","mass":"6 oz","power":"5 W","price":9.5,"much":"4 of 54 in","shelf":null,`+
 		`"kinds":{"picks":4},"joins":{"garland":"2 in"},"in":{"deep":[]}}`, &v)
 	if got != nil {
@@ -67,11 +69,14 @@ func TestUnmarshal(t *testing.T) {
 	want := sample{
 		inner: inner{[]int{1, 2}}, Name: "new", Flag: true, Count: 5, Share: 0.5, Length: 7 * units.Foot, Mass: 6 * units.Ounce, Power: 5 * units.Watt,
 		Price: decimal.RequireFromString("9.5"), Much: shopping.Quantity{Pieces: 4, Length: 54 * units.Inch},
-		Joins: map[shopping.Item]units.Length{{Kind: shopping.Garland}: 2 * units.Inch}, In: inner{[]int{}},
+		Joins: map[shopping.Item]units.Length{{Kind: shopping.Garland}: 2 * units.Inch, {Kind: shopping.Ribbon}: units.Inch}, In: inner{[]int{}},
 	}
 	want.Kinds[shopping.Pick], want.Kinds[shopping.Light] = 4, 100
 	if diff := cmp.Diff(want, v, cmp.AllowUnexported(sample{}, inner{})); diff != "" {
 		t.Error(diff)
+	}
+	if before[shopping.Item{Kind: shopping.Garland}] != units.Inch {
+		t.Error("the table of somebody else was changed")
 	}
 	if f, ok := Field(reflect.ValueOf(v), "deep"); !ok || f.Len() != 2 {
 		t.Error("the field of an embedded struct is not found")

@@ -8,10 +8,8 @@ import (
 // stepladders reach so high, with a person on the last step that may be stood on: see package sizing.
 const stepladders = 20 * units.Foot
 
-// Cautions returns those that apply to tasks and cartons, each once. The codes are "work ladder", for a task above Reach,
-// "platform", above any stepladder, "two people", "work cords", "glass" and "lifting".
-//
-// Source: what labels on ladders, lights and cartons say, in our words and from memory.
+// Cautions returns those that apply to tasks and cartons, each once, with the codes "work ladder" for a task
+// above Reach, "platform" above any stepladder, "two people", "work cords", "glass" and "lifting".
 func (r Rates) Cautions(tasks []Task, cartons []Carton) []units.Caution {
 	var ladder, platform, pair, cords, glass, lifting bool
 	for _, t := range tasks {

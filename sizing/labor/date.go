@@ -8,20 +8,15 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Date is a day of the Gregorian calendar from 0001-01-01 to 9999-12-31, counted from 1 for the
-// first of them, so d+7 is a week after d. The zero value is no date. == tells whether two
-// dates are equal, and < which comes first. There is no time of day and no zone.
-//
-// Source: the count is the Rata Die of E. M. Reingold, N. Dershowitz, Calendrical
-// Calculations, Cambridge 1997 (from memory).
+// A Date is a day of the Gregorian calendar, 0001-01-01 to 9999-12-31, counted from 1: d+7 is a week
+// after d, and < is earlier. The zero value is no date. The count is the Rata Die of Reingold and Dershowitz.
 type Date int32
 
 // lastDate is 9999-12-31.
 const lastDate Date = 3_652_059
 
-// ParseDate returns the date of a text such as 2026-11-28, the extended form of ISO 8601: four
-// digits of year, two of month, two of day. Any other text, and a day that its month does not have, is an error
-// wrapping [units.ErrSyntax].
+// ParseDate returns the date of a text in the extended form of ISO 8601, 2026-11-28. ErrSyntax reports any
+// other text, and a day that its month does not have.
 func ParseDate(text string) (Date, error) {
 	var parts [3]int
 	ok := len(text) == 10 && text[4] == '-' && text[7] == '-'
@@ -58,7 +53,7 @@ func monthDays(year, month int) int {
 	return 31
 }
 
-// String returns the date as [ParseDate] reads it, or "no date" for a value that is none.
+// String returns the text that [ParseDate] reads, or "no date".
 func (d Date) String() string {
 	if d < 1 || d > lastDate {
 		return "no date"
@@ -75,7 +70,7 @@ func (d Date) String() string {
 	return fmt.Sprintf("%04d-%02d-%02d", year, month, day)
 }
 
-// MarshalText returns [Date.String]. A value that is no date is an error wrapping [units.ErrRange].
+// MarshalText returns [Date.String]. ErrRange reports what is no date.
 func (d Date) MarshalText() ([]byte, error) {
 	c := checker{fn: "Date.MarshalText"}
 	if c.date("date", d); c.err != nil {
@@ -84,7 +79,7 @@ func (d Date) MarshalText() ([]byte, error) {
 	return []byte(d.String()), nil
 }
 
-// UnmarshalText sets d to what [ParseDate] returns for text. On an error d is left as it was.
+// UnmarshalText reads as [ParseDate] does. On an error d is unchanged.
 func (d *Date) UnmarshalText(text []byte) error {
 	v, err := ParseDate(string(text))
 	if err == nil {
@@ -112,8 +107,7 @@ func (d Date) Value() (driver.Value, error) {
 	return string(text), nil
 }
 
-// Scan sets d to what [ParseDate] returns for a column of text, and to the zero value for NULL. Anything
-// else is an error wrapping [units.ErrSyntax]. On an error d is left as it was.
+// Scan reads a column of text as [ParseDate] does, and NULL as the zero value. On an error d is unchanged.
 func (d *Date) Scan(src any) error {
 	switch v := src.(type) {
 	case nil:

@@ -100,3 +100,22 @@ func FuzzParseDate(f *testing.F) {
 		}
 	})
 }
+
+// A column holds a date, NULL none, and nothing else; what is read is as it was on an error.
+func TestDateSQL(t *testing.T) {
+	d := labor.Date(7)
+	for _, src := range []any{int64(739_948), 2.5, true, "2026-02-30", []byte("soon")} {
+		if err := d.Scan(src); !errors.Is(err, units.ErrSyntax) || d != 7 {
+			t.Errorf("%v: %v, %v", src, err, d)
+		}
+	}
+	if err := d.Scan("2026-11-28"); err != nil || d != 739_948 {
+		t.Errorf("%v, %v", d, err)
+	}
+	if err := d.Scan(nil); err != nil || d != 0 {
+		t.Errorf("%v, %v", d, err)
+	}
+	if _, err := labor.Date(-1).Value(); !errors.Is(err, units.ErrRange) {
+		t.Error(err)
+	}
+}

@@ -10,34 +10,30 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Day is what has to be done on a date.
+// A Day is what to do on a date.
 type Day struct {
 	Date Date   `json:"date"` // when
-	Text string `json:"text"` // what, "order garland"
+	Text string `json:"text"` // "order garland"
 }
 
 // maxStay is the most days from the day it stands to the day it comes down.
 const maxStay = 3_650
 
-// Dates returns what has to be done when, counted back from the day on which it must stand, in
-// the order of dates. Work that takes so many minutes ends on the day before:
+// Dates returns what to do when, in order, counted back from the day on which it must stand:
 //
 //	putting up    = stand - ⌈minutes / day⌉
 //	wiring        = putting up - wiring
-//	ordering      = wiring - the days of the kind, for the kinds of the needs
-//	taking down   = the day given, or nothing for a zero Date
+//	ordering      = wiring - the days of each kind of the needs
+//	taking down   = down; the zero Date if the house does not
 //
-// If there is a cut tree, it comes in no more than the days of "cut tree" before it goes out:
+// A cut tree comes in and goes out
 //
-//	in, at the earliest   = the later of down - cut tree and the day before putting up, but no later than putting up
-//	out, at the latest    = the earlier of down and putting up + cut tree
+//	at the earliest   the later of down - cut tree and the day before putting up
+//	at the latest     the earlier of down and putting up + cut tree
 //
-// Days are counted through: weekends and holidays are yours to look at. No clock is read.
-//
-// It returns an error wrapping [units.ErrFit] if down is before stand. Minutes go up to 1,000,000, and
-// down to 3,650 days after stand.
-//
-// Source: from memory, all of it. In rooms that the public uses, cut trees may not be allowed at all: the fire code decides.
+// but it is there for putting up. No clock is read. Minutes go up to 1,000,000, down to 3,650
+// days after stand. ErrFit reports a down before stand.
+// If the public uses the room, the fire code may not allow a cut tree at all.
 func (r Rates) Dates(stand, down Date, minutes int, cut bool, needs []shopping.Need) ([]Day, error) {
 	c := &checker{fn: "Rates.Dates"}
 	c.minutesTable(r)

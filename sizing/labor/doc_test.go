@@ -8,5 +8,5 @@ import (
 
 // Every chart in the package documentation is the output of an Example.
 func TestDocIsExampleOutput(t *testing.T) {
-	charts.InDoc(t, "Example_day", "Example_quote", "Example_cartons", "Example_dates")
+	charts.InDoc(t, "Example_quote")
 }

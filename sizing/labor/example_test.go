@@ -112,18 +112,8 @@ func Example_quote() {
 		fmt.Println(err)
 		return
 	}
-	for _, o := range options {
-		fmt.Print(r.Sheet(o, true))
-	}
+	fmt.Print(r.Sheet(options[1], true))
 	// Output:
-	// consultation
-	//   consultation                                                         80.00
-	//   discount of 5 % on the work                                          -4.00
-	//   1 visit                                                              25.00
-	//   discount of 5 % on the travel                                        -1.25
-	// total                                                                  99.75
-	//   deposit                                                              49.88
-	//   balance                                                              49.87
 	// done for you
 	//   picks, 1 x box of 6, 2 x box of 24                                   55.50
 	//   discount of 5 % on the goods                                         -2.78
@@ -140,6 +130,26 @@ func Example_quote() {
 	// total                                                                 661.41
 	//   deposit                                                             330.71
 	//   balance                                                             330.70
+}
+
+// The two smaller options of the same quote. By hand: 80.00 less 5 % are 76.00, 25.00 less 5 % are 23.75; 55.50 - 2.78 + 3.30 = 56.02.
+func Example_options() {
+	r := house()
+	options, err := r.Quote(basket(), nil, nil, 2)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(r.Sheet(options[0], true), r.Sheet(options[2], true))
+	// Output:
+	// consultation
+	//   consultation                                                         80.00
+	//   discount of 5 % on the work                                          -4.00
+	//   1 visit                                                              25.00
+	//   discount of 5 % on the travel                                        -1.25
+	// total                                                                  99.75
+	//   deposit                                                              49.88
+	//   balance                                                              49.87
 	// goods only
 	//   picks, 1 x box of 6, 2 x box of 24                                   55.50
 	//   discount of 5 % on the goods                                         -2.78

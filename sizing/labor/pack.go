@@ -11,28 +11,28 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Box is a kind of carton that the house has. There are as many of each as it takes.
+// A Box is a kind of carton. There are as many as it takes.
 type Box struct {
-	Name  string       `json:"name"`            // what the house calls it, "12-cell box"
-	Cells int          `json:"cells"`           // how many pieces it takes, one in a cell, 1 to 10,000
-	Cell  units.Length `json:"cell,omitempty"`  // the largest piece that a cell takes, up to 100 ft; 0 is a box without dividers, which takes any size and nothing fragile
-	Limit units.Mass   `json:"limit,omitempty"` // the most weight in it, up to twice Lift; 0 is Lift
+	Name  string       `json:"name"`            // "12-cell box"
+	Cells int          `json:"cells"`           // pieces, one in a cell, 1 to 10,000
+	Cell  units.Length `json:"cell,omitempty"`  // the largest piece for a cell, up to 100 ft; 0: no dividers, any size, nothing fragile
+	Limit units.Mass   `json:"limit,omitempty"` // the most weight, up to twice Lift; 0: Lift
 }
 
-// A Thing is so much of one item to pack: pieces, or strands of one length. A length alone is one piece,
-// and so are lights, a string of so many, and a bag of ties or hooks. A size of 0 goes into any cell.
+// A Thing is so much of one item to pack. A strand is one piece, and so are a string of lights and a bag
+// of ties or hooks. A size of 0 fits any cell.
 type Thing struct {
 	shopping.Lot
-	Room    string     `json:"room,omitempty"`    // where it hung; what is left over has a room of its own, such as "spares"
+	Room    string     `json:"room,omitempty"`    // where it hung, or "spares"
 	Weight  units.Mass `json:"weight,omitempty"`  // of one piece, up to 200 lb
-	Fragile bool       `json:"fragile,omitempty"` // packed apart from what is not, and only in cells
+	Fragile bool       `json:"fragile,omitempty"` // goes into cells, apart from what is not
 }
 
 // A Carton is one box and what is in it.
 type Carton struct {
 	Box    string     `json:"box,omitempty"` // which kind; empty for what no box takes
-	Things []Thing    `json:"things"`        // all of one room, by kind, type, color and size
-	Weight units.Mass `json:"weight"`        // of the things, without the box; above the house's Lift it takes two people
+	Things []Thing    `json:"things"`        // of one room
+	Weight units.Mass `json:"weight"`        // without the box; above Lift it takes two people
 	Label  string     `json:"label"`         // "3 of 7, ticket hall, 14 crimson stars, 3 in"
 }
 
@@ -44,23 +44,15 @@ const (
 	maxPacking = 10_000_000 // steps
 )
 
-// Pack returns the fewest cartons for things, and their labels. A carton holds things of one room, fragile ones
-// apart from the others, one piece in a cell, and no more weight than its limit. The rooms come in
-// the order of things; in a room they are packed by kind, type, color and size, and keep that
-// order where it costs no carton. What is not fragile goes into boxes without dividers, if they
-// take it. The smallest box that will do is taken. Each thing that no box
-// takes is a Carton without a Box, after the others.
+// Pack returns the fewest cartons for things, and their number. A carton holds things of one room,
+// fragile ones apart, a piece in a cell, up to its limit; by kind, type, color and size, where that costs no
+// carton. What is not fragile goes into boxes without dividers, if they take it. The smallest
+// box that will do is taken. A thing that no box takes is a Carton without a Box, last and not counted.
 //
-// Of the count, Max is the cartons that there are, and no packing has fewer than Min. The two are equal wherever
-// the cells alone or the weight alone decide, and mostly else; the search ends after 10,000,000
-// steps, which take under a second.
+// The search ends after 10,000,000 steps, in under a second. ErrFit reports a quantity that is no
+// number of pieces, ErrDuplicate two boxes of one name.
 //
-// It returns an error wrapping [units.ErrFit] for a quantity that is no number of pieces, and
-// [units.ErrDuplicate] for two boxes of one name. At most 1,000 things with 10,000 pieces together, and 20 boxes.
-//
-// Source: what is packed with what is common practice, and so is a cell a quarter to half an inch
-// wider than the ball (from memory); how much a person lifts is a house rate. Carry by the label
-// on the carton and by what the person can bear.
+// A cell is a quarter to half an inch wider than its ball (from memory).
 func (r Rates) Pack(things []Thing, boxes []Box) ([]Carton, units.Range[int], error) {
 	c := &checker{fn: "Rates.Pack"}
 	if r.Lift <= 0 || r.Lift > 100*units.Pound {

@@ -10,20 +10,20 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// An Option is one way in which a client can have the job, with its price.
+// An Option is one way in which a client can have the job.
 type Option struct {
 	Name    string          `json:"name"`    // "consultation", "done for you", "goods only"
-	Lines   []Line          `json:"lines"`   // goods, then work, then travel; after each its discount and its tax
-	Total   decimal.Decimal `json:"total"`   // the sum of the prices of all lines
-	Deposit decimal.Decimal `json:"deposit"` // due with the order; what is left is Total less Deposit
+	Lines   []Line          `json:"lines"`   // goods, work, travel, each with its discount and tax
+	Total   decimal.Decimal `json:"total"`   // of all lines
+	Deposit decimal.Decimal `json:"deposit"` // due with the order
 }
 
 // A Line is one line of an option.
 type Line struct {
 	Kind  string          `json:"kind"`            // "goods", "work", "travel", "discount" or "tax"
 	Text  string          `json:"text"`            // what it is for
-	Basis string          `json:"basis,omitempty"` // for the house alone: the cost of the goods, the minutes of the work; clear it before a client sees the JSON
-	Price decimal.Decimal `json:"price"`           // what the client pays for it; below zero for a discount
+	Basis string          `json:"basis,omitempty"` // costs and hours, for the house: clear it before a client sees the JSON
+	Price decimal.Decimal `json:"price"`           // below zero for a discount
 }
 
 const (
@@ -38,28 +38,22 @@ const (
 // Quote returns what the job costs, as three options:
 //
 //	consultation   the fee, and one visit
-//	done for you   the goods, the work of all tasks, and so many visits
+//	done for you   the goods, the work of all tasks, and the visits
 //	goods only     the goods
 //
-// The goods are the packs of the list, not the pieces that are hung; what the list's total has
-// beyond its purchases, such as delivery, is a line of its own. Up and down are the two lists of
-// [Rates.Tasks], with a line for each room; down is nil if the house does not take it down. The prices are
+// The goods are whole packs; what the list's total has beyond its purchases, such as delivery, is a line
+// of its own. Up and down are those of [Rates.Tasks], with a line for each room; down is nil if
+// the house does not take it down. Up to 1,000 visits. The prices are
 //
 //	goods     cost · (1 + markup)
 //	work      minutes · people / 60 · hour, of a room together
 //	travel    visits · visit
-//	discount  of the goods, of the work and of the travel
-//	tax       of what is left of each of them
+//	discount  of goods, work and travel
+//	tax       of what is left of each
 //	deposit   of the total
 //
-// Each of these is computed exactly and then rounded to Places, half away from zero; totals are
-// sums of rounded prices, so every column adds up as printed. More goods, more tasks or a higher rate never cost less.
-//
-// It returns an error wrapping [units.ErrFit] for a list whose purchases cost more than its total; up to 1,000 visits.
-//
-// A quote is arithmetic. Which tax there is on what, and what a contract must say, is for an accountant or a lawyer.
-//
-// Source: the parts of a quote are common practice.
+// each exact and then rounded to Places, half away from zero. More goods, more tasks or a
+// higher rate never cost less. ErrFit reports purchases that cost more than the total of their list.
 func (r Rates) Quote(goods shopping.List, up, down []Task, visits int) ([]Option, error) {
 	c := &checker{fn: "Rates.Quote"}
 	c.percentTable(r)
@@ -228,8 +222,8 @@ func (r Rates) money(d decimal.Decimal) string {
 	return d.String()
 }
 
-// Sheet returns an option as lines of at most 76 characters: what each line is for and its price to Places, the total, the
-// deposit and the balance. The sheet for the house has the basis below each line; that for the client has none.
+// Sheet returns an option as lines of at most 76 characters with prices to Places, the total, the
+// deposit and the balance. Unless it is for the client, each line has its basis below.
 func (r Rates) Sheet(o Option, client bool) string {
 	var b strings.Builder
 	places := int32(max(0, min(r.Places, maxPlaces)))

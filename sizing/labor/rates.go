@@ -11,36 +11,31 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// Rates are the values of a house: how long its people take, what it charges, how it packs and
-// how far ahead it orders. The four tables have a value for each name; a name that is left out
-// stands for zero, which asks for no time, no money or no days and is shown as such. A name
-// that is not listed here is an error. Minutes, percentages and money have at most four
-// decimal places; money is in one currency, which is not named.
+// Rates are the values of a house. Each of the four tables has a value by name: a name that is
+// left out stands for zero and is shown as such, and an unknown name is an error. Decimals have
+// at most four places.
 type Rates struct {
-	// Minutes are 0 to 1000 for each piece of a kind, by its name ("ornaments"); of a kind that is
-	// measured by length for each yard, and of lights for each 100 lamps. "artificial tree" is
-	// for each foot of a tree whose branches are shaped, "mantel" for a mantel with all that goes on it, and "day" the
-	// working minutes of a day, 1 to 1440.
+	// Minutes, 0 to 1000, by the name of a kind: for each piece, each yard of what is measured
+	// by length, each 100 lights. "artificial tree" is for each foot of a tree that is
+	// shaped, "mantel" for all of it, "day" the minutes of a working day, 1 to 1440.
 	Minutes map[string]decimal.Decimal `json:"minutes"`
 
-	// Days are 0 to 365 from an order to the goods in hand, by the name of the kind. "wiring" is
-	// the days before putting up on which to wire and shape, and "cut tree" the most days
-	// that a cut tree stays in a room, at least 1.
+	// Days, 0 to 365, from order to delivery by the name of a kind. "wiring" is how long before putting
+	// up, "cut tree" how long one may stay in a room, at least 1.
 	Days map[string]int `json:"days"`
 
-	// Percent has "above", how much longer the work above Pair takes, and "markup", what is added to the cost of
-	// goods, each 0 to 1000; and 0 to 100 each "down", how long it takes to take down and
-	// pack as a share of putting up; "discount", taken off every price before tax; "deposit", due with
-	// the order; and "goods tax", "work tax" and "travel tax".
+	// Percent, 0 to 1000: "above", the extra time above Pair, and "markup" on goods. 0 to 100: "down", the time of
+	// taking down and packing as a share of putting up; "discount", off every price before tax;
+	// "deposit"; "goods tax", "work tax" and "travel tax".
 	Percent map[string]decimal.Decimal `json:"percent"`
 
-	// Price has an "hour" of one person, a "visit", there and back, and a "consultation", each 0 to 1,000,000.
+	// Price, 0 to 1,000,000, of an "hour" of one person, a "visit" and a "consultation".
 	Price map[string]decimal.Decimal `json:"price"`
 
-	Reach  units.Length `json:"reach"`  // the height above which a ladder is used, 0 to 100 ft
-	Pair   units.Length `json:"pair"`   // the height above which it takes two people, one to hold the ladder and hand things up: Reach to 100 ft
-	Crew   int          `json:"crew"`   // how many people work at a time, 1 to 50
-	Lift   units.Mass   `json:"lift"`   // the most that one person lifts, up to 100 lb; a carton over it takes two
+	Reach  units.Length `json:"reach"`  // where ladders begin, 0 to 100 ft
+	Pair   units.Length `json:"pair"`   // where two people begin, one to hold the ladder: Reach to 100 ft
+	Crew   int          `json:"crew"`   // people at work, 1 to 50
+	Lift   units.Mass   `json:"lift"`   // the most that one person lifts, up to 100 lb
 	Places int          `json:"places"` // decimal places of the currency, 0 to 4
 }
 
@@ -64,8 +59,7 @@ const (
 	consult  = "consultation"
 )
 
-// StartingRates returns values to start from; replace them with your own as you time your
-// own work.
+// StartingRates returns values to start from; time your own work and replace them.
 //
 //	shaping an artificial tree   8 min a foot       (6 to 10)
 //	lights                       9 min for each 100 (6 to 12)
@@ -74,19 +68,17 @@ const (
 //	garland, ribbon              1 min a yard
 //	mantel                       90 min             (60 to 120)
 //	ladder above                 6 ft
-//	two people above             8 ft, and 40 % longer (a third to a half)
-//	taking down and packing      40 % of putting up (a third to a half)
-//	markup on goods              50 %               (50 to 100)
+//	two people above             8 ft, 40 % longer  (a third to a half)
+//	taking down and packing      40 %               (a third to a half)
+//	markup                       50 %               (50 to 100)
 //	deposit                      50 %
 //	one person lifts             40 lb              (40 to 50)
 //
-// Prices, taxes and the discount are zero: they are yours to set. Not from the trade but
-// choices of this package are the minutes of a topper (10), a skirt (5), a bell (2), a stocking
-// (3), a hook (3) and a yard of base garland (3); that ties are part of the other work; a crew
-// of 2; a day of 480 min; lead times of 14 days, and 28 for garland and base garland; a day
-// for wiring; and 28 days for a cut tree.
+// Choices of this package: a topper takes 10 min, a skirt 5, a bell 2, a stocking, a hook and a yard of base
+// garland 3, ties none; a crew of 2; a day of 480 min; 14 days to order, 28 for garland and
+// base garland; 1 for wiring; 28 for a cut tree. Prices, taxes and the discount are zero.
 //
-// Source: from memory, all of it; no standard has these figures. They are house rates.
+// Source: from memory, all of it; house rates.
 func StartingRates() Rates {
 	n := decimal.NewFromInt
 	r := Rates{

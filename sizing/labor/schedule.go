@@ -17,21 +17,12 @@ const (
 )
 
 // Schedule returns how Crew people do the tasks in the least time: the tasks with Start and Who, by
-// Start, and the minutes from the beginning to the end of the last. Tasks of one Work follow
-// one another in the order given, those of different ones go on side by side, and nobody is
-// interrupted. Pieces that are hung and branches that are shaped from the floor are dealt
-// out evenly to as many people as there are, four at most, one on each side of the tree; such a
-// task comes in parts. What is wound, what is done from a ladder, and a mantel are not shared.
+// Start, and the minutes. Tasks of one Work follow one another as given, those of
+// different ones go on side by side, and nobody is interrupted. What is hung or shaped from the floor is dealt
+// out in parts to as many people as there are, up to four, one on each side of the tree.
 //
-// Of the minutes, Max is what this schedule takes, and no crew of this size takes less than
-// Min. The two are equal, the answer exact, for up to about 3 places in most cases. The search ends
-// after 5,000,000 steps, which take under a second; then the least lies between them. There are
-// no breaks and no ways between rooms in it.
-//
-// It returns an error wrapping [units.ErrFit] if a task takes more people than Crew. At most 5,000 tasks.
-//
-// Source: common practice for what waits for what. The bound is the load of the crew between any two
-// times (from memory: P. Brucker, S. Knust, Complex Scheduling, Springer 2006).
+// Max is what this schedule takes; Min is the load of the crew between any two times. The search
+// ends after 5,000,000 steps, in under a second. ErrFit reports a task for more people than Crew.
 func (r Rates) Schedule(tasks []Task) ([]Task, units.Range[int], error) {
 	c := &checker{fn: "Rates.Schedule"}
 	c.whole("/crew", r.Crew, 1, maxCrew)

@@ -154,3 +154,12 @@ func TestScheduleOfNoTime(t *testing.T) {
 		t.Errorf("%d, bound %d", time.Max, time.Min)
 	}
 }
+
+// The text of a part, where the text of a task is not one of ours.
+func TestScheduleOfOtherTexts(t *testing.T) {
+	tasks := []labor.Task{{Kind: shopping.Ornament, Quantity: shopping.Quantity{Pieces: 4}, Text: "stars", Minutes: 6, People: 1}}
+	list, time := schedule(t, labor.StartingRates(), tasks)
+	if len(list) != 2 || list[0].Text != "2 of stars" || time.Max != 3 {
+		t.Errorf("%v, %v", list, time)
+	}
+}

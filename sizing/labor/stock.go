@@ -9,21 +9,13 @@ import (
 	"example.com/fircone/units"
 )
 
-// NextStock returns what is owned next year, for the Owned of next year's [shopping.Shop]: what was owned, and what was bought,
-// without what was lost.
+// NextStock returns what is owned next year, the Owned of its [shopping.Shop]: what was owned and bought, less what was lost.
 //
-//   - Pieces add up, by item. Strings of lights are lots of their own.
-//   - Strands and rolls are counted by item and length. Those that a purchase cuts become the pieces and
-//     what is left of them.
-//   - A loss is a number of pieces, a string of lights, or strands of one length; of a strand that is only shorter now, lose the
-//     whole and add what is left to the result.
+// Pieces add up by item; each string of lights is a lot; strands count by length, and cut ones
+// become their pieces and what is left. If a strand is only shorter now, lose it and add what
+// is left. For the same needs, a shop then buys what was lost and not over.
 //
-// The lots come in the order in which their items were first seen, the longest first. Shopped with them for the same needs, a shop
-// buys only what was lost and not already over: see the example.
-//
-// It returns an error wrapping [units.ErrRange] for a loss of more than there is, for more than 5,000 lots, and for a quantity out of
-// its range, [units.ErrFit] for a purchase that cuts rolls that are not there, and [units.ErrSyntax] or [units.ErrName] for an item
-// that is none. At most 5,000 entries of each.
+// ErrRange reports a loss of more than there is, ErrFit a cut of rolls that are not there. At most 5,000 lots of each.
 func NextStock(owned []shopping.Lot, bought shopping.List, lost []shopping.Lot) ([]shopping.Lot, error) {
 	c := &checker{fn: "NextStock"}
 	s := &stock{pieces: map[strand]int{}}

@@ -14,29 +14,28 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// A Work is one tree, mantel or other place to dress, before any rate is applied: what
-// goes there, how many and how high.
+// A Work is one place to dress, before any rate is applied.
 type Work struct {
-	Room   string          `json:"room,omitempty"`  // where it is, "ticket hall"; may be empty
-	Place  string          `json:"place,omitempty"` // "artificial tree", which is shaped first; "mantel", which is one task whatever goes on it; or empty
+	Room   string          `json:"room,omitempty"`  // "ticket hall"; may be empty
+	Place  string          `json:"place,omitempty"` // "artificial tree", which is shaped first; "mantel", one task whatever goes on it; or empty
 	Height units.Length    `json:"height"`          // of its highest point above the floor, up to 100 ft
 	From   units.Length    `json:"from,omitempty"`  // of its lowest point, 0 to Height
-	Needs  []shopping.Need `json:"needs"`           // what goes on it; of each the quantity that is planned
+	Needs  []shopping.Need `json:"needs"`           // what goes on it; of each the quantity
 }
 
-// A Task is one step of the work. Tasks of the same Work are done one after the other.
+// A Task is one step. Tasks of the same Work are done one after the other.
 type Task struct {
-	Work     int               `json:"work"`           // the index of the Work that it is part of
+	Work     int               `json:"work"`           // the index of its Work
 	Room     string            `json:"room,omitempty"` // where it is
-	Kind     shopping.Kind     `json:"kind,omitempty"` // what is put up or taken down; 0 for shaping and for a mantel
-	Quantity shopping.Quantity `json:"quantity"`       // how much of it; for shaping the height of tree
-	Text     string            `json:"text"`           // the same in words: "hang 8 ornaments, 6 ft to 8 ft, from a ladder"
-	Height   units.Length      `json:"height"`         // of its highest point above the floor; it takes a ladder if that is above the house's Reach
-	Minutes  int               `json:"minutes"`        // from its beginning to its end
-	People   int               `json:"people"`         // how many it takes, all the time: the person-minutes are Minutes times People
+	Kind     shopping.Kind     `json:"kind,omitempty"` // what is put up or taken down; 0 for shaping and a mantel
+	Quantity shopping.Quantity `json:"quantity"`       // how much of it; for shaping, feet of height
+	Text     string            `json:"text"`           // "hang 8 ornaments, 6 ft to 8 ft, from a ladder"
+	Height   units.Length      `json:"height"`         // of its highest point; above Reach it takes a ladder
+	Minutes  int               `json:"minutes"`        // from beginning to end
+	People   int               `json:"people"`         // all the time: Minutes times People are person-minutes
 	Basis    string            `json:"basis"`          // the formula with this job's figures
-	Start    int               `json:"start"`          // minutes after the work begins; set by Rates.Schedule
-	Who      []int             `json:"who,omitempty"`  // who of the crew does it, from 1; set by Rates.Schedule
+	Start    int               `json:"start"`          // minutes after the work begins; set by Schedule
+	Who      []int             `json:"who,omitempty"`  // of the crew, from 1; set by Schedule
 }
 
 // Bounds of what the methods take; the sums fit 32 bits.
@@ -119,11 +118,11 @@ func (t Task) part(of string) string {
 	return of + " " + t.Text
 }
 
-// String returns one line such as
+// String returns a line such as
 //
 //	ticket hall: hang 4 ornaments, 8 ft to 10 ft, from a ladder: 7 min, 2 people
 //
-// or, of a task in a schedule, when it is done and by whom:
+// or, in a schedule, with when and by whom:
 //
 //	2:33 to 2:35   1 and 2   ticket hall: hang 1 ornament, 8 ft to 9 ft, from a ladder
 func (t Task) String() string {
@@ -162,35 +161,22 @@ func minutesText(n int) string {
 	return strconv.Itoa(n/60) + " h " + strconv.Itoa(n%60) + " min"
 }
 
-// Tasks returns what is to be done at each place, in the order of work:
-//
-//   - an artificial tree is shaped first, section by section from the floor up;
-//   - then lights, then garland and ribbon, each from the top down;
-//   - then level by level from the top down the topper, picks, ornaments and the rest, so that no
-//     ladder leans into dressed branches; the skirt last.
-//
-// The levels are above Pair, from Reach to Pair, and below Reach. Of what is spread over a tree,
-// the part above a height h is the share of the surface of a cone there,
+// Tasks returns how to put everything up, place by place in the order of work, and how to take it down. The
+// levels are above Pair, above Reach, and below: the tree is shaped from the floor up; lights, garland and ribbon go
+// from the top down, then topper, picks, ornaments and the rest level by level, the skirt last. The share above
+// a height h of what is spread over a tree is that of a cone,
 //
 //	((Height - h) / (Height - From))²
 //
-// rounded up to a whole piece or inch. If you know better, give each level as a Work of its own. A
-// task takes
+// rounded up to a piece or an inch. A task takes
 //
 //	rate · quantity · (1 + above, if above Pair)
 //
-// minutes, exact, and rounded up to a whole minute for a kind from the top down, so that rounding adds
-// less than a minute to each kind of a place. Above Pair it takes two people.
+// minutes, rounded up by less than a minute for each kind of a place. Down is the reverse, and takes its
+// percentage of the minutes, rounded up by less than two person-minutes for each place.
 //
-// Down takes it all down in the reverse order, and packs it: the last hung comes off first. Each
-// task takes the percentage "down" of its minutes, rounded up over the tasks of a place, those
-// of two people first, so that rounding adds less than two person-minutes to a place.
-//
-// It returns an error wrapping [units.ErrFit] for a need whose quantity is no number of pieces, or no
-// length for a running kind, for a From above Height and for a Pair below Reach. At most 500
-// works with 5,000 needs, 1,000,000 pieces or 1,000 km, and 100,000 min of a kind.
-//
-// Source: the order is common practice; the cone is a choice of this package, as in package sizing.
+// ErrFit reports pieces for what is measured by length and the reverse, a From above Height, and a
+// Pair below Reach. A kind takes at most 100,000 min in a work.
 func (r Rates) Tasks(work []Work) (up, down []Task, err error) {
 	c := &checker{fn: "Rates.Tasks"}
 	c.minutesTable(r)
