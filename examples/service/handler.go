@@ -25,7 +25,7 @@ var openAPI []byte
 func newHandler(extra fs.FS) http.Handler {
 	mux := http.NewServeMux()
 	gate := newGate(runtime.GOMAXPROCS(0), 500)
-	for _, path := range []string{"/plan", "/places", "/crew", "/picture"} {
+	for _, path := range []string{"/plan", "/places", "/crew", "/sheet", "/picture"} {
 		mux.Handle("POST "+path, gate)
 		mux.HandleFunc(path, onlyPost)
 	}

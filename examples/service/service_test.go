@@ -273,6 +273,9 @@ func TestProblems(t *testing.T) {
 		{reason: "a mantel that is not there", target: "/picture?of=mantel", body: `{"trees":[{"height":"7 ft"}]}`, status: 422, kind: "picture", detail: "mantel 1: the job has 0"},
 		{reason: "places of a tree that is not there", target: "/places", body: `{}`, status: 422, kind: "picture", detail: "tree 1: the job has 0"},
 		{reason: "no such paper", target: "/crew?paper=A3", body: `{"trees":[{"height":"7 ft"}]}`, status: 422, kind: "picture", detail: `paper is "A3": want letter or A4`},
+		{reason: "no such sheet", target: "/sheet?of=song", body: `{"trees":[{"height":"7 ft"}]}`, status: 422, kind: "picture", detail: `of is "song": want plan, quote, quote-house, work, pack, once`},
+		{reason: "a sheet and a number", target: "/sheet?number=1", body: `{}`, status: 422, kind: "picture", detail: "the query has something other than of"},
+		{reason: "a quote without a day", target: "/sheet?of=quote", body: `{"trees":[{"height":"7 ft"}]}`, status: 422, kind: "value", pointer: "/stand", value: "no date", want: "the day on which it must stand, such as 2026-11-28"},
 		{reason: "sheets of a tree that is not there", target: "/crew?paper=A4", body: `{}`, status: 422, kind: "picture", detail: "tree 1: the job has 0"},
 		{reason: "no such picture", target: "/picture?of=cat", body: `{}`, status: 422, kind: "picture", detail: `of is "cat"`},
 		{reason: "no number", target: "/picture?number=0", body: `{}`, status: 422, kind: "picture", detail: `number is "0"`},
@@ -533,5 +536,19 @@ func TestFlags(t *testing.T) {
 	var errs bytes.Buffer
 	if status := run(ctx, []string{"-addr", "127.0.0.1:0"}, &errs); status != 0 || !strings.Contains(errs.String(), "open http://127.0.0.1:") {
 		t.Errorf("a service that is stopped: status %d, %s", status, errs.String())
+	}
+}
+
+// The sheets of the work are those of the program, and the client's has no costs.
+func TestWorkSheets(t *testing.T) {
+	h := newHandler(nil)
+	for of, want := range map[string]string{
+		"plan": "TO BUY", "quote": "QUOTE: to stand on 2026-11-28", "quote-house": " at 45.00 an hour", "work": "PUTTING UP: 2 people", "pack": "TO PACK: ",
+	} {
+		r := ask(h, "POST", "/sheet?of="+of, "application/json", string(api.Example().Body))
+		got := string(bodyOf(t, r))
+		if r.StatusCode != http.StatusOK || !strings.Contains(got, want) || of == "quote" && strings.Contains(got, " an hour") {
+			t.Errorf("%s: status %d: %s", of, r.StatusCode, got)
+		}
 	}
 }

@@ -27,6 +27,7 @@ type Reply struct {
 //	/plan                               the plan for the job in body
 //	/places?number=1                    where each piece of a tree goes
 //	/crew?number=1&paper=A4             the sheets to hang a tree from
+//	/sheet?of=quote                     a sheet of text: plan, quote, quote-house, work or pack
 //	/picture?of=tree&number=1           a tree from the front
 //	/picture?of=client&number=1         the same as a client sees it; client-dark is on dark
 //	/picture?of=surface&number=1        its surface, unrolled
@@ -48,6 +49,8 @@ func Call(target string, body []byte) Reply {
 		return places(u.RawQuery, body)
 	case "/crew":
 		return crew(u.RawQuery, body)
+	case "/sheet":
+		return page(u.RawQuery, body)
 	case "/picture":
 		return picture(u.RawQuery, body)
 	}
