@@ -5,13 +5,10 @@ import (
 	"math/bits"
 )
 
-// An Area is a signed area as a whole number of square micrometers.
-// It holds from -9,223,372 m² to 9,223,372 m²; as with any integer, a sum beyond that wraps.
+// An Area is a signed area: a whole number of square micrometers, from -9,223,372 m² to 9,223,372 m².
 type Area int64
 
-// Areas to multiply by. All are exact by definition: the squares of the lengths of the same name.
-//
-// Source: that of the lengths, as for [Inch].
+// Areas to multiply by: the squares of the lengths.
 const (
 	SquareMeter Area = 1_000_000_000_000
 	SquareInch  Area = 645_160_000
@@ -19,9 +16,8 @@ const (
 	SquareYard  Area = 9 * SquareFoot
 )
 
-// AreaOf returns the area of a rectangle, width times height, rounded to the nearest square micrometer, half away from zero.
-// It is negative if one of the two is. Multiplying two lengths with * does not give an area.
-// It returns an error wrapping [ErrRange] if the area does not fit.
+// AreaOf returns width times height, rounded to the nearest square micrometer. It is negative
+// if one of the two is. It returns [ErrRange] if the area does not fit.
 func AreaOf(width, height Length) (Area, error) {
 	const perArea = 1_000_000 // square nanometers in a square micrometer
 	hi, lo := bits.Mul64(magnitude(int64(width)), magnitude(int64(height)))
@@ -46,30 +42,27 @@ func areaOfError(width, height Length) error {
 	}
 }
 
-// ParseArea returns the area that text gives, such as 12 sq ft, 12.5 ft², 12 square feet 72 square inches or 2 m2.
-// For the grammar, see Reading above. The result is rounded to the nearest square micrometer.
-// Its errors wrap [ErrSyntax], [ErrName] or [ErrRange].
+// ParseArea reads an area such as 12 sq ft, 12.5 ft², 12 square feet 72 square inches or 2 m2, to the
+// nearest square micrometer. See Reading above.
 func ParseArea(text string) (Area, error) {
 	v, err := parse(kindArea, text)
 	return Area(v), err
 }
 
-// String returns a exactly, in a form that [ParseArea] reads back as a:
+// String returns a exactly, as [ParseArea] reads it back:
 //   - a whole number of square inches in square feet and inches: 12 sq ft 72 sq in, 0 sq ft;
 //   - any other in the largest of m², cm² and mm² that it reaches: 2.5 m².
-//
-// A minus sign applies to the whole. For a rounded form see [Area.Format].
 func (a Area) String() string { return kindArea.string(int64(a)) }
 
-// Format returns a rounded to the nearest multiple of step. See [Length.Format].
+// Format returns a in a style, rounded to step. See [Length.Format].
 func (a Area) Format(style Style, step Area) string {
 	return kindArea.format(int64(a), style, int64(step))
 }
 
-// MarshalText returns [Area.String]. The error is always nil.
+// MarshalText returns the text of String. It never fails.
 func (a Area) MarshalText() ([]byte, error) { return kindArea.append(nil, int64(a)), nil }
 
-// UnmarshalText sets *a to what [ParseArea] returns. On an error *a is unchanged.
+// UnmarshalText is [ParseArea]. On an error *a is unchanged.
 func (a *Area) UnmarshalText(text []byte) error {
 	v, err := parse(kindArea, string(text[:min(len(text), maxText+1)]))
 	if err == nil {
@@ -78,14 +71,13 @@ func (a *Area) UnmarshalText(text []byte) error {
 	return err
 }
 
-// In returns a divided by unit, so a.In(SquareFoot) is a in square feet. See [Length.In].
+// In returns a divided by unit: a.In(SquareFoot) is a in square feet. See [Length.In].
 func (a Area) In(unit Area) float64 { return kindArea.in(int64(a), int64(unit)) }
 
-// Value returns [Area.String], so that a database column of text holds a.
+// Value returns the text of String for a database column.
 func (a Area) Value() (driver.Value, error) { return a.String(), nil }
 
-// Scan sets *a from a column of text, as [ParseArea] does, or from a whole number of
-// base units. On an error *a is unchanged.
+// Scan reads a column of text, or of base units. On an error *a is unchanged.
 func (a *Area) Scan(src any) error {
 	v, err := kindArea.scan(src)
 	if err == nil {

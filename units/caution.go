@@ -1,7 +1,8 @@
 package units
 
 // A Caution is something that can hurt someone, or that a result does not cover.
-// Cautions stand in for no label, no code and no licensed person.
+// Labels, local code and licensed people
+// come before it.
 type Caution struct {
 	Code   string `json:"code"`             // names the caution for programs: "ladder"
 	Text   string `json:"text"`             // what to do, in a sentence without its period

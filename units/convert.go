@@ -10,15 +10,14 @@ import (
 // maxPlaces is the most decimal places that Decimal gives.
 const maxPlaces = 64
 
-// A Quantity is any of the types of this package.
+// A Quantity is any of the four types of this package.
 type Quantity interface {
 	Length | Area | Mass | Power
 }
 
-// FromFloat returns value times unit, so FromFloat(7.5, Foot) is 7 ft 6 in. The product is computed as a
-// float64 and rounded to a whole number of base units (nm, μm², ng, mW), half away from zero;
-// it is at most one base unit off while it is below 2⁵³ of them (9007 km, 9007 m², 9007 kg).
-// It returns an error wrapping [ErrRange] if value is NaN or infinite, unit is 0, or the result does not fit.
+// FromFloat returns value times unit, so FromFloat(7.5, Foot) is 7 ft 6 in. Below 2⁵³ base
+// units it is at most one of them off. It returns [ErrRange] if value is NaN or infinite, unit is 0, or the
+// result does not fit.
 func FromFloat[Q Quantity](value float64, unit Q) (Q, error) {
 	k := kindOf(unit)
 	if unit == 0 {
@@ -34,9 +33,8 @@ func FromFloat[Q Quantity](value float64, unit Q) (Q, error) {
 	return Q(p), nil
 }
 
-// FromDecimal returns value times unit, so FromDecimal of 7.5 and [Foot] is 7 ft 6 in. The product is exact
-// and then rounded to a whole number of base units (nm, μm², ng, mW), half away from zero.
-// It returns an error wrapping [ErrRange] if unit is 0 or the result does not fit.
+// FromDecimal returns value times unit, exact and then rounded to a whole number of base units. It
+// returns [ErrRange] if unit is 0 or the result does not fit.
 func FromDecimal[Q Quantity](value decimal.Decimal, unit Q) (Q, error) {
 	k := kindOf(unit)
 	if unit == 0 {
@@ -86,8 +84,8 @@ func (k kind) in(v, unit int64) float64 {
 	return float64(v) / float64(unit)
 }
 
-// Decimal returns value divided by unit, rounded half away from zero to 0 to 64 decimal places.
-// It returns [ErrRange] if unit is 0 or places is out of range.
+// Decimal returns value divided by unit, rounded to 0 to 64 decimal places. It returns [ErrRange] if
+// unit is 0 or places is out of range.
 func Decimal[Q Quantity](value, unit Q, places int) (decimal.Decimal, error) {
 	if unit == 0 {
 		return decimal.Decimal{}, kindOf(value).unitError("Decimal")

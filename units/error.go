@@ -6,38 +6,22 @@ import (
 	"strings"
 )
 
-// The reasons an [Error] wraps, for [errors.Is]. Every package of fircone uses
-// these and no others.
+// The reasons an [Error] wraps, for [errors.Is]. All packages of fircone use these and no others.
 var (
-	// ErrRange reports a number outside its range: one that does not fit its type,
-	// NaN or an infinity, a step that is not positive.
-	ErrRange = errors.New("out of range")
-
-	// ErrSyntax reports text that does not follow its grammar.
-	ErrSyntax = errors.New("not understood")
-
-	// ErrName reports a word, or a value of an enumerated type, that names nothing
-	// known here.
-	ErrName = errors.New("unknown name")
-
-	// ErrDuplicate reports a second one of something that may be there once.
-	ErrDuplicate = errors.New("duplicate")
-
-	// ErrFit reports a value that does not go with another one, such as a garland
-	// shorter than its shelf.
-	ErrFit = errors.New("does not fit")
-
-	// ErrLimit reports a problem past the stated bounds of a search.
-	ErrLimit = errors.New("too large to solve")
+	ErrRange     = errors.New("out of range")       // a number outside its range, or NaN
+	ErrSyntax    = errors.New("not understood")     // text that does not follow its grammar
+	ErrName      = errors.New("unknown name")       // a word, or a value of an enumerated type, that is not known
+	ErrDuplicate = errors.New("duplicate")          // a second one of something that may be there once
+	ErrFit       = errors.New("does not fit")       // a value that does not go with another, such as a garland shorter than its shelf
+	ErrLimit     = errors.New("too large to solve") // a problem past the stated bounds of a search
 )
 
-// An Error says which value a function refused, and what it accepts instead. Every
-// error of fircone that is about an argument is an *Error.
+// An Error says which value a function refused, and what it accepts. Every error of
+// fircone about an argument is an *Error.
 //
-// Field is the name of a plain argument, "height". For a value inside an argument
-// it is a JSON Pointer (RFC 6901) that begins with the argument's name, as in
-// "/tree/base" and "/offers/3/price"; for one inside the receiver of a method the
-// pointer begins there, as in "/picksPerFoot". Names are those of the JSON form.
+// Field is the name of an argument, "height", or, for a value inside one, a JSON Pointer
+// (RFC 6901) that begins with that name: "/tree/base", "/offers/3/price". Inside the
+// receiver of a method it begins there: "/picksPerFoot". Names are those in JSON.
 type Error struct {
 	Func  string // package and function or method: "units.ParseLength", "sizing.Rules.Picks"
 	Field string // which value: "text", "/tree/base"

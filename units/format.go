@@ -8,12 +8,10 @@ import (
 	"strings"
 )
 
-// A Style says in which units a Format method prints. Every style serves every
-// quantity, so one preference serves a whole plan. The zero value is [InFeetInches].
+// A Style says in which units a Format method prints. The zero value is [InFeetInches].
 type Style uint8
 
-// The styles, each with what a Format method makes of 7 ft 6 in, 12 sq ft 72 sq in
-// and 3 lb 4 oz. Power is in watts in every style.
+// The styles, and how each prints 7 ft 6 in, 12 sq ft 72 sq in and 3 lb 4 oz. Power is in watts in every style.
 const (
 	InFeetInches Style = iota // 7 ft 6 in; 12 sq ft 72 sq in; 3 lb 4 oz
 	InFeet                    // 7.5 ft; 12.5 sq ft; 3.25 lb
@@ -29,8 +27,8 @@ func styleError(fn, field, value string) error {
 	return &Error{Func: "units." + fn, Field: field, Value: value, Want: "feet and inches, feet, inches, yards or metric", Err: ErrName}
 }
 
-// String returns the name that UnmarshalText reads. A value that is no style reads
-// Style(9).
+// String returns the name: feet and inches, feet, inches, yards or metric. A value that is no style
+// prints as Style(9).
 func (s Style) String() string {
 	if s >= numStyles {
 		return "Style(" + strconv.Itoa(int(s)) + ")"
@@ -38,8 +36,7 @@ func (s Style) String() string {
 	return styleNames[s]
 }
 
-// MarshalText returns [Style.String], so that a preference can be stored. A value
-// that is no style is an error wrapping [ErrName].
+// MarshalText returns the name of s, or [ErrName] if s is no style.
 func (s Style) MarshalText() ([]byte, error) {
 	if s >= numStyles {
 		return nil, styleError("Style.MarshalText", "style", s.String())
@@ -47,13 +44,13 @@ func (s Style) MarshalText() ([]byte, error) {
 	return []byte(styleNames[s]), nil
 }
 
-// UnmarshalText reads the name of a style, in upper or lower case and with space around it. Any other
-// text is an error wrapping [ErrName]. On an error *s is unchanged.
+// UnmarshalText reads a name in upper or lower case, with space around it. Any other text is
+// [ErrName], and *s is unchanged.
 func (s *Style) UnmarshalText(text []byte) error {
 	return s.read("Style.UnmarshalText", "text", string(text))
 }
 
-// Value returns the name of s, so that a database column of text holds it, with the error of MarshalText.
+// Value is MarshalText for a database column.
 func (s Style) Value() (driver.Value, error) {
 	if s >= numStyles {
 		return nil, styleError("Style.Value", "style", s.String())
@@ -61,7 +58,7 @@ func (s Style) Value() (driver.Value, error) {
 	return styleNames[s], nil
 }
 
-// Scan sets *s from a column of text, as UnmarshalText does. On an error *s is unchanged.
+// Scan is UnmarshalText for a database column.
 func (s *Style) Scan(src any) error {
 	switch src := src.(type) {
 	case string:

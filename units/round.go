@@ -1,19 +1,19 @@
 package units
 
-// Round returns the multiple of step nearest to value; halfway goes away from zero.
-// It returns [ErrRange] if step is not positive or the result does not fit.
+// Round returns the multiple of step nearest to value. It returns [ErrRange] if step is not positive or
+// the result does not fit.
 func Round[Q Quantity](value, step Q) (Q, error) {
 	v, err := kindOf(value).round(wayRound, int64(value), int64(step))
 	return Q(v), err
 }
 
-// Ceil returns the least multiple of step that is not less than value, with the errors of [Round].
+// Ceil returns the least multiple of step that is not less than value. Its errors are those of [Round].
 func Ceil[Q Quantity](value, step Q) (Q, error) {
 	v, err := kindOf(value).round(wayCeil, int64(value), int64(step))
 	return Q(v), err
 }
 
-// Floor returns the greatest multiple of step that is not more than value, with the errors of [Round].
+// Floor returns the greatest multiple of step that is not more than value. Its errors are those of [Round].
 func Floor[Q Quantity](value, step Q) (Q, error) {
 	v, err := kindOf(value).round(wayFloor, int64(value), int64(step))
 	return Q(v), err
