@@ -11,19 +11,13 @@ const maxBestPieces = 200
 // maxBest is the most colors of a palette that Best looks for.
 const maxBest = 4
 
-// Best returns the palette of at most four of the colors in the box (or r.Limit, if
-// that is fewer) that keeps the most pieces, with the box sorted into it. A piece is
-// kept if it fits a swatch, as [Rules.Sort] has it, and any two swatches are at least r.Apart
-// apart. The answer is exact: no other such palette keeps more. Among those that keep as
-// many, it has the fewest colors, and then the ones that come first in the box.
+// Best returns the palette of at most four colors of a box of up to 200 entries (or r.Limit, if
+// fewer) that keeps the most pieces, with the box sorted into it. A piece is kept if it fits a
+// swatch. No other palette whose colors are r.Apart apart keeps more; of those that keep as many, this one has the
+// fewest colors, and then those first in the box. The swatches are in the order of the pieces
+// they keep, the most first.
 //
-// The swatches stand in the order of the pieces they keep, the most first. Each is called
-// by the name of its color, or its #rrggbb, and has the finish of the first piece of it.
-//
-// It returns [units.ErrRange] unless the box has 1 to 200 entries, and the errors of [Rules.Sort].
-//
-// It searches by branch and bound. On one core of a busy server, 200 colors from all over took
-// 15 ms, and 200 crowded together, the hardest that were found, half a second (BenchmarkBest).
+// The hardest box found, 200 colors crowded together, took half a second.
 func (r Rules) Best(box []Piece) (Sorting, error) {
 	const fn = "Rules.Best"
 	if err := r.check(fn, ""); err != nil {

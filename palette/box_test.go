@@ -209,6 +209,9 @@ func TestSQL(t *testing.T) {
 			}
 		}
 	}
+	if err := s2.Scan(""); err != nil || s2 != (Swatch{}) {
+		t.Errorf("no swatch comes back as %v, %v", s2, err)
+	}
 	for _, bad := range []driver.Valuer{Finish(200), View(9)} {
 		if got, err := bad.Value(); err == nil || got != nil {
 			t.Errorf("%v is stored as %v", bad, got)

@@ -10,29 +10,21 @@ import (
 // maxColorText is the longest color, finish or other word that is read, in bytes.
 const maxColorText = 64
 
-// A Color is an sRGB color of eight bits a channel, 0 to 255: how a thing looks by
-// daylight, on a screen that keeps to the standard. Every value is a color, the
-// zero value is black, and == is equality.
-//
-// Source: IEC 61966-2-1 (sRGB).
+// A Color is red, green and blue as sRGB encodes them (IEC 61966-2-1), 0 to 255 each: how a thing looks
+// by daylight. The zero value is black.
 type Color [3]uint8
 
-// ParseColor reads a color in one of these forms:
+// ParseColor reads a color of up to 64 bytes:
 //
 //	#rrggbb       six hexadecimal digits, with or without the #
-//	#rgb          three, each of them doubled: #d2f is #dd22ff
+//	#rgb          three, each doubled: #d2f is #dd22ff
 //	forestgreen   a color name of CSS
 //	burgundy      an everyday name; see the package doc
 //
-// Upper case is read as lower case, spaces and hyphens are dropped, and grey is gray. CSS comes
-// first where both have a name. At most 64 bytes are read.
-// It returns [units.ErrSyntax], or [units.ErrName] for an unknown
-// name, with up to three known ones that are spelled like it.
-// ParseColor(c.String()) is c.
+// Case, spaces and hyphens do not count, and grey is gray. CSS comes first where both have a name. The
+// error for an unknown name has up to three that are spelled like it.
 //
-// Source: CSS Color Module Level 4, sections 5.2 and 6.1;
-// K. L. Kelly and D. B. Judd, NBS Special Publication 440, 1976, by the centroid of the block
-// that a name falls into.
+// Source: CSS Color Module Level 4, sections 5.2 and 6.1; NBS Special Publication 440.
 func ParseColor(text string) (Color, error) { return parseColor("ParseColor", text, 0) }
 
 // parseColor is ParseColor for fn. Names of metals come first where the finish is metal.
@@ -177,9 +169,7 @@ func (c Color) String() string {
 	})
 }
 
-// Name returns a name of exactly this color that [ParseColor] reads: of CSS if it has one, else
-// the everyday one, without spaces; the first in the alphabet where there are two ("aqua" for #00ffff);
-// and "" where there is none.
+// Name returns the name of exactly this color, of CSS if there is one, without spaces; or "".
 func (c Color) Name() string {
 	for i := range cssColors {
 		if cssColors[i].color == c {
@@ -194,10 +184,10 @@ func (c Color) Name() string {
 	return ""
 }
 
-// MarshalText returns c.String(). It never fails.
+// MarshalText returns the text of String.
 func (c Color) MarshalText() ([]byte, error) { return []byte(c.String()), nil }
 
-// UnmarshalText reads what [ParseColor] reads. On an error c is left as it was.
+// UnmarshalText is [ParseColor]. On an error *c is unchanged.
 func (c *Color) UnmarshalText(text []byte) error {
 	parsed, err := parseColor("Color.UnmarshalText", string(text), 0)
 	if err != nil {

@@ -6,35 +6,30 @@ import (
 	"example.com/fircone/internal/elem"
 )
 
-// Difference returns how unlike c and d look side by side by daylight: the color
-// difference ΔE00 of CIEDE2000, 0 for equal colors only, near 1 just visible, 10 and
-// more another color, 100 from black to white. Strong colors may differ by more: navy and
-// greenyellow by 117. With the weights kL = kC = kH = 1 it is
+// Difference returns the color difference ΔE00 of CIEDE2000 between c and d by daylight: 0 for
+// equal colors only, 100 from black to white, up to 117 for strong colors. It is
 //
 //	ΔE00 = √((ΔL'/SL)² + (ΔC'/SC)² + (ΔH'/SH)² + RT·(ΔC'/SC)·(ΔH'/SH))
 //
-// The differences are of lightness L' = L*, chroma C' = √(a'² + b*²) and hue, with h' the
+// with the differences of lightness L' = L*, chroma C' = √(a'² + b*²) and hue h', the
 // angle of (a', b*); C*ab is the chroma in L*a*b*:
 //
 //	a'  = a*·(1 + G), G = (1 - √(m⁷/(m⁷ + 25⁷)))/2, m the mean of the two C*ab
 //	ΔH' = 2·√(C'1·C'2)·sin(Δh'/2)
 //
-// and the weights, with L, C and h the means of the two L', C' and h', are
+// and with the means L, C and h of the two L', C' and h'
 //
 //	SL = 1 + 0.015·(L - 50)²/√(20 + (L - 50)²)
 //	SC = 1 + 0.045·C
 //	SH = 1 + 0.015·C·T
 //	T  = 1 - 0.17·cos(h - 30°) + 0.24·cos 2h + 0.32·cos(3h + 6°) - 0.20·cos(4h - 63°)
-//	RT = -2·√(C⁷/(C⁷ + 25⁷))·sin(60°·exp(-((h - 275°)/25°)²)), a turn for blues
+//	RT = -2·√(C⁷/(C⁷ + 25⁷))·sin(60°·exp(-((h - 275°)/25°)²))
 //
-// Accuracy: all 34 published pairs within 1e-4, in both orders. Neither the order of
-// the two nor the architecture changes a bit of it.
+// The order of the two does not change a bit. Over about 20 it tells far from near and
+// little more.
 //
-// The formula was fitted to small differences of painted and printed samples by
-// daylight; over about 20 it tells far from near and little more.
-//
-// Source: G. Sharma, W. Wu and E. N. Dalal, "The CIEDE2000 color-difference
-// formula", Color Research and Application 30(1), 2005, 21-30; ISO/CIE 11664-6.
+// Source: G. Sharma, W. Wu and E. N. Dalal, "The CIEDE2000 color-difference formula", Color
+// Research and Application 30(1), 2005, 21-30; ISO/CIE 11664-6.
 func (c Color) Difference(d Color) float64 {
 	return difference(c.point(), d.point(), anyFar)
 }

@@ -196,8 +196,7 @@ var starting = []string{
 	"white", "ivory", "black", "royalblue", "navy", "skyblue", "teal", "plum", "chocolate",
 }
 
-// How far apart the starting colors are: by daylight above the blank, and in the worst view
-// below it.
+// How far apart some colors are: by daylight right of the blank, and in the worst view left of it.
 func Example_differences() {
 	// By the formula of Sharma, Wu and Dalal 2005 and the views that View.Lab describes, worked
 	// out the slow way in the tests. No figure lies between 9.95 and 10.
@@ -208,14 +207,15 @@ func Example_differences() {
 		}
 		return fmt.Sprintf("%5.1f", d)
 	}
+	colors := []string{"crimson", "forestgreen", "darkgreen", "gold", "silver", "white", "black", "royalblue", "plum"}
 	fmt.Print("no  color        ")
-	for i := range starting {
+	for i := range colors {
 		fmt.Printf("%5d", i+1)
 	}
 	fmt.Println()
-	for i, a := range starting {
+	for i, a := range colors {
 		line := fmt.Sprintf("%2d  %-13s", i+1, a)
-		for j, b := range starting {
+		for j, b := range colors {
 			if i == j {
 				line += "     "
 				continue
@@ -240,25 +240,16 @@ func Example_differences() {
 		fmt.Println(strings.TrimRight(line, " "))
 	}
 	// Output:
-	// no  color            1    2    3    4    5    6    7    8    9   10   11   12   13   14   15   16   17   18
-	//  1  crimson             9.6 18.8 73.8 71.3 68.6 60.1 46.8 38.6 48.6 51.8 44.2 42.1 45.5 62.5 57.6 35.5 24.2
-	//  2  firebrick      5.8       9.5 67.0 63.4 62.8 59.3 45.9 44.0 54.5 56.3 38.1 43.8 44.0 63.6 53.7 43.2 23.0
-	//  3  darkred       12.7  7.8      65.7 60.4 62.2 66.8 52.9 55.3 65.6 66.7 32.4 47.3 42.7 71.2 54.0 54.9 28.2
-	//  4  forestgreen    3.0  5.6 15.1      13.4  9.4 40.4 37.2 35.1 44.9 42.7 45.8 56.8 63.4 46.5 26.6 70.9 51.9
-	//  5  darkgreen     14.1  7.3  3.2 12.7      16.8 51.6 45.8 46.1 56.7 54.9 35.7 57.1 57.7 55.3 28.1 74.6 53.0
-	//  6  seagreen       9.3 11.7 19.0  1.0 14.3      42.4 38.3 32.4 42.6 40.4 45.0 46.9 56.9 37.8 18.1 46.6 49.6
-	//  7  gold          29.9 38.2 50.6 26.0 40.9 29.2      13.7 30.1 30.5 27.1 85.6 73.7  103 48.0 50.4 60.4 36.2
-	//  8  goldenrod     18.8 27.4 40.3 13.4 29.0 17.3 11.3      27.6 33.1 30.5 64.5 63.6 82.3 45.6 44.4 52.5 23.0
-	//  9  silver        26.8 34.8 47.1 27.0 38.8 22.0 14.8 15.1      14.1 15.5 67.3 37.2 68.0 18.0 32.9 23.2 32.1
-	// 10  white         37.9 46.1 57.9 37.2 49.9 33.8 14.3 22.9 14.1       6.9  100 47.2 85.5 22.2 43.8 28.7 41.1
-	// 11  ivory         36.5 44.8 56.9 35.4 48.7 32.7 13.4 22.3 14.1  1.0      99.9 53.7 89.8 25.9 43.5 36.6 41.1
-	// 12  black         25.7 24.7 20.4 39.0 27.1 38.3 82.4 62.1 66.8 99.5 99.6      44.0 29.7 71.6 41.0 65.8 50.1
-	// 13  royalblue     41.0 43.1 46.1  5.5 12.9  5.8 55.1 50.5 32.3 43.4 46.7 39.1      29.6 31.2 31.7 32.1 50.7
-	// 14  navy          45.5 44.0 42.2 29.9 18.3 30.8 88.6 72.7 65.0 81.4 84.1 21.3 26.7      67.5 44.4 57.9 61.0
-	// 15  skyblue       40.3 46.1 56.1 23.9 39.5 22.9 38.5 36.9 13.3 17.7 23.6 69.0 26.0 62.3      28.7 34.4 48.2
-	// 16  teal          17.8 23.2 29.9  3.9 12.0  4.3 39.8 30.3 22.5 35.8 36.9 33.9  1.6 27.2 26.0      44.8 47.0
-	// 17  plum          28.3 34.5 46.9 38.6 49.0 31.8  9.6  4.6 11.3 19.3 18.7 58.3 24.4 54.5  3.0 21.8      42.2
-	// 18  chocolate      8.3 16.4 25.3  3.6 10.5  8.4 22.5 11.1 25.7 34.9 33.0 43.8 49.5 60.4 40.8 22.1 17.7
+	// no  color            1    2    3    4    5    6    7    8    9
+	//  1  crimson            73.8 71.3 60.1 38.6 48.6 44.2 42.1 35.5
+	//  2  forestgreen    3.0      13.4 40.4 35.1 44.9 45.8 56.8 70.9
+	//  3  darkgreen     14.1 12.7      51.6 46.1 56.7 35.7 57.1 74.6
+	//  4  gold          29.9 26.0 40.9      30.1 30.5 85.6 73.7 60.4
+	//  5  silver        26.8 27.0 38.8 14.8      14.1 67.3 37.2 23.2
+	//  6  white         37.9 37.2 49.9 14.3 14.1       100 47.2 28.7
+	//  7  black         25.7 39.0 27.1 82.4 66.8 99.5      44.0 65.8
+	//  8  royalblue     41.0  5.5 12.9 55.1 32.3 43.4 39.1      32.1
+	//  9  plum          28.3 38.6 49.0  9.6 11.3 19.3 58.3 24.4
 }
 
 // Metals, as they look at arm's length.
@@ -326,6 +317,28 @@ func Example_everyday() {
 	// ~fir          #355e3b   ~flocked      #dfede8   ~ice blue     #bcd4e6   ~mint         #8ed1b2
 	// ~moss         #4a5d23   ~mustard      #af8d13   ~oxblood      #56070c   ~pine green   #173620
 	// ~rose gold    #b76e79   ~wine         #722f37   ~winter white #f0ead6   ~wood         #a67b5b
+}
+
+// Everyday names of the season, out of those of Example_everyday.
+func Example_season() {
+	// NBS SP 440, as there.
+	for i, name := range strings.Split("blue spruce,brass,bronze,burgundy,cardinal,champagne,copper,cream,emerald,evergreen,garnet,holly berry,holly green,juniper,natural,old gold,pewter,ruby,sage,walnut,~cranberry,~dried orange,~fir,~flocked,~ice blue,~moss,~rose gold,~wine", ",") {
+		if i > 0 && i%4 == 0 {
+			fmt.Println()
+		} else if i > 0 {
+			fmt.Print("   ")
+		}
+		fmt.Printf("%-13s %s", name, units.Must(palette.ParseColor(strings.TrimPrefix(name, "~"))))
+	}
+	fmt.Println()
+	// Output:
+	// blue spruce   #3b7861   brass         #c9ae5d   bronze        #826644   burgundy      #673147
+	// cardinal      #841b2d   champagne     #fad6a5   copper        #b4745e   cream         #f0ead6
+	// emerald       #44944a   evergreen     #355e3b   garnet        #722f37   holly berry   #bc3f4a
+	// holly green   #00622d   juniper       #3a4b47   natural       #bfb8a5   old gold      #ab9144
+	// pewter        #555555   ruby          #78184a   sage          #8a9a5b   walnut        #a67b5b
+	// ~cranberry    #841b2d   ~dried orange #ae6938   ~fir          #355e3b   ~flocked      #dfede8
+	// ~ice blue     #bcd4e6   ~moss         #4a5d23   ~rose gold    #b76e79   ~wine         #722f37
 }
 
 // Types of ornament by color for the usual heights of tree, one type for each whole foot.

@@ -7,20 +7,18 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Finish is how a piece takes the light: one of the finishes below, or several of
-// them, Matte|Shiny|Glitter, since one color in several finishes is a usual assortment and
-// one color of the palette. The zero value is that nobody says. A metal is a color like the
-// rest and counts among the four; how it is matched says [Rules.Sort].
+// A Finish is how a piece takes the light: one of the finishes below or several of them,
+// Matte|Shiny|Glitter. The zero value is unknown.
 type Finish uint8
 
 // The finishes.
 const (
-	Matte   Finish = 1 << iota // scatters light evenly: velvet, paper, frosted glass
-	Shiny                      // mirrors the lights in small spots: lacquer, satin ribbon
-	Glitter                    // strewn with small mirrors
-	Clear                      // lets light through: glass, crystal, acrylic
-	Metal                      // gold, silver, copper and what is made to look so
-	Natural                    // as it grew: wood, pinecone, burlap, dried orange
+	Matte   Finish = 1 << iota // velvet, paper, frosted glass
+	Shiny                      // lacquer, satin ribbon
+	Glitter                    // covered with small mirrors
+	Clear                      // glass, crystal, acrylic
+	Metal                      // gold, silver, copper, or what looks like them
+	Natural                    // wood, pinecone, burlap, dried orange
 )
 
 // allFinishes is every finish at once.
@@ -75,7 +73,7 @@ func (f Finish) check(fn, field string) error {
 	return nil
 }
 
-// String returns the names of the finishes of f, as in matte or matte+shiny, and "" if nobody says.
+// String returns the names of the finishes of f, matte or matte+shiny, and "" for the zero value.
 func (f Finish) String() string {
 	if f > allFinishes {
 		return "not a finish"
@@ -89,8 +87,7 @@ func (f Finish) String() string {
 	return strings.Join(names, "+")
 }
 
-// MarshalText returns f.String(), or [units.ErrName] if f is none
-// of the finishes above.
+// MarshalText returns the text of String.
 func (f Finish) MarshalText() ([]byte, error) {
 	if err := f.check("Finish.MarshalText", "finish"); err != nil {
 		return nil, err
@@ -98,7 +95,7 @@ func (f Finish) MarshalText() ([]byte, error) {
 	return []byte(f.String()), nil
 }
 
-// UnmarshalText reads one finish or several with a + between, in upper or lower case, and the empty text as the zero value.
+// UnmarshalText reads what String returns; case and space around the words do not count.
 func (f *Finish) UnmarshalText(text []byte) error {
 	parsed, err := parseFinish("Finish.UnmarshalText", string(text))
 	if err != nil {

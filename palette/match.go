@@ -19,14 +19,10 @@ const (
 
 // A Piece is an ornament, ribbon or pick that is owned, or that a shop has.
 type Piece struct {
-	// Name is what the owner calls it, "glass balls, attic". It is only printed.
-	Name string `json:"name"`
-
+	Name   string `json:"name"`            // what the owner calls it: "glass balls, attic"
 	Color  Color  `json:"color"`           // how it looks by daylight
-	Finish Finish `json:"finish,omitzero"` // a metal is matched otherwise; see Rules.Sort
-
-	// Count is how many alike there are, 0 to 1,000,000. Zero counts as one.
-	Count int `json:"count"`
+	Finish Finish `json:"finish,omitzero"` // how it takes the light
+	Count  int    `json:"count"`           // how many alike, 0 to 1,000,000; zero counts as one
 }
 
 func (p *Piece) count() int { return max(p.Count, 1) }
@@ -41,13 +37,12 @@ func (p *Piece) check(fn, at string) error {
 
 // A Match says where in a palette a piece belongs.
 type Match struct {
-	Swatch     Swatch  `json:"swatch"`     // the swatch of the palette that it is nearest to
-	Difference float64 `json:"difference"` // ΔE00 from it, as Rules.Sort has it
+	Swatch     Swatch  `json:"swatch"`     // the nearest swatch of the palette
+	Difference float64 `json:"difference"` // ΔE00 from it
 	Fits       bool    `json:"fits"`       // whether that is within Rules.Fit
 }
 
-// String returns m as "crimson, 4.2 away" or "none: crimson is nearest, 24.7 away",
-// the difference rounded up to a tenth.
+// String returns "crimson, 4.2 away" or "none: crimson is nearest, 24.7 away", rounded up to a tenth.
 func (m Match) String() string {
 	if m.Swatch == (Swatch{}) {
 		return "no match"
@@ -91,24 +86,19 @@ func (r Rules) match(p Palette, points *[maxSwatches]point, piece *Piece) (Match
 type Sorting struct {
 	Palette Palette `json:"palette"` // what it was sorted into
 	Matches []Match `json:"matches"` // one for each piece, in the order of the box
-	Kept    []int   `json:"kept"`    // the pieces that fit, one number for each swatch, counting those alike
+	Kept    []int   `json:"kept"`    // the pieces that fit each swatch
 	Left    int     `json:"left"`    // the pieces that fit no swatch
 }
 
-// Sort finds for every piece of the box the swatch of the palette that it is nearest to by
-// daylight, the earlier one where two are equally near, and whether it fits: whether the difference is at
-// most r.Fit.
+// Sort finds for every piece of the box the swatch nearest to it by daylight, the earlier of
+// two as near, and whether the difference is at most r.Fit. A box has at most 1,000,000 entries and
+// 1,000,000,000 pieces.
 //
-// The difference is ΔE00; see [Color.Difference]. Between two metals lightness counts half
-// (kL = 2): a metal is as light or dark as what it mirrors and keeps its hue. So gold
-// balls of many codes are gold, and copper is not. Beside a metal, a piece whose finish nobody says
-// is taken for metal; a matte one is compared as a color.
+// The difference is [Color.Difference]. Between two metals lightness counts half (kL = 2):
+// a metal is as light or dark as what it mirrors, and keeps its hue. So gold balls of many codes
+// are gold, and copper is not. Beside a metal, a piece of unknown finish counts as metal.
 //
-// It returns [units.ErrRange] if the box has over 1,000,000 entries or 1,000,000,000 pieces in all, or a
-// count or a rule is out of its range, [units.ErrName] for a finish that is none, and the errors of [Rules.Palette] but
-// ErrFit. The only allocations are those of the result.
-//
-// Source: kL is a factor of CIEDE2000 for conditions of viewing, and 2 the textile trade's value; its use
+// Source: kL is CIEDE2000's factor for viewing conditions, and 2 the textile trade's; its use
 // for metals was chosen here.
 func (r Rules) Sort(palette Palette, box []Piece) (Sorting, error) {
 	const fn = "Rules.Sort"

@@ -12,36 +12,26 @@ import (
 // maxSwatches is the most swatches that a palette has room for, whatever the rules.
 const maxSwatches = 6
 
-// A Palette is the colors that a tree or a mantel is dressed in, the leading one first.
-// [Rules.Palette] and [Rules.ParsePalette] make one of colors that stand apart. The functions that
-// take a palette check its names, its finishes and the number of colors; how far apart the colors are is what
-// [Rules.Read] measures. An empty palette is none, and is refused where one is needed.
+// A Palette is the colors of a tree or mantel, the leading one first. [Rules.Palette]
+// and [Rules.ParsePalette] make one whose colors stand apart. A function that takes a palette
+// checks names, finishes and the number of swatches; [Rules.Read] measures how far apart they are.
 type Palette []Swatch
 
-// Rules are the house rules for a palette. [CommonPractice] returns the usual ones;
-// a shop with habits of its own changes a field. The methods check all three.
+// Rules are the rules of a house for its palettes; [CommonPractice] has the usual ones.
 type Rules struct {
-	// Limit is the most swatches in a palette, metals counted, 1 to 6.
-	Limit int `json:"limit"`
-
-	// Apart is the difference ΔE00 from which two colors read as two, 0 to 100: less
-	// than this is taken for one color. Equal colors are one color even at 0.
-	Apart float64 `json:"apart"`
-
-	// Fit is the greatest difference ΔE00, 0 to 100, at which a piece still passes
-	// for the swatch it is nearest to; see Rules.Sort.
-	Fit float64 `json:"fit"`
+	Limit int     `json:"limit"` // the most swatches in a palette, metals counted, 1 to 6
+	Apart float64 `json:"apart"` // the least difference ΔE00 of two colors, 0 to 100; equal colors are one even at 0
+	Fit   float64 `json:"fit"`   // the greatest difference ΔE00 of a piece from its swatch, 0 to 100
 }
 
 // CommonPractice returns the usual rules:
 //
 //	at most 4 colors, metals counted
-//	a difference ΔE00 of 10 or more reads as another color
-//	a piece fits where it is within 8 of a swatch
+//	two colors from a difference ΔE00 of 10 on
+//	a piece fits a swatch up to a difference of 8
 //
-// Source: the four are common practice, with no published standard;
-// that 10 reads as another color is a rule of thumb from memory. The 8 was chosen here: at 10 a
-// dusty pink, #cd5c5c, passes for crimson. A shop that is strict about its reds sets Fit to 5.
+// Source: the four are common practice, the 10 from memory. The 8 was chosen here: at 10 a dusty
+// pink, #cd5c5c, passes for crimson. A shop that is strict about its reds sets Fit to 5.
 func CommonPractice() Rules { return Rules{Limit: 4, Apart: 10, Fit: 8} }
 
 // check reports a rule outside its range, where the rules stand at a place.
@@ -87,18 +77,9 @@ func (p Palette) check(fn string, limit int) error {
 // apart says whether two colors that differ by d read as two.
 func (r Rules) apart(d float64) bool { return d >= r.Apart && d > 0 }
 
-// Palette returns the palette of the given swatches, the leading color first. It
-// returns
-// //
-//   - [units.ErrRange] for no swatch or more than r.Limit, or a rule out of its range,
-//   - [units.ErrSyntax] for a name that [Swatch] does not allow,
-//   - [units.ErrName] for a finish that is none,
-//   - [units.ErrDuplicate] for two swatches of one name, upper and lower case being one,
-//   - [units.ErrFit] for two swatches that by daylight are less than r.Apart apart; it
-//     names them and the difference, cut to two decimals.
-//
-// The first thing wrong is reported, in the order of the swatches; of two swatches that
-// do not go together, at the later.
+// Palette returns the palette of the given swatches, the leading color first. It returns
+// [units.ErrDuplicate] for two of one name, whatever the case, and [units.ErrFit] for two less
+// than r.Apart apart by daylight, with their difference cut to two decimals.
 func (r Rules) Palette(swatches ...Swatch) (Palette, error) {
 	return r.palette("Rules.Palette", swatches, func(i int, member string) string {
 		return "/swatches/" + strconv.Itoa(i) + "/" + member
@@ -141,13 +122,11 @@ func (r Rules) palette(fn string, swatches []Swatch, field func(i int, member st
 	return slices.Clone(swatches), nil
 }
 
-// ParsePalette reads swatches separated by commas, each as [ParseSwatch] reads it,
-// the leading color first:
+// ParsePalette reads a palette of up to 1024 bytes, swatches as [ParseSwatch] reads them:
 //
 //	crimson,forestgreen,gold:metal,ivory
 //
-// At most 1024 bytes are read. It returns an [units.Error] as [ParseSwatch] and
-// [Rules.Palette] do. For every palette p that r allows, r.ParsePalette(p.String()) is p.
+// Its errors are those of [ParseSwatch] and [Rules.Palette].
 func (r Rules) ParsePalette(text string) (Palette, error) {
 	return r.parsePalette("Rules.ParsePalette", text)
 }
@@ -167,7 +146,7 @@ func (r Rules) parsePalette(fn, text string) (Palette, error) {
 	return r.palette(fn, swatches, inText)
 }
 
-// String returns p in the form that [Rules.ParsePalette] reads, and "" for the zero value.
+// String returns p as [Rules.ParsePalette] reads it, "" for none.
 func (p Palette) String() string {
 	var b strings.Builder
 	for i, s := range p {
@@ -179,12 +158,10 @@ func (p Palette) String() string {
 	return b.String()
 }
 
-// MarshalText returns p.String(). It never fails.
+// MarshalText returns the text of String.
 func (p Palette) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
 
-// UnmarshalText reads any palette that some rules allow, of one to six different colors, and the empty
-// text as the zero value, so that whatever was written can be read. Whether a palette keeps to the rules of
-// a house says [Rules.Palette] of its swatches. On an error, that of [Rules.ParsePalette], p is left as it was.
+// UnmarshalText reads any palette that some rules allow: one to six different colors, or "".
 func (p *Palette) UnmarshalText(text []byte) error {
 	if len(text) == 0 {
 		*p = nil

@@ -233,6 +233,28 @@ func TestPalette(t *testing.T) {
 	}
 }
 
+// A palette that was put together by hand is checked where it is used; in JSON it is a text, so that the whole is at fault.
+func TestPaletteByHand(t *testing.T) {
+	a, b := Swatch{Name: "a"}, Swatch{Name: "b", Color: Color{255, 255, 255}}
+	for _, test := range []struct {
+		p    Palette
+		err  error
+		want string
+	}{
+		{Palette{a, {Name: "b,c"}}, units.ErrSyntax, `palette "b,c": not understood: want 1 to 40 bytes of printable text without , : = and spaces at the ends`},
+		{Palette{a, {Name: "b", Finish: 64}}, units.ErrName, `palette "not a finish": unknown name: want matte, shiny, glitter, clear, metal or natural`},
+		{Palette{a, b, {Name: "A", Color: Color{9, 9, 200}}}, units.ErrDuplicate, `palette "A": duplicate: want a name of its own for each`},
+	} {
+		_, err := CommonPractice().Read(test.p, Swatch{})
+		checkError(t, err, test.err, "palette.Rules.Read: "+test.want)
+		_, err = test.p.Share(7, 49)
+		checkError(t, err, test.err, "palette.Palette.Share: "+test.want)
+	}
+	if got := (Swatch{}).String(); got != "" {
+		t.Errorf("no swatch prints as %q", got)
+	}
+}
+
 func TestParsePalette(t *testing.T) {
 	r := CommonPractice()
 	for _, test := range []struct {

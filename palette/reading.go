@@ -8,31 +8,27 @@ import (
 	"unicode/utf8"
 )
 
-// A Reading says of every pair of swatches of a palette how unlike they are in every view,
-// and the same of every swatch and what it hangs on.
+// A Reading says how different the swatches of a palette are from each other, and from
+// the background, in every view.
 type Reading struct {
 	Palette Palette `json:"palette"` // what was read
-	Apart   float64 `json:"apart"`   // the difference from which two colors read as two, Rules.Apart
-
-	// Pairs are the first swatch and the second, the first and the third, and so on, then the second and the
-	// third, and so on. After them, if there is a background, each swatch and the background.
-	Pairs []Pair `json:"pairs"`
+	Apart   float64 `json:"apart"`   // Rules.Apart
+	Pairs   []Pair  `json:"pairs"`   // first and second, first and third, ..., second and third, ...; then each swatch and the background
 }
 
-// A Pair is two swatches of a palette side by side, or a swatch on the background.
+// A Pair is two swatches side by side, or a swatch on a background.
 type Pair struct {
 	A Swatch `json:"a"` // the earlier in the palette
 	B Swatch `json:"b"` // the later, or the background
 
-	// Difference is ΔE00 between them in every View.
-	Difference map[View]float64 `json:"difference"`
+	Difference map[View]float64 `json:"difference"` // ΔE00 between them in every view
 
-	// Mend is A or B in a lighter or darker color, with which the pair holds apart in every view. It is the
-	// zero value if nothing is to be mended, or no way was found.
+	// Mend is A or B in a lighter or darker color that holds apart in every view. The zero
+	// value is none: not needed, or not found.
 	Mend Swatch `json:"mend,omitzero"`
 }
 
-// String returns the two and the least difference between them, cut to a tenth, with the mend if there is one:
+// String returns the least difference, cut to a tenth, and the mend if there is one:
 //
 //	crimson and forestgreen: 3.0 apart at least, for deutan viewers by daylight; forestgreen=#1d751d mends it
 func (p Pair) String() string {
@@ -67,31 +63,22 @@ func (p *Pair) mended() (was, other Color) {
 	return p.B.Color, p.A.Color
 }
 
-// Read measures every pair of swatches of the palette in every [View], and every swatch
-// against what it hangs on: the greenery, a flocked tree, a wall. The background is no color of
-// the palette; it gets no share and no mend. The zero value is no background. [ParseSwatch]
-// knows three:
+// Read measures every pair of swatches in every [View], and every swatch against the
+// background. The zero value of on is none. [ParseSwatch] knows three:
 //
 //	fir       #355e3b   NBS SP 440, block 137, evergreen
 //	flocked   #dfede8   block 153, greenish white: an estimate
 //	bare      #635147   block 61, grayish brown: an estimate
 //
-// Where a pair does not hold in some view, Read looks for a mend: one of the two made lighter, by
-// mixing its sRGB with white, or darker, with black, in steps of 1/255, until the pair holds in all
-// views and no other pair loses a view that it has. Lightness is what every kind of color
-// vision keeps, so where the pair does not hold now lightness alone must part it: the
-// term ΔL'/SL of [Color.Difference] is at least r.Apart, and ΔL* is more than now. Of the up to
-// four ways it gives the one that changes the color least by daylight, the first swatch
-// and the lighter color first where two are equal.
+// For a pair that does not hold in some view, Read looks for a mend: one of the two mixed with
+// white or black in sRGB, in steps of 1/255, until the pair holds in all views and no other
+// pair loses one. In the views in which it does not hold now, lightness alone must part it:
+// ΔL'/SL of [Color.Difference] is at least r.Apart, and ΔL* is more than now. Of up to four ways it
+// takes the one that changes the color least by daylight; of two equal ones the first swatch, then the
+// lighter color. The background is never changed.
 //
-// Two colors nearer than Apart make no palette. To see them in every view, parse them with
-// Apart 0 and read with the usual rules.
-//
-// It returns [units.ErrRange] if the palette has no swatches or more than r
-// allows, or a rule is out of its range, and [units.ErrSyntax] or [units.ErrName] for a background
-// that is no swatch.
-//
-// Sources: see [Color.Difference], [View.Lab] and [ParseColor].
+// To see two colors that are too near for a palette, parse them with Apart 0 and read them with the
+// usual rules.
 func (r Rules) Read(palette Palette, on Swatch) (Reading, error) {
 	const fn = "Rules.Read"
 	p := palette
@@ -268,8 +255,7 @@ func (r Rules) loses(seen []sight, k, other int, sees *sight) bool {
 	return false
 }
 
-// Holds says whether every pair holds apart in a view, those with the background too. It returns
-// [units.ErrName] if it is not one of the views.
+// Holds reports whether every pair holds apart in a view, those with the background too.
 func (r Reading) Holds(view View) (bool, error) {
 	if err := view.check("Reading.Holds"); err != nil {
 		return false, err
@@ -283,9 +269,8 @@ func (r Reading) holds(d float64) bool { return Rules{Apart: r.Apart}.apart(d) }
 // on says whether pair i is a swatch on the background: those come after the pairs of swatches.
 func (r Reading) on(i int) bool { return i >= len(r.Palette)*(len(r.Palette)-1)/2 }
 
-// String returns a table of the differences, one pair a line, cut to a tenth, a star
-// behind those that do not hold; and then a few lines for each pair that does not hold
-// somewhere: for whom, and what mends it. The zero Reading is "nothing was read".
+// String returns a table of the differences, cut to a tenth, with a star behind those under Apart,
+// and for each such pair: for whom, and what mends it.
 func (r Reading) String() string {
 	if len(r.Palette) == 0 {
 		return "nothing was read\n"

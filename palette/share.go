@@ -17,28 +17,23 @@ const (
 	maxPercent = 1_000_000          // each share of a swatch
 )
 
-// Apportion shares total things out in whole numbers, in the proportion of the
-// shares, by largest remainders: first each gets its quota
+// Apportion shares total things, 0 to 1,000,000,000, out over up to 1000 shares in whole
+// numbers by largest remainders. Each share gets its quota
 //
 //	quota = total · share / sum of the shares
 //
-// cut to whole things, then those left over go one each to the largest remainders,
-// the earlier share first where two are equal. The counts add up to total, and each
-// is within one of its quota.
+// cut to whole things, and the rest go one each to the largest remainders, the earlier of two
+// equal ones first. Each count is within one of its quota.
 //
-// Where least is over 0, each share gets at least that many, a share of 0 too: a
-// count that falls short is raised to it, and if that takes more than there is, things
-// are taken back, one at a time, from the count that is most above its quota and can
-// spare one, the later first. Then a count may miss its quota by more.
+// Every share gets at least the least, even a share of 0. If that takes more than there is, things are
+// taken back one at a time from the count most above its quota that can spare one, the later of
+// two first.
 //
-// It returns [units.ErrRange] unless total is 0 to 1,000,000,000, the shares are 1 to 1000 numbers
-// from 0 that add up to 1 to 1,000,000,000, and least is 0 to total / number of shares.
+// A known paradox: as the total rises a count can fall. Ten over 6, 6 and 2 go 4, 4, 2, and
+// eleven go 5, 5, 1.
 //
-// A known paradox of this method: as the total rises a count can
-// fall. Ten over shares of 6, 6 and 2 go 4, 4, 2, and eleven go 5, 5, 1.
-//
-// Source: the method of Hamilton, as in COMAP, "For All Practical Purposes", 10th
-// edition, chapter 14; the paradox in OpenStax, "Contemporary Mathematics", section 11.4.
+// Source: the method of Hamilton, as in COMAP, "For All Practical Purposes", 10th edition, chapter 14;
+// the paradox in OpenStax, "Contemporary Mathematics", section 11.4.
 func Apportion(total int, shares []int, least int) ([]int, error) {
 	const fn = "Apportion"
 	if total < 0 || total > maxTotal {
@@ -73,8 +68,7 @@ func checkShares(fn string, shares []int) error {
 // usualShares are the shares of the usual palettes, in percent, by the number of colors; see [Palette.Share].
 var usualShares = [...][]int{1: {100}, 2: {60, 40}, 3: {60, 30, 10}, 4: {40, 30, 20, 10}}
 
-// A Sharing is types and pieces shared out over a palette: a row for each swatch, in
-// the order of the palette.
+// A Sharing is types and pieces shared out over a palette: a row for each swatch.
 type Sharing []Row
 
 // A Row is what one swatch gets.
@@ -85,29 +79,16 @@ type Row struct {
 	Pieces int    `json:"pieces"` // so many pieces in all
 }
 
-// Share shares types and pieces out over the swatches of p. The usual shares in percent,
-// the leading color first, are
+// Share shares types and pieces out over the swatches of p by [Apportion], each 0 to 1,000,000 and
+// no fewer pieces than types. The shares are 1 to 1,000,000, one for each swatch, or the usual ones:
 //
 //	1   100
 //	2    60  40
 //	3    60  30  10
 //	4    40  30  20  10
 //
-// The types go by largest remainder, see [Apportion], and every color gets at least
-// one where there are as many types as colors. Then the pieces go the same way over
-// the colors that have a type, each color getting at least one piece for each of its
-// types. Without types every color gets at least one piece where there are enough.
-//
-// The pieces follow the shares and not the types: 49 pieces of 7 types over four
-// colors are 19, 15, 10 and 5, and the one type of the third color has 10, where one of the
-// first has 6 or 7: [Apportion] with equal shares. To have every type alike, share the types
-// and take as many pieces of each.
-//
-// The rows add up to the totals. Each count is within one of its quota, unless the least that
-// a color gets forbids it.
-//
-// It returns [units.ErrRange] if p has no swatches, a total or share is
-// out of its range, or p has over four swatches and totals no shares.
+// Every color gets at least one type where there are as many types as colors. The pieces go in the
+// same shares to the colors that have a type, at least one for each type; with no types, to all.
 //
 // Source: 60/30/10 and 40/30/20/10 are common practice, from memory; 60/40 was chosen here.
 func (p Palette) Share(types, pieces int, shares ...int) (Sharing, error) {
@@ -164,13 +145,8 @@ func deal(types, pieces int, shares []int) (ofTypes, ofPieces []int) {
 	return ofTypes, apportion.Counts(pieces, weights, ofTypes)
 }
 
-// Finishes returns what each finish of the row's swatch gets, a row for each, in the order
-// matte, shiny, glitter, clear, metal and natural: the share, the types and the pieces in equal
-// parts by largest remainder, the earlier finish first, and at least a piece for each type, as
-// [Palette.Share] has it. The rows add up to r. It is empty where a number of r is not from 0 to
-// 1,000,000.
-//
-// Equal parts in matte, shiny and glitter are the usual assortment: common practice.
+// Finishes shares a row out in equal parts over the finishes of its swatch, in the order of the
+// constants. Matte, shiny and glitter in equal parts are common practice.
 func (r Row) Finishes() []Row {
 	for _, n := range [...]int{r.Share, r.Types, r.Pieces} {
 		if n < 0 || n > maxShared {
@@ -195,10 +171,8 @@ func (r Row) Finishes() []Row {
 //
 //	color        share  types  pieces
 //	crimson         40      3      33
-//	forestgreen     30      3      24
 //	gold:metal      20      2      16
-//	ivory           10      1       8
-//	total          100      9      81
+//	total           60      5      49
 func (s Sharing) String() string {
 	var t table
 	t.row("color", "share", "types", "pieces")

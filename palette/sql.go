@@ -8,41 +8,44 @@ import (
 	"example.com/fircone/units"
 )
 
-// Value returns c.String(), for a column of text.
+// Value implements [driver.Valuer] by the text of c.
 func (c Color) Value() (driver.Value, error) { return c.String(), nil }
 
-// Scan reads a text as [ParseColor] does. It returns [units.ErrSyntax] for
-// anything but a string or bytes, NULL too, and leaves c as it was.
+// Scan implements [database/sql.Scanner] for a column of text.
 func (c *Color) Scan(src any) error { return scan("Color.Scan", src, c) }
 
-// Value returns f as [Finish.MarshalText] does.
+// Value implements [driver.Valuer] by the text of f.
 func (f Finish) Value() (driver.Value, error) { return value(f) }
 
-// Scan reads a text as [Finish.UnmarshalText] does, with the errors of [Color.Scan].
+// Scan implements [database/sql.Scanner] for a column of text.
 func (f *Finish) Scan(src any) error { return scan("Finish.Scan", src, f) }
 
-// Value returns the name of v as [View.MarshalText] does.
+// Value implements [driver.Valuer] by the text of v.
 func (v View) Value() (driver.Value, error) { return value(v) }
 
-// Scan reads a text as [View.UnmarshalText] does, with the errors of [Color.Scan].
+// Scan implements [database/sql.Scanner] for a column of text.
 func (v *View) Scan(src any) error { return scan("View.Scan", src, v) }
 
-// Value returns s.String().
+// Value implements [driver.Valuer] by the text of s.
 func (s Swatch) Value() (driver.Value, error) { return s.String(), nil }
 
-// Scan reads a text as [ParseSwatch] does, with the errors of [Color.Scan].
+// Scan implements [database/sql.Scanner] for a column of text.
 func (s *Swatch) Scan(src any) error { return scan("Swatch.Scan", src, (*swatchText)(s)) }
 
-// Value returns p.String().
+// Value implements [driver.Valuer] by the text of p.
 func (p Palette) Value() (driver.Value, error) { return p.String(), nil }
 
-// Scan reads a text as [Palette.UnmarshalText] does, with the errors of [Color.Scan].
+// Scan implements [database/sql.Scanner] for a column of text.
 func (p *Palette) Scan(src any) error { return scan("Palette.Scan", src, p) }
 
 // A swatchText is a swatch that is read from its text; in JSON a swatch is an object.
 type swatchText Swatch
 
 func (s *swatchText) UnmarshalText(text []byte) error {
+	if len(text) == 0 {
+		*s = swatchText{}
+		return nil
+	}
 	parsed, err := parseSwatch("Swatch.Scan", string(text))
 	if err == nil {
 		*s = swatchText(parsed)

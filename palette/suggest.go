@@ -15,7 +15,7 @@ import (
 type Suggestion struct {
 	Swatch  Swatch `json:"swatch"`  // what to add
 	Why     string `json:"why"`     // where it comes from: "on the shelf", "a neutral: goes with any color"
-	Nearest Pair   `json:"nearest"` // A is the color of the palette, or the background, that B, the swatch, is nearest to in any view
+	Nearest Pair   `json:"nearest"` // B is the swatch, and A the color, or background, that it is nearest to in any view
 }
 
 // The most that Suggest takes and gives.
@@ -34,19 +34,13 @@ var groups = [...]struct {
 	{"a green: beside the tree's own", []string{"darkgreen", "evergreen", "sage green", "mint", "olive"}},
 }
 
-// Suggest returns swatches any one of which the palette can take in as its next
-// color: first those of the shelf, the colors that the caller has or can buy, then up to
-// three neutrals, three metals and three greens out of a short list. For the background see [Rules.Read].
+// Suggest returns swatches any one of which can be added to the palette: first those of the
+// shelf, up to 1000 colors that the caller has or can buy, then up to three neutrals, three metals
+// and three greens of a short list. The background is as in [Rules.Read].
 //
-// A suggestion is by daylight at least r.Apart from every swatch, from the background and from
-// the suggestions before it, so that no two say the same. In each group the one
-// comes first whose least difference, over all swatches, the background and all views, is the
-// greatest; the earlier in the list where two are equal. That measures clearness. Taste is
-// the caller's, by the shelf.
-//
-// It returns [units.ErrRange] if the palette has no swatches or as
-// many as r allows, the shelf over 1000, or a rule is out of its range, and
-// [units.ErrSyntax] or [units.ErrName] for a swatch of the shelf, or a background, that is none.
+// Each is by daylight at least r.Apart from every swatch, the background and the
+// suggestions before it. In each group the one comes first whose least difference from them in
+// all views is the greatest. That measures clearness; taste is the caller's.
 //
 // Source: that neutrals, metals and greens go with a scheme is common practice.
 func (r Rules) Suggest(palette Palette, on Swatch, shelf []Swatch) ([]Suggestion, error) {
@@ -125,11 +119,9 @@ func (p Palette) names(name string) bool {
 	return slices.ContainsFunc(p, func(s Swatch) bool { return strings.EqualFold(s.Name, name) })
 }
 
-// String returns s in a line:
+// String returns a line, with the difference cut to a tenth:
 //
 //	navy #000080, on the shelf; at least 27.3 from every color in every view (least for deutan viewers by daylight, from forestgreen)
-//
-// with the difference cut to a tenth.
 func (s Suggestion) String() string {
 	if len(s.Nearest.Difference) == 0 {
 		return "no suggestion"

@@ -15,33 +15,26 @@ const (
 	maxPaletteText = 1024
 )
 
-// A Swatch is one color of a palette: what the decorator calls it, the color itself
-// and the finish. Two swatches are == if all three are equal.
+// A Swatch is one color of a palette: its name, the color itself and the finish.
 type Swatch struct {
-	// Name is 1 to 40 bytes of printable text without a comma, colon or equals
-	// sign, and without a space at either end.
+	// Name is 1 to 40 bytes of printable text without commas, colons or equals signs, or spaces at either end.
 	Name string `json:"name"`
 
 	Color  Color  `json:"color"`           // how it looks by daylight
 	Finish Finish `json:"finish,omitzero"` // how it takes the light
 }
 
-// ParseSwatch reads a swatch in the form
+// ParseSwatch reads a swatch of up to 128 bytes in the form
 //
 //	[name=]color[:finish]
 //
-// with a color as [ParseColor] and a finish as [Finish.UnmarshalText] reads them. Without a
-// name the swatch is called as its color is written. With the finish metal the names of metals come
-// first; they look otherwise than paint of that name:
+// Without a name the swatch is called as its color is written. With the finish metal the names of
+// metals come first:
 //
-//	crimson                     crimson, the finish not said
+//	crimson                     crimson, the finish unknown
 //	gold:metal                  gold as metal looks, #d4af37
 //	barn red=#7c0a02:shiny      barn red, shiny
 //	ruby:matte+shiny+glitter    ruby in three finishes
-//
-// Spaces around each part are dropped, and at most 128 bytes are read. It returns
-// [units.ErrSyntax], or [units.ErrName] for an unknown color or
-// finish. ParseSwatch(s.String()) is s for every swatch that a palette takes.
 func ParseSwatch(text string) (Swatch, error) { return parseSwatch("ParseSwatch", text) }
 
 func parseSwatch(fn, text string) (Swatch, error) {
@@ -82,8 +75,7 @@ func (s Swatch) check(fn, name, finish string) error {
 	return s.Finish.check(fn, finish)
 }
 
-// String returns s in the form that [ParseSwatch] reads, without the parts that go
-// without saying: "crimson", "gold:metal", "barn red=#7c0a02:shiny".
+// String returns s as [ParseSwatch] reads it, as short as can be. The zero value is "".
 func (s Swatch) String() string {
 	if s == (Swatch{}) {
 		return ""

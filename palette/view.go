@@ -8,17 +8,15 @@ import (
 	"example.com/fircone/units"
 )
 
-// A View is who looks at a palette and by what light. The zero value is Daylight.
-// Red-weak and green-weak are the mild forms of Protan and Deutan; see [View.Lab]. Cool-white
-// lights, near 6500 K, are read as daylight.
+// A View is who looks at a palette, and by what light.
 type View uint8
 
-// The views in which a palette is read.
+// The views in which a palette is read. Cool-white lights, near 6500 K, count as daylight.
 const (
 	Daylight   View = iota // usual color vision, by daylight (D65)
-	Protan                 // red-blind, the strong form of red-weak: by daylight, without the long-wave cones
-	Deutan                 // green-blind, the strong form of green-weak: by daylight, without the middle-wave cones
-	Tritan                 // blue-blind: by daylight, without the short-wave cones
+	Protan                 // red-blind, by daylight
+	Deutan                 // green-blind, by daylight
+	Tritan                 // blue-blind, by daylight
 	WarmLight              // usual color vision, by warm-white tree lights (illuminant A)
 	WarmProtan             // red-blind, by warm-white tree lights
 	WarmDeutan             // green-blind, by warm-white tree lights
@@ -38,8 +36,7 @@ func (v View) String() string {
 	return "View(" + strconv.Itoa(int(v)) + ")"
 }
 
-// MarshalText returns v.String(), or [units.ErrName] if v is not one
-// of the views above.
+// MarshalText returns the text of String.
 func (v View) MarshalText() ([]byte, error) {
 	if err := v.check("View.MarshalText"); err != nil {
 		return nil, err
@@ -47,8 +44,7 @@ func (v View) MarshalText() ([]byte, error) {
 	return []byte(v.String()), nil
 }
 
-// UnmarshalText reads the name of a view, in upper or lower case and with space around it. It
-// returns [units.ErrName] for anything else, and leaves v as it was.
+// UnmarshalText reads what String returns; case and space around it do not count.
 func (v *View) UnmarshalText(text []byte) error {
 	i := slices.Index(viewNames[:], strings.ToLower(strings.TrimSpace(string(text))))
 	if i < 0 || len(text) > maxColorText {
@@ -58,36 +54,28 @@ func (v *View) UnmarshalText(text []byte) error {
 	return nil
 }
 
-// Lab returns the daylight color that looks to usual eyes as c looks in view v. It
-// returns [units.ErrName] if v is not one of the views above.
+// Lab returns L*, a* and b* (CIE 1976, D65) of the daylight color that looks to usual eyes as c
+// looks in view v. L* is 0 for black to 100 for white; a* runs from green to red, b* from blue to
+// yellow.
 //
-// Daylight is c.Lab().
-//
-// WarmLight is CIE standard illuminant A, 2856 K: miniature incandescent lights, and nearly
-// the 2700 K of warm-white LED strings. The light scales the three sharpened cone
-// responses of CAT16, and the eye takes back all but a part of that:
+// WarmLight is CIE standard illuminant A, 2856 K: incandescent lights, and nearly the 2700 K of
+// warm-white LED strings. It scales the three cone responses of CAT16, and the eye adapts to
+// most of that:
 //
 //	R' = R·(D + (1 - D)·Rw(A)/Rw(D65))
 //	D  = F·(1 - exp(-(LA + 42)/92)/3.6) = 0.748
 //
-// for a room lit by the tree, F = 0.9 (dim surround), LA = 4 cd/m².
+// for a dim room, F = 0.9, LA = 4 cd/m².
 //
-// Protan, Deutan and Tritan are the dichromats of Brettel, Viénot and Mollon: each
-// color moves along its line of confusion to where a dichromat and everybody else
-// agree, greys and, by kind, the hues of 475 and 575 or 485 and 660 nm.
+// For Protan, Deutan and Tritan a color moves along its line of confusion to where that viewer
+// and everybody else agree. The warm ones do that to the color of WarmLight.
 //
-// WarmProtan, WarmDeutan and WarmTritan are what the dichromat sees of the color that WarmLight
-// gives.
+// A milder form can be worse for a pair near the threshold: #3c90f6 and #1d96c0 differ by 13.0
+// by daylight, 10.0 in Protan, and 5.5 six tenths of the way between, in linear light.
 //
-// Limits: two dyes that match by day may part by lamplight, which no code tells. The dichromat is the
-// strong form. Most people with a deficiency have a milder one, which is not
-// covered and may be worse for a pair near the threshold: #3c90f6 and #1d96c0 differ by 13.0 by
-// daylight and 10.0 in Protan, and by 5.5 six tenths of the way between, in linear light.
-//
-// Sources: C. Li et al., "Comprehensive color solutions: CAM16, CAT16, and
-// CAM16-UCS", Color Research and Application 42(6), 2017, 703-718 (also CIE 248);
-// H. Brettel, F. Viénot and J. D. Mollon, "Computerized simulation of color
-// appearance for dichromats", J. Opt. Soc. Am. A 14(10), 1997, 2647-2655.
+// Sources: C. Li et al., "Comprehensive color solutions: CAM16, CAT16, and CAM16-UCS", Color Research
+// and Application 42(6), 2017; H. Brettel, F. Viénot and J. D. Mollon, "Computerized simulation of
+// color appearance for dichromats", J. Opt. Soc. Am. A 14(10), 1997.
 func (v View) Lab(c Color) (lab [3]float64, err error) {
 	if err := v.check("View.Lab"); err != nil {
 		return lab, err

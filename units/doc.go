@@ -121,8 +121,6 @@
 //	1 lb    =    0.45359237 kg
 //	1 kg    ≈  2.2046226218 lb
 //
-// Only decimals and errors allocate.
-//
 // # Sources
 //
 // The yard of 0.9144 m and the pound of 0.45359237 kg: International Yard and Pound
