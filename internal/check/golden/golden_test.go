@@ -30,6 +30,7 @@ var pages = []struct {
 	{"lights", lightsPage, 200},
 	{"shopping", shoppingPage, 500},
 	{"placement", placementPage, 100},
+	{"labor", laborPage, 600},
 	{"mantel", mantelPage, 600},
 	{"elem", elemPage, 400},
 }

@@ -39,6 +39,7 @@ func TestOracles(t *testing.T) {
 	oracles = append(oracles, lightsOracles...)
 	oracles = append(oracles, shoppingOracles...)
 	oracles = append(oracles, placementOracles...)
+	oracles = append(oracles, laborOracles...)
 	oracles = append(oracles, mantelOracles...)
 	oracles = append(oracles, elemOracles...)
 	for _, o := range oracles {
