@@ -2,14 +2,12 @@ package sizing
 
 import "example.com/fircone/units"
 
-// Cautions returns what to see to with a tree of this kind, height and room, most
-// important first. Lengths in it are in a style. Fire codes differ between editions and
-// places: ask the fire marshal.
+// Cautions returns what to see to with a tree, most important first, with lengths in a style.
+// Fire codes differ between editions and places: ask the fire marshal.
 //
-//	code      when
 //	cut       cut, public: not allowed in many rooms
 //	exits     public: keep exits clear
-//	label     not cut, public: flame-resistant label
+//	label     public, not cut: flame-resistant label
 //	heat      always: how far from heat
 //	trunk     cut: the fresh cut and the stand
 //	water     cut

@@ -9,8 +9,8 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Comparison sets what the rules of thumb ask for on a tree against what it takes to
-// match a look there, and says which to go by. [Rules.Compare] makes it.
+// A Comparison sets what the rules of thumb ask for on a tree against what it takes to match
+// a look. [Rules.Compare] makes it.
 type Comparison struct {
 	Tree  Tree  `json:"tree"`  // the tree as given
 	Rules Rules `json:"rules"` // what Rule was counted by
@@ -20,28 +20,22 @@ type Comparison struct {
 	Shape   Amounts `json:"shape"`   // by shape, to match Look
 	ByShape bool    `json:"byShape"` // go by Shape, not by Rule; you may set it
 
-	// RuleLook is how the tree looks if dressed by rule: how far apart the wraps come,
-	// the surface to each piece, and the cover. A spacing is zero where the rule asks for
-	// none, or for so much or so little that it cannot be wound.
+	// RuleLook is how the tree looks if dressed by rule. A spacing is zero where the rule
+	// asks for none, or for too much or too little to wind.
 	RuleLook Look `json:"ruleLook"`
 }
 
-// Compare returns what a tree takes by rule, and what it takes to match a look. ByShape is
-// true once more is known than the height: a width, a taper, an exposure or a bare part.
+// Compare returns what a tree takes by rule, and by shape to match a look. ByShape is true once
+// more is known than the height: a width, a taper, an exposure or a bare part.
 //
-//	            by rule                                by shape
-//	ornaments   types · whole feet                     cover · dressed area / mean disc
-//	garland     per foot · height                      Tree.SpiralLength of the spacing
-//	pieces      per foot · height                      dressed area / surface to each
+//	            by rule                by shape
+//	ornaments   types · whole feet     cover · dressed area / mean disc, to the nearest
+//	garland     per foot · height      Tree.SpiralLength of the spacing, up to an inch
+//	pieces      per foot · height      dressed area / surface to each, rounded up
 //
-// Ornaments by shape are rounded to the nearest, and never fewer than the types; their sizes
-// are those of [Rules.Mix], and they cover what the look says to within one of the largest.
-// Garland and ribbon are rounded up to an inch, pieces up, lights up to 50. A pre-lit or
-// metal tree takes no lights.
-//
-// On a full 7 ft tree seen from every side, rule and [CommonLook] agree. On a taller one
-// the rules ask for too little of everything but ornaments, since surface grows as the
-// square of height; on a slim one, or in a corner, for too much.
+// Ornaments are never fewer than the types, and cover what the look says to within one of the
+// largest; [Rules.Mix] has their sizes. Lights are rounded up to 50. Pre-lit and metal trees
+// take none.
 //
 // Source: common practice for the rules and the look; the geometry is computed.
 func (r Rules) Compare(look Look, tree Tree) (c Comparison, err error) {
@@ -68,24 +62,14 @@ const (
 	bySurface      = "geometry; common practice for the look"
 )
 
-// Needs returns what the tree takes, by rule or by shape, each with its basis and source, in this
-// order:
+// Needs returns what the tree takes by Rule or by Shape, as ByShape says, each with its basis
+// and source: ornaments, then the accents asked for, then lights. Kinds of which none are
+// needed are left out, and so are rooms: fill them in.
 //
-//	ornaments  pieces: by rule as many of each type as the tree has whole feet, the
-//	           middle of the range of Rules.Each
-//	garland    a running length
-//	ribbon     a running length
-//	picks      pieces
-//	lights     pieces: lamps
-//
-// Garland, ribbon and picks are accents, drawn through the branches. Only those
-// asked for are listed; ask for one, since two at once look overfull. Two are each
-// as much as one alone: neither makes up for the other. A kind that is no accent is an
-// error wrapping [units.ErrName].
-//
-// What is not asked for adds no need. The room is left empty for the caller to fill.
-// Lengths in a basis are in a style. A basis by rule says how many whole feet were
-// counted, and within 2 in below the next foot what that would come to.
+// The accents are garland, ribbon and picks, drawn through the branches. Ask for one: two at
+// once look overfull, and each is as much as one alone. Lengths in a basis are in a style. A
+// basis by rule gives the whole feet counted, and within 2 in below the next foot what that
+// foot would come to.
 func (c Comparison) Needs(style units.Style, accents ...shopping.Kind) ([]shopping.Need, error) {
 	const fn = "Comparison.Needs"
 	if err := checkAccents(fn, accents); err != nil {
@@ -201,16 +185,12 @@ func checkAccents(fn string, accents []shopping.Kind) error {
 // String returns [Comparison.Format] in feet and inches.
 func (c Comparison) String() string { return c.Format(units.InFeetInches) }
 
-// Format returns a line in a style for each thing that both the rules and the look
-// ask for:
+// Format returns a line for each kind that both the rules and the look ask for, for example:
 //
 //	ornaments: 144 of 4 in, 3 1/8 in and 2 in cover 4.1 % here; 4.1 % takes 144
-//	garland: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 in apart takes 187 ft
+//	garland: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 1/4 in apart takes 184 ft
 //
-// for a 12 ft tree and a look of 10 in. Spacings are rounded up to a quarter inch,
-// from 2 ft on to an inch, and what a look takes up to a foot. What cannot be wound
-// from 1/4 in to 100 ft apart "is too short to go round here" or "is too long to wind
-// here".
+// Spacings are rounded up to a quarter inch, from 2 ft on to an inch; lengths up to a foot.
 func (c Comparison) Format(style units.Style) string {
 	var lines []string
 	for k := range c.Rule {

@@ -158,13 +158,12 @@ type Drape struct {
 	Sag units.Length `json:"sag"`
 }
 
-// Stretch returns how much longer a draped garland is than the straight line that it
-// follows, 1 to 2.372: multiply the result of [Tree.SpiralLength] by it. With x half the
-// span over the parameter of the catenary, it is
+// Stretch returns how much longer a draped garland is than the line that it follows, 1 to 2.372,
+// within 2 parts in 10¹⁵. With x half the span over the parameter of the catenary, it is
 //
 //	sinh x / x   where   (cosh x - 1)/(2x) = Sag/Span
 //
-// within 2 parts in 10¹⁵. A span of 10 in with a sag of 2 in takes a tenth more.
+// A span of 10 in with a sag of 2 in takes a tenth more.
 //
 // Source: OpenStax, Calculus Volume 2, section 2.9.
 func (d Drape) Stretch() (float64, error) {

@@ -8,5 +8,5 @@ import (
 
 // Every chart in the package documentation is the output of an Example.
 func TestDocIsExampleOutput(t *testing.T) {
-	charts.InDoc(t, "Example_quickChart", "Example_chartByShape", "Example_chartOfWidths", "Example_chartOfStrands", "Example_chartOfSpacings", "Example_howSure")
+	charts.InDoc(t, "Example_quickChart", "Example_chartByShape", "Example_chartOfWidths", "Example_chartOfSpacings", "Example_howSure")
 }

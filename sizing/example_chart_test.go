@@ -13,8 +13,8 @@ import (
 // over 108 ft 17.2 in, and over 10.16 in 182.6 ft, and a little more.
 func Example_quickChart() {
 	rules, look := sizing.CommonPractice(), sizing.CommonLook()
-	fmt.Printf("%6s %6s %9s %6s %8s %8s %7s %9s %8s\n", "height", "types", "of each", "picks", "garland", "strings", "wraps", "to match", "surface")
-	fmt.Printf("%6s %6s %9s %6s %8s %8s %7s %9s %8s\n", "ft", "", "", "", "ft", "of 100", "in", "ft", "sq ft")
+	fmt.Printf("%6s %5s %8s %5s %7s %14s %7s %6s %5s %7s\n", "height", "types", "of each", "picks", "garland", "strands", "strings", "wraps", "match", "surface")
+	fmt.Printf("%6s %5s %8s %5s %7s %14s %7s %6s %5s %7s\n", "ft", "", "", "", "ft", "5, 6, 9 ft", "of 100", "in", "ft", "sq ft")
 	for feet := units.Length(4); feet <= 15; feet++ {
 		height := feet * units.Foot
 		types, _ := rules.Types(height)
@@ -26,25 +26,27 @@ func Example_quickChart() {
 		}
 		area, _ := c.Tree.DressedArea()
 		match, _ := units.Ceil(c.Shape[shopping.Garland].Length, units.Foot)
-		fmt.Printf("%6d %6d %9v %6d %8.0f %8d %7.1f %9.0f %8.1f\n",
-			feet, types, each, c.Rule[shopping.Pick].Pieces, c.Rule[shopping.Garland].Length.In(units.Foot), (c.Rule[shopping.Light].Pieces+99)/100,
+		garland := c.Rule[shopping.Garland].Length
+		strands := func(length units.Length) units.Length { return (garland + length - 1) / length }
+		fmt.Printf("%6d %5d %8v %5d %7.0f %6d %3d %3d %7d %6.1f %5.0f %7.1f\n",
+			feet, types, each, c.Rule[shopping.Pick].Pieces, garland.In(units.Foot), strands(5*units.Foot), strands(6*units.Foot), strands(9*units.Foot), (c.Rule[shopping.Light].Pieces+99)/100,
 			c.RuleLook.Spacing[shopping.Garland].In(units.Inch), match.In(units.Foot), area.In(units.SquareFoot))
 	}
 	// Output:
-	// height  types   of each  picks  garland  strings   wraps  to match  surface
-	//     ft                               ft   of 100      in        ft    sq ft
-	//      4      4    2 to 6     12       36        4     5.8        22     17.2
-	//      5      5    3 to 7     15       45        5     7.3        33     26.8
-	//      6      6    4 to 8     18       54        6     8.7        47     38.6
-	//      7      7    5 to 9     21       63        7    10.2        63     52.6
-	//      8      8   6 to 10     24       72        8    11.6        83     68.7
-	//      9      9   7 to 11     27       81        9    13.1       104     87.0
-	//     10     10   8 to 12     30       90       10    14.5       128    107.4
-	//     11     11   9 to 13     33       99       11    16.0       155    129.9
-	//     12     12  10 to 14     36      108       12    17.4       184    154.6
-	//     13     13  11 to 15     39      117       13    18.9       216    181.4
-	//     14     14  12 to 16     42      126       14    20.3       250    210.4
-	//     15     15  13 to 17     45      135       15    21.8       287    241.6
+	// height types  of each picks garland        strands strings  wraps match surface
+	//     ft                           ft     5, 6, 9 ft  of 100     in    ft   sq ft
+	//      4     4   2 to 6    12      36      8   6   4       4    5.8    22    17.2
+	//      5     5   3 to 7    15      45      9   8   5       5    7.3    33    26.8
+	//      6     6   4 to 8    18      54     11   9   6       6    8.7    47    38.6
+	//      7     7   5 to 9    21      63     13  11   7       7   10.2    63    52.6
+	//      8     8  6 to 10    24      72     15  12   8       8   11.6    83    68.7
+	//      9     9  7 to 11    27      81     17  14   9       9   13.1   104    87.0
+	//     10    10  8 to 12    30      90     18  15  10      10   14.5   128   107.4
+	//     11    11  9 to 13    33      99     20  17  11      11   16.0   155   129.9
+	//     12    12 10 to 14    36     108     22  18  12      12   17.4   184   154.6
+	//     13    13 11 to 15    39     117     24  20  13      13   18.9   216   181.4
+	//     14    14 12 to 16    42     126     26  21  14      14   20.3   250   210.4
+	//     15    15 13 to 17    45     135     27  23  15      15   21.8   287   241.6
 }
 
 // Common practice for the look; the geometry is computed. By hand, at 12 ft: a wall
@@ -110,69 +112,37 @@ func Example_chartOfWidths() {
 	spacing := sizing.CommonLook().Spacing[shopping.Garland]
 	fmt.Printf("%6s", "height")
 	for width := 2; width <= 8; width++ {
-		fmt.Printf(" %4d ft", width)
+		fmt.Printf(" %4d", width)
 	}
 	fmt.Println()
 	for feet := units.Length(4); feet <= 15; feet++ {
-		fmt.Printf("%3d ft", feet)
+		fmt.Printf("%6d", feet)
 		for width := units.Length(2); width <= 8; width++ {
 			tree := sizing.Tree{Height: feet * units.Foot, Base: width * units.Foot}
 			garland, err := tree.SpiralLength(spacing)
 			if err != nil { // wider than one and a half times the height
-				fmt.Printf(" %7s", "-")
+				fmt.Printf(" %4s", "-")
 				continue
 			}
 			garland, _ = units.Ceil(garland, units.Foot)
-			fmt.Printf(" %7.0f", garland.In(units.Foot))
+			fmt.Printf(" %4.0f", garland.In(units.Foot))
 		}
 		fmt.Println()
 	}
 	// Output:
-	// height    2 ft    3 ft    4 ft    5 ft    6 ft    7 ft    8 ft
-	//   4 ft      17      25      34      45      57       -       -
-	//   5 ft      21      30      41      53      66      80       -
-	//   6 ft      24      36      48      62      76      91     108
-	//   7 ft      28      41      55      70      86     103     121
-	//   8 ft      32      47      63      79      96     115     134
-	//   9 ft      36      53      70      88     107     127     147
-	//  10 ft      40      58      78      97     118     139     161
-	//  11 ft      44      64      85     106     129     151     175
-	//  12 ft      48      70      92     116     139     164     189
-	//  13 ft      52      75     100     125     150     176     203
-	//  14 ft      56      81     107     134     161     189     218
-	//  15 ft      60      87     115     143     172     202     232
-}
-
-// Common practice: 9 ft for each foot, over the length of a strand, rounded up.
-func Example_chartOfStrands() {
-	fmt.Printf("%6s %8s %6s %6s %6s\n", "height", "garland", "5 ft", "6 ft", "9 ft")
-	for feet := units.Length(4); feet <= 15; feet++ {
-		q, err := sizing.CommonPractice().Supply(shopping.Garland, feet*units.Foot)
-		if err != nil {
-			fmt.Println(err)
-			return
-		}
-		garland := q.Length
-		fmt.Printf("%3d ft %5.0f ft", feet, garland.In(units.Foot))
-		for _, strand := range []units.Length{5 * units.Foot, 6 * units.Foot, 9 * units.Foot} {
-			fmt.Printf(" %6d", (garland+strand-1)/strand)
-		}
-		fmt.Println()
-	}
-	// Output:
-	// height  garland   5 ft   6 ft   9 ft
-	//   4 ft    36 ft      8      6      4
-	//   5 ft    45 ft      9      8      5
-	//   6 ft    54 ft     11      9      6
-	//   7 ft    63 ft     13     11      7
-	//   8 ft    72 ft     15     12      8
-	//   9 ft    81 ft     17     14      9
-	//  10 ft    90 ft     18     15     10
-	//  11 ft    99 ft     20     17     11
-	//  12 ft   108 ft     22     18     12
-	//  13 ft   117 ft     24     20     13
-	//  14 ft   126 ft     26     21     14
-	//  15 ft   135 ft     27     23     15
+	// height    2    3    4    5    6    7    8
+	//      4   17   25   34   45   57    -    -
+	//      5   21   30   41   53   66   80    -
+	//      6   24   36   48   62   76   91  108
+	//      7   28   41   55   70   86  103  121
+	//      8   32   47   63   79   96  115  134
+	//      9   36   53   70   88  107  127  147
+	//     10   40   58   78   97  118  139  161
+	//     11   44   64   85  106  129  151  175
+	//     12   48   70   92  116  139  164  189
+	//     13   52   75  100  125  150  176  203
+	//     14   56   81  107  134  161  189  218
+	//     15   60   87  115  143  172  202  232
 }
 
 // Geometry. By hand, at 7 ft: 52.6 sq ft over 25, 50, 75, 100 and 150 ft is 25, 13, 8,
@@ -181,35 +151,35 @@ func Example_chartOfSpacings() {
 	lengths := []units.Length{25, 50, 75, 100, 150}
 	fmt.Printf("%6s", "height")
 	for _, garland := range lengths {
-		fmt.Printf(" %4d ft", garland)
+		fmt.Printf(" %4d", garland)
 	}
 	fmt.Println()
 	for feet := units.Length(4); feet <= 15; feet++ {
-		fmt.Printf("%3d ft", feet)
+		fmt.Printf("%6d", feet)
 		for _, garland := range lengths {
 			spacing, err := sizing.Tree{Height: feet * units.Foot}.Spacing(garland * units.Foot)
 			if err != nil {
 				fmt.Println(err)
 				return
 			}
-			fmt.Printf(" %4.0f in", spacing.In(units.Inch))
+			fmt.Printf(" %4.0f", spacing.In(units.Inch))
 		}
 		fmt.Println()
 	}
 	// Output:
-	// height   25 ft   50 ft   75 ft  100 ft  150 ft
-	//   4 ft    8 in    4 in    3 in    2 in    1 in
-	//   5 ft   13 in    7 in    4 in    3 in    2 in
-	//   6 ft   20 in    9 in    6 in    5 in    3 in
-	//   7 ft   27 in   13 in    9 in    6 in    4 in
-	//   8 ft   36 in   17 in   11 in    8 in    6 in
-	//   9 ft   47 in   22 in   14 in   11 in    7 in
-	//  10 ft   59 in   27 in   18 in   13 in    9 in
-	//  11 ft   74 in   33 in   21 in   16 in   10 in
-	//  12 ft   91 in   39 in   25 in   19 in   12 in
-	//  13 ft  111 in   46 in   30 in   22 in   15 in
-	//  14 ft  134 in   54 in   35 in   26 in   17 in
-	//  15 ft  162 in   63 in   40 in   30 in   20 in
+	// height   25   50   75  100  150
+	//      4    8    4    3    2    1
+	//      5   13    7    4    3    2
+	//      6   20    9    6    5    3
+	//      7   27   13    9    6    4
+	//      8   36   17   11    8    6
+	//      9   47   22   14   11    7
+	//     10   59   27   18   13    9
+	//     11   74   33   21   16   10
+	//     12   91   39   25   19   12
+	//     13  111   46   30   22   15
+	//     14  134   54   35   26   17
+	//     15  162   63   40   30   20
 }
 
 // Common practice for the widths: a full tree is 60 to 70 % as wide as it is high.

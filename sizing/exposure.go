@@ -8,12 +8,12 @@ import (
 	"example.com/fircone/units"
 )
 
-// An Exposure is how much of the way around a tree is seen and dressed: one of the named
-// places, or an arc such as 200*Degree. Its text is "all round", "wall", "corner",
-// "half", or an arc of up to three decimal places: "200 degrees", "202.5 deg", "200°".
+// An Exposure is how much of the way around a tree is seen and dressed: a named place, or an arc
+// such as 200*Degree. Its text is "all round", "wall", "corner", "half", or an arc with up to
+// three decimal places: "200 degrees", "202.5°".
 type Exposure int32
 
-// The named places. How many degrees each one dresses is common practice, from memory.
+// The named places; their degrees are common practice, from memory.
 const (
 	AllRound    Exposure = iota // free-standing: 360 degrees
 	AgainstWall                 // against a wall: 240 degrees, two thirds

@@ -9,22 +9,16 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Look is how densely a tree is dressed, whatever its size: how far apart the
-// wraps of garland are, how much surface there is to each piece, and how much of it
-// the ornaments cover. A value of zero is for a kind that the look does without.
-//
-// [CommonLook] is the usual one; [Comparison].RuleLook takes one from a tree that you like.
+// A Look is how densely a tree is dressed, whatever its size. Zero is for a kind that the look
+// does without. [CommonLook] is the usual one; [Comparison] has one for a tree dressed by rule.
 type Look struct {
-	// Spacing is the distance from wrap to wrap along the slope of what is wound,
-	// 1/4 in to 100 ft.
+	// Spacing is how far apart the wraps are along the slope, 1/4 in to 100 ft.
 	Spacing shopping.ByKind[units.Length] `json:"spacing"`
 
-	// Each is the surface to each piece, 1/100 sq in to 10,000 m²: units.SquareFoot
-	// for one to the square foot. It has no ornaments, which go by Cover.
+	// Each is the surface to each piece, 1/100 sq in to 10,000 m². Ornaments go by Cover.
 	Each shopping.ByKind[units.Area] `json:"each"`
 
-	// Cover is what part of the surface the ornaments cover, seen straight on, 0 to
-	// 1. Their number follows from their sizes.
+	// Cover is the part of the surface that ornaments cover, seen straight on, 0 to 1.
 	Cover float64 `json:"cover"`
 }
 
@@ -33,10 +27,9 @@ const (
 	maxEach = 10_000 * units.SquareMeter
 )
 
-// CommonLook returns the look of the reference tree: one 7 ft tall, full, seen
-// from every side and dressed by [CommonPractice]. In round figures its wraps
-// are 10 in apart (10.16 in), there are 0.40 picks and 13 lights to the square foot,
-// and ornaments cover 4.1 % of it.
+// CommonLook returns the look of a full 7 ft tree seen from every side and dressed by
+// [CommonPractice]: wraps 10.16 in apart, 0.40 picks and 13 lights to the square foot, and 4.1 %
+// covered by ornaments.
 //
 // Source: common practice; the geometry is computed.
 func CommonLook() Look {
@@ -128,10 +121,9 @@ func wantEach(has bool, want string) string {
 // String returns [Look.Format] in feet and inches.
 func (l Look) String() string { return l.Format(units.InFeetInches) }
 
-// Format returns one line in a style, such as "garland 10 1/4 in apart, ribbon 10 1/4 in
-// apart; 4.1 % covered by ornaments; to the square foot 0.40 picks, 13 lights",
-// without what is zero. Spacings are rounded up to a quarter inch, so that a garland
-// that is wound by them does not run out.
+// Format returns one line such as "garland 10 1/4 in apart; 4.1 % covered by ornaments; to the
+// square foot 0.40 picks, 13 lights". Spacings are rounded up to a quarter inch, so that a
+// garland wound by them does not run out.
 func (l Look) Format(style units.Style) string {
 	var wraps, pieces, parts []string
 	for k := range l.Each {

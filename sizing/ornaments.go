@@ -124,28 +124,23 @@ func (b balls) words(style units.Style) string {
 	return strings.Join(list, "")
 }
 
-// Mix returns which sizes of round ornament a tree takes, and how many of each out
-// of a count, 0 to 100,000,000:
+// Mix returns which sizes of round ornament a tree takes, largest first, and how many of each
+// out of a count, 0 to 100,000,000:
 //
-//	           large                          medium        small
-//	diameter   a twentieth of the height      3/4 of large  1/2 of large
-//	           up to 4 in; from 16 ft on a
-//	           quarter inch for each foot
-//	count      20 %, under 5 ft 40 %          30 %, none    50 %, 60 %
+//	           large                     medium        small
+//	diameter   1/20 of height, to 4 in   3/4 of large  1/2 of large
+//	count      20 %, under 5 ft 40 %     30 %, none    50 %, 60 %
 //
-// Each diameter is the nearest of Sizes, the larger of two equally near, up to
-// HomeLargest or HallLargest. Sizes under 1 in are used only where the large ones
-// would be under 1 in too: on a tree that counts as lower than 20 in. Where two come out the same they are one size. A tree
-// less than 13/20 as wide as high counts as a lower one that is. Large and medium
-// counts are rounded to the nearest whole one, halves up, and the rest is small.
-// As the count grows no size has fewer, and as the tree grows no diameter shrinks.
+// From 16 ft on, large is a quarter inch for each foot. A tree less than 13/20 as wide as
+// high counts as a lower one that is. Each diameter is the nearest of Sizes, the larger of
+// two equally near, up to HomeLargest or HallLargest; the same size twice is one. Sizes under
+// 1 in are used only where large is under 1 in. Counts are rounded to the nearest, and the
+// rest is small.
 //
-// Large ornaments sit deep in the branches and low on the tree, small ones near the
-// tips and the top. Exposure, handle and bare tip do not matter.
+// Hang large ornaments deep and low, small ones near the tips and the top.
 //
-// Source: common practice that there are two or three sizes, more of the small
-// ones; the figures are defaults of this package, about what shops sell for a 7 ft
-// tree (4, 3 and 2 in).
+// Source: two or three sizes, more of the small ones, is common practice. The figures are
+// this package's, about what shops sell for a 7 ft tree (4, 3 and 2 in).
 func (r Rules) Mix(tree Tree, count int) ([]shopping.Lot, error) {
 	const fn = "Rules.Mix"
 	c, err := tree.cone(fn, "/tree/")
@@ -166,9 +161,8 @@ func (r Rules) Mix(tree Tree, count int) ([]shopping.Lot, error) {
 //
 //	Σ count · π/4 · diameter² / surface
 //
-// within 4 parts in 10¹⁵. The surface is more than zero, a diameter 1/4 in to 3 ft, a
-// count 0 to 100,000,000. On a full 7 ft tree 49 ornaments of the usual sizes cover about
-// 4 %; branches show through the rest.
+// within 4 parts in 10¹⁵. The surface is more than zero, a diameter 1/4 in to 3 ft, a count 0
+// to 100,000,000.
 func Cover(ornaments []shopping.Lot, surface units.Area) (float64, error) {
 	const fn = "Cover"
 	if surface <= 0 {

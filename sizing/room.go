@@ -6,10 +6,8 @@ import "example.com/fircone/units"
 // set it on. A figure of this package.
 const aboveTopper = 2 * units.Inch
 
-// Topper returns how high above the tip of a tree of this height a topper may
-// stand, see [Room.Topper]: a tenth to an eighth of the height, rounded to the nearest
-// nanometer. It returns an [units.Error] wrapping [units.ErrRange] if the height is not from 1 ft to
-// 100 ft.
+// Topper returns how high a topper usually stands above the tip of a tree of this height,
+// 1 ft to 100 ft: a tenth to an eighth of it.
 //
 // Source: common practice, from memory.
 func Topper(height units.Length) (units.Range[units.Length], error) {
@@ -24,28 +22,26 @@ type Room struct {
 	// Ceiling is its height above the tip, 3 ft to 150 ft.
 	Ceiling units.Length `json:"ceiling"`
 
-	// Fall is for a vault: how much lower the ceiling is a foot to the side of the
-	// tip, up to 1 ft. Zero is for a level one.
+	// Fall is for a vault: how much lower the ceiling is 1 ft to the side of the tip, up
+	// to 1 ft. Zero is level.
 	Fall units.Length `json:"fall"`
 
-	// Clearance is what is customary between tip and ceiling, up to 50 ft, for the
-	// topper and for setting it on. Zero is the usual 1 ft; NoClearance asks for none.
+	// Clearance is what should be left between tip and ceiling, up to 50 ft. Zero is the
+	// usual 1 ft; NoClearance asks for none.
 	Clearance   units.Length `json:"clearance"`
 	NoClearance bool         `json:"noClearance"`
 
-	// Topper is how high the topper stands above the tip, up to 10 ft. Zero is for one
-	// that is not chosen yet, and NoTopper for none. The function of that name says
-	// what is usual. What it hides of the branches is Tree.BareTip.
+	// Topper is how high the topper stands above the tip, up to 10 ft. Zero is one not
+	// chosen yet; NoTopper is none.
 	Topper   units.Length `json:"topper"`
 	NoTopper bool         `json:"noTopper"`
 
-	// TopperWidth is across the topper, up to 10 ft, which counts under a vault. Zero
-	// is as wide as it is high.
+	// TopperWidth is across the topper, up to 10 ft; it counts under a vault. Zero is as
+	// wide as high.
 	TopperWidth units.Length `json:"topperWidth"`
 
-	// Stand is by how much the stand lifts the tree, if Tree.Height was measured
-	// from the foot of the trunk and not from the floor: up to 5 ft. Zero is for a
-	// tree that was measured as it stands.
+	// Stand is how much the stand lifts a tree measured from the foot of its trunk, up to
+	// 5 ft. Zero is for a tree measured as it stands.
 	Stand units.Length `json:"stand"`
 }
 
@@ -54,8 +50,8 @@ type Fit struct {
 	// Verdict is "fits", "tight" or "does not fit".
 	Verdict string `json:"verdict"`
 
-	Tallest units.Length `json:"tallest"` // the tallest tree that fits with this stand and topper
-	Spare   units.Length `json:"spare"`   // from the top of the topper, or the tip, to the ceiling; negative past it
+	Tallest units.Length `json:"tallest"` // the tallest tree that fits
+	Spare   units.Length `json:"spare"`   // from topper or tip to the ceiling; negative past it
 	Topper  units.Length `json:"topper"`  // the tallest topper there is room for
 
 	Caution units.Caution `json:"caution"` // what to see to
@@ -63,33 +59,24 @@ type Fit struct {
 
 // Fit returns how a tree goes under the ceiling, and the tallest that fits:
 //
-//	fits           it is no taller than the tallest
-//	tight          it is, but it goes under with its topper: Spare is what is left
+//	fits           no taller than the tallest, ceiling - stand - clearance
+//	tight          taller, but it goes under with its topper
 //	does not fit   the tree or its topper is past the ceiling
 //
-//	tallest = ceiling - stand - clearance
-//
-// The topper may take up the clearance, all but 2 in above it for the fingers that set
-// it on; a topper that needs more than the clearance takes its own height and those
-// 2 in. One that is not chosen yet takes nothing, and Fit.Topper says how high it may
-// be. NoClearance leaves out the foot and the fingers.
-//
-// Under a vault the ceiling counts as low as it is at the edge of the topper:
+// The topper may use the clearance, except for 2 in for the fingers that set it on; a taller
+// one takes its own height and those 2 in. NoClearance leaves out both. Under a vault the
+// ceiling counts as low as it is at the edge of the topper, Fall · TopperWidth / 2 lower:
 //
 //	    /\
-//	   /  \      ceiling, above the tip
-//	  / /\ \     topper: Fall · TopperWidth / 2 less than that
+//	   /  \      ceiling
+//	  / /\ \     topper
 //	 /  ||  \
 //	/  /  \  \
 //
-// The branches fall away faster than any vault, and do not count.
+// At least 1 ft must be left for a tree.
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if a field of r or the height of t is
-// out of its range, or if what is left under the ceiling is less than 1 ft.
-//
-// Source: a tree at least 1 ft shorter than the ceiling, Clemson Cooperative
-// Extension, Home & Garden Information Center, Selecting a Christmas Tree; the
-// 2 in above a topper are a figure of this package.
+// Source: 1 ft, Clemson Cooperative Extension, Selecting a Christmas Tree; the 2 in are a
+// figure of this package.
 func (r Room) Fit(tree Tree) (Fit, error) {
 	const fn = "Room.Fit"
 	switch {
@@ -168,11 +155,9 @@ func (r Room) top(fn string, t Tree, topper units.Length) (units.Length, error) 
 // String returns [Fit.Format] in feet and inches.
 func (f Fit) String() string { return f.Format(units.InFeetInches) }
 
-// Format returns one line in a style such as "fits: 1 ft to spare, 9 ft is the tallest;
-// keep tip and topper clear ...", "tight: 6 in to spare, ..." or "does not fit: 3 in past
-// the ceiling, ...". Each length is rounded to a quarter inch on the safe side: what is
-// to spare and the tallest down, what is past the ceiling up. The zero Fit, which comes
-// with an error, is "nothing was checked".
+// Format returns one line such as "fits: 1 ft to spare, 9 ft is the tallest; keep tip and
+// topper clear ...". Lengths are rounded to a quarter inch on the safe side. The zero Fit is
+// "nothing was checked".
 func (f Fit) Format(style units.Style) string {
 	if f == (Fit{}) {
 		return unchecked
@@ -189,22 +174,12 @@ func (f Fit) Format(style units.Style) string {
 
 // A Ladder is what it takes to reach a height.
 type Ladder struct {
-	// Size is the stepladder, by its nominal height. It is 0 where a person
-	// reaches from the floor, and where no stepladder does.
-	Size units.Length `json:"size"`
+	Size units.Length `json:"size"` // nominal height of the stepladder; zero from the floor or with a lift
+	Lift bool         `json:"lift"` // no stepladder reaches
+	In   units.Length `json:"in"`   // from the branch line to the tip: half the base
 
-	// Lift says that no stepladder reaches.
-	Lift bool `json:"lift"`
-
-	// In is how far in from the branch line the tip of the tree stands: half its base.
-	In units.Length `json:"in"`
-
-	// Cautions say how to use it safely, what to do in its place, and whom to ask.
-	//
-	//	floor    no ladder is needed
-	//	ladder   how to use a stepladder
-	//	lift     no stepladder reaches
-	//	reach    the tip is farther in than a person can safely reach
+	// Cautions say how to use it safely, or what to do instead:
+	// "floor", "ladder", "lift", and "deep" where the tip is out of a safe reach.
 	Cautions []units.Caution `json:"cautions"`
 }
 
@@ -225,14 +200,13 @@ const (
 	safeInward = 3 * units.Foot
 )
 
-// LadderFor returns the smallest stepladder to work from at a height above the floor,
-// up to 150 ft. Sizes are 4 to 16 ft in steps of 2 ft.
+// LadderFor returns the smallest stepladder to work from at a height above the floor, up to
+// 150 ft.
 //
-//	height   up to 6 ft   8 ft   10 ft   12 ft   14 ft   16 ft   18 ft   20 ft   above
-//	ladder   none         4 ft   6 ft    8 ft    10 ft   12 ft   14 ft   16 ft   a lift
+//	height   to 6 ft   8 ft   10 ft   12 ft   14 ft   16 ft   18 ft   20 ft   above
+//	ladder   none      4 ft   6 ft    8 ft    10 ft   12 ft   14 ft   16 ft   a lift
 //
-// Source: the reach is what makers print on stepladders, from memory; the label on
-// the ladder decides.
+// Source: makers' labels, from memory; the label on the ladder decides.
 func LadderFor(height units.Length) (Ladder, error) {
 	switch {
 	case height < 0 || height > maxReach:
@@ -254,11 +228,9 @@ func LadderFor(height units.Length) (Ladder, error) {
 	}}}, nil
 }
 
-// Reach returns the heights above the floor that one works at: from the floor up to 6 ft;
-// from a stepladder of up to 16 ft, where one stands (2 ft below its top) to 4 ft above its
-// size; with a lift, what no stepladder reaches, to 150 ft. For any other size it is zero.
-//
-// Source: see [LadderFor].
+// Reach returns the heights above the floor that one works at: up to 6 ft from the floor; from
+// where one stands on a stepladder (2 ft below its top) to 4 ft above its size; with a lift
+// from 20 ft to 150 ft. Zero for a size over 16 ft.
 func (l Ladder) Reach() units.Range[units.Length] {
 	switch {
 	case l.Lift:
@@ -271,15 +243,10 @@ func (l Ladder) Reach() units.Range[units.Length] {
 	return units.Range[units.Length]{Min: max(0, l.Size-belowTop), Max: l.Size + aboveLadder}
 }
 
-// Ladder returns the smallest stepladder for setting the topper on a tree: one from
-// which to reach the height of the topper's top above the floor,
-//
-//	height = stand + tree + topper
-//
-// A topper is held lower than its top, but it has to be lifted over the tip and set
-// straight without stretching. One that is not chosen yet counts as the tallest usual
-// one, see [Topper], up to 10 ft. Where the tip stands more than 3 ft in from the
-// branch line, a caution says what to do instead:
+// Ladder returns the smallest stepladder from which to set the topper: one that reaches its
+// top, stand + tree + topper above the floor. A topper not chosen yet counts as the tallest
+// usual one, see [Topper]. Where the tip is more than 3 ft in from the branch line, a caution
+// says what to do instead:
 //
 //	     |
 //	    /|\
@@ -288,10 +255,7 @@ func (l Ladder) Reach() units.Range[units.Length] {
 //	 /   |   \      /  \
 //	/    |<-In->|  /    \
 //
-// Ceiling, Fall and Clearance do not matter.
-//
-// Source: see [LadderFor]. That it goes by the top of the topper, and the 3 ft, are
-// choices of this package, on the safe side.
+// Source: see [LadderFor]; the 3 ft are a figure of this package, on the safe side.
 func (r Room) Ladder(tree Tree) (Ladder, error) {
 	const fn = "Room.Ladder"
 	topper := r.Topper
@@ -321,9 +285,8 @@ func (r Room) Ladder(tree Tree) (Ladder, error) {
 // String returns [Ladder.Format] in feet and inches.
 func (l Ladder) String() string { return l.Format(units.InFeetInches) }
 
-// Format returns one line in a style such as "6 ft stepladder, the tip 2 ft 11 in in;
-// set it open and locked ...". The zero Ladder, which comes with an error, is "nothing
-// was checked".
+// Format returns one line such as "6 ft stepladder, the tip 2 ft 11 in in from the branch line;
+// set it open and locked ...". The zero Ladder is "nothing was checked".
 func (l Ladder) Format(style units.Style) string {
 	if len(l.Cautions) == 0 {
 		return unchecked

@@ -15,42 +15,33 @@ const (
 	maxHeight units.Length = 100 * units.Foot
 )
 
-// Rules are the rules of thumb for a tree: so much for each foot of its height.
-// They know nothing of its width or of how much of it is seen; for a slim tree, a
-// tree in a corner or one outside 6 to 8 ft, size by shape instead, see [Look].
-//
-// [CommonPractice] returns the usual ones. A shop with habits of its own changes a
-// field, as in r.PerFoot[shopping.Pick].Pieces = 4; zero asks for none. The methods
-// check the fields they use.
-//
-// Rounding is one policy. Ornament types, and how many of each, go by whole feet, and
-// a part foot adds none: 7 ft 6 in counts as 7. A supply (picks, garland, ribbon,
-// lights) goes by the exact height and rounds up.
+// Rules are the rules of thumb for a tree, by its height alone. [CommonPractice] returns the usual
+// ones. A shop with habits of its own changes a field, as in
+// r.PerFoot[shopping.Pick].Pieces = 4; zero asks for none.
 type Rules struct {
 	// TypesPerFoot is the ornament types for each whole foot, 0 to 100.
 	TypesPerFoot int `json:"typesPerFoot"`
 
-	// EachSpread is how far the count of each type may go below and above the
-	// whole feet of height, 0 to 100.
+	// EachSpread is how far the count of each type may be from the whole feet of
+	// height, 0 to 100.
 	EachSpread int `json:"eachSpread"`
 
-	// PerFoot is what each foot of height takes of everything else: pieces, 0 to
-	// 10,000, or of a kind that runs a length, 0 to 100 ft. It has no ornaments.
+	// PerFoot is what each foot of height takes: 0 to 100 ft of garland or ribbon, 0 to
+	// 10,000 picks or lights, and nothing else.
 	PerFoot Amounts `json:"perFoot"`
 
-	// Sizes are the diameters of round ornament that can be had, 1/4 in to 3 ft,
-	// each larger than the one before. Empty takes those of CommonPractice.
+	// Sizes are the diameters of round ornament to be had, 1/4 in to 3 ft, smallest
+	// first, up to 100. Empty is those of CommonPractice.
 	Sizes []units.Length `json:"sizes"`
 
-	// HomeLargest and HallLargest are the largest ornaments in a home and in a room
-	// that the public uses, up to 3 ft and no smaller than the first of Sizes. Zero
-	// is 6 in, and 12 in.
+	// The largest ornaments in a home, and in a room that the public uses: from the
+	// first of Sizes to 3 ft. Zero is 6 in, and 12 in.
 	HomeLargest units.Length `json:"homeLargest"`
 	HallLargest units.Length `json:"hallLargest"`
 }
 
-// Amounts are how much a tree takes of each kind: pieces, or a running length. Of
-// the accents (see [Comparison.Needs]) each is what the tree takes if it is the one.
+// Amounts are how much a tree takes of each kind: pieces, or a running length. Each accent
+// is what the tree takes if it is the only one, see [Comparison.Needs].
 type Amounts = shopping.ByKind[shopping.Quantity]
 
 // dressings are the kinds that a tree is dressed with besides ornaments, in the
@@ -67,7 +58,8 @@ var dressings = [...]struct {
 	{shopping.Light, false},
 }
 
-// CommonPractice returns the rules of thumb that most of the trade follows:
+// CommonPractice returns the rules of thumb that most of the trade follows. They suit a full
+// tree of 6 to 8 ft seen from all sides.
 //
 //	ornament types       1 for each foot
 //	of each type         the height in feet, less 2 to plus 2
@@ -77,11 +69,7 @@ var dressings = [...]struct {
 //	sizes of ornament    3/4, 1, 1 1/2, 2, 2 3/8, 2 3/4, 3 1/8, 4, 4 3/4, 6, 8, 10 and 12 in
 //	the largest          6 in in a home, 12 in in a hall
 //
-// They suit a full tree of 6 to 8 ft that is seen from all sides.
-//
-// Source: common practice, for which there is no published standard; the figure
-// for lights, that ribbon takes what garland does, and the sizes (40, 50, 60, 70, 80,
-// 100, 120, 150 and 200 mm among them) from memory.
+// Source: common practice; lights, ribbon and sizes from memory.
 func CommonPractice() Rules {
 	return Rules{
 		TypesPerFoot: 1,
@@ -98,15 +86,14 @@ func CommonPractice() Rules {
 	}
 }
 
-// TradeHeight returns the whole feet that the trade counts a tree as: its height up
-// to the next foot if that is within 2 in, and down otherwise. So the trees that are
-// sold in metric heights come to those that are sold by the foot:
+// TradeHeight returns the whole feet that the trade counts a tree as: up to the next foot
+// if that is within 2 in, otherwise down. The height is 1 ft to 100 ft.
 //
 //	120 cm   150 cm   180 cm   210 cm   240 cm   300 cm
 //	4 ft     5 ft     6 ft     7 ft     8 ft     10 ft
 //
-// The rules go by the whole feet of the height itself, which are one fewer. Give them
-// this height to go by the name. The height is 1 ft to 100 ft.
+// The rules go by the whole feet of the height itself, one fewer for these. Give them this
+// height instead to go by the name.
 //
 // Source: the trade heights, from memory; the 2 in are a figure of this package.
 func TradeHeight(height units.Length) (units.Length, error) {
@@ -116,9 +103,9 @@ func TradeHeight(height units.Length) (units.Length, error) {
 	return units.Length(wholeFeet(min(height+2*units.Inch, maxHeight))) * units.Foot, nil
 }
 
-// Types returns how many different ornaments a tree of this height carries:
+// Types returns how many types of ornament a tree of this height carries:
 //
-//	types = TypesPerFoot · whole feet of height
+//	TypesPerFoot · whole feet of height
 //
 // A part foot adds none. The height is 1 ft to 100 ft.
 //
@@ -137,12 +124,12 @@ func (r Rules) types(fn, field string, height units.Length) (int, error) {
 	return r.TypesPerFoot * wholeFeet(height), nil
 }
 
-// Each returns how many there should be of each type of ornament:
+// Each returns how many there should be of each type, 1 or more:
 //
 //	whole feet of height - EachSpread   to   whole feet of height + EachSpread
 //
-// and never fewer than one. Large or costly ornaments go by the low end, small
-// ones by the high end. A part foot adds none. The height is 1 ft to 100 ft.
+// Large or costly ornaments go by the low end, small ones by the high end. The height is
+// 1 ft to 100 ft. Types times Each is how many ornaments there are in all.
 //
 // Source: common practice.
 func (r Rules) Each(height units.Length) (units.Range[int], error) {
@@ -160,12 +147,12 @@ func (r Rules) each(fn, field string, height units.Length) (units.Range[int], er
 	return units.Range[int]{Min: max(1, feet-r.EachSpread), Max: feet + r.EachSpread}, nil
 }
 
-// Supply returns what a tree of this height takes of garland, ribbon, picks or lights:
+// Supply returns how much garland or ribbon, or how many picks or lights, a tree of this height
+// takes:
 //
 //	PerFoot[kind] · height in feet
 //
-// by the exact height, 1 ft to 100 ft, rounded up to a piece or a nanometer. Where a
-// printed chart and the rule disagree, the rule decides.
+// by the exact height, 1 ft to 100 ft, rounded up to a piece or a nanometer.
 //
 // Source: common practice; ribbon and lights from memory.
 func (r Rules) Supply(kind shopping.Kind, height units.Length) (shopping.Quantity, error) {

@@ -9,30 +9,26 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Tree is what a tape measure says about a tree, what the tree is made of, and who uses
-// the room. Only Height is required.
+// A Tree is what a tape measure says about a tree, what it is made of, and who uses the room.
+// Only Height is required. The package documentation has a drawing.
 type Tree struct {
-	// Height is from the floor to the tip as the tree stands, 1 ft to 100 ft. For a
-	// tree measured before it is set up, see Room.Stand.
+	// Height is from the floor to the tip as the tree stands, 1 ft to 100 ft.
 	Height units.Length `json:"height"`
 
-	// Base is the widest diameter across the branches, an eighth to one and a half
-	// times the height above the handle. Zero is the usual one of Taper.
+	// Base is the widest diameter across the branches, 1/8 to 3/2 of the height above the
+	// handle. Zero is the usual one of Taper.
 	Base units.Length `json:"base"`
 
-	// Taper is the class of shape, used if Base is zero.
+	// Taper is the class of shape. Ignored if Base is not zero.
 	Taper Taper `json:"taper"`
 
-	// BareTip is the height left undressed at the top, under a topper. At least 1 in
-	// must remain dressed. See Room.Topper for how far the topper stands above the tip.
-	BareTip units.Length `json:"bareTip"`
-
-	// BareBase is the height left undressed at the bottom of the branches.
+	// The heights left undressed at the top, for a topper, and at the bottom of the
+	// branches. At least 1 in must remain dressed.
+	BareTip  units.Length `json:"bareTip"`
 	BareBase units.Length `json:"bareBase"`
 
-	// Handle is the bare trunk from the floor to the lowest branches, up to half of
-	// Height. Zero is for branches that reach the floor. Grading rules ask for at least
-	// 6 in, and at most 1 1/2 in for each foot of height; a stand takes up most of it.
+	// Handle is from the floor to the lowest branches, up to half of Height. Grading rules
+	// ask for at least 6 in, and at most 1 1/2 in for each foot of height.
 	//
 	// Source: Ontario R.R.O. 1990, Reg. 377 (revoked 2009), read.
 	Handle units.Length `json:"handle"`
@@ -40,10 +36,10 @@ type Tree struct {
 	// Exposure is how much of the way around is seen and dressed.
 	Exposure Exposure `json:"exposure"`
 
-	// Kind is what it is made of. Pre-lit and metal trees take no lights.
+	// Kind is what it is made of.
 	Kind TreeKind `json:"kind"`
 
-	// Public is for a room that the public uses: a lobby, a shop, a hall, a church. It
+	// Public is for a room that the public uses, such as a lobby, a shop or a church. It
 	// allows larger ornaments and adds cautions.
 	Public bool `json:"public"`
 }
@@ -51,8 +47,8 @@ type Tree struct {
 // A Taper is a class of tree shape. Its text is "full", "slim" or "pencil".
 type Taper uint8
 
-// The usual base, in percent of the whole height, handle included. They are the middle
-// of what is sold under these names, not a standard: measure where it matters.
+// The usual base, in percent of the whole height: the middle of what is sold under these
+// names.
 //
 // Source: common practice, from memory.
 const (
@@ -122,8 +118,8 @@ func (k *TreeKind) Scan(src any) error { return scan(k, "TreeKind.Scan", src) }
 // lit reports whether the trees of a kind are given lights.
 func (k TreeKind) lit() bool { return k == Cut || k == Artificial }
 
-// Measured returns t with its lengths checked and Base filled in: if it is zero, the
-// usual one of [Taper], rounded to the nearest nanometer.
+// Measured returns t with its lengths checked, and with the usual base of its Taper if Base is
+// zero.
 func (t Tree) Measured() (Tree, error) {
 	c, err := t.cone("Tree.Measured", "/")
 	if err != nil {
@@ -189,21 +185,19 @@ func (s surface) turn() float64 { return float64(s.arc) / float64(maxArc) }
 // nm2 returns the area in square nanometers.
 func (s surface) nm2() float64 { return float64(float64(s.area) * 1e6) }
 
-// DressedArea returns the area of the branches that are dressed: the sloped surface
-// between the bare parts, as much of it as is seen. With radii r₁ and r₂ at the edges
-// and the slope s between them, it is
+// DressedArea returns the sloped surface between the bare parts, as much of it as is seen. With
+// radii r₁ and r₂ at the edges and the slope s between them, it is
 //
 //	π·(r₁ + r₂)·s · degrees/360
 //
-// rounded up to a square micrometer, within two parts in 10¹⁵.
+// rounded up to a square micrometer.
 func (t Tree) DressedArea() (units.Area, error) {
 	s, err := t.surface("Tree.DressedArea", "/")
 	return s.area, err
 }
 
-// Slant returns the length of the dressed slope, rounded to the nearest nanometer: with
-// base radius r and height h above the handle, the dressed part of √(r² + h²). Slant over
-// spacing is how many times a garland goes around: slant.In(spacing).
+// Slant returns the length of the dressed slope, to the nearest nanometer. A garland goes around
+// slant.In(spacing) times.
 func (t Tree) Slant() (units.Length, error) {
 	c, err := t.cone("Tree.Slant", "/")
 	if err != nil {
@@ -215,8 +209,8 @@ func (t Tree) Slant() (units.Length, error) {
 // Grade returns what grading rules call the shape, by base over height above the handle:
 // "candlestick" under 40 %, "normal" up to 90 %, "flared" above.
 //
-// Source: Ontario R.R.O. 1990, Reg. 377, s. 1 (revoked 2009) for 40 %; U.S. Standards
-// for Grades of Christmas Trees, USDA AMS, 1989, for 90 %, from memory.
+// Source: Ontario R.R.O. 1990, Reg. 377, s. 1 (revoked 2009), for 40 %; U.S. Standards for
+// Grades of Christmas Trees, 1989, for 90 %, from memory.
 func (t Tree) Grade() (string, error) {
 	c, err := t.cone("Tree.Grade", "/")
 	switch {
@@ -230,22 +224,21 @@ func (t Tree) Grade() (string, error) {
 	return "flared", nil
 }
 
-// SpiralLength returns the length of garland wound on the dressed part of t, with wraps
-// a spacing apart along the slope, 1/4 in to 100 ft. Where only part of the way around
-// is dressed, the garland goes back and forth across it, one spacing lower each time.
-// For garland that sags between branch tips, see [Drape.Stretch].
+// SpiralLength returns the length of garland wound on the dressed part of t, with wraps a
+// spacing apart along the slope, 1/4 in to 100 ft, within 1 nm. Where only part of the way
+// around is dressed, the garland goes back and forth, one spacing lower each time. For garland
+// that sags, see [Drape.Stretch].
 //
-// Unrolled flat, the cone is a sector and the garland a spiral of Archimedes on it. With
-// base diameter d, height h above the handle, whole slope s, spacing p, and the depths
-// y₁ and y₂ of the edges below the tip:
+// Unrolled flat, the cone is a sector and the garland a spiral of Archimedes. With base diameter
+// d, height h above the handle, slope s, spacing p, and depths y₁ and y₂ of the edges below the
+// tip:
 //
 //	a    = p·s/(π·d · degrees/360)
 //	u(y) = s·y/(h·a)
 //	F(u) = u·√(1 + u²) + arsinh u
 //	L    = a/2 · (F(u(y₂)) - F(u(y₁)))
 //
-// A small spacing tends to area over spacing, from above; one much wider than the slope
-// to the slope itself. The result is within 1 nm of the exact length.
+// A small spacing tends to area over spacing, a very wide one to the slope.
 //
 // Source: OpenStax, Calculus Volume 3, section 3.3, has a spiral on a cone.
 func (t Tree) SpiralLength(spacing units.Length) (units.Length, error) {
@@ -260,14 +253,14 @@ func (t Tree) SpiralLength(spacing units.Length) (units.Length, error) {
 	return s.cone.spiralLength(spacing, s.turn()), nil
 }
 
-// Spacing returns how far apart along the slope the wraps of this much garland come on the
-// dressed part of t, 1/4 in to 100 ft: the inverse of [Tree.SpiralLength]. Without it,
+// Spacing returns how far apart along the slope the wraps of this much garland come: the
+// inverse of [Tree.SpiralLength], rounded up to a nanometer, so that the garland suffices. It is
+// less than 1.01 nm over the exact one; with less than one turn it is one of many that take
+// this length. By hand,
 //
 //	area/√(length² - slant²) ≤ spacing ≤ area/(length - slant)
 //
-// and the first is close. It is rounded up to a nanometer, so that the garland suffices, and less than 1.01 nm over
-// the exact spacing. Where the wraps come to less than one turn, it is one of many
-// spacings that take this length, within 1 nm.
+// and the first is close.
 func (t Tree) Spacing(garland units.Length) (units.Length, error) {
 	const fn = "Tree.Spacing"
 	s, err := t.surface(fn, "/")
@@ -277,16 +270,14 @@ func (t Tree) Spacing(garland units.Length) (units.Length, error) {
 	return s.cone.spacingOf(fn, garland, s.turn())
 }
 
-// Seen returns how much of the way around a tree is seen by people who look at it from
-// directions that spread over so many degrees, 0 to 360, and who stand no nearer to the
-// trunk than distance:
+// Seen returns how much of the way around is seen by people who look from directions that spread
+// over so many degrees, 0 to 360, from no nearer to the trunk than distance:
 //
 //	spread + 2·acos(radius / distance)
 //
-// up to 360 degrees, rounded to a thousandth. The radius is half the base; the distance
-// is at least 1 in more, and at most 1000 ft. A line of sight from distance D touches a
-// circle of radius R where R/D is the cosine of the angle at the trunk, so that each
-// person sees that angle to both sides:
+// up to 360 degrees, to a thousandth. The radius is half the base; the distance is at least 1 in
+// more, and at most 1000 ft. A line of sight touches the circle of the branches where
+// radius/distance is the cosine of the angle at the trunk, to each side of a person:
 //
 //	   . - .
 //	 /       \
@@ -298,9 +289,6 @@ func (t Tree) Spacing(garland units.Length) (units.Length, error) {
 //	        D     ` .  o person
 //
 // A 7½ ft tree in a corner, spread 90 degrees, shows about 240 degrees from 10 ft off.
-// This goes by the widest branches; above them more is seen.
-//
-// Source: geometry.
 func (t Tree) Seen(spread float64, distance units.Length) (Exposure, error) {
 	const fn = "Tree.Seen"
 	c, err := t.cone(fn, "/")
@@ -319,9 +307,9 @@ func (t Tree) Seen(spread float64, distance units.Length) (Exposure, error) {
 	return Exposure(math.Round(min(float64(1000*spread)+float64(side*(360_000/math.Pi)), float64(maxArc)))), nil
 }
 
-// Skirt returns how wide a skirt under the tree may be: from a foot less than the base,
-// or half the base if that is more, to 6 in beyond the branches on each side. A collar
-// goes by the stand: measure across its feet.
+// Skirt returns how wide a skirt may be: from a foot less than the base, or half the base if
+// that is more, to 6 in beyond the branches on each side. A collar goes by the stand: measure
+// across its feet.
 //
 // Source: common practice, from memory.
 func (t Tree) Skirt() (units.Range[units.Length], error) {
