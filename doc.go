@@ -20,10 +20,10 @@
 //
 // The tree:
 //
-//   - How many ornaments does a 9 ft tree take, and of how many types? 9 types, 7 to 11 of each: 63 to 99 ornaments in all ([sizing.Rules.Types], [sizing.Rules.Each], [sizing.Rules.Ornaments]).
-//   - How many picks does a 9 ft tree take in place of garland? 27 picks ([sizing.Rules.Picks]).
-//   - How much garland does a 7½ ft tree take? 67 ft 6 in: 12 strands of 6 ft ([sizing.Rules.Garland]).
-//   - How much garland for a 6½ ft slim tree in a corner? 19 ft 11 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in ([sizing.Rules.Match]).
+//   - How many ornaments does a 9 ft tree take, and of how many types? 9 types, 7 to 11 of each: 63 to 99 ornaments in all ([sizing.Rules.Types], [sizing.Rules.Each]).
+//   - How many picks does a 9 ft tree take in place of garland? 27 picks ([sizing.CommonPractice], [sizing.Rules.Supply]).
+//   - How much garland does a 7½ ft tree take? 67 ft 6 in: 12 strands of 6 ft ([sizing.Rules.Supply]).
+//   - How much garland for a 6½ ft slim tree in a corner? 19 ft 11 in of garland to match an ordinary tree; the rule of thumb would buy 58 ft 6 in ([sizing.Rules.Compare], [sizing.CommonLook]).
 //   - How far off is the rule of thumb on a 12 ft tree? 9 ft for each foot gives wraps 17 1/2 in apart here; 10 1/4 in apart takes 184 ft ([sizing.Rules.Compare]).
 //   - I have 50 ft of garland for a 7 ft tree: how far apart do the wraps come? 13 in apart, in a corner 6 1/2 in ([sizing.Tree.Spacing]).
 //   - Which sizes of ball for a 9 ft tree with 81 of them, and how many of each? 16 of 4 in, 24 of 3 1/8 in, 41 of 2 in ([sizing.Rules.Mix]).

@@ -3,12 +3,12 @@ package sizing
 import "example.com/fircone/units"
 
 // Cautions returns what to see to with a tree, most important first, with lengths in a style.
-// Fire codes differ between editions and places: ask the fire marshal.
+// Fire codes differ between editions and places.
 //
 //	cut       cut, public: not allowed in many rooms
 //	exits     public: keep exits clear
 //	label     public, not cut: flame-resistant label
-//	heat      always: how far from heat
+//	heat      how far from heat
 //	trunk     cut: the fresh cut and the stand
 //	water     cut
 //	metal     metal: no electric lights
@@ -16,7 +16,7 @@ import "example.com/fircone/units"
 //	tie       8 ft and taller: tie it off
 //	marshal   public: ask the fire marshal
 //
-// Source: each caution has its own, and says how sure it is.
+// Source: each caution has its own.
 func (t Tree) Cautions(style units.Style) ([]units.Caution, error) {
 	const fn = "Tree.Cautions"
 	if err := checkHeight(fn, "/height", t.Height); err != nil {

@@ -37,7 +37,7 @@ type Comparison struct {
 // largest; [Rules.Mix] has their sizes. Lights are rounded up to 50. Pre-lit and metal trees
 // take none.
 //
-// Source: common practice for the rules and the look; the geometry is computed.
+// Source: common practice; the geometry is computed.
 func (r Rules) Compare(look Look, tree Tree) (c Comparison, err error) {
 	const fn = "Rules.Compare"
 	s, err := r.surface(fn, tree)
@@ -62,14 +62,13 @@ const (
 	bySurface      = "geometry; common practice for the look"
 )
 
-// Needs returns what the tree takes by Rule or by Shape, as ByShape says, each with its basis
-// and source: ornaments, then the accents asked for, then lights. Kinds of which none are
-// needed are left out, and so are rooms: fill them in.
+// Needs returns what the tree takes, by Shape if ByShape is true and otherwise by Rule, each with
+// its basis and source: ornaments, the accents asked for, lights. Kinds that are not needed and
+// rooms are left out.
 //
-// The accents are garland, ribbon and picks, drawn through the branches. Ask for one: two at
-// once look overfull, and each is as much as one alone. Lengths in a basis are in a style. A
-// basis by rule gives the whole feet counted, and within 2 in below the next foot what that
-// foot would come to.
+// The accents are garland, ribbon and picks. Ask for one: two look overfull, and each is as much
+// as one alone. A basis by rule gives the whole feet counted, and within 2 in of the next foot
+// its figures.
 func (c Comparison) Needs(style units.Style, accents ...shopping.Kind) ([]shopping.Need, error) {
 	const fn = "Comparison.Needs"
 	if err := checkAccents(fn, accents); err != nil {
@@ -185,9 +184,8 @@ func checkAccents(fn string, accents []shopping.Kind) error {
 // String returns [Comparison.Format] in feet and inches.
 func (c Comparison) String() string { return c.Format(units.InFeetInches) }
 
-// Format returns a line for each kind that both the rules and the look ask for, for example:
+// Format returns a line for each kind that both the rules and the look ask for, such as
 //
-//	ornaments: 144 of 4 in, 3 1/8 in and 2 in cover 4.1 % here; 4.1 % takes 144
 //	garland: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 1/4 in apart takes 184 ft
 //
 // Spacings are rounded up to a quarter inch, from 2 ft on to an inch; lengths up to a foot.

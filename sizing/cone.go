@@ -148,14 +148,10 @@ func (c cone) spacing(length units.Length, turn float64) units.Length {
 }
 
 // A Drape is how a garland sags between the branch tips that hold it, as a catenary.
-// The zero value does not sag.
+// Without a Sag it hangs straight.
 type Drape struct {
-	// Span is the distance from one branch tip to the next, 1 in to 10 ft. Ignored if
-	// Sag is zero.
-	Span units.Length `json:"span"`
-
-	// Sag is how far the middle hangs below the tips, 0 to Span.
-	Sag units.Length `json:"sag"`
+	Span units.Length `json:"span"` // from one branch tip to the next, 1 in to 10 ft
+	Sag  units.Length `json:"sag"`  // how far the middle hangs below the tips, 0 to Span
 }
 
 // Stretch returns how much longer a draped garland is than the line that it follows, 1 to 2.372,

@@ -1,11 +1,8 @@
-// Package sizing says how much of everything a Christmas tree takes: ornaments and
-// their sizes, garland, ribbon, picks and lights, the topper and the skirt. It says whether
-// the tree fits under the ceiling, and what it takes to reach it safely.
-//
-// There are two ways. The rules of thumb ([Rules], [CommonPractice]) go by height alone,
-// as the trade does. The shape ([Tree], [Look]) goes by the surface that is seen.
-// [Rules.Compare] sets one against the other and says which to go by. Begin with
-// [CommonPractice], [Tree], [Rules.Compare] and [Comparison.Needs].
+// Package sizing says how much of everything a Christmas tree takes, whether it fits under
+// the ceiling, and which ladder reaches it. The rules of thumb go by height alone, as the trade
+// does; the shape goes by the surface that is seen. [Rules.Compare] sets one against the other
+// and says which to go by. Begin with [CommonPractice], [Tree], [Rules.Compare] and
+// [Comparison.Needs].
 //
 // # The rules
 //
@@ -17,18 +14,13 @@
 //	garland or ribbon   9 ft for each foot          exact height
 //	lights              100 for each foot           exact height, rounded up
 //
-// Garland, ribbon and picks are alternatives: two together look overfull on a tree. A shop
-// with other habits changes a field of [Rules].
-//
-// A tree sold as 210 cm, 6 ft 10 5/8 in, has six whole feet and so 36 ornaments, where
-// 7 ft has 49. Within 2 in below a foot, the basis of a need gives the figure for the next
-// foot, and [TradeHeight] returns that foot.
+// Garland, ribbon and picks are alternatives: two together look overfull on a tree. A tree
+// sold as 210 cm has six whole feet and so 36 ornaments, where 7 ft has 49: see [TradeHeight].
 //
 // # Quick chart
 //
-// For a full tree seen from every side. Up to the strings it is by rule. Then, from the
-// shape: how far apart that garland comes, how much keeps the wraps as close as on a 7 ft
-// tree, and the surface.
+// A full tree seen from every side. By rule up to the strings; then how far apart that
+// garland comes, how much matches a 7 ft tree, and the surface.
 //
 //	height types  of each picks garland        strands strings  wraps match surface
 //	    ft                           ft     5, 6, 9 ft  of 100     in    ft   sq ft
@@ -47,8 +39,8 @@
 //
 // # Chart by shape
 //
-// Balls, and feet of garland, that match a full 7 ft tree. A full tree stands free, against
-// a wall or in a corner; slim and pencil trees stand free.
+// Balls, and feet of garland, that match a full 7 ft tree: on a full tree in three places, and
+// on free-standing slim and pencil trees. Picks are 0.40 and lights 13 to the square foot.
 //
 //	height        free        wall      corner        slim      pencil
 //	    ft  balls   ft  balls   ft  balls   ft  balls   ft  balls   ft
@@ -65,13 +57,12 @@
 //	    14    196  250    131  168     98  126    132  170     95  113
 //	    15    225  287    150  192    112  145    152  194    100  129
 //
-// The balls are in the sizes of [Rules.Mix], smaller on a small or narrow tree, which
-// therefore takes more. Picks: 0.40 to the square foot. Lights: 13.
+// Small and narrow trees take smaller balls, see [Rules.Mix], and so more of them.
 //
 // # Garland by height and width
 //
-// Feet of garland for wraps as close as on a full 7 ft tree, by the width in feet, all around.
-// Against a wall take two thirds, in a corner half.
+// Feet of garland to match a full 7 ft tree, by the width in feet. Against a wall take two
+// thirds, in a corner half.
 //
 //	height    2    3    4    5    6    7    8
 //	     4   17   25   34   45   57    -    -
@@ -89,9 +80,8 @@
 //
 // # How far apart the garland in hand comes
 //
-// In inches, by the length in feet, on a full tree all around. For any other tree divide its
-// surface by the length: 52.6 sq ft over 50 ft is 12.6 in, and never too much.
-// [Tree.Spacing] has the exact figure and closer bounds.
+// In inches, by the length in feet, on a full tree. For any other, surface over length is
+// nearly it: 52.6 sq ft over 50 ft is 12.6 in. [Tree.Spacing] has bounds and the exact figure.
 //
 //	height   25   50   75  100  150
 //	     4    8    4    3    2    1
@@ -120,49 +110,44 @@
 //
 // # When the rules fail
 //
-// Surface grows as the square of height, but the rules for garland, picks and lights as
-// height itself. They suit a full tree of 6 to 8 ft. Taller ones come out thin, smaller ones
-// crowded: from 9 ft up, go by the column "match". No rule knows the width: a slim or pencil
-// tree, or one in a corner or against a wall, gets too much. Size those by shape.
+// The rules for garland, picks and lights grow as the height, but surface as its square. They
+// suit a full tree of 6 to 8 ft. Taller ones come out thin, smaller ones crowded: go by the
+// column "match". No rule knows the width: a slim or pencil tree, or one in a corner or against
+// a wall, gets too much. Size those by shape.
 //
-// Ornaments grow as the square of height too, so balls of the same sizes cover as much of a
-// tall tree. A small tree takes smaller balls, and more of them: 33 of 1 in on 2 ft, where
-// the rule has 4. A [Look] is kept by its cover, the part of the surface that ornaments
-// hide, so that two trees dressed to one look match side by side.
+// Ornaments grow as the square of height too. A small tree takes smaller balls, and more of
+// them: 33 of 1 in on 2 ft, where the rule has 4. A look is kept by its cover, the part of the
+// surface that ornaments hide, so that two trees dressed to one look match side by side.
 //
-// The usual wraps are 10.16 in apart, printed as 10 1/4 in. At exactly 10 in a tree takes 2 %
-// more garland. A tree is taken for a cone; a real one has gaps. Garland is measured along the
-// branch tips; if it sags between them, see [Drape].
+// The usual wraps are 10.16 in apart, printed as 10 1/4 in; at exactly 10 in a tree takes 2 %
+// more garland. A tree is taken for a cone; a real one has gaps. If garland sags between the
+// branch tips, see [Drape].
 //
 // # What to measure
 //
-//   - [Tree.Height], from the floor to the tip as it stands. If measured before it was set
-//     up, [Room.Stand] is how much the stand lifts it. The rest has usual values.
+//   - [Tree.Height], from the floor to the tip as it stands. The rest has usual values.
 //   - [Tree.Base], the widest diameter across the branches. It matters more than the class
 //     under which the tree was sold.
+//   - [Tree.Exposure], how much is seen; [Tree.Seen] computes it from where people stand.
 //   - [Tree.Handle], [Tree.BareTip] and [Tree.BareBase], where it is not dressed.
-//   - [Tree.Exposure], how much of the way around is seen. [Tree.Seen] computes it from
-//     where people stand.
-//   - [Tree.Kind] and [Tree.Public], what it is made of and who uses the room.
 //
 // # Worked example
 //
-// The ticket hall of a small-town station has a full 9 ft tree, seen from every side, with a
-// 1 ft star, under a 14 ft ceiling. By rule it takes 81 ft of garland, in wraps 13 in apart.
-// To match the 7 ft tree that everyone likes it takes 104 ft, 81 balls, and 12 strings of
-// 100 lights; at 4.8 W each they draw 57.6 W, in four runs if three may be joined. The star
-// goes on from a 6 ft stepladder, with 4 ft to spare.
+// The ticket hall of a station has a full 9 ft tree with a 1 ft star under a 14 ft ceiling. By
+// rule it takes 81 ft of garland, in wraps 13 in apart. To match the 7 ft tree that everyone
+// likes it takes 104 ft, 81 balls, and 12 strings of 100 lights; at 4.8 W each they draw
+// 57.6 W, in four runs if three may be joined. The star goes on from a 6 ft stepladder, with
+// 4 ft to spare.
 //
-// The waiting room has a tree of 4 ft 6 in in the corner. By rule it takes 40 ft 6 in of
-// garland, which would come 3 1/4 in apart; 14 ft 2 in matches, with 19 balls.
+// The waiting room has a tree of 4 ft 6 in in the corner. The rule's 40 ft 6 in of garland
+// would come 3 1/4 in apart; 14 ft 2 in matches, with 19 balls.
 //
 // # Cautions
 //
-// These are quantities, not permissions. [Tree.Cautions] says what to see to. In rooms that
-// the public uses, fire codes forbid most cut trees, keep them out of exits and away from
-// heat, and ask for flame-resistant labels on others. Ask the fire marshal. For ladders see
-// [LadderFor]: over 20 ft no stepladder will do; hire a trained firm. For lights see
-// package lights, and ask a licensed electrician.
+// See [Tree.Cautions]. In rooms that the public uses,
+// fire codes forbid most cut trees and ask for flame-resistant labels on others. Ask the fire
+// marshal, and for wiring a licensed electrician. Over 20 ft no stepladder will do: hire a
+// trained firm.
 //
 // # Formulas
 //
@@ -186,34 +171,25 @@
 //
 // # For engineers
 //
-// A spiral length is within 1 nm, a spacing within 1.01 nm, a surface within a square
-// micrometer and two parts in 10¹⁵, the same bits on every machine. What you buy is as sure
-// as the width. For a 7½ ft tree sold as full:
+// A spiral length is within 1 nm, a surface within a square micrometer and two parts in 10¹⁵,
+// the same bits on every machine. What you buy is as sure as the width. For a 7½ ft full tree:
 //
 //	60 % as wide as high: 52 ornaments, 67 ft of garland
 //	65 % as wide as high: 56 ornaments, 73 ft of garland
 //	70 % as wide as high: 61 ornaments, 79 ft of garland
 //
-// Supplies are rounded up, and no text says less than its value. In JSON a field has its
-// name in lower camel case; quantities and named values are their texts, which databases and
-// flags take too. Format methods print in any [units.Style]; String is feet and inches. Errors are [units.Error]:
-// ErrRange for a value outside its range, ErrName for an unknown name. Results with an error
-// are zero. Types without a slice are comparable with ==.
+// Supplies are rounded up, and no text says less than its value. JSON has field names in lower
+// camel case, and the texts of quantities and named values; databases and flags take these
+// texts too. Format methods print in any [units.Style]. Errors are [units.Error]: ErrRange for
+// a value outside its range, ErrName for an unknown name; the result is zero. Types without
+// a slice are comparable with ==.
 //
 // # Sources
 //
-// Read in the source, quoted by somebody, from memory, or common practice, for which there
-// is no published source.
+// Each figure has its source where it stands; common practice has none in print. The rest:
 //
-//   - Rules of thumb: common practice. Lights, ribbon, topper, skirt, tapers, exposures,
-//     sizes, trade heights: from memory.
-//   - Taper grades: Ontario R.R.O. 1990, Reg. 377 (read); U.S. Standards for Grades of
-//     Christmas Trees, 1989 (memory).
-//   - Ceiling: Clemson Cooperative Extension, Selecting a Christmas Tree (read).
-//   - Spirals, cones, catenaries: OpenStax, Calculus (read); checked against quadrature and
-//     60-digit arithmetic.
-//   - Public rooms: International Fire Code section 806 (quoted); NFPA 1 section 10.13, 2015
-//     (quoted).
-//   - Water, heat: Washington State University, 2012 (read); NFPA and ESFI (quoted).
-//   - Ladders: makers' labels, 29 CFR 1926.1053 (memory).
+//   - Public rooms: International Fire Code section 806; NFPA 1 section 10.13, 2015 (quoted).
+//   - Water: Washington State University, 2012 (read). Heat: NFPA and ESFI (quoted).
+//   - Top step of a ladder: 29 CFR 1926.1053 (memory).
+//   - Formulas: OpenStax, Calculus (read), quadrature and 60-digit arithmetic.
 package sizing

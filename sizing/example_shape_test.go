@@ -10,10 +10,10 @@ import (
 )
 
 // The worked example of the package documentation: common practice and geometry.
-// By hand: 86.96 sq ft, less the tip's (10/108)² of it, is 86.2; on that 81 ft come
-// 12.8 in apart, and 35 picks and 1148 lights are 0.40 and 13.3 to the square foot.
+// By hand: on 86.96 sq ft 81 ft come 12.9 in apart, and 35 picks and 1157 lights are 0.40
+// and 13.3 to the square foot.
 func Example_ticketHall() {
-	tree := sizing.Tree{Height: 9 * units.Foot, BareTip: 10 * units.Inch}
+	tree := sizing.Tree{Height: 9 * units.Foot}
 	rules, look := sizing.CommonPractice(), sizing.CommonLook()
 	c, err := rules.Compare(look, tree)
 	if err != nil {
@@ -32,10 +32,10 @@ func Example_ticketHall() {
 	ladder, _ := hall.Ladder(tree)
 	fmt.Println(fit.Spare, "to spare,", ladder.Size, "stepladder")
 	// Output:
-	// ornaments: 81 of 4 in, 3 1/8 in and 2 in cover 4.2 % here; 4.1 % takes 80
-	// garland or ribbon: 9 ft for each foot gives wraps 13 in apart here; 10 1/4 in apart takes 103 ft
+	// ornaments: 81 of 4 in, 3 1/8 in and 2 in cover 4.1 % here; 4.1 % takes 81
+	// garland or ribbon: 9 ft for each foot gives wraps 13 1/4 in apart here; 10 1/4 in apart takes 104 ft
 	// picks: 3 for each foot gives 0.31 to the square foot here; 0.40 takes 35
-	// lights: 100 for each foot gives 10 to the square foot here; 13 takes 1150
+	// lights: 100 for each foot gives 10 to the square foot here; 13 takes 1200
 	// 12 strings of 100 lamps, 4.8 W each in 4 runs: 57.6 W
 	// 4 ft to spare, 6 ft stepladder
 }

@@ -9,8 +9,8 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Look is how densely a tree is dressed, whatever its size. Zero is for a kind that the look
-// does without. [CommonLook] is the usual one; [Comparison] has one for a tree dressed by rule.
+// A Look is how densely a tree is dressed, whatever its size; zero is for a kind that it does
+// without. [CommonLook] is the usual one.
 type Look struct {
 	// Spacing is how far apart the wraps are along the slope, 1/4 in to 100 ft.
 	Spacing shopping.ByKind[units.Length] `json:"spacing"`
@@ -122,8 +122,7 @@ func wantEach(has bool, want string) string {
 func (l Look) String() string { return l.Format(units.InFeetInches) }
 
 // Format returns one line such as "garland 10 1/4 in apart; 4.1 % covered by ornaments; to the
-// square foot 0.40 picks, 13 lights". Spacings are rounded up to a quarter inch, so that a
-// garland wound by them does not run out.
+// square foot 0.40 picks, 13 lights". Spacings are rounded up, so that garland does not run out.
 func (l Look) Format(style units.Style) string {
 	var wraps, pieces, parts []string
 	for k := range l.Each {

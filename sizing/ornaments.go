@@ -133,14 +133,13 @@ func (b balls) words(style units.Style) string {
 //
 // From 16 ft on, large is a quarter inch for each foot. A tree less than 13/20 as wide as
 // high counts as a lower one that is. Each diameter is the nearest of Sizes, the larger of
-// two equally near, up to HomeLargest or HallLargest; the same size twice is one. Sizes under
-// 1 in are used only where large is under 1 in. Counts are rounded to the nearest, and the
-// rest is small.
+// two equally near, up to the largest; the same size twice is one. Sizes under 1 in are used
+// only where large is under 1 in. Counts are rounded to the nearest; the rest is small.
 //
-// Hang large ornaments deep and low, small ones near the tips and the top.
+// Hang large ornaments deep and low, small ones near the tips.
 //
-// Source: two or three sizes, more of the small ones, is common practice. The figures are
-// this package's, about what shops sell for a 7 ft tree (4, 3 and 2 in).
+// Source: two or three sizes, more of the small ones, is common practice; the figures are
+// this package's.
 func (r Rules) Mix(tree Tree, count int) ([]shopping.Lot, error) {
 	const fn = "Rules.Mix"
 	c, err := tree.cone(fn, "/tree/")

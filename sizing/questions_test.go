@@ -20,7 +20,7 @@ func ExampleRules_Each_question() {
 
 // How many picks does a 9 ft tree take in place of garland?
 // Common practice: 3 for each foot.
-func ExampleRules_Supply_picks() {
+func ExampleCommonPractice_question() {
 	picks, _ := sizing.CommonPractice().Supply(shopping.Pick, 9*units.Foot)
 	fmt.Println(picks.Pieces, "picks")
 	// Output: 27 picks
@@ -28,7 +28,7 @@ func ExampleRules_Supply_picks() {
 
 // How much garland does a 7½ ft tree take?
 // Common practice: 9 ft for each foot is 67.5 ft, and 67.5/6 is 11.25.
-func ExampleRules_Supply_garland() {
+func ExampleRules_Supply_question() {
 	need, _ := sizing.CommonPractice().Supply(shopping.Garland, 7*units.Foot+6*units.Inch)
 	garland, strand := need.Length, 6*units.Foot
 	fmt.Printf("%v: %d strands of %v\n", garland, (garland+strand-1)/strand, strand)
@@ -40,7 +40,7 @@ func ExampleRules_Supply_garland() {
 // π · 17.55 · √(17.55² + 78²) = 4408 sq in; half of it is seen, and one wrap each
 // 10.16 in takes a little over 4408/2/10.16 in = 18 ft. Simpson's rule on the way
 // to and fro gives 19 ft 10.2 in.
-func ExampleRules_Compare_corner() {
+func ExampleCommonLook_question() {
 	tree := sizing.Tree{
 		Height:   6*units.Foot + 6*units.Inch,
 		Taper:    sizing.Slim,

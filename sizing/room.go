@@ -19,7 +19,7 @@ func Topper(height units.Length) (units.Range[units.Length], error) {
 
 // A Room is where a tree is to stand.
 type Room struct {
-	// Ceiling is its height above the tip, 3 ft to 150 ft.
+	// Ceiling is the height of the ceiling over the tip, from the floor, 3 ft to 150 ft.
 	Ceiling units.Length `json:"ceiling"`
 
 	// Fall is for a vault: how much lower the ceiling is 1 ft to the side of the tip, up
@@ -65,7 +65,7 @@ type Fit struct {
 //
 // The topper may use the clearance, except for 2 in for the fingers that set it on; a taller
 // one takes its own height and those 2 in. NoClearance leaves out both. Under a vault the
-// ceiling counts as low as it is at the edge of the topper, Fall · TopperWidth / 2 lower:
+// ceiling counts as low as at the edge of the topper, Fall · TopperWidth / 2 lower:
 //
 //	    /\
 //	   /  \      ceiling
@@ -75,8 +75,8 @@ type Fit struct {
 //
 // At least 1 ft must be left for a tree.
 //
-// Source: 1 ft, Clemson Cooperative Extension, Selecting a Christmas Tree; the 2 in are a
-// figure of this package.
+// Source: 1 ft, Clemson Cooperative Extension, Selecting a Christmas Tree (read); the 2 in are
+// this package's.
 func (r Room) Fit(tree Tree) (Fit, error) {
 	const fn = "Room.Fit"
 	switch {
@@ -156,8 +156,8 @@ func (r Room) top(fn string, t Tree, topper units.Length) (units.Length, error) 
 func (f Fit) String() string { return f.Format(units.InFeetInches) }
 
 // Format returns one line such as "fits: 1 ft to spare, 9 ft is the tallest; keep tip and
-// topper clear ...". Lengths are rounded to a quarter inch on the safe side. The zero Fit is
-// "nothing was checked".
+// topper clear ...", rounded to a quarter inch on the safe side. The zero Fit is "nothing was
+// checked".
 func (f Fit) Format(style units.Style) string {
 	if f == (Fit{}) {
 		return unchecked
@@ -178,8 +178,8 @@ type Ladder struct {
 	Lift bool         `json:"lift"` // no stepladder reaches
 	In   units.Length `json:"in"`   // from the branch line to the tip: half the base
 
-	// Cautions say how to use it safely, or what to do instead:
-	// "floor", "ladder", "lift", and "deep" where the tip is out of a safe reach.
+	// Cautions have the codes "floor", "ladder" or "lift", and "deep" where the tip is out
+	// of a safe reach.
 	Cautions []units.Caution `json:"cautions"`
 }
 
@@ -228,9 +228,9 @@ func LadderFor(height units.Length) (Ladder, error) {
 	}}}, nil
 }
 
-// Reach returns the heights above the floor that one works at: up to 6 ft from the floor; from
-// where one stands on a stepladder (2 ft below its top) to 4 ft above its size; with a lift
-// from 20 ft to 150 ft. Zero for a size over 16 ft.
+// Reach returns the heights that one works at: up to 6 ft from the floor; from where one stands
+// on a stepladder (2 ft below its top) to 4 ft above it; with a lift 20 ft to 150 ft. Zero for a
+// size over 16 ft.
 func (l Ladder) Reach() units.Range[units.Length] {
 	switch {
 	case l.Lift:
@@ -243,10 +243,9 @@ func (l Ladder) Reach() units.Range[units.Length] {
 	return units.Range[units.Length]{Min: max(0, l.Size-belowTop), Max: l.Size + aboveLadder}
 }
 
-// Ladder returns the smallest stepladder from which to set the topper: one that reaches its
-// top, stand + tree + topper above the floor. A topper not chosen yet counts as the tallest
-// usual one, see [Topper]. Where the tip is more than 3 ft in from the branch line, a caution
-// says what to do instead:
+// Ladder returns the smallest stepladder that reaches the top of the topper, stand + tree +
+// topper above the floor. A topper not chosen yet counts as the tallest usual one, see [Topper].
+// Where the tip is more than 3 ft in, a caution says what to do instead:
 //
 //	     |
 //	    /|\
@@ -255,7 +254,7 @@ func (l Ladder) Reach() units.Range[units.Length] {
 //	 /   |   \      /  \
 //	/    |<-In->|  /    \
 //
-// Source: see [LadderFor]; the 3 ft are a figure of this package, on the safe side.
+// Source: see [LadderFor]; the 3 ft are a figure of this package.
 func (r Room) Ladder(tree Tree) (Ladder, error) {
 	const fn = "Room.Ladder"
 	topper := r.Topper
@@ -286,7 +285,7 @@ func (r Room) Ladder(tree Tree) (Ladder, error) {
 func (l Ladder) String() string { return l.Format(units.InFeetInches) }
 
 // Format returns one line such as "6 ft stepladder, the tip 2 ft 11 in in from the branch line;
-// set it open and locked ...". The zero Ladder is "nothing was checked".
+// ...". The zero Ladder is "nothing was checked".
 func (l Ladder) Format(style units.Style) string {
 	if len(l.Cautions) == 0 {
 		return unchecked

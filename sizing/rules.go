@@ -15,9 +15,8 @@ const (
 	maxHeight units.Length = 100 * units.Foot
 )
 
-// Rules are the rules of thumb for a tree, by its height alone. [CommonPractice] returns the usual
-// ones. A shop with habits of its own changes a field, as in
-// r.PerFoot[shopping.Pick].Pieces = 4; zero asks for none.
+// Rules are the rules of thumb for a tree. [CommonPractice] returns the usual ones. A shop with
+// habits of its own changes a field, as in r.PerFoot[shopping.Pick].Pieces = 4; zero asks for none.
 type Rules struct {
 	// TypesPerFoot is the ornament types for each whole foot, 0 to 100.
 	TypesPerFoot int `json:"typesPerFoot"`
@@ -40,8 +39,8 @@ type Rules struct {
 	HallLargest units.Length `json:"hallLargest"`
 }
 
-// Amounts are how much a tree takes of each kind: pieces, or a running length. Each accent
-// is what the tree takes if it is the only one, see [Comparison.Needs].
+// Amounts are how much a tree takes of each kind: pieces, or a length. Each accent is what it
+// takes if it is the only one, see [Comparison.Needs].
 type Amounts = shopping.ByKind[shopping.Quantity]
 
 // dressings are the kinds that a tree is dressed with besides ornaments, in the
@@ -58,16 +57,12 @@ var dressings = [...]struct {
 	{shopping.Light, false},
 }
 
-// CommonPractice returns the rules of thumb that most of the trade follows. They suit a full
-// tree of 6 to 8 ft seen from all sides.
+// CommonPractice returns the rules of thumb that most of the trade follows: those at the top of
+// this page, with
 //
-//	ornament types       1 for each foot
-//	of each type         the height in feet, less 2 to plus 2
-//	picks                3 for each foot
-//	garland, or ribbon   9 ft for each foot
-//	lights               100 for each foot (150 to 200 for a bright tree)
-//	sizes of ornament    3/4, 1, 1 1/2, 2, 2 3/8, 2 3/4, 3 1/8, 4, 4 3/4, 6, 8, 10 and 12 in
-//	the largest          6 in in a home, 12 in in a hall
+//	lights              150 to 200 for each foot of a bright tree
+//	sizes of ornament   3/4, 1, 1 1/2, 2, 2 3/8, 2 3/4, 3 1/8, 4, 4 3/4, 6, 8, 10 and 12 in
+//	the largest         6 in in a home, 12 in in a hall
 //
 // Source: common practice; lights, ribbon and sizes from memory.
 func CommonPractice() Rules {
@@ -86,16 +81,16 @@ func CommonPractice() Rules {
 	}
 }
 
-// TradeHeight returns the whole feet that the trade counts a tree as: up to the next foot
-// if that is within 2 in, otherwise down. The height is 1 ft to 100 ft.
+// TradeHeight returns the whole feet that the trade counts a tree as: up to the next foot if that
+// is within 2 in, otherwise down. The height is 1 ft to 100 ft.
 //
-//	120 cm   150 cm   180 cm   210 cm   240 cm   300 cm
-//	4 ft     5 ft     6 ft     7 ft     8 ft     10 ft
+//	cm   120   150   180   210   240   300
+//	ft     4     5     6     7     8    10
 //
-// The rules go by the whole feet of the height itself, one fewer for these. Give them this
-// height instead to go by the name.
+// The rules go by the height itself, one whole foot fewer for these. Give them this height to
+// go by the name.
 //
-// Source: the trade heights, from memory; the 2 in are a figure of this package.
+// Source: trade heights from memory; the 2 in are a figure of this package.
 func TradeHeight(height units.Length) (units.Length, error) {
 	if err := checkHeight("TradeHeight", "height", height); err != nil {
 		return 0, err
@@ -129,7 +124,7 @@ func (r Rules) types(fn, field string, height units.Length) (int, error) {
 //	whole feet of height - EachSpread   to   whole feet of height + EachSpread
 //
 // Large or costly ornaments go by the low end, small ones by the high end. The height is
-// 1 ft to 100 ft. Types times Each is how many ornaments there are in all.
+// 1 ft to 100 ft. For all ornaments multiply by [Rules.Types].
 //
 // Source: common practice.
 func (r Rules) Each(height units.Length) (units.Range[int], error) {

@@ -10,7 +10,7 @@ import (
 )
 
 // A Tree is what a tape measure says about a tree, what it is made of, and who uses the room.
-// Only Height is required. The package documentation has a drawing.
+// Only Height is required.
 type Tree struct {
 	// Height is from the floor to the tip as the tree stands, 1 ft to 100 ft.
 	Height units.Length `json:"height"`
@@ -33,26 +33,22 @@ type Tree struct {
 	// Source: Ontario R.R.O. 1990, Reg. 377 (revoked 2009), read.
 	Handle units.Length `json:"handle"`
 
-	// Exposure is how much of the way around is seen and dressed.
-	Exposure Exposure `json:"exposure"`
+	Exposure Exposure `json:"exposure"` // how much is seen and dressed
+	Kind     TreeKind `json:"kind"`     // what it is made of
 
-	// Kind is what it is made of.
-	Kind TreeKind `json:"kind"`
-
-	// Public is for a room that the public uses, such as a lobby, a shop or a church. It
-	// allows larger ornaments and adds cautions.
+	// Public is for a room that the public uses, such as a shop or a church. It allows
+	// larger ornaments and adds cautions.
 	Public bool `json:"public"`
 }
 
 // A Taper is a class of tree shape. Its text is "full", "slim" or "pencil".
 type Taper uint8
 
-// The usual base, in percent of the whole height: the middle of what is sold under these
-// names.
+// The usual base, in percent of the whole height, and what is sold under the name.
 //
 // Source: common practice, from memory.
 const (
-	Full   Taper = iota // 65 %; 60 to 70 % is sold as full
+	Full   Taper = iota // 65 %; 60 to 70 %
 	Slim                // 45 %; 40 to 50 %
 	Pencil              // 30 %; 25 to 33 %
 )
@@ -226,19 +222,12 @@ func (t Tree) Grade() (string, error) {
 
 // SpiralLength returns the length of garland wound on the dressed part of t, with wraps a
 // spacing apart along the slope, 1/4 in to 100 ft, within 1 nm. Where only part of the way
-// around is dressed, the garland goes back and forth, one spacing lower each time. For garland
-// that sags, see [Drape.Stretch].
+// around is dressed, the garland goes back and forth, one spacing lower each time. If it sags, see
+// [Drape.Stretch].
 //
-// Unrolled flat, the cone is a sector and the garland a spiral of Archimedes. With base diameter
-// d, height h above the handle, slope s, spacing p, and depths y₁ and y₂ of the edges below the
-// tip:
-//
-//	a    = p·s/(π·d · degrees/360)
-//	u(y) = s·y/(h·a)
-//	F(u) = u·√(1 + u²) + arsinh u
-//	L    = a/2 · (F(u(y₂)) - F(u(y₁)))
-//
-// A small spacing tends to area over spacing, a very wide one to the slope.
+// Unrolled flat, the cone is a sector and the garland a spiral of Archimedes; the formula is in
+// the package documentation, with π·d times the part that is dressed for π·d. A small spacing
+// tends to area over spacing, a very wide one to the slope.
 //
 // Source: OpenStax, Calculus Volume 3, section 3.3, has a spiral on a cone.
 func (t Tree) SpiralLength(spacing units.Length) (units.Length, error) {
@@ -276,8 +265,7 @@ func (t Tree) Spacing(garland units.Length) (units.Length, error) {
 //	spread + 2·acos(radius / distance)
 //
 // up to 360 degrees, to a thousandth. The radius is half the base; the distance is at least 1 in
-// more, and at most 1000 ft. A line of sight touches the circle of the branches where
-// radius/distance is the cosine of the angle at the trunk, to each side of a person:
+// more, and at most 1000 ft. A line of sight touches the circle of the branches:
 //
 //	   . - .
 //	 /       \

@@ -9,18 +9,14 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// A Label is what the label on one string of lights says. Incandescent and
-// LED strings differ only by these figures.
+// A Label is what the label on one string of lights says.
 type Label struct {
 	Lamps  int          `json:"lamps"`  // lamps on one string, 1 to 10,000
 	Length units.Length `json:"length"` // the part with lamps, first to last, 1 in to 1000 ft
 	Power  units.Power  `json:"power"`  // what one string draws, 1 mW to 10 kW
 
-	// EndToEnd is the most strings that the label lets be joined one into the
-	// next, up to 1000. Zero is for a label that does not say, and counts as 3,
-	// the usual limit for incandescent strings.
-	//
-	// Source: Electrical Safety Foundation International, holiday safety.
+	// EndToEnd is the most strings that may be joined, up to 1000. Zero is for a label that
+	// does not say, and counts as 3, the usual limit for incandescent strings.
 	EndToEnd int `json:"endToEnd"`
 }
 
@@ -38,7 +34,7 @@ func (s Label) check(fn, at string) error {
 	return nil
 }
 
-// Strings are so many strings of one kind.
+// Strings are a number of strings of one kind.
 type Strings struct {
 	Each  Label `json:"each"`  // what the label of one says
 	Count int   `json:"count"` // 0 to 1,000,000
@@ -58,9 +54,9 @@ func (s Strings) check(fn string) error {
 	return checkCount(fn, "/count", s.Count, maxStrings)
 }
 
-// For returns the strings for so many lamps, 0 to 1,000,000, or along so much length, 0 to
-// 25,400 m, rounded up: what a tree takes by [sizing.Rules.Compare], or [sizing.Tree.SpiralLength]
-// at the spacing that the lights are wound.
+// For returns the strings for so many lamps, 0 to 1,000,000, or along a length, 0 to 25,400 m,
+// rounded up. sizing.Rules.Compare says how many lamps a tree takes, and
+// sizing.Tree.SpiralLength how long they run.
 func (s Label) For(quantity shopping.Quantity) (Strings, error) {
 	const fn = "Label.For"
 	if err := s.check(fn, ""); err != nil {
@@ -75,14 +71,11 @@ func (s Label) For(quantity shopping.Quantity) (Strings, error) {
 	return Strings{Each: s, Count: (quantity.Pieces + s.Lamps - 1) / s.Lamps}, nil
 }
 
-// Runs returns how many separate plugs the strings need, as no more may be joined
-// end to end than the label allows:
+// Runs returns how many plugs the strings need, if no more are joined than the label allows:
 //
-//	runs = Count / EndToEnd
+//	Count / EndToEnd
 //
-// rounded up. It returns an [units.Error] wrapping [units.ErrRange] if a field is out of its
-// range. The label also limits what may be plugged into the last string; lights
-// of different makes or kinds are not joined.
+// rounded up. Do not join lights of different makes or kinds.
 func (s Strings) Runs() (int, error) {
 	if err := s.check("Strings.Runs"); err != nil {
 		return 0, err
@@ -94,8 +87,7 @@ func (s Strings) Runs() (int, error) {
 	return (s.Count + joined - 1) / joined, nil
 }
 
-// A Circuit is what the lights are plugged into: a branch circuit with its
-// breaker.
+// A Circuit is the branch circuit that the lights are plugged into.
 type Circuit struct {
 	Volts   int         `json:"volts"`   // 100 to 277
 	Amperes int         `json:"amperes"` // of the breaker or fuse, 5 to 100
@@ -132,22 +124,15 @@ func cautionOf(code string) units.Caution {
 // read as safe.
 const unchecked = "nothing was checked"
 
-// Load returns what the strings and the rest of a circuit draw from it, against
-// the limit for a load that is on for 3 h or more, as lights on a tree are:
+// Load returns what the strings and the rest of a circuit draw, against the limit for a load on
+// for 3 h or more, as lights on a tree are:
 //
-//	power   = Count · Power of each + Other
-//	limit   = 80 % of Volts · Amperes
-//	current = power / Volts
+//	power = Count · Power of each + Other
+//	limit = 80 % of Volts · Amperes
 //
-// So 15 A at 120 V may carry 1440 W, and 20 A may carry 1920 W. Over the limit the
-// load is reported as over, with a caution; it is never adjusted to fit. Nothing
-// but the power is looked at: a string's wire and fuse limit how many are joined,
-// see [Strings.Runs].
+// So 15 A at 120 V may carry 1440 W, and 20 A 1920 W. The current is power over volts.
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if a field is out of its range.
-//
-// Source: National Electrical Code (NFPA 70), articles 100, 210.19(A)(1) and
-// 210.20(A), as quoted; numbers move between editions. Local code decides.
+// Source: National Electrical Code 210.20(A), quoted.
 func (s Strings) Load(circuit Circuit) (Load, error) {
 	const fn = "Strings.Load"
 	if err := s.check(fn); err != nil {
@@ -172,9 +157,8 @@ func (s Strings) Load(circuit Circuit) (Load, error) {
 	return l, nil
 }
 
-// String returns one line such as "44.1 W of 1440 W, 0.368 A of 12 A: within the
-// limit; follow the labels ...". A Load without a limit, which comes with an error, is
-// "nothing was checked".
+// String returns one line such as "44.1 W of 1440 W: within the limit; follow the labels ...".
+// The zero Load is "nothing was checked".
 func (l Load) String() string {
 	if l.Limit == 0 {
 		return unchecked
@@ -186,33 +170,26 @@ func (l Load) String() string {
 	return l.Power.String() + " of " + l.Limit.String() + ": " + verdict + "; " + l.Caution.Text
 }
 
-// A Season is how long lights are on, and what that costs. Numbers have up to 16
-// decimal places (as [decimal.Decimal.Div] gives); further zeros do no harm.
-// The package of decimals is github.com/shopspring/decimal. Nothing is assumed: a
-// field left out is zero, and so is the cost. The usual season is
-//
-//	lights.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40, PerKWh: decimal.RequireFromString("0.119")}
+// A Season is how long lights are on. The usual one is 12 hours a day for 40 days. Hours have up
+// to 16 decimal places; decimal is github.com/shopspring/decimal.
 type Season struct {
 	HoursPerDay decimal.Decimal `json:"hoursPerDay"` // 0 to 24
 	Days        int             `json:"days"`        // 0 to 366
 }
 
-// A Use is what lights take in a season. Both figures are exact; round them where
-// they are shown.
+// A Use is what lights take in a season.
 type Use struct {
 	Energy  decimal.Decimal `json:"energy"`  // in kilowatt-hours
 	Caution units.Caution   `json:"caution"` // "off", or "days" past 90 days: how to use them safely
 }
 
-// Use returns the energy that the strings take in a season, and its cost:
+// Use returns the energy that the strings take in a season, exactly:
 //
-//	energy = Count · Power of each · HoursPerDay · Days      cost = energy · PerKWh
+//	Count · Power of each · HoursPerDay · Days
 //
-// It returns an [units.Error] wrapping [units.ErrRange] if a field is out of its range.
+// Its cost is Energy.Mul of the price of a kilowatt-hour.
 //
-// Source: arithmetic; ENERGY STAR reckons a season as 12 h a day for 40 days.
-// That seasonal lights are for 90 days at most: UL 588, scope, and NEC 590, as
-// quoted.
+// Source: 90 days at most, UL 588, scope, and NEC 590, quoted.
 func (s Strings) Use(season Season) (Use, error) {
 	const fn = "Strings.Use"
 	if err := s.check(fn); err != nil {
@@ -233,7 +210,7 @@ func (s Strings) Use(season Season) (Use, error) {
 	return u, nil
 }
 
-// String returns one line such as "84 kWh, 9.996; switch lights off ...".
+// String returns one line such as "84 kWh; switch lights off ...".
 func (u Use) String() string {
 	return decimalText(u.Energy) + " kWh; " + u.Caution.Text
 }
