@@ -35,17 +35,14 @@ type batch struct {
 // share shares total pieces out. Types go to the colors by the usual shares, and every
 // type has as many pieces as the next, to one; on a mantel, without types, the
 // pieces go by the shares. Each type is of one size, the one of which most is still to come.
-func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) error {
+func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) {
 	d.rows = []row{{types: make([]batch, max(1, d.types))}}
 	if len(colors) > 0 {
 		pieces := total
 		if d.types > 0 {
 			pieces = d.types
 		}
-		sharing, err := colors.Share(d.types, pieces)
-		if err != nil {
-			return err
-		}
+		sharing, _ := colors.Share(d.types, pieces) // colors that are no palette have been refused
 		d.rows = d.rows[:0]
 		for _, s := range sharing {
 			r := row{color: s.Swatch.Name, share: s.Share, types: make([]batch, s.Types)}
@@ -79,7 +76,6 @@ func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) 
 			left[most].Quantity.Pieces -= b.count
 		}
 	}
-	return nil
 }
 
 // A stock says what is known of the ornaments of a color in the shop and the box.

@@ -1,74 +1,68 @@
 package job
 
 import (
+	"strconv"
+	"strings"
+
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
+	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
-// A MantelPlan is the figures for one mantel.
+// A MantelPlan is the figures for one mantel or run of garland.
 type MantelPlan struct {
-	Mantel                       // as it was given, with the drops of its hanging
-	Needs      []shopping.Need   `json:"needs"`            // what it takes, ornaments by color
-	Shares     []shopping.Share  `json:"shares,omitempty"` // what it gets of them from the basket, and of substitutes
-	Spots      []mantel.Spot     `json:"spots"`            // where each thing goes along the shelf
-	Loads      *mantel.Loads     `json:"loads,omitempty"`  // nil if the garland was not weighed or there is no hook
-	Clearances mantel.Clearances `json:"clearances"`       // how near it comes to the fire
-	Steps      []mantel.Step     `json:"steps"`            // the order of work
+	Mantel                       // as it was given, with the drops of its hanging, or the hooks of its run
+	Needs      []shopping.Need   `json:"needs"`             // what it takes, ornaments by color
+	Shares     []shopping.Share  `json:"shares,omitempty"`  // what it gets of them from the basket, and substitutes
+	Spots      []mantel.Spot     `json:"spots"`             // where each thing goes along a shelf
+	Loads      *mantel.Loads     `json:"loads,omitempty"`   // nil if the garland was not weighed or there is no hook
+	Holders    *mantel.Loads     `json:"holders,omitempty"` // what holds the stockings; nil without any
+	Clearances mantel.Clearances `json:"clearances"`        // how near garland and stockings come to the fire
+	Steps      []mantel.Step     `json:"steps"`             // the order of work
 	cautions   []units.Caution
 }
 
 // mantel plans a mantel at a place of the request.
 func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
-	rules, before := d.house.Mantels, len(f.list)
-	args := []string{
-		"m", at, "mantel", at, "length", at + "/length", "look", at + "/hanging/look", "sag", at + "/hanging/sag",
-		"hanging", at + "/hanging", "perFoot", at + "/perFoot", "hook", at + "/hook", "garland", at + "/length", "k", at + "/hook",
+	before := len(f.list)
+	p := &MantelPlan{Mantel: m}
+	hang := p.shelf
+	if m.Run.given() {
+		hang = p.run
 	}
-	ofHouse := func(err error) bool { return f.note(err, "/house/mantels", args...) }
-	ofShelf := func(err error) bool { return f.note(err, at, args...) }
-
-	p := MantelPlan{Mantel: m}
-	look := m.Hanging.Look
-	var err error
-	p.Spots, err = rules.Spots(m.Mantel, look)
-	ofHouse(err)
-	if m.Hanging.Sag == 0 && m.Hanging.Swags > 0 {
-		const step = units.Inch / 2
-		p.Hanging.Sag = m.Length / units.Length(m.Hanging.Swags) / 6 / step * step
-	}
-	if m.Hanging.Left == 0 && m.Hanging.Right == 0 {
-		hanging, cautions, err := rules.Hang(m.Mantel, p.Hanging)
-		if ofHouse(err) {
-			p.Hanging, p.cautions = hanging, cautions
-		}
-	}
-	needs, err := rules.Needs(m.Mantel, p.Hanging)
-	ofHouse(err)
-	hook := m.Hook
-	if hook == (mantel.Hook{}) {
+	run, needs := hang(f, d.house.Mantels, at)
+	args := []string{"perFoot", at + "/perFoot", "hook", at + "/hook", "k", at + "/hook"}
+	hook, hooked := m.Hook, m.Hook != (mantel.Hook{})
+	if !hooked {
 		hook.Rating = units.Pound // to look at the weight alone
 	} else if _, err := hook.WorkingLoad(); !f.note(err, at+"/hook", args...) {
-		hook = mantel.Hook{Rating: units.Pound}
+		hook, hooked = mantel.Hook{Rating: units.Pound}, false
 	}
-	run, err := m.Hang(p.Hanging)
-	if ofShelf(err) && m.PerFoot != 0 {
+	if m.PerFoot != 0 && len(f.list) == before {
 		loads, err := run.Loads(m.PerFoot, hook)
-		if ofShelf(err) && hook == m.Hook {
+		if f.note(err, at+"/hanging", args...) && hooked {
 			p.Loads = &loads
 			needs = append(needs, loads.Needs...)
 			p.cautions = append(p.cautions, loads.Cautions...)
 		}
 	}
-	if p.Clearances, err = m.Clearances(p.Hanging); ofShelf(err) {
-		p.cautions = append(p.cautions, p.Clearances.Cautions...)
+	if m.Stockings != (mantel.Stockings{}) {
+		needs = append(needs, p.stockings(f, hook, hooked, at)...)
 	}
-	p.Steps, err = mantel.Steps(look, needs)
-	ofShelf(err)
+	if m.Lights != (lights.Label{}) && len(f.list) == before {
+		needs = append(needs, p.lights(f, d.house, run, at)...)
+	}
 	if len(f.list) > before {
 		return
+	}
+	p.Steps, _ = mantel.Steps(m.Hanging.Look, needs) // whose look has been looked at
+	for i, step := range p.Steps {
+		if m.Run.given() && strings.HasPrefix(step.Do, "Hang the garland ") {
+			p.Steps[i].Do = "Hang the garland from hook to hook, from the lower end up."
+		}
 	}
 	room := dressing{name: m.Room}
 	total := 0
@@ -78,16 +72,143 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 		}
 	}
 	if total > 0 {
-		if err := room.share(colors, total, nil); !f.note(err, "/colors") {
-			return
-		}
+		room.share(colors, total, nil)
 	}
 	p.Needs = room.needs(needs, nil)
 	for i := range p.Steps {
 		p.Steps[i].Items = planned(p.Steps[i].Items, p.Needs)
 	}
-	d.Mantels = append(d.Mantels, p)
+	d.Mantels = append(d.Mantels, *p)
 	d.rooms = append(d.rooms, room)
+}
+
+// shelf hangs the garland along the shelf.
+func (p *MantelPlan) shelf(f *faulty, rules mantel.Rules, at string) (mantel.Run, []shopping.Need) {
+	args := []string{"mantel", at, "m", at, "length", at + "/length", "look", at + "/hanging/look", "sag", at + "/hanging/sag", "hanging", at + "/hanging"}
+	ofHouse := func(err error) bool { return f.note(err, "/house/mantels", args...) }
+	ofShelf := func(err error) bool { return f.note(err, at, args...) }
+	h := &p.Hanging
+	var err error
+	p.Spots, err = rules.Spots(p.Mantel.Mantel, h.Look)
+	ofHouse(err)
+	if h.Sag == 0 && h.Swags > 0 {
+		h.Sag = sixth(p.Length, h.Swags)
+	}
+	if h.Left == 0 && h.Right == 0 {
+		hanging, cautions, err := rules.Hang(p.Mantel.Mantel, *h)
+		if ofHouse(err) {
+			*h, p.cautions = hanging, cautions
+		}
+	}
+	needs, err := rules.Needs(p.Mantel.Mantel, *h)
+	ofHouse(err)
+	run, err := p.Hang(*h)
+	ofShelf(err)
+	p.Clearances, err = p.Mantel.Mantel.Clearances(*h)
+	ofShelf(err)
+	p.cautions = append(p.cautions, p.Clearances.Cautions...)
+	return run, needs
+}
+
+// sixth returns the usual sag of swags, to half an inch.
+func sixth(across units.Length, swags int) units.Length {
+	const step = units.Inch / 2
+	return across / units.Length(swags) / 6 / step * step
+}
+
+// given reports whether a run is asked for.
+func (r Run) given() bool {
+	return r.Hooks != nil || r.To != (mantel.Point{}) || r.Balusters != 0 || r.Swags != 0 || r.Sag != 0 || r.Left != 0 || r.Right != 0 || r.Lying
+}
+
+// run hangs the garland along stairs, round a door or over hooks.
+func (p *MantelPlan) run(f *faulty, rules mantel.Rules, at string) (mantel.Run, []shopping.Need) {
+	r := &p.Run
+	at += "/run"
+	if p.Length != 0 {
+		f.refuse(strings.TrimSuffix(at, "/run")+"/length", p.Length.String(), "0 ft, since a run takes the place of the shelf", units.ErrFit)
+	}
+	hung, err := r.Run, error(nil)
+	if r.Hooks == nil {
+		args := []string{"newel", at + "/to", "post", at + "/to", "corner", at + "/to", "balusters", at + "/balusters", "each", at + "/swags", "swags", at + "/swags"}
+		var cautions []units.Caution
+		if r.Balusters != 0 {
+			each := 1
+			switch {
+			case r.Swags < 0 || r.Swags > max(0, r.Balusters)+1:
+				f.refuse(at+"/swags", strconv.Itoa(r.Swags), "0 to one more than the balusters", units.ErrRange)
+			case r.Swags > 0:
+				each = (r.Balusters + r.Swags) / r.Swags
+			}
+			hung, cautions, err = mantel.Stairs(mantel.Point{}, r.To, r.Balusters, each)
+		} else {
+			hung, cautions, err = mantel.Door(r.To, r.Swags)
+		}
+		f.note(err, at, args...)
+		hung.Sag, hung.Left, hung.Right = r.Sag, hung.Left+r.Left, hung.Right+r.Right
+		if r.Swags > 0 && r.Sag == 0 {
+			hung.Sag = sixth(r.To.Along, r.Swags)
+		}
+		p.cautions = append(p.cautions, cautions...)
+	} else if r.To != (mantel.Point{}) || r.Balusters != 0 || r.Swags != 0 {
+		f.refuse(at+"/hooks", strconv.Itoa(len(r.Hooks))+" hooks", "either hooks, or where stairs or a door go to", units.ErrFit)
+	}
+	if err != nil {
+		return mantel.Run{}, nil
+	}
+	needs, err := hung.Needs(rules.Traditional.PickSpacing)
+	f.note(err, at, "pickSpacing", "/house/mantels/traditional/pickSpacing")
+	for i := range needs {
+		if needs[i].Item.Kind == shopping.Pick {
+			needs[i].Item.Type = "mantel" // one kind of pick for all garlands
+		}
+	}
+	_, err = mantel.Steps(p.Hanging.Look, nil)
+	f.note(err, at, "look", strings.TrimSuffix(at, "/run")+"/hanging/look")
+	r.Run = hung
+	p.Spots, p.Clearances = []mantel.Spot{}, mantel.Clearances{Places: []mantel.Clearance{}, Violations: []mantel.Clearance{}, Cautions: []units.Caution{}}
+	return hung, needs
+}
+
+// stockings hangs a row of stockings below the shelf, and returns what it takes.
+func (p *MantelPlan) stockings(f *faulty, hook mantel.Hook, hooked bool, at string) []shopping.Need {
+	if p.Run.given() {
+		f.refuse(at+"/stockings", strconv.Itoa(p.Stockings.Count), "a shelf to hang them from", units.ErrFit)
+		return nil
+	}
+	loads, near, err := p.Mantel.Mantel.Stockings(p.Stockings, hook)
+	if !f.note(err, at, "m", at, "stockings", at+"/stockings", "hook", at+"/hook") {
+		return nil
+	}
+	c := &p.Clearances
+	c.Places, c.Violations = append(c.Places, near.Places...), append(c.Violations, near.Violations...)
+	if c.Fire == (mantel.Clearance{}) || near.Fire != (mantel.Clearance{}) && near.Fire.Measured < c.Fire.Measured {
+		c.Fire = near.Fire
+	}
+	p.cautions = append(p.cautions, near.Cautions...)
+	if hooked {
+		p.Holders = &loads
+		p.cautions = append(p.cautions, loads.Cautions...)
+	}
+	return loads.Needs
+}
+
+// lights winds strings through the garland, and returns what they come to.
+func (p *MantelPlan) lights(f *faulty, h House, run mantel.Run, at string) []shopping.Need {
+	label := p.Mantel.Lights
+	need, cord, cautions, err := run.Lights(label.Lamps, label.Length, p.Outlet)
+	if !f.note(err, at, "lamps", at+"/lights/lamps", "length", at+"/lights/length", "outlet", at+"/outlet") {
+		return nil
+	}
+	if p.Outlet != (mantel.Point{}) {
+		need.Basis += "; " + cord.Format(h.Units, units.Inch) + " of extension cord"
+	}
+	count, err := label.For(need.Quantity)
+	f.note(err, at+"/lights")
+	load, err := count.Load(h.Circuit)
+	f.note(err, at+"/lights", "each", at+"/lights", "c", "/house/circuit", "circuit", "/house/circuit")
+	p.cautions = append(append(p.cautions, cautions...), load.Caution)
+	return []shopping.Need{need}
 }
 
 // planned returns the items of a step as the needs have them: ornaments by color.

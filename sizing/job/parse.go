@@ -7,7 +7,9 @@ import (
 	"strings"
 
 	"example.com/fircone/internal/strictjson"
+	"example.com/fircone/mantel"
 	"example.com/fircone/sizing/labor"
+	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -115,6 +117,16 @@ func mend(r *Request, pointer string) bool {
 	}
 	v := reflect.ValueOf(r).Elem()
 	for i, name := range names {
+		if i == 3 && names[0] == "mantels" {
+			switch p := v.Addr().Interface().(type) { // fields that go together
+			case *Run:
+				*p = Run{Run: mantel.Run{Hooks: []mantel.Point{{}, {Along: units.Foot}}}}
+				return true
+			case *mantel.Rectangle, *mantel.Stockings, *lights.Label, *mantel.Point:
+				v.SetZero()
+				return true
+			}
+		}
 		switch v.Kind() {
 		case reflect.Slice:
 			n, err := strconv.Atoi(name)

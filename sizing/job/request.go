@@ -63,12 +63,26 @@ type Tree struct {
 	Lights  lights.Label    `json:"lights,omitzero"`  // what the label of one string says; empty: strings are not counted
 }
 
-// A Mantel is one mantel: what the tape measure says of it, and how its garland
-// hangs. Only Length is required.
+// A Mantel is one mantel, or a run of garland in place of one: what the tape measure says of
+// it, and what hangs there. Length is required, or Run.
 type Mantel struct {
 	mantel.Mantel
-	Room    string         `json:"room,omitempty"`   // what the room is called, "tea room"
-	Hanging mantel.Hanging `json:"hanging,omitzero"` // if both ends fall by zero, the rule says how far they fall
-	PerFoot units.Mass     `json:"perFoot,omitzero"` // the weight of a foot of garland; zero: not weighed
-	Hook    mantel.Hook    `json:"hook,omitzero"`    // what holds it; empty: not checked
+	Run       Run              `json:"run,omitzero"`       // in place of a shelf, which then has no length
+	Room      string           `json:"room,omitempty"`     // what the room is called, "tea room"
+	Hanging   mantel.Hanging   `json:"hanging,omitzero"`   // if both ends fall by zero, the rule says how far they fall
+	PerFoot   units.Mass       `json:"perFoot,omitzero"`   // the weight of a foot of garland; zero: not weighed
+	Hook      mantel.Hook      `json:"hook,omitzero"`      // what holds it, and each stocking; empty: not checked
+	Stockings mantel.Stockings `json:"stockings,omitzero"` // below the shelf; empty: none
+	Lights    lights.Label     `json:"lights,omitzero"`    // the label of one string in the garland; empty: none
+	Outlet    mantel.Point     `json:"outlet,omitzero"`    // where it is plugged in; empty: no cord is counted
+}
+
+// A Run is where a garland goes along stairs, round a door or a window, or over hooks that are
+// there. If it is in swags, a Sag of zero is a sixth of their width; Left and Right are what falls at
+// the ends, beyond the sides of a door.
+type Run struct {
+	mantel.Run
+	To        mantel.Point `json:"to,omitzero"`         // in place of hooks: the post of the stairs from the newel, or the lower right corner of the door from the upper left one
+	Balusters int          `json:"balusters,omitempty"` // of stairs, between newel and post; 0 for a door
+	Swags     int          `json:"swags,omitempty"`     // along the stairs, as whole balusters allow, or over the door; 0 is straight
 }

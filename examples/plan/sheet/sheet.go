@@ -69,7 +69,8 @@ var subjects = []struct {
 	{"Mantel", []string{
 		"take down before a fire", "not trim", "local code", "candles", "dry greens", "screen", "mirror", "covered", "hook label", "hook heat",
 		"hooks side by side", "weigh yours", "half hung", "berries", "reach", "cords", "not measured", "height not given",
-		"depth not given", "thickness not given", "opening not given", "low shelf", "wall",
+		"depth not given", "thickness not given", "opening not given", "low shelf", "wall", "above",
+		"stairs", "door",
 	}},
 }
 
@@ -147,6 +148,9 @@ func (s *sheet) alike(c units.Caution) string {
 	}
 	text := c.Text
 	if others != nil {
+		if len(words)-head-tail > 1 && tail > 0 && !strings.HasSuffix(words[len(words)-tail-1], ",") {
+			tail-- // the unit belongs to the figure
+		}
 		middle := func(w []string) string { return strings.Join(w[min(head, len(w)-tail):len(w)-tail], " ") }
 		variants := []string{strings.TrimSuffix(middle(words), ",")}
 		comma := strings.TrimPrefix(middle(words), variants[0])
@@ -333,11 +337,15 @@ func (s *sheet) buy(list shopping.List) {
 			owned = append(owned, s.lot(p.Items[0], p.Owned))
 		}
 	}
+	var also []string
 	if len(owned) > 0 {
-		s.line("From stock: "+strings.Join(owned, ", ")+".", -1, "")
+		also = append(also, "From stock: "+listed(owned)+".")
 	}
 	if left := list.Left(); len(left) > 0 {
-		s.line("Leave in the box, or put back: "+s.lots(left)+".", -1, "")
+		also = append(also, "Leave in the box, or put back: "+s.lots(left)+".")
+	}
+	if also != nil {
+		s.line(strings.Join(also, " "), -1, "")
 	}
 	s.short(list)
 }
@@ -400,6 +408,19 @@ func (s *sheet) lots(lots []shopping.Lot) string {
 		} else if n := total[l.Item]; n > 0 {
 			texts = append(texts, s.lot(l.Item, shopping.Quantity{Pieces: n}))
 			total[l.Item] = 0
+		}
+	}
+	return listed(texts)
+}
+
+// listed joins amounts of things, and says ornaments once: "9 crimson, 5 gold ornaments, 6 ft of garland".
+func listed(texts []string) string {
+	for i := range len(texts) - 1 {
+		_, _, this := strings.Cut(texts[i], " ornament")
+		_, _, next := strings.Cut(texts[i+1], " ornament")
+		short := strings.TrimSuffix(strings.TrimSuffix(texts[i], " ornaments"), " ornament")
+		if this && next && strings.Contains(short, " ") {
+			texts[i] = short
 		}
 	}
 	return strings.Join(texts, ", ")
@@ -664,29 +685,22 @@ func (s *sheet) mantel(m job.MantelPlan) {
 	if name == "" {
 		name = "Mantel"
 	}
-	s.heading(name + ": mantel, " + s.length(m.Length) + ", " + m.Hanging.Look.String())
+	what, hung := s.hung(m)
+	s.heading(name + ": " + what)
 	needs := s.gets(m.Needs, m.Shares)
-	about := "Garland " + s.hangs(m.Hanging) + "."
+	about := s.fire(m) + hung
 	if l := m.Loads; l != nil {
-		most, over := units.Mass(0), 0
-		for _, h := range l.Hooks {
-			most = max(most, h.Total)
-			if h.Total > l.Working {
-				over++
-			}
-		}
-		about += " Hooks at " + say(len(l.Hooks), "place") + ", at most " + most.Format(s.style(), units.Ounce/10) + " on one; one may carry " + l.Working.Format(s.style(), units.Ounce/10) + "."
-		if over > 0 {
-			about += " OVERLOADED at " + say(over, "place") + ": use " + l.Remedy + "."
-		}
+		about += s.loads(" Hooks", "one", *l)
 	}
-	if len(m.Clearances.Violations) > 0 {
-		worst, _, _ := strings.Cut(m.Clearances.Violations[0].String(), " (")
-		about += " TOO NEAR THE FIRE: " + worst + s.more(m.Clearances.Violations) + "."
-	} else if m.Opening != (mantel.Rectangle{}) {
-		about += " Clear of the opening, while the fire is out."
+	if l := m.Holders; l != nil {
+		about += s.loads(" Stocking holders", "one", *l)
 	}
 	s.line(about, -1, "")
+	if s.why {
+		for _, v := range m.Clearances.Violations {
+			s.line("", labelWidth+1, "trim: "+s.clearance(v)+" ("+v.Source+")")
+		}
+	}
 	told := map[shopping.Item]bool{}
 	var lines []string
 	for _, step := range m.Steps {
@@ -699,9 +713,8 @@ func (s *sheet) mantel(m job.MantelPlan) {
 			text += " Mind: " + step.Mind + "."
 		}
 		takes := s.takes(step, needs, told)
-		if last := len(lines) - 1; last >= 0 && takes == "" && !s.why && !strings.Contains(lines[last], ": ") {
-			lines[last] += "; " + strings.ToLower(text[:1]) + text[1:]
-			continue
+		if takes == "" && strings.HasPrefix(text, "Step back") && !s.why {
+			continue // the figures are above
 		}
 		lines = append(lines, text+takes)
 	}
@@ -718,6 +731,92 @@ func (s *sheet) mantel(m job.MantelPlan) {
 			s.line(s.item(g.Item), labelWidth+1, g.Basis+" ("+g.Source+")")
 		}
 	}
+}
+
+// hung says what is dressed, and how its garland hangs.
+func (s *sheet) hung(m job.MantelPlan) (what, how string) {
+	r := m.Run
+	if len(r.Hooks) == 0 {
+		how = "Garland " + s.hangs(m.Hanging) + "."
+		for side, wall := range map[string]bool{"left": m.LeftWall, "right": m.RightWall} {
+			if wall {
+				how += " The " + side + " end is at a wall."
+			}
+		}
+		return "mantel, " + s.length(m.Length) + ", " + m.Hanging.Look.String(), how
+	}
+	first, last := r.Hooks[0], r.Hooks[len(r.Hooks)-1]
+	switch {
+	case r.Balusters > 0:
+		what = "stairs, " + s.length(last.Along-first.Along) + " across"
+		if rise := first.Below - last.Below; rise != 0 {
+			what += ", " + s.length(max(rise, -rise)) + " up"
+		}
+	case r.To != (mantel.Point{}):
+		what = "door or window, " + s.length(r.To.Along) + " by " + s.length(r.To.Below)
+	default:
+		what = "garland over hooks, " + s.length(last.Along-first.Along) + " across"
+	}
+	how = "Garland close along it"
+	if r.Sag > 0 {
+		how = "Garland in " + say(len(r.Hooks)-1, "swag") + " " + s.length(r.Sag) + " deep"
+	}
+	if r.Left > 0 || r.Right > 0 {
+		how += ", falling " + s.length(r.Left) + " at the left, " + s.length(r.Right) + " at the right"
+	}
+	return what, how + "."
+}
+
+// loads says what hooks carry, and what would hold where they do not.
+func (s *sheet) loads(hooks, one string, l mantel.Loads) string {
+	most, over := units.Mass(0), 0
+	for _, h := range l.Hooks {
+		most = max(most, h.Total)
+		if h.Total > l.Working {
+			over++
+		}
+	}
+	text := hooks + " at " + say(len(l.Hooks), "place") + ", at most " + s.weight(most) + " on " + one + "; one may carry " + s.weight(l.Working) + "."
+	if over > 0 {
+		text += " OVERLOADED at " + say(over, "place") + ": use " + l.Remedy + "."
+	}
+	return text
+}
+
+// weight prints a weight.
+func (s *sheet) weight(m units.Mass) string { return m.Format(s.style(), units.Ounce/10) }
+
+// fire says how near what hangs comes to the fire: in one sentence whether a fire may burn, and the worst of the
+// figures for trim with its source. With why the rest follow.
+func (s *sheet) fire(m job.MantelPlan) string {
+	c := m.Clearances
+	if m.Opening == (mantel.Rectangle{}) {
+		return ""
+	}
+	var texts []string
+	if c.Fire != (mantel.Clearance{}) {
+		texts = append(texts, "NO FIRE WHILE THIS HANGS: "+s.length(c.Fire.Measured)+" from the opening ("+c.Fire.Place+"), want "+s.length(c.Fire.Allowed))
+	}
+	if len(c.Violations) > 0 {
+		text := "Worst as trim: " + s.clearance(c.Violations[0]) + " (" + c.Violations[0].Source + ")"
+		if n := len(c.Violations) - 1; n > 0 && !s.why {
+			text += "; " + strconv.Itoa(n) + " more with -why"
+		}
+		texts = append(texts, text)
+	}
+	if texts == nil {
+		return "Nothing is within 3 ft of the opening. "
+	}
+	return strings.Join(texts, ". ") + ". "
+}
+
+// clearance says what was measured and what is asked for.
+func (s *sheet) clearance(c mantel.Clearance) string {
+	bound := ", at most "
+	if c.AtLeast {
+		bound = ", at least "
+	}
+	return c.Place + ", " + c.Measure + " " + s.length(c.Measured) + bound + s.length(c.Allowed)
 }
 
 // takes says how much a step takes of what no step before it has named.
@@ -746,7 +845,7 @@ func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool
 	if len(texts) == 0 {
 		return ""
 	}
-	return ": " + strings.Join(texts, ", ")
+	return ": " + listed(texts)
 }
 
 // hangs says how a garland hangs.
@@ -756,14 +855,6 @@ func (s *sheet) hangs(h mantel.Hanging) string {
 		text = say(h.Swags, "swag") + " " + s.length(h.Sag) + " deep"
 	}
 	return text + ", falling " + s.length(h.Left) + " at the left, " + s.length(h.Right) + " at the right"
-}
-
-// more says how many other figures are not met.
-func (s *sheet) more(list []mantel.Clearance) string {
-	if len(list) == 1 {
-		return ""
-	}
-	return "; and " + strconv.Itoa(len(list)-1) + " more"
 }
 
 // colors says which colors are taken for one by some, and what parts them.
