@@ -290,13 +290,16 @@ func TestOpenAPIExamples(t *testing.T) {
 	}
 }
 
-// A job has the names that are described, no more and no fewer, at every depth.
+// A job and a plan have the names that are described, no more and no fewer, at every depth.
 func TestOpenAPINames(t *testing.T) {
 	d := readDescription(t)
 	var compare func(schema map[string]any, typ reflect.Type, where string)
 	compare = func(schema map[string]any, typ reflect.Type, where string) {
-		for typ.Kind() == reflect.Slice {
-			schema, typ = d.at(schema, "items"), typ.Elem()
+		for typ.Kind() == reflect.Slice || typ.Kind() == reflect.Pointer {
+			if typ.Kind() == reflect.Slice {
+				schema = d.at(schema, "items")
+			}
+			typ = typ.Elem()
 		}
 		properties := d.at(schema, "properties")
 		if typ.Kind() != reflect.Struct || properties == nil {
@@ -327,7 +330,8 @@ func TestOpenAPINames(t *testing.T) {
 			t.Errorf("%s/: described are %q, taken are %q", where, got, want)
 		}
 	}
-	compare(d.at(d.doc, "components", "schemas", "Job"), reflect.TypeFor[job.Request](), "")
+	compare(d.at(d.doc, "components", "schemas", "Job"), reflect.TypeFor[job.Request](), "job")
+	compare(d.at(d.doc, "components", "schemas", "Plan"), reflect.TypeFor[job.Plan](), "plan")
 }
 
 // The check itself can fail.
