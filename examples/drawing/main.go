@@ -5,19 +5,24 @@
 //	go run ./examples/drawing
 //	go run ./examples/drawing -tree "7 ft 6 in" -exposure corner -out pictures
 //
+//	go run ./examples/drawing -paper A4
+//
 // Without flags it draws the 9 ft tree in the ticket hall of a small-town railway
-// station and the 64 in mantel in its tea room. It writes tree.svg, unrolled.svg,
-// mantel.svg, client.svg and client-dark.svg, the tree as a client sees it, and a sheet to hang from for each station, crew-1.svg and so on, into the
-// folder of -out, or here.
+// station and the 64 in mantel in its tea room. It writes tree.svg, unrolled.svg and
+// mantel.svg to work by, client.svg for the one who pays, and crew.html to print: a sheet
+// for each place to stand and the sheets of the mantel. They go into the folder of -out,
+// or here.
 package main
 
 import (
+	"errors"
 	"flag"
 	"fmt"
 	"io"
 	"math"
 	"os"
 	"path/filepath"
+	"strings"
 
 	"example.com/fircone/examples/drawing/draw"
 	"example.com/fircone/mantel"
@@ -42,21 +47,31 @@ func run(args []string, stdout, stderr io.Writer) int {
 	flags.TextVar(&height, "tree", height, "the `height` of the tree")
 	flags.TextVar(&exposure, "exposure", exposure, "how much of the tree is dressed: all round, wall, corner, half, or an `arc` such as 200 degrees")
 	flags.TextVar(&shelf, "mantel", shelf, "the `length` of the mantel")
+	paper := draw.Letter
+	flags.Func("paper", "the `size` of the crew's sheets, letter or A4 (default letter)", func(name string) error {
+		for _, p := range []draw.Paper{draw.Letter, draw.A4} {
+			if strings.EqualFold(name, p.Name) {
+				paper = p
+				return nil
+			}
+		}
+		return errors.New("want letter or A4")
+	})
 	if err := flags.Parse(args); err != nil {
 		return 2
 	}
 	if flags.NArg() > 0 {
-		fmt.Fprintf(stderr, "drawing: %q is no flag\n", flags.Arg(0))
+		fmt.Fprintf(stderr, "drawing: unexpected %q: only flags are read, such as -tree \"9 ft\"; -help lists them\n", flags.Arg(0))
 		return 2
 	}
-	pictures, err := pictures(height, exposure, shelf)
+	pictures, err := pictures(height, exposure, shelf, paper)
 	if err != nil {
 		fmt.Fprintln(stderr, "drawing:", err)
 		return 2
 	}
 	for _, p := range pictures {
 		name := filepath.Join(*out, p.name)
-		if err := os.WriteFile(name, []byte(p.svg), 0o644); err != nil {
+		if err := os.WriteFile(name, []byte(p.text), 0o644); err != nil {
 			fmt.Fprintln(stderr, "drawing:", err)
 			return 1
 		}
@@ -65,10 +80,10 @@ func run(args []string, stdout, stderr io.Writer) int {
 	return 0
 }
 
-type picture struct{ name, svg string }
+type picture struct{ name, text string }
 
-// pictures draws all three.
-func pictures(height units.Length, exposure sizing.Exposure, shelf units.Length) ([]picture, error) {
+// pictures draws them all.
+func pictures(height units.Length, exposure sizing.Exposure, shelf units.Length, paper draw.Paper) ([]picture, error) {
 	colors, err := palette.CommonPractice().ParsePalette("signal red=#b3202a:shiny, cream=#f4e7c5:matte, brass=#c39a45:metal, midnight=#24365e:glitter")
 	if err != nil {
 		return nil, err
@@ -85,7 +100,7 @@ func pictures(height units.Length, exposure sizing.Exposure, shelf units.Length)
 	if err != nil {
 		return nil, err
 	}
-	sheets, err := t.Crew(draw.Letter)
+	sheets, err := t.Crew(paper)
 	if err != nil {
 		return nil, err
 	}
@@ -93,15 +108,17 @@ func pictures(height units.Length, exposure sizing.Exposure, shelf units.Length)
 	if err != nil {
 		return nil, err
 	}
-	m, err := teaRoom(shelf, colors).Front()
+	room := teaRoom(shelf, colors)
+	m, err := room.Front()
 	if err != nil {
 		return nil, err
 	}
-	all := []picture{{"tree.svg", front}, {"unrolled.svg", unrolled}, {"mantel.svg", m}, {"client.svg", client}}
-	for i, sheet := range sheets {
-		all = append(all, picture{fmt.Sprintf("crew-%d.svg", i+1), sheet})
+	more, err := room.Crew(paper, nil)
+	if err != nil {
+		return nil, err
 	}
-	return all, nil
+	crew := draw.Print("Sheets for the crew", paper, append(sheets, more...))
+	return []picture{{"tree.svg", front}, {"unrolled.svg", unrolled}, {"mantel.svg", m}, {"client.svg", client}, {"crew.html", crew}}, nil
 }
 
 // kinds are what hangs in the ticket hall, a type for each foot of height: the size on a

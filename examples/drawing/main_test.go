@@ -10,7 +10,10 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/examples/drawing/draw"
+	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -22,7 +25,7 @@ func TestCommitted(t *testing.T) {
 	if code := run([]string{"-out", dir}, &stdout, &stderr); code != 0 {
 		t.Fatalf("exit %d: %s", code, stderr.String())
 	}
-	for _, name := range []string{"tree.svg", "unrolled.svg", "mantel.svg", "crew-1.svg", "crew-4.svg", "client.svg"} {
+	for _, name := range []string{"tree.svg", "unrolled.svg", "mantel.svg", "client.svg", "crew.html"} {
 		if !strings.Contains(stdout.String(), filepath.Join(dir, name)) {
 			t.Errorf("%s is not named in %q", name, stdout.String())
 		}
@@ -46,7 +49,9 @@ func TestFlags(t *testing.T) {
 		code int
 		says string
 	}{
-		{[]string{"station"}, 2, "station"},
+		{[]string{"station"}, 2, `unexpected "station": only flags are read`},
+		{[]string{"-tree", "9 ft", "corner"}, 2, `unexpected "corner"`},
+		{[]string{"-paper", "A3"}, 2, "want letter or A4"},
 		{[]string{"-tree", "6 in"}, 2, "6 in"},
 		{[]string{"-tree", "nine feet"}, 2, "nine feet"},
 		{[]string{"-exposure", "attic"}, 2, "attic"},
@@ -72,12 +77,15 @@ func TestSizes(t *testing.T) {
 			if height > 9*units.Foot && e != sizing.InCorner {
 				continue // these take long
 			}
-			pictures, err := pictures(height, e, 4*units.Foot)
+			pictures, err := pictures(height, e, 4*units.Foot, draw.A4)
 			if err != nil {
 				t.Fatal(height, e, err)
 			}
 			for _, p := range pictures {
-				d := xml.NewDecoder(strings.NewReader(p.svg))
+				if strings.HasSuffix(p.name, ".html") {
+					continue // its sheets are checked in package draw
+				}
+				d := xml.NewDecoder(strings.NewReader(p.text))
 				for {
 					if _, err := d.Token(); errors.Is(err, io.EOF) {
 						break
@@ -87,5 +95,40 @@ func TestSizes(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// Where only the height is known the tree gets what the rules of thumb ask for; where it
+// stands in a corner, what its surface takes, as in a plan.
+func TestSized(t *testing.T) {
+	colors, err := palette.CommonPractice().ParsePalette("crimson, ivory, gold:metal, navy")
+	if err != nil {
+		t.Fatal(err)
+	}
+	count := func(e sizing.Exposure) (ornaments, picks int) {
+		d, err := tree(9*units.Foot, e, colors)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, p := range d.Pieces {
+			if p.Item.Kind == shopping.Pick {
+				picks += p.Count
+			} else {
+				ornaments += p.Count
+			}
+		}
+		return ornaments, picks
+	}
+	// By rule: 9 types of 9, and 3 picks to the foot.
+	if ornaments, picks := count(sizing.AllRound); ornaments != 81 || picks != 27 {
+		t.Errorf("all round: %d ornaments, %d picks", ornaments, picks)
+	}
+	// A corner shows half of the surface or less.
+	all, err := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 9 * units.Foot, Exposure: sizing.InCorner})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if ornaments, picks := count(sizing.InCorner); ornaments != all.Shape[shopping.Ornament].Pieces || picks != all.Shape[shopping.Pick].Pieces || picks >= 27 {
+		t.Errorf("in a corner: %d ornaments, %d picks", ornaments, picks)
 	}
 }

@@ -100,6 +100,19 @@ func (c *canvas) text(p point, attrs, s string) {
 	c.raw(">", escape(s), "</text>\n")
 }
 
+// heading draws a title in as many lines as it takes, the first at y = 24, and returns
+// how much lower than a single one it ends.
+func (c *canvas) heading(title string) float64 {
+	lines := headLines(title)
+	for i, l := range lines {
+		c.text(point{margin / 2, 24 + 19*float64(i)}, `font-size="15" font-weight="bold"`, l)
+	}
+	return 19 * float64(len(lines)-1)
+}
+
+// headLines breaks a title: bold letters are an eighth wider.
+func headLines(title string) []string { return wrap(title, (width-margin)/1.125, 15) }
+
 // measure draws a dimension line from p to q with a label beside its middle.
 func (c *canvas) measure(p, q point, label string) {
 	c.line(p, q, `stroke="`+ink+`" fill="none"`)

@@ -20,6 +20,24 @@ type Ribbon struct {
 	Color             string       // the name of one in the palette, or its first
 }
 
+// ribbonWidth returns the width of the ribbon in inches.
+func (t Tree) ribbonWidth() float64 {
+	if t.Ribbon.Width == 0 {
+		return 2.5
+	}
+	return t.Ribbon.Width.In(units.Inch)
+}
+
+func (t Tree) ribbonColor() palette.Color {
+	color := red
+	for i, s := range t.Palette {
+		if i == 0 || s.Name == t.Ribbon.Color {
+			color = s.Color
+		}
+	}
+	return color
+}
+
 // A thing is drawn when its turn comes: what hangs higher is in front of what is lower.
 type thing struct {
 	key  float64 // inches above the floor
@@ -388,16 +406,8 @@ func (v *view) wound() ([]thing, error) {
 		}
 	}
 	if w := v.Ribbon; w.Spacing != 0 {
-		if w.Width == 0 {
-			w.Width = 5 * units.Inch / 2
-		}
 		w.Step = units.Inch
-		color := red
-		for i, s := range v.Palette {
-			if i == 0 || s.Name == w.Color {
-				color = s.Color
-			}
-		}
+		color := v.ribbonColor()
 		v.raw(`<linearGradient id="`, v.id("r0"), `">`, stops(0, tint(color, black, 0.7), 0.14, tint(color, black, 0.3), 0.34, tint(color, white, 0.4), 0.5, color, 0.78, tint(color, black, 0.25), 1, tint(color, black, 0.75)), `</linearGradient>`, "\n")
 		v.raw(`<linearGradient id="`, v.id("r1"), `">`, stops(0, tint(color, black, 0.75), 0.2, tint(color, black, 0.45), 0.5, tint(color, black, 0.12), 0.7, tint(color, white, 0.16), 0.85, tint(color, black, 0.3), 1, tint(color, black, 0.75)), `</linearGradient>`, "\n")
 		n := 0
@@ -410,7 +420,7 @@ func (v *view) wound() ([]thing, error) {
 			}
 			n++
 			seed := n
-			things = append(things, thing{z + 2.3, func() { v.band(line, w.Width.In(units.Inch)*v.scale, color, seed) }})
+			things = append(things, thing{z + 2.3, func() { v.band(line, v.ribbonWidth()*v.scale, color, seed) }})
 			// A twig holds it.
 			p := run[len(run)-1]
 			sin := p.X.In(units.Inch) / max(v.radius(p.Z.In(units.Inch)), 1)

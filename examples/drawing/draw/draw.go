@@ -4,6 +4,8 @@
 package draw
 
 import (
+	"math"
+
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing/placement"
 )
@@ -19,15 +21,32 @@ type Tree struct {
 	Palette palette.Palette
 }
 
-// fill returns the color of a swatch, and the color of text on it.
+// fill returns the color of a swatch, and the color of text on it: black or white,
+// whichever contrasts more. That is never less than 4.58:1, since the two have 21:1
+// between them (W3C, Web Content Accessibility Guidelines 2.2, contrast ratio).
 func fill(p palette.Palette, swatch string) (color, text string) {
 	for _, s := range p {
 		if s.Name == swatch {
-			if lab, err := palette.Daylight.Lab(s.Color); err == nil && lab[0] < 60 {
-				return s.Color.String(), paper
+			if luminance(s.Color) > 0.179 { // √(1.05·0.05) - 0.05, as far from one as from the other
+				return s.Color.String(), "#000"
 			}
-			return s.Color.String(), ink
+			return s.Color.String(), paper
 		}
 	}
-	return paper, ink
+	return paper, "#000"
+}
+
+// luminance returns the relative luminance of a color, from 0 to 1.
+func luminance(c palette.Color) float64 {
+	sum := 0.0
+	for i, weight := range []float64{0.2126, 0.7152, 0.0722} {
+		x := float64(c[i]) / 255
+		if x <= 0.04045 {
+			x /= 12.92
+		} else {
+			x = math.Pow((x+0.055)/1.055, 2.4)
+		}
+		sum += weight * x
+	}
+	return sum
 }

@@ -268,7 +268,7 @@ func TestMantelScale(t *testing.T) {
 		t.Fatal(err)
 	}
 	n := parse(t, svg)
-	const scale = (480.0 - 132) / 64
+	const scale = (480.0 - 176) / 64
 	if got := n.id("shelf").number(t, "width"); math.Abs(got-64*scale) > 0.01 {
 		t.Errorf("shelf %v", got)
 	}
@@ -498,10 +498,22 @@ func TestCrew(t *testing.T) {
 						t.Errorf("%v: %q is off the paper, at %v %v", feet, text.Text, x, y)
 					}
 				}
+				// From measuring in a browser: a letter of DejaVu Sans is 0.48 of its
+				// size wide on average over such texts.
+				for _, text := range n.id("list").all("text") {
+					size := n.id("list").number(t, "font-size")
+					if text.attr("font-size") != "" {
+						size = text.number(t, "font-size")
+					}
+					if end := text.number(t, "x") + 0.48*size*float64(len(text.Text)); end > paper.Width-40 {
+						t.Errorf("%v: %q ends at %v of %v", feet*units.Foot, text.Text, end, paper.Width)
+					}
+				}
 				plates := n.id("pieces").all("rect")
 				for i, p := range plates {
 					for _, q := range plates[:i] {
-						if math.Abs(p.number(t, "x")-q.number(t, "x")) < 10 && math.Abs(p.number(t, "y")-q.number(t, "y")) < 10 {
+						px, py, qx, qy := p.number(t, "x"), p.number(t, "y"), q.number(t, "x"), q.number(t, "y")
+						if px < qx+q.number(t, "width") && qx < px+p.number(t, "width") && py < qy+q.number(t, "height") && qy < py+p.number(t, "height") {
 							t.Errorf("%v: two numbers at %v %v", feet, p.number(t, "x"), p.number(t, "y"))
 						}
 					}
@@ -710,5 +722,279 @@ func TestIDs(t *testing.T) {
 	}
 	if len(seen) < 30 {
 		t.Errorf("%d ids", len(seen))
+	}
+}
+
+// A number is over no other one and over no other piece, in a crowd too.
+func TestCrewCrowd(t *testing.T) {
+	h := hall(t)
+	h.Pieces[0].Count, h.Pieces[1].Count, h.Pieces[2].Count = 90, 90, 40
+	sheets, err := h.Crew(draw.A4)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, sheet := range sheets {
+		pieces := parse(t, sheet).id("pieces")
+		plates, covered := pieces.all("rect"), 0
+		for i, p := range plates {
+			x, y, w, h := p.number(t, "x"), p.number(t, "y"), p.number(t, "width"), p.number(t, "height")
+			for _, q := range plates[:i] {
+				if math.Abs(x+w/2-q.number(t, "x")-q.number(t, "width")/2) < (w+q.number(t, "width"))/2 && math.Abs(y-q.number(t, "y")) < h {
+					t.Errorf("two numbers at %v %v", x, y)
+				}
+			}
+			for _, c := range pieces.all("circle") {
+				// A quarter of the disk may be under a plate beside it, not its middle.
+				if cx, cy := c.number(t, "cx"), c.number(t, "cy"); cx > x && cx < x+w && cy > y && cy < y+h {
+					covered++
+				}
+			}
+		}
+		// A number in its own disk covers one.
+		if own := len(plates); covered > own {
+			t.Errorf("%d middles under %d numbers", covered, own)
+		}
+	}
+}
+
+// The sheets of the mantel have every spot once in the list and once over the shelf, the
+// steps, and everything on the paper.
+func TestMantelCrew(t *testing.T) {
+	for _, paper := range []draw.Paper{draw.Letter, draw.A4} {
+		for _, length := range []units.Length{4 * units.Foot, 64 * units.Inch, 12 * units.Foot} {
+			m := draw.Mantel{
+				Title: strings.Repeat("Tea room of the station ", 4), Mantel: mantel.Mantel{Length: length, Height: 54 * units.Inch}, Rules: mantel.CommonPractice(),
+				Hanging: mantel.Hanging{Swags: 2, Sag: 6 * units.Inch, Left: 20 * units.Inch, Right: 10 * units.Inch, Look: mantel.AsymmetricalLeft, Fall: 12 * units.Inch, Thickness: 6 * units.Inch}, Palette: colors(t),
+			}
+			sheets, err := m.Crew(paper, nil)
+			if err != nil {
+				t.Fatal(err)
+			}
+			spots, err := m.Rules.Spots(m.Mantel, m.Hanging.Look)
+			if err != nil {
+				t.Fatal(err)
+			}
+			drawn, listed, steps := map[string]int{}, map[string]int{}, 0
+			for _, sheet := range sheets {
+				n := parseXML(t, sheet)
+				if n.number(t, "width") != paper.Width || n.title() == "" || len(n.desc()) < 20 {
+					t.Errorf("a sheet %v wide, %q, %q", n.number(t, "width"), n.title(), n.desc())
+				}
+				for _, text := range n.all("text") {
+					if text.attr("x") == "" { // turned
+						continue
+					}
+					if x, y := text.number(t, "x"), text.number(t, "y"); x < 40 || x > paper.Width-40 || y < 40 || y > paper.Height-40 {
+						t.Errorf("%q is off the paper, at %v %v", text.Text, x, y)
+					}
+				}
+				for _, text := range n.id("numbers").all("text") {
+					drawn[text.Text]++
+				}
+				for _, text := range n.all("g") {
+					if text.attr("data-part") == "list" {
+						for _, text := range text.all("text") {
+							if text.attr("font-weight") == "bold" {
+								listed[text.Text]++
+							}
+						}
+					}
+				}
+				for _, text := range n.id("steps").all("text") {
+					if text.attr("font-weight") == "bold" {
+						steps++
+					}
+				}
+			}
+			for i := range spots {
+				if name := strconv.Itoa(i + 1); drawn[name] != 1 || listed[name] != 1 {
+					t.Errorf("%v: spot %s is drawn %d times and listed %d times", length, name, drawn[name], listed[name])
+				}
+			}
+			if len(listed) != len(spots) || steps < 6 {
+				t.Errorf("%v: %d listed of %d, %d steps", length, len(listed), len(spots), steps)
+			}
+		}
+	}
+	if _, err := (draw.Mantel{Rules: mantel.CommonPractice()}).Crew(draw.A4, nil); err == nil {
+		t.Error("no error for no mantel")
+	}
+}
+
+// A page to print has a section for each sheet, of the size of the paper.
+func TestPrint(t *testing.T) {
+	sheets, err := hall(t).Crew(draw.A4)
+	if err != nil {
+		t.Fatal(err)
+	}
+	// Letter is 8 1/2 by 11 in (ANSI A), A4 210 by 297 mm (ISO 216), 96 to the inch.
+	if draw.Letter.Width != 8.5*96 || draw.Letter.Height != 11*96 || math.Abs(draw.A4.Width-210/25.4*96) > 0.05 || math.Abs(draw.A4.Height-297/25.4*96) > 0.05 {
+		t.Error(draw.Letter, draw.A4)
+	}
+	for _, paper := range []draw.Paper{draw.Letter, draw.A4} {
+		page := draw.Print("Crew & co", paper, sheets)
+		if strings.Count(page, "<section>") != len(sheets) || strings.Count(page, "</svg>") != len(sheets) {
+			t.Errorf("%d sections for %d sheets", strings.Count(page, "<section>"), len(sheets))
+		}
+		if !strings.Contains(page, "size: "+paper.Name+" ") || !strings.Contains(page, "<title>Crew &amp; co</title>") || !strings.Contains(page, "print-color-adjust: exact") {
+			t.Errorf("%.300s", page)
+		}
+	}
+}
+
+// Letters are read on every color: at least 4.5:1, as the guidelines of the W3C have it
+// for text (WCAG 2.2, success criterion 1.4.3, with its formula of the contrast ratio).
+func TestContrast(t *testing.T) {
+	luminance := func(hex string) float64 {
+		if len(hex) == 4 {
+			hex = "#" + strings.Repeat(hex[1:2], 2) + strings.Repeat(hex[2:3], 2) + strings.Repeat(hex[3:4], 2)
+		}
+		sum := 0.0
+		for i, weight := range []float64{0.2126, 0.7152, 0.0722} {
+			n, err := strconv.ParseUint(hex[1+2*i:3+2*i], 16, 8)
+			if err != nil {
+				t.Fatal(hex, err)
+			}
+			x := float64(n) / 255
+			if x <= 0.04045 {
+				x /= 12.92
+			} else {
+				x = math.Pow((x+0.055)/1.055, 2.4)
+			}
+			sum += weight * x
+		}
+		return sum
+	}
+	contrast := func(a, b string) float64 {
+		x, y := luminance(a), luminance(b)
+		return (max(x, y) + 0.05) / (min(x, y) + 0.05)
+	}
+	// The guidelines have #777 on white at 4.48:1; black on white is 21:1.
+	if got := contrast("#777777", "#fff"); math.Abs(got-4.48) > 0.005 || contrast("#000", "#fff") != 21 {
+		t.Fatal("the formula: ", got)
+	}
+	least, letters := 21.0, 0
+	for _, hex := range []string{"#b5893a", "#b3202a", "#f4e7c5", "#24365e", "#777777", "#757575", "#767676", "#808080", "#c08080", "#008b8b", "#ff0000", "#0000ff", "#00a000", "#d2691e"} {
+		h := hall(t)
+		var err error
+		if h.Palette, err = palette.CommonPractice().ParsePalette("red=" + hex); err != nil {
+			t.Fatal(err)
+		}
+		h.Pieces = h.Pieces[:1]
+		svg, err := h.Front()
+		if err != nil {
+			t.Fatal(err)
+		}
+		n := parse(t, svg)
+		for _, text := range n.id("pieces").all("text") {
+			letters++
+			if got := contrast(hex, text.attr("fill")); got < 4.5 {
+				t.Errorf("%s on %s has %.2f", text.attr("fill"), hex, got)
+			} else {
+				least = min(least, got)
+			}
+		}
+		// Everything else is ink on paper, or gray that is dark enough.
+		for _, e := range n.all("g") {
+			if e.attr("font-size") != "" && e.attr("fill") != "" && contrast(e.attr("fill"), "#fff") < 4.5 {
+				t.Errorf("%s on paper", e.attr("fill"))
+			}
+		}
+	}
+	if letters < 100 || least > 6 {
+		t.Errorf("%d letters, the least contrast %v: no color was hard", letters, least)
+	}
+}
+
+// All pieces have letters, or none has and the legend neither.
+func TestLettersAllOrNone(t *testing.T) {
+	for _, feet := range []units.Length{5, 9, 15, 30, 40} {
+		h := hall(t)
+		h.Layout.Tree.Height = feet * units.Foot
+		svg, err := h.Front()
+		if err != nil {
+			t.Fatal(err)
+		}
+		n := parse(t, svg)
+		pieces := n.id("pieces")
+		letters := len(pieces.all("text"))
+		if letters != 0 && letters != len(pieces.all("circle")) {
+			t.Errorf("%v: %d letters for %d pieces", feet, letters, len(pieces.all("circle")))
+		}
+		if got := strings.HasPrefix(n.id("legend").all("text")[0].Text, "A "); got != (letters > 0) || feet == 9 && letters == 0 || feet == 40 && letters > 0 {
+			t.Errorf("%v: %d letters, and the legend has them is %v", feet, letters, got)
+		}
+	}
+}
+
+// A long title takes as many lines as it needs, and what is below moves down.
+func TestTitleWraps(t *testing.T) {
+	long := "The ticket hall of the railway station, beside the window of the lost property office, on the left as one comes in"
+	h := hall(t)
+	h.Title = long
+	m := draw.Mantel{Title: long, Mantel: mantel.Mantel{Length: 4 * units.Foot}, Rules: mantel.CommonPractice()}
+	for i, draw := range []func() (string, error){h.Front, h.Unrolled, m.Front} {
+		svg, err := draw()
+		if err != nil {
+			t.Fatal(err)
+		}
+		var lines []string
+		lowest := 0.0
+		for _, text := range parse(t, svg).all("text") {
+			if text.attr("font-size") == "15" {
+				lines = append(lines, text.Text)
+				lowest = text.number(t, "y")
+			}
+		}
+		if strings.Join(lines, " ") != long || len(lines) < 3 || lowest != 24+19*float64(len(lines)-1) {
+			t.Errorf("picture %d: %q", i, lines)
+		}
+		for _, l := range lines {
+			// From measuring in a browser: bold DejaVu Sans at 15 px has 7.8 px a letter.
+			if 9*float64(len(l)) > 480-28 {
+				t.Errorf("picture %d: %q is wider than the picture", i, l)
+			}
+		}
+	}
+}
+
+// A mantel whose height was not measured has no floor; dimensions are clear of the bow.
+func TestMantelMeasures(t *testing.T) {
+	m := draw.Mantel{Title: "Shelf", Mantel: mantel.Mantel{Length: 64 * units.Inch}, Rules: mantel.CommonPractice(), Palette: colors(t)}
+	svg, err := m.Front()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if n := parse(t, svg); n.id("floor").XMLName.Local != "" {
+		t.Error("a floor that nobody measured")
+	}
+	for _, look := range []mantel.Look{mantel.AsymmetricalLeft, mantel.AsymmetricalRight} {
+		m.Mantel.Height = 54 * units.Inch
+		m.Hanging = mantel.Hanging{Look: look, Left: 30 * units.Inch, Right: 30 * units.Inch, Fall: 20 * units.Inch, Thickness: 6 * units.Inch}
+		if svg, err = m.Front(); err != nil {
+			t.Fatal(err)
+		}
+		n := parse(t, svg)
+		if n.id("floor").XMLName.Local == "" {
+			t.Error("no floor")
+		}
+		// Everything that hangs, from left to right.
+		low, high := math.Inf(1), math.Inf(-1)
+		for _, p := range n.id("pieces").all("path") {
+			for _, pair := range strings.FieldsFunc(p.attr("d"), func(r rune) bool { return strings.ContainsRune("MLZ", r) }) {
+				x, _ := first(t, pair)
+				low, high = min(low, x), max(high, x)
+			}
+		}
+		for _, p := range n.id("measures").all("path") {
+			for _, pair := range strings.FieldsFunc(p.attr("d"), func(r rune) bool { return strings.ContainsRune("MLZ", r) }) {
+				if x, _ := first(t, pair); x > low && x < high || x < 4 || x > 476 {
+					t.Errorf("%v: a dimension at %v, over what hangs from %v to %v, or off the picture", look, x, low, high)
+				}
+			}
+		}
+		if len(n.id("measures").all("text")) != 3 {
+			t.Errorf("%d dimensions", len(n.id("measures").all("text")))
+		}
 	}
 }

@@ -20,79 +20,88 @@ type Mantel struct {
 	Spots   []mantel.Spot // what goes where; nil is as Rules have it, which are of no use otherwise
 }
 
-// Front returns the mantel as the viewer sees it, to scale: the garland with its
-// swags and drops, picks, ornaments, ribbon and bells where the rules have them,
-// the opening, and how far from it the published figures keep what can burn.
-func (m Mantel) Front() (string, error) {
-	run, err := m.Mantel.Hang(m.Hanging)
-	if err != nil {
-		return "", err
+// A shelf is a mantel in a picture.
+type shelf struct {
+	*canvas
+	Mantel
+	run     mantel.Run
+	path    []mantel.Point
+	violate int        // how often it is nearer to the fire than published figures have it
+	high    float64    // inches from the floor, or to a little below the lowest thing
+	scale   float64    // units of the picture to the inch
+	left    float64    // where the shelf begins
+	top     float64    // where its top is
+	at      []point    // where each spot is
+	reach   [2]float64 // how far a bow covers the left and the right, beyond the ends of the shelf
+}
+
+// lay hangs everything.
+func (m Mantel) lay() (*shelf, error) {
+	s := &shelf{canvas: &canvas{}, Mantel: m}
+	var err error
+	if s.run, err = m.Mantel.Hang(m.Hanging); err != nil {
+		return nil, err
 	}
-	path, err := run.AppendPath(nil, 24)
-	if err != nil {
-		return "", err
+	if s.path, err = s.run.AppendPath(nil, 24); err != nil {
+		return nil, err
 	}
-	spots := m.Spots
-	if spots == nil {
-		if spots, err = m.Rules.Spots(m.Mantel, m.Hanging.Look); err != nil {
-			return "", err
+	if m.Spots == nil {
+		if s.Spots, err = m.Rules.Spots(m.Mantel, m.Hanging.Look); err != nil {
+			return nil, err
 		}
 	}
 	clear, err := m.Mantel.Clearances(m.Hanging)
 	if err != nil {
-		return "", err
+		return nil, err
 	}
-	shelf := m.Mantel.Length.In(units.Inch)
-	high := m.Mantel.Height.In(units.Inch)
-	if high == 0 { // not measured: enough for what hangs
+	s.violate = len(clear.Violations)
+	s.high = m.Mantel.Height.In(units.Inch)
+	if s.high == 0 { // not measured: enough for what hangs
 		lowest := max(m.Hanging.Left, m.Hanging.Right, m.Hanging.Fall, m.Hanging.Sag, m.Mantel.Opening.Gap+m.Mantel.Opening.Height)
-		high = lowest.In(units.Inch) + 12
+		s.high = lowest.In(units.Inch) + 12
 	}
-	const side = 66.0
-	scale := min((width-2*side)/shelf, 430/high)
-	left, top := (width-shelf*scale)/2, 100.0
-	hearth := top + high*scale
-	at := func(p mantel.Point) point {
-		return point{left + p.Along.In(units.Inch)*scale, top + p.Below.In(units.Inch)*scale}
-	}
+	return s, nil
+}
 
-	counts := map[shopping.Kind]int{}
-	for _, s := range spots {
-		counts[s.Item.Kind]++
-	}
-	notes := []string{
-		fmt.Sprintf("Look %s; %s.", m.Hanging.Look, m.Hanging),
-		"Take the garland down before a fire is lit. Local code and the maker of the fireplace decide.",
-	}
-	if n := len(clear.Violations); n > 0 {
-		notes = append(notes, fmt.Sprintf("The garland is %d times nearer to the opening, or stands out farther, than published figures have it.", n))
-	}
-	var text []string
-	for _, n := range notes {
-		text = append(text, wrap(n, width-margin, 12)...)
-	}
-	c := &canvas{}
-	desc := "mantel " + feet(m.Mantel.Length) + " long, seen from the front."
-	for _, n := range notes {
-		desc += " " + n
-	}
-	c.open(width, hearth+64+line*float64(len(text)+len(zones)), m.Title+", mantel from the front", desc)
-	c.text(point{margin / 2, 24}, `font-size="15" font-weight="bold"`, m.Title)
+// fit sets the scale and the place of a picture so wide and so high, at the top.
+func (s *shelf) fit(x, wide, top, high float64) {
+	const side = 88.0
+	long := s.Mantel.Mantel.Length.In(units.Inch)
+	s.scale = min((wide-2*side)/long, high/s.high)
+	s.left, s.top = x+(wide-long*s.scale)/2, top
+}
 
-	// The wall, the breast and the shelf.
+func (s *shelf) point(p mantel.Point) point {
+	return point{s.left + p.Along.In(units.Inch)*s.scale, s.top + p.Below.In(units.Inch)*s.scale}
+}
+
+func (s *shelf) floor() float64 { return s.top + s.high*s.scale }
+
+// draw draws the mantel and what hangs on it.
+func (s *shelf) draw() error {
+	m, c, scale := s.Mantel, s.canvas, s.scale
+	long, hearth := m.Mantel.Length.In(units.Inch)*scale, s.floor()
 	c.raw(`<g data-part="mantel">`, "\n")
 	board := max(2*scale, 5)
-	c.rect(left-1.5*scale, top+board, shelf*scale+3*scale, hearth-top-board, `fill="#f3efe8" stroke="`+faint+`"`)
-	c.rect(left, top, shelf*scale, board, `data-part="shelf" fill="`+wood+`" stroke="`+ink+`"`)
-	c.line(point{14, hearth}, point{width - 14, hearth}, `stroke="`+ink+`" stroke-width="2"`)
+	wall := []point{{s.left - 1.5*scale, hearth}, {s.left - 1.5*scale, s.top + board}, {s.left + long + 1.5*scale, s.top + board}, {s.left + long + 1.5*scale, hearth}}
+	c.path(wall, false, `fill="#f3efe8" stroke="`+faint+`"`)
+	c.rect(s.left, s.top, long, board, `data-part="shelf" fill="`+wood+`" stroke="`+ink+`"`)
+	if m.Mantel.Height != 0 {
+		c.line(point{s.left - 44, hearth}, point{s.left + long + 80, hearth}, `data-part="floor" stroke="`+ink+`" stroke-width="2"`)
+	} else { // nobody measured where the floor is: the wall is broken off
+		var edge []point
+		for x, i := wall[0].x, 0; x <= wall[3].x; x, i = x+8, i+1 {
+			edge = append(edge, point{x, hearth + 3*float64(i%2)})
+		}
+		c.path(edge, false, `fill="none" stroke="`+faint+`"`)
+	}
 	c.raw("</g>\n")
 	if o := m.Mantel.Opening; o != (mantel.Rectangle{}) {
 		w, h := o.Width.In(units.Inch)*scale, o.Height.In(units.Inch)*scale
-		x, y := (width-w)/2+o.Offset.In(units.Inch)*scale, top+o.Gap.In(units.Inch)*scale
+		x, y := s.left+(long-w)/2+o.Offset.In(units.Inch)*scale, s.top+o.Gap.In(units.Inch)*scale
 		c.raw(`<g data-part="clearances" fill="none" stroke="`, alarm, `">`, "\n")
 		for _, zone := range zones {
-			d := zone.inches * scale
-			c.path(around(x, y, w, h, d, min(y+h, hearth)), false, `stroke-dasharray="`+zone.dash+`" stroke-width="1.3"`)
+			c.path(around(x, y, w, h, zone.inches*scale, min(y+h, hearth)), false, `stroke-dasharray="`+zone.dash+`" stroke-width="1.3"`)
 		}
 		c.raw("</g>\n")
 		c.rect(x, y, w, h, `data-part="opening" fill="#4a4542" stroke="`+ink+`"`)
@@ -101,8 +110,8 @@ func (m Mantel) Front() (string, error) {
 
 	// The garland, in its thickness.
 	var garland []point
-	for _, p := range path {
-		garland = append(garland, at(p))
+	for _, p := range s.path {
+		garland = append(garland, s.point(p))
 	}
 	thick := m.Hanging.Thickness.In(units.Inch) * scale
 	c.raw(`<g data-part="garland" fill="none" stroke-linejoin="round" stroke-linecap="round">`, "\n")
@@ -112,75 +121,128 @@ func (m Mantel) Front() (string, error) {
 	c.path(garland, false, `stroke="#33573a" stroke-width="`+num(max(thick/4, 3))+`"`)
 	c.path(needles(garland, max(thick/2, 4)), false, `stroke="#33573a" stroke-width="1.1"`)
 	c.raw("</g>\n", `<g data-part="hooks" fill="`, paper, `" stroke="`, ink, `">`, "\n")
-	for _, h := range run.Hooks {
-		c.circle(at(h), 2.6, "")
+	for _, h := range s.run.Hooks {
+		c.circle(s.point(h), 2.6, "")
 	}
 	c.raw("</g>\n", `<g data-part="pieces">`, "\n")
 	colors := m.colors()
-	for i, s := range spots {
-		below, err := run.Below(s.Along)
+	s.at = nil
+	for i, spot := range m.Spots {
+		below, err := s.run.Below(spot.Along)
 		if err != nil {
-			return "", err
+			return err
 		}
-		p := at(mantel.Point{Along: s.Along, Below: below})
+		p := s.point(mantel.Point{Along: spot.Along, Below: below})
 		color := colors[i%len(colors)]
 		for k, swatch := range m.Palette {
-			if s.Item.Color == swatch.Name {
+			if spot.Item.Color == swatch.Name {
 				color = colors[k]
 			}
 		}
-		switch s.Item.Kind {
+		switch spot.Item.Kind {
 		case shopping.Pick:
-			p.y -= float64(s.Layer-1) * 1.5 * scale // over those below
+			p.y -= float64(spot.Layer-1) * 1.5 * scale // over those below
 			sprig(c, p, 4*scale, color)
 		case shopping.Ornament:
 			p.y += 2 * scale
 			c.circle(p, max(1.5*scale, 4), `fill="`+color+`" stroke="`+ink+`" stroke-width="0.9"`)
 		case shopping.Bell:
-			bell(c, point{p.x, p.y + 3*scale}, 2*scale)
+			p.y += 3 * scale
+			bell(c, p, 2*scale)
 		default: // ribbon
 			bow(c, p, 6*scale, max(m.Hanging.Fall.In(units.Inch), 9)*scale, colors[0])
+			s.reach[0] = max(s.reach[0], s.left-(p.x-7.5*scale))
+			s.reach[1] = max(s.reach[1], p.x+7.5*scale-(s.left+long))
+		}
+		s.at = append(s.at, p)
+	}
+	c.raw("</g>\n")
+	return nil
+}
+
+// measures draws the dimensions, clear of what hangs.
+func (s *shelf) measures(above float64) {
+	m, c := s.Mantel, s.canvas
+	right := s.left + m.Mantel.Length.In(units.Inch)*s.scale
+	y := s.top - above
+	for _, x := range []float64{s.left, right} {
+		c.line(point{x, y - 4}, point{x, y + 8}, `stroke="`+faint+`"`)
+	}
+	c.measure(point{s.left, y}, point{right, y}, feet(m.Mantel.Length))
+	out := [2]float64{max(36, s.reach[0]+12, m.Hanging.Thickness.In(units.Inch)/2*s.scale+12), max(36, s.reach[1]+12, m.Hanging.Thickness.In(units.Inch)/2*s.scale+12)}
+	c.raw(`<g data-part="measures">`, "\n")
+	if m.Mantel.Height != 0 {
+		x := right + out[1] + 24
+		c.measure(point{x, s.floor()}, point{x, s.top}, feet(m.Mantel.Height))
+	}
+	for i, fall := range []units.Length{m.Hanging.Left, m.Hanging.Right} {
+		if fall > 0 {
+			x := []float64{s.left - out[0], right + out[1]}[i]
+			c.measure(point{x, s.top + fall.In(units.Inch)*s.scale}, point{x, s.top}, feet(fall))
 		}
 	}
 	c.raw("</g>\n")
+}
 
-	// Measures.
-	c.measure(point{left, 62}, point{left + shelf*scale, 62}, feet(m.Mantel.Length))
-	if m.Mantel.Height != 0 {
-		x := left + shelf*scale + 58
-		c.measure(point{x, hearth}, point{x, top}, feet(m.Mantel.Height))
+// caution is what every picture of a mantel says.
+const caution = "Take the garland down before a fire is lit. Local code and the maker of the fireplace decide."
+
+// Front returns the mantel as the viewer sees it, to scale: the garland with its
+// swags and drops, picks, ornaments, ribbon and bells where the rules have them,
+// the opening, and how far from it the published figures keep what can burn. Where its
+// height was not measured there is no floor.
+func (m Mantel) Front() (string, error) {
+	s, err := m.lay()
+	if err != nil {
+		return "", err
 	}
-	for _, drop := range []struct {
-		along, fall units.Length
-		out         float64
-	}{{0, m.Hanging.Left, -36}, {m.Mantel.Length, m.Hanging.Right, 36}} {
-		if drop.fall > 0 {
-			p, q := at(mantel.Point{Along: drop.along}), at(mantel.Point{Along: drop.along, Below: drop.fall})
-			p.x, q.x = p.x+drop.out, q.x+drop.out
-			c.measure(q, p, feet(drop.fall))
-		}
+	counts := map[shopping.Kind]int{}
+	for _, spot := range s.Spots {
+		counts[spot.Item.Kind]++
 	}
-	c.scaleBar(point{margin / 2, hearth + 26}, scale)
-	var items []string
-	for _, kind := range []shopping.Kind{shopping.Pick, shopping.Ornament} {
-		items = append(items, fmt.Sprintf("%d %s", counts[kind], kind))
+	notes := []string{fmt.Sprintf("Look %s; %s.", m.Hanging.Look, m.Hanging), caution}
+	if s.violate > 0 {
+		notes = append(notes, fmt.Sprintf("The garland is %d times nearer to the opening, or stands out farther, than published figures have it.", s.violate))
 	}
-	c.text(point{width - margin/2, hearth + 26}, `text-anchor="end"`, items[0]+", "+items[1])
-	c.raw(`<g data-part="notes" font-size="11.5">`, "\n")
+	var text []string
+	for _, n := range notes {
+		text = append(text, wrap(n, width-margin, 12)...)
+	}
+	desc := "mantel " + feet(m.Mantel.Length) + " long, seen from the front."
+	for _, n := range notes {
+		desc += " " + n
+	}
+	s.fit(0, width, 100+19*float64(len(headLines(m.Title))-1), 430)
+	hearth := s.floor()
+	s.open(width, hearth+64+line*float64(len(text)+len(zones)), m.Title+", mantel from the front", desc)
+	s.heading(m.Title)
+	if err := s.draw(); err != nil {
+		return "", err
+	}
+	s.measures(38)
+	s.scaleBar(point{margin / 2, hearth + 26}, s.scale)
+	s.canvas.text(point{width - margin/2, hearth + 26}, `text-anchor="end"`, fmt.Sprintf("%d %s, %d %s", counts[shopping.Pick], shopping.Pick, counts[shopping.Ornament], shopping.Ornament))
+	s.raw(`<g data-part="notes" font-size="11.5">`, "\n")
 	y := hearth + 50
 	if m.Mantel.Opening != (mantel.Rectangle{}) {
-		for _, zone := range zones {
-			c.line(point{margin / 2, y - 4}, point{margin/2 + 34, y - 4}, `stroke="`+alarm+`" stroke-dasharray="`+zone.dash+`" stroke-width="1.3"`)
-			c.text(point{margin/2 + 42, y}, "", zone.note)
-			y += line
-		}
+		y = s.zoneKey(margin/2, y)
 	}
 	for _, t := range text {
-		c.text(point{margin / 2, y}, "", t)
+		s.canvas.text(point{margin / 2, y}, "", t)
 		y += line
 	}
-	c.raw("</g>\n")
-	return c.close(), nil
+	s.raw("</g>\n")
+	return s.close(), nil
+}
+
+// zoneKey says what the dashes mean, and returns where it ends.
+func (s *shelf) zoneKey(x, y float64) float64 {
+	for _, zone := range zones {
+		s.line(point{x, y - 4}, point{x + 34, y - 4}, `stroke="`+alarm+`" stroke-dasharray="`+zone.dash+`" stroke-width="1.3"`)
+		s.canvas.text(point{x + 42, y}, "", zone.note)
+		y += line
+	}
+	return y
 }
 
 // zones are the distances from the opening that the published figures name.

@@ -30,6 +30,7 @@ type view struct {
 	scale    float64
 	middle   float64 // where the trunk is
 	floor    float64 // where the floor is
+	lettered bool    // each piece has the letter of the legend
 }
 
 // lay places everything.
@@ -91,7 +92,7 @@ func (t Tree) Front() (string, error) {
 	high := tree.Height.In(units.Inch)
 	v.scale = min(tall/high, (width-2*margin-24)/(2*v.base))
 	v.middle = width/2 + 20
-	v.floor = 40 + high*v.scale
+	v.floor = 40 + 19*float64(len(headLines(t.Title))-1) + high*v.scale
 	var near []placement.Place
 	for _, p := range v.places {
 		if p.At.Y <= 0 {
@@ -101,16 +102,20 @@ func (t Tree) Front() (string, error) {
 	// What is farther back is drawn first.
 	slices.SortStableFunc(near, func(p, q placement.Place) int { return cmp.Compare(q.At.Y, p.At.Y) })
 
+	v.lettered = readable(near, v.scale)
 	legend := v.legend()
 	desc := fmt.Sprintf("A tree %s, seen from the front. %d of %d pieces hang on this side.", v.shape(), len(near), len(v.places))
 	for _, e := range legend.entries {
-		desc += " " + letter(e.piece) + ": " + e.text + "."
+		desc += " " + v.lead(e.piece) + e.text + "."
 	}
 	height := v.floor + 44 + line*float64(legend.rows) + 12
 	v.open(width, height, t.Title+", from the front", desc)
-	v.text(point{margin / 2, 24}, `font-size="15" font-weight="bold"`, t.Title)
+	v.heading(t.Title)
 	v.tree()
 	if err := v.garland(); err != nil {
+		return "", err
+	}
+	if err := v.ribbon(); err != nil {
 		return "", err
 	}
 	if err := v.lights(); err != nil {
@@ -234,6 +239,25 @@ func (v *view) garland() error {
 	return err
 }
 
+// ribbon draws the ribbon where it is seen, in its width and color.
+func (v *view) ribbon() error {
+	w := v.Ribbon.Winding
+	if w.Spacing == 0 {
+		return nil
+	}
+	w.Step = units.Inch
+	color := v.ribbonColor().String()
+	wide := max(v.ribbonWidth()*v.scale, 2.5)
+	v.raw(`<g data-part="ribbon" fill="none" stroke-linejoin="round">`, "\n")
+	err := v.visible(w, func(run []point) {
+		v.path(run, false, `stroke="`+ink+`" stroke-width="`+num(wide+1.6)+`"`)
+		v.path(run, false, `stroke="`+color+`" stroke-width="`+num(wide)+`"`)
+		v.path(run, false, `stroke="#fff" stroke-opacity=".45" stroke-width="`+num(wide/4)+`"`)
+	})
+	v.raw("</g>\n")
+	return err
+}
+
 // lights draws the lamps that are seen.
 func (v *view) lights() error {
 	if v.Lights.Spacing == 0 {
@@ -249,20 +273,43 @@ func (v *view) lights() error {
 	return err
 }
 
-// piece draws a piece at p: an ornament with its letter, or a pick.
+// readable reports whether each piece can have its letter, so that all have one or none:
+// there are at most 150 of them, and none is smaller than a letter beside it allows.
+func readable(pieces []placement.Place, scale float64) bool {
+	for _, p := range pieces {
+		if r := p.Item.Size.In(units.Inch) / 2 * scale; p.Item.Size > 0 && r < 2.5 {
+			return false
+		}
+	}
+	return len(pieces) <= 150
+}
+
+// piece draws a piece at p: an ornament with its letter, or a pick. A letter that does not
+// fit in is beside it.
 func (v *view) piece(p placement.Place, at point, scale float64) {
-	piece := p.Item
-	color, text := fill(v.Palette, piece.Color)
-	r := piece.Size.In(units.Inch) / 2 * scale
-	if piece.Size == 0 {
-		sprig(&v.canvas, at, max(2.4*scale, 6), color)
-		return
+	color, text := fill(v.Palette, p.Item.Color)
+	r := p.Item.Size.In(units.Inch) / 2 * scale
+	if p.Item.Size == 0 {
+		r = max(2.4*scale, 6)
+		sprig(&v.canvas, at, r, color)
+	} else {
+		v.circle(at, r, `fill="`+color+`" stroke="`+ink+`" stroke-width="0.9"`)
 	}
-	v.circle(at, r, `fill="`+color+`" stroke="`+ink+`" stroke-width="0.9"`)
-	if r >= 3.5 {
-		size := min(r*1.25, 13)
+	switch size := min(r*1.25, 13); {
+	case !v.lettered:
+	case p.Item.Size > 0 && r >= 6:
 		v.text(point{at.x, at.y + size*0.36}, fmt.Sprintf(`font-size="%s" fill="%s"`, num(size), text), v.letter(p.Item))
+	default:
+		v.text(point{at.x + r + 4, at.y + 3}, `font-size="8.5" fill="#000" stroke="#fff" stroke-width="2" paint-order="stroke"`, v.letter(p.Item))
 	}
+}
+
+// lead returns what stands before a piece in the legend, if it has a letter.
+func (v *view) lead(piece int) string {
+	if !v.lettered {
+		return ""
+	}
+	return letter(piece) + " "
 }
 
 // letter returns the letter of an item.
@@ -308,7 +355,7 @@ func (v *view) legend() legend {
 			text += ", " + p.Item.Color
 		}
 		text = fmt.Sprintf("%d × %s", p.Count, text)
-		l.entries = append(l.entries, entry{i, text, []string{letter(i) + " " + text}})
+		l.entries = append(l.entries, entry{i, text, []string{v.lead(i) + text}})
 		if wide(l.entries[len(l.entries)-1].lines[0], small) > (width-margin)/2-mark {
 			l.columns = 1
 		}

@@ -29,7 +29,8 @@ func (t Tree) Unrolled() (string, error) {
 	// The sector reaches across, down, and up where it is wider than a half circle.
 	across, up := slope*math.Sin(min(half, math.Pi/2)), -slope*min(math.Cos(half), 0)
 	v.scale = min((width-margin)/(2*across), 620/slope)
-	tip := point{width / 2, 56 + up*v.scale}
+	down := 19 * float64(len(headLines(t.Title))-1)
+	tip := point{width / 2, 56 + down + up*v.scale}
 	flat := func(slant, azimuth float64) point {
 		s, c := math.Sincos(azimuth * sin)
 		return point{tip.x + slant*v.scale*s, tip.y + slant*v.scale*c}
@@ -44,12 +45,14 @@ func (t Tree) Unrolled() (string, error) {
 	}
 	top := high - tree.BareTip.In(units.Inch)
 
+	// More would be printed over each other: then the sheets of the crew have the numbers.
+	v.lettered = len(v.places) <= 110
 	legend := v.legend()
-	desc := fmt.Sprintf("The dressed surface of a tree %s, laid flat, with the places of %d pieces numbered in hanging order, from the lowest level up and with the clock from 6.", v.shape(), len(v.places))
+	desc := fmt.Sprintf("The dressed surface of a tree %s, laid flat, with the places of %d pieces %s.", v.shape(), len(v.places), map[bool]string{true: "numbered in hanging order", false: "without their numbers, which would not be readable"}[v.lettered])
 	bottom := tip.y + slope*v.scale + 26
 	v.open(width, bottom+52+line*float64(legend.rows), t.Title+", the surface unrolled", desc)
-	v.text(point{margin / 2, 24}, `font-size="15" font-weight="bold"`, t.Title)
-	v.text(point{margin / 2, 41}, "", "unrolled; numbered in hanging order, with the letter of the piece")
+	v.heading(t.Title)
+	v.text(point{margin / 2, 41 + down}, "", map[bool]string{true: "unrolled; numbered in hanging order, with the letter of the piece", false: "unrolled; the numbers are on the crew's sheets"}[v.lettered])
 
 	outline := arc(low)
 	for i := range outline {
@@ -103,7 +106,9 @@ func (t Tree) Unrolled() (string, error) {
 		if slant(p.Height.In(units.Inch)) > slope-16/v.scale { // clear of the hem
 			down = -r - 2
 		}
-		v.text(point{at.x, at.y + down}, "", label)
+		if v.lettered {
+			v.text(point{at.x, at.y + down}, "", label)
+		}
 	}
 	v.raw("</g>\n")
 	v.scaleBar(point{margin / 2, bottom + 24}, v.scale)
