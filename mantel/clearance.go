@@ -43,28 +43,19 @@ const (
 	sourceTips = tips + ", undated"
 )
 
-// A Clearance is one measure of how near something comes to the fire or the floor, or
-// how far it stands out, beside a published figure for it.
+// A Clearance is how near something comes to the fire or the floor, or how far it stands
+// out, beside a published figure.
 type Clearance struct {
-	// Place is the part of the garland: left drop, right drop, along the shelf, ribbon,
-	// or swag 1, stocking 1 and so on from the left.
-	Place string `json:"place"`
-
-	// Measure is "distance from the opening", "distance from an open fire", "height
-	// above the hearth" or "standing out from the wall".
-	Measure  string       `json:"measure"`
-	Measured units.Length `json:"measured"`
-
-	// Allowed is the least that Measured may be, or the most if AtLeast is false.
-	Allowed units.Length `json:"allowed"`
-	AtLeast bool         `json:"atLeast"`
-
-	Source string `json:"source"` // who says so, in which edition
+	Place    string       `json:"place"`    // left drop, right drop, along the shelf, ribbon, swag 1, stocking 1, ...
+	Measure  string       `json:"measure"`  // "distance from the opening", "distance from an open fire", "height above the hearth" or "standing out from the wall"
+	Measured units.Length `json:"measured"` // how much it is
+	Allowed  units.Length `json:"allowed"`  // the least that it may be, or the most
+	AtLeast  bool         `json:"atLeast"`  // Allowed is the least
+	Source   string       `json:"source"`   // who says so, in which edition
 }
 
-// String returns a text such as "swag 2: distance from the opening 4 in, at least
-// 6 in (IRC R1001.11 exception 4, 2018)". A figure that is not exact in it is rounded so
-// that one that falls short never reads as if it were met.
+// String returns a text such as "swag 2: distance from the opening 4 in, at least 6 in (IRC
+// R1001.11 exception 4, 2018)". It is rounded so that a figure that falls short reads so.
 func (c Clearance) String() string {
 	text, limit := "", "at most "+showDown(c.Allowed)
 	switch {
@@ -83,24 +74,22 @@ func (c Clearance) String() string {
 	return text + limit + " (" + c.Source + ")"
 }
 
-// StandOut returns how far something that burns may stand out from the wall at a
-// distance from the opening, by each standard. Above the opening, and at its corners:
+// StandOut returns how far something that burns may stand out from the wall at a distance
+// from the opening, 0 to 100 ft, by each standard that sets a limit there. Place and
+// Measured are empty. Above the opening, and at its corners:
 //
-//	IRC       nothing within 6 in; to 12 in an eighth of the distance; then no limit
-//	NFPA 211  nothing within 6 in; to 12 in at most 1½ in; then no limit
+//	IRC       nothing within 6 in; to 12 in, an eighth of the distance
+//	NFPA 211  nothing within 6 in; to 12 in, at most 1½ in
 //
-// Beside it the first is replaced by
+// At exactly 6 and 12 in, the limit for what is farther and nearer holds. Beside the
+// opening the IRC has, from memory:
 //
-//	IRC       nothing within 6 in; then 1½ in, or the distance less 6 in if that is more
+//	nothing within 6 in; then 1½ in, or the distance less 6 in if that is more
 //
-// They are for the trim of masonry fireplaces, with no fire; for an open one, 3 ft
-// holds for everything. Results are exact, rounded down to the nanometer. It returns
-// an error wrapping [units.ErrRange] if distance is not from 0 to 100 ft.
+// They are for trim of masonry fireplaces with no fire. Results are exact.
 //
-// Source: IRC R1001.11 exception 4, 2018 edition, and ANSI/NFPA 211 section 11.2.5.4,
-// 2016 edition, both quoted; the sides, from memory. One summary states the rule above
-// the opening as 6 in and 1 in more for each 1/8 in beyond 1½ in: it disagrees with
-// both quotations and is not used.
+// Source: see the package. One summary states the rule above the opening as 6 in and 1 in
+// more for each 1/8 in beyond 1½ in: both quotations disagree, and it is not used.
 func StandOut(distance units.Length, beside bool) ([]Clearance, error) {
 	if err := checkLength("StandOut", "distance", distance, 0, 100*units.Foot, "0 ft to 100 ft"); err != nil {
 		return nil, err
@@ -131,28 +120,17 @@ func standOut(distance units.Length, beside bool) (limits []Clearance) {
 	return limits
 }
 
-// Clearances is how what hangs stays clear of the fire and the floor: the trim figures
-// on one side, an open fire on the other.
+// Clearances is how what hangs stays clear of the fire and the floor: the trim figures on
+// one side, an open fire on the other.
 type Clearances struct {
-	// Places are the distance from the opening and the height above the hearth of every
-	// part, from the left, met or not. A mantel without an opening or a height has none.
-	Places []Clearance `json:"places"`
-
-	// Violations are the trim figures that a part falls short of, and parts that lie
-	// on the hearth. The worst is first: the nearest within 6 in of the opening, then
-	// what stands out farthest beyond its limit, then what lies on the hearth.
-	Violations []Clearance `json:"violations"`
-
-	// Fire is the part nearest to the opening, if that is within the 3 ft that
-	// decorations keep from an open fire. The zero value if none is.
-	Fire Clearance `json:"fire"`
-
-	Cautions []units.Caution `json:"cautions"` // what to mind, and what could not be checked
+	Places     []Clearance     `json:"places"`     // every part from the left, met or not, as far as opening and height were measured
+	Violations []Clearance     `json:"violations"` // what falls short of a trim figure, the nearest first, then what stands out most, then what lies on the hearth
+	Fire       Clearance       `json:"fire"`       // the part nearest to an open fire, if within 3 ft; otherwise zero
+	Cautions   []units.Caution `json:"cautions"`   // with what could not be checked
 }
 
-// String returns two lines: whether a fire may burn while this hangs, and the worst of
-// the trim figures with its source and how many more there are. Clearances of no place
-// are "nothing was checked".
+// String returns two lines: whether a fire may burn while this hangs, and the worst of the
+// other figures. Clearances of no place are "nothing was checked".
 func (c Clearances) String() string {
 	if len(c.Places) == 0 {
 		return unchecked
@@ -174,35 +152,24 @@ func (c Clearances) String() string {
 	return text
 }
 
-// Clearances measures every drop and swag, and the ribbon if it falls, against the
-// opening and the hearth. Of something at a distance d from the opening, measured in
-// the plane of the wall to the outside of the garland, these are asked:
+// Clearances measures every drop and swag, and the ribbon if it falls, against the opening
+// and the hearth. Distances are in the plane of the wall, to the outside of the garland,
+// and rounded to the nanometer: 0 in front of the opening, or below it.
 //
-//	trim       d at least 6 in, and no more standing out than StandOut has it
-//	open fire  d at least 3 ft
-//	hearth     not lying on it
+//	 ================================
+//	 |          |        |
+//	 |   ...............................  12 in: stands out 1/8 in an inch
+//	 |   :  ---------------------  :      6 in: nothing nearer
+//	 |   : |   _______________   | :
+//	 |   : |  |    opening    |  | :
+//	 *   : |  |               |  | :      * a drop beside the opening
+//	______________________________________ hearth
 //
-//	          shelf
-//	  ================================
-//	  |          |        |
-//	  |   ...............................  12 in: stands out 1/8 in an inch, 1 1/2 in at most
-//	  |   :  - - - - - - - - - - -  :      6 in: nothing nearer
-//	  |   : |   _______________   | :
-//	  |   : |  |    opening    |  | :
-//	  *   : |  |               |  | :      * a drop beside the opening: 6 in and what it stands out
-//	 _______________________________________ hearth
+// What stands out is the depth of the shelf, since the garland hangs at its front edge, and
+// half the thickness. All of it is a caution, and nothing is changed to meet it. Picks,
+// ornaments, bells and bows count as far as the thickness counts them.
 //
-// What stands out is the depth of the shelf, for the garland hangs at its front edge,
-// and half the thickness. The ribbon falls where hanging.Look has it: in the middle,
-// unless the look is asymmetrical. Picks, ornaments, bells and bows are counted only as
-// far as the thickness counts them. Distances are rounded to the nearest nanometer.
-//
-// All of it is a caution, and nothing is changed to meet it: a garland is not trim in
-// the sense of a code, local code and the maker of the fireplace decide, and a garland
-// comes down before a fire is lit. Cautions says so, what was not checked because it
-// was not measured, and what heat asks of a mirror or a screen above.
-//
-// The errors are those of [Mantel.Hang].
+// It returns the errors of [Mantel.Hang].
 //
 // Source: as for [StandOut]; 3 ft, NFPA and ESFI holiday safety tips.
 func (m Mantel) Clearances(hanging Hanging) (Clearances, error) {

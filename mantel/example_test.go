@@ -22,10 +22,12 @@ var teaRoom = mantel.Mantel{
 // Common practice; each figure worked out by hand, such as 60 in/8 in = 7.5, so 8.
 func Example_chart() {
 	r := mantel.CommonPractice()
-	fmt.Println("shelf  look               garland  picks  ornaments     ribbon  bells")
-	for _, length := range []units.Length{4 * units.Foot, 5 * units.Foot, 6 * units.Foot, 8 * units.Foot} {
+	fmt.Println("         traditional              asymmetrical")
+	fmt.Println("shelf    garland picks ornaments  garland picks ornaments")
+	for _, feet := range []units.Length{4, 5, 6, 8} {
+		shelf := mantel.Mantel{Length: feet * units.Foot}
+		fmt.Printf("%d ft   ", feet)
 		for _, look := range []mantel.Look{mantel.Traditional, mantel.AsymmetricalLeft} {
-			shelf := mantel.Mantel{Length: length}
 			h, _, err := r.Hang(shelf, mantel.Hanging{Look: look})
 			if err != nil {
 				fmt.Println(err)
@@ -40,20 +42,17 @@ func Example_chart() {
 			for _, n := range needs {
 				of[n.Item.Kind] = n.Quantity
 			}
-			fmt.Printf("%-5v  %-17v  %7v  %5d  %9d  %9v  %5d\n", length, look, of[shopping.BaseGarland].Length,
-				of[shopping.Pick].Pieces, of[shopping.Ornament].Pieces, of[shopping.Ribbon].Length, of[shopping.Bell].Pieces)
+			fmt.Printf("  %7v %5d %9d", of[shopping.BaseGarland].Length, of[shopping.Pick].Pieces, of[shopping.Ornament].Pieces)
 		}
+		fmt.Println()
 	}
 	// Output:
-	// shelf  look               garland  picks  ornaments     ribbon  bells
-	// 4 ft   traditional           6 ft      6          5       0 ft      0
-	// 4 ft   asymmetrical left     8 ft     16          5  4 ft 6 in      3
-	// 5 ft   traditional           7 ft      8          7       0 ft      0
-	// 5 ft   asymmetrical left     9 ft     20          6  4 ft 6 in      3
-	// 6 ft   traditional           8 ft      9          8       0 ft      0
-	// 6 ft   asymmetrical left    10 ft     24          7  4 ft 6 in      3
-	// 8 ft   traditional          10 ft     12         11       0 ft      0
-	// 8 ft   asymmetrical left    12 ft     32         10  4 ft 6 in      3
+	//          traditional              asymmetrical
+	// shelf    garland picks ornaments  garland picks ornaments
+	// 4 ft        6 ft     6         5     8 ft    16         5
+	// 5 ft        7 ft     8         7     9 ft    20         6
+	// 6 ft        8 ft     9         8    10 ft    24         7
+	// 8 ft       10 ft    12        11    12 ft    32        10
 }
 
 // The tea room with 8 ft of garland: a foot falls at each end, and 6 ft hang in
@@ -105,12 +104,12 @@ func Example_teaRoom() {
 // digits by root finding on the formulas of OpenStax, Calculus Volume 1, Calculus of the
 // Hyperbolic Functions: two swags 8 in deep on 64 in take 73.6506 in.
 func Example_swags() {
-	fmt.Println("shelf      swags   4 in deep   6 in deep   8 in deep  12 in deep")
-	for _, shelf := range []units.Length{48 * units.Inch, 60 * units.Inch, 64 * units.Inch, 72 * units.Inch, 96 * units.Inch} {
+	fmt.Println("shelf  swags   sag 4    6    8   12 in")
+	for _, shelf := range []units.Length{48, 60, 64, 72, 96} {
 		for swags := 1; swags <= 3; swags++ {
-			fmt.Printf("%-9v  %5d", shelf, swags)
-			for _, sag := range []units.Length{4 * units.Inch, 6 * units.Inch, 8 * units.Inch, 12 * units.Inch} {
-				run, err := mantel.Mantel{Length: shelf}.Hang(mantel.Hanging{Swags: swags, Sag: sag})
+			fmt.Printf("%2d in  %5d   ", shelf, swags)
+			for _, sag := range []units.Length{4, 6, 8, 12} {
+				run, err := mantel.Mantel{Length: shelf * units.Inch}.Hang(mantel.Hanging{Swags: swags, Sag: sag * units.Inch})
 				if err != nil {
 					fmt.Println(err)
 					return
@@ -120,28 +119,28 @@ func Example_swags() {
 					fmt.Println(err)
 					return
 				}
-				fmt.Printf("  %10v", needs[0].Quantity.Length)
+				fmt.Printf("%5.0f", needs[0].Quantity.Length.In(units.Inch))
 			}
 			fmt.Println()
 		}
 	}
 	// Output:
-	// shelf      swags   4 in deep   6 in deep   8 in deep  12 in deep
-	// 4 ft           1   4 ft 1 in   4 ft 2 in   4 ft 4 in   4 ft 8 in
-	// 4 ft           2   4 ft 4 in   4 ft 8 in   5 ft 1 in        6 ft
-	// 4 ft           3   4 ft 8 in   5 ft 3 in        6 ft   7 ft 9 in
-	// 5 ft           1   5 ft 1 in   5 ft 2 in   5 ft 3 in   5 ft 6 in
-	// 5 ft           2   5 ft 3 in   5 ft 6 in  5 ft 11 in   6 ft 9 in
-	// 5 ft           3   5 ft 6 in   6 ft 1 in   6 ft 9 in   8 ft 4 in
-	// 5 ft 4 in      1   5 ft 5 in   5 ft 6 in   5 ft 7 in  5 ft 10 in
-	// 5 ft 4 in      2   5 ft 7 in  5 ft 10 in   6 ft 2 in        7 ft
-	// 5 ft 4 in      3  5 ft 10 in   6 ft 4 in        7 ft   8 ft 7 in
-	// 6 ft           1   6 ft 1 in   6 ft 2 in   6 ft 3 in   6 ft 6 in
-	// 6 ft           2   6 ft 3 in   6 ft 6 in   6 ft 9 in   7 ft 7 in
-	// 6 ft           3   6 ft 6 in  6 ft 11 in   7 ft 7 in        9 ft
-	// 8 ft           1   8 ft 1 in   8 ft 1 in   8 ft 2 in   8 ft 4 in
-	// 8 ft           2   8 ft 2 in   8 ft 4 in   8 ft 7 in   9 ft 3 in
-	// 8 ft           3   8 ft 4 in   8 ft 9 in   9 ft 3 in  10 ft 6 in
+	// shelf  swags   sag 4    6    8   12 in
+	// 48 in      1      49   50   52   56
+	// 48 in      2      52   56   61   72
+	// 48 in      3      56   63   72   93
+	// 60 in      1      61   62   63   66
+	// 60 in      2      63   66   71   81
+	// 60 in      3      66   73   81  100
+	// 64 in      1      65   66   67   70
+	// 64 in      2      67   70   74   84
+	// 64 in      3      70   76   84  103
+	// 72 in      1      73   74   75   78
+	// 72 in      2      75   78   81   91
+	// 72 in      3      78   83   91  108
+	// 96 in      1      97   97   98  100
+	// 96 in      2      98  100  103  111
+	// 96 in      3     100  105  111  126
 }
 
 // A parabola of the same span and sag is the usual stand-in for the catenary, as
@@ -150,35 +149,31 @@ func Example_swags() {
 // 142.2612 and 139.4035, 257.2247 and 252.2795.
 func Example_parabola() {
 	const span = 60 * units.Inch
-	fmt.Println("5 ft wide       catenary  parabola")
-	for _, sag := range []units.Length{6 * units.Inch, 15 * units.Inch, 30 * units.Inch, 60 * units.Inch, 120 * units.Inch} {
-		run := mantel.Run{Hooks: []mantel.Point{{}, {Along: span}}, Sag: sag}
+	fmt.Println("sag, inches    6    15    30    60    120")
+	var exact, flat string
+	for _, sag := range []units.Length{6, 15, 30, 60, 120} {
+		run := mantel.Run{Hooks: []mantel.Point{{}, {Along: span}}, Sag: sag * units.Inch}
 		length, err := run.Garland()
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
-		k := 4 * sag.In(units.Inch) / span.In(units.Inch)
-		parabola := span.In(units.Inch) / 2 * (math.Sqrt(1+k*k) + math.Asinh(k)/k)
-		fmt.Printf("%9v deep  %6.2f in %6.2f in\n", sag, length.In(units.Inch), parabola)
+		k := 4 * float64(sag) / span.In(units.Inch)
+		exact += fmt.Sprintf("%6.1f", length.In(units.Inch))
+		flat += fmt.Sprintf("%6.1f", span.In(units.Inch)/2*(math.Sqrt(1+k*k)+math.Asinh(k)/k))
 	}
+	fmt.Println("catenary  " + exact)
+	fmt.Println("parabola  " + flat)
 	// Output:
-	// 5 ft wide       catenary  parabola
-	//      6 in deep   61.57 in  61.56 in
-	// 1 ft 3 in deep   69.05 in  68.87 in
-	// 2 ft 6 in deep   89.75 in  88.74 in
-	//      5 ft deep  142.26 in 139.40 in
-	//     10 ft deep  257.22 in 252.28 in
+	// sag, inches    6    15    30    60    120
+	// catenary    61.6  69.0  89.8 142.3 257.2
+	// parabola    61.6  68.9  88.7 139.4 252.3
 }
 
 // By hand: a hook rated 5 lb may carry a pound, which is 4 ft of 4 oz, 2 ft of 8 oz.
 func Example_hooks() {
-	weights := []units.Mass{4 * units.Ounce, 8 * units.Ounce, 12 * units.Ounce, 16 * units.Ounce}
-	fmt.Print("hook rated  carries ")
-	for _, w := range weights {
-		fmt.Printf(" %5v a foot", w)
-	}
-	fmt.Println()
+	fmt.Println("           each     inches apart, for garland of")
+	fmt.Println("hook rated carries    4 oz    8 oz   12 oz   16 oz a foot")
 	for _, pounds := range []units.Mass{1, 3, 5, 10, 20} {
 		hook := mantel.Hook{Rating: pounds * units.Pound}
 		working, err := hook.WorkingLoad()
@@ -186,29 +181,31 @@ func Example_hooks() {
 			fmt.Println(err)
 			return
 		}
-		fmt.Printf("%10v  %4.1f oz ", hook.Rating, working.In(units.Ounce))
-		for _, w := range weights {
-			_, apart, err := hook.Count(units.Foot, w)
+		fmt.Printf("%7d lb %4.1f oz ", pounds, working.In(units.Ounce))
+		for _, ounces := range []units.Mass{4, 8, 12, 16} {
+			_, apart, err := hook.Count(units.Foot, ounces*units.Ounce)
 			if err != nil {
 				fmt.Println(err)
 				return
 			}
-			fmt.Printf("  %9.1f in", apart.In(units.Inch))
+			fmt.Printf("%8.1f", apart.In(units.Inch))
 		}
 		fmt.Println()
 	}
 	// Output:
-	// hook rated  carries   4 oz a foot  8 oz a foot 12 oz a foot  1 lb a foot
-	//       1 lb   3.2 oz         9.6 in        4.8 in        3.2 in        2.4 in
-	//       3 lb   9.6 oz        28.8 in       14.4 in        9.6 in        7.2 in
-	//       5 lb  16.0 oz        48.0 in       24.0 in       16.0 in       12.0 in
-	//      10 lb  32.0 oz        96.0 in       48.0 in       32.0 in       24.0 in
-	//      20 lb  64.0 oz       192.0 in       96.0 in       64.0 in       48.0 in
+	//            each     inches apart, for garland of
+	// hook rated carries    4 oz    8 oz   12 oz   16 oz a foot
+	//       1 lb  3.2 oz      9.6     4.8     3.2     2.4
+	//       3 lb  9.6 oz     28.8    14.4     9.6     7.2
+	//       5 lb 16.0 oz     48.0    24.0    16.0    12.0
+	//      10 lb 32.0 oz     96.0    48.0    32.0    24.0
+	//      20 lb 64.0 oz    192.0    96.0    64.0    48.0
 }
 
 // As for StandOut, worked out by hand: 6/8, 7/8, 8/8 ... of an inch.
 func Example_standOut() {
-	fmt.Println("from the opening  IRC above  NFPA 211  IRC beside")
+	fmt.Println("inches from   inches that it may stand out")
+	fmt.Println("the opening   IRC above  NFPA 211  IRC beside")
 	for _, d := range []units.Length{5, 6, 7, 8, 9, 10, 12, 13} {
 		above, err := mantel.StandOut(d*units.Inch, false)
 		beside, err2 := mantel.StandOut(d*units.Inch, true)
@@ -218,28 +215,25 @@ func Example_standOut() {
 		}
 		text := func(list []mantel.Clearance, source string) string {
 			for _, c := range list {
-				switch {
-				case c.Source[:3] != source:
-				case c.Allowed == 0:
-					return "nothing"
-				default:
-					return c.Allowed.String()
+				if c.Source[:3] == source {
+					return fmt.Sprintf("%.3f", c.Allowed.In(units.Inch))
 				}
 			}
-			return "no limit"
+			return "any"
 		}
-		fmt.Printf("%16v  %9s  %8s  %10s\n", d*units.Inch, text(above, "IRC"), text(above, "ANS"), text(beside, "IRC"))
+		fmt.Printf("%11d   %9s  %8s  %10s\n", d, text(above, "IRC"), text(above, "ANS"), text(beside, "IRC"))
 	}
 	// Output:
-	// from the opening  IRC above  NFPA 211  IRC beside
-	//             5 in    nothing   nothing     nothing
-	//             6 in     3/4 in  1 1/2 in    1 1/2 in
-	//             7 in     7/8 in  1 1/2 in    1 1/2 in
-	//             8 in       1 in  1 1/2 in        2 in
-	//             9 in   1 1/8 in  1 1/2 in        3 in
-	//            10 in   1 1/4 in  1 1/2 in        4 in
-	//             1 ft   1 1/2 in  1 1/2 in        6 in
-	//        1 ft 1 in   no limit  no limit        7 in
+	// inches from   inches that it may stand out
+	// the opening   IRC above  NFPA 211  IRC beside
+	//           5       0.000     0.000       0.000
+	//           6       0.750     1.500       1.500
+	//           7       0.875     1.500       1.500
+	//           8       1.000     1.500       2.000
+	//           9       1.125     1.500       3.000
+	//          10       1.250     1.500       4.000
+	//          12       1.500     1.500       6.000
+	//          13         any       any       7.000
 }
 
 // Words of the trade.

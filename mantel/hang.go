@@ -14,41 +14,25 @@ const (
 	wantDrop = "0 ft to 50 ft"
 )
 
-// A Hanging is how a garland hangs on a mantel: straight along the shelf, or in
-// swags of one width and one sag between hooks along its front edge, with what
-// is left falling at the ends. The zero value lies along the shelf and falls at
-// neither end.
+// A Hanging is how a garland hangs on a mantel: straight along the shelf, or in swags of
+// one width and one sag, with what is left falling at the ends. The zero value lies along
+// the shelf and falls at neither end.
 type Hanging struct {
-	// Swags is how many swags there are, 0 to 100, each an inch wide or more.
-	// Zero lays the garland straight along the shelf.
-	Swags int `json:"swags"`
+	Swags int          `json:"swags"` // 0 to 100, an inch wide or more; 0 is straight along the shelf
+	Sag   units.Length `json:"sag"`   // of each swag below its hooks, 0 to 50 ft; 0 without swags
+	Left  units.Length `json:"left"`  // how far the left end falls below the top of the shelf, 0 to 50 ft
+	Right units.Length `json:"right"` // the same at the right
+	Look  Look         `json:"look"`  // puts the ribbon in the middle, or at the heavy end
+	Fall  units.Length `json:"fall"`  // of the ribbon below the top of the shelf, 0 to 50 ft; 0 for a bow or none
 
-	// Sag is how far each swag hangs below its hooks, 0 to 50 ft.
-	// Zero if there are no swags.
-	Sag units.Length `json:"sag"`
-
-	// Left and Right are how far the ends fall below the top of the shelf,
-	// 0 to 50 ft.
-	Left  units.Length `json:"left"`
-	Right units.Length `json:"right"`
-
-	// Look says where the ribbon is: in the middle of a traditional mantel, at the
-	// heavy end of an asymmetrical one.
-	Look Look `json:"look"`
-
-	// Fall is how far the ribbon falls below the top of the shelf, 0 to 50 ft.
-	// Zero if it is tied in a bow, or there is none.
-	Fall units.Length `json:"fall"`
-
-	// Thickness is the garland across its branches, 0 to 3 ft. Lengths and sags are of
-	// its middle line; clearances are of its outside, half the thickness all around.
-	// If picks, ornaments, bells or a bow reach farther, make it twice their farthest
-	// reach from the middle line. Zero measures to the middle line.
+	// Thickness is the garland across its branches, 0 to 3 ft. Lengths and sags are of its
+	// middle line, clearances of its outside. If picks, ornaments, bells or a bow reach
+	// farther, make it twice their farthest reach from the middle line.
 	Thickness units.Length `json:"thickness"`
 }
 
-// String returns a text such as "3 swags 9 in deep, falling 1 ft at the left and
-// 1 ft at the right".
+// String returns a text such as "3 swags 9 in deep, falling 1 ft at the left and 1 ft at
+// the right".
 func (h Hanging) String() string {
 	text := "straight along the shelf"
 	if h.Swags != 0 {
@@ -72,15 +56,12 @@ type Point struct {
 	Below units.Length `json:"below"` // below the top of the shelf; negative above it
 }
 
-// Hang returns the run of a garland that hangs so, which says how long it is and what
-// its hooks carry. There is a hook at each end and between each two swags, at equal
-// distances rounded to a nanometer, the same from both ends. A garland without swags
-// lies on the shelf.
+// Hang returns the run of a garland that hangs so, which says how long it is and what its
+// hooks carry. There is a hook at each end and between each two swags, at equal distances
+// rounded to a nanometer. A garland without swags lies on the shelf.
 //
-// It returns an error wrapping [units.ErrRange] if a field of m or hanging is out of
-// range, [units.ErrName] if Look is no look, and [units.ErrFit] if two do not go
-// together: a drop or sag past the hearth, a drop at a wall, swags under an inch wide,
-// a sag without swags.
+// It returns an error wrapping [units.ErrFit] for a drop or sag past the hearth, a drop at
+// a wall, swags under an inch wide, or a sag without swags.
 func (m Mantel) Hang(hanging Hanging) (Run, error) {
 	if err := m.checkHanging("Mantel.Hang", "", "/hanging", hanging); err != nil {
 		return Run{}, err
@@ -111,16 +92,16 @@ func part(length units.Length, i, n int) units.Length {
 	return length * units.Length(i) / units.Length(n)
 }
 
-// FindDrops returns hanging with Left and Right set to what the shelf or the swags
-// leave of a garland. Half falls at each end of a traditional mantel, an odd nanometer
-// at the right, or all of it at the end that is not at a wall. On an asymmetrical one
-// the light end falls as far as hanging says, and the rest at the heavy side. It
-// never shortens a drop: [Rules.Hang] does, on a low shelf.
+// FindDrops returns hanging with Left and Right set to what the shelf or the swags leave
+// of a garland. A traditional mantel has half at each end, an odd nanometer at the right,
+// or all of it at the end without a wall. On an asymmetrical one the light end falls as
+// hanging says, and the rest falls at the heavy side.
 //
-// The errors are those of [Mantel.Hang], and one wrapping [units.ErrFit] if garland
-// does not reach along the shelf, or is so long that an end passes the hearth.
+// It returns the errors of [Mantel.Hang], and one wrapping [units.ErrFit] if garland does
+// not reach along the shelf, or an end would pass the hearth. [Rules.Hang] shortens
+// drops on a low shelf; FindDrops does not.
 //
-// Source: the extra on both sides, or on one, is common practice.
+// Source: common practice.
 func (m Mantel) FindDrops(garland units.Length, hanging Hanging) (Hanging, error) {
 	const fn = "Mantel.FindDrops"
 	h := hanging

@@ -32,27 +32,17 @@ const (
 // be read as safe.
 const unchecked = "nothing was checked"
 
-// A Hook is the kind of hook or holder that carries a garland or a stocking.
-//
-// Its label gives a weight, and says which: a breaking load, at which the hook
-// gives way, or a working load, which it carries day by day. A label that does not
-// say which gives a breaking load.
+// A Hook is the kind of hook or holder that carries a garland or a stocking. Its label
+// gives a breaking load, at which it gives way, or a working load, which it carries day
+// by day. A label that does not say which gives a breaking load.
 type Hook struct {
-	// Rating is the weight on the label, for one hook, 1 oz to 1000 lb.
-	Rating units.Mass `json:"rating"`
-
-	// Factor is the design factor: 5 to 20 for a breaking load, 1 for a label that
-	// states a working load. Zero is 5, as in lifting practice (29 CFR 1919.33): an
-	// analogy, which you may raise.
-	Factor int `json:"factor"`
+	Rating units.Mass `json:"rating"` // the weight on the label, for one hook, 1 oz to 1000 lb
+	Factor int        `json:"factor"` // the design factor: 5 to 20 for a breaking load, 1 for a working load; 0 is 5
 }
 
-// WorkingLoad returns what one hook may carry:
+// WorkingLoad returns Rating/Factor, what one hook may carry, rounded down to the nanogram.
 //
-//	working load = Rating/Factor
-//
-// rounded down to the nanogram. It returns an error wrapping [units.ErrRange] if a field
-// of k is out of range.
+// Source: 29 CFR 1919.33 has the factor of 5, for lifting gear: an analogy.
 func (k Hook) WorkingLoad() (units.Mass, error) { return k.workingLoad("Hook.WorkingLoad", "") }
 
 // workingLoad checks k, which is at a pointer.
@@ -74,19 +64,14 @@ func (k Hook) factor() int {
 	return k.Factor
 }
 
-// Count returns how many such hooks hold this length of garland, 1 in to 150 ft, where it
-// is fastened close along an edge and weighs perFoot for each foot, 1 g to 20 lb; and how
-// far apart they may be at most, so that each carries the garland half way to its
-// neighbors:
+// Count returns how many such hooks hold this length of garland, 1 in to 150 ft, fastened
+// close along an edge, at perFoot for each foot, 1 g to 20 lb; and how far apart they may
+// be, so that each carries the garland half way to its neighbors:
 //
 //	spacing = working load/perFoot, in feet, rounded down to the nanometer
 //	hooks   = length/spacing, rounded up, + 1
 //
-// Swags also pull sideways, and what falls hangs on the end hooks: see [Run.Loads]. It
-// returns the errors of [Hook.WorkingLoad], and one wrapping [units.ErrRange] if an
-// argument is out of range.
-//
-// Source: statics.
+// What falls at the ends, and swags, load hooks more: see [Run.Loads].
 func (k Hook) Count(length units.Length, perFoot units.Mass) (hooks int, spacing units.Length, err error) {
 	const fn = "Hook.Count"
 	if err := checkLength(fn, "length", length, units.Inch, maxSwagLength, "1 in to 150 ft"); err != nil {
@@ -113,8 +98,8 @@ func every(working, perFoot units.Mass) units.Length {
 type HookLoad struct {
 	At    Point      `json:"at"`    // where the hook is
 	Down  units.Mass `json:"down"`  // the weight that hangs here; negative if the garland lifts the hook
-	Left  units.Mass `json:"left"`  // the level pull of the swag on the left, to the left
-	Right units.Mass `json:"right"` // the level pull of the swag on the right, to the right
+	Left  units.Mass `json:"left"`  // the level pull of the swag on the left
+	Right units.Mass `json:"right"` // the level pull of the swag on the right
 	Total units.Mass `json:"total"` // √(Down² + (Right - Left)²), rounded up, within a nanogram
 }
 
@@ -135,27 +120,18 @@ func (l HookLoad) String() string {
 	return text
 }
 
-// Loads is what a hanging garland, or a row of stockings, weighs and what holds it.
+// Loads is what a garland, or a row of stockings, weighs and what holds it.
 type Loads struct {
-	Weight  units.Mass `json:"weight"`  // of the whole
-	Hooks   []HookLoad `json:"hooks"`   // from the left
-	Working units.Mass `json:"working"` // the working load of one hook, which is overloaded if its Total is above it
-
-	// Remedy is what would hold it, in one line. Empty if no hook is overloaded.
-	Remedy string `json:"remedy"`
-
-	// Needs are the hooks, one at each place, and the stockings of a row. If a hook is
-	// overloaded the basis says what would hold it, and no more of the same are bought.
-	Needs []shopping.Need `json:"needs"`
-
-	// Cautions say what to mind, such as the most that a hook carries while the garland
-	// goes up, with a swag on one side of it only.
-	Cautions []units.Caution `json:"cautions"`
+	Weight   units.Mass      `json:"weight"`   // of the whole
+	Hooks    []HookLoad      `json:"hooks"`    // from the left
+	Working  units.Mass      `json:"working"`  // the working load of a hook, which is overloaded if its Total is above it
+	Remedy   string          `json:"remedy"`   // what would hold an overload, in one line; otherwise empty
+	Needs    []shopping.Need `json:"needs"`    // stockings, and a hook at each place
+	Cautions []units.Caution `json:"cautions"` // with the most that a hook carries while only one side hangs
 }
 
-// String returns the loads line by line, with the weight first and the remedy last;
-// needs and cautions are left out. Loads of no hook, which come with an error, are
-// "nothing was checked".
+// String returns weight, hooks and remedy, line by line. Loads of no hook are "nothing was
+// checked".
 func (l Loads) String() string {
 	if len(l.Hooks) == 0 {
 		return unchecked

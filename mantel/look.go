@@ -26,10 +26,10 @@ const maxText = 64
 
 var looks = [...]string{"traditional", "asymmetrical left", "asymmetrical right"}
 
-// ParseLook returns the look of a name: traditional, asymmetrical left or
-// asymmetrical right. It also reads symmetric and symmetrical, asymmetric for
-// asymmetrical, and asymmetrical alone for asymmetrical left. Case and surrounding
-// space are ignored. Any other text is an error wrapping [units.ErrName].
+// ParseLook returns the look of a name: traditional, asymmetrical left or asymmetrical
+// right. It also reads symmetric and symmetrical, asymmetric for asymmetrical, and
+// asymmetrical alone for asymmetrical left. Case and spacing are ignored. Any other text is
+// an error wrapping [units.ErrName].
 func ParseLook(text string) (Look, error) { return parseLook("ParseLook", "text", text) }
 
 func parseLook(fn, field, text string) (Look, error) {
@@ -48,8 +48,7 @@ func parseLook(fn, field, text string) (Look, error) {
 	return 0, nameError(fn, field, clip(text))
 }
 
-// String returns the name that [ParseLook] reads, or a text such as "Look(9)" for a
-// value that is no look.
+// String returns the name that [ParseLook] reads, or a text such as "Look(9)".
 func (l Look) String() string {
 	if l > AsymmetricalRight {
 		return "Look(" + strconv.Itoa(int(l)) + ")"
@@ -57,8 +56,7 @@ func (l Look) String() string {
 	return looks[l]
 }
 
-// MarshalText returns the text of [Look.String]. It returns an error wrapping
-// [units.ErrName] if l is no look.
+// MarshalText returns the text of [Look.String], or an error wrapping [units.ErrName].
 func (l Look) MarshalText() ([]byte, error) {
 	if err := l.check("Look.MarshalText", "look"); err != nil {
 		return nil, err
@@ -66,7 +64,7 @@ func (l Look) MarshalText() ([]byte, error) {
 	return []byte(l.String()), nil
 }
 
-// UnmarshalText sets l to what [ParseLook] reads, or leaves it on an error.
+// UnmarshalText reads as [ParseLook] does, and leaves l on an error.
 func (l *Look) UnmarshalText(text []byte) error {
 	return l.read("Look.UnmarshalText", "text", string(text))
 }
@@ -79,7 +77,7 @@ func (l *Look) read(fn, field, text string) error {
 	return err
 }
 
-// Value returns the text of [Look.MarshalText], for a column of text.
+// Value returns the text of [Look.MarshalText], for a database.
 func (l Look) Value() (driver.Value, error) {
 	if err := l.check("Look.Value", "look"); err != nil {
 		return nil, err
@@ -87,8 +85,8 @@ func (l Look) Value() (driver.Value, error) {
 	return l.String(), nil
 }
 
-// Scan sets l to what [ParseLook] reads from a string or bytes, or leaves it on an
-// error. Anything else, NULL too, is an error wrapping [units.ErrSyntax].
+// Scan reads a string or bytes as [ParseLook] does, and leaves l on an error. Anything
+// else, NULL too, is an error wrapping [units.ErrSyntax].
 func (l *Look) Scan(src any) error {
 	const fn = "Look.Scan"
 	switch text := src.(type) {

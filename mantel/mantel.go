@@ -12,39 +12,24 @@ const (
 	wantAbove   = "1 in to 50 ft, or nothing above at all"
 )
 
-// A Mantel is what a tape measure says of a shelf over a fireplace, or of any
-// shelf that is dressed like one. Only Length is required.
+// A Mantel is what a tape measure says of a shelf over a fireplace, or of any shelf that
+// is dressed like one. Only Length is required; zero is not measured, or not there.
 type Mantel struct {
-	// Length is the shelf from end to end, 1 ft to 50 ft.
-	Length units.Length `json:"length"`
-
-	// Height is the top of the shelf above the hearth or floor, 1 ft to 50 ft.
-	// Zero if it was not measured.
-	Height units.Length `json:"height"`
-
-	// Depth is the shelf from the wall to its front edge, 1/8 in to 10 ft.
-	// Zero if it was not measured.
-	Depth units.Length `json:"depth"`
-
-	// LeftWall and RightWall say that the shelf ends at a wall there, as in a corner.
-	// Nothing can fall at such an end.
-	LeftWall  bool `json:"leftWall"`
-	RightWall bool `json:"rightWall"`
-
-	// Opening is the firebox opening under the shelf. The zero value if there is none.
-	Opening Rectangle `json:"opening"`
-
-	// Above is the mirror, picture or screen over the shelf. The zero value if there
-	// is none.
-	Above Rectangle `json:"above"`
+	Length    units.Length `json:"length"`    // of the shelf, 1 ft to 50 ft
+	Height    units.Length `json:"height"`    // of its top above the hearth or floor, 1 ft to 50 ft
+	Depth     units.Length `json:"depth"`     // from the wall to its front edge, 1/8 in to 10 ft
+	LeftWall  bool         `json:"leftWall"`  // the shelf ends at a wall at the left, where nothing can fall
+	RightWall bool         `json:"rightWall"` // the same at the right
+	Opening   Rectangle    `json:"opening"`   // of the firebox under the shelf
+	Above     Rectangle    `json:"above"`     // a mirror, picture or screen over the shelf
 }
 
 // A Rectangle is a place in the wall under or over the shelf. The zero value is none.
 type Rectangle struct {
-	Width  units.Length `json:"width"`  // from side to side, 1 in to 50 ft
-	Height units.Length `json:"height"` // from bottom to top, 1 in to 50 ft
-	Gap    units.Length `json:"gap"`    // from the top of the shelf to its nearer edge: down to the top of an opening, 1 in to 50 ft; up to the bottom of a mirror, 0 to 50 ft
-	Offset units.Length `json:"offset"` // from the middle of the shelf right to its own middle, -50 to 50 ft; negative to the left
+	Width  units.Length `json:"width"`  // 1 in to 50 ft
+	Height units.Length `json:"height"` // 1 in to 50 ft
+	Gap    units.Length `json:"gap"`    // from the top of the shelf: down to the top of an opening, 1 in to 50 ft; up to the bottom of a mirror, 0 to 50 ft
+	Offset units.Length `json:"offset"` // of its middle to the right of the middle of the shelf, -50 to 50 ft
 }
 
 // A measured length is a field by its pointer, and what it may be.

@@ -31,18 +31,15 @@ const (
 // Source: a starting figure of our own.
 const offHearth = 6 * units.Inch
 
-// Hang returns hanging with Left and Right as the rule of its look has them: half of
-// Extra at each end of a traditional mantel, all of it at the heavy end of an
-// asymmetrical one and nothing at the other. Left and Right of hanging are ignored.
+// Hang returns hanging with Left and Right as the rule has them: half of Extra at each end
+// of a traditional mantel, all of it at the heavy end of an asymmetrical one. Nothing falls
+// at a wall, and on a low shelf an end stops 6 in above the hearth, half the thickness
+// included. A caution then gives the figures.
 //
-// Nothing falls at an end that is at a wall; and where the shelf is low, an end stops
-// 6 in above the hearth, half the thickness included. A caution says so in either
-// case, with the figures.
+// It returns the errors of [Mantel.Hang], and one wrapping [units.ErrRange] if a field of
+// r is out of range.
 //
-// It returns an error wrapping [units.ErrRange] or [units.ErrFit] as [Mantel.Hang]
-// does, and if Extra is out of its range.
-//
-// Source: the extra, common practice; the 6 in, a starting figure of our own.
+// Source: common practice; the 6 in, a starting figure of our own.
 func (r Rules) Hang(mantel Mantel, hanging Hanging) (Hanging, []units.Caution, error) {
 	const fn = "Rules.Hang"
 	h := hanging
@@ -93,29 +90,23 @@ func difference(more units.Length) string {
 	return showDown(-more) + " less"
 }
 
-// Needs returns what a mantel takes as its garland hangs, in this order:
+// Needs returns what a mantel takes as its garland hangs, each with its basis and source:
 //
-//	base garland       a running length: the rule's, or that of Mantel.Garland rounded up to a whole inch
-//	picks, mantel      pieces
-//	ornaments, mantel  pieces
+//	base garland       by rule, or as it hangs, rounded up to an inch
+//	picks, mantel      length/PickSpacing, rounded up
+//	ornaments, mantel  OrnamentsPerGap · (picks of the top layer - 1)
 //	ribbon, mantel     one whole piece
-//	bells              pieces
-//	wire ties          pieces: one for each pick and ornament, and one for the ribbon
+//	bells
+//	wire ties          one for each pick and ornament, one for the ribbon
 //
-// [Rules.Hang] makes a hanging that follows the rule. The garland is sized from the
-// hanging, for swags take more than the rule knows; where the two differ, the basis
-// says by how much. The other needs follow the rules for hanging.Look. A rule whose
-// field is zero adds no need. The room is left empty for the caller to fill. Hooks,
-// lights and stockings have needs of their own: Loads.Needs, [Run.Lights],
-// [Mantel.Stockings].
+// The top layer has length/(Layers · PickSpacing) picks, rounded up. If the garland is not
+// that of the rule, its basis says by how much. Hooks, lights and stockings are needs of
+// [Run.Loads], [Run.Lights] and [Mantel.Stockings]. Rooms are left empty.
 //
-// Package shopping adds up the needs of one item, over the rooms too. Picks,
-// ornaments, ribbon and lights of a mantel are of the type "mantel", since they are
-// often not those of the tree. Where they are the same, clear the type before the
-// needs are added up and after [Steps] has looked at them.
+// Picks, ornaments, ribbon and lights are of the type "mantel". If they are the same as
+// those of the tree, clear it after [Steps] and before the needs are added up.
 //
-// The errors are those of [Mantel.Hang], and one wrapping [units.ErrRange] if a
-// field of r is out of its range.
+// The errors are those of [Rules.Hang].
 func (r Rules) Needs(mantel Mantel, hanging Hanging) ([]shopping.Need, error) {
 	const fn = "Rules.Needs"
 	if err := mantel.checkHanging(fn, "/mantel", "/hanging", hanging); err != nil {

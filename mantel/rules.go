@@ -2,23 +2,8 @@ package mantel
 
 import "example.com/fircone/units"
 
-// Rules are the rules of thumb for a mantel, one set for each look.
-//
-// [CommonPractice] returns the usual ones. A shop with habits of its own changes
-// a field; a field of zero asks for none. The methods check the fields they use.
-//
-// Everything here is a supply: it goes by the exact length of the shelf, and
-// counts round up.
-//
-// The layers of an asymmetrical shelf lie like shingles, one part of the shelf each,
-// and rise towards the heavy side, here at the right:
-//
-//	                                        o   o   o   layer 4, ornaments in its gaps
-//	                            | | | | | | | | | |     layer 3
-//	              | | | | | | | /                       layer 2, over the end of layer 1
-//	| | | | | | | /                                     layer 1
-//	===================================================
-//	light end                                heavy end
+// Rules are the rules of thumb for a mantel, one set for each look. A shop with habits of
+// its own changes a field of [CommonPractice]; a field of zero asks for none.
 type Rules struct {
 	Traditional  LookRules `json:"traditional"`  // for the same on both sides
 	Asymmetrical LookRules `json:"asymmetrical"` // for all the weight on one side
@@ -26,46 +11,30 @@ type Rules struct {
 
 // LookRules are the rules of thumb for one look.
 type LookRules struct {
-	// Extra is the base garland beyond the length of the shelf, for what falls
-	// at the ends, 0 to 50 ft.
+	// Extra is the garland beyond the length of the shelf, for what falls at the ends, 0 to
+	// 50 ft.
 	Extra units.Length `json:"extra"`
 
-	// PickSpacing is the length of shelf for each pick, 1/2 in to 50 ft.
-	// Zero for no picks.
+	// PickSpacing is the length of shelf for each pick, 1/2 in to 50 ft, rounded up.
 	PickSpacing units.Length `json:"pickSpacing"`
 
-	// Layers is how many equal parts an asymmetrical shelf is divided into, 1 to
-	// 10. The picks of one part are a layer. They lie beside those of the part before,
-	// from the light end on, and like shingles over their end: each pick over the
-	// stem of the one before it. The last part, at the heavy side, is the top layer.
-	// Zero is one layer, and a traditional mantel is one layer whatever this says.
+	// Layers is how many equal parts an asymmetrical shelf has, 0 to 10; 0 is 1. The picks
+	// of a part are a layer; the last one, at the heavy side, is the top layer.
 	Layers int `json:"layers"`
 
-	// OrnamentsPerGap is the ornaments that hang between two neighboring picks
-	// of the top layer, 0 to 10. The other layers have none.
+	// OrnamentsPerGap is the ornaments between two neighboring picks of the top layer, 0
+	// to 10. The other layers have none.
 	OrnamentsPerGap int `json:"ornamentsPerGap"`
 
-	// Ribbon is the length of the one piece of ribbon, for a bow or a fall, at
-	// the heavy side (in the middle of a traditional mantel), 0 to 50 ft. Zero for
-	// none.
+	// Ribbon is the one piece of ribbon for a bow or a fall, 0 to 50 ft.
 	Ribbon units.Length `json:"ribbon"`
 
 	// Bells is how many bells hang with the ribbon, 0 to 100.
 	Bells int `json:"bells"`
 }
 
-// CommonPractice returns the rules of thumb that most of the trade follows:
-//
-//	                traditional            asymmetrical
-//	base garland    the shelf and 2 ft     the shelf and 4 ft
-//	picks           one for each 8 in      one for each 3 in, in 3 layers
-//	ornaments       one in each gap        one in each gap of the top layer
-//	ribbon          none                   1½ yd at the heavy side
-//	bells           none                   3 with the ribbon
-//
-// Source: common practice, for which there is no published standard. How many
-// layers, ornaments and bells there are is a starting figure of our own: common
-// practice has picks layered and bells with the ribbon, but gives no number.
+// CommonPractice returns the rules that most of the trade follows: those of the table in
+// the package documentation. It has no published source.
 func CommonPractice() Rules {
 	return Rules{
 		Traditional: LookRules{

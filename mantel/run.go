@@ -11,52 +11,35 @@ import (
 
 const maxHooks = 101
 
-// A Run is a garland that goes from hook to hook at any heights. [Mantel.Hang],
-// [Stairs] and [Door] make one; for brackets, measure where they are:
+// A Run is a garland that goes from hook to hook at any heights. [Mantel.Hang], [Stairs]
+// and [Door] make one; for brackets, measure where they are. Between two hooks it hangs in
+// a swag, with u half the span in units of the curve's parameter a = span/2u:
 //
-//	                   o---.
-//	          o.     .'    |
-//	o.      .'  '- -'      |  Right
-//	|  '- -'               |
-//	|  Left
+//	o---------------------o   sag    = span · (cosh u - 1)/2u · cosh m
+//	*          |          *   length = √(rise² + (span · sinh u/u)²)
+//	 *         |sag      *    m      = asinh(rise/span · u/sinh u)
+//	   *_      |      _*
+//	      *__*_|_*__*
 //
-// Between two hooks it hangs in a swag. A swag is a catenary, the curve of a chain:
+// Sag is straight down from the middle of the line between the hooks. Lengths, sags and
+// depths are less than a nanometer from the exact ones for each swag. Hooks that are
+// level and at equal distances to the nanometer are taken to be exactly so. A garland
+// with stiff wire hangs a little otherwise; bend it to the sag.
 //
-//	          span                    u      = half the span, in units of the
-//	o - - - - - - - - - - o                    curve's parameter a = span/2u
-//	*          |          *           sag    = span · (cosh u - 1)/2u · cosh m
-//	 *         | sag     *            length = √(rise² + (span · sinh u/u)²)
-//	   *       |       *              m      = asinh(rise/span · u/sinh u)
-//	      *  * * *  *
-//
-// A garland with stiff wire in it hangs a little otherwise; bend it to the sag and
-// the length is still right. Lengths, sags and depths are less than a nanometer from
-// the exact ones for each swag. Hooks that are level and at equal distances to the
-// nanometer are taken to be exactly so.
-//
-// Methods return an error wrapping [units.ErrRange] if a field is out of range, and
-// [units.ErrFit] if two hooks are too near or too far from each other.
-//
-// Source: OpenStax, Calculus Volume 1, section Calculus of the Hyperbolic
-// Functions, for level hooks; statics for the others.
+// Source: OpenStax, Calculus Volume 1, section Calculus of the Hyperbolic Functions, for
+// level hooks; statics for the others.
 type Run struct {
-	// Hooks are where the hooks are, from left to right, 2 to 101 of them, an inch to
-	// 50 ft apart, level, and at most 50 ft from each other in height. Any place may be
-	// the one that they are measured from, up to 1000 ft away.
+	// Hooks are 2 to 101, from left to right, an inch to 50 ft apart, level, and at most
+	// 50 ft in height. They are measured from any place, up to 1000 ft away.
 	Hooks []Point `json:"hooks"`
 
-	// Sag is how far each swag hangs below the middle of the straight line from hook
-	// to hook, 0 to 50 ft. With zero the garland is fastened close along that line, as
-	// along a rail; it is then taken to pull no hook sideways.
+	// Sag is that of each swag, 0 to 50 ft. With zero the garland is fastened close along
+	// the line from hook to hook, and pulls no hook sideways.
 	Sag units.Length `json:"sag"`
 
-	// Left and Right are what falls at the first and last hook, 0 to 50 ft.
-	Left  units.Length `json:"left"`
-	Right units.Length `json:"right"`
-
-	// Lying says that the garland lies on a shelf from the first hook to the last,
-	// which carries it there. Sag is then zero.
-	Lying bool `json:"lying"`
+	Left  units.Length `json:"left"`  // what falls at the first hook, 0 to 50 ft
+	Right units.Length `json:"right"` // what falls at the last hook, 0 to 50 ft
+	Lying bool         `json:"lying"` // the garland lies on a shelf from the first hook to the last; Sag is then zero
 }
 
 // swag returns the swag from the i-th hook to the next.
@@ -131,8 +114,7 @@ func checkApart(fn string, p, q Point, least units.Length, from string) error {
 	return nil
 }
 
-// Garland returns the length of garland that the run takes: what falls at the ends,
-// and the swags, rounded to the nearest nanometer.
+// Garland returns the length of garland that the run takes, with what falls at the ends.
 func (r Run) Garland() (units.Length, error) {
 	if err := r.check("Run.Garland"); err != nil {
 		return 0, err
@@ -154,12 +136,12 @@ func (r Run) between() units.Length {
 	return length
 }
 
-// FindSag returns r with the sag, the same in every swag, that uses up a garland of this
-// length, to the nearest nanometer. Sag of r is ignored. It does not know where the
-// hearth is: [Mantel.Hang] refuses a sag that passes it.
+// FindSag returns r with the one sag of all its swags that uses up a garland of this length,
+// to the nearest nanometer. Sag of r is ignored. [Mantel.Hang] refuses a sag that passes the
+// hearth.
 //
-// It returns an error wrapping [units.ErrFit] if garland does not reach from hook to
-// hook, and [units.ErrRange] if the sag would be over 50 ft or r lies on a shelf.
+// It returns an error wrapping [units.ErrFit] if garland does not reach from hook to hook,
+// and [units.ErrRange] if the sag would be over 50 ft or r lies on a shelf.
 func (r Run) FindSag(garland units.Length) (Run, error) {
 	const fn = "Run.FindSag"
 	r.Sag = 0
@@ -208,9 +190,8 @@ func (r Run) FindSag(garland units.Length) (Run, error) {
 	return r, nil
 }
 
-// Below returns how far below the level that the hooks are measured from the garland
-// is, at a place between the first hook and the last, rounded to the nearest nanometer.
-// It returns an error wrapping [units.ErrRange] if along is not between them.
+// Below returns how far the garland is below the level that the hooks are measured from, at
+// a place between the first hook and the last, to the nearest nanometer.
 func (r Run) Below(along units.Length) (units.Length, error) {
 	const fn = "Run.Below"
 	if err := r.check(fn); err != nil {
@@ -231,11 +212,9 @@ func (r Run) Below(along units.Length) (units.Length, error) {
 	return r.Hooks[i].Below + nearest(r.swag(i).curve().Below(float64(along-r.Hooks[i].Along))), nil
 }
 
-// AppendPath appends to dst the middle line of the garland, as a front view shows it,
-// from the bottom of what falls at the left to the bottom of what falls at the right,
-// and returns the longer slice. Each swag is given as that many straight pieces of
-// equal width, 1 to 1000, and a garland that lies on a shelf as one from hook to hook.
-// An end that does not fall adds no point. With an error it returns dst as it was.
+// AppendPath appends to dst the middle line of the garland, from the bottom of the left end
+// to the bottom of the right one, and returns the longer slice. Each swag is given as that
+// many straight pieces of equal width, 1 to 1000. With an error it returns dst as it was.
 func (r Run) AppendPath(dst []Point, pieces int) ([]Point, error) {
 	const fn = "Run.AppendPath"
 	if err := r.check(fn); err != nil {
@@ -278,14 +257,8 @@ func (r Run) AppendPath(dst []Point, pieces int) ([]Point, error) {
 	return dst, nil
 }
 
-// Needs returns the garland of [Run.Garland], rounded up to a whole inch, and one pick
-// for each pickSpacing of it, rounded up, with a tie each. Zero asks for no picks. Hooks
-// are in Loads.Needs.
-//
-// It returns an error wrapping [units.ErrRange] if pickSpacing is neither 0 nor from
-// 1/2 in to 50 ft.
-//
-// Source: the spacing of picks, common practice for a mantel.
+// Needs returns the garland, rounded up to an inch, and one pick for each pickSpacing of
+// it, rounded up, with a tie each. PickSpacing is 1/2 in to 50 ft, or 0 for no picks.
 func (r Run) Needs(pickSpacing units.Length) ([]shopping.Need, error) {
 	const fn = "Run.Needs"
 	if err := r.check(fn); err != nil {
@@ -327,19 +300,16 @@ func (r Run) garlandNeed() shopping.Need {
 	}
 }
 
-// Lights returns the lamps of the strings of lights that are wound along all of the
-// garland, for strings with so many lamps, 1 to 10,000, on a lighted length, 1 in to
-// 150 ft, and the extension cord to an outlet:
+// Lights returns the lamps of the strings of lights that are wound along the garland, with
+// so many lamps, 1 to 10,000, on a lighted length, 1 in to 150 ft; and the extension cord
+// to an outlet, at most 150 ft away each way:
 //
 //	strings = garland/length, rounded up
-//	cord    = from the bottom of the nearer end to the outlet, along the wall and up or
-//	          down it, rounded up to a whole foot
+//	cord    = from the bottom of the nearer end, along the wall and up or down it,
+//	          rounded up to a foot
 //
-// The basis of the need says how many strings, and at which end the plug is. What the
-// strings draw, and how many may be joined, is in package sizing/lights. The outlet is at
-// most 150 ft away each way from where the hooks are measured.
-//
-// Source: geometry.
+// The basis says how many strings, and at which end the plug is. Package sizing/lights says
+// what they draw.
 func (r Run) Lights(lamps int, length units.Length, outlet Point) (need shopping.Need, cord units.Length, cautions []units.Caution, err error) {
 	const fn = "Run.Lights"
 	if err := r.check(fn); err != nil {
@@ -376,28 +346,25 @@ func (r Run) Lights(lamps int, length units.Length, outlet Point) (need shopping
 	}, cord, []units.Caution{cautionCords}, nil
 }
 
-// Loads returns what the garland does to each hook, for a garland that weighs perFoot for
-// each foot as it hangs, 1 g to 20 lb. What falls hangs on the hook at its end; a swag
-// hangs on its two hooks, and pulls both towards each other:
+// Loads returns what the garland does to each hook, at perFoot for each foot as it hangs,
+// 1 g to 20 lb. What falls hangs on the end hooks. A swag hangs on its two hooks, and pulls
+// both towards each other:
 //
 //	level       = perFoot · a
 //	left, right = perFoot · (length ∓ rise · cosh u/sinh u)/2
 //
-// A level swag hangs half on each. The steeper it is, the more of it the upper hook
-// carries: 20 in wide, rising 14 in, with 4 in of sag, 98 % of the weight. The lower hook
-// of a very steep one is lifted: its Down is below zero, and it needs a tie. The level
-// pull grows without limit as a swag is drawn flat. Where two swags meet their pulls
-// cancel, once both hang.
+// A level swag hangs half on each. The steeper it is, the more the upper hook carries: 20 in
+// wide, rising 14 in, with 4 in of sag, 98 % of the weight. A very steep one lifts its
+// lower hook, which needs a tie. Where two swags meet their pulls cancel, once both hang.
 //
-// Weight is perFoot times the garland, and what lies on a shelf is the part of it that
-// no Down has. Each Down and pull is within a nanogram of the exact one up to 1 lb, and
-// within a part in 1e12 beyond; every Down, and what lies, add up to Weight exactly.
-// Nothing is changed to make an overloaded hook fit.
+// Weight is perFoot times the garland; every Down, and what lies on a shelf, add up to it
+// exactly. Each Down and pull is within a nanogram of the exact one up to 1 lb, and within a
+// part in 1e12 beyond.
 //
-// The errors are those of [Hook.WorkingLoad] too, and one wrapping [units.ErrRange] if
-// perFoot is out of range, or Sag is above 0 and less than a hundredth of a span.
+// It returns an error wrapping [units.ErrRange] if Sag is above 0 and less than a hundredth
+// of a span, since a taut garland pulls without limit.
 //
-// Source: statics of the catenary; the design factor, as for [Hook].
+// Source: statics; the design factor, as for [Hook.WorkingLoad].
 func (r Run) Loads(perFoot units.Mass, hook Hook) (Loads, error) {
 	const fn = "Run.Loads"
 	if err := r.check(fn); err != nil {
@@ -512,18 +479,13 @@ func (r Run) unevenLoads(fn string, l *Loads, perFoot units.Mass) error {
 	return nil
 }
 
-// Stairs returns the run of a garland along a stair rail that goes from a newel at the
-// left to a post at the right, 1 ft to 50 ft away and at most 50 ft above or below. It
-// hangs at the newel, at each each-th of so many balusters between them, 0 to 99, at
-// equal distances, and at the post, where the last swag may be narrower; each is 1 to
-// one more than balusters. Places are rounded to the nanometer. Set Sag, Left and Right
-// of the run as you like, and make a [Run] yourself for hooks at places of your own.
+// Stairs returns the run of a garland along a stair rail, from a newel at the left to a
+// post at the right, 1 ft to 50 ft away and at most 50 ft above or below. It hangs at the
+// newel, at each each-th of so many balusters, 0 to 99, at equal distances, and at the
+// post. Each is 1 to balusters + 1; the last swag may be narrower.
 //
-// The cautions say what to mind on stairs. It returns an error wrapping [units.ErrRange]
-// if an argument is out of range, and [units.ErrFit] if newel and post are too near or
-// far, or the swags under an inch wide.
-//
-// Source: equal distances, common practice.
+// Set Sag, Left and Right of the run as you like. The cautions say what to mind on stairs.
+// It returns an error wrapping [units.ErrFit] for swags under an inch wide.
 func Stairs(newel, post Point, balusters, each int) (Run, []units.Caution, error) {
 	const fn = "Stairs"
 	if err := checkPlace(fn, newel); err != nil {
@@ -556,23 +518,16 @@ func Stairs(newel, post Point, balusters, each int) (Run, []units.Caution, error
 }
 
 // Door returns the run of a garland up one side of a door or a window, along its top and
-// down the other side. Corner is the lower right corner, measured from the upper left
-// one: 1 ft to 50 ft along, and 0 to 50 ft below.
+// down the other side. Corner is the lower right corner, measured from the upper left one:
+// 1 ft to 50 ft along, and 0 to 50 ft below. The top has so many swags, 0 to 100; zero is
+// straight.
 //
-//	o_______o_______o
-//	|               |
-//	|               |
-//	|               * corner
+// Set Sag of the run as you like, and add a few inches to Left and Right for the corners.
+// The corner hooks carry the sides, unless you tie them up along the frame: [Hook.Count]
+// says with how many hooks. The cautions say what to mind at a door. It returns an error
+// wrapping [units.ErrFit] for swags under an inch wide.
 //
-// The top has so many swags, 0 to 100, an inch wide or more; zero is straight. Set Sag of
-// the run as you like, and add a few inches to Left and Right for the corners, which is
-// common practice. The sides hang from the corner hooks, which carry all of them unless
-// you tie the sides up along the frame: [Hook.Count] says with how many hooks.
-//
-// The cautions say what to mind at a door. It returns an error wrapping [units.ErrRange]
-// if an argument is out of range, and [units.ErrFit] for swags under an inch wide.
-//
-// Source: two sides and the top, common practice.
+// Source: two sides, the top and the corners, common practice.
 func Door(corner Point, swags int) (Run, []units.Caution, error) {
 	const fn = "Door"
 	for _, x := range [...]measured{

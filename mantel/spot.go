@@ -9,46 +9,27 @@ import (
 
 // A Spot is where one thing goes along the shelf.
 type Spot struct {
-	// Item is what it is, as Rules.Needs has it: mantel
-	// picks, ornaments, mantel, ribbon, mantel or bells.
-	Item shopping.Item `json:"item"`
-
-	// Along is the distance from the left end of the shelf.
-	Along units.Length `json:"along"`
-
-	// Layer counts from the garland out and in the order of the work: the picks of
-	// layer 2 begin over the end of layer 1, like shingles, and are tied in after it; see
-	// LookRules. Ornaments are a layer over the top picks, ribbon and bells one more.
-	Layer int `json:"layer"`
+	Item  shopping.Item `json:"item"`  // as in Rules.Needs
+	Along units.Length  `json:"along"` // from the left end of the shelf
+	Layer int           `json:"layer"` // from the garland out, in the order of the work: picks, ornaments, ribbon and bells
 }
 
-// Spots returns where everything goes along the shelf: first the picks, then the
-// ornaments, then the ribbon and the bells, each from the left end on. There are
-// as many of each as [Rules.Needs] says.
+// Spots returns where everything goes along the shelf, as many of each as [Rules.Needs] has:
+// the picks from the left end, then the ornaments, the ribbon and the bells.
 //
-// The picks of a traditional mantel are PickSpacing apart and the same on both
-// sides of the middle; what the spacing leaves is shared by the two ends, less
-// than half a spacing each:
+// Picks of a traditional mantel are PickSpacing apart, the same on both sides of the middle:
 //
 //	first pick = (length - (picks - 1) · PickSpacing)/2
 //
-// Those of an asymmetrical one are PickSpacing apart from the heavy end on, where
-// the first one is, and what the spacing leaves is at the light end, at most a
-// spacing. The shelf is divided into Layers equal parts, and the layers rise
-// towards the heavy end; a traditional mantel is one layer. Ornaments hang in the
-// gaps between neighboring picks of the top layer, at equal distances. The ribbon
-// and the bells are at the heavy end of an asymmetrical mantel, and in the middle
-// of a traditional one.
+// Those of an asymmetrical one begin at the heavy end; what is left, at most a spacing, is
+// at the light end. The layers rise towards the heavy end. Ornaments hang at equal distances
+// in the gaps of the top layer. Ribbon and bells are in the middle, or at the heavy end.
 //
-// Places are rounded to the nanometer, and the mirror image of a look has the
-// mirror image of its places, to the nanometer. Only the length of mantel is used.
-// heavy is not used for a traditional mantel.
+// Places are rounded to the nanometer. Only the length of mantel is used. It returns an
+// error wrapping [units.ErrRange] or [units.ErrName] for mantel, look or r.
 //
-// It returns an error wrapping [units.ErrRange] if its length or a field of r is
-// out of its range, and one wrapping [units.ErrName] if look or heavy is no look or side.
-//
-// Source: the spacings and the heavy side, common practice; what is left at which
-// end and how the layers divide the shelf, a choice of our own.
+// Source: common practice; what is left at which end, and how layers divide the shelf, a
+// choice of our own.
 func (r Rules) Spots(mantel Mantel, look Look) ([]Spot, error) {
 	a, err := r.of("Rules.Spots", "/mantel/length", mantel.Length, "look", look)
 	if err != nil {

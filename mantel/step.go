@@ -8,19 +8,14 @@ import (
 
 // A Step is one piece of work in dressing a mantel.
 type Step struct {
-	Do    string          `json:"do"`    // what to do, in a sentence or two
-	Items []shopping.Item `json:"items"` // what it takes of the needs it was made for
+	Do    string          `json:"do"`    // what to do
+	Items []shopping.Item `json:"items"` // what it takes of the needs
 	Mind  string          `json:"mind"`  // what can go wrong or hurt; may be empty
 }
 
-// Steps returns the order of work for a look, from the floor to the finished
-// shelf: fluff, tie in the picks, hang, then ribbon and bells. Each
-// step names what it takes out of needs, which are those of [Rules.Needs] and, if
-// there are any, of Loads.Needs, [Run.Lights] and [Mantel.Stockings]; a step with nothing in needs to work on is
-// left out, and items of other names are passed over. Every item of
-// those needs is in some step.
-//
-// It returns an error wrapping [units.ErrName] if look is no look.
+// Steps returns the order of work for a look: fluff, tie in, hang, then ribbon and bells.
+// Every item of [Rules.Needs], [Run.Loads], [Run.Lights] and [Mantel.Stockings] in needs is
+// in some step; a step without any is left out.
 //
 // Source: common practice.
 func Steps(look Look, needs []shopping.Need) ([]Step, error) {

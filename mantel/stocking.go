@@ -12,46 +12,29 @@ import (
 // Source: common practice, from memory.
 const usualSpacing = 10 * units.Inch
 
-// Stockings are what hangs below a shelf, one to a hook or holder.
+// Stockings hang below a shelf, one to a hook or holder.
 type Stockings struct {
-	// Count is how many hang, 0 to 100. Zero is as many as fit.
-	Count int `json:"count"`
-
-	// Spacing is center to center, 1 in to 50 ft. Zero is 10 in; 8 to 12 in is
-	// usual.
-	Spacing units.Length `json:"spacing"`
-
-	// Length is from the shelf to the lowest point of the toe, 1 in to 50 ft; 15 to
-	// 20 in is usual.
-	Length units.Length `json:"length"`
-
-	// Thickness is one across, filled, at its widest, 0 to 3 ft. Half of it comes nearer
-	// to the opening, and all of it stands out from the shelf.
-	Thickness units.Length `json:"thickness"`
-
-	// Weight is one stocking, filled, 1 g to 1000 lb; 1 to 3 lb is usual: weigh it.
-	Weight units.Mass `json:"weight"`
+	Count     int          `json:"count"`     // 0 to 100; 0 is as many as fit
+	Spacing   units.Length `json:"spacing"`   // center to center, 1 in to 50 ft; 0 is 10 in, and 8 to 12 in is usual
+	Length    units.Length `json:"length"`    // from the shelf to the toe, 1 in to 50 ft; 15 to 20 in is usual
+	Thickness units.Length `json:"thickness"` // across, filled, 0 to 3 ft: half comes nearer to the opening, all of it stands out
+	Weight    units.Mass   `json:"weight"`    // of one, filled, 1 g to 1000 lb; 1 to 3 lb is usual: weigh it
 }
 
-// Stockings returns how a row of stockings hangs along the front edge of the shelf:
-//
-//	fit = length of the shelf/spacing, rounded down, and at least 1
-//
-// The row is in the middle of the shelf. Loads and clearances are those of a garland's
-// hooks and drops, by the same figures; the toe is what comes nearest to the opening.
-// Places are rounded down to the nanometer.
+// Stockings returns what each holder of a row of stockings carries, and how near each comes
+// to the opening and the hearth, by the same figures as a garland:
 //
 //	==o=======o=======o=======o==   shelf
-//	  |_      |_      |_      |_    spacing between the holders
+//	  |_      |_      |_      |_    spacing
 //	  |_)     |_)     |_)     |_)
 //	      .________________.        opening
 //
-// It returns an error wrapping [units.ErrRange] if a field of m, stockings or hook is out of its
-// range, and one wrapping [units.ErrFit] if Count is more than fit or the toes would
-// lie on the hearth.
+//	fit = length of the shelf/spacing, rounded down, and at least 1
 //
-// Source: spacing and length, common practice, from memory; the clearances, as for
-// [Mantel.Clearances].
+// The row is in the middle of the shelf. It returns an error wrapping [units.ErrFit] if
+// Count is more than fit, or the toes would lie on the hearth.
+//
+// Source: spacing and length, common practice, from memory.
 func (m Mantel) Stockings(stockings Stockings, hook Hook) (Loads, Clearances, error) {
 	const fn = "Mantel.Stockings"
 	s := stockings
