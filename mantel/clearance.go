@@ -43,11 +43,11 @@ const (
 	sourceTips = tips + ", undated"
 )
 
-// A Clearance is how near something comes to the fire or the floor, or how far it stands
-// out, beside a published figure.
+// A Clearance is how near something comes to fire or floor, or how far it stands out, beside
+// a published figure.
 type Clearance struct {
-	Place    string       `json:"place"`    // left drop, right drop, along the shelf, ribbon, swag 1, stocking 1, ...
-	Measure  string       `json:"measure"`  // "distance from the opening", "distance from an open fire", "height above the hearth" or "standing out from the wall"
+	Place    string       `json:"place"`    // "left drop", "along the shelf", "swag 1", "ribbon", "stocking 1", ...
+	Measure  string       `json:"measure"`  // "distance from the opening", "standing out from the wall", ...
 	Measured units.Length `json:"measured"` // how much it is
 	Allowed  units.Length `json:"allowed"`  // the least that it may be, or the most
 	AtLeast  bool         `json:"atLeast"`  // Allowed is the least
@@ -55,7 +55,7 @@ type Clearance struct {
 }
 
 // String returns a text such as "swag 2: distance from the opening 4 in, at least 6 in (IRC
-// R1001.11 exception 4, 2018)". It is rounded so that a figure that falls short reads so.
+// R1001.11 exception 4, 2018)", rounded so that what falls short reads so.
 func (c Clearance) String() string {
 	text, limit := "", "at most "+showDown(c.Allowed)
 	switch {
@@ -75,21 +75,20 @@ func (c Clearance) String() string {
 }
 
 // StandOut returns how far something that burns may stand out from the wall at a distance
-// from the opening, 0 to 100 ft, by each standard that sets a limit there. Place and
-// Measured are empty. Above the opening, and at its corners:
+// from the opening, 0 to 100 ft, by each standard that sets a limit there. Above the opening,
+// and at its corners:
 //
-//	IRC       nothing within 6 in; to 12 in, an eighth of the distance
-//	NFPA 211  nothing within 6 in; to 12 in, at most 1½ in
+//	IRC       nothing nearer than 6 in; to 12 in, an eighth of the distance
+//	NFPA 211  nothing nearer than 6 in; to 12 in, at most 1½ in
 //
-// At exactly 6 and 12 in, the limit for what is farther and nearer holds. Beside the
-// opening the IRC has, from memory:
+// Beside it the IRC has, from memory:
 //
-//	nothing within 6 in; then 1½ in, or the distance less 6 in if that is more
+//	nothing nearer than 6 in; then 1½ in, or the distance less 6 in if that is more
 //
 // They are for trim of masonry fireplaces with no fire. Results are exact.
 //
-// Source: see the package. One summary states the rule above the opening as 6 in and 1 in
-// more for each 1/8 in beyond 1½ in: both quotations disagree, and it is not used.
+// Source: see the package. One summary has, above the opening, 6 in and 1 in more for each
+// 1/8 in beyond 1½ in: both quotations disagree, and it is not used.
 func StandOut(distance units.Length, beside bool) ([]Clearance, error) {
 	if err := checkLength("StandOut", "distance", distance, 0, 100*units.Foot, "0 ft to 100 ft"); err != nil {
 		return nil, err
@@ -120,17 +119,16 @@ func standOut(distance units.Length, beside bool) (limits []Clearance) {
 	return limits
 }
 
-// Clearances is how what hangs stays clear of the fire and the floor: the trim figures on
-// one side, an open fire on the other.
+// Clearances is how what hangs stays clear of the fire and the floor.
 type Clearances struct {
-	Places     []Clearance     `json:"places"`     // every part from the left, met or not, as far as opening and height were measured
-	Violations []Clearance     `json:"violations"` // what falls short of a trim figure, the nearest first, then what stands out most, then what lies on the hearth
-	Fire       Clearance       `json:"fire"`       // the part nearest to an open fire, if within 3 ft; otherwise zero
-	Cautions   []units.Caution `json:"cautions"`   // with what could not be checked
+	Places     []Clearance     `json:"places"`     // every part, from the opening and above the hearth, if measured
+	Violations []Clearance     `json:"violations"` // the nearest to the opening first, then what stands out too far, then what lies on the hearth
+	Fire       Clearance       `json:"fire"`       // the nearest part, if within 3 ft of an open fire
+	Cautions   []units.Caution `json:"cautions"`   // with what was not checked
 }
 
-// String returns two lines: whether a fire may burn while this hangs, and the worst of the
-// other figures. Clearances of no place are "nothing was checked".
+// String says whether a fire may burn while this hangs, and the worst of the other figures.
+// Clearances of no place are "nothing was checked".
 func (c Clearances) String() string {
 	if len(c.Places) == 0 {
 		return unchecked
@@ -154,22 +152,17 @@ func (c Clearances) String() string {
 
 // Clearances measures every drop and swag, and the ribbon if it falls, against the opening
 // and the hearth. Distances are in the plane of the wall, to the outside of the garland,
-// and rounded to the nanometer: 0 in front of the opening, or below it.
+// rounded to the nanometer, and 0 in front of the opening or below it.
 //
-//	 ================================
-//	 |          |        |
-//	 |   ...............................  12 in: stands out 1/8 in an inch
-//	 |   :  ---------------------  :      6 in: nothing nearer
-//	 |   : |   _______________   | :
-//	 |   : |  |    opening    |  | :
-//	 *   : |  |               |  | :      * a drop beside the opening
-//	______________________________________ hearth
+//	===================================
+//	|::::::::::::::::::::::::::::::::::   : 12 in: stands out 1/8 in an inch
+//	|:::##########################:::::   # 6 in: nothing
+//	|:::####.----------------.####:::::
+//	|:::####|....opening.....|####:::::
+//	*:::####|................|####:::::   * a drop beside it
 //
-// What stands out is the depth of the shelf, since the garland hangs at its front edge, and
-// half the thickness. All of it is a caution, and nothing is changed to meet it. Picks,
-// ornaments, bells and bows count as far as the thickness counts them.
-//
-// It returns the errors of [Mantel.Hang].
+// What stands out is the depth of the shelf and half the thickness, since the garland hangs
+// at its front edge. All of it is a caution: nothing is changed to meet it.
 //
 // Source: as for [StandOut]; 3 ft, NFPA and ESFI holiday safety tips.
 func (m Mantel) Clearances(hanging Hanging) (Clearances, error) {

@@ -63,9 +63,6 @@
 //	60 in      1      61   62   63   66
 //	60 in      2      63   66   71   81
 //	60 in      3      66   73   81  100
-//	64 in      1      65   66   67   70
-//	64 in      2      67   70   74   84
-//	64 in      3      70   76   84  103
 //	72 in      1      73   74   75   78
 //	72 in      2      75   78   81   91
 //	72 in      3      78   83   91  108
@@ -154,9 +151,9 @@
 // Results are the same bits on every machine. Types without a slice are comparable with ==.
 // In JSON a field has its name in lower camel case, and values are their texts.
 //
-// Errors are *[units.Error]: [units.ErrRange] for a value outside the range in its comment,
-// [units.ErrFit] for values that do not go together, [units.ErrName] for a look that is
-// none.
+// Lengths without a range in their comment are 0 to 50 ft, those with one bound at most
+// 50 ft. Errors are *[units.Error]: [units.ErrRange] for a value outside its range,
+// [units.ErrFit] for values that do not go together, [units.ErrName] for no look.
 //
 // # Cautions
 //

@@ -14,20 +14,18 @@ const (
 	wantDrop = "0 ft to 50 ft"
 )
 
-// A Hanging is how a garland hangs on a mantel: straight along the shelf, or in swags of
-// one width and one sag, with what is left falling at the ends. The zero value lies along
-// the shelf and falls at neither end.
+// A Hanging is how a garland hangs on a mantel: straight along the shelf, or in equal swags,
+// with what is left falling at the ends. The zero value is straight, with nothing falling.
 type Hanging struct {
-	Swags int          `json:"swags"` // 0 to 100, an inch wide or more; 0 is straight along the shelf
-	Sag   units.Length `json:"sag"`   // of each swag below its hooks, 0 to 50 ft; 0 without swags
-	Left  units.Length `json:"left"`  // how far the left end falls below the top of the shelf, 0 to 50 ft
-	Right units.Length `json:"right"` // the same at the right
-	Look  Look         `json:"look"`  // puts the ribbon in the middle, or at the heavy end
-	Fall  units.Length `json:"fall"`  // of the ribbon below the top of the shelf, 0 to 50 ft; 0 for a bow or none
+	Swags int          `json:"swags"` // 0 to 100; 0 is straight along the shelf
+	Sag   units.Length `json:"sag"`   // of each swag below its hooks
+	Left  units.Length `json:"left"`  // how far the left end falls below the top of the shelf
+	Right units.Length `json:"right"` // how far the right end falls
+	Look  Look         `json:"look"`  // where the ribbon is: in the middle, or at the heavy end
+	Fall  units.Length `json:"fall"`  // of the ribbon; 0 for a bow or none
 
-	// Thickness is the garland across its branches, 0 to 3 ft. Lengths and sags are of its
-	// middle line, clearances of its outside. If picks, ornaments, bells or a bow reach
-	// farther, make it twice their farthest reach from the middle line.
+	// Thickness is the garland across its branches, 0 to 3 ft; or twice the farthest reach
+	// of picks, bells and bows from its middle line, which lengths and sags are of.
 	Thickness units.Length `json:"thickness"`
 }
 
@@ -57,11 +55,11 @@ type Point struct {
 }
 
 // Hang returns the run of a garland that hangs so, which says how long it is and what its
-// hooks carry. There is a hook at each end and between each two swags, at equal distances
-// rounded to a nanometer. A garland without swags lies on the shelf.
+// hooks carry. A hook is at each end and between each two swags, at equal distances rounded
+// to a nanometer. A garland without swags lies on the shelf.
 //
-// It returns an error wrapping [units.ErrFit] for a drop or sag past the hearth, a drop at
-// a wall, swags under an inch wide, or a sag without swags.
+// It returns [units.ErrFit] for a drop or sag past the hearth, a drop at a wall, swags under
+// an inch wide, or a sag without swags.
 func (m Mantel) Hang(hanging Hanging) (Run, error) {
 	if err := m.checkHanging("Mantel.Hang", "", "/hanging", hanging); err != nil {
 		return Run{}, err
@@ -93,13 +91,11 @@ func part(length units.Length, i, n int) units.Length {
 }
 
 // FindDrops returns hanging with Left and Right set to what the shelf or the swags leave
-// of a garland. A traditional mantel has half at each end, an odd nanometer at the right,
-// or all of it at the end without a wall. On an asymmetrical one the light end falls as
-// hanging says, and the rest falls at the heavy side.
+// of a garland. A traditional mantel has half at each end, or all at the end without a wall.
+// On an asymmetrical one the light end falls as hanging says, the rest at the heavy side.
 //
-// It returns the errors of [Mantel.Hang], and one wrapping [units.ErrFit] if garland does
-// not reach along the shelf, or an end would pass the hearth. [Rules.Hang] shortens
-// drops on a low shelf; FindDrops does not.
+// It returns [units.ErrFit] if garland does not reach along the shelf, or an end would pass
+// the hearth; [Rules.Hang] shortens ends there.
 //
 // Source: common practice.
 func (m Mantel) FindDrops(garland units.Length, hanging Hanging) (Hanging, error) {

@@ -32,17 +32,16 @@ const (
 // be read as safe.
 const unchecked = "nothing was checked"
 
-// A Hook is the kind of hook or holder that carries a garland or a stocking. Its label
-// gives a breaking load, at which it gives way, or a working load, which it carries day
-// by day. A label that does not say which gives a breaking load.
+// A Hook is the kind of hook or holder that carries a garland or a stocking. A label that
+// does not say whether its weight is a breaking load or a working load gives a breaking load.
 type Hook struct {
-	Rating units.Mass `json:"rating"` // the weight on the label, for one hook, 1 oz to 1000 lb
+	Rating units.Mass `json:"rating"` // on the label, for one hook, 1 oz to 1000 lb
 	Factor int        `json:"factor"` // the design factor: 5 to 20 for a breaking load, 1 for a working load; 0 is 5
 }
 
-// WorkingLoad returns Rating/Factor, what one hook may carry, rounded down to the nanogram.
+// WorkingLoad returns Rating/Factor, rounded down to the nanogram.
 //
-// Source: 29 CFR 1919.33 has the factor of 5, for lifting gear: an analogy.
+// Source: the factor of 5, 29 CFR 1919.33, for lifting gear: an analogy.
 func (k Hook) WorkingLoad() (units.Mass, error) { return k.workingLoad("Hook.WorkingLoad", "") }
 
 // workingLoad checks k, which is at a pointer.
@@ -64,14 +63,11 @@ func (k Hook) factor() int {
 	return k.Factor
 }
 
-// Count returns how many such hooks hold this length of garland, 1 in to 150 ft, fastened
-// close along an edge, at perFoot for each foot, 1 g to 20 lb; and how far apart they may
-// be, so that each carries the garland half way to its neighbors:
+// Count returns how many such hooks hold this length of garland, 1 in to 150 ft, close along
+// an edge, at perFoot for each foot, 1 g to 20 lb; and how far apart they may be:
 //
 //	spacing = working load/perFoot, in feet, rounded down to the nanometer
 //	hooks   = length/spacing, rounded up, + 1
-//
-// What falls at the ends, and swags, load hooks more: see [Run.Loads].
 func (k Hook) Count(length units.Length, perFoot units.Mass) (hooks int, spacing units.Length, err error) {
 	const fn = "Hook.Count"
 	if err := checkLength(fn, "length", length, units.Inch, maxSwagLength, "1 in to 150 ft"); err != nil {
@@ -93,13 +89,13 @@ func every(working, perFoot units.Mass) units.Length {
 	return units.Length(mulDiv(uint64(working), uint64(units.Foot), uint64(perFoot)))
 }
 
-// A HookLoad is what hangs on the hook at one place, and how it is pulled. A force is
-// given as the weight that pulls as hard.
+// A HookLoad is what hangs on one hook, and how it is pulled, as the weight that pulls as
+// hard.
 type HookLoad struct {
 	At    Point      `json:"at"`    // where the hook is
-	Down  units.Mass `json:"down"`  // the weight that hangs here; negative if the garland lifts the hook
-	Left  units.Mass `json:"left"`  // the level pull of the swag on the left
-	Right units.Mass `json:"right"` // the level pull of the swag on the right
+	Down  units.Mass `json:"down"`  // what hangs here; negative if the garland lifts the hook
+	Left  units.Mass `json:"left"`  // the level pull of the swag at the left
+	Right units.Mass `json:"right"` // the level pull of the swag at the right
 	Total units.Mass `json:"total"` // √(Down² + (Right - Left)²), rounded up, within a nanogram
 }
 
@@ -124,14 +120,13 @@ func (l HookLoad) String() string {
 type Loads struct {
 	Weight   units.Mass      `json:"weight"`   // of the whole
 	Hooks    []HookLoad      `json:"hooks"`    // from the left
-	Working  units.Mass      `json:"working"`  // the working load of a hook, which is overloaded if its Total is above it
-	Remedy   string          `json:"remedy"`   // what would hold an overload, in one line; otherwise empty
+	Working  units.Mass      `json:"working"`  // the working load of a hook, overloaded if its Total is above it
+	Remedy   string          `json:"remedy"`   // what would hold an overload; otherwise empty
 	Needs    []shopping.Need `json:"needs"`    // stockings, and a hook at each place
-	Cautions []units.Caution `json:"cautions"` // with the most that a hook carries while only one side hangs
+	Cautions []units.Caution `json:"cautions"` // with the most on a hook while only one side hangs
 }
 
-// String returns weight, hooks and remedy, line by line. Loads of no hook are "nothing was
-// checked".
+// String returns weight, hooks and remedy. Loads of no hook are "nothing was checked".
 func (l Loads) String() string {
 	if len(l.Hooks) == 0 {
 		return unchecked

@@ -9,14 +9,14 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Look is the way a mantel is dressed. The zero value is [Traditional].
+// A Look is the way a mantel is dressed.
 type Look uint8
 
-// The looks. Left and right are those of someone who faces the mantel.
+// The looks, for someone who faces the mantel.
 const (
 	Traditional       Look = iota // the same on both sides of the middle
-	AsymmetricalLeft              // the weight at the left end, the heavy side
-	AsymmetricalRight             // the weight at the right end, the heavy side
+	AsymmetricalLeft              // heavy at the left end
+	AsymmetricalRight             // heavy at the right end
 )
 
 const wantLook = "traditional, asymmetrical left or asymmetrical right"
@@ -26,10 +26,8 @@ const maxText = 64
 
 var looks = [...]string{"traditional", "asymmetrical left", "asymmetrical right"}
 
-// ParseLook returns the look of a name: traditional, asymmetrical left or asymmetrical
-// right. It also reads symmetric and symmetrical, asymmetric for asymmetrical, and
-// asymmetrical alone for asymmetrical left. Case and spacing are ignored. Any other text is
-// an error wrapping [units.ErrName].
+// ParseLook returns the look of a name, such as traditional, symmetric, asymmetrical left or
+// asymmetric right. Asymmetrical alone is asymmetrical left. Case and spacing are ignored.
 func ParseLook(text string) (Look, error) { return parseLook("ParseLook", "text", text) }
 
 func parseLook(fn, field, text string) (Look, error) {
@@ -56,7 +54,7 @@ func (l Look) String() string {
 	return looks[l]
 }
 
-// MarshalText returns the text of [Look.String], or an error wrapping [units.ErrName].
+// MarshalText returns the text of [Look.String].
 func (l Look) MarshalText() ([]byte, error) {
 	if err := l.check("Look.MarshalText", "look"); err != nil {
 		return nil, err
@@ -77,7 +75,7 @@ func (l *Look) read(fn, field, text string) error {
 	return err
 }
 
-// Value returns the text of [Look.MarshalText], for a database.
+// Value returns the text of [Look.String].
 func (l Look) Value() (driver.Value, error) {
 	if err := l.check("Look.Value", "look"); err != nil {
 		return nil, err
@@ -85,8 +83,8 @@ func (l Look) Value() (driver.Value, error) {
 	return l.String(), nil
 }
 
-// Scan reads a string or bytes as [ParseLook] does, and leaves l on an error. Anything
-// else, NULL too, is an error wrapping [units.ErrSyntax].
+// Scan reads a string or bytes as [ParseLook] does, and leaves l on an error. Anything else
+// is [units.ErrSyntax].
 func (l *Look) Scan(src any) error {
 	const fn = "Look.Scan"
 	switch text := src.(type) {

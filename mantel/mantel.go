@@ -12,24 +12,24 @@ const (
 	wantAbove   = "1 in to 50 ft, or nothing above at all"
 )
 
-// A Mantel is what a tape measure says of a shelf over a fireplace, or of any shelf that
-// is dressed like one. Only Length is required; zero is not measured, or not there.
+// A Mantel is what a tape measure says of a shelf. Only Length is required; zero is not
+// measured, or not there.
 type Mantel struct {
-	Length    units.Length `json:"length"`    // of the shelf, 1 ft to 50 ft
-	Height    units.Length `json:"height"`    // of its top above the hearth or floor, 1 ft to 50 ft
+	Length    units.Length `json:"length"`    // of the shelf, from 1 ft
+	Height    units.Length `json:"height"`    // of its top above the hearth, from 1 ft
 	Depth     units.Length `json:"depth"`     // from the wall to its front edge, 1/8 in to 10 ft
-	LeftWall  bool         `json:"leftWall"`  // the shelf ends at a wall at the left, where nothing can fall
-	RightWall bool         `json:"rightWall"` // the same at the right
+	LeftWall  bool         `json:"leftWall"`  // the left end is at a wall, where nothing can fall
+	RightWall bool         `json:"rightWall"` // the right end is
 	Opening   Rectangle    `json:"opening"`   // of the firebox under the shelf
 	Above     Rectangle    `json:"above"`     // a mirror, picture or screen over the shelf
 }
 
-// A Rectangle is a place in the wall under or over the shelf. The zero value is none.
+// A Rectangle is a place in the wall under or over the shelf. Zero is none.
 type Rectangle struct {
-	Width  units.Length `json:"width"`  // 1 in to 50 ft
-	Height units.Length `json:"height"` // 1 in to 50 ft
-	Gap    units.Length `json:"gap"`    // from the top of the shelf: down to the top of an opening, 1 in to 50 ft; up to the bottom of a mirror, 0 to 50 ft
-	Offset units.Length `json:"offset"` // of its middle to the right of the middle of the shelf, -50 to 50 ft
+	Width  units.Length `json:"width"`  // from 1 in
+	Height units.Length `json:"height"` // from 1 in
+	Gap    units.Length `json:"gap"`    // from the top of the shelf down to the top of an opening, from 1 in; or up to the bottom of a mirror
+	Offset units.Length `json:"offset"` // of its middle to the right of that of the shelf, from -50 ft
 }
 
 // A measured length is a field by its pointer, and what it may be.

@@ -33,11 +33,8 @@ const offHearth = 6 * units.Inch
 
 // Hang returns hanging with Left and Right as the rule has them: half of Extra at each end
 // of a traditional mantel, all of it at the heavy end of an asymmetrical one. Nothing falls
-// at a wall, and on a low shelf an end stops 6 in above the hearth, half the thickness
-// included. A caution then gives the figures.
-//
-// It returns the errors of [Mantel.Hang], and one wrapping [units.ErrRange] if a field of
-// r is out of range.
+// at a wall, and on a low shelf an end stops 6 in above the hearth. A caution then gives the
+// figures.
 //
 // Source: common practice; the 6 in, a starting figure of our own.
 func (r Rules) Hang(mantel Mantel, hanging Hanging) (Hanging, []units.Caution, error) {
@@ -92,21 +89,16 @@ func difference(more units.Length) string {
 
 // Needs returns what a mantel takes as its garland hangs, each with its basis and source:
 //
-//	base garland       by rule, or as it hangs, rounded up to an inch
+//	base garland       by rule; or as it hangs, rounded up to an inch
 //	picks, mantel      length/PickSpacing, rounded up
 //	ornaments, mantel  OrnamentsPerGap · (picks of the top layer - 1)
 //	ribbon, mantel     one whole piece
 //	bells
 //	wire ties          one for each pick and ornament, one for the ribbon
 //
-// The top layer has length/(Layers · PickSpacing) picks, rounded up. If the garland is not
-// that of the rule, its basis says by how much. Hooks, lights and stockings are needs of
-// [Run.Loads], [Run.Lights] and [Mantel.Stockings]. Rooms are left empty.
-//
-// Picks, ornaments, ribbon and lights are of the type "mantel". If they are the same as
-// those of the tree, clear it after [Steps] and before the needs are added up.
-//
-// The errors are those of [Rules.Hang].
+// The top layer has length/(Layers · PickSpacing) picks, rounded up. The basis says how much
+// the garland differs from the rule. Rooms are left empty. If the picks, ornaments, ribbon
+// and lights are the same as those of the tree, clear their type "mantel" after [Steps].
 func (r Rules) Needs(mantel Mantel, hanging Hanging) ([]shopping.Need, error) {
 	const fn = "Rules.Needs"
 	if err := mantel.checkHanging(fn, "/mantel", "/hanging", hanging); err != nil {

@@ -2,39 +2,26 @@ package mantel
 
 import "example.com/fircone/units"
 
-// Rules are the rules of thumb for a mantel, one set for each look. A shop with habits of
-// its own changes a field of [CommonPractice]; a field of zero asks for none.
+// Rules are the rules of thumb, one set for each look. A shop with habits of its own changes
+// a field of [CommonPractice]; zero asks for none.
 type Rules struct {
-	Traditional  LookRules `json:"traditional"`  // for the same on both sides
-	Asymmetrical LookRules `json:"asymmetrical"` // for all the weight on one side
+	Traditional  LookRules `json:"traditional"`  // the same on both sides
+	Asymmetrical LookRules `json:"asymmetrical"` // all the weight on one side
 }
 
 // LookRules are the rules of thumb for one look.
 type LookRules struct {
-	// Extra is the garland beyond the length of the shelf, for what falls at the ends, 0 to
-	// 50 ft.
-	Extra units.Length `json:"extra"`
-
-	// PickSpacing is the length of shelf for each pick, 1/2 in to 50 ft, rounded up.
-	PickSpacing units.Length `json:"pickSpacing"`
-
-	// Layers is how many equal parts an asymmetrical shelf has, 0 to 10; 0 is 1. The picks
-	// of a part are a layer; the last one, at the heavy side, is the top layer.
-	Layers int `json:"layers"`
-
-	// OrnamentsPerGap is the ornaments between two neighboring picks of the top layer, 0
-	// to 10. The other layers have none.
-	OrnamentsPerGap int `json:"ornamentsPerGap"`
-
-	// Ribbon is the one piece of ribbon for a bow or a fall, 0 to 50 ft.
-	Ribbon units.Length `json:"ribbon"`
-
-	// Bells is how many bells hang with the ribbon, 0 to 100.
-	Bells int `json:"bells"`
+	Extra           units.Length `json:"extra"`           // of garland beyond the length of the shelf, for what falls
+	PickSpacing     units.Length `json:"pickSpacing"`     // of shelf for each pick, from 1/2 in
+	Layers          int          `json:"layers"`          // equal parts of an asymmetrical shelf, 0 to 10; 0 is 1
+	OrnamentsPerGap int          `json:"ornamentsPerGap"` // between two picks of the top layer, at the heavy side, 0 to 10
+	Ribbon          units.Length `json:"ribbon"`          // one piece, for a bow or a fall
+	Bells           int          `json:"bells"`           // with the ribbon, 0 to 100
 }
 
-// CommonPractice returns the rules that most of the trade follows: those of the table in
-// the package documentation. It has no published source.
+// CommonPractice returns the rules of the package documentation.
+//
+// Source: common practice.
 func CommonPractice() Rules {
 	return Rules{
 		Traditional: LookRules{

@@ -16,30 +16,30 @@ const maxHooks = 101
 // a swag, with u half the span in units of the curve's parameter a = span/2u:
 //
 //	o---------------------o   sag    = span · (cosh u - 1)/2u · cosh m
-//	*          |          *   length = √(rise² + (span · sinh u/u)²)
-//	 *         |sag      *    m      = asinh(rise/span · u/sinh u)
-//	   *_      |      _*
-//	      *__*_|_*__*
+//	*..........|..........*   length = √(rise² + (span · sinh u/u)²)
+//	.*.........|sag......*.   m      = asinh(rise/span · u/sinh u)
+//	...*.......|.......*...
+//	......*..*.|.*..*......
 //
 // Sag is straight down from the middle of the line between the hooks. Lengths, sags and
-// depths are less than a nanometer from the exact ones for each swag. Hooks that are
-// level and at equal distances to the nanometer are taken to be exactly so. A garland
-// with stiff wire hangs a little otherwise; bend it to the sag.
+// depths are less than a nanometer from the exact ones for each swag. Hooks that are level
+// and evenly spaced to the nanometer are taken to be exactly so. A garland with stiff wire
+// hangs a little otherwise; bend it to the sag.
 //
 // Source: OpenStax, Calculus Volume 1, section Calculus of the Hyperbolic Functions, for
 // level hooks; statics for the others.
 type Run struct {
-	// Hooks are 2 to 101, from left to right, an inch to 50 ft apart, level, and at most
-	// 50 ft in height. They are measured from any place, up to 1000 ft away.
+	// Hooks are 2 to 101, from left to right, an inch to 50 ft apart and at most 50 ft
+	// higher or lower, measured from any place up to 1000 ft away.
 	Hooks []Point `json:"hooks"`
 
-	// Sag is that of each swag, 0 to 50 ft. With zero the garland is fastened close along
-	// the line from hook to hook, and pulls no hook sideways.
+	// Sag is that of each swag. With zero the garland is fastened close along the line from
+	// hook to hook, and pulls no hook sideways.
 	Sag units.Length `json:"sag"`
 
-	Left  units.Length `json:"left"`  // what falls at the first hook, 0 to 50 ft
-	Right units.Length `json:"right"` // what falls at the last hook, 0 to 50 ft
-	Lying bool         `json:"lying"` // the garland lies on a shelf from the first hook to the last; Sag is then zero
+	Left  units.Length `json:"left"`  // what falls at the first hook
+	Right units.Length `json:"right"` // what falls at the last hook
+	Lying bool         `json:"lying"` // on a shelf from the first hook to the last, without a sag
 }
 
 // swag returns the swag from the i-th hook to the next.
@@ -114,7 +114,7 @@ func checkApart(fn string, p, q Point, least units.Length, from string) error {
 	return nil
 }
 
-// Garland returns the length of garland that the run takes, with what falls at the ends.
+// Garland returns the length of the garland, with what falls at the ends.
 func (r Run) Garland() (units.Length, error) {
 	if err := r.check("Run.Garland"); err != nil {
 		return 0, err
@@ -136,12 +136,10 @@ func (r Run) between() units.Length {
 	return length
 }
 
-// FindSag returns r with the one sag of all its swags that uses up a garland of this length,
-// to the nearest nanometer. Sag of r is ignored. [Mantel.Hang] refuses a sag that passes the
-// hearth.
-//
-// It returns an error wrapping [units.ErrFit] if garland does not reach from hook to hook,
-// and [units.ErrRange] if the sag would be over 50 ft or r lies on a shelf.
+// FindSag returns r with the sag, the same in each swag, that uses up a garland, to the
+// nearest nanometer. Only [Mantel.Hang] knows where the hearth is. It returns [units.ErrFit]
+// if garland does not reach from hook to hook, and [units.ErrRange] if the sag would be over
+// 50 ft or r lies on a shelf.
 func (r Run) FindSag(garland units.Length) (Run, error) {
 	const fn = "Run.FindSag"
 	r.Sag = 0
@@ -190,8 +188,8 @@ func (r Run) FindSag(garland units.Length) (Run, error) {
 	return r, nil
 }
 
-// Below returns how far the garland is below the level that the hooks are measured from, at
-// a place between the first hook and the last, to the nearest nanometer.
+// Below returns how far the garland is below the level that the hooks are measured from, to
+// the nearest nanometer, at a place between the first hook and the last.
 func (r Run) Below(along units.Length) (units.Length, error) {
 	const fn = "Run.Below"
 	if err := r.check(fn); err != nil {
@@ -212,9 +210,9 @@ func (r Run) Below(along units.Length) (units.Length, error) {
 	return r.Hooks[i].Below + nearest(r.swag(i).curve().Below(float64(along-r.Hooks[i].Along))), nil
 }
 
-// AppendPath appends to dst the middle line of the garland, from the bottom of the left end
-// to the bottom of the right one, and returns the longer slice. Each swag is given as that
-// many straight pieces of equal width, 1 to 1000. With an error it returns dst as it was.
+// AppendPath appends to dst the middle line of the garland from left to right, with each swag
+// in 1 to 1000 straight pieces of equal width, and returns the longer slice. With an error it
+// returns dst as it was.
 func (r Run) AppendPath(dst []Point, pieces int) ([]Point, error) {
 	const fn = "Run.AppendPath"
 	if err := r.check(fn); err != nil {
@@ -257,8 +255,8 @@ func (r Run) AppendPath(dst []Point, pieces int) ([]Point, error) {
 	return dst, nil
 }
 
-// Needs returns the garland, rounded up to an inch, and one pick for each pickSpacing of
-// it, rounded up, with a tie each. PickSpacing is 1/2 in to 50 ft, or 0 for no picks.
+// Needs returns the garland, rounded up to an inch, and one pick for each pickSpacing of it,
+// rounded up, with a tie each. PickSpacing is from 1/2 in; 0 is no picks.
 func (r Run) Needs(pickSpacing units.Length) ([]shopping.Need, error) {
 	const fn = "Run.Needs"
 	if err := r.check(fn); err != nil {
@@ -300,13 +298,12 @@ func (r Run) garlandNeed() shopping.Need {
 	}
 }
 
-// Lights returns the lamps of the strings of lights that are wound along the garland, with
-// so many lamps, 1 to 10,000, on a lighted length, 1 in to 150 ft; and the extension cord
-// to an outlet, at most 150 ft away each way:
+// Lights returns the lamps of strings of lights that are wound along the garland, each with
+// 1 to 10,000 lamps on a length of 1 in to 150 ft, and the extension cord to an outlet, at
+// most 150 ft away each way:
 //
 //	strings = garland/length, rounded up
-//	cord    = from the bottom of the nearer end, along the wall and up or down it,
-//	          rounded up to a foot
+//	cord    = from the nearer end, along the wall and up or down it, rounded up to a foot
 //
 // The basis says how many strings, and at which end the plug is. Package sizing/lights says
 // what they draw.
@@ -354,15 +351,13 @@ func (r Run) Lights(lamps int, length units.Length, outlet Point) (need shopping
 //	left, right = perFoot · (length ∓ rise · cosh u/sinh u)/2
 //
 // A level swag hangs half on each. The steeper it is, the more the upper hook carries: 20 in
-// wide, rising 14 in, with 4 in of sag, 98 % of the weight. A very steep one lifts its
-// lower hook, which needs a tie. Where two swags meet their pulls cancel, once both hang.
+// wide, rising 14 in, with 4 in of sag, 98 % of the weight. A very steep one lifts its lower
+// hook, which needs a tie. Where two swags meet their pulls cancel, once both hang.
 //
-// Weight is perFoot times the garland; every Down, and what lies on a shelf, add up to it
-// exactly. Each Down and pull is within a nanogram of the exact one up to 1 lb, and within a
-// part in 1e12 beyond.
-//
-// It returns an error wrapping [units.ErrRange] if Sag is above 0 and less than a hundredth
-// of a span, since a taut garland pulls without limit.
+// Every Down, and what lies on a shelf, add up to the weight exactly. Each Down and pull is
+// within a nanogram of the exact one up to 1 lb, and a part in 1e12 beyond. It returns
+// [units.ErrRange] if a sag is less than a hundredth of its span: a taut garland pulls
+// without limit.
 //
 // Source: statics; the design factor, as for [Hook.WorkingLoad].
 func (r Run) Loads(perFoot units.Mass, hook Hook) (Loads, error) {
@@ -479,13 +474,10 @@ func (r Run) unevenLoads(fn string, l *Loads, perFoot units.Mass) error {
 	return nil
 }
 
-// Stairs returns the run of a garland along a stair rail, from a newel at the left to a
-// post at the right, 1 ft to 50 ft away and at most 50 ft above or below. It hangs at the
-// newel, at each each-th of so many balusters, 0 to 99, at equal distances, and at the
-// post. Each is 1 to balusters + 1; the last swag may be narrower.
-//
-// Set Sag, Left and Right of the run as you like. The cautions say what to mind on stairs.
-// It returns an error wrapping [units.ErrFit] for swags under an inch wide.
+// Stairs returns the run of a garland along a stair rail, from a newel at the left to a post
+// at the right, 1 ft to 50 ft away and at most 50 ft higher or lower. It hangs at the newel,
+// at each each-th of 0 to 99 evenly spaced balusters, and at the post. Set its Sag, Left
+// and Right. The cautions say what to mind on stairs.
 func Stairs(newel, post Point, balusters, each int) (Run, []units.Caution, error) {
 	const fn = "Stairs"
 	if err := checkPlace(fn, newel); err != nil {
@@ -517,17 +509,13 @@ func Stairs(newel, post Point, balusters, each int) (Run, []units.Caution, error
 	return run, []units.Caution{cautionStairs}, nil
 }
 
-// Door returns the run of a garland up one side of a door or a window, along its top and
-// down the other side. Corner is the lower right corner, measured from the upper left one:
-// 1 ft to 50 ft along, and 0 to 50 ft below. The top has so many swags, 0 to 100; zero is
-// straight.
+// Door returns the run of a garland up one side of a door or window, along its top, in 0 to
+// 100 swags, and down the other side. Corner is the lower right corner, measured from the
+// upper left one. Set its Sag, and add a few inches to Left and Right for the corners. The
+// corner hooks carry the sides, unless you tie them up along the frame: see [Hook.Count].
+// The cautions say what to mind at a door.
 //
-// Set Sag of the run as you like, and add a few inches to Left and Right for the corners.
-// The corner hooks carry the sides, unless you tie them up along the frame: [Hook.Count]
-// says with how many hooks. The cautions say what to mind at a door. It returns an error
-// wrapping [units.ErrFit] for swags under an inch wide.
-//
-// Source: two sides, the top and the corners, common practice.
+// Source: common practice.
 func Door(corner Point, swags int) (Run, []units.Caution, error) {
 	const fn = "Door"
 	for _, x := range [...]measured{

@@ -11,25 +11,21 @@ import (
 type Spot struct {
 	Item  shopping.Item `json:"item"`  // as in Rules.Needs
 	Along units.Length  `json:"along"` // from the left end of the shelf
-	Layer int           `json:"layer"` // from the garland out, in the order of the work: picks, ornaments, ribbon and bells
+	Layer int           `json:"layer"` // from the garland out, in the order of the work
 }
 
-// Spots returns where everything goes along the shelf, as many of each as [Rules.Needs] has:
-// the picks from the left end, then the ornaments, the ribbon and the bells.
-//
-// Picks of a traditional mantel are PickSpacing apart, the same on both sides of the middle:
+// Spots returns where everything goes along the shelf: the picks from the left end, then the
+// ornaments, the ribbon and the bells. Picks of a traditional mantel are PickSpacing apart,
+// the same on both sides of the middle:
 //
 //	first pick = (length - (picks - 1) · PickSpacing)/2
 //
-// Those of an asymmetrical one begin at the heavy end; what is left, at most a spacing, is
-// at the light end. The layers rise towards the heavy end. Ornaments hang at equal distances
-// in the gaps of the top layer. Ribbon and bells are in the middle, or at the heavy end.
+// Those of an asymmetrical one begin at the heavy end, and what is left is at the light end.
+// Ornaments hang at equal distances in the gaps of the top layer. Ribbon and bells are in
+// the middle, or at the heavy end. Places are rounded to the nanometer.
 //
-// Places are rounded to the nanometer. Only the length of mantel is used. It returns an
-// error wrapping [units.ErrRange] or [units.ErrName] for mantel, look or r.
-//
-// Source: common practice; what is left at which end, and how layers divide the shelf, a
-// choice of our own.
+// Source: common practice; what is left at which end, and the parts of the shelf, a choice of
+// our own.
 func (r Rules) Spots(mantel Mantel, look Look) ([]Spot, error) {
 	a, err := r.of("Rules.Spots", "/mantel/length", mantel.Length, "look", look)
 	if err != nil {

@@ -13,9 +13,9 @@ type Step struct {
 	Mind  string          `json:"mind"`  // what can go wrong or hurt; may be empty
 }
 
-// Steps returns the order of work for a look: fluff, tie in, hang, then ribbon and bells.
-// Every item of [Rules.Needs], [Run.Loads], [Run.Lights] and [Mantel.Stockings] in needs is
-// in some step; a step without any is left out.
+// Steps returns the order of work for a look, with the items of needs in it: those of
+// [Rules.Needs], [Run.Loads], [Run.Lights] and [Mantel.Stockings]. A step without any is
+// left out.
 //
 // Source: common practice.
 func Steps(look Look, needs []shopping.Need) ([]Step, error) {

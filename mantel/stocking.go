@@ -15,26 +15,26 @@ const usualSpacing = 10 * units.Inch
 // Stockings hang below a shelf, one to a hook or holder.
 type Stockings struct {
 	Count     int          `json:"count"`     // 0 to 100; 0 is as many as fit
-	Spacing   units.Length `json:"spacing"`   // center to center, 1 in to 50 ft; 0 is 10 in, and 8 to 12 in is usual
-	Length    units.Length `json:"length"`    // from the shelf to the toe, 1 in to 50 ft; 15 to 20 in is usual
-	Thickness units.Length `json:"thickness"` // across, filled, 0 to 3 ft: half comes nearer to the opening, all of it stands out
-	Weight    units.Mass   `json:"weight"`    // of one, filled, 1 g to 1000 lb; 1 to 3 lb is usual: weigh it
+	Spacing   units.Length `json:"spacing"`   // center to center, from 1 in; 8 to 12 in is usual, 0 is 10 in
+	Length    units.Length `json:"length"`    // from the shelf to the toe, from 1 in; 15 to 20 in is usual
+	Thickness units.Length `json:"thickness"` // across, filled, 0 to 3 ft; half comes nearer to the opening, all stands out
+	Weight    units.Mass   `json:"weight"`    // of one, filled, 1 g to 1000 lb; 1 to 3 lb is usual, weigh it
 }
 
 // Stockings returns what each holder of a row of stockings carries, and how near each comes
-// to the opening and the hearth, by the same figures as a garland:
+// to the opening and the hearth, by the same figures as a garland. The row is in the middle
+// of the shelf:
 //
 //	==o=======o=======o=======o==   shelf
-//	  |_      |_      |_      |_    spacing
-//	  |_)     |_)     |_)     |_)
-//	      .________________.        opening
+//	..|_......|_......|_......|_.   spacing
+//	..|_).....|_).....|_).....|_)
+//	......._________________.....   opening
 //
 //	fit = length of the shelf/spacing, rounded down, and at least 1
 //
-// The row is in the middle of the shelf. It returns an error wrapping [units.ErrFit] if
-// Count is more than fit, or the toes would lie on the hearth.
+// It returns [units.ErrFit] if Count is more than fit, or the toes would lie on the hearth.
 //
-// Source: spacing and length, common practice, from memory.
+// Source: common practice, from memory.
 func (m Mantel) Stockings(stockings Stockings, hook Hook) (Loads, Clearances, error) {
 	const fn = "Mantel.Stockings"
 	s := stockings
