@@ -584,6 +584,9 @@ func TestHangingText(t *testing.T) {
 		"straight along the shelf, falling 0 ft at the left and 0 ft at the right, with ribbon falling 2 ft 3 in in the middle": {
 			Fall: 27 * in,
 		},
+		"straight along the shelf, falling 0 ft at the left and 0 ft at the right, with ribbon falling 1 ft at the left": {
+			Look: mantel.AsymmetricalLeft, Fall: ft,
+		},
 		"2 swags 5 9/16 in deep, falling 0 ft at the left and 0 ft at the right": {Swags: 2, Sag: 5*in + 9*in/16 + 1},
 	} {
 		if got := h.String(); got != want {

@@ -240,13 +240,3 @@ func mulDiv(a, b, c uint64) uint64 {
 	quo, _ := bits.Div64(hi, lo, c)
 	return quo
 }
-
-// mulDivNearest returns a·b/c rounded to the nearest, half up, where that fits.
-func mulDivNearest(a, b, c uint64) uint64 {
-	hi, lo := bits.Mul64(a, b)
-	quo, rem := bits.Div64(hi, lo, c)
-	if rem >= c-rem {
-		quo++
-	}
-	return quo
-}

@@ -376,101 +376,56 @@ func (r Run) Loads(perFoot units.Mass, hook Hook) (Loads, error) {
 	for i, p := range r.Hooks {
 		l.Hooks[i].At = p
 	}
-	if across, ok := r.even(); ok {
-		err = r.evenLoads(fn, &l, across, perFoot)
-	} else {
-		err = r.unevenLoads(fn, &l, perFoot)
-	}
-	if err != nil {
+	if err := r.share(fn, &l, perFoot); err != nil {
 		return Loads{}, err
 	}
 	l.judge(hook, perFoot)
 	return l, nil
 }
 
-// evenLoads shares out the weight in whole numbers.
-func (r Run) evenLoads(fn string, l *Loads, across units.Length, perFoot units.Mass) error {
+// share gives every hook its part of the weight, and its pulls.
+func (r Run) share(fn string, l *Loads, perFoot units.Mass) error {
 	n := len(r.Hooks) - 1
-	pull := units.Mass(0)
-	if r.Sag > 0 {
-		if err := checkTaut(fn, r.Sag, across, n); err != nil {
-			return err
-		}
-		pull = units.Mass(math.Round(float64(perFoot) * r.curve(across).Pull() / float64(units.Foot)))
-	}
-	garland, between := r.garland(), r.between()
-	l.Weight = units.Mass(mulDivNearest(uint64(garland), uint64(perFoot), uint64(units.Foot)))
-	// Lengths in parts of a nanometer, so that half a swag is a whole number.
-	parts := uint64(2 * n)
-	hung, weighed := uint64(0), units.Mass(0)
-	// next returns the weight of the next so many parts of the garland, from the left.
-	next := func(length uint64) units.Mass {
-		hung += length
-		upTo := units.Mass(mulDivNearest(uint64(l.Weight), hung, parts*uint64(garland)))
-		weight := upTo - weighed
-		weighed = upTo
-		return weight
-	}
-	for i := range l.Hooks {
-		load := &l.Hooks[i]
-		if i == 0 {
-			load.Down = next(parts * uint64(r.Left))
-		} else {
-			half := next(uint64(between))
-			if !r.Lying {
-				load.Down, load.Left = half, pull
-			}
-		}
-		if i == n {
-			load.Down += next(parts * uint64(r.Right))
-			break
-		}
-		half := next(uint64(between))
-		if !r.Lying {
-			load.Down += half
-			load.Right = pull
-		}
-	}
-	return nil
-}
-
-// unevenLoads shares out the weight swag by swag.
-func (r Run) unevenLoads(fn string, l *Loads, perFoot units.Mass) error {
-	last := len(r.Hooks) - 1
 	weigh := func(length float64) float64 { return float64(perFoot) * length / float64(units.Foot) }
-	down := make([]float64, last+1)
-	down[0], down[last] = weigh(float64(r.Left)), weigh(float64(r.Right))
-	lying := 0.0
-	for i := range last {
-		s := r.swag(i)
-		c := s.curve()
-		switch {
-		case r.Lying:
-			lying += weigh(c.Length())
-			continue
-		case s.sag == 0:
-			half := weigh(c.Length() / 2)
+	across, even := r.even()
+	c := r.curve(across)
+	down, lying := make([]float64, n+1), 0.0
+	down[0], down[n] = weigh(float64(r.Left)), weigh(float64(r.Right))
+	hung := weigh(float64(r.Left + r.Right))
+	for i := range n {
+		span, parts := across, n
+		if !even {
+			s := r.swag(i)
+			c, span, parts = s.curve(), s.span, 1
+		}
+		if r.Sag > 0 {
+			if err := checkTaut(fn, r.Sag, span, parts); err != nil {
+				return err
+			}
+			hung += weigh(c.Length()) // not the sum of the ends, which can be large and opposite
+			left, right := c.Ends()
+			down[i] += weigh(left)
+			down[i+1] += weigh(right)
+			pull := units.Mass(math.Round(weigh(c.Pull())))
+			l.Hooks[i].Right, l.Hooks[i+1].Left = pull, pull
+		} else if half := weigh(c.Length() / 2); r.Lying {
+			lying += 2 * half
+		} else {
+			hung += 2 * half
 			down[i] += half
 			down[i+1] += half
-			continue
 		}
-		if err := checkTaut(fn, s.sag, s.span, 1); err != nil {
-			return err
-		}
-		left, right := c.Ends()
-		down[i] += weigh(left)
-		down[i+1] += weigh(right)
-		pull := units.Mass(math.Round(weigh(c.Pull())))
-		l.Hooks[i].Right, l.Hooks[i+1].Left = pull, pull
 	}
-	sum := 0.0
+	sum, before := 0.0, units.Mass(0)
 	for i, d := range down {
-		sum += d
+		if sum += d; i == n {
+			sum = hung
+		}
 		upTo := units.Mass(math.Round(sum))
-		l.Hooks[i].Down = upTo - l.Weight
-		l.Weight = upTo
+		l.Hooks[i].Down = upTo - before
+		before = upTo
 	}
-	l.Weight += units.Mass(math.Round(lying))
+	l.Weight = units.Mass(math.Round(hung + lying))
 	return nil
 }
 

@@ -5,6 +5,7 @@ import (
 	"math/big"
 	"testing"
 
+	"example.com/fircone/internal/catenary/slow"
 	"example.com/fircone/mantel"
 	"example.com/fircone/units"
 
@@ -88,8 +89,8 @@ func TestSwagLengthIsExact(t *testing.T) {
 		}
 		n++
 		// The span grows with the length at a given sag.
-		want := bigOf(float64(span))
-		low, high := exactSpan(float64(got)-near, float64(sag)), exactSpan(float64(got)+near, float64(sag))
+		want := slow.Big(float64(span))
+		low, high := slow.LevelSpan(float64(got)-near, float64(sag)), slow.LevelSpan(float64(got)+near, float64(sag))
 		if low.Cmp(want) > 0 || high.Cmp(want) < 0 {
 			t.Errorf("span %v sag %v: length %v is not the nearest", span, sag, got)
 		}
@@ -113,16 +114,16 @@ func TestSagIsExact(t *testing.T) {
 		got, err := swag(span, 0, 0).FindSag(span + slack)
 		if err != nil {
 			// The exact sag of so long a garland is over 50 ft.
-			if exactSpan(float64(span+slack), float64(maxSag)).Cmp(bigOf(float64(span))) < 0 {
+			if slow.LevelSpan(float64(span+slack), float64(maxSag)).Cmp(slow.Big(float64(span))) < 0 {
 				t.Fatal(span, slack, err)
 			}
 			continue
 		}
 		n++
 		// The span shrinks as the sag grows at a given length.
-		want := bigOf(float64(span))
-		low := exactSpan(float64(span+slack), float64(got.Sag)+near)
-		high := exactSpan(float64(span+slack), float64(got.Sag)-near)
+		want := slow.Big(float64(span))
+		low := slow.LevelSpan(float64(span+slack), float64(got.Sag)+near)
+		high := slow.LevelSpan(float64(span+slack), float64(got.Sag)-near)
 		if low.Cmp(want) > 0 || high.Cmp(want) < 0 {
 			t.Errorf("span %v length %v: sag %v is not the nearest", span, span+slack, got.Sag)
 		}
@@ -145,7 +146,7 @@ func TestBelowIsExact(t *testing.T) {
 				if err != nil {
 					t.Fatal(err)
 				}
-				diff := sub(bigOf(float64(got)), exactBelow(float64(span), float64(sag), float64(at)))
+				diff := slow.Sub(slow.Big(float64(got)), slow.OfSag(float64(span), 0, float64(sag)).Below(float64(at)))
 				if diff.Abs(diff).Cmp(big.NewFloat(near)) > 0 {
 					t.Errorf("%v: below at %v is %v, off by %v nm", s, at, got, diff)
 				}
@@ -367,4 +368,16 @@ func BenchmarkGarland(b *testing.B) {
 		l, _ := r.Garland()
 		sink += l
 	}
+}
+
+// parabola returns the length of a parabola of this span and sag, the usual stand-in for
+// a catenary: with k = 4·sag/span,
+//
+//	length = span/2 · (√(1 + k²) + asinh(k)/k)
+func parabola(span, sag units.Length) float64 {
+	if sag == 0 {
+		return float64(span)
+	}
+	k := 4 * float64(sag) / float64(span)
+	return float64(span) / 2 * (math.Sqrt(1+k*k) + math.Asinh(k)/k)
 }

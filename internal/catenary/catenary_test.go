@@ -6,11 +6,12 @@ import (
 	"testing"
 
 	"example.com/fircone/internal/catenary"
+	"example.com/fircone/internal/catenary/slow"
 )
 
 // off reports by how much got is off, as a part of scale.
 func off(got float64, want *big.Float, scale float64) float64 {
-	d, _ := sub(bigOf(got), want).Float64()
+	d, _ := slow.Sub(slow.Big(got), want).Float64()
 	return math.Abs(d) / scale
 }
 
@@ -43,22 +44,22 @@ func TestSloped(t *testing.T) {
 	for c := range chains {
 		span, rise, sag := c[0], c[1], c[2]
 		n++
-		got, want := catenary.Sloped(span, rise, sag), exactSloped(span, rise, sag)
-		length, _ := want.length().Float64()
+		got, want := catenary.Sloped(span, rise, sag), slow.OfSag(span, rise, sag)
+		length, _ := want.Length().Float64()
 		left, right := got.Ends()
-		l, r := want.ends()
-		pull, _ := want.a.Float64()
+		l, r := want.Ends()
+		pull, _ := want.Pull().Float64()
 		at, below := got.Lowest()
 		errs := map[string]float64{
-			"length": off(got.Length(), want.length(), length),
+			"length": off(got.Length(), want.Length(), length),
 			"left":   off(left, l, length+pull),
 			"right":  off(right, r, length+pull),
-			"pull":   off(got.Pull(), want.a, pull),
-			"sag":    off(got.Sag(), bigOf(sag), length),
-			"lowest": off(below, want.below(at), length),
+			"pull":   off(got.Pull(), want.Pull(), pull),
+			"sag":    off(got.Sag(), slow.Big(sag), length),
+			"lowest": off(below, want.Below(at), length),
 		}
 		for _, part := range []float64{0, 0.1, 0.5, 0.77, 1} {
-			errs["below"] = max(errs["below"], off(got.Below(math.Round(part*span)), want.below(math.Round(part*span)), length))
+			errs["below"] = max(errs["below"], off(got.Below(math.Round(part*span)), want.Below(math.Round(part*span)), length))
 			if got.Below(math.Round(part*span)) > below+1e-14*length {
 				t.Errorf("%v %v %v: lower at %v than at the lowest, %v", span, rise, sag, part, at/span)
 			}
@@ -76,8 +77,8 @@ func TestSloped(t *testing.T) {
 		// Its length gives it back.
 		whole := int64(math.Ceil(length))
 		fit, ok := catenary.Fit(int64(span), int64(rise), whole)
-		if exact := exactFit(span, math.Abs(rise), float64(whole)); !ok || off(fit.Sag(), exact.sag(), length) > 2e-13 {
-			t.Errorf("span %v rise %v length %v: sag %v, %v, want %v", span, rise, whole, fit.Sag(), ok, exact.sag())
+		if exact := slow.OfLength(span, math.Abs(rise), float64(whole)); !ok || off(fit.Sag(), exact.Sag(), length) > 2e-13 {
+			t.Errorf("span %v rise %v length %v: sag %v, %v, want %v", span, rise, whole, fit.Sag(), ok, exact.Sag())
 		}
 	}
 	if n < 200 {
