@@ -10,7 +10,7 @@ import (
 // Big returns x in 256 bits.
 func Big(x float64) *big.Float { return new(big.Float).SetPrec(256).SetFloat64(x) }
 
-// Add, Sub, Mul and Quo are sums and products in 256 bits.
+// Add returns a + b in 256 bits, as all of these.
 func Add(a, b *big.Float) *big.Float { return Big(0).Add(a, b) }
 
 // Sub returns a - b.
