@@ -118,10 +118,11 @@ func near(r float64) float64 {
 // negative rise is below it.
 //
 // It solves r·√(s² + k²)/s = sag/span for u, where r = (cosh u - 1)/2u and s =
-// sinh u/u, by Newton's method. The left side grows with u. The start is the second
-// order of its series, or a level chain of the same sag if that has a smaller u,
-// which is never far below the root; from there 12 steps were the most that 60,000
-// chains took, of all slopes to 600 and sags from a hundredth to 600 of the span.
+// sinh u/u, by Newton's method with the bend of r. The left side grows with u. The start
+// is the second order of its series for a flat chain, a level chain of nearly the same u
+// for a deep one, and the smaller of both for a deep one that is steeper still. On a grid
+// of 60,000 chains, slopes from 1/1000 to 600 and sags from a hundredth to 600 of the
+// span, 85 % take one or two steps, and none more than 7.
 func Sloped(span, rise, sag float64) Curve {
 	k, g := rise/span, sag/span
 	k2 := float64(k * k)
@@ -132,7 +133,11 @@ func Sloped(span, rise, sag float64) Curve {
 	d := 1 + float64(z*(1./6-k2/(3*(1+k2))))
 	u := math.Sqrt(z / max(d, 0.2))
 	if z > 1 {
-		u = min(u, near(g))
+		if t := float64(2*g) + 1; k < t && -k < t { // s is about t
+			u = near(g / math.Sqrt(1+k2/float64(t*t)))
+		} else {
+			u = min(u, near(g))
+		}
 	}
 	for range maxSteps {
 		r, slopeR, s, slopeS := parts(u)
@@ -140,6 +145,10 @@ func Sloped(span, rise, sag float64) Curve {
 		value := r * p / s
 		slope := float64(slopeR*p/s) - r*slopeS*k2/float64(p*float64(s*s))
 		step := (value - g) / slope
+		if math.Abs(step) < u/8 {
+			bend := (float64(u*r) + 0.5 - float64(2*slopeR)) / u // the second derivative of r
+			step *= 1 + float64(step*bend/(2*slopeR))
+		}
 		// No step to a quarter or to more than twice: there Newton's method may wander.
 		next := min(max(u-step, u/4), float64(2*u)+1)
 		done := math.Abs(step) < 1e-8*u
