@@ -32,7 +32,8 @@
 //
 // # What it looks like
 //
-// Swags hang between hooks at the front edge. The ends of the garland fall as drops.
+// Swags hang between hooks at the front edge of the shelf. The ends of the garland fall as
+// drops.
 //
 //	 o---------o---------o     o  hooks
 //	 |*       *|*       *|
@@ -106,7 +107,8 @@
 //
 // Decorations stay 3 ft from an open fire. Few garlands over a fireplace do, which is why
 // they come down before a fire is lit. With the fire out, the figures for trim serve as a
-// caution. [Mantel.Clearances] measures a garland against them:
+// caution. [Mantel.Clearances] measures a garland against them, and [StandOut] has them
+// for every distance:
 //
 //	inches from   inches that it may stand out
 //	the opening   IRC above  NFPA 211  IRC beside

@@ -430,9 +430,9 @@ func (r Run) share(fn string, l *Loads, perFoot units.Mass) error {
 }
 
 // Stairs returns the run of a garland along a stair rail, from a newel at the left to a post
-// at the right, 1 ft to 50 ft away and at most 50 ft higher or lower. It hangs at the newel,
-// at each each-th of 0 to 99 evenly spaced balusters, and at the post. Set its Sag, Left
-// and Right. The cautions say what to mind on stairs.
+// at the right, 1 ft to 50 ft away and at most 50 ft higher or lower, with 0 to 99 evenly
+// spaced balusters between. It hangs at the newel, at the post, and, if each is 4, at every
+// fourth baluster. Set its Sag, Left and Right. The cautions say what to mind on stairs.
 func Stairs(newel, post Point, balusters, each int) (Run, []units.Caution, error) {
 	const fn = "Stairs"
 	if err := checkPlace(fn, newel); err != nil {
