@@ -85,7 +85,10 @@ func offers(ctx context.Context, db *sql.DB, colors palette.Palette) ([]shopping
 		if o.Item.Kind, err = shopping.ParseKind(kind); err != nil {
 			return nil, err
 		}
-		o.Item.Size, o.Pack.Length, o.Price, o.Shelf = size, length, price, shopping.Shelf{Known: left.Valid, Packs: int(left.Int64)}
+		o.Item.Size, o.Pack.Length, o.Price, o.Shelf = size, length, price, shopping.Shelf(left.Int64)
+		if left.Valid && left.Int64 == 0 {
+			o.Shelf = shopping.SoldOut
+		}
 		if color != "" && len(colors) > 0 {
 			looks, err := palette.ParseColor(color)
 			if err != nil {

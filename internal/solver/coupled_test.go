@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
 
 	"github.com/shopspring/decimal"
 )
@@ -56,7 +57,7 @@ func coupled(n int) order {
 		}
 		offer.Price = price(r, 60*pieces, 180*pieces+100)
 		if r.IntN(2) == 0 {
-			offer.Shelf = shopping.Left(1 + r.IntN(8))
+			offer.Shelf = shopping.Shelf(1 + r.IntN(8))
 		}
 		o.shop.Offers = append(o.shop.Offers, offer)
 	}
@@ -65,8 +66,8 @@ func coupled(n int) order {
 		switch r.IntN(4) {
 		case 0:
 			each := 2 + r.IntN(6)
-			need.Assort = shopping.Assortment{Types: 2 + r.IntN(2), Least: each, Most: each + 4}
-			need.Quantity.Pieces = need.Assort.Types * (each + 1 + r.IntN(3))
+			need.Types, need.Each = 2+r.IntN(2), units.Range[int]{Min: each, Max: each + 4}
+			need.Quantity.Pieces = need.Types * (each + 1 + r.IntN(3))
 		default:
 			need.Item.Type = types[r.IntN(4)]
 		}
@@ -85,8 +86,8 @@ func (o order) program() string {
 	for i, offer := range o.shop.Offers {
 		n := "n" + strconv.Itoa(i)
 		m.integers = append(m.integers, n)
-		if offer.Shelf.Known {
-			m.bounds = append(m.bounds, fmt.Sprintf("%s <= %d", n, offer.Shelf.Packs))
+		if offer.Shelf > 0 {
+			m.bounds = append(m.bounds, fmt.Sprintf("%s <= %d", n, offer.Shelf))
 		}
 		cost.add(offer.Price.Shift(2).IntPart(), n)
 		held := map[shopping.Item]int{}
@@ -119,12 +120,12 @@ func (o order) program() string {
 			m.integers = append(m.integers, x)
 			gets.add(1, x)
 			supply[item].add(-1, x)
-			if need.Assort.Types > 0 {
+			if need.Types > 0 {
 				y := fmt.Sprintf("y%d_%s", k, t)
 				m.integers = append(m.integers, y)
 				m.bounds = append(m.bounds, y+" <= 1")
 				kinds.add(1, y)
-				m.rows = append(m.rows, fmt.Sprintf("%s - %d %s >= 0", x, need.Assort.Least, y), fmt.Sprintf("%s - %d %s <= 0", x, need.Assort.Most, y))
+				m.rows = append(m.rows, fmt.Sprintf("%s - %d %s >= 0", x, need.Each.Min, y), fmt.Sprintf("%s - %d %s <= 0", x, need.Each.Max, y))
 			}
 		}
 		if gets == nil {
@@ -132,7 +133,7 @@ func (o order) program() string {
 		}
 		m.rows = append(m.rows, fmt.Sprintf("%s = %d", gets, need.Quantity.Pieces))
 		if kinds != nil {
-			m.rows = append(m.rows, fmt.Sprintf("%s = %d", kinds, need.Assort.Types))
+			m.rows = append(m.rows, fmt.Sprintf("%s = %d", kinds, need.Types))
 		}
 	}
 	for _, t := range []string{"ball", "star", "bird", "cone"} {

@@ -43,9 +43,12 @@ func price(r *rand.Rand, least, most int) decimal.Decimal {
 
 func shelf(r *rand.Rand, limited bool, most int) shopping.Shelf {
 	if limited && r.IntN(3) > 0 {
-		return shopping.Left(r.IntN(most + 1))
+		if n := shopping.Shelf(r.IntN(most + 1)); n > 0 {
+			return n
+		}
+		return shopping.SoldOut
 	}
-	return shopping.Shelf{}
+	return 0
 }
 
 func pieces(r *rand.Rand, limited bool) problem {
@@ -132,8 +135,8 @@ func (p problem) program(total int64) string {
 	for i, o := range p.shop.Offers {
 		n := "n" + strconv.Itoa(i)
 		m.integers = append(m.integers, n)
-		if o.Shelf.Known {
-			m.bounds = append(m.bounds, fmt.Sprintf("%s <= %d", n, o.Shelf.Packs))
+		if o.Shelf != 0 {
+			m.bounds = append(m.bounds, fmt.Sprintf("%s <= %d", n, max(0, o.Shelf)))
 		}
 		cost.add(o.Price.Shift(2).IntPart(), n)
 		size := int64(o.Pack.Pieces)

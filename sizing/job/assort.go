@@ -148,7 +148,7 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Need {
 				o.Item = shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: size}
 				o.Quantity.Pieces = count[size]
 				if size > 0 {
-					o.Instead = []shopping.Substitute{{Item: shopping.Item{Kind: shopping.Ornament, Color: r.color}}}
+					o.Instead = []shopping.Need{{Item: shopping.Item{Kind: shopping.Ornament, Color: r.color}}}
 				}
 				d.open(&o, types[size], len(known.types))
 				d.reason(&o, r, types[size])
@@ -164,10 +164,10 @@ func (d *dressing) open(n *shopping.Need, types, stated int) {
 	if d.types == 0 {
 		return
 	}
-	n.Least, n.Most = min(n.Quantity.Pieces, types*d.each.Min), max(n.Quantity.Pieces, types*d.each.Max)
+	n.Open = units.Range[int]{Min: min(n.Quantity.Pieces, types*d.each.Min), Max: max(n.Quantity.Pieces, types*d.each.Max)}
 	if stated >= types && types > 1 {
 		least := min(d.each.Min, n.Quantity.Pieces/types)
-		n.Assort = shopping.Assortment{Types: types, Least: max(1, least), Most: max(d.each.Max, (n.Quantity.Pieces+types-1)/types)}
+		n.Types, n.Each = types, units.Range[int]{Min: max(1, least), Max: max(d.each.Max, (n.Quantity.Pieces+types-1)/types)}
 	}
 }
 
@@ -243,7 +243,7 @@ func (d *dressing) hung(shares []shopping.Share, planned bool) []placement.Piece
 }
 
 // told reports whether parts say more than the color.
-func told(parts []shopping.Part) bool {
+func told(parts []shopping.Lot) bool {
 	for _, p := range parts {
 		if p.Item.Type != "" || p.Item.Size > 0 {
 			return true

@@ -112,7 +112,7 @@ func TestOneAssortment(t *testing.T) {
 				}
 				o := shopping.Offer{Item: shopping.Item{Kind: shopping.Ornament, Color: name}, Name: "box", Pack: shopping.Quantity{Pieces: 1 + rng.IntN(12)}, Price: decimal.NewFromInt(int64(1 + rng.IntN(9)))}
 				if rng.IntN(2) == 0 {
-					o.Shelf = shopping.Left(rng.IntN(12))
+					o.Shelf = shopping.Shelf(1 + rng.IntN(11))
 				}
 				r.Shop.Offers = append(r.Shop.Offers, o)
 			}
@@ -398,7 +398,7 @@ func TestSizesAndTypes(t *testing.T) {
 	}
 	tree := p.Trees[0]
 	n := tree.Needs[0]
-	if n.Item.Size == 0 || n.Item.Size > 2*units.Inch || n.Assort.Types != 3 || n.Quantity.Pieces < 9 || n.Most < 18 {
+	if n.Item.Size == 0 || n.Item.Size > 2*units.Inch || n.Types != 3 || n.Quantity.Pieces < 9 || n.Open.Max < 18 {
 		t.Errorf("%+v", n)
 	}
 	types := map[string]int{}
@@ -415,7 +415,7 @@ func TestSizesAndTypes(t *testing.T) {
 	}
 	// Half of the shelf is gone: what there is hangs, and a size that was not asked for stands in.
 	r.Shop.Offers = []shopping.Offer{offer("ornaments, star, 4 in", 4)}
-	r.Shop.Offers[0].Shelf = shopping.Left(1)
+	r.Shop.Offers[0].Shelf = 1
 	r.Shop.Owned = nil
 	if p, err = job.Make(r); err != nil {
 		t.Fatal(err)

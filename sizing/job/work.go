@@ -238,16 +238,10 @@ func (d *draft) taken(stock shelf, room int, name string) []labor.Thing {
 	for _, s := range shares {
 		parts := s.Parts
 		if len(parts) == 0 && s.Gets.Length == 0 {
-			parts = []shopping.Part{{Item: s.Item, Quantity: s.Gets, Strings: 1}}
+			parts = []shopping.Lot{{Item: s.Item, Quantity: s.Gets}}
 		}
 		for _, p := range parts {
-			l := shopping.Lot{Item: p.Item, Quantity: p.Quantity}
-			if p.Item.Kind == shopping.Light && p.Strings > 0 {
-				l.Quantity.Pieces /= p.Strings
-				list = append(list, stock.take(name, l, p.Strings)...)
-				continue
-			}
-			list = append(list, stock.take(name, l, 1)...)
+			list = append(list, stock.take(name, p, 1)...)
 		}
 	}
 	for _, p := range d.Basket.Purchases {

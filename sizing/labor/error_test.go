@@ -102,7 +102,7 @@ var methods = []struct {
 
 // free are the fields that a method hands on, or does not look at, by their pointers without numbers.
 var free = []string{
-	"/work/needs/maxSize", "/work/needs/room", "/work/needs/least", "/work/needs/most", "/work/needs/assort", "/work/needs/slack",
+	"/work/needs/maxSize", "/work/needs/room", "/work/needs/open", "/work/needs/types", "/work/needs/each", "/work/needs/slack",
 	"/work/needs/instead", "/work/needs/basis", "/work/needs/source",
 	"/tasks/text", "/tasks/basis", "/tasks/start", "/tasks/who", "/up/text", "/up/basis", "/up/start", "/up/who",
 	"/goods/bound", "/goods/least", "/goods/bills", "/goods/purchases/cuts", "/goods/purchases/buys/offer/pack", "/goods/purchases/buys/offer/item",
@@ -111,7 +111,7 @@ var free = []string{
 	"/purchases/shares", "/purchases/owned", "/purchases/surplus", "/purchases/left", "/purchases/bound", "/purchases/buys/cost",
 	"/purchases/buys/offer/contents", "/purchases/buys/offer/price", "/purchases/buys/offer/deals", "/purchases/buys/offer/shelf", "/purchases/buys/offer/store",
 	"/things/fragile",
-	"/needs/maxSize", "/needs/room", "/needs/quantity", "/needs/least", "/needs/most", "/needs/assort", "/needs/slack", "/needs/instead", "/needs/basis", "/needs/source",
+	"/needs/maxSize", "/needs/room", "/needs/quantity", "/needs/open", "/needs/types", "/needs/each", "/needs/slack", "/needs/instead", "/needs/basis", "/needs/source",
 }
 
 // Every field of every argument and receiver, put out of its range, is named by a pointer that finds it in the JSON of

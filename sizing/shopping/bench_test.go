@@ -20,7 +20,7 @@ func manyOffers(n, left int) shopping.Shop {
 			Price: cents(int64(50*size - size*size%97 + 99)),
 		}
 		if left >= 0 {
-			o.Shelf = shopping.Left(left)
+			o.Shelf = onShelf(left)
 		}
 		s.Offers = append(s.Offers, o)
 	}
@@ -117,7 +117,7 @@ func BenchmarkFullest(b *testing.B) {
 			for _, size := range []int{1, 4, 6} {
 				shop.Offers = append(shop.Offers, shopping.Offer{Item: item, Name: strconv.Itoa(size), Pack: shopping.Quantity{Pieces: size}, Price: cents(int64(100*size + 37*i%250))})
 			}
-			choices = append(choices, shopping.Need{Item: item, Quantity: shopping.Quantity{Pieces: 10}, Most: 14})
+			choices = append(choices, shopping.Need{Item: item, Quantity: shopping.Quantity{Pieces: 10}, Open: units.Range[int]{Min: 10, Max: 14}})
 		}
 		least, err := shop.Filled(choices, 0)
 		if err != nil {

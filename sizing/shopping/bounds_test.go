@@ -144,7 +144,7 @@ func TestManyRolls(t *testing.T) {
 	for i := range 4000 {
 		shop.Offers = append(shop.Offers, shopping.Offer{
 			Item: shopping.Item{Kind: shopping.Ribbon}, Name: strconv.Itoa(i), Pack: ofLength(0, units.Length(i+1)*units.Inch),
-			Price: cents(int64(i + 1)), Shelf: shopping.Left(3),
+			Price: cents(int64(i + 1)), Shelf: 3,
 		})
 	}
 	needs := []shopping.Need{{Item: shopping.Item{Kind: shopping.Ribbon}, Quantity: ofLength(1_000_000, units.Inch)}}

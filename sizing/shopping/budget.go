@@ -171,7 +171,7 @@ func (s Shop) filling(c *checker, needs []Need) (*openNeeds, error) {
 }
 
 // top returns the most pieces that will do.
-func (w wish) top() int64 { return int64(max(w.Quantity.Pieces, w.Most)) }
+func (w wish) top() int64 { return int64(max(w.Quantity.Pieces, w.Open.Max)) }
 
 // least returns the fewest pieces of each line.
 func (f *openNeeds) least() []int64 {
@@ -210,11 +210,13 @@ func (f *openNeeds) wishes(counts []int64) []wish {
 				}
 				w.Basis = basis
 			}
-			w.Quantity.Pieces, w.Most = int(count), 0
+			w.Quantity.Pieces = int(count)
 			w.least = min(w.least, count)
-			w.Least = int(min(int64(w.Least), count))
-			if a := w.Assort; count < int64(a.Types*a.Least) {
-				w.Assort = Assortment{}
+			if w.Open != (units.Range[int]{}) {
+				w.Open = units.Range[int]{Min: int(w.least), Max: int(count)}
+			}
+			if a := w.assortment(); count < int64(a.types)*a.least {
+				w.Types, w.Each = 0, units.Range[int]{}
 			}
 		}
 	}
@@ -318,7 +320,7 @@ func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64) (st
 		steps = append(steps, step{count: count, level: level{of, max(1, all)}, cost: cost})
 	}
 	l := g.lines[0]
-	if !g.long && len(g.lines) == 1 && l.assort == (Assortment{}) {
+	if !g.long && len(g.lines) == 1 && l.assort == (assortment{}) {
 		k := some[0]
 		stock, err := f.shop.stock(c, l, demand{pieces: to[k]})
 		if err != nil {

@@ -28,7 +28,7 @@ func TestFullestIsLeximin(t *testing.T) {
 					Price: decimal.New(rapid.Int64Range(0, 20).Draw(t, "price"), -1),
 				}
 				if rapid.IntRange(0, 3).Draw(t, "limited") == 0 {
-					o.Shelf = Left(rapid.IntRange(0, 4).Draw(t, "left"))
+					o.Shelf = onShelf(rapid.IntRange(0, 4).Draw(t, "left"))
 				}
 				s.Offers = append(s.Offers, o)
 			}
@@ -36,7 +36,7 @@ func TestFullestIsLeximin(t *testing.T) {
 				s.Owned = append(s.Owned, Lot{Item: item, Quantity: Quantity{Pieces: rapid.IntRange(0, 3).Draw(t, "owns")}})
 			}
 			c := Need{Item: item, Quantity: Quantity{Pieces: rapid.IntRange(0, 5).Draw(t, "fewest")}}
-			c.Most = c.Quantity.Pieces + rapid.IntRange(0, 6).Draw(t, "span")
+			c.Open = units.Range[int]{Min: c.Quantity.Pieces, Max: c.Quantity.Pieces + rapid.IntRange(0, 6).Draw(t, "span")}
 			choices = append(choices, c)
 		}
 		s.Budget = decimal.New(rapid.Int64Range(0, 120).Draw(t, "budget"), -1)
@@ -60,7 +60,7 @@ func TestFullestIsLeximin(t *testing.T) {
 		short := false
 		cost := func(c Need, n int) (decimal.Decimal, bool) {
 			need := c
-			need.Quantity.Pieces, need.Most = n, 0
+			need.Quantity.Pieces, need.Open = n, units.Range[int]{}
 			p, err := s.Cheapest(need)
 			return p.Cost, err == nil && p.Shares[0].Short() == Quantity{}
 		}
@@ -79,15 +79,15 @@ func TestFullestIsLeximin(t *testing.T) {
 			}
 			c := choices[i]
 			fewest := c.Quantity.Pieces
-			for n := fewest; n <= max(fewest, c.Most); n++ {
+			for n := fewest; n <= max(fewest, c.Open.Max); n++ {
 				d, ok := cost(c, n)
 				d = d.Add(o.cost)
 				if !ok || d.GreaterThan(s.Budget) {
 					break
 				}
 				level := big.NewRat(1, 1)
-				if c.Most > fewest {
-					level = big.NewRat(int64(n-fewest), int64(c.Most-fewest))
+				if c.Open.Max > fewest {
+					level = big.NewRat(int64(n-fewest), int64(c.Open.Max-fewest))
 				}
 				walk(i+1, outcome{append(slices.Clone(o.levels), level), d})
 			}
@@ -114,8 +114,8 @@ func TestFullestIsLeximin(t *testing.T) {
 			c := choices[i]
 			fewest := c.Quantity.Pieces
 			level := big.NewRat(1, 1)
-			if c.Most > fewest {
-				level = big.NewRat(int64(p.Shares[0].Gets.Pieces-fewest), int64(c.Most-fewest))
+			if c.Open.Max > fewest {
+				level = big.NewRat(int64(p.Shares[0].Gets.Pieces-fewest), int64(c.Open.Max-fewest))
 			}
 			levels = append(levels, level)
 		}
@@ -132,13 +132,13 @@ func TestBasisOfOpenNeed(t *testing.T) {
 		{Item: Item{Kind: Ribbon, Type: "reel"}, Name: "reel", Pack: Quantity{Length: 1}, Price: decimal.NewFromInt(0)},
 	}}
 	choice := func(item Item) []Need {
-		return []Need{{Item: item, Quantity: Quantity{Pieces: 5}, Most: 9, Basis: "7 ft less 2"}}
+		return []Need{{Item: item, Quantity: Quantity{Pieces: 5}, Open: units.Range[int]{Min: 5, Max: 9}, Basis: "7 ft less 2"}}
 	}
 	l, err := s.Fullest(choice(Item{Kind: Bell}))
 	if err != nil || l.Purchases[0].Shares[0].Basis != "7 ft less 2; 9 of 5 to 9" {
 		t.Errorf("got %v, %v", l.Purchases, err)
 	}
-	s.Offers[0].Shelf = Left(8)
+	s.Offers[0].Shelf = 8
 	l, err = s.Fullest(choice(Item{Kind: Bell}))
 	if err != nil || l.Purchases[0].Shares[0].Quantity.Pieces != 8 {
 		t.Errorf("got %v, %v, want no more than are left", l.Purchases, err)
@@ -146,4 +146,12 @@ func TestBasisOfOpenNeed(t *testing.T) {
 	if _, err := s.Fullest(choice(Item{Kind: Ribbon, Type: "reel"})); !errors.Is(err, units.ErrFit) {
 		t.Errorf("got %v, want units.ErrFit", err)
 	}
+}
+
+// onShelf returns a shelf with n packs, and packsOn how many there are on one that is known.
+func onShelf(n int) Shelf {
+	if n == 0 {
+		return SoldOut
+	}
+	return Shelf(n)
 }

@@ -131,7 +131,7 @@ func drawShop(t *rapid.T) shopping.Shop {
 			Price: cents(rapid.Int64Range(0, 3000).Draw(t, "price")),
 		}
 		if rapid.Bool().Draw(t, "limited") {
-			o.Shelf = shopping.Left(rapid.IntRange(0, 12).Draw(t, "left"))
+			o.Shelf = onShelf(rapid.IntRange(0, 12).Draw(t, "left"))
 		}
 		s.Offers = append(s.Offers, o)
 	}
@@ -144,7 +144,7 @@ func drawShop(t *rapid.T) shopping.Shop {
 
 // open returns n with a number of pieces that is open up to most.
 func open(n shopping.Need, most int) shopping.Need {
-	n.Most = most
+	n.Open = units.Range[int]{Min: n.Quantity.Pieces, Max: most}
 	return n
 }
 
@@ -168,7 +168,7 @@ func TestProperties(t *testing.T) {
 				if !b.Cost.Equal(b.Offer.Price.Mul(decimal.NewFromInt(int64(b.Packs)))) || b.Packs < 1 {
 					t.Fatalf("%+v", b)
 				}
-				if b.Offer.Shelf.Known && b.Packs > b.Offer.Shelf.Packs {
+				if b.Offer.Shelf != 0 && b.Packs > packsOn(b.Offer.Shelf) {
 					t.Fatalf("more than there are: %+v", b)
 				}
 				sum = sum.Add(b.Cost)
@@ -214,7 +214,7 @@ func TestProperties(t *testing.T) {
 		unlimited := s
 		unlimited.Offers = slices.Clone(s.Offers)
 		for i := range unlimited.Offers {
-			unlimited.Offers[i].Shelf = shopping.Shelf{}
+			unlimited.Offers[i].Shelf = 0
 		}
 		first := cost(unlimited, balls(n))
 		rest := unlimited
@@ -273,7 +273,7 @@ func TestStrands(t *testing.T) {
 				o.Pack.Pieces = rapid.IntRange(1, 3).Draw(t, "strands")
 			}
 			if rapid.Bool().Draw(t, "limited") {
-				o.Shelf = shopping.Left(rapid.IntRange(0, 3).Draw(t, "left"))
+				o.Shelf = onShelf(rapid.IntRange(0, 3).Draw(t, "left"))
 			}
 			s.Offers = append(s.Offers, o)
 		}
@@ -319,8 +319,8 @@ func TestStrands(t *testing.T) {
 			}
 			o := s.Offers[i]
 			most := int(need/(o.Pack.Length-overlap)) + 1
-			if o.Shelf.Known {
-				most = min(most, o.Shelf.Packs)
+			if o.Shelf != 0 {
+				most = min(most, packsOn(o.Shelf))
 			}
 			before := strands
 			for n := most; n >= 0; n-- {
@@ -346,4 +346,19 @@ func TestStrands(t *testing.T) {
 			t.Fatalf("got %v, %v over, want %v, %v over", got, p.Surplus, best, units.Length(bestKey[1])-need)
 		}
 	})
+}
+
+// onShelf returns a shelf with n packs, and packsOn how many there are on one that is known.
+func onShelf(n int) shopping.Shelf {
+	if n == 0 {
+		return shopping.SoldOut
+	}
+	return shopping.Shelf(n)
+}
+
+func packsOn(s shopping.Shelf) int {
+	if s == shopping.SoldOut {
+		return 0
+	}
+	return int(s)
 }

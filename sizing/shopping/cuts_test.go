@@ -24,7 +24,7 @@ func drawRolls(t *rapid.T, longest int) shopping.Shop {
 			o.Pack.Pieces = rapid.IntRange(1, 2).Draw(t, "rolls")
 		}
 		if rapid.Bool().Draw(t, "limited") {
-			o.Shelf = shopping.Left(rapid.IntRange(0, 3).Draw(t, "left"))
+			o.Shelf = onShelf(rapid.IntRange(0, 3).Draw(t, "left"))
 		}
 		s.Offers = append(s.Offers, o)
 	}
@@ -58,8 +58,8 @@ func checkCuts(t *rapid.T, s shopping.Shop, p shopping.Purchase) {
 	for _, c := range p.Cuts {
 		sum := c.Left
 		for _, q := range c.Pieces {
-			sum += units.Length(q.Quantity.Pieces) * q.Quantity.Length
-			if !q.Joined {
+			sum += units.Length(max(1, q.Quantity.Pieces)) * q.Quantity.Length
+			if q.Quantity.Pieces > 0 {
 				pieces[q.Quantity.Length] -= c.Rolls * q.Quantity.Pieces
 			}
 		}
@@ -107,8 +107,8 @@ func TestWholePieces(t *testing.T) {
 			}
 			o := s.Offers[i]
 			most := need.Pieces
-			if o.Shelf.Known {
-				most = min(most, o.Shelf.Packs)
+			if o.Shelf != 0 {
+				most = min(most, packsOn(o.Shelf))
 			}
 			for n := most; n >= 0; n-- {
 				counts[i] = n
@@ -189,8 +189,8 @@ func TestPiecesAndLength(t *testing.T) {
 			}
 			o := s.Offers[i]
 			most := 4
-			if o.Shelf.Known {
-				most = o.Shelf.Packs
+			if o.Shelf != 0 {
+				most = packsOn(o.Shelf)
 			}
 			for n := range most + 1 {
 				if n > 0 {

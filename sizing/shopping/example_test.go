@@ -219,7 +219,7 @@ func ExampleShop_List() {
 // 20, 10 and 6.
 func ExampleShop_List_shelf() {
 	shop := shopping.Shop{Offers: boxes()[1:2]}
-	shop.Offers[0].Shelf = shopping.Left(3)
+	shop.Offers[0].Shelf = 3
 	list, err := shop.List(station())
 	if err != nil {
 		fmt.Println(err)
@@ -242,10 +242,10 @@ func ExampleShop_List_shelf() {
 // 24 of 28 will do where 20 are enough.
 func ExampleShare_Enough() {
 	shop := shopping.Shop{Offers: boxes()[1:2]}
-	shop.Offers[0].Shelf = shopping.Left(2)
+	shop.Offers[0].Shelf = 2
 	p, err := shop.Cheapest(shopping.Need{
 		Item: shopping.Item{Kind: shopping.Pick}, Room: "ticket hall",
-		Quantity: shopping.Quantity{Pieces: 28}, Least: 20,
+		Quantity: shopping.Quantity{Pieces: 28}, Open: units.Range[int]{Min: 20, Max: 28},
 	})
 	if err != nil {
 		fmt.Println(err)
@@ -267,7 +267,7 @@ func ExampleShare_Short() {
 // What is missing of a list, and from which room.
 func ExampleList_Short() {
 	shop := shopping.Shop{Offers: boxes()[1:2]}
-	shop.Offers[0].Shelf = shopping.Left(3)
+	shop.Offers[0].Shelf = 3
 	list, err := shop.List(station())
 	if err != nil {
 		fmt.Println(err)
@@ -336,7 +336,7 @@ func Example_mixedBox() {
 
 // Two of the crimson types on offer, 3 to 5 of each, 8 in all. By hand: 4 stars and 4 balls are
 // a card and a box, 11.00; 5 and 3 take the second card, and birds are dearer.
-func ExampleAssortment() {
+func ExampleNeed_types() {
 	offer := func(kind, name string, pieces int, price string) shopping.Offer {
 		return shopping.Offer{
 			Item: shopping.Item{Kind: shopping.Ornament, Color: "crimson", Type: kind}, Name: name,
@@ -348,7 +348,7 @@ func ExampleAssortment() {
 	}}
 	p, err := shop.Cheapest(shopping.Need{
 		Item: shopping.Item{Kind: shopping.Ornament, Color: "crimson"}, Room: "waiting room",
-		Quantity: shopping.Quantity{Pieces: 8}, Assort: shopping.Assortment{Types: 2, Least: 3, Most: 5},
+		Quantity: shopping.Quantity{Pieces: 8}, Types: 2, Each: units.Range[int]{Min: 3, Max: 5},
 	})
 	if err != nil {
 		fmt.Println(err)
@@ -362,12 +362,6 @@ func ExampleAssortment() {
 	//       crimson ornaments, ball          4
 	//     1 x card of 4 at 5.00           5.00
 	//     1 x box of 4 at 6.00            6.00
-}
-
-func ExampleAssortment_String() {
-	fmt.Println(shopping.Assortment{Types: 3, Least: 7, Most: 11})
-	// Output:
-	// 3 types, 7 to 11 of each
 }
 
 // A string of lights is not divided: 750 and 450 lamps are 8 and 5 strings of 100, not 12.
@@ -396,15 +390,15 @@ func Example_lights() {
 
 // Where the shelf is short of picks, 9 ft of garland stand for 3 of them. By hand: 12 of 27 are
 // on the shelf; the other 15 are 45 ft, five strands of 9 ft.
-func ExampleSubstitute() {
+func ExampleNeed_instead() {
 	picks, garland := shopping.Item{Kind: shopping.Pick}, shopping.Item{Kind: shopping.Garland}
 	shop := shopping.Shop{Offers: []shopping.Offer{
-		{Item: picks, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: decimal.RequireFromString("9.00"), Shelf: shopping.Left(1)},
+		{Item: picks, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: decimal.RequireFromString("9.00"), Shelf: 1},
 		{Item: garland, Name: "9 ft strand", Pack: shopping.Quantity{Length: 9 * units.Foot}, Price: decimal.RequireFromString("10.50")},
 	}}
 	list, err := shop.List([]shopping.Need{{
 		Item: picks, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 27},
-		Instead: []shopping.Substitute{{Item: garland, Of: shopping.Quantity{Length: 9 * units.Foot}, For: shopping.Quantity{Pieces: 3}}},
+		Instead: []shopping.Need{{Item: garland, Quantity: shopping.Quantity{Length: 27 / 3 * 9 * units.Foot}}},
 	}})
 	if err != nil {
 		fmt.Println(err)
@@ -473,19 +467,12 @@ func ExampleStore() {
 
 func ExampleOffer_MarshalJSON() {
 	data, err := json.Marshal([]shopping.Offer{
-		{Item: shopping.Item{Kind: shopping.Pick}, Name: "sample", Pack: shopping.Quantity{Pieces: 1}, Price: decimal.NewFromInt(0)},
+		{Item: shopping.Item{Kind: shopping.Pick}, Name: "sample", Pack: shopping.Quantity{Pieces: 1}, Price: decimal.NewFromInt(0), Deals: []shopping.Deal{{Packs: 3, Price: decimal.NewFromInt(0)}}},
 		{Item: shopping.Item{Kind: shopping.Pick}, Name: "ask at the counter", Pack: shopping.Quantity{Pieces: 6}},
 	})
 	fmt.Println(string(data), err)
 	// Output:
-	// [{"item":"picks","name":"sample","pack":1,"price":"0"},{"item":"picks","name":"ask at the counter","pack":6}] <nil>
-}
-
-func ExampleDeal_MarshalJSON() {
-	data, err := json.Marshal(shopping.Deal{Packs: 3, Price: decimal.RequireFromString("18.00")})
-	fmt.Println(string(data), err)
-	// Output:
-	// {"packs":3,"price":"18"} <nil>
+	// [{"item":"picks","name":"sample","pack":1,"price":"0","deals":[{"packs":3,"price":"0"}]},{"item":"picks","name":"ask at the counter","pack":6}] <nil>
 }
 
 // The records of two lists under one header.
@@ -522,7 +509,7 @@ func choices() (shopping.Shop, []shopping.Need) {
 	}
 	var choices []shopping.Need
 	for _, item := range []shopping.Item{{Kind: shopping.Ornament, Type: "glass"}, {Kind: shopping.Bell}, {Kind: shopping.Ornament, Type: "star"}} {
-		choices = append(choices, shopping.Need{Item: item, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 7}, Most: 11})
+		choices = append(choices, shopping.Need{Item: item, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 7}, Open: units.Range[int]{Min: 7, Max: 11}})
 	}
 	return shop, choices
 }
@@ -574,7 +561,7 @@ func ExampleShop_Fullest_noMoney() {
 		Offers: []shopping.Offer{{Item: shopping.Item{Kind: shopping.Bell}, Name: "one", Pack: shopping.Quantity{Pieces: 1}, Price: decimal.RequireFromString("3.00")}},
 		Owned:  []shopping.Lot{{Item: shopping.Item{Kind: shopping.Bell}, Quantity: shopping.Quantity{Pieces: 5}}},
 	}
-	bells := []shopping.Need{{Item: shopping.Item{Kind: shopping.Bell}, Quantity: shopping.Quantity{Pieces: 5}, Most: 9}}
+	bells := []shopping.Need{{Item: shopping.Item{Kind: shopping.Bell}, Quantity: shopping.Quantity{Pieces: 5}, Open: units.Range[int]{Min: 5, Max: 9}}}
 	list, err := shop.Fullest(bells)
 	if err != nil {
 		fmt.Println(err)
@@ -727,24 +714,8 @@ func ExampleItem_UnmarshalText() {
 	// picks of berries <nil>
 }
 
-func ExampleLeft() {
-	fmt.Println(shopping.Left(3))
-	fmt.Println(shopping.Left(0) == shopping.Shelf{})
-	// Output:
-	// 3 left
-	// false
-}
-
-func ExampleShelf_String() {
-	fmt.Println(shopping.Shelf{})
-	fmt.Println(shopping.Left(0))
-	// Output:
-	// unknown
-	// 0 left
-}
-
 func ExampleShelf_MarshalJSON() {
-	data, err := json.Marshal([]shopping.Shelf{{}, shopping.Left(0), shopping.Left(3)})
+	data, err := json.Marshal([]shopping.Shelf{0, shopping.SoldOut, 3})
 	fmt.Println(string(data), err)
 	// Output:
 	// [null,0,3] <nil>
@@ -755,7 +726,7 @@ func ExampleShelf_UnmarshalJSON() {
 	err := json.Unmarshal([]byte("[null, 0, 3]"), &shelves)
 	fmt.Println(shelves, err)
 	// Output:
-	// [unknown 0 left 3 left] <nil>
+	// [0 -1 3] <nil>
 }
 
 func ExampleParseQuantity() {

@@ -278,7 +278,7 @@ func (y *layout) run(room string, need units.Length) units.Length {
 }
 
 func piece(room string, l units.Length) Piece {
-	return Piece{Room: room, Quantity: Quantity{Pieces: 1, Length: l}, Joined: true}
+	return Piece{Room: room, Quantity: Quantity{Length: l}}
 }
 
 // longest returns the length of the longest strand there is.

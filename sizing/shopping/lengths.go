@@ -153,7 +153,7 @@ func (s Shop) lengths(c *checker, group []*line, item Item) (Purchase, error) {
 	}
 	for i, w := range list {
 		share := Share{Need: w.Need, Gets: best.gets[i]}
-		share.add(group[0], Part{Item: item, Quantity: share.Gets})
+		share.add(Lot{item, share.Gets})
 		share.Gets = best.gets[i]
 		p.Shares = append(p.Shares, share)
 		p.Shares[i].close(&line{item: w.Item})
@@ -836,8 +836,8 @@ func (c *checker) hangs(item Item, d demand, stock itemStock, counts []int64, pa
 func (c *checker) addTo(item Item, d demand, stock itemStock, rolls []cutting.Roll, cut cutPlan, do func(counts []int64) bool) ([]int64, error) {
 	rest := itemStock{offers: slices.Clone(stock.offers), join: stock.join}
 	for i := range rest.offers {
-		if s := &rest.offers[i].Shelf; s.Known {
-			s.Packs -= int(cut.packs[i])
+		if s := &rest.offers[i].Shelf; *s != 0 {
+			*s = left(s.limit() - cut.packs[i])
 		}
 	}
 	have := joined(stock.remnants(d.wholes, rolls, cut), stock.join.Overlap)

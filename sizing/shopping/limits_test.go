@@ -59,13 +59,13 @@ func TestLastThatIsTaken(t *testing.T) {
 		t.Errorf("got %v", err)
 	}
 	open := []Need{
-		{Item: Item{Kind: Ornament, Type: "a"}, Quantity: Quantity{Pieces: 500_000}, Most: 1_000_000},
-		{Item: Item{Kind: Ornament, Type: "b"}, Quantity: Quantity{Pieces: 100_000}, Most: 600_000},
+		{Item: Item{Kind: Ornament, Type: "a"}, Quantity: Quantity{Pieces: 500_000}, Open: units.Range[int]{Min: 500_000, Max: 1_000_000}},
+		{Item: Item{Kind: Ornament, Type: "b"}, Quantity: Quantity{Pieces: 100_000}, Open: units.Range[int]{Min: 100_000, Max: 600_000}},
 	}
 	if f, err := (Shop{}).filling(newChecker("Shop.Fullest"), open); err != nil || len(f.lines) != 2 {
 		t.Errorf("got %v, %v", f, err)
 	}
-	open[1].Most++
+	open[1].Open.Max++
 	if _, err := (Shop{}).filling(newChecker("Shop.Fullest"), open); !errors.Is(err, units.ErrLimit) {
 		t.Errorf("got %v", err)
 	}
@@ -113,7 +113,7 @@ func TestFullestToTheLastCent(t *testing.T) {
 	var choices []Need
 	for _, item := range []Item{{Kind: Ornament}, {Kind: Bell}} {
 		s.Offers = append(s.Offers, Offer{Item: item, Name: item.String(), Pack: Quantity{Pieces: 1}, Price: decimal.NewFromInt(1)})
-		choices = append(choices, Need{Item: item, Most: 1})
+		choices = append(choices, Need{Item: item, Open: units.Range[int]{Max: 1}})
 	}
 	for budget := range int64(3) {
 		s.Budget = decimal.NewFromInt(budget)
@@ -122,7 +122,7 @@ func TestFullestToTheLastCent(t *testing.T) {
 		}
 	}
 	for percent, want := range map[int]int{0: 3, 1: 4, 50: 5, 51: 6, 100: 7} {
-		l, err := s.Filled([]Need{{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: 3}, Most: 7}}, percent)
+		l, err := s.Filled([]Need{{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: 3}, Open: units.Range[int]{Min: 3, Max: 7}}}, percent)
 		if err != nil || l.Purchases[0].Shares[0].Quantity.Pieces != want {
 			t.Errorf("%d %%: %v, %v, want %d", percent, l, err, want)
 		}

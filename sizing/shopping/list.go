@@ -114,7 +114,7 @@ func (s Shop) replaced(c *checker, list []wish) (located, error) {
 				if m := found.share(i).Short(); m != (Quantity{}) {
 					sub := list[i].Instead[k]
 					need := Need{
-						Item: sub.Item, MaxSize: sub.MaxSize, Room: list[i].Room, Quantity: sub.of(m),
+						Item: sub.Item, MaxSize: sub.MaxSize, Room: list[i].Room, Quantity: sub.of(m, list[i].planned),
 						Basis: "instead of " + m.String() + " " + list[i].Item.String() + " that the shelves are short of", Source: list[i].Source,
 					}
 					stands[i] = len(list)
@@ -136,9 +136,9 @@ func (s Shop) replaced(c *checker, list []wish) (located, error) {
 				continue
 			}
 			missing := found.share(i).Short()
-			got := list[i].Instead[k].stands(more.share(j).Gets, missing)
+			got := list[i].Instead[k].stands(more.share(j).Gets, missing, list[i].planned)
 			list[i].replaced = plus(list[i].replaced, got)
-			if want := list[i].Instead[k].of(got); want != list[j].Quantity {
+			if want := list[i].Instead[k].of(got, list[i].planned); want != list[j].Quantity {
 				list[j].Quantity, again = want, true
 			}
 		}
@@ -155,29 +155,29 @@ func (s Shop) replaced(c *checker, list []wish) (located, error) {
 	return found, nil
 }
 
-// of returns how much of the substitute stands for q, rounded up.
-func (s Substitute) of(q Quantity) Quantity {
-	if s.Of == (Quantity{}) {
+// of returns how much of the substitute n stands for q of what was planned, rounded up.
+func (n Need) of(q, planned Quantity) Quantity {
+	if n.Quantity == (Quantity{}) {
 		return q
 	}
-	scale := func(n int64) int64 {
-		of, per := s.ratio()
-		hi, lo := bits.Mul64(uint64(n), uint64(of))
-		quo, rem := bits.Div64(hi%uint64(per), lo, uint64(per))
-		if rem > 0 {
-			quo++
-		}
-		return int64(quo)
+	per := uint64(amountOf(planned))
+	hi, lo := bits.Mul64(uint64(amountOf(q)), uint64(amountOf(n.Quantity)))
+	lo, carry := bits.Add64(lo, per-1, 0)
+	most := uint64(maxPieces)
+	if n.Quantity.Length > 0 {
+		most = uint64(maxLength)
 	}
-	n := scale(amountOf(q))
-	if s.Of.Length > 0 {
-		return Quantity{Length: units.Length(n)}
+	// Where more is open than was planned it may be past the bounds, which is found as for any need.
+	quo := most + 1
+	if hi+carry < per {
+		quo, _ = bits.Div64(hi+carry, lo, per)
+		quo = min(quo, most+1)
 	}
-	return Quantity{Pieces: int(min(n, maxPieces))}
+	if n.Quantity.Length > 0 {
+		return Quantity{Length: units.Length(quo)}
+	}
+	return Quantity{Pieces: int(quo)}
 }
-
-// ratio returns how much of the substitute stands for how much of the need.
-func (s Substitute) ratio() (of, per int64) { return amountOf(s.Of), amountOf(s.For) }
 
 // amountOf returns a quantity as a number, of pieces or of nanometers.
 func amountOf(q Quantity) int64 {
@@ -188,22 +188,22 @@ func amountOf(q Quantity) int64 {
 }
 
 // stands returns how much of missing so much of the substitute stands for, rounded down.
-func (s Substitute) stands(gets, missing Quantity) Quantity {
-	n := amountOf(gets)
-	if s.Of != (Quantity{}) {
-		of, per := s.ratio()
-		hi, lo := bits.Mul64(uint64(n), uint64(per))
-		quo, _ := bits.Div64(hi%uint64(of), lo, uint64(of))
-		n = int64(quo)
+func (n Need) stands(gets, missing, planned Quantity) Quantity {
+	got := amountOf(gets)
+	if n.Quantity != (Quantity{}) {
+		of := uint64(amountOf(n.Quantity))
+		hi, lo := bits.Mul64(uint64(got), uint64(amountOf(planned)))
+		quo, _ := bits.Div64(hi, lo, of)
+		got = int64(quo)
 	}
-	n = min(n, amountOf(missing))
+	got = min(got, amountOf(missing))
 	switch {
-	case n == 0:
+	case got == 0:
 		return Quantity{}
 	case missing.Length > 0 && missing.Pieces == 0:
-		return Quantity{Length: units.Length(n)}
+		return Quantity{Length: units.Length(got)}
 	}
-	return Quantity{Pieces: int(n), Length: missing.Length}
+	return Quantity{Pieces: int(got), Length: missing.Length}
 }
 
 func plus(a, b Quantity) Quantity {
@@ -496,9 +496,10 @@ func (s Share) text(w *writer) {
 		room = "needed"
 	}
 	w.row(4, room, s.as(s.Gets))
-	for _, p := range s.Parts {
-		if p.Strings > 0 {
-			w.row(6, strconv.Itoa(p.Strings)+" x "+strconv.Itoa(p.Quantity.Pieces/p.Strings)+" "+p.Item.String(), "")
+	for parts := s.Parts; len(parts) > 0; {
+		p, n := parts[0], alike(parts)
+		if parts = parts[n:]; p.Item.Kind.whole() {
+			w.row(6, strconv.Itoa(n)+" x "+p.Quantity.String()+" "+p.Item.String(), "")
 		} else if len(s.Parts) > 1 || p.Item != s.Item {
 			w.row(6, p.Item.String(), p.Quantity.String())
 		}
@@ -508,7 +509,7 @@ func (s Share) text(w *writer) {
 	} else if short != (Quantity{}) {
 		w.row(6, "not enough: "+s.as(s.Gets)+" to be had, "+short.String()+" short", "")
 	} else if !s.Enough() {
-		w.row(6, "not enough for "+s.Assort.String(), "")
+		w.row(6, "not enough for "+s.assortment().String(), "")
 	}
 	if s.Replaced != (Quantity{}) {
 		w.row(6, "a substitute stands for "+s.Replaced.String(), "")
@@ -524,6 +525,15 @@ func (s Share) as(q Quantity) string {
 		return q.Length.String()
 	}
 	return q.String()
+}
+
+// alike returns how many of lots from the first on are the same, as several strings of lights are.
+func alike(lots []Lot) int {
+	n := 1
+	for n < len(lots) && lots[n] == lots[0] {
+		n++
+	}
+	return n
 }
 
 // why returns the basis and the source of the need.
@@ -550,15 +560,12 @@ func (c Cut) String() string {
 		name = "owned " + c.Roll.String()
 	}
 	name = strconv.Itoa(c.Rolls) + " x " + name
-	if len(c.Pieces) == 1 && c.Left == 0 && c.Pieces[0].Quantity.Length == c.Roll {
+	if len(c.Pieces) == 1 && c.Left == 0 && c.Pieces[0].Quantity.Length == c.Roll && c.Pieces[0].Quantity.Pieces <= 1 {
 		return "use " + name + " whole" + c.Pieces[0].room()
 	}
 	pieces := make([]string, len(c.Pieces))
 	for i, p := range c.Pieces {
 		pieces[i] = p.Quantity.String() + p.room()
-		if p.Joined {
-			pieces[i] = p.Quantity.one() + p.room()
-		}
 	}
 	s := "cut " + name + " into " + strings.Join(pieces, " + ")
 	if c.Left > 0 {
@@ -664,12 +671,14 @@ func (l List) Records() [][]string {
 				note = strings.TrimPrefix(note+"; "+short.String()+" short", "; ")
 			}
 			add("need", s.Item.String(), s.Room, s.as(s.Gets), s.Quantity.String(), "", "", "", "", "", note)
-			for _, part := range s.Parts {
-				what := ""
-				if part.Strings > 0 {
-					what = strconv.Itoa(part.Strings) + " x " + strconv.Itoa(part.Quantity.Pieces/part.Strings)
+			for parts := s.Parts; len(parts) > 0; {
+				part, n := parts[0], alike(parts)
+				if parts = parts[n:]; n > 1 {
+					part.Quantity.Pieces *= n
+					add("part", part.Item.String(), s.Room, part.Quantity.String(), "", "", "", "", "", "", strconv.Itoa(n)+" x "+strconv.Itoa(part.Quantity.Pieces/n))
+					continue
 				}
-				add("part", part.Item.String(), s.Room, part.Quantity.String(), "", "", "", "", "", "", what)
+				add("part", part.Item.String(), s.Room, part.Quantity.String(), "", "", "", "", "", "", "")
 			}
 		}
 		for _, b := range p.Buys {

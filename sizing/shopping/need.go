@@ -11,49 +11,43 @@ import (
 // A Need is one line of what a tree or a mantel takes, with the reason for it. It says
 // nothing of packs or prices.
 //
-// A type, a color or a size that Item leaves open is served by any. With MaxSize the
-// sizes from Item.Size to MaxSize will do, both included.
+// A type, a color or a size that Item leaves open is served by any.
+//
+// A substitute is a Need that has an Item, a MaxSize and a Quantity only: so much stands
+// for all of the Quantity that it is a substitute for, and part of it for a part. For 27
+// picks, "9 ft of garland for 3 picks" is 81 ft. A Quantity of zero is one for one.
 type Need struct {
-	Item     Item         `json:"item"`              // what it is
-	MaxSize  units.Length `json:"maxSize,omitzero"`  // the largest size that will do; 0: Item.Size alone, or any if that is 0
-	Room     string       `json:"room,omitempty"`    // where it goes, "ticket hall"; may be empty
-	Quantity Quantity     `json:"quantity"`          // how much is planned
-	Least    int          `json:"least,omitempty"`   // the fewest pieces that will do; 0: as planned
-	Most     int          `json:"most,omitempty"`    // the most pieces that will do; 0: as planned
-	Assort   Assortment   `json:"assort,omitzero"`   // how many different types, and how many of each; zero: any
-	Slack    units.Length `json:"slack,omitzero"`    // how much shorter a length may be, if that saves money
-	Instead  []Substitute `json:"instead,omitempty"` // what will do where the shelves are short, best first
-	Basis    string       `json:"basis,omitempty"`   // the formula with this job's figures, "3 for each foot of 9 ft"
-	Source   string       `json:"source,omitempty"`  // where the formula comes from, "common practice"
+	Item     Item             `json:"item"`              // what it is
+	MaxSize  units.Length     `json:"maxSize,omitzero"`  // sizes from Item.Size to this will do; 0: Item.Size alone, or any if that is 0
+	Room     string           `json:"room,omitempty"`    // where it goes, "ticket hall"; may be empty
+	Quantity Quantity         `json:"quantity"`          // how much is planned
+	Open     units.Range[int] `json:"open,omitzero"`     // the fewest and the most pieces that will do; zero: as planned
+	Types    int              `json:"types,omitempty"`   // how many different types, 1 to 100; 0: any
+	Each     units.Range[int] `json:"each,omitzero"`     // with Types, the fewest and the most of each, at least 1
+	Slack    units.Length     `json:"slack,omitzero"`    // how much shorter a length may be, if that saves money
+	Instead  []Need           `json:"instead,omitempty"` // substitutes where the shelves are short, best first
+	Basis    string           `json:"basis,omitempty"`   // the formula with this job's figures, "3 for each foot of 9 ft"
+	Source   string           `json:"source,omitempty"`  // where the formula comes from, "common practice"
 }
 
-// An Assortment asks for pieces of so many different types: "3 types, 7 to 11 of each".
-type Assortment struct {
-	Types int `json:"types"` // how many different types, 1 to 100
-	Least int `json:"least"` // the fewest of each, at least 1
-	Most  int `json:"most"`  // the most of each
+// An assortment is so many different types, and how many of each.
+type assortment struct {
+	types       int
+	least, most int64
+}
+
+// assortment returns what n asks for, the zero value if any will do.
+func (n Need) assortment() assortment {
+	return assortment{n.Types, int64(n.Each.Min), int64(n.Each.Max)}
 }
 
 // String returns "3 types, 7 to 11 of each".
-func (a Assortment) String() string {
-	s := strconv.Itoa(a.Types) + " type"
-	if a.Types != 1 {
+func (a assortment) String() string {
+	s := strconv.Itoa(a.types) + " type"
+	if a.types != 1 {
 		s += "s"
 	}
-	s += ", " + strconv.Itoa(a.Least)
-	if a.Most != a.Least {
-		s += " to " + strconv.Itoa(a.Most)
-	}
-	return s + " of each"
-}
-
-// A Substitute is what will do instead of an item, and at what ratio: "9 ft of garland
-// for 3 picks" is Of 9 ft For 3. If both are zero it is one for one.
-type Substitute struct {
-	Item    Item         `json:"item"`             // what will do instead
-	MaxSize units.Length `json:"maxSize,omitzero"` // as in Need
-	Of      Quantity     `json:"of,omitzero"`      // so much of the substitute, pieces or a length
-	For     Quantity     `json:"for,omitzero"`     // stands for so much of the need
+	return s + ", " + units.Range[int]{Min: int(a.least), Max: int(a.most)}.String() + " of each"
 }
 
 // A Quantity is a number of pieces, a running length that may be joined from

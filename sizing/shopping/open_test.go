@@ -24,11 +24,11 @@ func TestBadOpenFields(t *testing.T) {
 		return with(change), nil
 	}
 	store := func(list ...shopping.Store) (shopping.Shop, []shopping.Need) { return shopping.Shop{Stores: list}, nil }
-	instead := func(s shopping.Substitute) (shopping.Shop, []shopping.Need) {
-		return need(func(n *shopping.Need) { n.Instead = []shopping.Substitute{s} })
+	instead := func(s shopping.Need) (shopping.Shop, []shopping.Need) {
+		return need(func(n *shopping.Need) { n.Instead = []shopping.Need{s} })
 	}
-	assort := func(a shopping.Assortment) (shopping.Shop, []shopping.Need) {
-		return need(func(n *shopping.Need) { n.Assort = a })
+	assort := func(types, least, most int) (shopping.Shop, []shopping.Need) {
+		return need(func(n *shopping.Need) { n.Types, n.Each = types, units.Range[int]{Min: least, Max: most} })
 	}
 	three := shopping.Quantity{Pieces: 3}
 	for _, tt := range []struct {
@@ -40,49 +40,81 @@ func TestBadOpenFields(t *testing.T) {
 			return need(func(n *shopping.Need) { n.Item.Size, n.MaxSize = 2*units.Inch, units.Inch })
 		}},
 		{"least of a length", "/needs/0/quantity", func() (shopping.Shop, []shopping.Need) {
-			return need(func(n *shopping.Need) { n.Quantity, n.Least = ofLength(0, units.Foot), 1 })
+			return need(func(n *shopping.Need) { n.Quantity, n.Open = ofLength(0, units.Foot), units.Range[int]{Min: 1, Max: 1} })
 		}},
 		{"assortment of a length", "/needs/0/quantity", func() (shopping.Shop, []shopping.Need) {
 			return need(func(n *shopping.Need) {
-				n.Quantity, n.Assort = ofLength(0, units.Foot), shopping.Assortment{Types: 1, Least: 1, Most: 1}
+				n.Quantity, n.Types, n.Each = ofLength(0, units.Foot), 1, units.Range[int]{Min: 1, Max: 1}
 			})
 		}},
-		{"least over the plan", "/needs/0/least", func() (shopping.Shop, []shopping.Need) { return need(func(n *shopping.Need) { n.Least = 9 }) }},
+		{"least over the plan", "/needs/0/open/min", func() (shopping.Shop, []shopping.Need) {
+			return need(func(n *shopping.Need) { n.Open = units.Range[int]{Min: 9, Max: 9} })
+		}},
+		{"least below nothing", "/needs/0/open/min", func() (shopping.Shop, []shopping.Need) {
+			return need(func(n *shopping.Need) { n.Open = units.Range[int]{Min: -1, Max: 9} })
+		}},
+		{"most under the plan", "/needs/0/open/max", func() (shopping.Shop, []shopping.Need) {
+			return need(func(n *shopping.Need) { n.Open = units.Range[int]{Min: 1} })
+		}},
 		{"slack of pieces", "/needs/0/slack", func() (shopping.Shop, []shopping.Need) {
 			return need(func(n *shopping.Need) { n.Slack = units.Inch })
 		}},
-		{"no types", "/needs/0/assort/types", func() (shopping.Shop, []shopping.Need) { return assort(shopping.Assortment{Least: 1, Most: 8}) }},
-		{"none of each", "/needs/0/assort/least", func() (shopping.Shop, []shopping.Need) { return assort(shopping.Assortment{Types: 1, Most: 8}) }},
-		{"most below least", "/needs/0/assort/most", func() (shopping.Shop, []shopping.Need) {
-			return assort(shopping.Assortment{Types: 1, Least: 2, Most: 1})
+		{"no types", "/needs/0/types", func() (shopping.Shop, []shopping.Need) { return assort(0, 1, 8) }},
+		{"none of each", "/needs/0/each/min", func() (shopping.Shop, []shopping.Need) { return assort(1, 0, 8) }},
+		{"most below least", "/needs/0/each/max", func() (shopping.Shop, []shopping.Need) {
+			return assort(1, 2, 1)
 		}},
 		{"more than all types hold", "/needs/0/quantity", func() (shopping.Shop, []shopping.Need) {
-			return assort(shopping.Assortment{Types: 2, Least: 1, Most: 3})
+			return assort(2, 1, 3)
 		}},
-		{"types of one type", "/needs/0/assort", func() (shopping.Shop, []shopping.Need) {
+		{"types of one type", "/needs/0/types", func() (shopping.Shop, []shopping.Need) {
 			return need(func(n *shopping.Need) {
-				n.Item.Type, n.Assort = "star", shopping.Assortment{Types: 1, Least: 1, Most: 8}
+				n.Item.Type, n.Types, n.Each = "star", 1, units.Range[int]{Min: 1, Max: 8}
 			})
 		}},
 		{"too many substitutes", "/needs/0/instead", func() (shopping.Shop, []shopping.Need) {
-			return need(func(n *shopping.Need) { n.Instead = make([]shopping.Substitute, 9) })
+			return need(func(n *shopping.Need) { n.Instead = make([]shopping.Need, 9) })
 		}},
-		{"a substitute of no kind", "/needs/0/instead/0/item", func() (shopping.Shop, []shopping.Need) { return instead(shopping.Substitute{}) }},
+		{"a substitute of no kind", "/needs/0/instead/0/item", func() (shopping.Shop, []shopping.Need) { return instead(shopping.Need{}) }},
 		{"its sizes", "/needs/0/instead/0/maxSize", func() (shopping.Shop, []shopping.Need) {
-			return instead(shopping.Substitute{Item: pick, MaxSize: -1})
+			return instead(shopping.Need{Item: pick, MaxSize: -1})
 		}},
-		{"its ratio", "/needs/0/instead/0/of", func() (shopping.Shop, []shopping.Need) {
-			return instead(shopping.Substitute{Item: pick, Of: shopping.Quantity{Pieces: -1}})
+		{"its quantity", "/needs/0/instead/0/quantity", func() (shopping.Shop, []shopping.Need) {
+			return instead(shopping.Need{Item: pick, Quantity: shopping.Quantity{Pieces: -1}})
 		}},
-		{"its ratio below", "/needs/0/instead/0/for", func() (shopping.Shop, []shopping.Need) {
-			return instead(shopping.Substitute{Item: pick, For: shopping.Quantity{Pieces: -1}})
+		{"whole pieces", "/needs/0/instead/0/quantity", func() (shopping.Shop, []shopping.Need) {
+			return instead(shopping.Need{Item: pick, Quantity: ofLength(2, units.Foot)})
 		}},
-		{"half a ratio", "/needs/0/instead/0/for", func() (shopping.Shop, []shopping.Need) { return instead(shopping.Substitute{Item: pick, Of: three}) }},
-		{"whole pieces", "/needs/0/instead/0/of", func() (shopping.Shop, []shopping.Need) {
-			return instead(shopping.Substitute{Item: pick, Of: ofLength(2, units.Foot), For: three})
+		{"instead of whole pieces", "/needs/0/instead/0/quantity", func() (shopping.Shop, []shopping.Need) {
+			return need(func(n *shopping.Need) {
+				n.Quantity, n.Instead = ofLength(2, units.Foot), []shopping.Need{{Item: pick, Quantity: three}}
+			})
 		}},
-		{"a length of pieces", "/needs/0/instead/0/for", func() (shopping.Shop, []shopping.Need) {
-			return instead(shopping.Substitute{Item: pick, Of: three, For: ofLength(0, units.Foot)})
+		{"instead of nothing", "/needs/0/instead/0/quantity", func() (shopping.Shop, []shopping.Need) {
+			return need(func(n *shopping.Need) {
+				n.Quantity, n.Instead = shopping.Quantity{}, []shopping.Need{{Item: pick, Quantity: three}}
+			})
+		}},
+		{"a substitute with a room", "/needs/0/instead/0/room", func() (shopping.Shop, []shopping.Need) {
+			return instead(shopping.Need{Item: pick, Room: "hall"})
+		}},
+		{"a substitute with a open", "/needs/0/instead/0/open", func() (shopping.Shop, []shopping.Need) {
+			return instead(shopping.Need{Item: pick, Open: units.Range[int]{Max: 9}})
+		}},
+		{"a substitute with a types", "/needs/0/instead/0/types", func() (shopping.Shop, []shopping.Need) {
+			return instead(shopping.Need{Item: pick, Types: 1})
+		}},
+		{"a substitute with a slack", "/needs/0/instead/0/slack", func() (shopping.Shop, []shopping.Need) {
+			return instead(shopping.Need{Item: pick, Slack: 1})
+		}},
+		{"a substitute with a instead", "/needs/0/instead/0/instead", func() (shopping.Shop, []shopping.Need) {
+			return instead(shopping.Need{Item: pick, Instead: make([]shopping.Need, 1)})
+		}},
+		{"a substitute with a basis", "/needs/0/instead/0/basis", func() (shopping.Shop, []shopping.Need) {
+			return instead(shopping.Need{Item: pick, Basis: "so"})
+		}},
+		{"a substitute with a source", "/needs/0/instead/0/source", func() (shopping.Shop, []shopping.Need) {
+			return instead(shopping.Need{Item: pick, Source: "so"})
 		}},
 		{"a long store", "/offers/0/store", func() (shopping.Shop, []shopping.Need) { return offer(func(o *shopping.Offer) { o.Store = long }) }},
 		{"both ways", "/offers/0/contents", func() (shopping.Shop, []shopping.Need) {
@@ -171,8 +203,8 @@ func TestFullestOfMixedBoxes(t *testing.T) {
 	}}
 	s := shopping.Shop{Offers: []shopping.Offer{box}}
 	needs := []shopping.Need{
-		{Item: red, Room: "hall", Quantity: shopping.Quantity{Pieces: 4}, Most: 12},
-		{Item: gold, Room: "hall", Quantity: shopping.Quantity{Pieces: 4}, Most: 12},
+		{Item: red, Room: "hall", Quantity: shopping.Quantity{Pieces: 4}, Open: units.Range[int]{Min: 4, Max: 12}},
+		{Item: gold, Room: "hall", Quantity: shopping.Quantity{Pieces: 4}, Open: units.Range[int]{Min: 4, Max: 12}},
 	}
 	for budget, want := range map[int64][2]int{600: {4, 4}, 1200: {8, 8}, 1799: {8, 8}, 1800: {12, 12}, 9900: {12, 12}, 599: {0, 0}} {
 		s.Budget = cents(budget)
@@ -190,7 +222,7 @@ func TestFullestOfMixedBoxes(t *testing.T) {
 		}
 	}
 	// A shelf that ends.
-	s.Offers[0].Shelf, s.Budget = shopping.Left(2), cents(9900)
+	s.Offers[0].Shelf, s.Budget = 2, cents(9900)
 	if l, err := s.Fullest(needs); err != nil || l.Purchases[0].Shares[0].Gets.Pieces != 8 {
 		t.Errorf("%v, %v", l, err)
 	}
@@ -218,7 +250,7 @@ func TestPoorBudgetOfLengths(t *testing.T) {
 
 // By hand: 10 % of 8 and 3 rounded up are 2 spares; of 12 on the shelf with 11 wanted one is left for them.
 func TestSpares(t *testing.T) {
-	s := with(func(o *shopping.Offer) { o.Shelf = shopping.Left(1) })
+	s := with(func(o *shopping.Offer) { o.Shelf = 1 })
 	s.Spares[shopping.Pick] = 10
 	l, err := s.List([]shopping.Need{picks(8), picks(3)})
 	if err != nil || len(l.Purchases[0].Shares) != 3 {
@@ -250,7 +282,7 @@ func TestDeals(t *testing.T) {
 	} {
 		s := with(func(o *shopping.Offer) {
 			if o.Deals = tt.deals; tt.left >= 0 {
-				o.Shelf = shopping.Left(tt.left)
+				o.Shelf = onShelf(tt.left)
 			}
 		})
 		p, err := s.Cheapest(picks(tt.picks))
@@ -326,7 +358,7 @@ func TestStringsOfOneKind(t *testing.T) {
 		t.Errorf("%v, %v", p, err)
 	}
 	for i := range s.Offers {
-		s.Offers[i].Shelf = shopping.Left(0)
+		s.Offers[i].Shelf = shopping.SoldOut
 	}
 	p, err = s.Cheapest(need("hall", 150), need("tea room", 100))
 	if err != nil || p.Shares[0].Gets.Pieces+p.Shares[1].Gets.Pieces != 120 || p.Shares[0].Enough() {
@@ -341,13 +373,13 @@ func TestSubstitutesInOrder(t *testing.T) {
 		return shopping.Item{Kind: shopping.Ornament, Size: inches * units.Inch}
 	}
 	s := shopping.Shop{Offers: []shopping.Offer{
-		{Item: ball(2), Name: "two", Pack: shopping.Quantity{Pieces: 2}, Price: cents(100), Shelf: shopping.Left(2)},
-		{Item: ball(3), Name: "three", Pack: shopping.Quantity{Pieces: 5}, Price: cents(100), Shelf: shopping.Left(1)},
-		{Item: shopping.Item{Kind: shopping.Garland, Color: "red"}, Name: "9 ft", Pack: ofLength(0, 9*units.Foot), Price: cents(100), Shelf: shopping.Left(2)},
+		{Item: ball(2), Name: "two", Pack: shopping.Quantity{Pieces: 2}, Price: cents(100), Shelf: 2},
+		{Item: ball(3), Name: "three", Pack: shopping.Quantity{Pieces: 5}, Price: cents(100), Shelf: 1},
+		{Item: shopping.Item{Kind: shopping.Garland, Color: "red"}, Name: "9 ft", Pack: ofLength(0, 9*units.Foot), Price: cents(100), Shelf: 2},
 	}}
-	l, err := s.List([]shopping.Need{{Item: ball(2), Room: "hall", Quantity: shopping.Quantity{Pieces: 12}, Instead: []shopping.Substitute{
+	l, err := s.List([]shopping.Need{{Item: ball(2), Room: "hall", Quantity: shopping.Quantity{Pieces: 12}, Instead: []shopping.Need{
 		{Item: ball(3)},
-		{Item: shopping.Item{Kind: shopping.Garland}, Of: ofLength(0, 9*units.Foot), For: shopping.Quantity{Pieces: 1}},
+		{Item: shopping.Item{Kind: shopping.Garland}, Quantity: ofLength(0, 12*9*units.Foot)}, // 9 ft for each of the 12
 	}}})
 	if err != nil || len(l.Purchases) != 3 {
 		t.Fatal(l, err)

@@ -28,7 +28,7 @@ func (s Shop) pieces(c *checker, group []*line) (Purchase, error) {
 	if err != nil {
 		return Purchase{}, err
 	}
-	if len(group) > 1 || l.assort != (Assortment{}) || stock.coupled(l) {
+	if len(group) > 1 || l.assort != (assortment{}) || stock.coupled(l) {
 		return p, s.together(c, &p, group)
 	}
 	return p, s.alone(c, &p, l, d.pieces, stock)
@@ -39,7 +39,7 @@ func (s Shop) pieces(c *checker, group []*line) (Purchase, error) {
 func (stock itemStock) coupled(l *line) bool {
 	for _, o := range stock.offers {
 		for _, d := range o.Deals {
-			if d.From > 0 || o.Shelf.Known {
+			if d.From > 0 || o.Shelf != 0 {
 				return true
 			}
 		}
@@ -127,38 +127,31 @@ func (s *Share) take(l *line, n int64, lots []Lot) {
 		if k := min(n, int64(lot.Quantity.Pieces)); k > 0 && l.takes(lot.Item) {
 			n -= k
 			lot.Quantity.Pieces -= int(k)
-			s.add(l, Part{Item: lot.Item, Quantity: Quantity{Pieces: int(k)}})
+			s.add(Lot{lot.Item, Quantity{Pieces: int(k)}})
 		}
 	}
 	s.close(l)
 }
 
 // add gives s a part.
-func (s *Share) add(l *line, part Part) {
+func (s *Share) add(part Lot) {
 	s.Gets.Pieces += part.Quantity.Pieces
-	for i := range s.Parts {
-		if p := &s.Parts[i]; p.Item == part.Item && (part.Strings == 0 || p.Quantity.Pieces/p.Strings == part.Quantity.Pieces/part.Strings) {
-			p.Quantity.Pieces += part.Quantity.Pieces
-			p.Strings += part.Strings
-			return
-		}
-	}
 	if part.Quantity.Pieces > 0 {
-		s.Parts = append(s.Parts, part)
+		s.Parts = merged(s.Parts, part)
 	}
 }
 
 // close leaves the parts out where they say no more than the need.
 func (s *Share) close(l *line) {
-	if len(s.Parts) == 1 && s.Parts[0].Item == l.item && s.Parts[0].Strings == 0 && l.assort == (Assortment{}) {
+	if len(s.Parts) == 1 && s.Parts[0].Item == l.item && !l.item.Kind.whole() && l.assort == (assortment{}) {
 		s.Parts = nil
 	}
 }
 
-// merged adds pieces of an item to lots.
+// merged adds pieces of an item to lots. A string of lights is a lot of its own.
 func merged(lots []Lot, more Lot) []Lot {
 	for i := range lots {
-		if lots[i].Item == more.Item {
+		if lots[i].Item == more.Item && !more.Item.Kind.whole() {
 			lots[i].Quantity.Pieces += more.Quantity.Pieces
 			return lots
 		}
@@ -314,7 +307,9 @@ func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 	}
 	p.Bound = amount(min(found.Bound, price(p.Cost)))
 	if lights {
-		m.light(p, found)
+		if !m.light(p, found) {
+			return c.fail(units.ErrLimit, "needs", group[0].item.String(), "at most "+strconv.Itoa(maxStrings)+" strings in all")
+		}
 		// What else the packs hold is left over.
 		var others []Lot
 		for i, o := range s.Offers {
@@ -382,8 +377,8 @@ func (m *coupling) boxes() {
 	for k, l := range m.lines {
 		need, _ := l.planned()
 		d := supply.Demand{N: need}
-		if a := l.assort; a.Types > 0 {
-			d.Take, d.Least, d.Most = a.Types, int64(a.Least), int64(a.Most)
+		if a := l.assort; a.types > 0 {
+			d.Take, d.Least, d.Most = a.types, a.least, a.most
 		}
 		types := map[string]int{}
 		for t, i := range m.things {
@@ -452,8 +447,8 @@ func (m *coupling) offer(offer int, holds []supply.Hold, most int64) {
 			intprog.Row{Col: []int{j, j + 1}, Coef: []int64{1, -n}},
 			intprog.Row{Col: []int{j, j + 1}, Coef: []int64{-1, room}})
 	}
-	if last := len(g.Packs); o.Shelf.Known && last-first > 1 {
-		row := intprog.Row{Least: -int64(o.Shelf.Packs)}
+	if last := len(g.Packs); o.Shelf != 0 && last-first > 1 {
+		row := intprog.Row{Least: -o.Shelf.limit()}
 		for j := first; j < last; j++ {
 			if m.columns[j].offer >= 0 {
 				row.Col, row.Coef = append(row.Col, j), append(row.Coef, -m.columns[j].packs)
@@ -737,7 +732,7 @@ func (m *coupling) unpack(p *Purchase, found supply.Result, counts map[int]int64
 				found.Gets[d][t] -= k
 				n -= k
 				use(lots, m.things[t], k)
-				share.add(l, Part{Item: m.things[t], Quantity: Quantity{Pieces: int(k)}})
+				share.add(Lot{m.things[t], Quantity{Pieces: int(k)}})
 				if n == 0 {
 					break
 				}
@@ -761,9 +756,9 @@ func use(lots []Lot, item Item, n int64) {
 	}
 }
 
-// light says which strings go to which room.
-func (m *coupling) light(p *Purchase, found supply.Result) {
-	there := int64(0)
+// light says which strings go to which room, unless they are too many.
+func (m *coupling) light(p *Purchase, found supply.Result) bool {
+	there, strings := int64(0), int64(0)
 	type kept struct {
 		lot  Lot
 		left int64
@@ -780,10 +775,13 @@ func (m *coupling) light(p *Purchase, found supply.Result) {
 			p.Owned.Pieces += sp.lot.Quantity.Pieces * int(n)
 		}
 		there += n * int64(sp.lot.Quantity.Pieces)
+		strings += n
 		lots = append(lots, kept{sp.lot, n})
 	}
-	for d, t := range m.demands {
-		l := m.lines[t.line]
+	if strings > maxStrings {
+		return false
+	}
+	for d := range m.demands {
 		share := &p.Shares[d]
 		for k, sp := range m.spread {
 			for _, u := range sp.uses {
@@ -792,7 +790,9 @@ func (m *coupling) light(p *Purchase, found supply.Result) {
 					continue
 				}
 				lots[k].left -= n
-				share.add(l, Part{Item: sp.lot.Item, Quantity: Quantity{Pieces: int(n) * sp.lot.Quantity.Pieces}, Strings: int(n)})
+				for range n {
+					share.add(sp.lot)
+				}
 			}
 		}
 		share.Gets.Pieces = min(share.Gets.Pieces, share.Quantity.Pieces)
@@ -804,4 +804,5 @@ func (m *coupling) light(p *Purchase, found supply.Result) {
 			p.Left = append(p.Left, k.lot)
 		}
 	}
+	return true
 }

@@ -51,7 +51,7 @@ func drawJob(t *rapid.T) (shopping.Shop, []shopping.Need) {
 			}
 		}
 		if rapid.IntRange(0, 2).Draw(t, "limited") == 0 {
-			o.Shelf = shopping.Left(rapid.IntRange(0, 4).Draw(t, "left"))
+			o.Shelf = onShelf(rapid.IntRange(0, 4).Draw(t, "left"))
 		}
 		s.Offers = append(s.Offers, o)
 	}
@@ -90,17 +90,17 @@ func drawJob(t *rapid.T) (shopping.Shop, []shopping.Need) {
 				n.MaxSize = n.Item.Size + units.Inch
 			}
 			if n.Item.Type == "" && rapid.Bool().Draw(t, "assort") {
-				n.Assort = shopping.Assortment{Types: rapid.IntRange(1, 2).Draw(t, "types"), Least: 2, Most: 4}
-				n.Quantity.Pieces = rapid.IntRange(2*n.Assort.Types, 4*n.Assort.Types).Draw(t, "of all")
+				n.Types, n.Each = rapid.IntRange(1, 2).Draw(t, "types"), units.Range[int]{Min: 2, Max: 4}
+				n.Quantity.Pieces = rapid.IntRange(2*n.Types, 4*n.Types).Draw(t, "of all")
 			}
 		default:
 			n.Quantity.Pieces = rapid.IntRange(1, 12).Draw(t, "pieces")
 		}
-		if n.Quantity.Length == 0 && n.Quantity.Pieces > 1 && rapid.Bool().Draw(t, "least") && n.Assort.Types == 0 {
-			n.Least = rapid.IntRange(1, n.Quantity.Pieces).Draw(t, "fewest")
+		if n.Quantity.Length == 0 && n.Quantity.Pieces > 1 && rapid.Bool().Draw(t, "least") && n.Types == 0 {
+			n.Open = units.Range[int]{Min: rapid.IntRange(0, n.Quantity.Pieces).Draw(t, "fewest"), Max: n.Quantity.Pieces}
 		}
 		if rapid.IntRange(0, 3).Draw(t, "instead") == 0 && n.Item.Kind == shopping.Pick {
-			n.Instead = []shopping.Substitute{{Item: shopping.Item{Kind: shopping.Ornament}, Of: shopping.Quantity{Pieces: 2}, For: shopping.Quantity{Pieces: 1}}}
+			n.Instead = []shopping.Need{{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: 2 * n.Quantity.Pieces}}}
 		}
 		needs = append(needs, n)
 	}
@@ -131,7 +131,7 @@ func checkPlan(t *rapid.T, s shopping.Shop, l shopping.List) {
 			for _, h := range holds {
 				add(h, b.Packs)
 			}
-			if b.Offer.Shelf.Known && b.Packs > b.Offer.Shelf.Packs {
+			if b.Offer.Shelf != 0 && b.Packs > packsOn(b.Offer.Shelf) {
 				t.Fatalf("%d packs of %+v", b.Packs, b.Offer)
 			}
 			total = total.Add(b.Cost)
@@ -145,8 +145,8 @@ func checkPlan(t *rapid.T, s shopping.Shop, l shopping.List) {
 		for _, c := range p.Cuts {
 			sum := c.Left
 			for _, q := range c.Pieces {
-				sum += units.Length(q.Quantity.Pieces) * q.Quantity.Length
-				if q.Joined {
+				sum += units.Length(max(1, q.Quantity.Pieces)) * q.Quantity.Length
+				if q.Quantity.Pieces == 0 {
 					over := s.Joins[shopping.Item{Kind: shopping.Garland}].Overlap
 					runs[q.Room] += units.Length(c.Rolls) * (q.Quantity.Length - over)
 					joints[q.Room] = over
@@ -182,17 +182,17 @@ func checkPlan(t *rapid.T, s shopping.Shop, l shopping.List) {
 			if sh.Item.Kind == shopping.Garland && sh.Gets.Pieces == 0 && sh.Gets.Length > 0 && runs[sh.Room]+joints[sh.Room] < sh.Gets.Length {
 				t.Fatalf("%v of %v in %+v", runs[sh.Room]+joints[sh.Room], sh.Gets, p)
 			}
-			if a := sh.Assort; a.Types > 0 && sh.Enough() && sh.Replaced == (shopping.Quantity{}) {
+			if a := sh.Each; sh.Types > 0 && sh.Enough() && sh.Replaced == (shopping.Quantity{}) {
 				kinds := map[string]int{}
 				for _, part := range sh.Parts {
 					kinds[part.Item.Type] += part.Quantity.Pieces
 				}
 				for _, n := range kinds {
-					if n < a.Least || n > a.Most {
+					if n < a.Min || n > a.Max {
 						t.Fatalf("%v for %v", sh.Parts, a)
 					}
 				}
-				if len(kinds) != a.Types && sh.Parts != nil {
+				if len(kinds) != sh.Types && sh.Parts != nil {
 					t.Fatalf("%v for %v", sh.Parts, a)
 				}
 			}

@@ -28,16 +28,9 @@ type Purchase struct {
 type Share struct {
 	Need
 	Gets     Quantity `json:"gets"`              // how much of what is planned; for whole pieces their number, and the shortest length
-	Parts    []Part   `json:"parts,omitempty"`   // which things, where the need leaves that open
+	Parts    []Lot    `json:"parts,omitempty"`   // which things, where the need leaves that open; of lights, each string
 	Replaced Quantity `json:"replaced,omitzero"` // how much of what is missing a substitute stands for, in a share of its own
 	Spare    bool     `json:"spare,omitempty"`   // against breakage, by Shop.Spares
-}
-
-// A Part is some of what a share gets: pieces of one item.
-type Part struct {
-	Item     Item     `json:"item"`              // what it is, as the offer or the owned lot says
-	Quantity Quantity `json:"quantity"`          // how many pieces of it
-	Strings  int      `json:"strings,omitempty"` // of lights: how many strings these lamps are, all alike
 }
 
 // Short returns how much is missing of what was planned, and not replaced.
@@ -60,20 +53,20 @@ func (s Share) Enough() bool {
 		return true
 	}
 	least := s.Quantity.Pieces
-	if s.Least > 0 {
-		least = s.Least
+	if s.Open != (units.Range[int]{}) {
+		least = s.Open.Min
 	}
-	if a := s.Assort; a.Types > 0 && s.Replaced == (Quantity{}) {
-		types := map[string]int{}
+	if a := s.assortment(); a.types > 0 && s.Replaced == (Quantity{}) {
+		types := map[string]int64{}
 		for _, p := range s.Parts {
-			types[p.Item.Type] += p.Quantity.Pieces
+			types[p.Item.Type] += int64(p.Quantity.Pieces)
 		}
 		for _, n := range types {
-			if n < a.Least || n > a.Most {
+			if n < a.least || n > a.most {
 				return false
 			}
 		}
-		if len(types) != a.Types {
+		if len(types) != a.types {
 			return false
 		}
 	}
@@ -99,9 +92,8 @@ type Cut struct {
 
 // A Piece is what one room gets of a strand or a roll.
 type Piece struct {
-	Room     string   `json:"room,omitempty"`   // the room of the need; may be empty
-	Quantity Quantity `json:"quantity"`         // how many of which length
-	Joined   bool     `json:"joined,omitempty"` // joined with others to a running length
+	Room     string   `json:"room,omitempty"` // the room of the need; may be empty
+	Quantity Quantity `json:"quantity"`       // whole pieces, "2 of 54 in"; or a length that is joined to others, "6 ft"
 }
 
 // Cheapest returns the purchase that covers the needs, all of one item, at the
@@ -196,31 +188,30 @@ func (c *checker) needs(needs []Need) error {
 			return err
 		}
 		switch {
-		case q.Length != 0 && n.Most != 0:
-			return c.fail(units.ErrFit, at("needs", i, "quantity"), q.String(), "pieces, or 0 for the most")
-		case q.Length != 0 && n.Least != 0:
-			return c.fail(units.ErrFit, at("needs", i, "quantity"), q.String(), "pieces, or 0 for the least")
-		case q.Length != 0 && n.Assort != Assortment{}:
-			return c.fail(units.ErrFit, at("needs", i, "quantity"), q.String(), "pieces, or no assortment")
-		case n.Most != 0 && (n.Most < q.Pieces || n.Most > maxPieces):
-			return c.fail(units.ErrRange, at("needs", i, "most"), strconv.Itoa(n.Most), "0, or "+q.String()+" to "+strconv.Itoa(maxPieces))
-		case n.Least < 0 || n.Least > q.Pieces && n.Least != 0:
-			return c.fail(units.ErrRange, at("needs", i, "least"), strconv.Itoa(n.Least), "0 to "+q.String())
+		case q.Length != 0 && n.Open != units.Range[int]{}:
+			return c.fail(units.ErrFit, at("needs", i, "quantity"), q.String(), "pieces, or nothing open")
+		case q.Length != 0 && n.assortment() != assortment{}:
+			return c.fail(units.ErrFit, at("needs", i, "quantity"), q.String(), "pieces, or no types")
+		case n.Open != units.Range[int]{} && (n.Open.Max < q.Pieces || n.Open.Max > maxPieces):
+			return c.fail(units.ErrRange, at("needs", i, "open/max"), strconv.Itoa(n.Open.Max), q.String()+" to "+strconv.Itoa(maxPieces))
+		case n.Open.Min < 0 || n.Open.Min > q.Pieces:
+			return c.fail(units.ErrRange, at("needs", i, "open/min"), strconv.Itoa(n.Open.Min), "0 to "+q.String())
 		case n.Slack < 0 || n.Slack >= max(1, q.Length):
 			return c.fail(units.ErrRange, at("needs", i, "slack"), n.Slack.String(), "0 to less than the length needed")
 		}
-		if a := n.Assort; a != (Assortment{}) {
+		if a := n.assortment(); a != (assortment{}) {
+			low, high := int64(a.types)*a.least, int64(a.types)*a.most
 			switch {
-			case a.Types < 1 || a.Types > 100:
-				return c.fail(units.ErrRange, at("needs", i, "assort/types"), strconv.Itoa(a.Types), "1 to 100")
-			case a.Least < 1 || a.Least > maxPieces:
-				return c.fail(units.ErrRange, at("needs", i, "assort/least"), strconv.Itoa(a.Least), "1 to "+strconv.Itoa(maxPieces))
-			case a.Most < a.Least || a.Most > maxPieces:
-				return c.fail(units.ErrRange, at("needs", i, "assort/most"), strconv.Itoa(a.Most), strconv.Itoa(a.Least)+" to "+strconv.Itoa(maxPieces))
+			case a.types < 1 || a.types > 100:
+				return c.fail(units.ErrRange, at("needs", i, "types"), strconv.Itoa(a.types), "1 to 100")
+			case a.least < 1 || a.least > maxPieces:
+				return c.fail(units.ErrRange, at("needs", i, "each/min"), strconv.FormatInt(a.least, 10), "1 to "+strconv.Itoa(maxPieces))
+			case a.most < a.least || a.most > maxPieces:
+				return c.fail(units.ErrRange, at("needs", i, "each/max"), strconv.FormatInt(a.most, 10), strconv.FormatInt(a.least, 10)+" to "+strconv.Itoa(maxPieces))
 			case n.Item.Type != "":
-				return c.fail(units.ErrFit, at("needs", i, "assort"), n.Item.Type, "no type, or no assortment of types")
-			case q.Pieces < a.Types*a.Least || q.Pieces > a.Types*a.Most:
-				return c.fail(units.ErrRange, at("needs", i, "quantity"), q.String(), strconv.Itoa(a.Types*a.Least)+" to "+strconv.Itoa(a.Types*a.Most)+" for "+a.String())
+				return c.fail(units.ErrFit, at("needs", i, "types"), n.Item.Type, "no type, or no number of types")
+			case int64(q.Pieces) < low || int64(q.Pieces) > high:
+				return c.fail(units.ErrRange, at("needs", i, "quantity"), q.String(), strconv.FormatInt(low, 10)+" to "+strconv.FormatInt(high, 10)+" for "+a.String())
 			}
 		}
 		if err := c.instead(i, n); err != nil {
@@ -243,20 +234,32 @@ func (c *checker) instead(i int, n Need) error {
 		if sub.MaxSize != 0 && (sub.MaxSize < sub.Item.Size || sub.MaxSize > maxSize) {
 			return c.fail(units.ErrRange, field+"maxSize", sub.MaxSize.String(), "0, or "+sub.Item.Size.String()+" to "+maxSize.String())
 		}
-		if err := c.quantity(field+"of", sub.Of, maxStrand); err != nil {
+		q := sub.Quantity
+		if err := c.quantity(field+"quantity", q, maxLength); err != nil {
 			return err
 		}
-		if err := c.quantity(field+"for", sub.For, maxStrand); err != nil {
-			return err
+		if q != (Quantity{}) && n.Quantity == (Quantity{}) {
+			return c.fail(units.ErrFit, field+"quantity", q.String(), "0, since none is planned")
 		}
-		none := Quantity{}
-		switch {
-		case (sub.Of == none) != (sub.For == none):
-			return c.fail(units.ErrRange, field+"for", sub.For.String(), "a quantity wherever of is one")
-		case sub.Of.Pieces > 0 && sub.Of.Length > 0:
-			return c.fail(units.ErrFit, field+"of", sub.Of.String(), "pieces or a length")
-		case sub.For != none && (sub.For.Length > 0) != (n.Quantity.Length > 0 && n.Quantity.Pieces == 0) || sub.For.Pieces > 0 && sub.For.Length > 0:
-			return c.fail(units.ErrFit, field+"for", sub.For.String(), "as the need: pieces or a length")
+		whole := q.Pieces > 0 && q.Length > 0
+		if whole || q != (Quantity{}) && n.Quantity.Pieces > 0 && n.Quantity.Length > 0 {
+			return c.fail(units.ErrFit, field+"quantity", q.String(), "pieces or a length, and 0 for whole pieces")
+		}
+		for _, other := range []struct {
+			field string
+			set   bool
+		}{
+			{"room", sub.Room != ""},
+			{"open", sub.Open != units.Range[int]{}},
+			{"types", sub.assortment() != assortment{}},
+			{"slack", sub.Slack != 0},
+			{"instead", len(sub.Instead) > 0},
+			{"basis", sub.Basis != ""},
+			{"source", sub.Source != ""},
+		} {
+			if other.set {
+				return c.fail(units.ErrFit, field+other.field, "set", "a substitute with an item, its sizes and a quantity only")
+			}
 		}
 	}
 	return nil
@@ -269,6 +272,7 @@ type wish struct {
 	spare bool
 	for_  int // the index of the wish it is a substitute for, -1 if it is none
 
+	planned  Quantity // the quantity of the need that was given
 	replaced Quantity // how much of it substitutes stand for
 }
 
@@ -276,9 +280,9 @@ type wish struct {
 func wishes(needs []Need) []wish {
 	list := make([]wish, len(needs))
 	for i, n := range needs {
-		list[i] = wish{Need: n, least: int64(n.Quantity.Pieces), for_: -1}
-		if n.Least > 0 {
-			list[i].least = int64(n.Least)
+		list[i] = wish{Need: n, least: int64(n.Quantity.Pieces), for_: -1, planned: n.Quantity}
+		if n.Open != (units.Range[int]{}) {
+			list[i].least = int64(n.Open.Min)
 		}
 	}
 	return list
@@ -318,7 +322,7 @@ func spares(n, percent int) int { return (n*percent + 99) / 100 }
 type line struct {
 	item   Item
 	most   units.Length // sizes up to this will do
-	assort Assortment
+	assort assortment
 	wishes []wish
 	at     []int // their places in the list
 }
@@ -356,10 +360,10 @@ func lines(list []wish) []*line {
 	for i, w := range list {
 		k := key{w.Item, w.MaxSize}
 		l := index[k]
-		if l == nil || w.Assort != (Assortment{}) {
-			l = &line{item: w.Item, most: w.MaxSize, assort: w.Assort}
+		if l == nil || w.assortment() != (assortment{}) {
+			l = &line{item: w.Item, most: w.MaxSize, assort: w.assortment()}
 			all = append(all, l)
-			if w.Assort == (Assortment{}) {
+			if w.assortment() == (assortment{}) {
 				index[k] = l
 			}
 		}
@@ -482,10 +486,21 @@ func (s Shop) stock(c *checker, l *line, d demand) (itemStock, error) {
 
 // limit returns how many packs there are on s, and many more than any need takes if nobody knows.
 func (s Shelf) limit() int64 {
-	if s.Known {
-		return int64(s.Packs)
+	switch s {
+	case 0:
+		return 1 << 50
+	case SoldOut:
+		return 0
 	}
-	return 1 << 50
+	return int64(s)
+}
+
+// left returns the shelf with n packs.
+func left(n int64) Shelf {
+	if n == 0 {
+		return SoldOut
+	}
+	return Shelf(n)
 }
 
 // buy adds packs of an offer to p.

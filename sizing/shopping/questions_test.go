@@ -3,6 +3,8 @@ package shopping_test
 import (
 	"fmt"
 
+	"example.com/fircone/units"
+
 	"example.com/fircone/sizing/shopping"
 
 	"github.com/shopspring/decimal"
@@ -42,7 +44,7 @@ func ExampleShop_Fullest_question() {
 		}
 	}
 	choice := func(item shopping.Item) shopping.Need {
-		return shopping.Need{Item: item, Quantity: shopping.Quantity{Pieces: 5}, Most: 9}
+		return shopping.Need{Item: item, Quantity: shopping.Quantity{Pieces: 5}, Open: units.Range[int]{Min: 5, Max: 9}}
 	}
 	stars := shopping.Item{Kind: shopping.Ornament, Type: "star"}
 	bells := shopping.Item{Kind: shopping.Bell}

@@ -37,9 +37,9 @@ func TestRunsOfTheirOwn(t *testing.T) {
 		{rooms: []units.Length{6, 3, 3}, packs: 2},
 		{rooms: []units.Length{6, 5}, packs: 2, surplus: units.Foot - 2*units.Inch},
 	} {
-		shop.Offers[0].Shelf = shopping.Shelf{}
+		shop.Offers[0].Shelf = 0
 		if tt.left > 0 {
-			shop.Offers[0].Shelf = shopping.Left(tt.left)
+			shop.Offers[0].Shelf = onShelf(tt.left)
 		}
 		shop.Owned = []shopping.Lot{{Item: shopping.Item{Kind: shopping.Garland}, Quantity: ofLength(tt.owned, 6*units.Foot)}}
 		if tt.owned == 0 {
@@ -123,7 +123,7 @@ func TestRunsAreBest(t *testing.T) {
 				Price: cents(rapid.Int64Range(0, 9).Draw(t, "price")),
 			}
 			if rapid.Bool().Draw(t, "limited") {
-				o.Shelf = shopping.Left(rapid.IntRange(0, 3).Draw(t, "left"))
+				o.Shelf = onShelf(rapid.IntRange(0, 3).Draw(t, "left"))
 			}
 			s.Offers = append(s.Offers, o)
 		}
@@ -157,8 +157,8 @@ func TestRunsAreBest(t *testing.T) {
 			}
 			o := s.Offers[i]
 			most := 6
-			if o.Shelf.Known {
-				most = o.Shelf.Packs
+			if o.Shelf != 0 {
+				most = packsOn(o.Shelf)
 			}
 			for n := most; n >= 0; n-- {
 				counts[i] = n
@@ -201,8 +201,8 @@ func TestRunsAreBest(t *testing.T) {
 			}
 			apart = apart.Add(p.Cost)
 			for i, n := range packs(s, p) {
-				if s.Offers[i].Shelf.Known {
-					s.Offers[i].Shelf.Packs -= n
+				if s.Offers[i].Shelf != 0 {
+					s.Offers[i].Shelf = onShelf(packsOn(s.Offers[i].Shelf) - n)
 				}
 			}
 		}

@@ -63,7 +63,7 @@ func TestUndecidedRuns(t *testing.T) {
 		t.Errorf("between %v and %v, %v", p.Bound, p.Cost, err)
 	}
 	shop.Offers = shop.Offers[:1]
-	shop.Offers[0].Shelf = Left(4)
+	shop.Offers[0].Shelf = 4
 	for i := range 4 {
 		needs[i].Quantity.Length = 5 * units.Foot
 	}

@@ -74,37 +74,36 @@ type Offer struct {
 // MarshalJSON returns o as an object. A price that is not known is left out; one out of
 // its range is an error wrapping [units.ErrRange].
 func (o Offer) MarshalJSON() ([]byte, error) {
-	price, err := written("Offer.MarshalJSON", o.Price)
+	price, err := written("/price", o.Price)
 	if err != nil {
 		return nil, err
+	}
+	type deal struct {
+		Deal
+		Price *decimal.Decimal `json:"price,omitempty"`
+	}
+	var deals []deal
+	for i, d := range o.Deals {
+		price, err := written("/deals/"+strconv.Itoa(i)+"/price", d.Price)
+		if err != nil {
+			return nil, err
+		}
+		deals = append(deals, deal{d, price})
 	}
 	type plain Offer // without this method
 	return json.Marshal(struct {
 		plain
 		Price *decimal.Decimal `json:"price,omitempty"`
-	}{plain(o), price})
-}
-
-// MarshalJSON returns d as an object. A price that is not known is left out; one out of
-// its range is an error wrapping [units.ErrRange].
-func (d Deal) MarshalJSON() ([]byte, error) {
-	price, err := written("Deal.MarshalJSON", d.Price)
-	if err != nil {
-		return nil, err
-	}
-	type plain Deal
-	return json.Marshal(struct {
-		plain
-		Price *decimal.Decimal `json:"price,omitempty"`
-	}{plain(d), price})
+		Deals []deal           `json:"deals,omitempty"`
+	}{plain(o), price, deals})
 }
 
 // written returns the price d as it is written, or nil if it is not known.
-func written(fn string, d decimal.Decimal) (*decimal.Decimal, error) {
+func written(field string, d decimal.Decimal) (*decimal.Decimal, error) {
 	if d == (decimal.Decimal{}) {
 		return nil, nil
 	}
-	_, err := newChecker(fn).money("/price", d, maxPrice)
+	_, err := newChecker("Offer.MarshalJSON").money(field, d, maxPrice)
 	return &d, err
 }
 
@@ -143,44 +142,32 @@ type Store struct {
 	Tax      decimal.Decimal `json:"tax,omitzero"`      // percent added at the till, 0 to 100, at most two decimal places; prices have it already if 0
 }
 
-// A Shelf says how many packs of an offer are left. The zero value is that
-// nobody knows, and is taken as enough; [Left] makes one that is known.
-// In JSON it is a number, or null. Shelves are comparable with ==.
-type Shelf struct {
-	Known bool // whether anybody knows
-	Packs int  // 0 unless Known
-}
+// A Shelf is how many packs of an offer are left, or [SoldOut]. Zero says that nobody
+// knows, and counts as enough. In JSON it is the number, 0 if sold out, and null if not known.
+type Shelf int
 
-// Left returns a Shelf with packs left, for 0 or more.
-func Left(packs int) Shelf { return Shelf{Known: true, Packs: packs} }
-
-// String returns "3 left", or "unknown".
-func (s Shelf) String() string {
-	if !s.Known {
-		return "unknown"
-	}
-	return strconv.Itoa(s.Packs) + " left"
-}
+// SoldOut is a shelf that holds nothing.
+const SoldOut Shelf = -1
 
 // MarshalJSON returns the number of packs, or null if it is not known.
 func (s Shelf) MarshalJSON() ([]byte, error) {
-	if !s.Known {
+	if s == 0 {
 		return []byte("null"), nil
 	}
-	return strconv.AppendInt(nil, int64(s.Packs), 10), nil
+	return strconv.AppendInt(nil, max(0, int64(s)), 10), nil
 }
 
-// UnmarshalJSON reads a whole number of packs; null is a shelf that is not known.
+// UnmarshalJSON reads a whole number of packs, or null.
 func (s *Shelf) UnmarshalJSON(data []byte) error {
 	if string(data) == "null" {
-		*s = Shelf{}
+		*s = 0
 		return nil
 	}
 	n, ok := parseDigits(string(data))
 	if !ok {
 		return &units.Error{Func: "shopping.Shelf.UnmarshalJSON", Field: "shelf", Value: clip(string(data)), Want: "a whole number of at most 9 digits, or null", Err: units.ErrSyntax}
 	}
-	*s = Left(n)
+	*s = left(int64(n))
 	return nil
 }
 
@@ -197,6 +184,7 @@ const (
 	maxWork     = 250_000_000             // steps of all searches of one call
 	maxTogether = 100_000_000             // steps of one search for needs that are bought together
 	maxContents = 64                      // items in a mixed box
+	maxStrings  = 100_000                 // strings of lights owned and bought, since each is listed
 	maxDeals    = 8                       // deals of an offer
 	maxStores   = 8                       // stores
 	maxInstead  = 8                       // substitutes of a need
@@ -322,8 +310,8 @@ func (c *checker) offer(s Shop, i int, o Offer) error {
 	if err != nil {
 		return err
 	}
-	if !o.Shelf.Known && o.Shelf.Packs != 0 || o.Shelf.Packs < 0 || o.Shelf.Packs > 999_999_999 {
-		return c.fail(units.ErrRange, at("offers", i, "shelf"), strconv.Itoa(o.Shelf.Packs), "0 to 999999999, or 0 if it is not known")
+	if o.Shelf < SoldOut || o.Shelf > 999_999_999 {
+		return c.fail(units.ErrRange, at("offers", i, "shelf"), strconv.Itoa(int(o.Shelf)), "0 to 999999999, or SoldOut")
 	}
 	if len(o.Deals) > maxDeals {
 		return c.fail(units.ErrRange, at("offers", i, "deals"), strconv.Itoa(len(o.Deals)), "at most "+strconv.Itoa(maxDeals)+" of them")

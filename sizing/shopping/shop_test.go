@@ -85,9 +85,8 @@ func TestBadShop(t *testing.T) {
 		{"nothing, with an absurd exponent", price(decimal.New(0, 65)), units.ErrRange, "/offers/0/price", "a number of 1 digits times 10^65", money},
 		{"nothing, with as absurd an exponent below", price(decimal.New(0, -65)), units.ErrRange, "/offers/0/price", "a number of 1 digits times 10^-65", money},
 		{"many digits", price(decimal.NewFromBigInt(new(big.Int).Exp(big.NewInt(10), big.NewInt(64), nil), -64)), units.ErrRange, "/offers/0/price", "a number of 65 digits times 10^-64", money},
-		{"negative shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(-1) }), units.ErrRange, "/offers/0/shelf", "-1", "0 to 999999999, or 0 if it is not known"},
-		{"huge shelf", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(1_000_000_000) }), units.ErrRange, "/offers/0/shelf", "1000000000", "0 to 999999999, or 0 if it is not known"},
-		{"a number that is not known", with(func(o *shopping.Offer) { o.Shelf.Packs = 3 }), units.ErrRange, "/offers/0/shelf", "3", "0 to 999999999, or 0 if it is not known"},
+		{"negative shelf", with(func(o *shopping.Offer) { o.Shelf = -2 }), units.ErrRange, "/offers/0/shelf", "-2", "0 to 999999999, or SoldOut"},
+		{"huge shelf", with(func(o *shopping.Offer) { o.Shelf = 1_000_000_000 }), units.ErrRange, "/offers/0/shelf", "1000000000", "0 to 999999999, or SoldOut"},
 		{"owned by nobody", owned(shopping.Item{}, shopping.Quantity{Pieces: 1}), units.ErrName, "/owned/0/item", "Kind(0)", kindNames},
 		{"negative stock", owned(shopping.Item{Kind: shopping.Pick}, shopping.Quantity{Pieces: -5}), units.ErrRange, "/owned/0/quantity", "-5", "0 to 1000000 pieces"},
 		{"long stock", owned(shopping.Item{Kind: shopping.Garland}, ofLength(1001, 1000*units.Meter)), units.ErrRange, "/owned/0/quantity", "1001 of 1000 m", "at most 1000000 m in all"},
@@ -146,8 +145,8 @@ func TestGoodBounds(t *testing.T) {
 		{"dearest, and the most of them", with(func(o *shopping.Offer) { o.Price, o.Pack.Pieces = decimal.New(1, 6), 1 }), picks(1_000_000), "1000000000000"},
 		{"name of 64 bytes", with(func(o *shopping.Offer) { o.Name = strings.Repeat("½", 32) }), picks(12), "9"},
 		{"a pack that is far too large", with(func(o *shopping.Offer) { o.Pack.Pieces = 1_000_000 }), picks(1), "9"},
-		{"just enough left", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(2) }), picks(24), "18"},
-		{"more left than any need takes", with(func(o *shopping.Offer) { o.Shelf = shopping.Left(999_999_999) }), picks(25), "27"},
+		{"just enough left", with(func(o *shopping.Offer) { o.Shelf = 2 }), picks(24), "18"},
+		{"more left than any need takes", with(func(o *shopping.Offer) { o.Shelf = 999_999_999 }), picks(25), "27"},
 		{"nothing needed of what is not offered", shopping.Shop{}, picks(0), "0"},
 		{"a length of nothing", with(func(*shopping.Offer) {}), garland(0), "0"},
 		{"owned to the last piece", shopping.Shop{Owned: []shopping.Lot{{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 7}}}}, picks(7), "0"},
@@ -173,7 +172,7 @@ func TestBadNeeds(t *testing.T) {
 	shop := shopping.Shop{
 		Offers: []shopping.Offer{
 			offer(),
-			{Item: shopping.Item{Kind: shopping.Garland}, Name: "6 ft strand", Pack: ofLength(0, 6*units.Foot), Price: cents(750), Shelf: shopping.Left(2)},
+			{Item: shopping.Item{Kind: shopping.Garland}, Name: "6 ft strand", Pack: ofLength(0, 6*units.Foot), Price: cents(750), Shelf: 2},
 		},
 		Owned: []shopping.Lot{
 			{Item: shopping.Item{Kind: shopping.Ornament, Type: "bow"}, Quantity: shopping.Quantity{Pieces: 3}},
@@ -214,7 +213,7 @@ func TestBadNeeds(t *testing.T) {
 	}
 	// Length enough for both, but not with what the join loses: 4 + 10 - 2 in.
 	tight := shopping.Shop{
-		Offers: []shopping.Offer{{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "roll", Pack: ofLength(0, 10*units.Inch), Price: cents(0), Shelf: shopping.Left(2)}},
+		Offers: []shopping.Offer{{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "roll", Pack: ofLength(0, 10*units.Inch), Price: cents(0), Shelf: 2}},
 		Joins:  map[shopping.Item]shopping.Join{{Kind: shopping.Ribbon}: {Overlap: 2 * units.Inch}},
 	}
 	p, err := tight.Cheapest(need(shopping.Item{Kind: shopping.Ribbon}, ofLength(1, 6*units.Inch)), need(shopping.Item{Kind: shopping.Ribbon}, ofLength(0, 13*units.Inch)))
@@ -253,11 +252,11 @@ func TestBadOpenNeeds(t *testing.T) {
 		value   string
 		want    string
 	}{
-		{"a length", []shopping.Need{open(garland(units.Foot), 3)}, units.ErrFit, "/needs/0/quantity", "1 ft", "pieces, or 0 for the most"},
-		{"most below fewest", []shopping.Need{open(picks(5), 4)}, units.ErrRange, "/needs/0/most", "4", "0, or 5 to 1000000"},
-		{"negative most", []shopping.Need{open(picks(5), -1)}, units.ErrRange, "/needs/0/most", "-1", "0, or 5 to 1000000"},
-		{"most over a million", []shopping.Need{open(picks(999_999), 1_000_001)}, units.ErrRange, "/needs/0/most", "1000001", "0, or 999999 to 1000000"},
-		{"no item", []shopping.Need{{Most: 5}}, units.ErrName, "/needs/0/item", "Kind(0)", kindNames},
+		{"a length", []shopping.Need{open(garland(units.Foot), 3)}, units.ErrFit, "/needs/0/quantity", "1 ft", "pieces, or nothing open"},
+		{"most below fewest", []shopping.Need{open(picks(5), 4)}, units.ErrRange, "/needs/0/open/max", "4", "5 to 1000000"},
+		{"negative most", []shopping.Need{open(picks(5), -1)}, units.ErrRange, "/needs/0/open/max", "-1", "5 to 1000000"},
+		{"most over a million", []shopping.Need{open(picks(999_999), 1_000_001)}, units.ErrRange, "/needs/0/open/max", "1000001", "999999 to 1000000"},
+		{"no item", []shopping.Need{{Open: units.Range[int]{Max: 5}}}, units.ErrName, "/needs/0/item", "Kind(0)", kindNames},
 	} {
 		_, err := shop.Fullest(tt.choices)
 		checkError(t, tt.reason, err, tt.err, &units.Error{Func: "shopping.Shop.Fullest", Field: tt.field, Value: tt.value, Want: tt.want})
@@ -291,7 +290,7 @@ func TestBadOpenNeeds(t *testing.T) {
 
 	many := make([]shopping.Need, 101)
 	for i := range many {
-		many[i] = shopping.Need{Item: shopping.Item{Kind: shopping.Ornament, Type: strconv.Itoa(i)}, Most: 1}
+		many[i] = shopping.Need{Item: shopping.Item{Kind: shopping.Ornament, Type: strconv.Itoa(i)}, Open: units.Range[int]{Max: 1}}
 	}
 	_, err := shop.Filled(many, 100)
 	checkError(t, "101 open", err, units.ErrLimit, &units.Error{Func: "shopping.Shop.Filled", Field: "needs", Value: "101", Want: "at most 100 of them open"})
@@ -303,11 +302,8 @@ func TestBadOpenNeeds(t *testing.T) {
 }
 
 func TestShelfText(t *testing.T) {
-	if got := (shopping.Shelf{}).String(); got != "unknown" {
-		t.Error(got)
-	}
-	for text, want := range map[string]shopping.Shelf{"null": {}, "0": shopping.Left(0), "12": shopping.Left(12)} {
-		got := shopping.Left(99)
+	for text, want := range map[string]shopping.Shelf{"null": 0, "0": shopping.SoldOut, "12": 12} {
+		got := shopping.Shelf(99)
 		if err := json.Unmarshal([]byte(text), &got); err != nil || got != want {
 			t.Errorf("%s: got %v, %v", text, got, err)
 		}
@@ -316,10 +312,10 @@ func TestShelfText(t *testing.T) {
 		}
 	}
 	for _, text := range []string{"-1", "1.5", "1e3", `"3"`, "1234567890"} {
-		s := shopping.Left(99)
+		s := shopping.Shelf(99)
 		err := json.Unmarshal([]byte(text), &s)
 		checkError(t, text, err, units.ErrSyntax, &units.Error{Func: "shopping.Shelf.UnmarshalJSON", Field: "shelf", Value: text, Want: "a whole number of at most 9 digits, or null"})
-		if s != shopping.Left(99) {
+		if s != 99 {
 			t.Errorf("%s: changed to %v", text, s)
 		}
 	}
@@ -360,9 +356,9 @@ func TestShopJSON(t *testing.T) {
 		`"joins":{"garland":{"overlap":"2 in"}},"budget":"120"}`
 	want := shopping.Shop{
 		Offers: []shopping.Offer{
-			{Item: shopping.Item{Kind: shopping.Pick}, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: cents(900), Shelf: shopping.Left(3)},
+			{Item: shopping.Item{Kind: shopping.Pick}, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: cents(900), Shelf: 3},
 			{Item: shopping.Item{Kind: shopping.Garland}, Name: "6 ft strand", Pack: ofLength(0, 6*units.Foot), Price: cents(750)},
-			{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "2 rolls", Pack: ofLength(2, 5*units.Yard), Price: cents(880), Shelf: shopping.Left(0)},
+			{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "2 rolls", Pack: ofLength(2, 5*units.Yard), Price: cents(880), Shelf: shopping.SoldOut},
 		},
 		Owned:  []shopping.Lot{{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 5}}},
 		Joins:  map[shopping.Item]shopping.Join{{Kind: shopping.Garland}: {Overlap: 2 * units.Inch}},

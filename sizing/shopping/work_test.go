@@ -30,7 +30,7 @@ func someRuns(r *rand.Rand) (Shop, []Need) {
 			o.Price = decimal.NewFromInt(5)
 		}
 		if r.IntN(3) == 0 {
-			o.Shelf = Left(r.IntN(4))
+			o.Shelf = onShelf(r.IntN(4))
 		}
 		s.Offers = append(s.Offers, o)
 	}
@@ -131,7 +131,7 @@ func TestListWork(t *testing.T) {
 			s, some := someRuns(r)
 			item := Item{Kind: Garland, Type: strconv.Itoa(i)}
 			for _, o := range s.Offers {
-				o.Item, o.Shelf = item, Shelf{}
+				o.Item, o.Shelf = item, 0
 				all.Offers = append(all.Offers, o)
 			}
 			for _, n := range some {
@@ -162,7 +162,7 @@ func TestFullestWork(t *testing.T) {
 		var f filling
 		for range 1 + r.IntN(6) {
 			choice := Need{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: r.IntN(6)}}
-			choice.Most = choice.Quantity.Pieces + 1 + r.IntN(9)
+			choice.Open = units.Range[int]{Min: choice.Quantity.Pieces, Max: choice.Quantity.Pieces + 1 + r.IntN(9)}
 			s := Shop{Owned: []Lot{{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: r.IntN(5)}}}}
 			for i, p := range somePacks(r, 1+r.IntN(3), 4) {
 				s.Offers = append(s.Offers, Offer{Item: Item{Kind: Ornament}, Name: strconv.Itoa(i), Pack: Quantity{Pieces: int(p.Size)}, Price: decimal.NewFromInt(p.Cost)})

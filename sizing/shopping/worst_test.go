@@ -19,7 +19,7 @@ func TestWorstOrders(t *testing.T) {
 	ball := func(i int) shopping.Item { return shopping.Item{Kind: shopping.Ornament, Type: strconv.Itoa(i)} }
 	mixed := func(offers, kinds, needs int) (s shopping.Shop, list []shopping.Need) {
 		for i := range offers {
-			o := shopping.Offer{Name: strconv.Itoa(i), Price: cents(int64(100 + i*7919%997)), Shelf: shopping.Left(1 + i%5)}
+			o := shopping.Offer{Name: strconv.Itoa(i), Price: cents(int64(100 + i*7919%997)), Shelf: shopping.Shelf(1 + i%5)}
 			for k := range 4 {
 				o.Contents = append(o.Contents, shopping.Lot{Item: ball((i*31 + k*17) % kinds), Quantity: shopping.Quantity{Pieces: 1 + (i+k)%9}})
 			}

@@ -481,7 +481,7 @@ func (s *sheet) told(g get) string {
 		return "planned " + planned + ", none to be had"
 	case g.gets.Pieces > g.Quantity.Pieces && g.gets.Length == 0:
 		return "planned " + planned + ", budget allows " + gets
-	case g.gets.Pieces >= g.Least && g.Least > 0:
+	case g.gets.Pieces >= g.Open.Min && g.Open.Max > 0:
 		return "planned " + planned + ", " + gets + " will do"
 	}
 	return "planned " + planned + ", only " + gets

@@ -75,8 +75,11 @@ func shop(wishes ...wish) (s shopping.Shop, needs []shopping.Need) {
 		}
 		for k, o := range w.packs {
 			offer := shopping.Offer{Item: item(i), Name: fmt.Sprintf("pack %d", k+1), Pack: o.holds, Price: decimal.RequireFromString(o.price)}
-			if o.left >= 0 {
-				offer.Shelf = shopping.Left(o.left)
+			switch {
+			case o.left > 0:
+				offer.Shelf = shopping.Shelf(o.left)
+			case o.left == 0:
+				offer.Shelf = shopping.SoldOut
 			}
 			s.Offers = append(s.Offers, offer)
 		}
@@ -110,7 +113,7 @@ func wholes(cuts []shopping.Cut) (all []shopping.Cut) {
 		for _, q := range c.Pieces {
 			k := len(pieces) - 1
 			switch {
-			case q.Joined:
+			case q.Quantity.Pieces == 0: // joined
 			case k >= 0 && pieces[k].Quantity.Length == q.Quantity.Length:
 				pieces[k].Quantity.Pieces += q.Quantity.Pieces
 			default:
@@ -286,7 +289,7 @@ func shoppingPage(p *page) {
 		}
 		s, needs := shop(wishes...)
 		for i := range needs {
-			needs[i].Most = wishes[i].most
+			needs[i].Open = units.Range[int]{Min: needs[i].Quantity.Pieces, Max: wishes[i].most}
 		}
 		if i%2 == 0 {
 			s.Budget = decimal.RequireFromString(cents(1000 + 100*d.upTo(80)))

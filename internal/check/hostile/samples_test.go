@@ -22,7 +22,7 @@ var packageFunctions = []any{
 	job.CommonPractice,
 	labor.NextStock, labor.ParseDate, labor.StartingRates,
 	placement.ParseAngle,
-	shopping.Left, shopping.ParseItem, shopping.ParseKind, shopping.ParseQuantity,
+	shopping.ParseItem, shopping.ParseKind, shopping.ParseQuantity,
 	units.AreaOf, units.Ceil[units.Length], units.Decimal[units.Length], units.Floor[units.Length], units.FromDecimal[units.Length], units.FromFloat[units.Mass],
 	units.Must[units.Length], units.ParseArea, units.ParseLength, units.ParseMass, units.ParsePower, units.Round[units.Length],
 }
@@ -69,9 +69,8 @@ var samples = []any{
 	shopping.Item{Kind: shopping.Pick, Color: "red", Size: units.Inch},
 	shopping.Pick,
 	shopping.Quantity{Pieces: 4, Length: 54 * units.Inch},
-	shopping.Left(3), shop, needs, shop.Offers[0],
+	shopping.Shelf(3), shop, needs, shop.Offers[0],
 	shopping.Deal{Packs: 3, Price: decimal.NewFromInt(2)},
-	shopping.Assortment{Types: 3},
 	shopping.Share{Need: needs[0], Gets: shopping.Quantity{Pieces: 20}},
 	needs[0],
 	shopping.Cut{},
@@ -103,7 +102,7 @@ var (
 	}
 	shop = shopping.Shop{
 		Offers: []shopping.Offer{
-			{Item: pick, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: decimal.NewFromInt(9), Shelf: shopping.Left(8)},
+			{Item: pick, Name: "box of 12", Pack: shopping.Quantity{Pieces: 12}, Price: decimal.NewFromInt(9), Shelf: 8},
 			{Item: pick, Name: "box of 6", Pack: shopping.Quantity{Pieces: 6}, Price: decimal.NewFromInt(5)},
 		},
 		Owned:  []shopping.Lot{{Item: pick, Quantity: shopping.Quantity{Pieces: 2}}},

@@ -1,0 +1,63 @@
+package shopping
+
+import (
+	"database/sql/driver"
+	"encoding"
+	"fmt"
+
+	"example.com/fircone/units"
+)
+
+// Value returns the text of k, for a column of text, with the errors of [Kind.MarshalText].
+func (k Kind) Value() (driver.Value, error) { return value(k) }
+
+// Scan reads a text as [ParseKind] does. Anything but a string or bytes, NULL too, is an
+// error wrapping [units.ErrSyntax]. On an error k is left as it was.
+func (k *Kind) Scan(src any) error { return scan("Kind.Scan", src, k) }
+
+// Value returns the text of i, for a column of text, with the errors of [Item.MarshalText].
+func (i Item) Value() (driver.Value, error) { return value(i) }
+
+// Scan reads a text as [ParseItem] does, with the errors of [Kind.Scan].
+func (i *Item) Scan(src any) error { return scan("Item.Scan", src, i) }
+
+// Value returns q.String(), for a column of text.
+func (q Quantity) Value() (driver.Value, error) { return q.String(), nil }
+
+// Scan reads a text as [ParseQuantity] does, or a whole number of pieces, with the errors
+// of [Kind.Scan].
+func (q *Quantity) Scan(src any) error {
+	if n, ok := src.(int64); ok {
+		src = fmt.Sprint(n)
+	}
+	return scan("Quantity.Scan", src, (*quantityText)(q))
+}
+
+// A quantityText is a quantity that is read from its text; in JSON it may be a number.
+type quantityText Quantity
+
+func (q *quantityText) UnmarshalText(text []byte) error {
+	parsed, err := ParseQuantity(string(text))
+	if err == nil {
+		*q = quantityText(parsed)
+	}
+	return err
+}
+
+func value(v encoding.TextMarshaler) (driver.Value, error) {
+	text, err := v.MarshalText()
+	if err != nil {
+		return nil, err
+	}
+	return string(text), nil
+}
+
+func scan(fn string, src any, to encoding.TextUnmarshaler) error {
+	switch src := src.(type) {
+	case string:
+		return to.UnmarshalText([]byte(src))
+	case []byte:
+		return to.UnmarshalText(src)
+	}
+	return &units.Error{Func: "shopping." + fn, Field: "src", Value: fmt.Sprintf("%T", src), Want: "a string or bytes", Err: units.ErrSyntax}
+}
