@@ -28,8 +28,8 @@ func TestQuestions(t *testing.T) {
 	if len(lines) < 20 {
 		t.Fatalf("%d questions, want 20 or more", len(lines))
 	}
-	examples := map[string]string{} // by package and function: the comment
-	outputs := map[string]string{}
+	type asked struct{ question, output string }
+	examples := map[string][]asked{} // by package and function
 	for name, folder := range folders {
 		file, err := parser.ParseFile(token.NewFileSet(), "../../"+folder+"/questions_test.go", nil, parser.ParseComments)
 		if err != nil {
@@ -40,43 +40,50 @@ func TestQuestions(t *testing.T) {
 			if !ok {
 				continue
 			}
-			of, ok := strings.CutSuffix(strings.TrimPrefix(fn.Name.Name, "Example"), "_question")
-			if !ok {
+			of := strings.TrimPrefix(fn.Name.Name, "Example")
+			if i := strings.LastIndexByte(of, '_'); i > 0 && of[i+1:] == strings.ToLower(of[i+1:]) {
+				of = of[:i] // an example has a word of its own behind the function
+			} else {
 				t.Errorf("%s.%s is no question", name, fn.Name.Name)
 			}
 			of = name + "." + strings.ReplaceAll(of, "_", ".")
-			examples[of] = strings.Join(strings.Fields(fn.Doc.Text()), " ")
+			this := asked{question: strings.Join(strings.Fields(fn.Doc.Text()), " ")}
 			for _, c := range file.Comments {
 				if fn.Body.Pos() < c.Pos() && c.End() < fn.Body.End() && strings.HasPrefix(c.Text(), "Output:") {
-					outputs[of] = c.Text()
+					this.output = c.Text()
 				}
 			}
+			examples[of] = append(examples[of], this)
 		}
 	}
 	for _, line := range lines {
 		question, answer := line[1], line[2]
 		functions := strings.FieldsFunc(line[3], func(r rune) bool { return strings.ContainsRune("[], ", r) })
-		of := functions[0]
+		var found asked
 		for _, f := range functions {
-			if strings.HasPrefix(examples[f], question) {
-				of = f
+			if i := slices.IndexFunc(examples[f], func(a asked) bool { return strings.HasPrefix(a.question, question) }); i >= 0 {
+				found = examples[f][i]
+				examples[f] = slices.Delete(examples[f], i, i+1)
+				break
 			}
 		}
-		if comment := examples[of]; !strings.HasPrefix(comment, question) {
-			t.Errorf("%q leads to %s, whose example says %q", question, of, comment)
+		if found == (asked{}) {
+			t.Errorf("%q leads to %v, under which no example asks it", question, functions)
+			continue
 		}
-		left := numbers.FindAllString(outputs[of], -1)
+		left := numbers.FindAllString(found.output, -1)
 		for _, number := range numbers.FindAllString(answer, -1) {
 			i := slices.Index(left, number)
 			if i < 0 {
-				t.Errorf("%q is answered by %q, but the output of its example has no %s there:\n%s", question, answer, number, outputs[of])
+				t.Errorf("%q is answered by %q, but the output of its example has no %s there:\n%s", question, answer, number, found.output)
 				break
 			}
 			left = left[i+1:]
 		}
-		delete(examples, of)
 	}
-	for of, comment := range examples {
-		t.Errorf("the front page does not lead to %s: %s", of, comment)
+	for of, rest := range examples {
+		for _, a := range rest {
+			t.Errorf("the front page does not lead to %s: %s", of, a.question)
+		}
 	}
 }

@@ -114,15 +114,21 @@ func TestTextPathsExist(t *testing.T) {
 	}
 }
 
-// Each whole program in the README and the guide prints what the block after it shows.
+// Each piece of Go in the README and the guide, whole program or not, prints what the block after it shows.
 func TestTextProgramsRun(t *testing.T) {
 	m := load(t)
+	imports := map[string]string{"fmt": "fmt", "log": "log", "errors": "errors"}
+	for _, p := range m.Shipped() {
+		imports[p.Name] = p.ImportPath
+	}
+	found := 0
 	for file, text := range texts(t, m.Root) {
 		blocks := fenced.FindAllStringSubmatch(text, -1)
 		for i, b := range blocks {
-			if b[1] != "go" || !strings.HasPrefix(b[2], "package main") {
+			if b[1] != "go" {
 				continue
 			}
+			found++
 			if i+1 == len(blocks) || blocks[i+1][1] != "" && blocks[i+1][1] != "text" {
 				t.Errorf("%s: the program in block %d is not followed by its output", file, i+1)
 				continue
@@ -134,7 +140,7 @@ func TestTextProgramsRun(t *testing.T) {
 			}
 			t.Cleanup(func() { os.RemoveAll(dir) })
 			main := filepath.Join(dir, "main.go")
-			if err := os.WriteFile(main, []byte(b[2]), 0o600); err != nil {
+			if err := os.WriteFile(main, []byte(program(b[2], imports)), 0o600); err != nil {
 				t.Fatal(err)
 			}
 			c := exec.Command("go", "run", main)
@@ -147,6 +153,23 @@ func TestTextProgramsRun(t *testing.T) {
 			}
 		}
 	}
+	if found == 0 {
+		t.Error("no program was found")
+	}
+}
+
+// program makes a whole program of the body of a main function, with the imports that it needs.
+func program(text string, imports map[string]string) string {
+	if strings.HasPrefix(text, "package main") {
+		return text
+	}
+	var paths []string
+	for _, ref := range named.FindAllStringSubmatch(text, -1) {
+		if path := imports[ref[1]]; path != "" && !slices.Contains(paths, path) {
+			paths = append(paths, path)
+		}
+	}
+	return "package main\n\nimport (\n\t\"" + strings.Join(paths, "\"\n\t\"") + "\"\n)\n\nfunc main() {\n" + text + "}\n"
 }
 
 // trim drops the space at the ends of s and of its lines.
