@@ -115,3 +115,29 @@ func FuzzParseAngle(f *testing.F) {
 		}
 	})
 }
+
+// A column of text, as string or bytes, and one of whole thousandths of a degree are read;
+// anything else, and what is out of range, leaves the angle as it was.
+func TestAngleScan(t *testing.T) {
+	for _, tc := range []struct {
+		src  any
+		want placement.Angle
+		err  error
+	}{
+		{"37.5°", 37_500, nil},
+		{[]byte("-90 deg"), -90_000, nil},
+		{int64(math.MaxInt32), math.MaxInt32, nil},
+		{int64(math.MinInt32), math.MinInt32, nil},
+		{int64(math.MaxInt32) + 1, 7, units.ErrRange},
+		{int64(math.MinInt32) - 1, 7, units.ErrRange},
+		{"37.5", 7, units.ErrSyntax},
+		{[]byte("x"), 7, units.ErrSyntax},
+		{37.5, 7, units.ErrSyntax},
+		{nil, 7, units.ErrSyntax},
+	} {
+		a := placement.Angle(7)
+		if err := a.Scan(tc.src); a != tc.want || !errors.Is(err, tc.err) || tc.err == nil && err != nil {
+			t.Errorf("%v: %v, %v", tc.src, a, err)
+		}
+	}
+}

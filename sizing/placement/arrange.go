@@ -9,6 +9,9 @@ import (
 	"example.com/fircone/units"
 )
 
+// many are so many pieces that a hundredth of them is what room at an edge is worth.
+const many = 1000
+
 // deepest is how far the largest pieces are set back, as a share of the way from
 // the tips to the trunk.
 const deepest = 1.0 / 3
@@ -40,13 +43,28 @@ func (l Layout) arrange(fn string, pieces []Piece) (arrangement, error) {
 	if c := cover(kinds); c > s.area() {
 		over = min(over, int(float64(total)*s.area()/c)+1)
 	}
-	for over-fit > 1+fit/128 {
-		middle := (fit + over) / 2
-		if _, ok := s.arrange(share(kinds, middle, total), middle, true); ok {
-			fit = middle
-		} else {
-			over = middle
+	// Few are found by halving. Of many, as many fit as would if all were the largest, about
+	// nine tenths of what would cover the surface; and the steps from there grow.
+	next, step := (fit+over)/2, over
+	if over > many {
+		largest := 0.0
+		for _, k := range kinds {
+			if k.count > 0 {
+				largest = max(largest, k.radius)
+			}
 		}
+		next = min(max(int(0.9*s.area()/float64(2*math.Sqrt(3)*largest*largest)), 1), over-1)
+		step = over / 64
+	}
+	for over-fit > 1+fit/128 {
+		if _, ok := s.arrange(share(kinds, next, total), next, true); ok {
+			fit = next
+			next = min(fit+step, (fit+over)/2)
+		} else {
+			over = next
+			next = max(over-step, (fit+over)/2)
+		}
+		step *= 2
 	}
 	return arrangement{}, &units.Error{
 		Func: "placement." + fn, Field: "pieces", Value: strconv.Itoa(total),
@@ -160,7 +178,8 @@ func (s stand) arrange(kinds []kind, n int, quick bool) (a arrangement, ok bool)
 	if cover(kinds) > s.area() {
 		return arrangement{}, false
 	}
-	if a, ok = s.within(smallest, kinds, n, quick); !ok && smallest < largest {
+	// Among many that makes no difference.
+	if a, ok = s.within(smallest, kinds, n, quick); !ok && smallest < largest && !(quick && n > many) {
 		a, ok = s.within(largest, kinds, n, quick)
 	}
 	return a, ok

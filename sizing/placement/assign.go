@@ -101,6 +101,17 @@ type neighbor struct {
 	square float64
 }
 
+// nearer puts the nearest first, and of those that are as near the first.
+func nearer(p, q neighbor) int {
+	switch {
+	case p.square < q.square:
+		return -1
+	case p.square > q.square:
+		return 1
+	}
+	return int(p.spot - q.spot)
+}
+
 func newAssignment(f surface, spots []spot, kinds []kind) *assignment {
 	n := len(spots)
 	d := f.bound(n)
@@ -209,16 +220,17 @@ func (a *assignment) prepare() {
 	a.listed = min(a.listed, float64(farthest*farthest*d*d))
 	reach := math.Sqrt(a.listed)
 	a.around = make([][]neighbor, n)
+	var found []neighbor
 	for i, p := range a.spots {
 		a.found = a.index.inside(a.found[:0], p, reach)
-		list := make([]neighbor, 0, len(a.found))
+		found = found[:0]
 		for _, j := range a.found {
 			if square := dist2(a.at[i], a.at[j]); int(j) != i && square < a.listed {
-				list = append(list, neighbor{j, square})
+				found = append(found, neighbor{j, square})
 			}
 		}
-		slices.SortFunc(list, func(p, q neighbor) int { return cmp.Or(cmp.Compare(p.square, q.square), cmp.Compare(p.spot, q.spot)) })
-		a.around[i] = list
+		slices.SortFunc(found, nearer)
+		a.around[i] = slices.Clone(found)
 	}
 	for i, k := range a.who {
 		for l, c := range a.kinds[k].class {
@@ -386,13 +398,16 @@ func (a *assignment) run(quick bool) {
 	for round := 0; round == 0 || left >= n*sweeps; round++ {
 		heat := min(float64(2*sweeps)/mostSweeps, 1) // few sweeps could not make up for much
 		a.anneal(sweeps, float64(loss*heat*heat))
+		if quick {
+			return
+		}
 		left -= n * sweeps
 		fault := a.fault()
 		if fault < least {
 			least = fault
 			copy(best, a.who)
 		}
-		if fault == 0 || quick {
+		if fault == 0 {
 			break
 		}
 		sweeps = mostSweeps / 2
@@ -453,7 +468,7 @@ func (a *assignment) fault() float64 {
 				least = min(least, dist)
 			}
 			short, close := max(enough-sum/float64(class.count), 0), max(apart-least, 0)
-			total += short + close
+			total += short + float64(3*close)
 			if short > 0 {
 				class.weight = float64(class.weight * grow)
 			}

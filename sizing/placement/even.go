@@ -15,19 +15,25 @@ const (
 	firstTarget = 0.985
 	lastTarget  = 0.96
 	sweeps      = 60
+	manySweeps  = 30     // where honeycombs are so large that few places are near a cut
 	push        = 0.8    // of the overlap, by each of the two in turn
 	from, until = 10, 40 // the sweeps that also draw places out of rows
 	beyond      = 2      // of the bound: how far past the edges a pattern goes on
 
-	fewest   = 24     // places; fewer begin on a spiral between the edges
-	spirals  = 60     // fewer are tried on one as well
-	patterns = 64     // which are cut out of a honeycomb at the most,
-	relaxed  = 14     // and of which so many are relaxed,
-	effort   = 12_000 // or so many places of all patterns together
+	fewest    = 24     // places; fewer begin on a spiral between the edges
+	spirals   = 60     // fewer are tried on one as well
+	patterns  = 64     // which are cut out of a honeycomb at the most,
+	relaxed   = 14     // and of which so many are relaxed, and more while none is fair,
+	effort    = 12_000 // but so many places of all patterns together at the most;
+	batches   = 3      // and where that leaves none fair, so many times over
+	manySpots = 4_000
 )
 
-// levelings are how much the places are drawn toward even heights, in turn.
+// levelings are how much the places are drawn toward even heights, in turn; and where
+// there are many.
 var levelings = [...]float64{0.3, 0.05}
+
+const manyLeveling = 0.02
 
 // A pattern is places that are being pushed apart: those of a surface, and those past
 // its upper and lower edge, which keep the others from lining up there.
@@ -45,41 +51,54 @@ type pattern struct {
 // honeycomb. So honeycombs, turned and shifted this way and that, are cut to the
 // sector with just n points on it, as sparse as that can be; those with the widest
 // spacing are relaxed, mostly where the two sides of the cut meet; and the best of
-// them is taken, by the bars that the tests hold.
+// them is taken, by the bars that the tests hold. While it is not fair, more are tried.
 func (f surface) even(n int, margin float64) []spot {
 	margin = min(margin, (f.bottom-f.top)/2)
 	var cuts []pattern
 	var best []spot
 	least := math.Inf(1)
-	if n >= fewest {
-		for k := range min(max(effort/n, 1), patterns) {
-			if p, ok := f.cut(n, k); ok {
+	if n < spirals {
+		best = f.relax(f.wound(n, margin), n, margin, f.inset(n, f.bound(n)))
+		if n < fewest {
+			return best
+		}
+		least = f.fault(best)
+	}
+	for batch := range batches {
+		cuts = cuts[:0]
+		for k := 0; k < patterns && (k < effort/n || len(cuts) == 0); k++ {
+			if p, ok := f.cut(n, batch*patterns+k); ok {
 				cuts = append(cuts, p)
 			}
 		}
+		slices.SortStableFunc(cuts, func(p, q pattern) int { return cmp.Compare(q.spacing, p.spacing) })
+		cuts = cuts[:min(len(cuts), max(effort/3/n, 1))]
+		for i, p := range cuts {
+			if i >= relaxed && least <= f.fair(n) {
+				break
+			}
+			p.leveling = levelings[i%len(levelings)]
+			if n > manySpots {
+				p.leveling = manyLeveling
+			}
+			spots := f.relax(p, n, margin, 0)
+			if fault := f.fault(spots); fault < least {
+				best, least = spots, fault
+			}
+		}
+		if least <= f.fair(n) || n > effort/3/patterns {
+			break
+		}
 	}
-	if n < spirals || len(cuts) == 0 {
-		spots := f.relax(f.wound(n, margin), n, margin, f.inset(n, f.bound(n)))
-		if len(cuts) == 0 {
-			return spots
-		}
-		best, least = spots, f.fault(spots)
-	}
-	slices.SortStableFunc(cuts, func(p, q pattern) int { return cmp.Compare(q.spacing, p.spacing) })
-	cuts = cuts[:min(len(cuts), max(effort/3/n, 1), relaxed)]
-	for i, p := range cuts {
-		p.leveling = levelings[i%len(levelings)]
-		spots := f.relax(p, n, margin, 0)
-		if len(cuts) == 1 && best == nil {
-			return spots
-		}
-		fault := f.fault(spots)
-		if fault < least {
-			best, least = spots, fault
-		}
+	if best == nil { // no honeycomb fits
+		best = f.relax(f.wound(n, margin), n, margin, f.inset(n, f.bound(n)))
 	}
 	return best
 }
+
+// fair returns the fault of n places up to which no further patterns are tried. Few
+// places are never without fault: each is a large share of its eighth.
+func (f surface) fair(n int) float64 { return max(0.04, 4/float64(n)) }
 
 // wound returns n places on the even spiral, none past the edges.
 func (f surface) wound(n int, margin float64) pattern {
@@ -179,12 +198,16 @@ func (f surface) relax(p pattern, n int, margin, inset float64) []spot {
 	}
 	cells := newIndex(wide, float64(firstTarget*d))
 	var near []int32
+	sweeps := sweeps
+	if n > manySpots {
+		sweeps = manySweeps
+	}
 	for sweep := range sweeps {
 		if from <= sweep && sweep < until {
 			f.level(spots, at, p, n, lo, hi)
 		}
 		cells.fill(spots)
-		target := float64(d * (firstTarget + float64((lastTarget-firstTarget)*float64(sweep)/(sweeps-1))))
+		target := float64(d * (firstTarget + float64((lastTarget-firstTarget)*float64(sweep)/float64(sweeps-1))))
 		for i, s := range spots {
 			near = cells.near(near[:0], s)
 			var x, y, z float64 // the sum of pushes
@@ -285,7 +308,7 @@ func (f surface) fault(spots []spot) float64 {
 		}
 		row = max(row, k-i)
 	}
-	fault := float64(10*max(0.960-sum/n, 0)) + float64(0.2*max(1.02-sum/n, 0)) + float64(5*max(0.93-least, 0)) + float64(0.05*max(float64(row)*d/(f.arc*f.sin*f.bottom)/.173-1.45, 0))
+	fault := float64(30*max(0.945-sum/n, 0)) + float64(10*max(0.960-sum/n, 0)) + float64(0.2*max(1.02-sum/n, 0)) + float64(5*max(0.93-least, 0)) + float64(0.05*max(float64(row)*d/(f.arc*f.sin*f.bottom)/.173-1.45, 0))
 	for _, e := range eighths {
 		fault += max(math.Abs(float64(e/n*8)-1)-0.3, 0)
 	}

@@ -105,8 +105,10 @@ func shapes(arcs []float64, f func(ratio, bare, arc float64, n int)) {
 	}
 }
 
-// The bars: all round, a mean of 0.93 of the bound and a least of 0.88; where only
-// part is dressed, 0.90 and 0.74. And the heights and azimuths pass for random
+// The bars: all round, a mean of 0.94 of the bound and a least of 0.90; where only
+// part is dressed, 0.90 and 0.74. (Narrower than a pencil tree the mean is 0.935: there
+// are five places or fewer to a turn, and a chord through so thin a tree is up to a
+// sixth shorter than the way round it, which the bound goes by.) And the heights and azimuths pass for random
 // draws from an even spread, which is a weak test of something that is far more
 // even than that, but catches a drift up, down or to a side.
 func TestEven(t *testing.T) {
@@ -118,9 +120,9 @@ func TestEven(t *testing.T) {
 		count++
 		f := shape(ratio, bare, arc)
 		spots := even(f, n)
-		wantMean, wantLeast := 0.93, 0.88
+		wantMean, wantLeast := 0.94, 0.90
 		if ratio < 0.25 { // narrower than a pencil tree
-			wantMean = 0.92
+			wantMean = 0.935
 		}
 		if arc < 1 {
 			wantMean, wantLeast = 0.90, 0.74
@@ -136,6 +138,7 @@ func TestEven(t *testing.T) {
 		}
 	}
 	shapes([]float64{1}, check)
+	check(0.65, 0.1, 1, 5000) // large honeycombs
 	for _, ratio := range []float64{0.25, 0.65, 1.2} {
 		for _, n := range []int{30, 55, 120, 500} {
 			for _, arc := range []float64{2. / 3, 0.5, 0.2} {
@@ -201,6 +204,9 @@ func TestTable(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, m := range methods {
+		if m.name == "even" && testing.Short() {
+			continue // minutes on an emulated machine
+		}
 		c := m.compare()
 		row := fmt.Sprintf("//	%-34s %.2f %12.2f %7.2f %13.2f\n", m.title, c.mean, c.worstMean, c.least, c.worstLeast)
 		if !strings.Contains(string(doc), row) {
@@ -251,7 +257,10 @@ func TestGridSeam(t *testing.T) {
 // Everything stays on the surface, and clear of its edges by the margin.
 func TestMargin(t *testing.T) {
 	for _, f := range []surface{shape(0.25, 0, 1), shape(0.65, 0.1, 1), shape(1.2, 0, 0.25), shape(0.65, 0.99, 1)} {
-		for _, n := range []int{1, 2, 3, 10, 100} {
+		for _, n := range []int{1, 2, 3, 10, 80} {
+			if n > 10 && testing.Short() {
+				continue
+			}
 			for _, margin := range []float64{0, 0.004, 0.2} {
 				margin := min(margin, (f.bottom-f.top)/2)
 				for _, p := range f.even(n, margin) {
@@ -265,6 +274,9 @@ func TestMargin(t *testing.T) {
 	// At the very tip there is no way round.
 	for _, ratio := range []float64{0.2, 0.65, 1.5} {
 		for _, n := range []int{5, 40, 300} {
+			if n > 5 && testing.Short() {
+				continue
+			}
 			f := shape(ratio, 0, 1)
 			for _, p := range f.even(n, 0) {
 				if p.slant < f.bound(n)/4 {

@@ -131,7 +131,7 @@ func TestPlaces(t *testing.T) {
 // Turning the tree turns the picture, and a mirror mirrors it: in azimuth to the
 // bit, in space to the nanometer.
 func TestTurnMirror(t *testing.T) {
-	pieces := dressing(9, 9)
+	pieces := dressing(5, 5)
 	for _, e := range []sizing.Exposure{sizing.AllRound, sizing.InCorner} {
 		l := hall
 		l.Tree.Exposure = e
@@ -196,6 +196,9 @@ func TestSizes(t *testing.T) {
 		return math.Sqrt(2 * float64(area) * 1e6 / (math.Sqrt(3) * float64(n))) // nm
 	}
 	for kinds := 5; kinds <= 10; kinds++ {
+		if kinds < 10 && testing.Short() {
+			continue
+		}
 		pieces := dressing(kinds, 9)
 		got := places(t, hall, pieces)
 		var height, depth, count [5]float64 // by inches across
@@ -251,6 +254,9 @@ func TestNoRoom(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, sizes := range [][2]units.Length{{4 * units.Inch, 4 * units.Inch}, {5 * units.Inch, 2 * units.Inch}} {
+		if sizes[0] != sizes[1] && testing.Short() {
+			continue
+		}
 		pieces := []placement.Piece{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: sizes[0]}, Count: 250}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: sizes[1]}, Count: 250}}
 		got, err := tree.Places(pieces)
 		var e *units.Error
@@ -269,6 +275,22 @@ func TestNoRoom(t *testing.T) {
 		if share := disks / (float64(area) * 1e-12); share < 0.3 || share > 0.91 {
 			t.Errorf("%v: %d fit, which cover %.2f of the surface", sizes, fit, share)
 		}
+	}
+	// Many, found in steps from an estimate: that many fit, and a twentieth more do not.
+	many := []placement.Piece{{Item: shopping.Item{Kind: shopping.Ornament, Size: units.Inch}, Count: 24_000}}
+	var fit int
+	_, err = tree.Places(many)
+	if err == nil {
+		t.Fatal("24,000 balls of 1 in fit")
+	}
+	if _, err := fmt.Sscanf(err.(*units.Error).Want, "at most %d in these proportions", &fit); err != nil {
+		t.Fatal(err)
+	}
+	many[0].Count = fit
+	places(t, tree, many)
+	many[0].Count += fit / 20
+	if _, err := tree.Places(many); !errors.Is(err, units.ErrFit) {
+		t.Errorf("%d fit, and %d: %v", fit, many[0].Count, err)
 	}
 	if _, err := tree.Places([]placement.Piece{{Item: shopping.Item{Kind: shopping.Ornament, Size: 5 * units.Foot}, Count: 1}}); err == nil || !strings.HasSuffix(err.Error(), "want at most 0 in these proportions") {
 		t.Error(err)

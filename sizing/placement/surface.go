@@ -113,28 +113,12 @@ func (g grid) cell(p spot) int {
 	return int(g.first[row]) + g.column(row, p)
 }
 
-// around appends to dst the cells where points nearer to p than the size of the
-// cells can be.
-func (g grid) around(dst []int32, p spot) []int32 {
-	row := g.row(p)
-	for r := max(row-1, 0); r <= min(row+1, len(g.first)-2); r++ {
-		first, columns := g.first[r], g.first[r+1]-g.first[r]
-		if columns == 1 {
-			dst = append(dst, first)
-			continue
-		}
-		c := int32(g.column(r, p))
-		dst = append(dst, first+(c+columns-1)%columns, first+c, first+(c+1)%columns)
-	}
-	return dst
-}
-
 // An index is a grid with points in its cells.
 type index struct {
 	grid
 	start []int32 // of each cell in items, and an end
 	items []int32
-	cells []int32 // of near
+	cells []int32 // of each item, by its number
 }
 
 func newIndex(f surface, size float64) *index {
@@ -145,11 +129,13 @@ func newIndex(f surface, size float64) *index {
 // fill puts the points of spots in their cells.
 func (x *index) fill(spots []spot) {
 	if len(x.items) != len(spots) {
-		x.items = make([]int32, len(spots))
+		x.items, x.cells = make([]int32, len(spots)), make([]int32, len(spots))
 	}
 	clear(x.start)
-	for _, p := range spots {
-		x.start[x.cell(p)]++
+	for i, p := range spots {
+		c := x.cell(p)
+		x.cells[i] = int32(c)
+		x.start[c]++
 	}
 	sum := int32(0)
 	for i := range x.start {
@@ -157,18 +143,30 @@ func (x *index) fill(spots []spot) {
 		x.start[i] = sum // the end of the cell
 	}
 	for i := len(spots) - 1; i >= 0; i-- {
-		c := x.cell(spots[i])
+		c := x.cells[i]
 		x.start[c]--
 		x.items[x.start[c]] = int32(i)
 	}
 }
 
 // near appends to dst the points that can be nearer to p than the size of the
-// cells.
+// cells: those of its cell and of the ones around it.
 func (x *index) near(dst []int32, p spot) []int32 {
-	x.cells = x.around(x.cells[:0], p)
-	for _, c := range x.cells {
-		dst = append(dst, x.items[x.start[c]:x.start[c+1]]...)
+	row := x.row(p)
+	for r := max(row-1, 0); r <= min(row+1, len(x.first)-2); r++ {
+		first, columns := x.first[r], x.first[r+1]-x.first[r]
+		if columns == 1 {
+			dst = append(dst, x.items[x.start[first]:x.start[first+1]]...)
+			continue
+		}
+		c := int32(x.column(r, p))
+		if c > 0 && c < columns-1 { // one after the other
+			dst = append(dst, x.items[x.start[first+c-1]:x.start[first+c+2]]...)
+			continue
+		}
+		for _, k := range [...]int32{(c + columns - 1) % columns, c, (c + 1) % columns} {
+			dst = append(dst, x.items[x.start[first+k]:x.start[first+k+1]]...)
+		}
 	}
 	return dst
 }
