@@ -167,6 +167,20 @@ func TestEvennessCanFail(t *testing.T) {
 	if k := kolmogorov(f, spots); k < kolmogorovAt5 || chi2 < 14.067 || rayleigh < 5.991 {
 		t.Errorf("drawn down and to the front: %.2f, %.2f, %.2f", k, chi2, rayleigh)
 	}
+	// A ring of 16 at the hem is one row; every other one raised by 2 in, it is none.
+	ring := make([]vec, 16)
+	for i := range ring {
+		ring[i] = f.at(spot{f.bottom, 2 * math.Pi * float64(i) / 16})
+	}
+	if n := line(ring, 108, 0.15); n != 16 {
+		t.Errorf("a ring of 16 is a row of %d", n)
+	}
+	for i := range ring {
+		ring[i].z += float64(i%2) * 2 / 108
+	}
+	if n := line(ring, 108, 0.15); n != 1 {
+		t.Errorf("a ring of 16, up and down, is a row of %d", n)
+	}
 	// Four corners of a square on a nearly flat, nearly full disk: each is √2·r
 	// from two others.
 	flat := surface{sin: 1, cos: 1e-9, bottom: 1, arc: 2 * math.Pi, round: true}

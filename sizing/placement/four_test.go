@@ -85,6 +85,7 @@ type figure struct {
 	classMean, classLeast [3]float64 // the worst of types, colors and sizes, of five or more
 	eighthLow, eighthHigh float64    // the least and the most in an eighth of the surface, as a share of what it should be
 	row                   int        // the most whose heights are within an inch
+	line                  int        // the most in a row that is seen as one: side by side, within an inch of one height
 	sorted                bool       // larger ones are lower, on average
 }
 
@@ -136,6 +137,7 @@ func measure(t testing.TB, d dressed) figure {
 		}
 		fig.row = max(fig.row, n)
 	}
+	fig.line = line(at, d.layout.Tree.Height.In(units.Inch), s.bound(len(at)))
 	fig.sorted = true
 	for s, x := range height {
 		for t, y := range height {
@@ -147,10 +149,40 @@ func measure(t testing.TB, d dressed) figure {
 	return fig
 }
 
+// line returns the most of at, on a tree so many inches high, that are side by side, each within
+// 1.3 times the bound of the last, and within an inch of one height. From 30 ft an inch is a
+// sixth of a degree: what is farther up or down, beside the next, is seen to be.
+func line(at []vec, inches, bound float64) (most int) {
+	for _, u := range at {
+		// Those no more than an inch below u, and of them the largest group that hangs together.
+		var left []vec
+		for _, v := range at {
+			if down := (u.z - v.z) * inches; down >= 0 && down <= 1 {
+				left = append(left, v)
+			}
+		}
+		for len(left) > 0 {
+			group := left[:1:1]
+			left = left[1:]
+			for i := 0; i < len(group); i++ {
+				left = slices.DeleteFunc(left, func(v vec) bool {
+					next := dist2(group[i], v) < 1.69*bound*bound
+					if next {
+						group = append(group, v)
+					}
+					return next
+				})
+			}
+			most = max(most, len(group))
+		}
+	}
+	return most
+}
+
 // The bars: the whole as even as it was before sizes were, each type, color and size at
 // least 0.65 of its own hexagonal bound on average and no two nearer than half of it, no
 // eighth of the surface under 0.6 or over 1.4 of its share, on a 9 ft tree no more than four
-// within an inch of one height, and larger ones lower.
+// within an inch of one height, no row that is seen from 30 ft, and larger ones lower.
 func TestFourTimesEven(t *testing.T) {
 	if testing.Short() {
 		t.Skip("takes minutes on an emulated machine; internal/check/golden has layouts for those")
@@ -162,7 +194,7 @@ func TestFourTimesEven(t *testing.T) {
 		for l := range fig.classMean {
 			bad = bad || fig.classMean[l] < 0.65 || fig.classLeast[l] < 0.5
 		}
-		bad = bad || fig.row > 4 && d.layout.Tree.Height == 9*units.Foot
+		bad = bad || fig.line > 4 || fig.row > 4 && d.layout.Tree.Height == 9*units.Foot
 		if bad {
 			t.Errorf("%s: %+v", d.name, fig)
 		}
