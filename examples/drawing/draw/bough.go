@@ -39,7 +39,7 @@ func fir(seed int, spread float64) bough {
 	}
 	// needles grow on both sides of a twig from p, in a direction, so long.
 	needles := func(x, y, turn, length, bend float64, main bool) {
-		const step = 3.1
+		const step = 2.7
 		b.shade.WriteString("M" + pair(x, y))
 		b.twigs.WriteString("M" + pair(x, y))
 		for s := 0.0; s < length; s += step {

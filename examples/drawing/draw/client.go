@@ -98,7 +98,7 @@ func (t Tree) Client() (string, error) {
 		return "", err
 	}
 	v.foot()
-	v.raw(`<g fill="none" stroke-linecap="round" stroke-width="1.9">`, "\n")
+	v.raw(`<g fill="none" stroke-linecap="round" stroke-width="1.6">`, "\n")
 	v.heart()
 	things = append(things, v.fronds()...)
 	slices.SortStableFunc(things, func(a, b thing) int { return cmp.Compare(a.key, b.key) })
@@ -191,7 +191,7 @@ func (v *view) define() ([]thing, error) {
 		// How deep it hangs, as a share of a third of the way to the trunk.
 		deep := min(p.Depth.In(units.Inch)/max(v.radius(z)/3, 1), 1)
 		tilt := 8 * (chance(i, 2) - 0.5)
-		things = append(things, thing{z + r*(1.5-0.4*deep) + 2, func() {
+		things = append(things, thing{z + r*(1.5-0.4*deep) + 3.5, func() {
 			d := r * v.scale
 			if math.Abs(p.At.X.In(units.Inch))+1.1*r < v.radius(z) { // there is something to fall on
 				v.raw(`<ellipse cx="`, tenth(at.x+d*0.18), `" cy="`, tenth(at.y+d*0.25), `" rx="`, tenth(d*1.45), `" ry="`, tenth(d*1.5), `" fill="url(#`, v.id("s"), `)" stroke="none"/>`)
@@ -199,13 +199,13 @@ func (v *view) define() ([]thing, error) {
 			v.raw(`<use data-piece="`, num(float64(i+1)), `" href="#`, id, `" transform="translate(`, tenth(at.x), " ", tenth(at.y), ") rotate(", tenth(tilt), ") scale(", three(d/100), `)" stroke-width="0"/>`, "\n")
 		}})
 		// The twig that it hangs from.
-		things = append(things, thing{z + r*(1.5-0.4*deep) + 2.1, func() {
+		things = append(things, thing{z + r*(1.5-0.4*deep) + 3.6, func() {
 			side := 1.0
 			if sin < 0 {
 				side = -1
 			}
 			l := max(high/20, 3) * v.scale
-			v.frond(frond{tip: point{at.x + side*l*0.22, at.y - r*v.scale*1.15}, dx: side * 0.86, dy: 0.5, length: l, width: 0.7, tone: 0.62 - 0.3*deep + 0.2*chance(i, 7), seed: i})
+			v.frond(frond{tip: point{at.x + side*l*0.22, at.y - r*v.scale*1.15}, dx: side * 0.86, dy: 0.5, length: l, width: 0.7, tone: 0.62 - 0.3*deep + 0.2*chance(i, 7), seed: i, edge: math.Abs(sin) > 0.8})
 		}})
 	}
 	if v.Lights.Spacing != 0 {
