@@ -428,7 +428,7 @@ const views = {
 
 // missing says whether a share gets less than will do.
 function missing(share) {
-	if (typeof share.quantity === "number") return share.gets < (share.least ?? share.quantity);
+	if (typeof share.quantity === "number") return share.gets < (share.open?.min ?? share.quantity);
 	return share.gets !== share.quantity;
 }
 
