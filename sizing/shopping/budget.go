@@ -30,37 +30,29 @@ const (
 	maxSpan = 1_000_000 // counts of all open needs together
 )
 
-// Fullest returns the list that makes the fullest tree for s.Budget, evenly. Where a need
-// is open between a least and a most, with n pieces of the item in all rooms
-// its fullness is
+// Fullest returns the list that makes the fullest tree for s.Budget, evenly. With n pieces of
+// an open item in all rooms its fullness is
 //
 //	(n - least) / (most - least)
 //
-// from 0 to 1. Of all lists that cost no more than the budget, it is one whose
-// least full item is as full as can be; among these, one whose next least full
-// item is as full as can be; and so on to the fullest (the leximin order). Of
-// several with equal fullness in this sense, it is one of the least cost. An item that is
-// open in several rooms has the least of each, and the rest in proportion to how open each
-// is, by the largest remainder.
-// The needs that are not open are bought in any case. The Basis of an
-// open need says what was chosen, as in "8 of 5 to 9".
+// from 0 to 1. Of all lists within the budget it is one whose least full item is as full as
+// can be; among these, one whose next least full item is as full as can be; and so on (the
+// leximin order); of equal fullness, one of the least cost. Each room has its least, and the
+// rest in proportion to how open each is, by the largest remainder. Needs that are not open
+// are bought in any case. The Basis of an open need says what was chosen: "8 of 5 to 9".
 //
-// The answer is exact, but for items that are bought together with others ([Shop.List]) or in
-// several stores: those that share a pack rise together, in at most 24 steps, and deliveries are
-// taken off the budget. A fuller item does not always cost more: a pack that is
-// opened is used up to the most.
+// The answer is exact, but for items that are bought together with others or in several
+// stores: those that share a pack rise together, in at most 24 steps, and deliveries are
+// taken off the budget.
 //
-// A budget too small even for the least of everything is spent in the same way on the part of
-// it that it buys, of lengths and what is not open all or nothing; Least says
-// what would do. So it is with a budget of zero, unless what is owned will do or the offers are free.
+// A budget too small for the least of everything is spent in the same way on a part of it;
+// lengths and needs that are not open are bought whole or not at all. Least says what would do.
 //
-// At most 100 items are open, and their counts, from least to most, are at most 1,000,000 together.
-// The errors are those of [Shop.Cheapest].
+// At most 100 items may be open, with 1,000,000 counts from least to most in all.
 //
-// Source: the leximin order is that of A. Sen, Collective Choice and Social
-// Welfare, 1970 (from memory). Which items are at each level is an assignment
-// problem: H. W. Kuhn, The Hungarian method, Naval Research Logistics Quarterly
-// 2 (1955) 83-97 (from memory).
+// Source: the leximin order: A. Sen, Collective Choice and Social Welfare, 1970 (from
+// memory). Which items are at each level is an assignment problem: H. W. Kuhn, The Hungarian
+// method, Naval Research Logistics Quarterly 2 (1955) 83-97 (from memory).
 func (s Shop) Fullest(needs []Need) (List, error) {
 	c := newChecker("Shop.Fullest")
 	f, err := s.filling(c, needs)
@@ -98,13 +90,11 @@ func (s Shop) Fullest(needs []Need) (List, error) {
 	return best, nil
 }
 
-// Filled returns the list of the least cost that makes every open item at least
-// percent full, which is
+// Filled returns the list of the least cost that makes every open item at least percent full:
 //
 //	least + ⌈percent/100 · (most - least)⌉
 //
-// pieces, with 0 ≤ percent ≤ 100. It leaves s.Budget alone. Fullness, the needs
-// and the errors are as for [Shop.Fullest].
+// pieces, with 0 ≤ percent ≤ 100. It leaves s.Budget alone. See [Shop.Fullest].
 func (s Shop) Filled(needs []Need, percent int) (List, error) {
 	c := newChecker("Shop.Filled")
 	f, err := s.filling(c, needs)

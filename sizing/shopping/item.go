@@ -7,12 +7,8 @@ import (
 	"example.com/fircone/units"
 )
 
-// An Item is one thing that is dressed with: what it is and, where it matters,
-// which type, color and size. The same item stands in a need, on a shelf, in a box,
-// on the tree and on a carton. Only Kind is required; a field that is empty or zero
-// is not stated.
-//
-// In JSON an item is its text; see [Item.String].
+// An Item is one thing that is dressed with. The same item stands in a need, on a shelf, on
+// the tree and on a carton. Only Kind is required. In JSON it is its text.
 type Item struct {
 	Kind  Kind         // what it is
 	Type  string       // which sort of it: "star"
@@ -44,10 +40,8 @@ func (i Item) String() string {
 	return text
 }
 
-// ParseItem reads the text form that [Item.String] writes: a kind, by the names of
-// [ParseKind], with a color before it, and a type and a size after it. Text over 200
-// bytes, and a type or color that [Item] could not hold, is an error wrapping
-// [units.ErrSyntax]; text that names no kind is one wrapping [units.ErrName].
+// ParseItem reads the text form of [Item.String]. Text over 200 bytes, or a type or color that
+// an item cannot hold, is an error wrapping [units.ErrSyntax]; one without a kind wraps [units.ErrName].
 func ParseItem(text string) (Item, error) {
 	const fn = "ParseItem"
 	const most = 200
@@ -109,8 +103,7 @@ func (i Item) fault() (field, value, want string) {
 	return "", "", ""
 }
 
-// MarshalText returns [Item.String]. An item that [ParseItem] would not read back is
-// an error.
+// MarshalText returns [Item.String], or an error if [ParseItem] would not read it back.
 func (i Item) MarshalText() ([]byte, error) {
 	if err := i.check("Item.MarshalText", "item"); err != nil {
 		return nil, err
@@ -118,8 +111,7 @@ func (i Item) MarshalText() ([]byte, error) {
 	return []byte(i.String()), nil
 }
 
-// UnmarshalText sets i to what [ParseItem] returns for text. On an error i is left
-// as it was.
+// UnmarshalText reads text as [ParseItem] does.
 func (i *Item) UnmarshalText(text []byte) error {
 	v, err := ParseItem(string(text))
 	if err == nil {

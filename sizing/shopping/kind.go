@@ -13,8 +13,7 @@ import (
 // refused wherever an item is used.
 type Kind uint8
 
-// The kinds. Each has one row in the table below, which is all that a new kind
-// needs here.
+// The kinds.
 const (
 	_           Kind = iota
 	Ornament         // balls, stars, birds: whatever hangs from a branch
@@ -56,12 +55,10 @@ var kinds = [numKinds]struct {
 
 func (k Kind) known() bool { return 0 < k && k < numKinds }
 
-// Running reports whether k is measured by length, as garland and ribbon are.
-// Everything else is counted.
+// Running reports whether k is measured by length, as garland and ribbon are, not counted.
 func (k Kind) Running() bool { return k.known() && kinds[k].running }
 
-// String returns the name of k as a list has it: "ornaments", "garland". A value
-// that is no kind reads Kind(99).
+// String returns the name of k: "ornaments", "garland".
 func (k Kind) String() string {
 	if !k.known() {
 		return "Kind(" + strconv.Itoa(int(k)) + ")"
@@ -77,8 +74,8 @@ func (k Kind) Count(n int) string {
 	return strconv.Itoa(n) + " " + k.String()
 }
 
-// ParseKind returns the kind of a name that [Kind.String] returns, in upper or lower
-// case. Any other text is an error wrapping [units.ErrName] that lists the names.
+// ParseKind returns the kind of a name that [Kind.String] returns, in upper or lower case. Any
+// other text is an error wrapping [units.ErrName].
 func ParseKind(kind string) (Kind, error) {
 	if len(kind) <= maxName {
 		for k := Kind(1); k < numKinds; k++ {
@@ -110,8 +107,7 @@ func kindNames() string {
 	return b.String()
 }
 
-// MarshalText returns [Kind.String]. A value that is no kind is an error wrapping
-// [units.ErrName].
+// MarshalText returns [Kind.String], or an error wrapping [units.ErrName] if k is no kind.
 func (k Kind) MarshalText() ([]byte, error) {
 	if !k.known() {
 		return nil, kindError("Kind.MarshalText", "kind", k.String())
@@ -119,8 +115,7 @@ func (k Kind) MarshalText() ([]byte, error) {
 	return []byte(kinds[k].many), nil
 }
 
-// UnmarshalText sets k to what [ParseKind] returns for text. On an error k is
-// left as it was.
+// UnmarshalText reads text as [ParseKind] does.
 func (k *Kind) UnmarshalText(text []byte) error {
 	v, err := ParseKind(string(text))
 	if err == nil {
@@ -170,8 +165,7 @@ func (table ByKind[T]) MarshalJSON() ([]byte, error) {
 	return append(out, '}'), nil
 }
 
-// UnmarshalJSON reads what [ByKind.MarshalJSON] writes. A kind that is not in the
-// object becomes zero. An unknown kind is an error wrapping [units.ErrName].
+// UnmarshalJSON reads an object of kinds; those left out become zero.
 func (table *ByKind[T]) UnmarshalJSON(data []byte) error {
 	var byKind map[Kind]T
 	if err := json.Unmarshal(data, &byKind); err != nil {

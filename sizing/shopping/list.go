@@ -13,10 +13,7 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// A List is what to buy for any number of trees and mantels: a purchase for
-// each item, and what they cost together. The zero value is an empty list.
-// encoding/json writes it, and reads it back, with the names of the fields in
-// lower case, quantities as [Quantity.MarshalJSON] has them and money as text.
+// A List is what to buy for any number of trees and mantels. The zero value is an empty list.
 type List struct {
 	Purchases []Purchase      `json:"purchases"`       // in the order in which the items were first needed
 	Bills     []Bill          `json:"bills,omitempty"` // of each of Shop.Stores that something is bought at
@@ -47,8 +44,7 @@ func (l List) Short() []Share {
 	return short
 }
 
-// Left returns all that is left over, as owned stock for the next time: pieces, and offcuts of
-// strands and rolls.
+// Left returns all that is left over, as owned stock for the next time.
 func (l List) Left() []Lot {
 	var left []Lot
 	for _, p := range l.Purchases {
@@ -57,21 +53,17 @@ func (l List) Left() []Lot {
 	return left
 }
 
-// List returns what to buy for needs of any items and rooms: for each item the
-// purchase that [Shop.Cheapest] returns for all its needs together, so that a
-// pack begun for one room serves the next, and what is owned is used once. Items that
-// a mixed box holds together, or that an owned piece serves as well as another, are one
-// purchase. A length whose type or color is left open is served by the one item that costs least.
+// List returns what to buy for needs of any items and rooms: for each item the purchase of
+// [Shop.Cheapest] for all its needs together, so that a pack begun for one room serves the
+// next. Items that share a mixed box or an owned piece are one purchase. A length whose type
+// or color is open is served by the one item that costs least.
 //
-// Where the shelves are short of an item its substitutes stand in, in their order, as needs
-// of their own. Spares of Shop.Spares are added to what is planned.
+// Where the shelves are short, substitutes stand in, in their order, as needs of their own.
+// Spares of Shop.Spares are added to what is planned.
 //
-// With stores that deliver for a fee it is the least over all sets of them, with each set
-// bought at the least cost of the goods and tax; Bound allows for deliveries that a larger order
-// would make free. That never costs more than separate lists that share the shelves and what is
-// owned, as long as each Bound is equal to its Cost.
-//
-// Its errors are those of [Shop.Cheapest].
+// With stores that deliver for a fee it tries all sets of stores, each at the least cost of
+// the goods and tax. It does not buy more than is needed to reach free delivery; Bound allows
+// for that, so it may lie below a total that is the least.
 func (s Shop) List(needs []Need) (List, error) {
 	c := newChecker("Shop.List")
 	if err := c.shop(s); err != nil {
@@ -398,14 +390,12 @@ const (
 	pageWidth  = 76
 )
 
-// String returns the list laid out for a phone, in lines of at most 40
-// characters: each item with a box to tick, its rooms, what is owned, the packs
-// with their price, and what is left over; and the total. Money has two decimal
-// places, or four if two would round it. It is not for programs to read.
+// String returns the list for a phone, in lines of at most 40 characters: each item with a
+// box to tick, its rooms, what is owned, the packs with their price, what is left over, and
+// the total. It is not for programs to read.
 func (l List) String() string { return l.text(phoneWidth) }
 
-// Page returns the list laid out for a printed page, in lines of at most 76
-// characters, and otherwise as [List.String] does.
+// Page returns the list for print, in lines of at most 76 characters, with the basis of each need.
 func (l List) Page() string { return l.text(pageWidth) }
 
 // text lays the list out in lines of at most width characters.
@@ -638,24 +628,22 @@ func (w *writer) row(indent int, left, right string) {
 // csvHeader are the columns of [List.CSV].
 var csvHeader = []string{"record", "item", "room", "quantity", "planned", "offer", "store", "price", "packs", "cost", "note"}
 
-// CSV returns the list as comma-separated values (RFC 4180, lines ended by a
-// line feed), with a header. The first column says what a record is:
+// CSV returns the list as comma-separated values (RFC 4180, lines ended by a line feed),
+// with a header. The first column says what a record is:
 //
 //	need      what one room gets, of how much planned, and why
-//	buy       packs of an offer; pack, price and cost
+//	part      which things the room of the need before gets, where that is open
+//	buy       packs of an offer: pack, price and cost
 //	cut       how strands or rolls are used, and what is left of each
 //	left      what goes back into the box
 //	delivery  of a store
 //	tax       of a store
-//	part      which things the room of the need before gets, where that is open
 //
-// The column cost adds up to the total. The other columns are empty where they do not
-// apply. A cell in which a spreadsheet would find a formula, at its beginning or after
-// something that it may take for a separator, has an apostrophe put before it.
+// The column cost adds up to the total. A cell in which a spreadsheet would find a formula, at
+// its beginning or after a separator, has an apostrophe before it.
 func (l List) CSV() string { return csvHeaded(append([][]string{csvHeader}, l.Records()...)) }
 
-// Records returns the records of [List.CSV] without the header, cell by cell: for a table
-// that has one already.
+// Records returns the records of [List.CSV] cell by cell, without the header.
 func (l List) Records() [][]string {
 	var records [][]string
 	add := func(cells ...string) {

@@ -8,10 +8,7 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Need is one line of what a tree or a mantel takes, with the reason for it. It says
-// nothing of packs or prices.
-//
-// A type, a color or a size that Item leaves open is served by any.
+// A Need is one line of what a tree or a mantel takes, with the reason for it.
 //
 // A substitute is a Need that has an Item, a MaxSize and a Quantity only: so much stands
 // for all of the Quantity that it is a substitute for, and part of it for a part. For 27
@@ -50,14 +47,13 @@ func (a assortment) String() string {
 	return s + ", " + units.Range[int]{Min: int(a.least), Max: int(a.most)}.String() + " of each"
 }
 
-// A Quantity is a number of pieces, a running length that may be joined from
-// several strands, or a number of pieces that must each be one whole length:
+// A Quantity is pieces, a running length, or pieces that must each be one whole length:
 //
 //	Quantity{Pieces: 27}                          27 pieces
 //	Quantity{Length: 81 * units.Foot}             81 ft, strands joined end to end
 //	Quantity{Pieces: 4, Length: 54 * units.Inch}  4 whole pieces of 4 ft 6 in each
 //
-// The zero value is nothing at all. Quantities are comparable with ==.
+// The zero value is nothing at all.
 type Quantity struct {
 	Pieces int
 	Length units.Length
@@ -66,12 +62,9 @@ type Quantity struct {
 // maxQuantityText is the longest text in bytes that [ParseQuantity] reads.
 const maxQuantityText = 80
 
-// ParseQuantity reads the forms that [Quantity.String] writes: a number of
-// pieces ("27"), a length in any form that [units.ParseLength] reads ("81 ft"),
-// or whole pieces, a number and a length with " of " between them ("4 of 54 in").
-// The number of pieces is written in digits alone.
-// A text of more than 80 bytes, or of another form, is an [units.Error] wrapping
-// [units.ErrSyntax]; bounds are checked where the quantity is used.
+// ParseQuantity reads the forms of [Quantity.String]: digits for pieces ("27"), a length as
+// [units.ParseLength] reads it ("81 ft"), or both with " of " between them ("4 of 54 in"). A text
+// of more than 80 bytes, or of another form, is an error wrapping [units.ErrSyntax].
 func ParseQuantity(text string) (Quantity, error) {
 	bad := func(want string) (Quantity, error) {
 		return Quantity{}, &units.Error{Func: "shopping.ParseQuantity", Field: "text", Value: clip(text), Want: want, Err: units.ErrSyntax}
@@ -130,8 +123,7 @@ func (q Quantity) String() string {
 	return strconv.Itoa(q.Pieces) + " of " + q.Length.String()
 }
 
-// MarshalJSON returns a number for pieces, and the text of [Quantity.String]
-// for lengths: 27, "81 ft", "4 of 4 ft 6 in".
+// MarshalJSON returns a number for pieces, and otherwise the text: 27, "81 ft", "4 of 4 ft 6 in".
 func (q Quantity) MarshalJSON() ([]byte, error) {
 	if q.Length == 0 {
 		return strconv.AppendInt(nil, int64(q.Pieces), 10), nil
@@ -139,8 +131,7 @@ func (q Quantity) MarshalJSON() ([]byte, error) {
 	return json.Marshal(q.String())
 }
 
-// UnmarshalJSON reads a number of pieces, or a string in any form that
-// [ParseQuantity] reads. A null leaves q as it was.
+// UnmarshalJSON reads a number of pieces, or a text as [ParseQuantity] does.
 func (q *Quantity) UnmarshalJSON(data []byte) error {
 	text := string(data)
 	if text == "null" {

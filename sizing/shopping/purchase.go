@@ -10,8 +10,8 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// A Purchase is what to buy of one item, or of several that are bought together since
-// one box or one owned piece serves more than one of them; and who gets what.
+// A Purchase is what to buy of one item, or of several that share a box or an owned piece,
+// and who gets what.
 type Purchase struct {
 	Items   []Item          `json:"items"`          // what it is, as in the needs
 	Shares  []Share         `json:"shares"`         // what each need gets, spares last
@@ -96,55 +96,34 @@ type Piece struct {
 	Quantity Quantity `json:"quantity"`       // whole pieces, "2 of 54 in"; or a length that is joined to others, "6 ft"
 }
 
-// Cheapest returns the purchase that covers the needs, all of one item, at the
-// least cost. What s.Owned has of the item is used first, once for all needs
-// together; what is still missing is bought, and never more packs than are left on
-// the shelf. What is offered or owned in pieces does not serve a need for lengths,
-// nor the reverse, and is passed over.
+// Cheapest returns the purchase that covers the needs, all of one item, at the least cost.
+// What is owned is used first, once for all needs together; the rest is bought, as far as the
+// shelves go. Things of the other sort, pieces or lengths, are passed over.
 //
-// Where the shelves are short it buys what there is, and the shares say what each room
-// gets: first the least of each, then as planned, in proportion (lengths: in
-// the order of the needs). Spares come last.
+// Where the shelves are short it buys what there is, and shares it: first the least of each
+// need, then as planned, in proportion (lengths: in the order of the needs). Spares come last.
 //
-// Pieces add up; with an [Assortment] they are of so many types. A string of lights is not
-// divided between rooms, and a room has strings of one type and color.
-//
-// Each need for a running length is a run of its own. Strands for it
-// are joined end to end, and each join loses the overlap of the item; a strand may
-// be cut to serve several runs, and runs are not joined to each other. A strand that
-// is owned and no longer than the overlap cannot be joined, and is left out of every
-// run. So n strands of lengths L with c cuts come, for k runs together, to
+// Each need for a running length is a run of its own. So n strands of lengths L with c
+// cuts come, for k runs together, to
 //
 //	ΣL - (n+c-k)·overlap
 //
-// with a cut at each end of a run but the last, c = k-1, unless it can be made to
-// fall on the end of a strand. Cuts says which strand serves which room. A piece shorter
-// than the shortest of its [Join] is not joined in.
+// with a cut at each end of a run but the last, c = k-1, unless it falls on the end of a
+// strand. An owned strand no longer than the overlap cannot be joined. One whole piece is
+// never joined from two. If an item is needed both ways, what the pieces leave of the rolls is
+// joined. The longest strands remain.
 //
-// Whole pieces are cut from rolls; one piece is never joined from two. If an item
-// is needed both as a running length and as whole pieces, what is left of the rolls after the
-// pieces is joined. Strands are used so that the longest remain.
+// Of equal cost it takes the purchase with the least surplus (rolls to cut: the least length
+// bought; several runs: the least length bought, each strand less the overlap), then the
+// fewest packs, then the most packs of the first offer, of the second, and so on.
 //
-// Of several purchases of the least cost it takes the one with the least surplus
-// (of rolls to cut: the least length bought; of several runs: the least length
-// bought, each strand less the overlap), then the fewest packs, then the most packs
-// of the first offer, of the second, and so on.
-//
-// Bound says how good the answer is. It is equal to Cost, the answer exact, for pieces, for
-// whole pieces of one length, for one run, and for several whose strands do not
-// overlap. Other purchases are searched until the least cost is proved or the steps are spent,
-// and then the least cost lies between Bound and Cost: several runs of strands that
-// overlap (nearly always proved for up to 6 runs in whole feet); whole pieces of several
-// lengths (proved for up to 60 pieces of 8 lengths in steps of 3 in, and mostly for odd
-// inches); whole pieces beside running lengths; mixed boxes, assortments and light strings.
-// There the order of the offers does not break the last tie. It never costs more than
-// the best single offer does.
-//
-// It returns an [units.Error] that names the offer or need and its field: wrapping
-// [units.ErrFit] if an item is needed in pieces and offered and owned
-// by length only, or the reverse; [units.ErrLimit] if the problem is past the bounds in the
-// package documentation; and [units.ErrRange], [units.ErrSyntax], [units.ErrName] or
-// [units.ErrDuplicate] for a field that is wrong in itself.
+// Bound is equal to Cost, the answer exact, for pieces, for whole pieces of one length, for
+// one run, and for several without overlap. Else the least cost lies between the two:
+// several runs with overlap (nearly always proved for up to 6 runs in whole feet); whole
+// pieces of several lengths (proved for up to 60 pieces of 8 lengths in steps of 3 in, and
+// mostly for odd inches); whole pieces beside runs; mixed boxes, numbers of types, and
+// lights. There the order of the offers breaks no tie. The cost is never above that of the
+// best single offer.
 func (s Shop) Cheapest(needs ...Need) (Purchase, error) {
 	c := newChecker("Shop.Cheapest")
 	if err := c.shop(s); err != nil {

@@ -15,8 +15,8 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// A Shop is what can be bought, what is already owned, and the rules and the money of
-// the house. It is also a file format: encoding/json reads and writes it as in
+// A Shop is what can be bought, what is already owned, and the rules and the money of the
+// house. It is also a file format:
 //
 //	{
 //	  "offers": [
@@ -34,15 +34,8 @@ import (
 //	  "budget": "120.00"
 //	}
 //
-// A quantity is a number of pieces, or a text as [ParseQuantity] reads it. Prices
-// are texts or numbers, all in one currency, which is not named, and are written as
-// texts without trailing zeros: "9.00" is written as "9". A price that is not known is
-// left out, and refused by the methods of Shop; what is free is written as 0. A
-// shelf that is left out is not known. Other fields may be left out, and a field
-// that is not listed here is no part of the format.
-//
-// The methods check the whole Shop and change nothing in it. It holds at most
-// 5,000 offers and 5,000 owned entries.
+// A price that is not known is left out, and refused by the methods; a free thing has the
+// price 0. The methods check the whole Shop and change nothing in it.
 type Shop struct {
 	Offers []Offer         `json:"offers,omitempty"` // what can be bought
 	Owned  []Lot           `json:"owned,omitempty"`  // what there is already
@@ -52,8 +45,8 @@ type Shop struct {
 	Budget decimal.Decimal `json:"budget,omitzero"`  // for Shop.Fullest, to which zero is no money; the other methods leave it alone
 }
 
-// A Lot is a quantity of one item: pieces, a strand or roll of one length, or several of
-// one length. A string of lights is a lot of its own, since it is not divided.
+// A Lot is a quantity of one item: pieces, or one or more strands or rolls of one length.
+// Each string of lights is a lot of its own.
 type Lot struct {
 	Item     Item     `json:"item"`     // what it is
 	Quantity Quantity `json:"quantity"` // how much of it
@@ -65,14 +58,13 @@ type Offer struct {
 	Name     string          `json:"name"`               // what the shelf calls it, "box of 12"; no two offers of an item share one
 	Pack     Quantity        `json:"pack,omitzero"`      // what one pack holds: pieces, one strand or roll, or several of one length
 	Contents []Lot           `json:"contents,omitempty"` // of a mixed box: pieces of several items, or several strings of lights
-	Price    decimal.Decimal `json:"price"`              // of one pack: 0 to 1,000,000, at most four decimal places; decimal.NewFromInt(0) is free, decimal.Decimal{} is not known and is refused
+	Price    decimal.Decimal `json:"price"`              // of one pack: 0 to 1,000,000, at most four decimal places; decimal.Decimal{} is not known
 	Deals    []Deal          `json:"deals,omitempty"`    // what several packs cost together
 	Shelf    Shelf           `json:"shelf,omitzero"`     // how many packs are left
 	Store    string          `json:"store,omitempty"`    // where; a name in Shop.Stores, or any other
 }
 
-// MarshalJSON returns o as an object. A price that is not known is left out; one out of
-// its range is an error wrapping [units.ErrRange].
+// MarshalJSON returns an object, without a price that is not known.
 func (o Offer) MarshalJSON() ([]byte, error) {
 	price, err := written("/price", o.Price)
 	if err != nil {
@@ -125,16 +117,14 @@ type Deal struct {
 	Price decimal.Decimal `json:"price"`           // of Packs together, or of each
 }
 
-// A Join says how strands of an item are joined and cut. The zero value loses nothing
-// and joins pieces of any length.
+// A Join says how strands of an item are joined and cut.
 type Join struct {
 	Overlap  units.Length `json:"overlap,omitzero"`  // what each join of two strands loses
 	Shortest units.Length `json:"shortest,omitzero"` // the shortest piece that may be joined in
 	Uncut    bool         `json:"uncut,omitempty"`   // a strand is never cut, as pre-lit garland is not
 }
 
-// A Store is where offers are bought. Its bill is what they cost, then the delivery, then
-// the tax on both.
+// A Store is where offers are bought.
 type Store struct {
 	Name     string          `json:"name"`              // as Offer.Store has it
 	Delivery decimal.Decimal `json:"delivery,omitzero"` // of an order of any size

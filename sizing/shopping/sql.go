@@ -8,24 +8,23 @@ import (
 	"example.com/fircone/units"
 )
 
-// Value returns the text of k, for a column of text, with the errors of [Kind.MarshalText].
+// Value returns the text of k.
 func (k Kind) Value() (driver.Value, error) { return value(k) }
 
 // Scan reads a text as [ParseKind] does. Anything but a string or bytes, NULL too, is an
-// error wrapping [units.ErrSyntax]. On an error k is left as it was.
+// error wrapping [units.ErrSyntax].
 func (k *Kind) Scan(src any) error { return scan("Kind.Scan", src, k) }
 
-// Value returns the text of i, for a column of text, with the errors of [Item.MarshalText].
+// Value returns the text of i.
 func (i Item) Value() (driver.Value, error) { return value(i) }
 
-// Scan reads a text as [ParseItem] does, with the errors of [Kind.Scan].
+// Scan reads a text as [ParseItem] does; see [Kind.Scan].
 func (i *Item) Scan(src any) error { return scan("Item.Scan", src, i) }
 
-// Value returns q.String(), for a column of text.
+// Value returns the text of q.
 func (q Quantity) Value() (driver.Value, error) { return q.String(), nil }
 
-// Scan reads a text as [ParseQuantity] does, or a whole number of pieces, with the errors
-// of [Kind.Scan].
+// Scan reads a text as [ParseQuantity] does, or a number of pieces; see [Kind.Scan].
 func (q *Quantity) Scan(src any) error {
 	if n, ok := src.(int64); ok {
 		src = fmt.Sprint(n)
