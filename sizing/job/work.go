@@ -27,6 +27,7 @@ var fragile = shopping.ByKind[bool]{shopping.Ornament: true, shopping.Topper: tr
 // work notes the faults of what the work is planned by.
 func (f *faulty) work(h House, r Request) {
 	const rates = "/house/rates"
+	h.Rates.Units = units.InFeetInches // those of the house are checked there
 	_, _, err := h.Rates.Tasks(nil)
 	f.note(err, rates)
 	_, _, err = h.Rates.Schedule(nil)
@@ -66,6 +67,7 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	}
 	f := &faulty{function: function}
 	rates := d.house.Rates
+	rates.Units = d.house.Units
 	var works []labor.Work
 	cut := false
 	for _, t := range d.Trees {

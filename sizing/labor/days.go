@@ -19,21 +19,17 @@ type Day struct {
 // maxStay is the most days from the day it stands to the day it comes down.
 const maxStay = 3_650
 
-// Dates returns what to do when, in order, counted back from the day on which it must stand:
+// Dates returns what to do when, in order, for a job that must stand on a day:
 //
-//	putting up    = stand - ⌈minutes / day⌉
-//	wiring        = putting up - wiring
-//	ordering      = wiring - the days of each kind of the needs
-//	taking down   = down; the zero Date if the house does not
+//	begin          stand - ⌈minutes / "day"⌉
+//	wire           begin - "wiring"
+//	order          wire - the days of each kind of the needs
+//	take down      down; the zero Date if the house does not
+//	cut tree in    down - "cut tree" or later, on the day before begin or on begin
+//	cut tree out   begin + "cut tree" or down, whichever is earlier
 //
-// A cut tree comes in and goes out
-//
-//	at the earliest   the later of down - cut tree and the day before putting up
-//	at the latest     the earlier of down and putting up + cut tree
-//
-// but it is there for putting up. No clock is read. Minutes go up to 1,000,000, down to 3,650
-// days after stand. ErrFit reports a down before stand.
-// If the public uses the room, the fire code may not allow a cut tree at all.
+// No clock is read. Minutes go up to 1,000,000, down to 3,650 days after stand. ErrFit reports a
+// down before stand. If the public uses the room, the fire code may not allow a cut tree.
 func (r Rates) Dates(stand, down Date, minutes int, cut bool, needs []shopping.Need) ([]Day, error) {
 	c := &checker{fn: "Rates.Dates"}
 	c.minutesTable(r)

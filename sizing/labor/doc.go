@@ -22,27 +22,9 @@
 //
 // # The station's quote
 //
-// At 45.00 an hour, 25.00 a visit and half on top of the goods, with 5 % off and a tax of
-// 6.25 % on goods, which here are the picks alone, the client's [Rates.Sheet] is
-//
-//	done for you
-//	  picks, 1 x box of 6, 2 x box of 24                                   55.50
-//	  discount of 5 % on the goods                                         -2.78
-//	  tax of 6.25 % on the goods                                            3.30
-//	  ticket hall, putting up                                             262.50
-//	  waiting room, putting up                                             88.50
-//	  tea room, putting up                                                 67.50
-//	  tea room, taking down and packing                                    27.00
-//	  waiting room, taking down and packing                                36.00
-//	  ticket hall, taking down and packing                                105.75
-//	  discount of 5 % on the work                                         -29.36
-//	  2 visits                                                             50.00
-//	  discount of 5 % on the travel                                        -2.50
-//	total                                                                 661.41
-//	  deposit                                                             330.71
-//	  balance                                                             330.70
-//
-// The tax is 6.25 % of 55.50 - 2.78 = 52.72, which is 3.295.
+// At 45.00 an hour and 25.00 a visit, with half on top of the goods, 5 % off and a tax of 6.25 %
+// on goods: picks 55.50, work 587.25, two visits 50.00, discounts 2.78, 29.36 and 2.50, tax
+// 3.30 (of 52.72: 3.295), in all 661.41. The example "quote" is the client's [Rates.Sheet].
 //
 // # The station's cartons and dates
 //

@@ -188,6 +188,8 @@ func spoil(t *testing.T, at string, v reflect.Value) {
 		x.Pieces = -1
 	case *shopping.Kind:
 		*x = 99
+	case *units.Style:
+		*x = 99
 	case *string:
 		*x = "two\nlines"
 	case *bool:
@@ -255,7 +257,7 @@ func resolves(t *testing.T, v any, pointer string) bool {
 		case map[string]any:
 			next, ok := x[name]
 			if !ok {
-				left := []string{"room", "place", "from", "kind", "weight", "cell", "limit"}
+				left := []string{"room", "place", "from", "kind", "weight", "cell", "limit", "units"}
 				return k == len(names)-1 && slices.Contains(left, name)
 			}
 			at = next

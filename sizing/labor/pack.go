@@ -58,6 +58,7 @@ func (r Rates) Pack(things []Thing, boxes []Box) ([]Carton, units.Range[int], er
 	if r.Lift <= 0 || r.Lift > 100*units.Pound {
 		c.fail(units.ErrRange, "/lift", r.Lift.String(), "more than 0 lb, to 100 lb")
 	}
+	c.style(r.Units)
 	things, bins := c.things(things), r.bins(c, boxes)
 	if c.err != nil {
 		return nil, units.Range[int]{}, c.err
@@ -74,11 +75,11 @@ func (r Rates) Pack(things []Thing, boxes []Box) ([]Carton, units.Range[int], er
 	}
 	count := len(p.cartons)
 	for i := range p.cartons {
-		p.cartons[i].Label = strconv.Itoa(i+1) + " of " + strconv.Itoa(count) + ", " + p.cartons[i].label(r.Lift)
+		p.cartons[i].Label = strconv.Itoa(i+1) + " of " + strconv.Itoa(count) + ", " + p.cartons[i].label(r)
 	}
 	for _, t := range p.loose {
 		one := Carton{Things: []Thing{t}, Weight: units.Mass(t.pieces()) * t.Weight}
-		one.Label = "no box takes it, " + one.label(r.Lift)
+		one.Label = "no box takes it, " + one.label(r)
 		p.cartons = append(p.cartons, one)
 	}
 	return p.cartons, units.Range[int]{Min: p.bound, Max: count}, nil
@@ -231,14 +232,14 @@ func (t Thing) pieces() int {
 }
 
 // label returns what the label says of the room and the contents.
-func (c Carton) label(lift units.Mass) string {
+func (c Carton) label(r Rates) string {
 	var parts []string
 	for i := 0; i < len(c.Things); {
 		same := 1 // strings of lights
 		for c.Things[i].Item.Kind == shopping.Light && i+same < len(c.Things) && c.Things[i+same] == c.Things[i] {
 			same++
 		}
-		parts = append(parts, c.Things[i].contents(same))
+		parts = append(parts, c.Things[i].contents(r, same))
 		i += same
 	}
 	text := ""
@@ -249,14 +250,14 @@ func (c Carton) label(lift units.Mass) string {
 	if c.Things[0].Fragile {
 		text += "; fragile"
 	}
-	if c.Weight > lift {
+	if c.Weight > r.Lift {
 		text += "; two people"
 	}
 	return text
 }
 
 // contents returns "14 crimson stars, 3 in", "27 picks", "3 strands of garland, 6 ft" or "9 strings of 100 lights".
-func (t Thing) contents(strings int) string {
+func (t Thing) contents(r Rates, strings int) string {
 	n, i := t.Quantity.Pieces, t.Item
 	noun, kind := i.Kind.Count(n)[len(strconv.Itoa(n))+1:], true
 	if i.Kind == shopping.Ornament && i.Type != "" {
@@ -276,10 +277,10 @@ func (t Thing) contents(strings int) string {
 		text += ", " + i.Type
 	}
 	if t.Quantity.Length > 0 {
-		text += ", " + t.Quantity.Length.String()
+		text += ", " + r.say(t.Quantity.Length)
 	}
 	if i.Size > 0 {
-		text += ", " + i.Size.String()
+		text += ", " + r.say(i.Size)
 	}
 	return text
 }

@@ -32,11 +32,12 @@ type Rates struct {
 	// Price, 0 to 1,000,000, of an "hour" of one person, a "visit" and a "consultation".
 	Price map[string]decimal.Decimal `json:"price"`
 
-	Reach  units.Length `json:"reach"`  // where ladders begin, 0 to 100 ft
-	Pair   units.Length `json:"pair"`   // where two people begin, one to hold the ladder: Reach to 100 ft
-	Crew   int          `json:"crew"`   // people at work, 1 to 50
-	Lift   units.Mass   `json:"lift"`   // the most that one person lifts, up to 100 lb
-	Places int          `json:"places"` // decimal places of the currency, 0 to 4
+	Reach  units.Length `json:"reach"`          // where ladders begin, 0 to 100 ft
+	Pair   units.Length `json:"pair"`           // where two people begin, one to hold the ladder: Reach to 100 ft
+	Crew   int          `json:"crew"`           // people at work, 1 to 50
+	Lift   units.Mass   `json:"lift"`           // the most that one person lifts, up to 100 lb
+	Places int          `json:"places"`         // decimal places of the currency, 0 to 4
+	Units  units.Style  `json:"units,omitzero"` // of the lengths in texts and labels; a job has those of its house
 }
 
 // The names in the tables that are no kinds.
@@ -122,6 +123,28 @@ var starting = shopping.ByKind[struct {
 
 // minutes returns the minutes of a kind.
 func (r Rates) minutes(k shopping.Kind) decimal.Decimal { return r.Minutes[k.String()] }
+
+// say returns a length in the units of the house: exactly in feet and inches, else to a quarter inch, or to a centimeter and below a meter to half of one.
+func (r Rates) say(l units.Length) string {
+	switch r.Units {
+	case units.InFeetInches:
+		return l.String()
+	case units.InMetric:
+		step := units.Centimeter / 2
+		if l >= units.Meter {
+			step = units.Centimeter
+		}
+		return l.Format(r.Units, step)
+	}
+	return l.Format(r.Units, units.Inch/4)
+}
+
+// style checks the units.
+func (c *checker) style(s units.Style) {
+	if _, err := s.MarshalText(); err != nil {
+		c.fail(units.ErrName, "/units", s.String(), "a style of package units")
+	}
+}
 
 // table checks a table of decimals: names has the most of each that is no kind, and each is at most kinds if it is one.
 func (c *checker) table(field string, table map[string]decimal.Decimal, names map[string]int64, kinds int64) {

@@ -122,9 +122,7 @@ func (t Task) part(of string) string {
 //
 //	ticket hall: hang 4 ornaments, 8 ft to 10 ft, from a ladder: 7 min, 2 people
 //
-// or, in a schedule, with when and by whom:
-//
-//	2:33 to 2:35   1 and 2   ticket hall: hang 1 ornament, 8 ft to 9 ft, from a ladder
+// and, in a schedule, when and by whom in front, "2:33 to 2:35   1 and 2   ticket hall: ...".
 func (t Task) String() string {
 	text := t.Text
 	if t.Room != "" {
@@ -181,6 +179,7 @@ func (r Rates) Tasks(work []Work) (up, down []Task, err error) {
 	c := &checker{fn: "Rates.Tasks"}
 	c.minutesTable(r)
 	c.percentTable(r)
+	c.style(r.Units)
 	c.length("/reach", r.Reach, maxHeight)
 	c.length("/pair", r.Pair, maxHeight)
 	if r.Pair < r.Reach {
@@ -356,7 +355,7 @@ func (r Rates) tasks(c *checker, index int, w Work) []Task {
 		if l.pair {
 			t.People = 2
 			if !r.Percent[above].IsZero() {
-				t.Basis += ", " + r.Percent[above].String() + " % more above " + r.Pair.String()
+				t.Basis += ", " + r.Percent[above].String() + " % more above " + r.say(r.Pair)
 			}
 		}
 		return t
@@ -365,7 +364,7 @@ func (r Rates) tasks(c *checker, index int, w Work) []Task {
 		if len(levels) == 1 {
 			return ""
 		}
-		return ", " + l.from.String() + " to " + l.to.String()
+		return ", " + r.say(l.from) + " to " + r.say(l.to)
 	}
 	if w.Place == mantels {
 		l := levels[0]
@@ -378,7 +377,7 @@ func (r Rates) tasks(c *checker, index int, w Work) []Task {
 		for _, l := range levels {
 			high := l.to - l.from
 			tasks = append(tasks, task(l, 0, shopping.Quantity{Length: high}, "the tree"+where(l),
-				r.Minutes[shaping].String()+" min for each foot of "+high.String(), clock.minutes(c, at("/work", index, "height"), int64(high), l.pair)))
+				r.Minutes[shaping].String()+" min for each foot of "+r.say(high), clock.minutes(c, at("/work", index, "height"), int64(high), l.pair)))
 		}
 		slices.Reverse(tasks)
 	}
@@ -427,14 +426,14 @@ func (r Rates) tasks(c *checker, index int, w Work) []Task {
 			case kind.Running():
 				part = shopping.Quantity{Length: units.Length(n)}
 				basis += "for each yard of "
-				text = part.Length.Format(units.InFeetInches, units.Inch) + " of " + kind.String()
+				text = r.say(part.Length) + " of " + kind.String()
 			case per > 1:
 				basis += "for each " + strconv.FormatInt(per, 10) + " of "
 			default:
 				basis += "for each of "
 			}
 			if kind.Running() {
-				basis += part.Length.Format(units.InFeetInches, units.Inch)
+				basis += r.say(part.Length)
 			} else {
 				basis += strconv.Itoa(part.Pieces)
 			}

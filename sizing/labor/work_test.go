@@ -271,3 +271,22 @@ func object(text string) string {
 
 // kindTable is ranged over for every kind.
 var kindTable shopping.ByKind[int]
+
+// A house that works in meters reads meters. By hand: 8 ft are 2.438 m, 10 ft 3.048 m; 3 in are 7.62 cm.
+func TestUnits(t *testing.T) {
+	r := labor.StartingRates()
+	r.Units = units.InMetric
+	tasks, _ := tasksOf(t, r, labor.Work{Height: 10 * units.Foot, Needs: []shopping.Need{pieces(shopping.Ornament, 100)}})
+	if got := tasks[0].Text; got != "hang 4 ornaments, 2.44 m to 3.05 m, from a ladder" {
+		t.Error(got)
+	}
+	star := labor.Thing{Lot: shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: "star", Size: 3 * units.Inch}, Quantity: shopping.Quantity{Pieces: 2}}}
+	cartons, _ := packed(t, r, []labor.Thing{star}, []labor.Box{{Name: "open", Cells: 60}})
+	if got := cartons[0].Label; got != "1 of 1, 2 stars, 7.5 cm" {
+		t.Error(got)
+	}
+	r.Units = units.InInches
+	if tasks, _ = tasksOf(t, r, labor.Work{Height: 10 * units.Foot, Needs: []shopping.Need{pieces(shopping.Ornament, 100)}}); tasks[0].Text != "hang 4 ornaments, 96 in to 120 in, from a ladder" {
+		t.Error(tasks[0].Text)
+	}
+}
