@@ -16,8 +16,6 @@ const maxBest = 4
 // swatch. No other palette whose colors are r.Apart apart keeps more; of those that keep as many, this one has the
 // fewest colors, and then those first in the box. The swatches are in the order of the pieces
 // they keep, the most first.
-//
-// The hardest box found, 200 colors crowded together, took half a second.
 func (r Rules) Best(box []Piece) (Sorting, error) {
 	const fn = "Rules.Best"
 	if err := r.check(fn, ""); err != nil {

@@ -21,7 +21,7 @@ type Color [3]uint8
 //	forestgreen   a color name of CSS
 //	burgundy      an everyday name; see the package doc
 //
-// Case, spaces and hyphens do not count, and grey is gray. CSS comes first where both have a name. The
+// Grey is gray. CSS comes first where both have a name. The
 // error for an unknown name has up to three that are spelled like it.
 //
 // Source: CSS Color Module Level 4, sections 5.2 and 6.1; NBS Special Publication 440.

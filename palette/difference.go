@@ -25,8 +25,7 @@ import (
 //	T  = 1 - 0.17·cos(h - 30°) + 0.24·cos 2h + 0.32·cos(3h + 6°) - 0.20·cos(4h - 63°)
 //	RT = -2·√(C⁷/(C⁷ + 25⁷))·sin(60°·exp(-((h - 275°)/25°)²))
 //
-// The order of the two does not change a bit. Over about 20 it tells far from near and
-// little more.
+// Over about 20 it tells far from near and little more.
 //
 // Source: G. Sharma, W. Wu and E. N. Dalal, "The CIEDE2000 color-difference formula", Color
 // Research and Application 30(1), 2005, 21-30; ISO/CIE 11664-6.

@@ -6,7 +6,7 @@
 // color-blind viewers too.
 //
 // Begin with [CommonPractice], [Rules.ParsePalette], [Rules.Read], [Rules.Sort] and
-// [Palette.Share]; then [Swatch], [Piece], [ParseColor], [Rules.Suggest] and [Rules.Best].
+// [Palette.Share].
 //
 // # The rules
 //
@@ -18,7 +18,7 @@
 //   - The leading color comes first and gets the most: 60 and 40 percent of two colors, 60, 30
 //     and 10 of three, 40, 30, 20 and 10 of four.
 //
-// A house changes these in [Rules]. Errors are [units.Error]: [units.ErrRange] for a number
+// [Rules] has these. Errors are [units.Error]: [units.ErrRange] for a number
 // outside its range, [units.ErrName] for an unknown word or constant, [units.ErrSyntax] for other text
 // that cannot be read.
 //
@@ -51,13 +51,10 @@
 // So are about 90 everyday names, by the color that NBS Special Publication 440 gives them, such as
 // these; a ~ marks an estimate. The example Everyday lists them all.
 //
-//	blue spruce   #3b7861   brass         #c9ae5d   bronze        #826644   burgundy      #673147
-//	cardinal      #841b2d   champagne     #fad6a5   copper        #b4745e   cream         #f0ead6
-//	emerald       #44944a   evergreen     #355e3b   garnet        #722f37   holly berry   #bc3f4a
-//	holly green   #00622d   juniper       #3a4b47   natural       #bfb8a5   old gold      #ab9144
-//	pewter        #555555   ruby          #78184a   sage          #8a9a5b   walnut        #a67b5b
-//	~cranberry    #841b2d   ~dried orange #ae6938   ~fir          #355e3b   ~flocked      #dfede8
-//	~ice blue     #bcd4e6   ~moss         #4a5d23   ~rose gold    #b76e79   ~wine         #722f37
+//	blue spruce   #3b7861   burgundy      #673147   champagne     #fad6a5   copper        #b4745e
+//	evergreen     #355e3b   holly berry   #bc3f4a   holly green   #00622d   juniper       #3a4b47
+//	natural       #bfb8a5   old gold      #ab9144   ruby          #78184a   sage          #8a9a5b
+//	~cranberry    #841b2d   ~fir          #355e3b   ~flocked      #dfede8   ~rose gold    #b76e79
 //
 // Upper case, spaces and hyphens do not count: Forest Green is forestgreen. A metal looks
 // different from paint of the same name, so gold:metal and the like have codes of their
@@ -74,8 +71,7 @@
 //	bronze     #826644
 //	champagne  #c2b280
 //
-// Your own name goes before the color, the finish after it: barn red=#7c0a02:shiny,
-// ruby:matte+shiny+glitter. See [ParseSwatch].
+// For names of your own and for finishes see [ParseSwatch].
 //
 // # How different two colors are
 //
@@ -107,7 +103,6 @@
 //	  (about one man in twelve has some red-green deficiency);
 //	  darker forestgreen, #1d751d for #228b22, mends it: a difference in lightness
 //	  of 10.4 to deutan viewers by daylight, where it is 3.0 now
-//	forestgreen: #1d751d instead of #228b22
 //
 // Red and green are the colors of the season, and this is their trap. A difference in lightness mends it,
 // since everybody sees that: with darkgreen in place of forestgreen the pair
@@ -121,7 +116,7 @@
 //   - A code is the color of a flat, evenly lit patch. Metal, glitter and glass take the color of
 //     what they mirror; their code is an average at arm's length.
 //   - Dyes that match by day may part by lamplight: hold the real pieces under the real lights.
-//   - Small pieces seen from afar need more than 10. Within 2 of the threshold, look.
+//   - Small pieces seen from afar need more than 10..
 //   - The milder forms of color blindness, which are more common, can be worse for a pair near
 //     the threshold; see [View.Lab].
 //   - Colored lights are not covered.
@@ -138,8 +133,8 @@
 //
 // # A worked example
 //
-// A 9 ft tree in the ticket hall of a small-town station: nine types of
-// ornament, nine of each, in crimson, darkgreen, gold and ivory on a fir.
+// A 9 ft fir in the ticket hall of a small-town station: nine types of ornament, nine of
+// each.
 //
 //	pair                by daylight                       by warm light
 //	                    usual  protan  deutan  tritan     usual  protan  deutan  tritan
@@ -180,8 +175,7 @@
 // # For engineers
 //
 // L*a*b* is under D65 (x = 0.3127, y = 0.3290), within 1e-12 of values computed in 50
-// digits. CIEDE2000 gives all 34 published pairs within 1e-4 in both orders, with the
-// same bits on every architecture. The three dichromats agree with the matrices of libDaltonLens
+// digits. CIEDE2000 gives all 34 published pairs within 1e-4 in both orders. The three dichromats agree with the matrices of libDaltonLens
 // in all five decimals.
 //
 // # Sources
@@ -189,8 +183,8 @@
 // Read: the 34 pairs of Sharma, Wu and Dalal 2005; CSS Color Module Level 4; the 267
 // centroids of NBS Special Publication 440 (Kelly and Judd 1976); COMAP and OpenStax for
 // shares; Birch 2012 (abstract) for one man in twelve. Quoted: CAT16 (Li et al. 2017),
-// the dichromats (Brettel, Viénot and Mollon 1997; Viénot et al. 1999; Smith and
-// Pokorny 1975; Vos 1978), CIE 15 for illuminant A. From memory: 60/30/10,
+// the dichromats (Brettel, Viénot and Mollon 1997; Viénot
+// et al. 1999; Smith and Pokorny 1975; Vos 1978), CIE 15 for illuminant A. From memory: 60/30/10,
 // 40/30/20/10, and that 10 is another color. Chosen here: 60/40, 8 for a piece, the
 // rule for metals, the estimates, and a dim room of 4 cd/m² for tree light. Four
 // colors are common practice.

@@ -142,12 +142,7 @@ func checkBox(fn, name string, box []Piece, limit int) error {
 	return nil
 }
 
-// String returns a line for each swatch with the pieces that fit it, and one for
-// those left out:
-//
-//	crimson     24
-//	gold:metal  12
-//	left out     3
+// String returns the pieces that fit each swatch, and those left out, a line each.
 func (s Sorting) String() string {
 	var t table
 	for i, n := range s.Kept[:min(len(s.Kept), len(s.Palette))] {

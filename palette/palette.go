@@ -24,11 +24,7 @@ type Rules struct {
 	Fit   float64 `json:"fit"`   // the greatest difference ΔE00 of a piece from its swatch, 0 to 100
 }
 
-// CommonPractice returns the usual rules:
-//
-//	at most 4 colors, metals counted
-//	two colors from a difference ΔE00 of 10 on
-//	a piece fits a swatch up to a difference of 8
+// CommonPractice returns Rules{Limit: 4, Apart: 10, Fit: 8}.
 //
 // Source: the four are common practice, the 10 from memory. The 8 was chosen here: at 10 a dusty
 // pink, #cd5c5c, passes for crimson. A shop that is strict about its reds sets Fit to 5.

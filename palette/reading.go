@@ -28,9 +28,7 @@ type Pair struct {
 	Mend Swatch `json:"mend,omitzero"`
 }
 
-// String returns the least difference, cut to a tenth, and the mend if there is one:
-//
-//	crimson and forestgreen: 3.0 apart at least, for deutan viewers by daylight; forestgreen=#1d751d mends it
+// String returns the least difference, cut to a tenth, and the mend if there is one.
 func (p Pair) String() string {
 	if len(p.Difference) == 0 {
 		return "no pair"
@@ -255,7 +253,7 @@ func (r Rules) loses(seen []sight, k, other int, sees *sight) bool {
 	return false
 }
 
-// Holds reports whether every pair holds apart in a view, those with the background too.
+// Holds reports whether every pair holds apart in a view.
 func (r Reading) Holds(view View) (bool, error) {
 	if err := view.check("Reading.Holds"); err != nil {
 		return false, err

@@ -167,12 +167,7 @@ func (r Row) Finishes() []Row {
 	return rows
 }
 
-// String returns a table of s:
-//
-//	color        share  types  pieces
-//	crimson         40      3      33
-//	gold:metal      20      2      16
-//	total           60      5      49
+// String returns the table of the worked example above.
 func (s Sharing) String() string {
 	var t table
 	t.row("color", "share", "types", "pieces")

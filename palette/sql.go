@@ -8,34 +8,34 @@ import (
 	"example.com/fircone/units"
 )
 
-// Value implements [driver.Valuer] by the text of c.
+// Value implements [driver.Valuer].
 func (c Color) Value() (driver.Value, error) { return c.String(), nil }
 
-// Scan implements [database/sql.Scanner] for a column of text.
+// Scan implements [database/sql.Scanner].
 func (c *Color) Scan(src any) error { return scan("Color.Scan", src, c) }
 
-// Value implements [driver.Valuer] by the text of f.
+// Value implements [driver.Valuer].
 func (f Finish) Value() (driver.Value, error) { return value(f) }
 
-// Scan implements [database/sql.Scanner] for a column of text.
+// Scan implements [database/sql.Scanner].
 func (f *Finish) Scan(src any) error { return scan("Finish.Scan", src, f) }
 
-// Value implements [driver.Valuer] by the text of v.
+// Value implements [driver.Valuer].
 func (v View) Value() (driver.Value, error) { return value(v) }
 
-// Scan implements [database/sql.Scanner] for a column of text.
+// Scan implements [database/sql.Scanner].
 func (v *View) Scan(src any) error { return scan("View.Scan", src, v) }
 
-// Value implements [driver.Valuer] by the text of s.
+// Value implements [driver.Valuer].
 func (s Swatch) Value() (driver.Value, error) { return s.String(), nil }
 
-// Scan implements [database/sql.Scanner] for a column of text.
+// Scan implements [database/sql.Scanner].
 func (s *Swatch) Scan(src any) error { return scan("Swatch.Scan", src, (*swatchText)(s)) }
 
-// Value implements [driver.Valuer] by the text of p.
+// Value implements [driver.Valuer].
 func (p Palette) Value() (driver.Value, error) { return p.String(), nil }
 
-// Scan implements [database/sql.Scanner] for a column of text.
+// Scan implements [database/sql.Scanner].
 func (p *Palette) Scan(src any) error { return scan("Palette.Scan", src, p) }
 
 // A swatchText is a swatch that is read from its text; in JSON a swatch is an object.

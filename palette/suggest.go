@@ -14,7 +14,7 @@ import (
 // A Suggestion is one more swatch for a palette.
 type Suggestion struct {
 	Swatch  Swatch `json:"swatch"`  // what to add
-	Why     string `json:"why"`     // where it comes from: "on the shelf", "a neutral: goes with any color"
+	Why     string `json:"why"`     // where it comes from: "on the shelf"
 	Nearest Pair   `json:"nearest"` // B is the swatch, and A the color, or background, that it is nearest to in any view
 }
 
@@ -36,13 +36,11 @@ var groups = [...]struct {
 
 // Suggest returns swatches any one of which can be added to the palette: first those of the
 // shelf, up to 1000 colors that the caller has or can buy, then up to three neutrals, three metals
-// and three greens of a short list. The background is as in [Rules.Read].
+// and three greens (common practice). The background is as in [Rules.Read].
 //
 // Each is by daylight at least r.Apart from every swatch, the background and the
-// suggestions before it. In each group the one comes first whose least difference from them in
-// all views is the greatest. That measures clearness; taste is the caller's.
-//
-// Source: that neutrals, metals and greens go with a scheme is common practice.
+// suggestions before it. In each group the one comes first whose least difference in any view
+// is the greatest. That measures clearness; taste is the caller's.
 func (r Rules) Suggest(palette Palette, on Swatch, shelf []Swatch) ([]Suggestion, error) {
 	const fn = "Rules.Suggest"
 	if err := r.checkPalette(fn, "", palette); err != nil {
@@ -119,9 +117,8 @@ func (p Palette) names(name string) bool {
 	return slices.ContainsFunc(p, func(s Swatch) bool { return strings.EqualFold(s.Name, name) })
 }
 
-// String returns a line, with the difference cut to a tenth:
-//
-//	navy #000080, on the shelf; at least 27.3 from every color in every view (least for deutan viewers by daylight, from forestgreen)
+// String returns a line such as "navy #000080, on the shelf; at least 27.3 from every color in every
+// view ...", cut to a tenth.
 func (s Suggestion) String() string {
 	if len(s.Nearest.Difference) == 0 {
 		return "no suggestion"

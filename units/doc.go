@@ -4,7 +4,7 @@
 // [Length], [Area], [Mass] and [Power] are whole numbers of a small base unit
 // (nm, μm², ng, mW), as [time.Duration] counts nanoseconds. An inch is
 // 25,400,000 nm by definition, so feet, yards, millimeters and 1/64 in are all
-// exact. To write a value, multiply by a unit:
+// exact. Multiply by a unit:
 //
 //	height := 7*units.Foot + 6*units.Inch
 //
@@ -78,17 +78,16 @@
 //	"9999999999 m" out of range
 //	"7777...7777"  too long
 //
-// The last has 65 digits. 7'6 is refused because it could mean 7.6 ft.
+// The last has 65 digits. 7'6 could mean 7.6 ft.
 //
 // # Printing
 //
 // String is exact, and Parse reads it back as the same value. It prints feet and inches down
 // to 1/64 in, whole square inches and whole ounces; anything else is in metric decimals.
-// JSON, flags ([flag.FlagSet.TextVar]) and database columns hold that text.
-// Scan also reads a whole number of base units.
+// JSON, flags ([flag.FlagSet.TextVar]) and databases hold that text. Scan also reads a whole number of base units.
 //
 // Format rounds to a step, such as 1/16 in, and prints in a [Style], such as [InFeet].
-// Every style serves every quantity, so one preference serves a whole plan.
+// Every style serves every quantity.
 //
 // # Rounding
 //
@@ -126,7 +125,7 @@
 // The yard of 0.9144 m and the pound of 0.45359237 kg: International Yard and Pound
 // Agreement, in force 1 July 1959. The U.S. survey foot, two millionths longer, ended
 // on 31 December 2022 (85 FR 62698, National Institute of Standards and Technology,
-// 2020) and is not here. Metric units: The International System of Units (SI), BIPM.
+// 2020) and is not here. Metric units: SI, BIPM.
 // Other symbols: NIST Handbook 44, Appendix C (from memory). Marks and hyphens:
 // common practice.
 package units

@@ -1,19 +1,18 @@
 package units
 
 import (
-	"errors"
 	"strconv"
 	"strings"
 )
 
 // The reasons an [Error] wraps, for [errors.Is]. All packages of fircone use these and no others.
 var (
-	ErrRange     = errors.New("out of range")       // a number outside its range, or NaN
-	ErrSyntax    = errors.New("not understood")     // text that does not follow its grammar
-	ErrName      = errors.New("unknown name")       // a word, or a value of an enumerated type, that is not known
-	ErrDuplicate = errors.New("duplicate")          // a second one of something that may be there once
-	ErrFit       = errors.New("does not fit")       // a value that does not go with another, such as a garland shorter than its shelf
-	ErrLimit     = errors.New("too large to solve") // a problem past the stated bounds of a search
+	ErrRange     = because("out of range")       // a number outside its range, or NaN
+	ErrSyntax    = because("not understood")     // text that does not follow its grammar
+	ErrName      = because("unknown name")       // a word, or a value of an enumerated type, that is not known
+	ErrDuplicate = because("duplicate")          // a second one of something that may be there once
+	ErrFit       = because("does not fit")       // a value that does not go with another, such as a garland shorter than its shelf
+	ErrLimit     = because("too large to solve") // a problem past the stated bounds of a search
 )
 
 // An Error says which value a function refused, and what it accepts. Every error of
@@ -41,7 +40,9 @@ func (e *Error) Error() string {
 	b.WriteByte(' ')
 	b.WriteString(strconv.Quote(e.Value))
 	b.WriteString(": ")
-	b.WriteString(e.Err.Error())
+	if e.Err != nil {
+		b.WriteString(e.Err.Error())
+	}
 	b.WriteString(": want ")
 	b.WriteString(e.Want)
 	return b.String()
@@ -59,3 +60,18 @@ func Must[T any](v T, err error) T {
 
 // Unwrap returns e.Err.
 func (e *Error) Unwrap() error { return e.Err }
+
+// A reason is what an Error wraps: one of the exported reasons, or a kind of one in words of its own.
+type reason struct {
+	text string
+	kind error // nil for an exported one
+}
+
+// because returns an exported reason.
+func because(text string) error { return &reason{text: text} }
+
+func (r *reason) Error() string { return r.text }
+func (r *reason) Unwrap() error { return r.kind }
+
+// Equal lets go-cmp compare errors by identity, as errors.Is does.
+func (r *reason) Equal(s *reason) bool { return r == s }

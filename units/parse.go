@@ -31,15 +31,6 @@ const (
 	faultRange
 )
 
-// A reason is a kind of ErrSyntax, or of another exported error, in words of its own.
-type reason struct {
-	text string
-	kind error
-}
-
-func (r *reason) Error() string { return r.text }
-func (r *reason) Unwrap() error { return r.kind }
-
 // The reasons for which a text is refused.
 var (
 	errEmpty       = &reason{"empty", ErrSyntax}
