@@ -116,7 +116,7 @@
 //   - A code is the color of a flat, evenly lit patch. Metal, glitter and glass take the color of
 //     what they mirror; their code is an average at arm's length.
 //   - Dyes that match by day may part by lamplight: hold the real pieces under the real lights.
-//   - Small pieces seen from afar need more than 10..
+//   - Small pieces seen from afar need more than 10. Near 10, look.
 //   - The milder forms of color blindness, which are more common, can be worse for a pair near
 //     the threshold; see [View.Lab].
 //   - Colored lights are not covered.
