@@ -11,8 +11,8 @@
 // same question: on the web page, or in questions_test.go of its package. In a terminal
 // write ./ before the folder, as in go doc ./palette.Rules.Read.
 //
-// The tree. It takes picks or garland, not both; together they look overfull. Keep it and
-// everything on it 3 ft from a fire, a heater, a vent or a candle.
+// The tree. It takes picks or garland, not both; together they look overfull. Keep it
+// 3 ft from fire, heaters, vents and candles; a cut tree in a public room, its own height.
 //
 //   - How many ornaments does a 9 ft tree take, and of how many types? 9 types, 7 to 11 of each: 63 to 99 in all ([sizing.Rules.Types], [sizing.Rules.Each]).
 //   - How many picks does a 9 ft tree take in place of garland? 27 picks ([sizing.Rules.Supply], [sizing.CommonPractice]).
@@ -97,8 +97,7 @@
 // # What is not covered
 //
 // Outdoor trees and roofs, live flames, anything hung over people's heads, and electrical
-// work beyond adding up what labels say. fircone keeps no prices and no catalog: offers are
-// the caller's.
+// work beyond adding up what labels say. fircone keeps no prices.
 //
 // # Take care
 //

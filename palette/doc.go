@@ -18,7 +18,7 @@
 //   - The leading color comes first and gets the most: 60 and 40 percent of two colors, 60, 30
 //     and 10 of three, 40, 30, 20 and 10 of four.
 //
-// [Rules] has these. Errors are [units.Error]: [units.ErrRange] for a number
+// A house changes them in [Rules]. Errors are [units.Error]: [units.ErrRange] for a number
 // outside its range, [units.ErrName] for an unknown word or constant, [units.ErrSyntax] for other text
 // that cannot be read.
 //
@@ -49,7 +49,7 @@
 //	teal         #008080   plum         #dda0dd   chocolate    #d2691e
 //
 // So are about 90 everyday names, by the color that NBS Special Publication 440 gives them, such as
-// these; a ~ marks an estimate. The example Everyday lists them all.
+// these; ~ marks an estimate. The example Everyday has them all.
 //
 //	blue spruce   #3b7861   burgundy      #673147   champagne     #fad6a5   copper        #b4745e
 //	evergreen     #355e3b   holly berry   #bc3f4a   holly green   #00622d   juniper       #3a4b47
@@ -116,7 +116,7 @@
 //   - A code is the color of a flat, evenly lit patch. Metal, glitter and glass take the color of
 //     what they mirror; their code is an average at arm's length.
 //   - Dyes that match by day may part by lamplight: hold the real pieces under the real lights.
-//   - Small pieces seen from afar need more than 10. Near 10, look.
+//   - Small pieces seen from afar need more than 10. Near 10, trust your eye.
 //   - The milder forms of color blindness, which are more common, can be worse for a pair near
 //     the threshold; see [View.Lab].
 //   - Colored lights are not covered.
@@ -134,7 +134,7 @@
 // # A worked example
 //
 // A 9 ft fir in the ticket hall of a small-town station: nine types of ornament, nine of
-// each.
+// each, and gold as a metal.
 //
 //	pair                by daylight                       by warm light
 //	                    usual  protan  deutan  tritan     usual  protan  deutan  tritan
@@ -159,7 +159,7 @@
 //	ivory          10      1       8
 //	total         100      9      81
 //
-// and the box from the attic is sorted so (differences rounded up):
+// and the box from the attic is sorted (differences rounded up):
 //
 //	24 glass balls, #c8102e: crimson, 4.9 away
 //	 6 velvet bows, #8b0000: none: crimson is nearest, 18.9 away
@@ -181,11 +181,9 @@
 // # Sources
 //
 // Read: the 34 pairs of Sharma, Wu and Dalal 2005; CSS Color Module Level 4; the 267
-// centroids of NBS Special Publication 440 (Kelly and Judd 1976); COMAP and OpenStax for
-// shares; Birch 2012 (abstract) for one man in twelve. Quoted: CAT16 (Li et al. 2017),
+// centroids of NBS Special Publication 440 (Kelly and Judd 1976); Birch 2012 (abstract) for one man in twelve. Quoted: CAT16 (Li et al. 2017),
 // the dichromats (Brettel, Viénot and Mollon 1997; Viénot
 // et al. 1999; Smith and Pokorny 1975; Vos 1978), CIE 15 for illuminant A. From memory: 60/30/10,
-// 40/30/20/10, and that 10 is another color. Chosen here: 60/40, 8 for a piece, the
-// rule for metals, the estimates, and a dim room of 4 cd/m² for tree light. Four
-// colors are common practice.
+// 40/30/20/10, and that 10 is another color. Chosen here: the rule for metals, the
+// estimates, and a dim room of 4 cd/m² for tree light.
 package palette
