@@ -83,17 +83,18 @@ const (
 	markdown format = "markdown"
 	csvText  format = "csv"
 	jsonText format = "json"
+	onePage  format = "page"
 )
 
 func (f *format) String() string { return string(*f) }
 
 func (f *format) Set(s string) error {
 	switch v := format(strings.ToLower(s)); v {
-	case text, markdown, csvText, jsonText:
+	case text, markdown, csvText, jsonText, onePage:
 		*f = v
 		return nil
 	}
-	return refuse("format", s, "text, markdown, csv or json")
+	return refuse("format", s, "text, markdown, csv, json or page")
 }
 
 // write writes the chart in the format.
@@ -103,6 +104,8 @@ func (f format) write(w io.Writer, c chart) error {
 		return c.markdown(w)
 	case csvText:
 		return c.csv(w)
+	case onePage:
+		return page(w)
 	case jsonText:
 		enc := json.NewEncoder(w)
 		enc.SetIndent("", "  ")

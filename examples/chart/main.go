@@ -4,9 +4,12 @@
 //	go run ./examples/chart
 //	go run ./examples/chart -heights "5 ft, 1.8 m, 7'6\"" -strand "6 ft"
 //	go run ./examples/chart -format markdown
+//	go run ./examples/chart -format page > charts.html
 //
-// The formats are text, markdown, csv and json. With -strand it adds how many
-// strands of that length make up the garland.
+// The formats are text, markdown, csv, json and page. With -strand it adds how many
+// strands of that length make up the garland. The page is one sheet of charts for the
+// shop, for trees of 4 to 15 ft, to open in a browser and print; it leaves -heights and
+// -strand aside.
 package main
 
 import (
@@ -43,7 +46,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 	flags.SetOutput(io.Discard)
 	flags.Var(&list, "heights", "the heights of the trees, with commas between")
 	flags.Var(&strand, "strand", "length of one strand of garland, to count them")
-	flags.Var(&format, "format", "text, markdown, csv or json")
+	flags.Var(&format, "format", "text, markdown, csv, json, or page for one sheet to print")
 	switch err := flags.Parse(args); {
 	case errors.Is(err, flag.ErrHelp):
 		flags.SetOutput(stdout)

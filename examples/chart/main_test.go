@@ -114,7 +114,7 @@ func TestRefusals(t *testing.T) {
 		{"too many", []string{"-heights", strings.Repeat("6 ft,", 1000) + "6 ft"}, `chart: -heights "` + strings.Repeat("6 ft,", 13)[:64] + `...": want at most 1000 heights`},
 		{"no strand", []string{"-strand", "0 ft"}, `chart: -strand "0 ft": want 1 in to 1000 ft`},
 		{"no length", []string{"-strand", "long"}, `chart: -strand "long": want a number and a unit, such as 7 ft 6 in`},
-		{"an unknown format", []string{"-format", "xml"}, `chart: -format "xml": want text, markdown, csv or json`},
+		{"an unknown format", []string{"-format", "xml"}, `chart: -format "xml": want text, markdown, csv, json or page`},
 		{"an unknown flag", []string{"-depth", "1"}, `chart: flag provided but not defined: -depth: want -heights, -strand or -format`},
 		{"a stray argument", []string{"6 ft"}, `chart: argument "6 ft": want flags only, such as -heights "6 ft, 7 ft"`},
 	} {
@@ -127,5 +127,33 @@ func TestRefusals(t *testing.T) {
 	var out, errs bytes.Buffer
 	if status := run([]string{"-help"}, &out, &errs); status != 0 || !strings.Contains(out.String(), "-strand") || errs.Len() > 0 {
 		t.Errorf("-help: status %d: %s%s", status, out.String(), errs.String())
+	}
+}
+
+// The page has the charts of the documentation of package sizing: rows and figures that were worked out by
+// hand there, and every table is as wide as its head.
+func TestPage(t *testing.T) {
+	got := runChart(t, "-format", "page")
+	for _, want := range []string{
+		"<td>9</td><td>9</td><td>7 to 11</td><td>27</td><td>81</td><td>17</td><td>14</td><td>9</td><td>9</td><td>13</td><td>104</td><td>87</td>",
+		"<td>12</td><td>144 / 184</td><td>96 / 124</td><td>72 / 93</td><td>97 / 125</td><td>109 / 83</td>",
+		"<td>4</td><td>17</td><td>25</td><td>34</td><td>45</td><td>57</td><td>–</td><td>–</td>",
+		"<td>7</td><td>27</td><td>13</td><td>9</td><td>6</td><td>4</td>",
+		"<td>40</td><td>36</td><td>48</td>", // NEC 210.20(A), quoted: 1440 and 1920 W
+	} {
+		if !strings.Contains(got, want) {
+			t.Errorf("no row %s", want)
+		}
+	}
+	if n := strings.Count(got, "<table>"); n != 5 {
+		t.Errorf("%d charts", n)
+	}
+	for _, table := range strings.Split(got, "<table>")[1:] {
+		table, _, _ = strings.Cut(table, "</table>")
+		for _, row := range strings.Split(table, "<tr>")[2:] {
+			if heads := strings.Count(table, "<th>"); strings.Count(row, "<td>") != heads {
+				t.Errorf("%d heads, but %s", heads, row)
+			}
+		}
 	}
 }

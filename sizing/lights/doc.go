@@ -6,7 +6,7 @@
 //	strings   lamps wanted / lamps on a string, rounded up
 //	runs      strings / the most that may be joined end to end, rounded up
 //	load      strings · watts of one, and what else is on the circuit
-//	limit     80 % of volts · amperes, for a load on for 3 h or more
+//	limit     80 % of volts · amperes, for 3 h or more
 //	energy    watts · hours a day · days; times the price of a kilowatt-hour, the cost
 //
 // Every figure comes from the [Label] of the string.

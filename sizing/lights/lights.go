@@ -124,8 +124,8 @@ func cautionOf(code string) units.Caution {
 // read as safe.
 const unchecked = "nothing was checked"
 
-// Load returns what the strings and the rest of a circuit draw, against the limit for a load on
-// for 3 h or more, as lights on a tree are:
+// Load returns what the strings and the rest of a circuit draw, against the limit for 3 h or
+// more:
 //
 //	power = Count · Power of each + Other
 //	limit = 80 % of Volts · Amperes
