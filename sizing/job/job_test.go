@@ -272,31 +272,32 @@ func TestHouse(t *testing.T) {
 // Each fault is named by the place of its value in the request, and all of them at once.
 func TestFaults(t *testing.T) {
 	all := map[string]func(*job.Request){
-		"/trees/1/height":           func(r *job.Request) { r.Trees[1].Height = 0 },
-		"/trees/0/base":             func(r *job.Request) { r.Trees[0].Base = 100 * units.Foot },
-		"/trees/0/taper":            func(r *job.Request) { r.Trees[0].Taper = 9 },
-		"/trees/0/exposure":         func(r *job.Request) { r.Trees[0].Exposure = 9 },
-		"/trees/0/kind":             func(r *job.Request) { r.Trees[0].Kind = 9 },
-		"/trees/0/sizeBy":           func(r *job.Request) { r.Trees[0].SizeBy = "width" },
-		"/trees/0/accents":          func(r *job.Request) { r.Trees[0].Accents = []shopping.Kind{shopping.Hook} },
-		"/trees/0/space/ceiling":    func(r *job.Request) { r.Trees[0].Space.Ceiling = 1 },
-		"/trees/0/space/stand":      func(r *job.Request) { r.Trees[0].Space.Stand = -1 },
-		"/trees/0/lights/lamps":     func(r *job.Request) { r.Trees[0].Lights.Lamps = -1 },
-		"/mantels/0/length":         func(r *job.Request) { r.Mantels[0].Length = 0 },
-		"/mantels/0/depth":          func(r *job.Request) { r.Mantels[0].Depth = -1 },
-		"/mantels/0/hanging/swags":  func(r *job.Request) { r.Mantels[0].Hanging.Swags = -1 },
-		"/mantels/0/hook/rating":    func(r *job.Request) { r.Mantels[0].Hook.Rating = -1 },
-		"/mantels/0/perFoot":        func(r *job.Request) { r.Mantels[0].PerFoot = -1 },
-		"/shop/offers/0/price":      func(r *job.Request) { r.Shop.Offers[0].Price = decimal.NewFromInt(-1) },
-		"/shop/offers/3/pack":       func(r *job.Request) { r.Shop.Offers[3].Pack.Pieces = -1 },
-		"/shop/owned/1/quantity":    func(r *job.Request) { r.Shop.Owned[1].Quantity.Pieces = -1 },
-		"/shop/budget":              func(r *job.Request) { r.Shop.Budget = decimal.NewFromInt(-1) },
-		"/box/2/count":              func(r *job.Request) { r.Box[2].Count = -1 },
-		"/house/rates/places":       func(r *job.Request) { r.House.Rates.Places = 5 },
-		"/house/units":              func(r *job.Request) { r.House.Units = 99 },
-		"/house/circuit/amperes":    func(r *job.Request) { r.House.Circuit.Amperes = 1000 },
-		"/house/trees/typesPerFoot": func(r *job.Request) { r.House.Trees.TypesPerFoot = -1 },
-		"/house/colors/apart":       func(r *job.Request) { r.House.Colors.Apart = -1 },
+		"/trees/1/height":             func(r *job.Request) { r.Trees[1].Height = 0 },
+		"/trees/0/base":               func(r *job.Request) { r.Trees[0].Base = 100 * units.Foot },
+		"/trees/0/taper":              func(r *job.Request) { r.Trees[0].Taper = 9 },
+		"/trees/0/exposure":           func(r *job.Request) { r.Trees[0].Exposure = 9 },
+		"/trees/0/kind":               func(r *job.Request) { r.Trees[0].Kind = 9 },
+		"/trees/0/sizeBy":             func(r *job.Request) { r.Trees[0].SizeBy = "width" },
+		"/trees/0/accents":            func(r *job.Request) { r.Trees[0].Accents = []shopping.Kind{shopping.Hook} },
+		"/trees/0/space/ceiling":      func(r *job.Request) { r.Trees[0].Space.Ceiling = 1 },
+		"/trees/0/space/stand":        func(r *job.Request) { r.Trees[0].Space.Stand = -1 },
+		"/trees/0/lights/lamps":       func(r *job.Request) { r.Trees[0].Lights.Lamps = -1 },
+		"/mantels/0/length":           func(r *job.Request) { r.Mantels[0].Length = 0 },
+		"/mantels/0/depth":            func(r *job.Request) { r.Mantels[0].Depth = -1 },
+		"/mantels/0/hanging/swags":    func(r *job.Request) { r.Mantels[0].Hanging.Swags = -1 },
+		"/mantels/0/hook/rating":      func(r *job.Request) { r.Mantels[0].Hook.Rating = -1 },
+		"/mantels/0/perFoot":          func(r *job.Request) { r.Mantels[0].PerFoot = -1 },
+		"/shop/offers/0/price":        func(r *job.Request) { r.Shop.Offers[0].Price = decimal.NewFromInt(-1) },
+		"/shop/offers/3/pack":         func(r *job.Request) { r.Shop.Offers[3].Pack.Pieces = -1 },
+		"/shop/owned/1/quantity":      func(r *job.Request) { r.Shop.Owned[1].Quantity.Pieces = -1 },
+		"/shop/budget":                func(r *job.Request) { r.Shop.Budget = decimal.NewFromInt(-1) },
+		"/box/2/count":                func(r *job.Request) { r.Box[2].Count = -1 },
+		"/house/rates/places":         func(r *job.Request) { r.House.Rates.Places = 5 },
+		"/house/units":                func(r *job.Request) { r.House.Units = 99 },
+		"/house/circuit/amperes":      func(r *job.Request) { r.House.Circuit.Amperes = 1000 },
+		"/house/trees/typesPerFoot":   func(r *job.Request) { r.House.Trees.TypesPerFoot = -1 },
+		"/house/look/spacing/garland": func(r *job.Request) { r.House.Look.Spacing[shopping.Garland] = 1 },
+		"/house/colors/apart":         func(r *job.Request) { r.House.Colors.Apart = -1 },
 	}
 	together := station(t)
 	for pointer, change := range all {
@@ -451,5 +452,49 @@ func BenchmarkMake(b *testing.B) {
 		if _, err := job.Make(r); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// Two trees of one room share what stands in for what was not to be had, and a color that comes in several
+// sizes is asked for by size, the largest first.
+func TestSubstitutes(t *testing.T) {
+	item := func(text string) shopping.Item {
+		i, err := shopping.ParseItem(text)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return i
+	}
+	tree := func(room string) job.Tree {
+		return job.Tree{Tree: sizing.Tree{Height: 7 * units.Foot}, Room: room, SizeBy: "rule", Accents: []shopping.Kind{}}
+	}
+	r := job.Request{Trees: []job.Tree{tree("hall"), tree("stair"), tree("hall")}}
+	// The rule asks for balls of 4, 3 1/8 and 2 in, which are not there.
+	r.Shop.Offers = []shopping.Offer{{Item: item("ornaments, 6 in"), Name: "box", Pack: shopping.Quantity{Pieces: 49}, Price: decimal.NewFromInt(3)}}
+	p, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	total := 0
+	for i, tree := range p.Trees {
+		last := units.Length(1 << 60)
+		for _, n := range tree.Needs {
+			if n.Item.Kind != shopping.Ornament {
+				continue
+			}
+			if n.Item.Size == 0 || n.Item.Size >= last {
+				t.Errorf("tree %d: %v after %v", i, n, last)
+			}
+			last = n.Item.Size
+		}
+		for _, piece := range tree.Pieces {
+			total += piece.Count
+			if piece.Item.Kind != shopping.Ornament {
+				t.Errorf("tree %d: %v", i, piece)
+			}
+		}
+	}
+	if total != 3*49 {
+		t.Errorf("%d hang, want three times 49", total)
 	}
 }

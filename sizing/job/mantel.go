@@ -204,7 +204,9 @@ func (p *MantelPlan) lights(f *faulty, h House, run mantel.Run, at string) []sho
 		need.Basis += "; " + cord.Format(h.Units, units.Inch) + " of extension cord"
 	}
 	count, err := label.For(need.Quantity)
-	f.note(err, at+"/lights")
+	if !f.note(err, at+"/lights") {
+		return nil
+	}
 	load, err := count.Load(h.Circuit)
 	f.note(err, at+"/lights", "each", at+"/lights", "c", "/house/circuit", "circuit", "/house/circuit")
 	p.cautions = append(append(p.cautions, cautions...), load.Caution)

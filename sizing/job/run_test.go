@@ -1,0 +1,186 @@
+package job_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"example.com/fircone/mantel"
+	"example.com/fircone/sizing/job"
+	"example.com/fircone/sizing/lights"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
+)
+
+const (
+	ft = units.Foot
+	in = units.Inch
+)
+
+// need returns what a mantel needs of a kind.
+func need(m job.MantelPlan, kind shopping.Kind) shopping.Need {
+	for _, n := range m.Needs {
+		if n.Item.Kind == kind {
+			return n
+		}
+	}
+	return shopping.Need{}
+}
+
+// Stairs, a door and hooks that are there, in the one basket with a mantel. By hand: 14 balusters make 15 gaps,
+// five swags of three; 10 ft across is 2 ft to a swag, 7 ft up 16.8 in, a sixth of 2 ft is 4 in; around a door of 3 ft by
+// 6 ft 8 in with 4 in more at each end go 36 + 2·84 in, 17 ft; one pick for each 8 in of it is 25.5.
+func TestRuns(t *testing.T) {
+	r := job.Request{Mantels: []job.Mantel{
+		{Room: "stairs", Run: job.Run{To: mantel.Point{Along: 10 * ft, Below: -7 * ft}, Balusters: 14, Swags: 5}, PerFoot: 8 * units.Ounce, Hook: mantel.Hook{Rating: 20 * units.Pound}},
+		{Room: "door", Run: job.Run{Run: mantel.Run{Left: 4 * in, Right: 4 * in}, To: mantel.Point{Along: 3 * ft, Below: 80 * in}}},
+		{Room: "brackets", Run: job.Run{Run: mantel.Run{Hooks: []mantel.Point{{}, {Along: 3 * ft}, {Along: 5 * ft}}}}},
+		{Room: "rail", Run: job.Run{To: mantel.Point{Along: 10 * ft}, Balusters: 14}},
+	}}
+	r.Shop.Offers = []shopping.Offer{{Item: shopping.Item{Kind: shopping.BaseGarland}, Name: "9 ft", Pack: shopping.Quantity{Length: 9 * ft}, Price: decimal.NewFromInt(9)}}
+	p, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	stairs, door, brackets, rail := p.Mantels[0], p.Mantels[1], p.Mantels[2], p.Mantels[3]
+	if h := stairs.Run.Hooks; len(h) != 6 || h[1] != (mantel.Point{Along: 2 * ft, Below: -168 * in / 10}) || stairs.Run.Sag != 4*in {
+		t.Errorf("stairs: %v, sag %v", h, stairs.Run.Sag)
+	}
+	// Each swag is longer than the straight line, 29.3 in, and shorter than that and twice its sag.
+	if n := need(stairs, shopping.BaseGarland).Quantity.Length; n < 5*293*in/10 || n > 5*373*in/10 {
+		t.Errorf("stairs take %v", n)
+	}
+	if need(stairs, shopping.Hook).Quantity.Pieces != 6 || stairs.Loads == nil {
+		t.Errorf("stairs: %v", stairs.Needs)
+	}
+	if n := need(door, shopping.BaseGarland).Quantity.Length; n != 17*ft {
+		t.Errorf("the door takes %v, want 17 ft", n)
+	}
+	if n := need(door, shopping.Pick); n.Quantity.Pieces != 26 || n.Item.Type != "mantel" {
+		t.Errorf("the door takes %v, want 26 mantel picks", n)
+	}
+	if n := need(brackets, shopping.BaseGarland).Quantity.Length; n != 5*ft {
+		t.Errorf("the brackets take %v, want 5 ft", n)
+	}
+	if len(rail.Run.Hooks) != 16 || need(rail, shopping.BaseGarland).Quantity.Length != 10*ft {
+		t.Errorf("the rail: %d hooks, %v", len(rail.Run.Hooks), rail.Needs)
+	}
+	for _, m := range p.Mantels {
+		steps := ""
+		for _, s := range m.Steps {
+			steps += s.Do
+		}
+		if !strings.Contains(steps, "from hook to hook") || strings.Contains(steps, "middle outwards") || len(m.Shares) < len(m.Needs) {
+			t.Errorf("%s: %s, %d shares", m.Room, steps, len(m.Shares))
+		}
+	}
+	for _, code := range []string{"stairs", "door", "hook label"} {
+		if !slices.ContainsFunc(p.Cautions, func(c units.Caution) bool { return c.Code == code }) {
+			t.Errorf("no caution %q", code)
+		}
+	}
+}
+
+// A shelf with everything: a wall at one end, an opening off center, a screen above, stockings, and lights with a
+// cord. By hand: four stockings of 1 lb each hang from four holders, and 9 ft of garland or less takes one string.
+func TestShelf(t *testing.T) {
+	m := job.Mantel{
+		Mantel: mantel.Mantel{
+			Length: 5 * ft, Height: 54 * in, Depth: 8 * in, RightWall: true, Opening: mantel.Rectangle{Width: 30 * in, Height: 28 * in, Gap: 16 * in, Offset: -6 * in},
+			Above: mantel.Rectangle{Width: 40 * in, Height: 24 * in, Gap: 8 * in},
+		},
+		Room: "parlor", PerFoot: 6 * units.Ounce, Hook: mantel.Hook{Rating: 10 * units.Pound},
+		Stockings: mantel.Stockings{Count: 4, Length: 18 * in, Thickness: 6 * in, Weight: units.Pound},
+		Lights:    lights.Label{Lamps: 100, Length: 16 * ft, Power: 5 * units.Watt}, Outlet: mantel.Point{Along: -2 * ft, Below: 50 * in},
+	}
+	p, err := job.Make(job.Request{Mantels: []job.Mantel{m}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	got := p.Mantels[0]
+	if got.Hanging.Right != 0 || got.Hanging.Left != ft {
+		t.Errorf("at a wall: %v", got.Hanging)
+	}
+	if got.Holders == nil || len(got.Holders.Hooks) != 4 || got.Holders.Hooks[0].Down != units.Pound || need(got, shopping.Stocking).Quantity.Pieces != 4 {
+		t.Errorf("stockings: %+v", got.Holders)
+	}
+	if n := need(got, shopping.Light); n.Quantity.Pieces != 100 || n.Item.Type != "mantel" || !strings.Contains(n.Basis, "of extension cord") {
+		t.Errorf("lights: %+v", n)
+	}
+	// A toe 18 in below the shelf hangs in front of the opening, whose top is 16 in below it.
+	if got.Clearances.Fire.Measured != 0 || !strings.HasPrefix(got.Clearances.Fire.Place, "stocking") {
+		t.Errorf("nearest to the fire: %v", got.Clearances.Fire)
+	}
+	hooks := 0
+	for _, n := range got.Needs {
+		if n.Item.Kind == shopping.Hook {
+			hooks += n.Quantity.Pieces
+		}
+	}
+	if hooks != 2+4 {
+		t.Errorf("%d hooks, want two for the garland and four for the stockings", hooks)
+	}
+	for _, code := range []string{"wall", "above", "cords", "load"} {
+		if !slices.ContainsFunc(p.Cautions, func(c units.Caution) bool { return c.Code == code }) {
+			t.Errorf("no caution %q", code)
+		}
+	}
+	// Without a hook and an outlet the stockings and lamps are counted all the same.
+	m.Hook, m.Outlet, m.Opening = mantel.Hook{}, mantel.Point{}, mantel.Rectangle{}
+	if p, err = job.Make(job.Request{Mantels: []job.Mantel{m}}); err != nil {
+		t.Fatal(err)
+	}
+	got = p.Mantels[0]
+	if got.Holders != nil || got.Loads != nil || need(got, shopping.Stocking).Quantity.Pieces != 4 || strings.Contains(need(got, shopping.Light).Basis, "of extension cord") {
+		t.Errorf("without a hook: %+v", got.Needs)
+	}
+}
+
+// What cannot hang is told by its place, with what else is wrong.
+func TestRunFaults(t *testing.T) {
+	stairs := job.Run{To: mantel.Point{Along: 10 * ft, Below: -7 * ft}, Balusters: 14, Swags: 5}
+	with := func(change func(*job.Mantel)) job.Mantel {
+		m := job.Mantel{Run: stairs}
+		change(&m)
+		return m
+	}
+	shelf := func(change func(*job.Mantel)) job.Mantel {
+		m := job.Mantel{Mantel: mantel.Mantel{Length: 5 * ft}}
+		change(&m)
+		return m
+	}
+	for _, row := range []struct {
+		pointer string
+		m       job.Mantel
+	}{
+		{"/length", with(func(m *job.Mantel) { m.Length = 5 * ft })},
+		{"/run/swags", with(func(m *job.Mantel) { m.Run.Swags = 16 })},
+		{"/run/swags", with(func(m *job.Mantel) { m.Run.Swags = -1 })},
+		{"/run/balusters", with(func(m *job.Mantel) { m.Run.Balusters, m.Run.Swags = -1, 0 })},
+		{"/run/to", with(func(m *job.Mantel) { m.Run.To = mantel.Point{} })},
+		{"/run/to/along", with(func(m *job.Mantel) { m.Run = job.Run{To: mantel.Point{Along: 60 * ft}} })},
+		{"/run/sag", with(func(m *job.Mantel) { m.Run.Sag = 60 * ft })},
+		{"/run/left", with(func(m *job.Mantel) { m.Run.Left = -1 })},
+		{"/run/hooks", with(func(m *job.Mantel) { m.Run.Hooks = []mantel.Point{{}, {Along: ft}} })},
+		{"/run/hooks", with(func(m *job.Mantel) { m.Run = job.Run{Run: mantel.Run{Hooks: []mantel.Point{{}}}} })},
+		{"/hanging/look", with(func(m *job.Mantel) { m.Hanging.Look = 9 })},
+		{"/stockings", with(func(m *job.Mantel) { m.Stockings.Count = 3 })},
+		{"/stockings/count", shelf(func(m *job.Mantel) { m.Stockings = mantel.Stockings{Count: 101, Length: ft, Weight: units.Pound} })},
+		{"/stockings/length", shelf(func(m *job.Mantel) { m.Stockings = mantel.Stockings{Count: 1, Length: 60 * ft, Weight: units.Pound} })},
+		{"/lights/lamps", shelf(func(m *job.Mantel) { m.Lights = lights.Label{Lamps: -1, Length: ft, Power: units.Watt} })},
+		{"/lights/power", shelf(func(m *job.Mantel) { m.Lights = lights.Label{Lamps: 10, Length: ft} })},
+		{"/outlet/along", shelf(func(m *job.Mantel) {
+			m.Lights, m.Outlet = lights.Label{Lamps: 10, Length: ft, Power: units.Watt}, mantel.Point{Along: 200 * ft}
+		})},
+		{"/opening/width", shelf(func(m *job.Mantel) { m.Opening.Height = ft })},
+	} {
+		r := job.Request{Mantels: []job.Mantel{row.m, {}}} // the second has no length
+		_, err := job.Make(r)
+		list := job.Faults(err)
+		if len(list) != 2 || !strings.HasPrefix(list[0].Field, "/mantels/0"+row.pointer) && list[0].Field != "/mantels/0"+row.pointer || list[1].Field != "/mantels/1/length" {
+			t.Errorf("%s: %v", row.pointer, err)
+		}
+	}
+}
