@@ -12,15 +12,15 @@ import (
 	"example.com/fircone/units"
 )
 
-// A MantelPlan is the figures for one mantel or run of garland.
+// A MantelPlan is the figures for one mantel.
 type MantelPlan struct {
-	Mantel                       // as it was given, with the drops of its hanging, or the hooks of its run
-	Needs      []shopping.Need   `json:"needs"`             // what it takes, ornaments by color
-	Shares     []shopping.Share  `json:"shares,omitempty"`  // what it gets of them from the basket, and substitutes
-	Spots      []mantel.Spot     `json:"spots"`             // where each thing goes along a shelf
-	Loads      *mantel.Loads     `json:"loads,omitempty"`   // nil if the garland was not weighed or there is no hook
-	Holders    *mantel.Loads     `json:"holders,omitempty"` // what holds the stockings; nil without any
-	Clearances mantel.Clearances `json:"clearances"`        // how near garland and stockings come to the fire
+	Mantel                       // as given, with drops or hooks
+	Needs      []shopping.Need   `json:"needs"`             // what it takes
+	Shares     []shopping.Share  `json:"shares,omitempty"`  // what it gets of that, and substitutes
+	Spots      []mantel.Spot     `json:"spots"`             // where things go along a shelf
+	Loads      *mantel.Loads     `json:"loads,omitempty"`   // nil without a weight and a hook
+	Holders    *mantel.Loads     `json:"holders,omitempty"` // of the stockings, likewise
+	Clearances mantel.Clearances `json:"clearances"`        // of garland and stockings
 	Steps      []mantel.Step     `json:"steps"`             // the order of work
 	cautions   []units.Caution
 }

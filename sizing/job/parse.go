@@ -23,12 +23,10 @@ import (
 //	  "shop": {"offers": [{"item": "picks", "name": "bunch of 6", "pack": 6, "price": "5.40"}], "budget": "90.00"}
 //	}
 //
-// with the names of the fields of [Request]. Of a house what is not named is as
-// [CommonPractice] has it. The text has at most 4 MiB, 16 levels, and 5,000 values
-// in a list. No name may be unknown or repeated.
+// What a house does not name is as in [CommonPractice]. The text has at most 4 MiB, 16 levels, and
+// 5,000 values in a list. No name may be unknown or repeated.
 //
-// It returns all faults at once, those that [Make] would find too, joined by
-// [errors.Join]; [Faults] lists them.
+// It returns all faults at once, those of [Make] too: see [Faults].
 func ParseRequest(data []byte) (Request, error) {
 	const function = "job.ParseRequest"
 	r := Request{House: CommonPractice()}
@@ -54,9 +52,8 @@ func ParseRequest(data []byte) (Request, error) {
 }
 
 // Faults returns the errors that [ParseRequest] and [Make] have joined, one for each
-// value that is to blame, for a form that marks them. The Field of each is the
-// JSON Pointer (RFC 6901) of the value in the request, "/trees/0/height", or "data" for a
-// text that is no JSON. It returns nil for any other error.
+// value that is to blame. Field is its JSON Pointer (RFC 6901) in the request,
+// "/trees/0/height", or "data" for a text that is no JSON. Any other error gives nil.
 func Faults(err error) []*units.Error {
 	var list []*units.Error
 	joined, ok := err.(interface{ Unwrap() []error })

@@ -15,42 +15,37 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// A Plan is what a request takes: the figures room by room, and what they come to
-// as needs and as a basket.
+// A Plan is what a request takes.
 type Plan struct {
 	Trees    []TreePlan       `json:"trees"`            // in the order of the request
 	Mantels  []MantelPlan     `json:"mantels"`          // likewise
-	Colors   *palette.Reading `json:"colors,omitempty"` // how well the colors hold apart, and for whom; nil if they are open
-	Box      *palette.Sorting `json:"box,omitempty"`    // what of last year's box fits; nil without a box or colors
-	Needs    []shopping.Need  `json:"needs"`            // of all rooms, as planned
-	Basket   *shopping.List   `json:"basket,omitempty"` // what to buy, and what each room gets; nil if there is nothing to buy from
-	Cautions []units.Caution  `json:"cautions"`         // those that this job calls for, each once
+	Colors   *palette.Reading `json:"colors,omitempty"` // nil if they are open
+	Box      *palette.Sorting `json:"box,omitempty"`    // nil without a box
+	Needs    []shopping.Need  `json:"needs"`            // of all rooms
+	Basket   *shopping.List   `json:"basket,omitempty"` // nil if there is nothing to buy from
+	Cautions []units.Caution  `json:"cautions"`         // each once
 
-	// The work, if the request has a day to stand: see package labor.
-	Work     []labor.Task     `json:"work,omitempty"`     // putting up, as it is scheduled for the crew
-	Time     units.Range[int] `json:"time,omitzero"`      // the minutes that it takes: as scheduled the Max, and no schedule less than Min
-	TakeDown []labor.Task     `json:"takeDown,omitempty"` // taking down and packing, likewise; none if the request has no day for it
-	Dates    []labor.Day      `json:"dates,omitempty"`    // what to do when; ordering is for what the basket buys
-	Quote    []labor.Option   `json:"quote,omitempty"`    // with a visit for each working day; a basis of a line is for the house alone
-	Cartons  []labor.Carton   `json:"cartons,omitempty"`  // next year's stock by room, in the boxes of the house; what did not hang is in "spares"
-	Stock    []shopping.Lot   `json:"stock,omitempty"`    // what is owned next year: what there is and what is bought, less what was lost; without a basket as planned
+	// The work, if the request has a day to stand.
+	Work     []labor.Task     `json:"work,omitempty"`     // putting up, as scheduled
+	Time     units.Range[int] `json:"time,omitzero"`      // minutes: Max as scheduled, Min for any schedule
+	TakeDown []labor.Task     `json:"takeDown,omitempty"` // if the request has a day for it
+	Dates    []labor.Day      `json:"dates,omitempty"`    // what to do when
+	Quote    []labor.Option   `json:"quote,omitempty"`    // with a visit a day; a basis is for the house alone
+	Cartons  []labor.Carton   `json:"cartons,omitempty"`  // next year's stock by room; what did not hang is in "spares"
+	Stock    []shopping.Lot   `json:"stock,omitempty"`    // owned next year; without a basket as planned
 }
 
 // Make returns the plan for a request. It sizes every tree and mantel by the rules of
-// the house, shares the ornaments of each out over its types, the colors and the
-// sizes once, and goes shopping: for just what is needed at the least cost or, with
-// a budget, for the fullest trees that it buys, see [shopping.Shop.Fullest].
+// the house, shares the ornaments out, and buys what is needed at the least cost or, with
+// a budget, for the fullest trees: see [shopping.Shop.Fullest].
 //
-// The pieces of the rooms, the needs, the shares of the basket and the spots of a mantel agree:
-// what is hung is what the basket gets for the room, or as planned without a basket. What
-// the shelves are short of, what is over the budget and what does not fit is no error
-// but a part of the plan, see [shopping.List.Short].
+// What hangs is what the basket gets for the room or, without one, what is planned. What is
+// short, over the budget or does not fit is no error but a part of the plan.
 //
-// Needs name a size of ornament where an offer or owned stock of that color
-// does, and a number of types where as many are to be had; otherwise any will do.
+// Needs name a size of ornament if all the shop's of that color do, and a number of types if
+// as many are to be had.
 //
-// It returns all faults of the request at once, see [Faults]. The errors are those of the
-// packages that it calls.
+// It returns all faults of the request at once: see [Faults].
 func Make(request Request) (Plan, error) {
 	const function = "job.Make"
 	d, faults := prepare(function, request)

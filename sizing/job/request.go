@@ -10,16 +10,15 @@ import (
 	"example.com/fircone/units"
 )
 
-// A House is the rules that a shop plans by. [CommonPractice] returns the usual
-// ones; a shop with habits of its own changes a field.
+// A House is the rules that a shop plans by.
 type House struct {
-	Trees   sizing.Rules   `json:"trees"`   // the rules of thumb for a tree
-	Look    sizing.Look    `json:"look"`    // what a tree that is sized by shape is to look like
-	Mantels mantel.Rules   `json:"mantels"` // the rules of thumb for a mantel
+	Trees   sizing.Rules   `json:"trees"`   // for a tree
+	Look    sizing.Look    `json:"look"`    // of a tree that is sized by shape
+	Mantels mantel.Rules   `json:"mantels"` // for a mantel
 	Colors  palette.Rules  `json:"colors"`  // how far apart colors are, and what fits one
-	Circuit lights.Circuit `json:"circuit"` // what the lights of one tree are plugged into
-	Units   units.Style    `json:"units"`   // in which units a plan says its reasons and cautions
-	Rates   labor.Rates    `json:"rates"`   // how long the work takes, what it costs, and how money is rounded
+	Circuit lights.Circuit `json:"circuit"` // for the lights of one tree
+	Units   units.Style    `json:"units"`   // of reasons and cautions
+	Rates   labor.Rates    `json:"rates"`   // of the work
 	Boxes   []labor.Box    `json:"boxes"`   // the cartons that there are
 }
 
@@ -37,52 +36,49 @@ func CommonPractice() House {
 	}
 }
 
-// A Request is what a client wants dressed, by whose rules, and what it may be
-// bought from. Its JSON is read by [ParseRequest] and written by encoding/json.
+// A Request is what a client wants dressed, by whose rules, and what there is to buy.
 type Request struct {
-	House   House           `json:"house,omitzero"`    // the zero value is CommonPractice
-	Trees   []Tree          `json:"trees,omitempty"`   // up to 100 with the mantels
-	Mantels []Mantel        `json:"mantels,omitempty"` // up to 100 with the trees
-	Colors  palette.Palette `json:"colors,omitzero"`   // empty: the colors are left open
-	On      palette.Swatch  `json:"on,omitzero"`       // what they hang on, such as fir; empty: not checked
-	Shop    shopping.Shop   `json:"shop,omitzero"`     // without offers and owned stock there is no basket; a budget of zero is none
-	Box     []palette.Piece `json:"box,omitempty"`     // last year's ornaments, which are sorted by color; what fits is owned
-	Stand   labor.Date      `json:"stand,omitzero"`    // the day on which it must stand; the zero value plans no work
-	Down    labor.Date      `json:"down,omitzero"`     // the day on which the house takes it down; the zero value: it does not
-	Lost    []shopping.Lot  `json:"lost,omitempty"`    // what broke, for next year's stock
+	House   House           `json:"house,omitzero"` // zero: CommonPractice
+	Trees   []Tree          `json:"trees,omitempty"`
+	Mantels []Mantel        `json:"mantels,omitempty"`
+	Colors  palette.Palette `json:"colors,omitzero"` // empty: left open
+	On      palette.Swatch  `json:"on,omitzero"`     // what they hang on; empty: not checked
+	Shop    shopping.Shop   `json:"shop,omitzero"`   // empty: no basket; a budget of zero is none
+	Box     []palette.Piece `json:"box,omitempty"`   // last year's ornaments; those that fit the colors are owned
+	Stand   labor.Date      `json:"stand,omitzero"`  // when it must stand; zero plans no work
+	Down    labor.Date      `json:"down,omitzero"`   // when the house takes it down; zero: it does not
+	Lost    []shopping.Lot  `json:"lost,omitempty"`  // what broke, for next year's stock
 }
 
-// A Tree is one tree: what the tape measure says of it, where it stands, and how
-// it is to be dressed. Only Height is required.
+// A Tree is one tree, and how it is dressed. Only Height is required.
 type Tree struct {
 	sizing.Tree
-	Room    string          `json:"room,omitempty"`   // what the room is called, "ticket hall"
-	Space   sizing.Room     `json:"space,omitzero"`   // the room; without a ceiling its fit is not checked
-	SizeBy  string          `json:"sizeBy,omitempty"` // "rule" or "shape"; empty or "auto" is what sizing.Rules.Compare says
-	Accents []shopping.Kind `json:"accents,omitzero"` // what goes through the branches: garland, ribbon or picks; nil is garland, an empty list is none
-	Lights  lights.Label    `json:"lights,omitzero"`  // what the label of one string says; empty: strings are not counted
+	Room    string          `json:"room,omitempty"`   // "ticket hall"
+	Space   sizing.Room     `json:"space,omitzero"`   // without a ceiling its fit is not checked
+	SizeBy  string          `json:"sizeBy,omitempty"` // "rule", "shape" or "auto", as sizing.Rules.Compare says; empty is auto
+	Accents []shopping.Kind `json:"accents,omitzero"` // of garland, ribbon and picks; nil is garland
+	Lights  lights.Label    `json:"lights,omitzero"`  // the label of one string; empty: strings are not counted
 }
 
-// A Mantel is one mantel, or a run of garland in place of one: what the tape measure says of
-// it, and what hangs there. Length is required, or Run.
+// A Mantel is one mantel, or a run of garland in place of one. Length or Run is required.
 type Mantel struct {
 	mantel.Mantel
-	Run       Run              `json:"run,omitzero"`       // in place of a shelf, which then has no length
-	Room      string           `json:"room,omitempty"`     // what the room is called, "tea room"
-	Hanging   mantel.Hanging   `json:"hanging,omitzero"`   // if both ends fall by zero, the rule says how far they fall
-	PerFoot   units.Mass       `json:"perFoot,omitzero"`   // the weight of a foot of garland; zero: not weighed
-	Hook      mantel.Hook      `json:"hook,omitzero"`      // what holds it, and each stocking; empty: not checked
-	Stockings mantel.Stockings `json:"stockings,omitzero"` // below the shelf; empty: none
-	Lights    lights.Label     `json:"lights,omitzero"`    // the label of one string in the garland; empty: none
-	Outlet    mantel.Point     `json:"outlet,omitzero"`    // where it is plugged in; empty: no cord is counted
+	Run       Run              `json:"run,omitzero"`       // in place of a shelf
+	Room      string           `json:"room,omitempty"`     // "tea room"
+	Hanging   mantel.Hanging   `json:"hanging,omitzero"`   // if neither end falls, the rule says how far
+	PerFoot   units.Mass       `json:"perFoot,omitzero"`   // weight of the garland; zero: not weighed
+	Hook      mantel.Hook      `json:"hook,omitzero"`      // for garland and stockings; empty: not checked
+	Stockings mantel.Stockings `json:"stockings,omitzero"` // empty: none
+	Lights    lights.Label     `json:"lights,omitzero"`    // in the garland, the label of one string; empty: none
+	Outlet    mantel.Point     `json:"outlet,omitzero"`    // for the plug; empty: no cord is counted
 }
 
-// A Run is where a garland goes along stairs, round a door or a window, or over hooks that are
-// there. If it is in swags, a Sag of zero is a sixth of their width; Left and Right are what falls at
-// the ends, beyond the sides of a door.
+// A Run is a garland along stairs, round a door or a window, or over hooks that are
+// there. The Sag of swags is a sixth of their width if zero. Left and Right add to
+// the sides of a door.
 type Run struct {
 	mantel.Run
-	To        mantel.Point `json:"to,omitzero"`         // in place of hooks: the post of the stairs from the newel, or the lower right corner of the door from the upper left one
-	Balusters int          `json:"balusters,omitempty"` // of stairs, between newel and post; 0 for a door
-	Swags     int          `json:"swags,omitempty"`     // along the stairs, as whole balusters allow, or over the door; 0 is straight
+	To        mantel.Point `json:"to,omitzero"`         // in place of hooks: from the newel to the post, or from the upper left corner of a door to the lower right
+	Balusters int          `json:"balusters,omitempty"` // of stairs; 0 for a door
+	Swags     int          `json:"swags,omitempty"`     // of whole balusters, or over the door; 0 is straight
 }
