@@ -90,6 +90,7 @@ func mantelPage(p *page) {
 		p.add("rule %s ribbon = %s, bells %s", s.word, or(long)(of(shopping.Ribbon)(needs, err)), or(many)(of(shopping.Bell)(needs, err)))
 	}
 	swags(p)
+	slopes(p)
 	for _, m := range shelves {
 		for _, h := range hangings {
 			text := "shelf " + shelf(m) + " with " + hanging(h)
@@ -238,6 +239,26 @@ func swags(p *page) {
 		for _, more := range []string{"0 in", "1 nm", "1/8 in", "1 in", "6 in", "2 ft", "3 m", "100 ft"} {
 			s, err := mantel.Run{Hooks: []mantel.Point{{}, {Along: length(span)}}}.FindSag(length(span) + length(more))
 			p.add("swag %s of %s = sags %s", nm(length(span)), nm(length(span)+length(more)), or(func(s mantel.Run) string { return feet(s.Sag) })(s, err))
+		}
+	}
+}
+
+// slopes are swags between hooks at two heights: their garland, what they do to their hooks, and the sag that a garland has.
+func slopes(p *page) {
+	for _, across := range []string{"1 in", "20 in", "5 ft", "50 ft"} {
+		for _, rise := range []string{"1 nm", "3 in", "14 in", "-40 in", "50 ft"} {
+			for _, sag := range []string{"1 in", "9 in", "6 ft"} {
+				r := mantel.Run{Hooks: []mantel.Point{{}, {Along: length(across), Below: -length(rise)}}, Sag: length(sag)}
+				text := fmt.Sprintf("slope %s rise %s sag %s", nm(length(across)), nm(length(rise)), nm(r.Sag))
+				garland, err := r.Garland()
+				p.add("%s = %s", text, or(nm)(garland, err))
+				l, err := r.Loads(12*units.Ounce, mantel.Hook{Rating: units.Pound})
+				p.add("%s loads = %s", text, or(func(l mantel.Loads) string {
+					return fmt.Sprintf("%d and %d down, %d level", int64(l.Hooks[0].Down), int64(l.Hooks[1].Down), int64(l.Hooks[0].Right))
+				})(l, err))
+				back, err := r.FindSag(garland + units.Inch)
+				p.add("%s and an inch more = %s", text, or(func(r mantel.Run) string { return nm(r.Sag) })(back, err))
+			}
 		}
 	}
 }

@@ -35,7 +35,35 @@ func hangs(m []string) float64 {
 	return float(m[3]) + across + float(m[4])
 }
 
+// slope returns the length of a swag between two heights, what its ends weigh as lengths of it, and the length that weighs
+// as much as its level pull, by bisection of the textbook's sag, a·(cosh m · (cosh u - 1)).
+func slope(span, rise, sag float64) (length, left, right, level float64) {
+	m := func(u float64) float64 { return math.Asinh(rise * u / (span * math.Sinh(u))) }
+	u := bisect(func(u float64) float64 {
+		s := math.Sinh(u / 2)
+		return span/(2*u)*math.Cosh(m(u))*2*s*s - sag
+	}, 1e-9, 50)
+	level = span / (2 * u)
+	left, right = level*math.Sinh(u-m(u)), level*math.Sinh(u+m(u))
+	return left + right, left, right, level
+}
+
 var mantelOracles = []oracle{
+	{"mantel", `slope (\d+) nm rise (-?\d+) nm sag (\d+) nm = (\d+) nm`, 40, func(m []string) string {
+		want, _, _, _ := slope(float(m[0]), float(m[1]), float(m[2]))
+		return near(float(m[3]), want, 2+1e-9*want)
+	}},
+	{"mantel", `slope (\d+) nm rise (-?\d+) nm sag (\d+) nm loads = (-?\d+) and (-?\d+) down, (\d+) level`, 30, func(m []string) string {
+		_, left, right, level := slope(float(m[0]), float(m[1]), float(m[2]))
+		const weight = 12 * ounce / float64(foot)
+		slack := 2 + 1e-7*weight*(math.Abs(left)+math.Abs(right)+level)
+		return first(near(float(m[3]), left*weight, slack), near(float(m[4]), right*weight, slack), near(float(m[5]), level*weight, slack))
+	}},
+	{"mantel", `slope (\d+) nm rise (-?\d+) nm sag (\d+) nm and an inch more = (\d+) nm`, 40, func(m []string) string {
+		before, _, _, _ := slope(float(m[0]), float(m[1]), float(m[2]))
+		after, _, _, _ := slope(float(m[0]), float(m[1]), float(m[3]))
+		return near(after-before, float64(inch), 8+1e-9*after)
+	}},
 	{"mantel", `rule (even|uneven) (.+) (garland|picks) = (\d+).*`, 40, func(m []string) string {
 		// From the handbook: 2 ft over and a pick each 8 in, or all the weight on one side, 4 ft over and a pick each 3 in.
 		l, _ := readLength(m[1])
