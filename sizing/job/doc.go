@@ -13,6 +13,11 @@
 // MantelPlan.Spots say what hangs where. Where the shelves or the budget are short, less
 // hangs, and the shares of the basket say how much less in each room.
 //
+// # The work
+//
+// A request with a day to Stand also gets tasks for the crew, dates, a quote, cartons for January and
+// next year's stock, by House.Rates; see package labor. Next year, Plan.Stock is Shop.Owned.
+//
 // # House rules
 //
 // A [House] holds every rule of a plan. A shop changes what it does otherwise:
