@@ -101,15 +101,12 @@ type neighbor struct {
 	square float64
 }
 
-// nearer puts the nearest first, and of those that are as near the first.
+// nearer puts the nearest first, and of two spots that are as near the one with the lower number.
 func nearer(p, q neighbor) int {
-	switch {
-	case p.square < q.square:
+	if p.square < q.square || p.square == q.square && p.spot < q.spot {
 		return -1
-	case p.square > q.square:
-		return 1
 	}
-	return int(p.spot - q.spot)
+	return 1
 }
 
 func newAssignment(f surface, spots []spot, kinds []kind) *assignment {

@@ -90,8 +90,8 @@ func (f surface) even(n int, margin float64) []spot {
 			break
 		}
 	}
-	if best == nil { // no honeycomb fits
-		best = f.relax(f.wound(n, margin), n, margin, f.inset(n, f.bound(n)))
+	if best == nil {
+		return f.relax(f.wound(n, margin), n, margin, f.inset(n, f.bound(n)))
 	}
 	return best
 }

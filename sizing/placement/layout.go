@@ -134,7 +134,7 @@ func (s stand) place(item shopping.Item, p spot, depth float64) Place {
 // proportion. Pieces that would touch when set back stay at the tips. No two
 // touch, and none reaches above the bare tip or below the lowest branches.
 //
-// It takes up to 100,000 pieces.
+// At most 100,000 pieces.
 // If they do not all fit, the error wraps [units.ErrFit] and says how many would in
 // these proportions: exactly up to about 100, within 1 % above.
 //
