@@ -445,13 +445,20 @@ func TestRefused(t *testing.T) {
 	}
 }
 
-// BenchmarkMake plans the station with its basket.
+// BenchmarkMake plans the station with its basket, and with the work of putting it up too.
 func BenchmarkMake(b *testing.B) {
-	r := station(b)
-	for b.Loop() {
-		if _, err := job.Make(r); err != nil {
-			b.Fatal(err)
-		}
+	for name, work := range map[string]bool{"basket": false, "work": true} {
+		b.Run(name, func(b *testing.B) {
+			r := station(b)
+			if !work {
+				r.Stand, r.Down = 0, 0
+			}
+			for b.Loop() {
+				if _, err := job.Make(r); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
 	}
 }
 
