@@ -69,7 +69,7 @@ func (c *checker) layout(item Item, list []wish, d demand, stock itemStock, coun
 			k := min(int64(left[i]), n)
 			pieces = append(pieces, Piece{Room: list[i].Room, Quantity: Quantity{Pieces: int(k), Length: l}})
 			if n -= k; n == 0 {
-				return pieces, 1
+				break
 			}
 		}
 		return pieces, 1

@@ -445,9 +445,6 @@ func (p Purchase) text(w *writer) {
 			p.Shares[k].text(w)
 		}
 	}
-	for ; k < len(p.Shares); k++ {
-		p.Shares[k].text(w)
-	}
 	if p.Owned != (Quantity{}) {
 		w.row(4, "owned", p.Owned.String())
 	}
