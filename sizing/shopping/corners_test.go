@@ -143,3 +143,15 @@ func TestBudgetsAtTheCorners(t *testing.T) {
 		t.Error(l, err)
 	}
 }
+
+// A share that is short says so in its record, with or without a reason. By hand: 3 of 5 picks are on the shelf.
+func TestRecordOfAShortage(t *testing.T) {
+	pick := shopping.Item{Kind: shopping.Pick}
+	s := shopping.Shop{Offers: []shopping.Offer{{Item: pick, Name: "one", Pack: shopping.Quantity{Pieces: 1}, Price: cents(100), Shelf: 3}}}
+	for basis, want := range map[string]string{"": "2 short", "by hand": "by hand; 2 short"} {
+		l, err := s.List([]shopping.Need{{Item: pick, Quantity: shopping.Quantity{Pieces: 5}, Basis: basis}})
+		if err != nil || l.Records()[0][10] != want {
+			t.Error(l.Records(), err)
+		}
+	}
+}
