@@ -115,7 +115,7 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	d.Quote, err = rates.Quote(bought, up, down, visits)
 	f.note(err, "/house/rates", "goods", "/shop/offers", "visits", "/house/rates/minutes/day")
 	d.Dates, err = rates.Dates(r.Stand, r.Down, d.Time.Max, cut, order)
-	f.note(err, "/house/rates", "stand", "/stand", "down", "/down", "minutes", "/house/rates/minutes")
+	f.note(err, "/house/rates", "stand", "/stand", "down", "/down", "elapsed", "/house/rates/minutes")
 	d.Stock, err = labor.NextStock(owned, bought, r.Lost)
 	if f.note(err, "", "owned", "/shop/owned", "bought", "/shop/offers", "lost", "/lost") {
 		d.Cartons, _, err = rates.Pack(d.things(), d.house.Boxes)

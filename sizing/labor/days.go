@@ -21,19 +21,22 @@ const maxStay = 3_650
 
 // Dates returns what to do when, in order, for a job that must stand on a day:
 //
-//	begin          stand - ⌈minutes / "day"⌉
+//	begin          stand - ⌈elapsed / "day"⌉
 //	wire           begin - "wiring"
 //	order          wire - the days of each kind of the needs
 //	take down      down; the zero Date if the house does not
 //	cut tree in    down - "cut tree" or later, on the day before begin or on begin
 //	cut tree out   begin + "cut tree" or down, whichever is earlier
 //
-// No clock is read. Minutes go up to 1,000,000, down to 3,650 days after stand. ErrFit reports a
+// No clock is read. The elapsed minutes go up to 1,000,000, down to 3,650 days after stand. ErrFit reports a
 // down before stand. If the public uses the room, the fire code may not allow a cut tree.
-func (r Rates) Dates(stand, down Date, minutes int, cut bool, needs []shopping.Need) ([]Day, error) {
+func (r Rates) Dates(stand, down Date, elapsed int, cut bool, needs []shopping.Need) ([]Day, error) {
 	c := &checker{fn: "Rates.Dates"}
 	c.minutesTable(r)
-	day := int(r.Minutes[workday].Ceil().IntPart())
+	day := 0
+	if c.err == nil { // what is not in its range can be too long to write out
+		day = int(r.Minutes[workday].Ceil().IntPart())
+	}
 	c.whole("/minutes/"+workday, day, 1, 1440)
 	c.daysTable(r)
 	c.date("stand", stand)
@@ -48,14 +51,14 @@ func (r Rates) Dates(stand, down Date, minutes int, cut bool, needs []shopping.N
 	} else if last-stand > maxStay {
 		c.fail(units.ErrRange, "down", down.String(), "at most 3,650 days after "+stand.String())
 	}
-	c.whole("minutes", minutes, 0, 1_000_000)
+	c.whole("elapsed", elapsed, 0, 1_000_000)
 	if len(needs) > maxNeeds {
 		c.fail(units.ErrRange, "/needs", strconv.Itoa(len(needs)), "at most 5,000 needs")
 	}
 	kinds := map[int][]string{} // by lead
 	var all []Day
 	if c.err == nil {
-		begin := stand - Date((minutes+day-1)/day)
+		begin := stand - Date((elapsed+day-1)/day)
 		wire := begin - Date(r.Days[wiring])
 		var has shopping.ByKind[bool]
 		for i, n := range needs {
@@ -78,7 +81,7 @@ func (r Rates) Dates(stand, down Date, minutes int, cut bool, needs []shopping.N
 		}
 		all = append(all, Day{wire, "wire garland and picks, and see that the lights work"})
 		if begin < stand {
-			all = append(all, Day{begin, "begin to put up: " + minutesText(minutes)})
+			all = append(all, Day{begin, "begin to put up: " + minutesText(elapsed)})
 		}
 		if cut {
 			stay := Date(r.Days[cutTree])
@@ -96,7 +99,7 @@ func (r Rates) Dates(stand, down Date, minutes int, cut bool, needs []shopping.N
 		if all = append(all, Day{stand, "it stands"}); down != 0 {
 			all = append(all, Day{down, "take down and pack"})
 		}
-		// The kinds of one day come from a map, so texts are compared as well where nothing else tells them apart.
+		// The kinds come from a map, but each lead has a day of its own.
 		slices.SortStableFunc(all, func(a, b Day) int { return cmp.Compare(a.Date, b.Date) })
 		if all[0].Date < 1 || all[len(all)-1].Date > lastDate {
 			c.fail(units.ErrRange, "stand", stand.String(), "a day that leaves time to order, after 0001-01-01")

@@ -325,7 +325,7 @@ func TestRefused(t *testing.T) {
 		{"Rates.Dates", "down", units.ErrFit, func(c *call) { c.Down = c.Stand - 1 }},
 		{"Rates.Dates", "down", units.ErrRange, func(c *call) { c.Down = c.Stand + 3651 }},
 		{"Rates.Dates", "stand", units.ErrRange, func(c *call) { c.Stand, c.Down = 10, 30 }},
-		{"Rates.Dates", "minutes", units.ErrRange, func(c *call) { c.Minute = -1 }},
+		{"Rates.Dates", "elapsed", units.ErrRange, func(c *call) { c.Minute = -1 }},
 		{"Rates.Dates", "/needs", units.ErrRange, func(c *call) { c.Needs = make([]shopping.Need, 5001) }},
 		{"NextStock", "/owned", units.ErrRange, func(c *call) { c.Owned = make([]shopping.Lot, 5001) }},
 		{"NextStock", "/lost/1/quantity", units.ErrRange, func(c *call) { c.Lost[1].Quantity.Pieces = 15 }},
