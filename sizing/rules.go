@@ -33,10 +33,10 @@ type Rules struct {
 	// first, up to 100. Empty is those of CommonPractice.
 	Sizes []units.Length `json:"sizes"`
 
-	// The largest ornaments in a home, and in a room that the public uses: from the
-	// first of Sizes to 3 ft. Zero is 6 in, and 12 in.
-	HomeLargest units.Length `json:"homeLargest"`
-	HallLargest units.Length `json:"hallLargest"`
+	// The largest ornaments in a home, and in a room that the public uses, each from the
+	// first of Sizes to 3 ft.
+	HomeLargest units.Length `json:"homeLargest"` // zero: 6 in
+	HallLargest units.Length `json:"hallLargest"` // zero: 12 in
 }
 
 // Amounts are how much a tree takes of each kind: pieces, or a length. Each accent is what it

@@ -22,10 +22,9 @@ type Tree struct {
 	// Taper is the class of shape. Ignored if Base is not zero.
 	Taper Taper `json:"taper"`
 
-	// The heights left undressed at the top, for a topper, and at the bottom of the
-	// branches. At least 1 in must remain dressed.
-	BareTip  units.Length `json:"bareTip"`
-	BareBase units.Length `json:"bareBase"`
+	// What is left undressed. At least 1 in must remain dressed.
+	BareTip  units.Length `json:"bareTip"`  // height at the top, for a topper
+	BareBase units.Length `json:"bareBase"` // height at the bottom of the branches
 
 	// Handle is from the floor to the lowest branches, up to half of Height. Grading rules
 	// ask for at least 6 in, and at most 1 1/2 in for each foot of height.

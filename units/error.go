@@ -7,12 +7,12 @@ import (
 
 // The reasons an [Error] wraps, for [errors.Is]. All packages of fircone use these and no others.
 var (
-	ErrRange     = because("out of range")       // a number outside its range, or NaN
-	ErrSyntax    = because("not understood")     // text that does not follow its grammar
-	ErrName      = because("unknown name")       // a word, or a value of an enumerated type, that is not known
-	ErrDuplicate = because("duplicate")          // a second one of something that may be there once
-	ErrFit       = because("does not fit")       // a value that does not go with another, such as a garland shorter than its shelf
-	ErrLimit     = because("too large to solve") // a problem past the stated bounds of a search
+	ErrRange     error = &reason{text: "out of range"}       // a number outside its range, or NaN
+	ErrSyntax    error = &reason{text: "not understood"}     // text that does not follow its grammar
+	ErrName      error = &reason{text: "unknown name"}       // a word, or a value of an enumerated type, that is not known
+	ErrDuplicate error = &reason{text: "duplicate"}          // a second one of something that may be there once
+	ErrFit       error = &reason{text: "does not fit"}       // a value that does not go with another, such as a garland shorter than its shelf
+	ErrLimit     error = &reason{text: "too large to solve"} // a problem past the stated bounds of a search
 )
 
 // An Error says which value a function refused, and what it accepts. Every error of
@@ -66,9 +66,6 @@ type reason struct {
 	text string
 	kind error // nil for an exported one
 }
-
-// because returns an exported reason.
-func because(text string) error { return &reason{text: text} }
 
 func (r *reason) Error() string { return r.text }
 func (r *reason) Unwrap() error { return r.kind }

@@ -147,7 +147,7 @@ func Sloped(span, rise, sag float64) Curve {
 		step := (value - g) / slope
 		if math.Abs(step) < u/8 {
 			bend := (float64(u*r) + 0.5 - float64(2*slopeR)) / u // the second derivative of r
-			step *= 1 + float64(step*bend/(2*slopeR))
+			step = float64(step * (1 + float64(step*bend/(2*slopeR))))
 		}
 		// No step to a quarter or to more than twice: there Newton's method may wander.
 		next := min(max(u-step, u/4), float64(2*u)+1)

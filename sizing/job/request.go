@@ -38,16 +38,16 @@ func CommonPractice() House {
 
 // A Request is what a client wants dressed, by whose rules, and what there is to buy.
 type Request struct {
-	House   House           `json:"house,omitzero"` // zero: CommonPractice
-	Trees   []Tree          `json:"trees,omitempty"`
-	Mantels []Mantel        `json:"mantels,omitempty"`
-	Colors  palette.Palette `json:"colors,omitzero"` // empty: left open
-	On      palette.Swatch  `json:"on,omitzero"`     // what they hang on; empty: not checked
-	Shop    shopping.Shop   `json:"shop,omitzero"`   // empty: no basket; a budget of zero is none
-	Box     []palette.Piece `json:"box,omitempty"`   // last year's ornaments; those that fit the colors are owned
-	Stand   labor.Date      `json:"stand,omitzero"`  // when it must stand; zero plans no work
-	Down    labor.Date      `json:"down,omitzero"`   // when the house takes it down; zero: it does not
-	Lost    []shopping.Lot  `json:"lost,omitempty"`  // what broke, for next year's stock
+	House   House           `json:"house,omitzero"`    // zero: CommonPractice
+	Trees   []Tree          `json:"trees,omitempty"`   // up to 100 with the mantels
+	Mantels []Mantel        `json:"mantels,omitempty"` // up to 100 with the trees
+	Colors  palette.Palette `json:"colors,omitzero"`   // empty: left open
+	On      palette.Swatch  `json:"on,omitzero"`       // what they hang on; empty: not checked
+	Shop    shopping.Shop   `json:"shop,omitzero"`     // empty: no basket; a budget of zero is none
+	Box     []palette.Piece `json:"box,omitempty"`     // last year's ornaments; those that fit the colors are owned
+	Stand   labor.Date      `json:"stand,omitzero"`    // when it must stand; zero plans no work
+	Down    labor.Date      `json:"down,omitzero"`     // when the house takes it down; zero: it does not
+	Lost    []shopping.Lot  `json:"lost,omitempty"`    // what broke, for next year's stock
 }
 
 // A Tree is one tree, and how it is dressed. Only Height is required.
