@@ -382,10 +382,12 @@ function mantelNotes(m) {
 		notes.push(box);
 	}
 	const hooks = m.loads?.hooks ?? [];
-	const over = hooks.filter((h) => h.overloaded);
+	const weight = (text) => amount(text, pound) ?? 0;
+	const over = hooks.filter((h) => weight(h.total) > weight(m.loads.working));
 	if (over.length) {
 		notes.push(el("div", { class: "warning" }, el("b", {}, "Overloaded"), el("ul", {}, ...over.map((h) =>
-			el("li", {}, `the hook at ${short(h.along)} along the shelf carries ${short(h.total)}, more than ${short(m.loads.working)}`)))));
+			el("li", {}, `the hook at ${short(h.at.along)} along the shelf carries ${short(h.total)}, more than ${short(m.loads.working)}`))),
+		m.loads.remedy ? el("p", {}, `${m.loads.remedy}.`) : null));
 	}
 	if (m.steps?.length) {
 		notes.push(el("details", {}, el("summary", {}, "In which order"), el("ol", {}, ...m.steps.map((s) =>
@@ -403,7 +405,7 @@ function colorsOf(c, box, pieces) {
 	});
 	const close = [];
 	for (const p of c.pairs) {
-		const lost = Object.keys(p.holds).filter((view) => !p.holds[view]);
+		const lost = Object.keys(p.difference).filter((view) => p.difference[view] < c.apart);
 		if (lost.length) close.push(`${p.a.name} and ${p.b.name} look alike: ${lost.map((v) => views[v] ?? v).join(", ")}`);
 	}
 	const section = el("section", { class: "card" }, el("h2", {}, "Colors"), el("ul", { class: "chips" }, ...chips));
