@@ -82,9 +82,10 @@
 // so goroutines may share everything. All types work with go-cmp without options.
 //
 // Lengths are [units.Length], printed and read as text such as "7 ft 6 in", in JSON and in
-// database columns too. JSON fields are in lower camel case. Money is decimal.Decimal of
-// github.com/shopspring/decimal, in a currency that is not named. A zero field means not
-// measured, not wanted or the usual figure; its comment says which.
+// database columns too. JSON fields are in lower camel case. Types without a slice or a map
+// compare with ==. Money is decimal.Decimal of github.com/shopspring/decimal, in a currency
+// that is not named. A zero field means not measured, not wanted or the usual figure; its
+// comment says which.
 //
 // An error about a value is a [units.Error] that wraps one of the reasons in package units, and
 // the result beside it is the zero value. Field names the value as in JSON, so that a form can mark it:

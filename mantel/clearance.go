@@ -87,9 +87,10 @@ func (c Clearance) String() string {
 //
 // They are for trim of masonry fireplaces with no fire. Results are exact.
 //
-// Source: see the package. One summary has, above the opening, 6 in and 1 in more for each
-// 1/8 in beyond 1½ in: both quotations disagree, and it is not used.
+// Source: see the package.
 func StandOut(distance units.Length, beside bool) ([]Clearance, error) {
+	// One summary has, above the opening, 6 in and 1 in more for each 1/8 in beyond 1½ in: both quotations
+	// disagree, and it is not used.
 	if err := checkLength("StandOut", "distance", distance, 0, 100*units.Foot, "0 ft to 100 ft"); err != nil {
 		return nil, err
 	}

@@ -234,16 +234,17 @@ func Example_standOut() {
 }
 
 // Words of the trade.
-func ExampleParseLook() {
+func ExampleLook_UnmarshalText() {
 	for _, text := range []string{"Symmetrical", "asymmetrical", "asymmetric right", "rustic"} {
-		look, err := mantel.ParseLook(text)
+		var look mantel.Look
+		err := look.UnmarshalText([]byte(text))
 		fmt.Println(look, err)
 	}
 	// Output:
 	// traditional <nil>
 	// asymmetrical left <nil>
 	// asymmetrical right <nil>
-	// traditional mantel.ParseLook: text "rustic": unknown name: want traditional, asymmetrical left or asymmetrical right
+	// traditional mantel.Look.UnmarshalText: text "rustic": unknown name: want traditional, asymmetrical left or asymmetrical right
 }
 
 // Words of the trade.
@@ -257,14 +258,6 @@ func ExampleLook_MarshalText() {
 	text, err := json.Marshal(map[string]mantel.Look{"look": mantel.AsymmetricalRight})
 	fmt.Println(string(text), err)
 	// Output: {"look":"asymmetrical right"} <nil>
-}
-
-// A look is read by its name from JSON.
-func ExampleLook_UnmarshalText() {
-	var look mantel.Look
-	err := json.Unmarshal([]byte(`"asymmetric"`), &look)
-	fmt.Println(look, err)
-	// Output: asymmetrical left <nil>
 }
 
 // A look is its name in a database.

@@ -26,10 +26,6 @@ const maxText = 64
 
 var looks = [...]string{"traditional", "asymmetrical left", "asymmetrical right"}
 
-// ParseLook returns the look of a name, such as traditional, symmetric, asymmetrical left or
-// asymmetric right. Asymmetrical alone is asymmetrical left. Case and spacing are ignored.
-func ParseLook(text string) (Look, error) { return parseLook("ParseLook", "text", text) }
-
 func parseLook(fn, field, text string) (Look, error) {
 	name := ""
 	if len(text) <= maxText {
@@ -46,7 +42,7 @@ func parseLook(fn, field, text string) (Look, error) {
 	return 0, nameError(fn, field, clip(text))
 }
 
-// String returns the name that [ParseLook] reads, or a text such as "Look(9)".
+// String returns the name that [Look.UnmarshalText] reads, or a text such as "Look(9)".
 func (l Look) String() string {
 	if l > AsymmetricalRight {
 		return "Look(" + strconv.Itoa(int(l)) + ")"
@@ -62,7 +58,8 @@ func (l Look) MarshalText() ([]byte, error) {
 	return []byte(l.String()), nil
 }
 
-// UnmarshalText reads as [ParseLook] does, and leaves l on an error.
+// UnmarshalText reads a name, such as traditional, symmetric, asymmetrical left or asymmetric
+// right. Asymmetrical alone is asymmetrical left. Case and spacing are ignored.
 func (l *Look) UnmarshalText(text []byte) error {
 	return l.read("Look.UnmarshalText", "text", string(text))
 }
@@ -83,8 +80,8 @@ func (l Look) Value() (driver.Value, error) {
 	return l.String(), nil
 }
 
-// Scan reads a string or bytes as [ParseLook] does, and leaves l on an error. Anything else
-// is [units.ErrSyntax].
+// Scan reads a string or bytes as [Look.UnmarshalText] does. Anything else is
+// [units.ErrSyntax].
 func (l *Look) Scan(src any) error {
 	const fn = "Look.Scan"
 	switch text := src.(type) {

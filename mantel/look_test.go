@@ -10,7 +10,13 @@ import (
 	"example.com/fircone/units"
 )
 
-func TestParseLook(t *testing.T) {
+// readLook reads a look as JSON and forms do.
+func readLook(text string) (l mantel.Look, err error) {
+	err = l.UnmarshalText([]byte(text))
+	return l, err
+}
+
+func TestReadLook(t *testing.T) {
 	for _, test := range []struct {
 		text string
 		want mantel.Look
@@ -33,9 +39,9 @@ func TestParseLook(t *testing.T) {
 		{"trad", 0, errLook},
 		{"left", 0, errLook},
 	} {
-		got, err := mantel.ParseLook(test.text)
+		got, err := readLook(test.text)
 		if got != test.want {
-			t.Errorf("ParseLook(%q) = %v, want %v", test.text, got, test.want)
+			t.Errorf("UnmarshalText(%q) = %v, want %v", test.text, got, test.want)
 		}
 		if test.text != "" {
 			checkError(t, test.text, err, test.err)
@@ -43,24 +49,24 @@ func TestParseLook(t *testing.T) {
 	}
 }
 
-var errLook = &units.Error{Func: "mantel.ParseLook", Field: "text", Want: wantLook, Err: units.ErrName}
+var errLook = &units.Error{Func: "mantel.Look.UnmarshalText", Field: "text", Want: wantLook, Err: units.ErrName}
 
 const wantLook = "traditional, asymmetrical left or asymmetrical right"
 
 func TestRefusedTextIsClipped(t *testing.T) {
-	_, err := mantel.ParseLook(strings.Repeat("é", 1000))
-	want := "mantel.ParseLook: text \"" + strings.Repeat("é", 32) + "...\": unknown name: want " + wantLook
+	_, err := readLook(strings.Repeat("é", 1000))
+	want := "mantel.Look.UnmarshalText: text \"" + strings.Repeat("é", 32) + "...\": unknown name: want " + wantLook
 	if err == nil || err.Error() != want {
 		t.Errorf("got %v, want %s", err, want)
 	}
-	_, err = mantel.ParseLook("x" + strings.Repeat("é", 1000)) // the 64th byte is in the middle of a letter
-	want = "mantel.ParseLook: text \"x" + strings.Repeat("é", 31) + "...\": unknown name: want " + wantLook
+	_, err = readLook("x" + strings.Repeat("é", 1000)) // the 64th byte is in the middle of a letter
+	want = "mantel.Look.UnmarshalText: text \"x" + strings.Repeat("é", 31) + "...\": unknown name: want " + wantLook
 	if err == nil || err.Error() != want {
 		t.Errorf("got %v, want %s", err, want)
 	}
 	text := strings.Repeat("x", 64)
-	_, err = mantel.ParseLook(text)
-	want = "mantel.ParseLook: text \"" + text + "\": unknown name: want " + wantLook
+	_, err = readLook(text)
+	want = "mantel.Look.UnmarshalText: text \"" + text + "\": unknown name: want " + wantLook
 	if err == nil || err.Error() != want {
 		t.Errorf("got %v, want %s", err, want)
 	}
@@ -113,7 +119,7 @@ func TestLookAsText(t *testing.T) {
 	}
 }
 
-func FuzzParseLook(f *testing.F) {
+func FuzzReadLook(f *testing.F) {
 	for _, s := range []string{"traditional", "symmetric", "symmetrical", "asymmetrical", "ASYMMETRIC", "asymmetric  right", " x ", "", strings.Repeat("é", 64)} {
 		f.Add(s)
 	}
@@ -124,14 +130,14 @@ func FuzzParseLook(f *testing.F) {
 	}
 	space := regexp.MustCompile(`[\pZ\t\n\v\f\r\x{85}]+`)
 	f.Fuzz(func(t *testing.T, s string) {
-		look, err := mantel.ParseLook(s)
+		look, err := readLook(s)
 		want, ok := known[strings.Trim(space.ReplaceAllString(strings.ToLower(s), " "), " ")]
 		ok = ok && len(s) <= 64
 		if ok != (err == nil) || ok && look != want {
-			t.Errorf("ParseLook(%q) = %v, %v", s, look, err)
+			t.Errorf("UnmarshalText(%q) = %v, %v", s, look, err)
 		}
 		if err == nil {
-			if back, err := mantel.ParseLook(look.String()); err != nil || back != look {
+			if back, err := readLook(look.String()); err != nil || back != look {
 				t.Errorf("%v read back as %v, %v", look, back, err)
 			}
 		}

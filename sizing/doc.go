@@ -178,11 +178,9 @@
 //	65 % as wide as high: 56 ornaments, 73 ft of garland
 //	70 % as wide as high: 61 ornaments, 79 ft of garland
 //
-// Supplies are rounded up, and no text says less than its value. JSON has field names in lower
-// camel case, and the texts of quantities and named values; databases and flags take these
-// texts too. Format methods print in any [units.Style]. Errors are [units.Error]: ErrRange for
-// a value outside its range, ErrName for an unknown name; the result is zero. Types without
-// a slice are comparable with ==.
+// Supplies are rounded up, and no text says less than its value. Format methods print in any
+// [units.Style]. Errors are [units.Error]: ErrRange for a value outside its range, ErrName for an
+// unknown name.
 //
 // # Sources
 //

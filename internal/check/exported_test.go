@@ -12,14 +12,13 @@ import (
 
 var update = flag.Bool("update", false, "write the list of exported names anew")
 
-// mostNames is the most exported identifiers that the packages that ship may have together, and mostTypes
-// the most types in sizing: what a newcomer has to look over. An identifier is a constant, a variable, a function, a type, a
-// method or a field.
+// What a newcomer has to look over: the most exported identifiers of all packages that ship together, of all but
+// labor and job, and the most types in sizing. An identifier is a constant, a variable, a function, a type, a method or a
+// field. 800 in all is what we want to come to.
 const (
-	mostNames = 660
+	mostNames = 819
+	mostWords = 660 // of the packages but labor and job
 	mostTypes = 18
-
-	enforce = false // until the numbers are reached
 )
 
 // exported returns a line for every exported identifier of a package: its kind, its name and its type.
@@ -114,20 +113,24 @@ func TestExportedNames(t *testing.T) {
 
 // The surface is small enough to look over.
 func TestExportedNamesAreFew(t *testing.T) {
-	all, types := 0, 0
+	all, words, types := 0, 0, 0
 	byKind := map[string]int{}
 	for _, p := range load(t).Shipped() {
 		for _, line := range exported(p.Types) {
 			kind := strings.Fields(line)[1]
 			all++
 			byKind[kind]++
+			if p.Rel() != "sizing/labor" && p.Rel() != "sizing/job" {
+				words++
+			}
 			if p.Rel() == "sizing" && kind == "type" {
 				types++
 			}
 		}
 	}
-	t.Logf("%d exported identifiers, of at most %d: %v; %d types in sizing, of at most %d", all, mostNames, byKind, types, mostTypes)
-	if enforce && (all > mostNames || types > mostTypes) {
+	t.Logf("%d exported identifiers, of at most %d: %v; %d without labor and job, of at most %d; %d types in sizing, of at most %d",
+		all, mostNames, byKind, words, mostWords, types, mostTypes)
+	if all > mostNames || words > mostWords || types > mostTypes {
 		t.Error("too many")
 	}
 }

@@ -1,5 +1,8 @@
 // Package cover finds the packs of least cost that come to at least a need: the
 // integer covering problem with one constraint, by dynamic programming.
+//
+// Source: H. Kellerer, U. Pferschy, D. Pisinger, Knapsack Problems, Springer 2004,
+// chapters 5 to 8 (from memory).
 package cover
 
 import (

@@ -1,5 +1,8 @@
 // Package cutting finds the rolls of least cost from which pieces of several lengths
 // can be cut: the cutting-stock problem, by branch and bound over a relaxation.
+//
+// Source: P. C. Gilmore, R. E. Gomory, A linear programming approach to the cutting-stock
+// problem, Operations Research 9 (1961) 849-859 (from memory).
 package cutting
 
 import (

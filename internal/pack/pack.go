@@ -1,5 +1,7 @@
 // Package pack puts pieces into the fewest bins when a bin has so many cells and bears so much: bin
 // packing in two measures, with a bound.
+//
+// Source: S. Martello, P. Toth, Knapsack Problems, Wiley 1990, chapter 8 (from memory).
 package pack
 
 import (

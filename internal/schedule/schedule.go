@@ -1,5 +1,7 @@
 // Package schedule finds how soon a crew can finish tasks that wait for one another and take
 // one person or more: project scheduling with one renewable resource, by branch and bound.
+//
+// Source: P. Brucker, S. Knust, Complex Scheduling, Springer 2006 (from memory).
 package schedule
 
 import "slices"

@@ -17,6 +17,8 @@ type dressing struct {
 	types int              // 0 on a mantel, whose ornaments are of any types
 	each  units.Range[int] // of each type
 	rows  []row
+
+	cautions []units.Caution
 }
 
 // A row is the types of one color, in the order of the palette.

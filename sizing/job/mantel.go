@@ -22,13 +22,18 @@ type MantelPlan struct {
 	Holders    *mantel.Loads     `json:"holders,omitempty"` // of the stockings, likewise
 	Clearances mantel.Clearances `json:"clearances"`        // of garland and stockings
 	Steps      []mantel.Step     `json:"steps"`             // the order of work
-	cautions   []units.Caution
+}
+
+// A mantelDraft is a mantel in the making.
+type mantelDraft struct {
+	MantelPlan
+	cautions []units.Caution
 }
 
 // mantel plans a mantel at a place of the request.
 func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	before := len(f.list)
-	p := &MantelPlan{Mantel: m}
+	p := &mantelDraft{MantelPlan: MantelPlan{Mantel: m}}
 	hang := p.shelf
 	if m.Run.given() {
 		hang = p.run
@@ -64,7 +69,7 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 			p.Steps[i].Do = "Hang the garland from hook to hook, from the lower end up."
 		}
 	}
-	room := dressing{name: m.Room}
+	room := dressing{name: m.Room, cautions: p.cautions}
 	total := 0
 	for _, n := range needs {
 		if n.Item.Kind == shopping.Ornament {
@@ -78,12 +83,12 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	for i := range p.Steps {
 		p.Steps[i].Items = planned(p.Steps[i].Items, p.Needs)
 	}
-	d.Mantels = append(d.Mantels, *p)
+	d.Mantels = append(d.Mantels, p.MantelPlan)
 	d.rooms = append(d.rooms, room)
 }
 
 // shelf hangs the garland along the shelf.
-func (p *MantelPlan) shelf(f *faulty, rules mantel.Rules, at string) (mantel.Run, []shopping.Need) {
+func (p *mantelDraft) shelf(f *faulty, rules mantel.Rules, at string) (mantel.Run, []shopping.Need) {
 	args := []string{"mantel", at, "m", at, "length", at + "/length", "look", at + "/hanging/look", "sag", at + "/hanging/sag", "hanging", at + "/hanging"}
 	ofHouse := func(err error) bool { return f.note(err, "/house/mantels", args...) }
 	ofShelf := func(err error) bool { return f.note(err, at, args...) }
@@ -122,7 +127,7 @@ func (r Run) given() bool {
 }
 
 // run hangs the garland along stairs, round a door or over hooks.
-func (p *MantelPlan) run(f *faulty, rules mantel.Rules, at string) (mantel.Run, []shopping.Need) {
+func (p *mantelDraft) run(f *faulty, rules mantel.Rules, at string) (mantel.Run, []shopping.Need) {
 	r := &p.Run
 	at += "/run"
 	if p.Length != 0 {
@@ -171,7 +176,7 @@ func (p *MantelPlan) run(f *faulty, rules mantel.Rules, at string) (mantel.Run, 
 }
 
 // stockings hangs a row of stockings below the shelf, and returns what it takes.
-func (p *MantelPlan) stockings(f *faulty, hook mantel.Hook, hooked bool, at string) []shopping.Need {
+func (p *mantelDraft) stockings(f *faulty, hook mantel.Hook, hooked bool, at string) []shopping.Need {
 	if p.Run.given() {
 		f.refuse(at+"/stockings", strconv.Itoa(p.Stockings.Count), "a shelf to hang them from", units.ErrFit)
 		return nil
@@ -194,7 +199,7 @@ func (p *MantelPlan) stockings(f *faulty, hook mantel.Hook, hooked bool, at stri
 }
 
 // lights winds strings through the garland, and returns what they come to.
-func (p *MantelPlan) lights(f *faulty, h House, run mantel.Run, at string) []shopping.Need {
+func (p *mantelDraft) lights(f *faulty, h House, run mantel.Run, at string) []shopping.Need {
 	label := p.Mantel.Lights
 	need, cord, cautions, err := run.Lights(label.Lamps, label.Length, p.Outlet)
 	if !f.note(err, at, "lamps", at+"/lights/lamps", "length", at+"/lights/length", "outlet", at+"/outlet") {

@@ -231,11 +231,8 @@ func (d *draft) cautions() {
 			}
 		}
 	}
-	for _, t := range d.Trees {
-		say(t.cautions...)
-	}
-	for _, m := range d.Mantels {
-		say(m.cautions...)
+	for _, r := range d.rooms {
+		say(r.cautions...)
 	}
 	say(d.careful...)
 }

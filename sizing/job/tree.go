@@ -13,21 +13,20 @@ import (
 
 // A TreePlan is the figures for one tree.
 type TreePlan struct {
-	Tree                       // as given, with a handle and a bare tip
-	Types    int               `json:"types"`            // of ornament, by rule
-	Each     units.Range[int]  `json:"each"`             // pieces of each
-	Rule     sizing.Amounts    `json:"rule"`             // by rule, each accent as if alone
-	Shape    sizing.Amounts    `json:"shape"`            // to match the look of the house
-	Planned  sizing.Amounts    `json:"planned"`          // one of these two
-	Look     sizing.Look       `json:"look"`             // as planned: how far apart garland is wound
-	Needs    []shopping.Need   `json:"needs"`            // the same, by color and size
-	Shares   []shopping.Share  `json:"shares,omitempty"` // what it gets of that, and substitutes
-	Pieces   []placement.Piece `json:"pieces"`           // what hangs: types by color and size
-	Fit      *sizing.Fit       `json:"fit,omitempty"`    // nil without a ceiling
-	Ladder   sizing.Ladder     `json:"ladder"`           // to set the topper
-	Strings  lights.Strings    `json:"strings,omitzero"` // zero without a label
-	Load     lights.Load       `json:"load,omitzero"`    // on a circuit of their own
-	cautions []units.Caution
+	Tree                      // as given, with a handle and a bare tip
+	Types   int               `json:"types"`            // of ornament, by rule
+	Each    units.Range[int]  `json:"each"`             // pieces of each
+	Rule    sizing.Amounts    `json:"rule"`             // by rule, each accent as if alone
+	Shape   sizing.Amounts    `json:"shape"`            // to match the look of the house
+	Planned sizing.Amounts    `json:"planned"`          // one of these two
+	Look    sizing.Look       `json:"look"`             // as planned: how far apart garland is wound
+	Needs   []shopping.Need   `json:"needs"`            // the same, by color and size
+	Shares  []shopping.Share  `json:"shares,omitempty"` // what it gets of that, and substitutes
+	Pieces  []placement.Piece `json:"pieces"`           // what hangs: types by color and size
+	Fit     *sizing.Fit       `json:"fit,omitempty"`    // nil without a ceiling
+	Ladder  sizing.Ladder     `json:"ladder"`           // to set the topper
+	Strings lights.Strings    `json:"strings,omitzero"` // zero without a label
+	Load    lights.Load       `json:"load,omitzero"`    // on a circuit of their own
 }
 
 // What stands in for a handle and a bare tip that were not measured, when pieces are placed: a twelfth of
@@ -52,6 +51,7 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	ok := func(err error) bool { return f.note(err, "/house/trees", args...) }
 
 	p := TreePlan{Tree: t}
+	var cautions []units.Caution
 	c, err := h.Trees.Compare(h.Look, t.Tree)
 	ok(err)
 	switch t.SizeBy {
@@ -73,11 +73,11 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 		fit, err := t.Space.Fit(t.Tree)
 		f.note(err, at+"/space", "t", at, "tree", at)
 		p.Fit = &fit
-		p.cautions = append(p.cautions, fit.Caution)
+		cautions = append(cautions, fit.Caution)
 	}
 	of, err := t.Tree.Cautions(h.Units)
 	f.note(err, at)
-	p.cautions = append(append(of, p.cautions...), p.Ladder.Cautions...)
+	cautions = append(append(of, cautions...), p.Ladder.Cautions...)
 
 	p.Rule, p.Shape = c.Rule, c.Shape
 	p.SizeBy, p.Look = "rule", c.RuleLook
@@ -88,7 +88,7 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 		p.Planned[n.Item.Kind] = n.Quantity
 	}
 	p.strings(f, h, at, p.Planned[shopping.Light].Pieces)
-	p.cautions = append(p.cautions, p.Load.Caution)
+	cautions = append(cautions, p.Load.Caution)
 	if t.Handle == 0 {
 		p.Handle = min(usualHandle, t.Height/12)
 	}
@@ -104,7 +104,7 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 		each := max(1, (total+p.Types/2)/max(1, p.Types))
 		p.Each = units.Range[int]{Min: max(1, each-h.Trees.EachSpread), Max: each + h.Trees.EachSpread}
 	}
-	room := dressing{name: t.Room, types: min(p.Types, total), each: p.Each}
+	room := dressing{name: t.Room, types: min(p.Types, total), each: p.Each, cautions: cautions}
 	if total > 0 {
 		mix, _ := h.Trees.Mix(t.Tree, total) // Compare has looked at the sizes
 		room.share(colors, total, mix)

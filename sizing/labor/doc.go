@@ -65,8 +65,7 @@
 //
 // # Sources
 //
-// The order of work, what is packed together and the parts of a quote are common practice. From
-// memory: house rates and lead times; P. Brucker, S. Knust, Complex Scheduling, Springer 2006, for
-// schedules; S. Martello, P. Toth, Knapsack Problems, Wiley 1990, chapter 8, for cartons; E. M.
-// Reingold, N. Dershowitz, Calendrical Calculations, Cambridge 1997, for dates, whose text is ISO 8601.
+// The order of work, what is packed together and the parts of a quote are common practice; house
+// rates and lead times are from memory. Dates: E. M. Reingold, N. Dershowitz, Calendrical
+// Calculations, Cambridge 1997 (from memory), and ISO 8601 for their text.
 package labor

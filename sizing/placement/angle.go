@@ -26,10 +26,8 @@ const (
 // Degrees returns a in degrees.
 func (a Angle) Degrees() float64 { return float64(a) / float64(Degree) }
 
-// ParseAngle reads "37.5°", "37.5 degrees" or "37.5 deg", in either case, with an optional
-// sign and up to three decimal places, to about ±2,147,483°. A unit is required.
-func ParseAngle(text string) (Angle, error) {
-	const fn = "ParseAngle"
+// parseAngle reads an angle for fn.
+func parseAngle(fn, text string) (Angle, error) {
 	n, ok := parseDegrees(text)
 	switch {
 	case !ok:
@@ -77,15 +75,16 @@ func parseDegrees(s string) (int64, bool) {
 	return n, true
 }
 
-// String returns the text that [ParseAngle] reads, "37.5°".
+// String returns the text that [Angle.UnmarshalText] reads, "37.5°".
 func (a Angle) String() string { return strconv.FormatFloat(a.Degrees(), 'f', -1, 64) + "°" }
 
-// MarshalText returns the text that [ParseAngle] reads. The error is always nil.
+// MarshalText returns the text that [Angle.UnmarshalText] reads. The error is always nil.
 func (a Angle) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
 
-// UnmarshalText sets *a to what [ParseAngle] reads. On an error *a is unchanged.
+// UnmarshalText reads "37.5°", "37.5 degrees" or "37.5 deg", in either case, with an optional
+// sign and up to three decimal places, to about ±2,147,483°. A unit is required.
 func (a *Angle) UnmarshalText(text []byte) error {
-	v, err := ParseAngle(string(text))
+	v, err := parseAngle("Angle.UnmarshalText", string(text))
 	if err == nil {
 		*a = v
 	}

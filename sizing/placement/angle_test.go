@@ -14,7 +14,13 @@ import (
 	"pgregory.net/rapid"
 )
 
-func TestParseAngle(t *testing.T) {
+// readAngle reads an angle as JSON and forms do.
+func readAngle(text string) (a placement.Angle, err error) {
+	err = a.UnmarshalText([]byte(text))
+	return a, err
+}
+
+func TestReadAngle(t *testing.T) {
 	for _, row := range []struct {
 		text   string
 		want   placement.Angle
@@ -34,7 +40,7 @@ func TestParseAngle(t *testing.T) {
 		{"2147483.647°", math.MaxInt32, "the most"},
 		{"-2147483.648°", math.MinInt32, "the most to the left"},
 	} {
-		got, err := placement.ParseAngle(row.text)
+		got, err := readAngle(row.text)
 		if got != row.want || err != nil {
 			t.Errorf("%q, %s: %d, %v, want %d", row.text, row.reason, got, err, row.want)
 		}
@@ -64,9 +70,9 @@ func TestParseAngle(t *testing.T) {
 		{"-2147483.649°", units.ErrRange, "past the most to the left"},
 		{strings.Repeat("9", 60) + "°", units.ErrRange, "far past"},
 	} {
-		got, err := placement.ParseAngle(row.text)
+		got, err := readAngle(row.text)
 		var e *units.Error
-		if got != 0 || !errors.Is(err, row.want) || !errors.As(err, &e) || e.Func != "placement.ParseAngle" || e.Field != "text" || len(e.Value) > 67 {
+		if got != 0 || !errors.Is(err, row.want) || !errors.As(err, &e) || e.Func != "placement.Angle.UnmarshalText" || e.Field != "text" || len(e.Value) > 67 {
 			t.Errorf("%q, %s: %d, %v, want %v", row.text, row.reason, got, err, row.want)
 		}
 	}
@@ -80,7 +86,7 @@ func TestParseAngle(t *testing.T) {
 func TestAngleRoundTrip(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		a := placement.Angle(rapid.Int32().Draw(t, "angle"))
-		if back, err := placement.ParseAngle(a.String()); back != a || err != nil {
+		if back, err := readAngle(a.String()); back != a || err != nil {
 			t.Fatalf("%d prints %v, read as %d, %v", a, a, back, err)
 		}
 		l := placement.Layout{Facing: a, Mirror: true}
@@ -92,19 +98,19 @@ func TestAngleRoundTrip(t *testing.T) {
 	})
 }
 
-func FuzzParseAngle(f *testing.F) {
+func FuzzReadAngle(f *testing.F) {
 	for _, s := range []string{"37.5°", "-90 degrees", "−1 deg", "450.001°", "37.5", "2147483.648°", "1e2°", "5.0000°", ""} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {
-		a, err := placement.ParseAngle(s)
+		a, err := readAngle(s)
 		if err != nil {
 			if a != 0 {
 				t.Errorf("%q: %v with %v", s, a, err)
 			}
 			return
 		}
-		if back, err := placement.ParseAngle(a.String()); back != a || err != nil {
+		if back, err := readAngle(a.String()); back != a || err != nil {
 			t.Errorf("%q: %d prints %v, read as %d, %v", s, a, a, back, err)
 		}
 		// The number by itself, as math/big has it.

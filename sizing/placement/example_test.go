@@ -234,17 +234,6 @@ func ExampleAngle_Degrees() {
 	// Output: 37.5
 }
 
-// By hand: 37.5 degrees are 37,500 thousandths, and the clock has 30 to the hour.
-func ExampleParseAngle() {
-	a, err := placement.ParseAngle("37.5 degrees")
-	fmt.Println(a, "is at", a.Clock(), "o'clock,", err)
-	_, err = placement.ParseAngle("37.5")
-	fmt.Println(err)
-	// Output:
-	// 37.5° is at 5 o'clock, <nil>
-	// placement.ParseAngle: text "37.5": not understood: want degrees, such as 37.5°
-}
-
 // By hand: -90 degrees is to the viewer's left.
 func ExampleAngle_MarshalText() {
 	text, err := json.Marshal(-90 * placement.Degree)
@@ -252,12 +241,16 @@ func ExampleAngle_MarshalText() {
 	// Output: "-90°" <nil>
 }
 
-// By hand: 180 degrees is the back.
+// By hand: 180 degrees is the back, and the clock has 30 degrees to the hour.
 func ExampleAngle_UnmarshalText() {
 	var l placement.Layout
 	err := json.Unmarshal([]byte(`{"facing": "180 deg"}`), &l)
-	fmt.Println(l.Facing == 180*placement.Degree, err)
-	// Output: true <nil>
+	fmt.Println(l.Facing, "is at", l.Facing.Clock(), "o'clock,", err)
+	err = l.Facing.UnmarshalText([]byte("37.5"))
+	fmt.Println(err)
+	// Output:
+	// 180° is at 12 o'clock, <nil>
+	// placement.Angle.UnmarshalText: text "37.5": not understood: want degrees, such as 37.5°
 }
 
 // By hand: a column holds the text, or thousandths of a degree.

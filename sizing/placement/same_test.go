@@ -117,13 +117,13 @@ func TestSameWindings(t *testing.T) {
 // A text of 64 bytes is read, space and all, and a longer one is not, and is shown cut.
 func TestLongAngles(t *testing.T) {
 	pad := func(n int) string { return strings.Repeat(" ", n-len("37.5°")) + "37.5°" }
-	if a, err := placement.ParseAngle(pad(64)); err != nil || a != 37_500 {
+	if a, err := readAngle(pad(64)); err != nil || a != 37_500 {
 		t.Errorf("%v, %v", a, err)
 	}
-	if _, err := placement.ParseAngle(pad(65)); !errors.Is(err, units.ErrSyntax) || !strings.Contains(err.Error(), `37.5..."`) {
+	if _, err := readAngle(pad(65)); !errors.Is(err, units.ErrSyntax) || !strings.Contains(err.Error(), `37.5..."`) {
 		t.Errorf("65 bytes: %v", err)
 	}
-	if _, err := placement.ParseAngle(strings.Repeat("x", 64)); err == nil || strings.Contains(err.Error(), "...") {
+	if _, err := readAngle(strings.Repeat("x", 64)); err == nil || strings.Contains(err.Error(), "...") {
 		t.Errorf("a refused text of 64 bytes is cut: %v", err)
 	}
 }

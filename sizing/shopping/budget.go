@@ -51,8 +51,7 @@ const (
 // At most 100 items may be open, with 1,000,000 counts from least to most in all.
 //
 // Source: the leximin order: A. Sen, Collective Choice and Social Welfare, 1970 (from
-// memory). Which items are at each level is an assignment problem: H. W. Kuhn, The Hungarian
-// method, Naval Research Logistics Quarterly 2 (1955) 83-97 (from memory).
+// memory).
 func (s Shop) Fullest(needs []Need) (List, error) {
 	c := newChecker("Shop.Fullest")
 	f, err := s.filling(c, needs)

@@ -30,8 +30,6 @@
 //
 //	total                              37.00
 //
-// This is the output of the first example, and the table below of the second.
-//
 // # When the obvious way fails
 //
 // Largest pack first is wrong, and so is least price a piece first:
@@ -56,29 +54,18 @@
 // A string of lights counts for its lamps but is not divided. Each room has its own
 // strings, of one type and color.
 //
-// # Short shelves
-//
-// A shortage is no error. The list buys what there is; each [Share] says what its room
-// gets, and [List.Short] returns what is missing.
-//
 // # Lengths
 //
 // Strands are joined to a running length. Each join loses the overlap of the item's
 // [Join]: n strands come to ΣL - (n-1)·overlap. A strand may be cut to serve two rooms;
 // rooms are not joined to each other. Whole pieces, as a bow of 1½ yd, are cut from rolls.
-// Purchase.Cuts says where each strand and roll is cut and for which room, and [List.Left]
+// Purchase.Cuts says where each strand and roll is cut and for which room, and Purchase.Left
 // what goes back into the box, as owned stock for next year.
 //
 // # Prices
 //
 // A [Deal] is "3 for 2", or a lower price from 10 packs on. A [Store] may deliver for a
 // fee, free from an amount on, and may add tax.
-//
-// # Budget
-//
-// [Shop.Fullest] makes the fullest tree that the money buys, evenly. [Shop.Filled] is the
-// reverse: the least cost of a wanted fullness. A budget of zero is no money; for no limit
-// use [Shop.List].
 //
 // # Money
 //
@@ -103,35 +90,20 @@
 //	types of an assortment                  100
 //
 // Anything beyond is an error wrapping [units.ErrRange] or [units.ErrSyntax]. One call takes
-// at most 250,000,000 steps of search, 2 s of one core and 55 MB in the longest test. A problem
-// that takes more is an error wrapping [units.ErrLimit]:
-//
-//	packs      a step for each amount up to the need, in the largest measure that divides
-//	           all packs smaller than it, and each offer that can be in the best purchase
-//	           (a limited shelf counts for log₂ of it)
-//	strands    as packs; with no common measure above 1/1,000,000 of the need, 130,000
-//	           different remainders
-//	together   needs that share boxes, types of one need, lights: 2,000,000 packs times needs
-//	rolls      10,000 pieces of 64 lengths from 64 kinds, if there are several lengths
-//
-// Several runs of strands that overlap, needs bought together, and pieces of several lengths
-// are searched until the least cost is proved or their share of the steps is spent: the steps
-// that are left, divided by the items that are left. The bound shows which.
+// at most 250,000,000 steps of search: 2 s of one core and 55 MB in the longest test. A
+// problem that takes more, as 10,000 pieces of 64 lengths from 64 kinds of roll may, is an
+// error wrapping [units.ErrLimit]. Running lengths that overlap, needs bought together and
+// pieces of several lengths are searched until the least cost is proved or their share of
+// the steps is spent; the bound shows which.
 //
 // # Errors
 //
-// An error is a [units.Error] that names the field: ErrRange, ErrSyntax, ErrName or ErrDuplicate
-// for a value wrong in itself; ErrFit if an item is needed in pieces and only lengths are
-// there, or the reverse; ErrLimit as above. Text forms go through JSON, and through SQL by
-// Value and Scan. A method that reads leaves its receiver as it was on an error.
+// ErrRange, ErrSyntax, ErrName or ErrDuplicate for a value wrong in itself; ErrFit if an item is
+// needed in pieces and only lengths are there, or the reverse; ErrLimit as above.
 //
 // # Sources
 //
 //   - that packs, strands and rolls come so: common practice
 //   - largest first fails, and 43: J. Burkardt, CHANGE_MAKING test set, Florida State
 //     University, and the coin problem of Frobenius (read)
-//   - covering by dynamic programming: H. Kellerer, U. Pferschy, D. Pisinger, Knapsack
-//     Problems, Springer 2004, chapters 5 to 8 (from memory)
-//   - cutting: P. C. Gilmore, R. E. Gomory, A linear programming approach to the
-//     cutting-stock problem, Operations Research 9 (1961) 849-859 (from memory)
 package shopping

@@ -283,14 +283,17 @@ func ExampleList_Short() {
 }
 
 // What goes back into the box is the owned stock of next year.
-func ExampleList_Left() {
+func ExamplePurchase_left() {
 	shop := shopping.Shop{Offers: boxes()}
 	list, err := shop.List(station())
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	next := shopping.Shop{Owned: list.Left()}
+	var next shopping.Shop
+	for _, p := range list.Purchases {
+		next.Owned = append(next.Owned, p.Left...)
+	}
 	data, err := json.Marshal(next)
 	fmt.Println(string(data), err)
 	// Output:

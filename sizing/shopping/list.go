@@ -27,8 +27,7 @@ type Bill struct {
 	Store    string          `json:"store"`    // as Shop.Stores names it
 	Goods    decimal.Decimal `json:"goods"`    // what the offers cost there
 	Delivery decimal.Decimal `json:"delivery"` // 0 if the goods come to what it is free from
-	Tax      decimal.Decimal `json:"tax"`      // on both, exact
-	Total    decimal.Decimal `json:"total"`    // goods, delivery and tax
+	Tax      decimal.Decimal `json:"tax"`      // on both, exact; the bill is the sum of the three
 }
 
 // Short returns what is missing: every share that gets less than was planned, spares aside.
@@ -42,15 +41,6 @@ func (l List) Short() []Share {
 		}
 	}
 	return short
-}
-
-// Left returns all that is left over, as owned stock for the next time.
-func (l List) Left() []Lot {
-	var left []Lot
-	for _, p := range l.Purchases {
-		left = append(left, p.Left...)
-	}
-	return left
 }
 
 // List returns what to buy for needs of any items and rooms: for each item the purchase of
@@ -414,7 +404,7 @@ func (l List) text(width int) string {
 		if b.Tax.Sign() > 0 {
 			w.row(4, "tax", money(b.Tax))
 		}
-		w.row(4, "to pay", money(b.Total))
+		w.row(4, "to pay", money(b.Goods.Add(b.Delivery).Add(b.Tax)))
 	}
 	if l.Bills != nil {
 		w.line("")

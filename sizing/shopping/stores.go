@@ -146,8 +146,8 @@ func (s Shop) settle(l *List, mixed bool) {
 		if free || st.Delivery.Sign() == 0 {
 			b.Delivery = decimal.NewFromInt(0)
 		}
-		b.Total = st.with(b.Goods.Add(b.Delivery))
-		b.Tax = b.Total.Sub(b.Goods).Sub(b.Delivery)
+		before := b.Goods.Add(b.Delivery)
+		b.Tax = st.with(before).Sub(before)
 		l.Bills = append(l.Bills, b)
 		l.Total = l.Total.Add(st.with(b.Delivery))
 		if st.FreeFrom.Sign() == 0 {

@@ -341,7 +341,11 @@ func (s *sheet) buy(list shopping.List) {
 	if len(owned) > 0 {
 		also = append(also, "From stock: "+listed(owned)+".")
 	}
-	if left := list.Left(); len(left) > 0 {
+	var left []shopping.Lot
+	for _, p := range list.Purchases {
+		left = append(left, p.Left...)
+	}
+	if len(left) > 0 {
 		also = append(also, "Leave in the box, or put back: "+s.lots(left)+".")
 	}
 	if also != nil {

@@ -107,7 +107,8 @@ func placementPage(p *page) {
 		}
 	}
 	for _, text := range []string{"37.5°", "37.5 degrees", "-90 deg", "0°", "180 DEGREES", "2147483.647°", "2147483.648°", "1.2345°", "90", "", "ten°"} {
-		a, err := placement.ParseAngle(text)
+		var a placement.Angle
+		err := a.UnmarshalText([]byte(text))
 		p.add("read angle %q = %s", text, or(func(a placement.Angle) string { return fmt.Sprintf("%d, %q, %s", int64(a), a, num(a.Degrees())) })(a, err))
 	}
 	for a := -180; a <= 180; a += 15 {

@@ -16,12 +16,11 @@ import (
 
 // packageFunctions are the functions that are no methods. A test compares the list with the source.
 var packageFunctions = []any{
-	mantel.CommonPractice, mantel.Door, mantel.ParseLook, mantel.Stairs, mantel.StandOut, mantel.Steps,
+	mantel.CommonPractice, mantel.Door, mantel.Stairs, mantel.StandOut, mantel.Steps,
 	palette.Apportion, palette.CommonPractice, palette.ParseColor, palette.ParseSwatch,
 	sizing.CommonLook, sizing.CommonPractice, sizing.Cover, sizing.LadderFor, sizing.Topper, sizing.TradeHeight,
 	job.CommonPractice,
 	labor.NextStock, labor.ParseDate, labor.StartingRates,
-	placement.ParseAngle,
 	shopping.ParseItem, shopping.ParseKind, shopping.ParseQuantity,
 	units.AreaOf, units.Ceil[units.Length], units.Decimal[units.Length], units.Floor[units.Length], units.FromDecimal[units.Length], units.FromFloat[units.Mass],
 	units.ParseArea, units.ParseLength, units.ParseMass, units.ParsePower, units.Round[units.Length],
@@ -122,10 +121,10 @@ var usual = map[string]any{
 	"span": 3 * units.Foot, "degrees": 200.0, "step": units.Inch, "unit": units.Inch, "places": 2, "src": int64(5), "total": 49, "percent": 50, "pieces": 8,
 	"palette.Color.Scan": "#dc143c", "palette.View.Scan": "protan", "palette.Finish.Scan": "matte", "palette.Swatch.Scan": "crimson", "palette.Palette.Scan": "crimson,gold", "palette.Palette.Share.shares": []int{3, 2}, "shopping.Item.Scan": "picks", "shopping.Kind.Scan": "picks",
 	"labor.ParseDate": "2026-11-28", "labor.Date.UnmarshalText": []byte("2026-11-28"), "labor.Rates.Dates.elapsed": 282, "labor.Date.Scan": "2026-11-28",
-	"mantel.ParseLook": "traditional", "mantel.Look.Scan": "traditional", "mantel.Run.Below.along": units.Foot, "mantel.Stairs.newel": mantel.Point{}, "mantel.Stairs.balusters": 15, "mantel.Stairs.each": 4, "mantel.Door.swags": 2,
+	"mantel.Look.Scan": "traditional", "mantel.Run.Below.along": units.Foot, "mantel.Stairs.newel": mantel.Point{}, "mantel.Stairs.balusters": 15, "mantel.Stairs.each": 4, "mantel.Door.swags": 2,
 	"palette.ParseColor":            "crimson",
 	"palette.ParseSwatch":           "barn red=#7c0a02:shiny",
-	"sizing.TreeKind.UnmarshalText": []byte("metal"), "placement.ParseAngle": "37.5°", "shopping.ParseItem": "picks", "shopping.ParseKind": "picks", "units.Style.Scan": "metric", "units.Style.UnmarshalText": []byte("metric"), "mantel.Mantel.FindDrops.garland": 14 * units.Foot,
+	"sizing.TreeKind.UnmarshalText": []byte("metal"), "shopping.ParseItem": "picks", "shopping.ParseKind": "picks", "units.Style.Scan": "metric", "units.Style.UnmarshalText": []byte("metric"), "mantel.Mantel.FindDrops.garland": 14 * units.Foot,
 	"shopping.ParseQuantity": "4 of 54 in", "palette.Rules.ParsePalette": "crimson,forestgreen",
 	"units.ParseArea": "12 sq ft", "units.ParseLength": "7 ft", "units.ParseMass": "3 lb", "units.ParsePower": "4.8 W",
 	"units.Area.UnmarshalText": []byte("12 sq ft"), "units.Mass.UnmarshalText": []byte("3 lb"), "units.Power.UnmarshalText": []byte("5 W"),
