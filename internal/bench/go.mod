@@ -7,6 +7,6 @@ require (
 	gonum.org/v1/gonum v0.16.0
 )
 
-require github.com/shopspring/decimal v1.6.0 // indirect
+require github.com/shopspring/decimal v1.6.0
 
 replace example.com/fircone => ../..
