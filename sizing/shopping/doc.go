@@ -39,9 +39,8 @@
 //	43    9 (4.50), 20 (10.00) and 6 (3.00)     20+20+6 for 23.00     9+9+20+6 for 22.00
 //	30    1 (1.00), 10 (7.00) and 25 (15.00)    25+10 for 22.00       25+1+1+1+1+1 for 20.00
 //
-// The first two take the largest first, the third takes what is cheapest a
-// piece. Nor can every number be met exactly: packs of 6, 9 and 20 make 44 and
-// everything above, but not 43.
+// The first two take the largest first, the third the cheapest a piece. Packs of 6, 9 and 20
+// make 44 and everything above, but never 43.
 //
 // # What a need may leave open
 //
