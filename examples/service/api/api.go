@@ -26,7 +26,7 @@ type Reply struct {
 //
 //	/plan                               the plan for the job in body
 //	/places?number=1                    where each piece of a tree goes
-//	/crew?number=1&paper=A4             the sheets to hang a tree from
+//	/crew?of=mantel&number=1&paper=A4   the sheets to hang a tree or to dress a mantel from
 //	/sheet?of=quote                     a sheet of text: plan, quote, quote-house, work or pack
 //	/picture?of=tree&number=1           a tree from the front
 //	/picture?of=client&number=1         the same as a client sees it; client-dark is on dark

@@ -43,7 +43,7 @@ func ask(query string, of ...string) (question, error) {
 				return question{}, &pictureError{"number is " + strconv.Quote(clip(list[0])) + ": want 1, 2, ..."}
 			}
 		case name == "of" && len(of) > 0:
-			return question{}, &pictureError{"of is " + strconv.Quote(clip(list[0])) + ": want " + strings.Join(pictures, ", ") + ", once"}
+			return question{}, &pictureError{"of is " + strconv.Quote(clip(list[0])) + ": want " + strings.Join(of, ", ") + ", once"}
 		default:
 			return question{}, &pictureError{"the query has a " + strconv.Quote(clip(name)) + " that is not known here, or has it twice"}
 		}
@@ -76,11 +76,7 @@ func drawing(p job.Plan, colors palette.Palette, q question) (string, error) {
 		if q.number > len(p.Mantels) {
 			return "", missing("mantel", q.number, len(p.Mantels))
 		}
-		m := p.Mantels[q.number-1]
-		return draw.Mantel{
-			Title:  title(m.Room, "Mantel"),
-			Mantel: m.Mantel.Mantel, Spots: m.Spots, Hanging: m.Hanging, Palette: colors,
-		}.Front()
+		return shelf(p.Mantels[q.number-1], colors).Front()
 	}
 	if q.number > len(p.Trees) {
 		return "", missing("tree", q.number, len(p.Trees))
@@ -96,6 +92,14 @@ func drawing(p job.Plan, colors palette.Palette, q question) (string, error) {
 		return t.Client() // its ground is clear: it stands on white and on dark
 	}
 	return t.Front()
+}
+
+// shelf returns a mantel with what the plan puts on it.
+func shelf(m job.MantelPlan, colors palette.Palette) draw.Mantel {
+	return draw.Mantel{
+		Title:  title(m.Room, "Mantel"),
+		Mantel: m.Mantel.Mantel, Spots: m.Spots, Hanging: m.Hanging, Palette: colors,
+	}
 }
 
 func missing(what string, number, there int) error {
@@ -246,7 +250,7 @@ func hanging(t job.TreePlan, colors palette.Palette) (placesJSON, error) {
 	return answer, failed
 }
 
-// crew answers the sheets to hang a tree from, one SVG a page.
+// crew answers the sheets to hang a tree from, or to dress a mantel, one SVG a page.
 func crew(query string, body []byte) Reply {
 	paper := draw.Letter
 	values, err := url.ParseQuery(query)
@@ -260,7 +264,7 @@ func crew(query string, body []byte) Reply {
 		delete(values, "paper")
 		query = values.Encode()
 	}
-	q, err := ask(query)
+	q, err := ask(query, "tree", "mantel")
 	if err != nil {
 		return problemOf(err).Reply()
 	}
@@ -268,18 +272,29 @@ func crew(query string, body []byte) Reply {
 	if err != nil {
 		return problemOf(err).Reply()
 	}
-	if q.number > len(p.Trees) {
-		return problemOf(missing("tree", q.number, len(p.Trees))).Reply()
-	}
-	t, err := dress(p.Trees[q.number-1], colors)
-	if err != nil {
-		return problemOf(err).Reply()
-	}
-	sheets, err := t.Crew(paper)
+	sheets, err := crewSheets(p, colors, q, paper)
 	if err != nil {
 		return problemOf(err).Reply()
 	}
 	return reply(struct {
 		Sheets []string `json:"sheets"`
 	}{append([]string{}, sheets...)})
+}
+
+func crewSheets(p job.Plan, colors palette.Palette, q question, paper draw.Paper) ([]string, error) {
+	if q.of == "mantel" {
+		if q.number > len(p.Mantels) {
+			return nil, missing("mantel", q.number, len(p.Mantels))
+		}
+		m := p.Mantels[q.number-1]
+		return shelf(m, colors).Crew(paper, m.Needs)
+	}
+	if q.number > len(p.Trees) {
+		return nil, missing("tree", q.number, len(p.Trees))
+	}
+	t, err := dress(p.Trees[q.number-1], colors)
+	if err != nil {
+		return nil, err
+	}
+	return t.Crew(paper)
 }

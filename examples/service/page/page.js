@@ -348,9 +348,16 @@ function sideways(left) {
 	return left.startsWith("-") ? `${short(left.slice(1))} right` : `${short(left)} left`;
 }
 
-// printSheets prints the sheets to hang a tree from, a page each.
-async function printSheets(number, body) {
-	const answer = await ask(`/crew?number=${number}&paper=${inMetric() ? "A4" : "letter"}`, body);
+// printButton makes the button that prints the sheets to hang a tree or to dress a mantel from.
+function printButton(of, number, body, name) {
+	const print = el("button", { type: "button" }, "Print the crew sheets", el("span", { class: "away" }, `, ${name}`));
+	print.addEventListener("click", () => printSheets(of, number, body).catch(() => { status.textContent = "No sheets: the server cannot be reached."; }));
+	return print;
+}
+
+// printSheets prints those sheets, a page each.
+async function printSheets(of, number, body) {
+	const answer = await ask(`/crew?of=${of}&number=${number}&paper=${inMetric() ? "A4" : "letter"}`, body);
 	if (answer.status !== 200) {
 		status.textContent = `${JSON.parse(answer.body).detail}.`;
 		return;
@@ -485,15 +492,14 @@ function showPlan(p, body) {
 	const dark = matchMedia("(prefers-color-scheme: dark)").matches;
 	p.trees.forEach((t, i) => {
 		const number = i + 1, name = [t.room, `tree, ${t.height}`].filter(Boolean).join(": ");
-		const print = el("button", { type: "button" }, "Print the crew sheets", el("span", { class: "away" }, `, ${name}`));
-		print.addEventListener("click", () => printSheets(number, body).catch(() => { status.textContent = "No sheets: the server cannot be reached."; }));
 		card(name, needsOf(t.needs, t.shares), ...treeNotes(t), pictureOf(dark ? "client-dark" : "client", number, body),
 			later(`${name}: working drawing`, () => [pictureOf("tree", number, body)]),
-			later(`${name}: where to stand, and what hangs from there`, () => stationsOf(number, body)), print);
+			later(`${name}: where to stand, and what hangs from there`, () => stationsOf(number, body)), printButton("tree", number, body, name));
 		sections.at(-1).classList.add("room");
 	});
 	p.mantels.forEach((m, i) => {
-		card([m.room, `mantel, ${m.length}`].filter(Boolean).join(": "), needsOf(m.needs, m.shares), ...mantelNotes(m), pictureOf("mantel", i + 1, body));
+		const name = [m.room, m.run ? "garland" : `mantel, ${m.length}`].filter(Boolean).join(": ");
+		card(name, needsOf(m.needs, m.shares), ...mantelNotes(m), ...m.run ? [] : [pictureOf("mantel", i + 1, body), printButton("mantel", i + 1, body, name)]);
 		sections.at(-1).classList.add("room");
 	});
 	if (p.colors) sections.push(colorsOf(p.colors, p.box, asked.box));
