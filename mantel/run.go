@@ -150,25 +150,35 @@ func (r Run) FindSag(garland units.Length) (Run, error) {
 		return Run{}, rangeError(fn, "/lying", "true", "false: a garland that lies on a shelf has no sag")
 	}
 	n := len(r.Hooks) - 1
-	least := r.garland()
+	across, even := r.even()
+	least := r.Left + r.Right + across
+	if !even {
+		least = r.garland()
+	}
 	if garland < least {
 		return Run{}, fitError(fn, "garland", exact(garland), "at least "+exact(least)+" to reach from hook to hook")
 	}
+	rest := garland - r.Left - r.Right
 	deepest := r
 	deepest.Sag = maxSag
-	rest := garland - r.Left - r.Right
+	if even {
+		r.Sag = nearest(catenary.Sag(float64(across)/float64(n), float64(rest-across)/float64(n)))
+		if r.Sag < maxSag { // nearly always, and without a look at the deepest
+			return r, nil
+		}
+	}
 	if most := deepest.garland(); garland > most {
 		return Run{}, rangeError(fn, "garland", exact(garland), "at most "+exact(most)+", which hangs 50 ft deep")
 	}
-	if across, ok := r.even(); ok {
-		r.Sag = nearest(catenary.Sag(float64(across)/float64(n), float64(rest-across)/float64(n)))
-	} else if s := r.swag(0); n == 1 {
+	switch s := r.swag(0); {
+	case even: // the deepest, or above it by rounding
+	case n == 1:
 		curve, ok := catenary.Fit(int64(s.span), int64(s.rise), int64(rest))
 		if !ok { // rest is the rounded chord
 			return r, nil
 		}
 		r.Sag = nearest(curve.Sag())
-	} else {
+	default:
 		// The least sag whose swags take as much, or the one below it.
 		high := maxSag
 		for r.Sag < high {

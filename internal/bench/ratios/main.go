@@ -58,9 +58,10 @@ var suites = []suite{
 	{
 		dir: ".", pkg: "./sizing", bench: "^Benchmark(SpiralLength|WholeTree|Trees)$",
 		ratios: []ratio{
-			{"gonum's quadrature of the curve in space over the closed form", `SpiralLength/(?:garland|lights).*quadrature_in_space`, `SpiralLength/(?:garland|lights).*closed_form`, 50},
-			{"the same where the tip is bare, and the curve is smoother", `SpiralLength/bare.*quadrature_in_space`, `SpiralLength/bare.*closed_form`, 40},
-			{"gonum's quadrature on the cone unrolled by hand over the closed form", `SpiralLength/.*quadrature_with`, `SpiralLength/.*closed_form`, 25},
+			// The closed form is asked of a tree, which is checked and made a cone in the same call: most of its time.
+			{"gonum's quadrature of the curve in space over the closed form", `SpiralLength/(?:garland|lights).*quadrature_in_space`, `SpiralLength/(?:garland|lights).*closed_form`, 20},
+			{"the same where the tip is bare, and the curve is smoother", `SpiralLength/bare.*quadrature_in_space`, `SpiralLength/bare.*closed_form`, 16},
+			{"gonum's quadrature on the cone unrolled by hand over the closed form", `SpiralLength/.*quadrature_with`, `SpiralLength/.*closed_form`, 9},
 			{"a closed form, on a cone with a bare tip, over a whole tree with one (0.02: 50 of them)", `SpiralLength/bare_tip,_garland_10_in/closed_form`, `WholeTree`, 0.02},
 			{"trees sized on one processor over the same on two", `Trees/trees=100000/workers=1`, `Trees/trees=100000/workers=2`, 1.7},
 		},
@@ -260,7 +261,7 @@ func swags() []int {
 				least, at = r[rival], name
 			}
 		}
-		bar := 4.0
+		bar := 2.0 // a run of any hooks is looked at first, to be sure that they are level and even
 		if strings.HasPrefix(rival, "brent") {
 			bar = 0
 		}
