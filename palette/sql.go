@@ -2,41 +2,41 @@ package palette
 
 import (
 	"database/sql/driver"
-	"encoding"
-	"fmt"
 
-	"example.com/fircone/units"
+	"example.com/fircone/internal/sqltext"
 )
 
 // Value implements [driver.Valuer].
 func (c Color) Value() (driver.Value, error) { return c.String(), nil }
 
 // Scan implements [database/sql.Scanner].
-func (c *Color) Scan(src any) error { return scan("Color.Scan", src, c) }
+func (c *Color) Scan(src any) error { return sqltext.Scan("palette.Color.Scan", src, c) }
 
 // Value implements [driver.Valuer].
-func (f Finish) Value() (driver.Value, error) { return value(f) }
+func (f Finish) Value() (driver.Value, error) { return sqltext.Value(f) }
 
 // Scan implements [database/sql.Scanner].
-func (f *Finish) Scan(src any) error { return scan("Finish.Scan", src, f) }
+func (f *Finish) Scan(src any) error { return sqltext.Scan("palette.Finish.Scan", src, f) }
 
 // Value implements [driver.Valuer].
-func (v View) Value() (driver.Value, error) { return value(v) }
+func (v View) Value() (driver.Value, error) { return sqltext.Value(v) }
 
 // Scan implements [database/sql.Scanner].
-func (v *View) Scan(src any) error { return scan("View.Scan", src, v) }
+func (v *View) Scan(src any) error { return sqltext.Scan("palette.View.Scan", src, v) }
 
 // Value implements [driver.Valuer].
 func (s Swatch) Value() (driver.Value, error) { return s.String(), nil }
 
 // Scan implements [database/sql.Scanner].
-func (s *Swatch) Scan(src any) error { return scan("Swatch.Scan", src, (*swatchText)(s)) }
+func (s *Swatch) Scan(src any) error {
+	return sqltext.Scan("palette.Swatch.Scan", src, (*swatchText)(s))
+}
 
 // Value implements [driver.Valuer].
 func (p Palette) Value() (driver.Value, error) { return p.String(), nil }
 
 // Scan implements [database/sql.Scanner].
-func (p *Palette) Scan(src any) error { return scan("Palette.Scan", src, p) }
+func (p *Palette) Scan(src any) error { return sqltext.Scan("palette.Palette.Scan", src, p) }
 
 // A swatchText is a swatch that is read from its text; in JSON a swatch is an object.
 type swatchText Swatch
@@ -51,22 +51,4 @@ func (s *swatchText) UnmarshalText(text []byte) error {
 		*s = swatchText(parsed)
 	}
 	return err
-}
-
-func value(v encoding.TextMarshaler) (driver.Value, error) {
-	text, err := v.MarshalText()
-	if err != nil {
-		return nil, err
-	}
-	return string(text), nil
-}
-
-func scan(fn string, src any, to encoding.TextUnmarshaler) error {
-	switch src := src.(type) {
-	case string:
-		return to.UnmarshalText([]byte(src))
-	case []byte:
-		return to.UnmarshalText(src)
-	}
-	return refuse(fn, "src", fmt.Sprintf("%T", src), "a string or bytes", units.ErrSyntax)
 }

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/fircone/internal/sqltext"
 	"example.com/fircone/units"
 )
 
@@ -125,7 +126,7 @@ func (e *Exposure) UnmarshalText(text []byte) error {
 }
 
 // Value returns the text of e for a database column.
-func (e Exposure) Value() (driver.Value, error) { return value(e) }
+func (e Exposure) Value() (driver.Value, error) { return sqltext.Value(e) }
 
 // Scan sets *e from a database column of text.
-func (e *Exposure) Scan(src any) error { return scan(e, "Exposure.Scan", src) }
+func (e *Exposure) Scan(src any) error { return sqltext.Scan("sizing.Exposure.Scan", src, e) }

@@ -1,9 +1,6 @@
 package sizing
 
 import (
-	"database/sql/driver"
-	"encoding"
-	"fmt"
 	"strconv"
 	"strings"
 
@@ -51,26 +48,6 @@ func marshalName(fn, field string, i int, text string, names []string) ([]byte, 
 		return nil, nameError(fn, field, text, names)
 	}
 	return []byte(text), nil
-}
-
-// value returns the text of v for a database column.
-func value(v encoding.TextMarshaler) (driver.Value, error) {
-	text, err := v.MarshalText()
-	if err != nil {
-		return nil, err
-	}
-	return string(text), nil
-}
-
-// scan sets v from a database column of text.
-func scan(v encoding.TextUnmarshaler, fn string, src any) error {
-	switch src := src.(type) {
-	case string:
-		return v.UnmarshalText([]byte(src))
-	case []byte:
-		return v.UnmarshalText(src)
-	}
-	return &units.Error{Func: "sizing." + fn, Field: "src", Value: fmt.Sprintf("%T", src), Want: "text", Err: units.ErrSyntax}
 }
 
 // listOf returns "full, slim or pencil".

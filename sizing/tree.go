@@ -6,6 +6,7 @@ import (
 	"strconv"
 
 	"example.com/fircone/internal/elem"
+	"example.com/fircone/internal/sqltext"
 	"example.com/fircone/units"
 )
 
@@ -71,10 +72,10 @@ func (t *Taper) UnmarshalText(text []byte) error {
 }
 
 // Value returns the text of t for a database column.
-func (t Taper) Value() (driver.Value, error) { return value(t) }
+func (t Taper) Value() (driver.Value, error) { return sqltext.Value(t) }
 
 // Scan sets *t from a database column of text.
-func (t *Taper) Scan(src any) error { return scan(t, "Taper.Scan", src) }
+func (t *Taper) Scan(src any) error { return sqltext.Scan("sizing.Taper.Scan", src, t) }
 
 // A TreeKind is what a tree is made of. Its text is "cut", "artificial", "pre-lit" or
 // "metal".
@@ -105,10 +106,10 @@ func (k *TreeKind) UnmarshalText(text []byte) error {
 }
 
 // Value returns the text of k for a database column.
-func (k TreeKind) Value() (driver.Value, error) { return value(k) }
+func (k TreeKind) Value() (driver.Value, error) { return sqltext.Value(k) }
 
 // Scan sets *k from a database column of text.
-func (k *TreeKind) Scan(src any) error { return scan(k, "TreeKind.Scan", src) }
+func (k *TreeKind) Scan(src any) error { return sqltext.Scan("sizing.TreeKind.Scan", src, k) }
 
 // lit reports whether the trees of a kind are given lights.
 func (k TreeKind) lit() bool { return k == Cut || k == Artificial }

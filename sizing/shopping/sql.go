@@ -2,24 +2,23 @@ package shopping
 
 import (
 	"database/sql/driver"
-	"encoding"
 	"fmt"
 
-	"example.com/fircone/units"
+	"example.com/fircone/internal/sqltext"
 )
 
 // Value returns the text of k.
-func (k Kind) Value() (driver.Value, error) { return value(k) }
+func (k Kind) Value() (driver.Value, error) { return sqltext.Value(k) }
 
 // Scan reads a text as [ParseKind] does. Anything but a string or bytes, NULL too, is an
 // error wrapping [units.ErrSyntax].
-func (k *Kind) Scan(src any) error { return scan("Kind.Scan", src, k) }
+func (k *Kind) Scan(src any) error { return sqltext.Scan("shopping.Kind.Scan", src, k) }
 
 // Value returns the text of i.
-func (i Item) Value() (driver.Value, error) { return value(i) }
+func (i Item) Value() (driver.Value, error) { return sqltext.Value(i) }
 
 // Scan reads a text as [ParseItem] does; see [Kind.Scan].
-func (i *Item) Scan(src any) error { return scan("Item.Scan", src, i) }
+func (i *Item) Scan(src any) error { return sqltext.Scan("shopping.Item.Scan", src, i) }
 
 // Value returns the text of q.
 func (q Quantity) Value() (driver.Value, error) { return q.String(), nil }
@@ -29,7 +28,7 @@ func (q *Quantity) Scan(src any) error {
 	if n, ok := src.(int64); ok {
 		src = fmt.Sprint(n)
 	}
-	return scan("Quantity.Scan", src, (*quantityText)(q))
+	return sqltext.Scan("shopping.Quantity.Scan", src, (*quantityText)(q))
 }
 
 // A quantityText is a quantity that is read from its text; in JSON it may be a number.
@@ -41,22 +40,4 @@ func (q *quantityText) UnmarshalText(text []byte) error {
 		*q = quantityText(parsed)
 	}
 	return err
-}
-
-func value(v encoding.TextMarshaler) (driver.Value, error) {
-	text, err := v.MarshalText()
-	if err != nil {
-		return nil, err
-	}
-	return string(text), nil
-}
-
-func scan(fn string, src any, to encoding.TextUnmarshaler) error {
-	switch src := src.(type) {
-	case string:
-		return to.UnmarshalText([]byte(src))
-	case []byte:
-		return to.UnmarshalText(src)
-	}
-	return &units.Error{Func: "shopping." + fn, Field: "src", Value: fmt.Sprintf("%T", src), Want: "a string or bytes", Err: units.ErrSyntax}
 }
