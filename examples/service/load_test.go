@@ -16,7 +16,7 @@ import (
 // The load of a real client on loopback: connections that stay open, each with
 // one request after the other. It is bounded by b.N:
 //
-//	go test -run '^$' -bench Load -benchtime 5000x ./examples/service
+//	go test -run '^$' -bench Load -benchtime 5000x    # in this folder
 func BenchmarkLoad(b *testing.B) {
 	small := []byte(`{"trees":[{"height":"9 ft"}]}`)
 	for _, load := range []struct {

@@ -1,7 +1,7 @@
 // Service answers over HTTP how much of everything a tree or a mantel takes,
 // with a small page to try it.
 //
-//	go run ./examples/service
+//	go run -C examples/service .
 //
 // listens on 127.0.0.1:8080. POST a job to /plan and get the plan, to /picture
 // and get a drawing of it; /openapi.json describes both. The page at / asks the

@@ -1,11 +1,11 @@
 // Offline writes a folder with the page of the service and all that it needs to
 // compute by itself, for any web server, a kiosk or an app's web view.
 //
-//	go run ./examples/service/offline -o FOLDER
+//	go run -C examples/service ./offline -o FOLDER
 //
 // The service offers the same page if it is given the folder:
 //
-//	go run ./examples/service -browser FOLDER
+//	go run -C examples/service . -browser FOLDER
 package main
 
 import (

@@ -10,6 +10,6 @@ import (
 )
 
 func main() {
-	fmt.Fprintln(os.Stderr, "wasm: this program runs in a browser: go run ./examples/service/offline builds it")
+	fmt.Fprintln(os.Stderr, "wasm: this program runs in a browser: go run -C examples/service ./offline builds it")
 	os.Exit(2)
 }
