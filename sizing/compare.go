@@ -16,9 +16,10 @@ type Comparison struct {
 	Rules Rules `json:"rules"` // what Rule was counted by
 	Look  Look  `json:"look"`  // what is matched
 
-	Rule    Amounts `json:"rule"`    // by rule
-	Shape   Amounts `json:"shape"`   // by shape, to match Look
-	ByShape bool    `json:"byShape"` // go by Shape, not by Rule; you may set it
+	// What the tree takes of each kind, pieces or a length: each accent as if alone, see Needs.
+	Rule    shopping.ByKind[shopping.Quantity] `json:"rule"`    // by rule
+	Shape   shopping.ByKind[shopping.Quantity] `json:"shape"`   // by shape, to match Look
+	ByShape bool                               `json:"byShape"` // go by Shape, not by Rule; you may set it
 
 	// RuleLook is how the tree looks if dressed by rule. A spacing is zero where the rule
 	// asks for none, or for too much or too little to wind.
@@ -181,15 +182,14 @@ func checkAccents(fn string, accents []shopping.Kind) error {
 	return nil
 }
 
-// String returns [Comparison.Format] in feet and inches.
-func (c Comparison) String() string { return c.Format(units.InFeetInches) }
-
-// Format returns a line for each kind that both the rules and the look ask for, such as
+// String returns a line for each kind that both the rules and the look ask for, such as
 //
 //	garland: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 1/4 in apart takes 184 ft
 //
 // Spacings are rounded up to a quarter inch, from 2 ft on to an inch; lengths up to a foot.
-func (c Comparison) Format(style units.Style) string {
+func (c Comparison) String() string { return c.text(units.InFeetInches) }
+
+func (c Comparison) text(style units.Style) string {
 	var lines []string
 	for k := range c.Rule {
 		kind := shopping.Kind(k)
@@ -252,6 +252,6 @@ func (c Comparison) wound(kind shopping.Kind, by string, style units.Style) stri
 // tooLong reports whether a garland of this length would be wound less than
 // minSpacing apart.
 func (c Comparison) tooLong(garland units.Length) bool {
-	s, err := c.Tree.surface("Comparison.Format", "/tree/")
+	s, err := c.Tree.surface("Comparison.String", "/tree/")
 	return err == nil && s.cone.spacing(garland, s.turn()) < minSpacing
 }

@@ -178,7 +178,7 @@
 //	65 % as wide as high: 56 ornaments, 73 ft of garland
 //	70 % as wide as high: 61 ornaments, 79 ft of garland
 //
-// Supplies are rounded up, and no text says less than its value. Format methods print in any
+// Supplies are rounded up, and no text says less than its value. [Format] prints in any
 // [units.Style]. Errors are [units.Error]: ErrRange for a value outside its range, ErrName for an
 // unknown name.
 //

@@ -236,16 +236,18 @@ func ExampleCover() {
 	// 9 ft: 81 balls cover 4.1 % <nil>
 }
 
-func ExampleLook_Format() {
-	fmt.Println(sizing.CommonLook().Format(units.InMetric))
-	// Output: garland 26 cm apart, ribbon 26 cm apart; 4.1 % covered by ornaments; to the square meter 4.30 picks, 143 lights
-}
-
-func ExampleComparison_Format() {
+// By hand: 10.16 in are 25.8 cm, up to half a centimeter; 6 ft are 1.83 m.
+func ExampleFormat() {
+	fmt.Println(sizing.Format(sizing.CommonLook(), units.InMetric))
 	look := sizing.Look{Spacing: shopping.ByKind[units.Length]{shopping.Garland: 25 * units.Centimeter}}
 	c, err := sizing.CommonPractice().Compare(look, sizing.Tree{Height: 210 * units.Centimeter})
-	fmt.Println(c.Format(units.InMetric), err)
-	// Output: garland: 9 m for each meter gives wraps 25.5 cm apart here; 25 cm apart takes 19.3 m <nil>
+	fmt.Println(sizing.Format(c, units.InMetric), err)
+	ladder := sizing.Ladder{Size: 6 * units.Foot, Cautions: []units.Caution{{Text: "follow its label"}}}
+	fmt.Println(sizing.Format(ladder, units.InMetric))
+	// Output:
+	// garland 26 cm apart, ribbon 26 cm apart; 4.1 % covered by ornaments; to the square meter 4.30 picks, 143 lights
+	// garland: 9 m for each meter gives wraps 25.5 cm apart here; 25 cm apart takes 19.3 m <nil>
+	// 1.83 m stepladder; follow its label
 }
 
 // Geometry. By hand: half of a cone 54 in high and 35.1 in wide is 1565 sq in, and over
@@ -275,11 +277,6 @@ func ExampleRoom_Fit() {
 func ExampleFit_String() {
 	fmt.Println(sizing.Fit{Verdict: "does not fit", Tallest: 7 * units.Foot, Spare: -3 * units.Inch, Caution: units.Caution{Text: "keep clear of lamps"}}.String())
 	// Output: does not fit: 3 in past the ceiling, 7 ft is the tallest; keep clear of lamps
-}
-
-func ExampleFit_Format() {
-	fmt.Println(sizing.Fit{Verdict: "tight", Tallest: 213 * units.Centimeter, Spare: 15 * units.Centimeter, Caution: units.Caution{Text: "keep clear of lamps"}}.Format(units.InMetric))
-	// Output: tight: 15 cm to spare, 2.13 m is the tallest; keep clear of lamps
 }
 
 // Makers' labels, from memory: a 6 ft stepladder reaches 10 ft. The tip of this
@@ -314,10 +311,4 @@ func ExampleLadder_String() {
 	ladder := sizing.Ladder{Size: 6 * units.Foot, In: 35 * units.Inch, Cautions: []units.Caution{{Text: "follow its label"}}}
 	fmt.Println(ladder.String())
 	// Output: 6 ft stepladder, the tip 2 ft 11 in in from the branch line; follow its label
-}
-
-func ExampleLadder_Format() {
-	ladder := sizing.Ladder{Size: 6 * units.Foot, Cautions: []units.Caution{{Text: "follow its label"}}}
-	fmt.Println(ladder.Format(units.InMetric))
-	// Output: 1.83 m stepladder; follow its label
 }

@@ -29,7 +29,6 @@ func TestFields(t *testing.T) {
 	label := lights.Label{Lamps: 100, Length: 25 * ft, Power: 5 * units.Watt, EndToEnd: 3}
 	strings := lights.Strings{Each: label, Count: 9}
 	circuit := lights.Circuit{Volts: 120, Amperes: 15, Other: units.Watt}
-	season := lights.Season{HoursPerDay: decimal.New(12, 0), Days: 40}
 	count := 0
 	// Each value by the name of its argument, or none for a receiver, with what uses it.
 	try := func(at string, value any, calls ...func() error) {
@@ -99,7 +98,6 @@ func TestFields(t *testing.T) {
 	try("", &label, func() error { _, err := label.For(shopping.Quantity{Pieces: 9}); return err })
 	try("", &strings, func() error { _, err := strings.Runs(); return err })
 	try("/circuit", &circuit, func() error { _, err := strings.Load(circuit); return err })
-	try("/season", &season, func() error { _, err := strings.Use(season); return err })
 	if count < 90 {
 		t.Errorf("only %d fields tried", count)
 	}

@@ -26,12 +26,12 @@ func (c cone) Slant() (units.Length, error)     { return units.Length(math.Round
 func (c cone) LateralArea() (units.Area, error) { return c.area(), nil }
 
 // ruled, matched and looked are what Compare finds by rule, by shape and as a look.
-func ruled(r Rules, t Tree) (Amounts, error) {
+func ruled(r Rules, t Tree) (shopping.ByKind[shopping.Quantity], error) {
 	c, err := r.Compare(Look{}, t)
 	return c.Rule, err
 }
 
-func matched(r Rules, l Look, t Tree) (Amounts, error) {
+func matched(r Rules, l Look, t Tree) (shopping.ByKind[shopping.Quantity], error) {
 	c, err := r.Compare(l, t)
 	return c.Shape, err
 }

@@ -59,7 +59,7 @@ func (r Rules) surface(fn string, t Tree) (s surface, err error) {
 }
 
 // look returns the look of what is dressed with amounts.
-func (s surface) look(amounts Amounts) (l Look) {
+func (s surface) look(amounts shopping.ByKind[shopping.Quantity]) (l Look) {
 	for kind, q := range amounts {
 		switch {
 		case kind == int(shopping.Ornament):
@@ -78,9 +78,9 @@ func (s surface) look(amounts Amounts) (l Look) {
 }
 
 // match returns what it takes to match a look, for rules and a tree that amounts has passed.
-func (r Rules) match(fn string, l Look, t Tree, s surface) (a Amounts, err error) {
+func (r Rules) match(fn string, l Look, t Tree, s surface) (a shopping.ByKind[shopping.Quantity], err error) {
 	if !(l.Cover >= 0 && l.Cover <= 1) {
-		return Amounts{}, rangeError(fn, "/look/cover", strconv.FormatFloat(l.Cover, 'g', -1, 64), "0 to 1")
+		return shopping.ByKind[shopping.Quantity]{}, rangeError(fn, "/look/cover", strconv.FormatFloat(l.Cover, 'g', -1, 64), "0 to 1")
 	}
 	if l.Cover != 0 {
 		n := int(float64(float64(l.Cover*s.nm2())/s.balls.disc()) + 0.5)
@@ -91,7 +91,7 @@ func (r Rules) match(fn string, l Look, t Tree, s surface) (a Amounts, err error
 		spacing, each := l.Spacing[kind], l.Each[kind]
 		if spacing != 0 {
 			if !running || spacing < minSpacing || spacing > maxSpacing {
-				return Amounts{}, rangeError(fn, "/look/spacing/"+shopping.Kind(kind).String(), spacing.String(), wantEach(running, "1/4 in to 100 ft"))
+				return shopping.ByKind[shopping.Quantity]{}, rangeError(fn, "/look/spacing/"+shopping.Kind(kind).String(), spacing.String(), wantEach(running, "1/4 in to 100 ft"))
 			}
 			if kind > 0 && spacing == l.Spacing[kind-1] { // ribbon, as a rule: half the work
 				a[kind] = a[kind-1]
@@ -102,7 +102,7 @@ func (r Rules) match(fn string, l Look, t Tree, s surface) (a Amounts, err error
 		if each != 0 {
 			counted := !running && kind != int(shopping.Ornament)
 			if !counted || each < minEach || each > maxEach {
-				return Amounts{}, rangeError(fn, "/look/each/"+shopping.Kind(kind).String(), each.String(), wantEach(counted, "1/100 sq in to 10000 m²"))
+				return shopping.ByKind[shopping.Quantity]{}, rangeError(fn, "/look/each/"+shopping.Kind(kind).String(), each.String(), wantEach(counted, "1/100 sq in to 10000 m²"))
 			}
 			a[kind] = t.supplied(shopping.Kind(kind), shopping.Quantity{Pieces: int((s.area + each - 1) / each)})
 		}
@@ -118,12 +118,11 @@ func wantEach(has bool, want string) string {
 	return "0"
 }
 
-// String returns [Look.Format] in feet and inches.
-func (l Look) String() string { return l.Format(units.InFeetInches) }
-
-// Format returns one line such as "garland 10 1/4 in apart; 4.1 % covered by ornaments; to the
+// String returns one line such as "garland 10 1/4 in apart; 4.1 % covered by ornaments; to the
 // square foot 0.40 picks, 13 lights". Spacings are rounded up, so that garland does not run out.
-func (l Look) Format(style units.Style) string {
+func (l Look) String() string { return l.text(units.InFeetInches) }
+
+func (l Look) text(style units.Style) string {
 	var wraps, pieces, parts []string
 	for k := range l.Each {
 		kind := shopping.Kind(k)

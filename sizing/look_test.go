@@ -156,7 +156,7 @@ func TestMatch(t *testing.T) {
 	if err != nil || a[shopping.Garland].Length != 94*ft+6*in || a[shopping.Ribbon].Length != 49*ft+2*in {
 		t.Errorf("half of 12 ft at 10 in: %v, %v", a, err)
 	}
-	if a, err := matched(rules, Look{}, Tree{Height: 12 * ft}); a != (Amounts{}) || err != nil {
+	if a, err := matched(rules, Look{}, Tree{Height: 12 * ft}); a != (shopping.ByKind[shopping.Quantity]{}) || err != nil {
 		t.Errorf("a bare look: %v, %v", a, err)
 	}
 	for _, row := range []struct {
@@ -231,13 +231,13 @@ func TestRulesThatCannotBeWound(t *testing.T) {
 		cannot string // garland, ribbon or both
 	}{
 		// By hand: 9 ft of garland and 9.46 ft of slope.
-		{"too short", Rules{PerFoot: Amounts{shopping.Garland: {Length: 1 * ft}, shopping.Ribbon: {Length: 9 * ft}}}, Tree{Height: 9 * ft}, "garland: 1 ft for each foot is too short to go round here; 10 1/4 in apart takes 104 ft", "garland"},
-		{"ribbon too short", Rules{PerFoot: Amounts{shopping.Garland: {Length: 9 * ft}, shopping.Ribbon: {Length: 6 * in}}}, Tree{Height: 9 * ft}, "garland: 9 ft for each foot gives wraps 13 1/4 in apart here; 10 1/4 in apart takes 104 ft", "ribbon"},
-		{"both too short", Rules{PerFoot: Amounts{shopping.Garland: {Length: 6 * in}, shopping.Ribbon: {Length: 6 * in}}}, Tree{Height: 9 * ft}, "garland or ribbon: 6 in for each foot is too short to go round here; 10 1/4 in apart takes 104 ft", "both"},
+		{"too short", Rules{PerFoot: shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: 1 * ft}, shopping.Ribbon: {Length: 9 * ft}}}, Tree{Height: 9 * ft}, "garland: 1 ft for each foot is too short to go round here; 10 1/4 in apart takes 104 ft", "garland"},
+		{"ribbon too short", Rules{PerFoot: shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: 9 * ft}, shopping.Ribbon: {Length: 6 * in}}}, Tree{Height: 9 * ft}, "garland: 9 ft for each foot gives wraps 13 1/4 in apart here; 10 1/4 in apart takes 104 ft", "ribbon"},
+		{"both too short", Rules{PerFoot: shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: 6 * in}, shopping.Ribbon: {Length: 6 * in}}}, Tree{Height: 9 * ft}, "garland or ribbon: 6 in for each foot is too short to go round here; 10 1/4 in apart takes 104 ft", "both"},
 		// By hand: a sixth of 1.07 sq ft is 25.8 sq in, and over 9 ft 0.24 in wide. To
 		// match takes the slope of 1.05 ft at least, and a little more.
 		{"too long", CommonPractice(), Tree{Height: 1 * ft, Exposure: 60 * Degree}, "garland or ribbon: 9 ft for each foot is too long to wind here; 10 1/4 in apart takes 2 ft", "both"},
-		{"far too long", Rules{PerFoot: Amounts{shopping.Garland: {Length: 100 * ft}, shopping.Pick: {Pieces: 3}}}, Tree{Height: 1 * ft, Taper: Pencil, Exposure: HalfTree}, "garland: 100 ft for each foot is too long to wind here; 10 1/4 in apart takes 2 ft", "garland"},
+		{"far too long", Rules{PerFoot: shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: 100 * ft}, shopping.Pick: {Pieces: 3}}}, Tree{Height: 1 * ft, Taper: Pencil, Exposure: HalfTree}, "garland: 100 ft for each foot is too long to wind here; 10 1/4 in apart takes 2 ft", "garland"},
 	} {
 		l, err := looked(row.r, row.t)
 		a, _ := ruled(row.r, row.t)
@@ -258,7 +258,7 @@ func TestRulesThatCannotBeWound(t *testing.T) {
 	s, _ := tree.surface("", "/")
 	for _, p := range []units.Length{minSpacing, maxSpacing} {
 		length, _ := c.SpiralLength(p)
-		l := s.look(Amounts{shopping.Garland: {Length: length}})
+		l := s.look(shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: length}})
 		if l.Spacing[shopping.Garland] < p-1 && p == minSpacing || l.Spacing[shopping.Garland] > p+1 || l.Spacing[shopping.Garland] == 0 {
 			t.Errorf("%v of garland: %v", length, l.Spacing[shopping.Garland])
 		}
@@ -266,7 +266,7 @@ func TestRulesThatCannotBeWound(t *testing.T) {
 		if p == maxSpacing {
 			off = -1
 		}
-		if l := s.look(Amounts{shopping.Garland: {Length: length + off}}); l != (Look{}) {
+		if l := s.look(shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: length + off}}); l != (Look{}) {
 			t.Errorf("%v of garland: %v", length+off, l)
 		}
 	}
@@ -276,7 +276,7 @@ func TestRulesThatCannotBeWound(t *testing.T) {
 // garland cannot be wound.
 func TestCompareNeverFails(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		r := Rules{PerFoot: Amounts{shopping.Garland: {Length: units.Length(rapid.Int64Range(1, int64(100*ft)).Draw(t, "garland"))}}}
+		r := Rules{PerFoot: shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: units.Length(rapid.Int64Range(1, int64(100*ft)).Draw(t, "garland"))}}}
 		degrees := rapid.IntRange(1, 360).Draw(t, "degrees")
 		tree := Tree{
 			Height:   units.Length(rapid.Int64Range(int64(minHeight), int64(maxHeight)).Draw(t, "height")),
@@ -322,7 +322,7 @@ func TestLookProperties(t *testing.T) {
 	r := CommonPractice()
 	rapid.Check(t, func(t *rapid.T) {
 		tree := drawTree(t)
-		amounts := func(l Look, tree Tree) Amounts {
+		amounts := func(l Look, tree Tree) shopping.ByKind[shopping.Quantity] {
 			a, err := matched(r, l, tree)
 			if err != nil {
 				t.Fatal(err)
@@ -474,7 +474,7 @@ lights: 100 for each foot gives 7.76 to the square foot here; 13 takes 2100`
 garland: 9 m for each meter gives wraps 44.5 cm apart here; 25.5 cm apart takes 56.9 m
 picks: 9.84 for each meter gives 2.51 to the square meter here; 4.30 takes 62
 lights: 328 for each meter gives 84 to the square meter here; 143 takes 2100`
-	if got := c.Format(units.InMetric); got != want {
+	if got := Format(c, units.InMetric); got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
 	r := CommonPractice()
@@ -501,7 +501,7 @@ func TestWholeTreeDoesNotAllocate(t *testing.T) {
 		load, err5 := s.Load(lights.Circuit{Volts: 120, Amperes: 15})
 		fit, err6 := Room{Ceiling: 10 * ft}.Fit(c.Tree)
 		if err1 != nil || err2 != nil || err3 != nil || err4 != nil || err5 != nil || err6 != nil ||
-			area == 0 || garland == 0 || load.Over || fit.Verdict != "fits" {
+			area == 0 || garland == 0 || load.Power > load.Limit || fit.Verdict != "fits" {
 			t.Error("not sized")
 		}
 	}); n != 0 {

@@ -152,13 +152,12 @@ func (r Room) top(fn string, t Tree, topper units.Length) (units.Length, error) 
 	return r.Stand + t.Height + topper, checkHeight(fn, "/tree/height", t.Height)
 }
 
-// String returns [Fit.Format] in feet and inches.
-func (f Fit) String() string { return f.Format(units.InFeetInches) }
-
-// Format returns one line such as "fits: 1 ft to spare, 9 ft is the tallest; keep tip and
+// String returns one line such as "fits: 1 ft to spare, 9 ft is the tallest; keep tip and
 // topper clear ...", rounded to a quarter inch on the safe side. The zero Fit is "nothing was
 // checked".
-func (f Fit) Format(style units.Style) string {
+func (f Fit) String() string { return f.text(units.InFeetInches) }
+
+func (f Fit) text(style units.Style) string {
 	if f == (Fit{}) {
 		return unchecked
 	}
@@ -281,12 +280,11 @@ func (r Room) Ladder(tree Tree) (Ladder, error) {
 	return l, nil
 }
 
-// String returns [Ladder.Format] in feet and inches.
-func (l Ladder) String() string { return l.Format(units.InFeetInches) }
-
-// Format returns one line such as "6 ft stepladder, the tip 2 ft 11 in in from the branch line;
+// String returns one line such as "6 ft stepladder, the tip 2 ft 11 in in from the branch line;
 // ...". The zero Ladder is "nothing was checked".
-func (l Ladder) Format(style units.Style) string {
+func (l Ladder) String() string { return l.text(units.InFeetInches) }
+
+func (l Ladder) text(style units.Style) string {
 	if len(l.Cautions) == 0 {
 		return unchecked
 	}

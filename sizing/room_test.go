@@ -361,7 +361,7 @@ func TestFitText(t *testing.T) {
 	// By hand: 30.48 and 274.32 cm, down to half a centimeter.
 	f, err := Room{Ceiling: 10 * ft}.Fit(tree)
 	f.Caution.Text = "care"
-	if got, want := f.Format(units.InMetric), "fits: 30 cm to spare, 2.74 m is the tallest; care"; got != want || err != nil {
+	if got, want := Format(f, units.InMetric), "fits: 30 cm to spare, 2.74 m is the tallest; care"; got != want || err != nil {
 		t.Errorf("in metric: %q, %v; want %q", got, err, want)
 	}
 }
@@ -497,7 +497,7 @@ func TestLadder(t *testing.T) {
 		t.Errorf("at 30 ft: %v, %v", l, err)
 	}
 	l, err := Room{}.Ladder(Tree{Height: 15 * ft})
-	if got, want := l.Format(units.InMetric), "4.27 m stepladder, the tip 1.49 m in from the branch line; set it"; !strings.HasPrefix(got, want) || err != nil {
+	if got, want := Format(l, units.InMetric), "4.27 m stepladder, the tip 1.49 m in from the branch line; set it"; !strings.HasPrefix(got, want) || err != nil {
 		t.Errorf("in metric: %q, %v", got, err)
 	}
 }

@@ -27,7 +27,7 @@ type Rules struct {
 
 	// PerFoot is what each foot of height takes: 0 to 100 ft of garland or ribbon, 0 to
 	// 10,000 picks or lights, and nothing else.
-	PerFoot Amounts `json:"perFoot"`
+	PerFoot shopping.ByKind[shopping.Quantity] `json:"perFoot"`
 
 	// Sizes are the diameters of round ornament to be had, 1/4 in to 3 ft, smallest
 	// first, up to 100. Empty is those of CommonPractice.
@@ -38,10 +38,6 @@ type Rules struct {
 	HomeLargest units.Length `json:"homeLargest"` // zero: 6 in
 	HallLargest units.Length `json:"hallLargest"` // zero: 12 in
 }
-
-// Amounts are how much a tree takes of each kind: pieces, or a length. Each accent is what it
-// takes if it is the only one, see [Comparison.Needs].
-type Amounts = shopping.ByKind[shopping.Quantity]
 
 // dressings are the kinds that a tree is dressed with besides ornaments, in the
 // order of a list. An accent is drawn through the branches, and one is enough; the
@@ -69,7 +65,7 @@ func CommonPractice() Rules {
 	return Rules{
 		TypesPerFoot: 1,
 		EachSpread:   2,
-		PerFoot: Amounts{
+		PerFoot: shopping.ByKind[shopping.Quantity]{
 			shopping.Garland: {Length: 9 * units.Foot},
 			shopping.Ribbon:  {Length: 9 * units.Foot},
 			shopping.Pick:    {Pieces: 3},
@@ -186,24 +182,24 @@ func (r Rules) supply(fn, field string, height units.Length, kind shopping.Kind)
 }
 
 // amounts returns what a tree takes by rule, see Compare.
-func (r Rules) amounts(fn string, t Tree) (a Amounts, err error) {
+func (r Rules) amounts(fn string, t Tree) (a shopping.ByKind[shopping.Quantity], err error) {
 	types, err := r.types(fn, "/tree/height", t.Height)
 	if err != nil {
-		return Amounts{}, err
+		return shopping.ByKind[shopping.Quantity]{}, err
 	}
 	if t.Kind >= numKinds {
-		return Amounts{}, nameError(fn, "/tree/kind", t.Kind.String(), kindNames[:])
+		return shopping.ByKind[shopping.Quantity]{}, nameError(fn, "/tree/kind", t.Kind.String(), kindNames[:])
 	}
 	for kind, q := range r.PerFoot {
 		if kind := shopping.Kind(kind); q != (shopping.Quantity{}) && !dresses(kind) {
-			return Amounts{}, rangeError(fn, "/perFoot/"+kind.String(), q.String(), "nothing: no rule goes by the foot of a tree")
+			return shopping.ByKind[shopping.Quantity]{}, rangeError(fn, "/perFoot/"+kind.String(), q.String(), "nothing: no rule goes by the foot of a tree")
 		}
 	}
 	a[shopping.Ornament].Pieces = types * wholeFeet(t.Height)
 	for _, d := range dressings {
 		q, err := r.supply(fn, "/tree/height", t.Height, d.kind)
 		if err != nil {
-			return Amounts{}, err
+			return shopping.ByKind[shopping.Quantity]{}, err
 		}
 		a[d.kind] = t.supplied(d.kind, q)
 	}

@@ -146,7 +146,7 @@ func TestMetricReachesEveryText(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	texts := []string{c.Format(units.InMetric), c.Look.Format(units.InMetric), fit.Format(units.InMetric), ladder.Format(units.InMetric)}
+	texts := []string{Format(c, units.InMetric), Format(c.Look, units.InMetric), Format(fit, units.InMetric), Format(ladder, units.InMetric)}
 	for _, n := range slices.Concat(needs, byRule[1:]) {
 		texts = append(texts, n.Basis)
 	}

@@ -10,6 +10,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -151,7 +152,7 @@ func TestMadeUpComparisons(t *testing.T) {
 	if m, err := (Rules{}).Mix(Tree{Height: 48 * ft, Public: true}, 1); err != nil || m[0].Item.Size != 6*in {
 		t.Errorf("%v, %v", m, err)
 	}
-	if a, err := ruled(Rules{}, Tree{Height: 9 * ft, Kind: numKinds}); a != (Amounts{}) || !errors.Is(err, units.ErrName) {
+	if a, err := ruled(Rules{}, Tree{Height: 9 * ft, Kind: numKinds}); a != (shopping.ByKind[shopping.Quantity]{}) || !errors.Is(err, units.ErrName) {
 		t.Errorf("%v, %v", a, err)
 	}
 }

@@ -13,20 +13,20 @@ import (
 
 // A TreePlan is the figures for one tree.
 type TreePlan struct {
-	Tree                      // as given, with a handle and a bare tip
-	Types   int               `json:"types"`            // of ornament, by rule
-	Each    units.Range[int]  `json:"each"`             // pieces of each
-	Rule    sizing.Amounts    `json:"rule"`             // by rule, each accent as if alone
-	Shape   sizing.Amounts    `json:"shape"`            // to match the look of the house
-	Planned sizing.Amounts    `json:"planned"`          // one of these two
-	Look    sizing.Look       `json:"look"`             // as planned: how far apart garland is wound
-	Needs   []shopping.Need   `json:"needs"`            // the same, by color and size
-	Shares  []shopping.Share  `json:"shares,omitempty"` // what it gets of that, and substitutes
-	Pieces  []placement.Piece `json:"pieces"`           // what hangs: types by color and size
-	Fit     *sizing.Fit       `json:"fit,omitempty"`    // nil without a ceiling
-	Ladder  sizing.Ladder     `json:"ladder"`           // to set the topper
-	Strings lights.Strings    `json:"strings,omitzero"` // zero without a label
-	Load    lights.Load       `json:"load,omitzero"`    // on a circuit of their own
+	Tree                                       // as given, with a handle and a bare tip
+	Types   int                                `json:"types"`            // of ornament, by rule
+	Each    units.Range[int]                   `json:"each"`             // pieces of each
+	Rule    shopping.ByKind[shopping.Quantity] `json:"rule"`             // by rule, each accent as if alone
+	Shape   shopping.ByKind[shopping.Quantity] `json:"shape"`            // to match the look of the house
+	Planned shopping.ByKind[shopping.Quantity] `json:"planned"`          // one of these two
+	Look    sizing.Look                        `json:"look"`             // as planned: how far apart garland is wound
+	Needs   []shopping.Need                    `json:"needs"`            // the same, by color and size
+	Shares  []shopping.Share                   `json:"shares,omitempty"` // what it gets of that, and substitutes
+	Pieces  []placement.Piece                  `json:"pieces"`           // what hangs: types by color and size
+	Fit     *sizing.Fit                        `json:"fit,omitempty"`    // nil without a ceiling
+	Ladder  sizing.Ladder                      `json:"ladder"`           // to set the topper
+	Strings lights.Strings                     `json:"strings,omitzero"` // zero without a label
+	Load    lights.Load                        `json:"load,omitzero"`    // on a circuit of their own
 }
 
 // What stands in for a handle and a bare tip that were not measured, when pieces are placed: a twelfth of

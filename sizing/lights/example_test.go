@@ -53,7 +53,7 @@ func ExampleLoad_String() {
 // days, at $0.119 costs $9.996.
 func ExampleStrings_Use() {
 	strings := lights.Strings{Each: lights.Label{Lamps: 25, Length: 25 * units.Foot, Power: 175 * units.Watt}, Count: 1}
-	use, err := strings.Use(lights.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40})
+	use, err := strings.Use(decimal.NewFromInt(12), 40)
 	fmt.Println(use.Energy, "kWh", use.Energy.Mul(decimal.RequireFromString("0.119")), err)
 	// Output: 84 kWh 9.996 <nil>
 }

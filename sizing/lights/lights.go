@@ -99,8 +99,7 @@ type Load struct {
 	Power units.Power `json:"power"` // of the strings and of what else is on the circuit
 	Limit units.Power `json:"limit"` // 80 % of the circuit, for a load on for 3 h or more
 
-	Over    bool          `json:"over"`    // Power is over Limit
-	Caution units.Caution `json:"caution"` // "load", or "overload" if Over: what to do, and whom to ask
+	Caution units.Caution `json:"caution"` // "load", or "overload" over Limit: what to do, and whom to ask
 }
 
 // The cautions by their codes.
@@ -151,7 +150,7 @@ func (s Strings) Load(circuit Circuit) (Load, error) {
 		Limit:   units.Power(circuit.Volts) * units.Power(circuit.Amperes) * units.Watt * 80 / 100,
 		Caution: cautionOf("load"),
 	}
-	if l.Over = l.Power > l.Limit; l.Over {
+	if l.Power > l.Limit {
 		l.Caution = cautionOf("overload")
 	}
 	return l, nil
@@ -164,17 +163,10 @@ func (l Load) String() string {
 		return unchecked
 	}
 	verdict := "within the limit"
-	if l.Over {
+	if l.Power > l.Limit {
 		verdict = "OVER THE LIMIT"
 	}
 	return l.Power.String() + " of " + l.Limit.String() + ": " + verdict + "; " + l.Caution.Text
-}
-
-// A Season is how long lights are on. The usual one is 12 hours a day for 40 days. Hours have up
-// to 16 decimal places; decimal is github.com/shopspring/decimal.
-type Season struct {
-	HoursPerDay decimal.Decimal `json:"hoursPerDay"` // 0 to 24
-	Days        int             `json:"days"`        // 0 to 366
 }
 
 // A Use is what lights take in a season.
@@ -185,26 +177,27 @@ type Use struct {
 
 // Use returns the energy that the strings take in a season, exactly:
 //
-//	Count · Power of each · HoursPerDay · Days
+//	Count · Power of each · hours per day · days
 //
-// Its cost is Energy.Mul of the price of a kilowatt-hour.
+// for 0 to 24 hours, in up to 16 decimal places of github.com/shopspring/decimal, and 0 to 366
+// days. The usual season is 12 hours a day for 40 days. Its cost is Energy.Mul of the price of a kilowatt-hour.
 //
 // Source: 90 days at most, UL 588, scope, and NEC 590, quoted.
-func (s Strings) Use(season Season) (Use, error) {
+func (s Strings) Use(hoursPerDay decimal.Decimal, days int) (Use, error) {
 	const fn = "Strings.Use"
 	if err := s.check(fn); err != nil {
 		return Use{}, err
 	}
-	hours, err := checkDecimal(fn, "/season/hoursPerDay", season.HoursPerDay, 24)
+	hours, err := checkDecimal(fn, "hoursPerDay", hoursPerDay, 24)
 	if err != nil {
 		return Use{}, err
 	}
-	if err := checkCount(fn, "/season/days", season.Days, 366); err != nil {
+	if err := checkCount(fn, "days", days, 366); err != nil {
 		return Use{}, err
 	}
-	kilowattDays := decimal.New(int64(s.Count)*int64(s.Each.Power)*int64(season.Days), -6)
+	kilowattDays := decimal.New(int64(s.Count)*int64(s.Each.Power)*int64(days), -6)
 	u := Use{Energy: kilowattDays.Mul(hours), Caution: cautionOf("off")}
-	if season.Days > 90 {
+	if days > 90 {
 		u.Caution = cautionOf("days")
 	}
 	return u, nil

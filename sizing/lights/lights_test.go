@@ -87,66 +87,63 @@ func TestLoad(t *testing.T) {
 		if row.over {
 			caution = cautionOf("overload")
 		}
-		if want := (Load{row.power, row.limit, row.over, caution}); got != want || err != nil {
+		if want := (Load{row.power, row.limit, caution}); got != want || err != nil {
 			t.Errorf("%s: %+v, %v; want %+v", row.reason, got, err, want)
 		}
 	}
-	if got, want := (Load{Power: 1, Limit: 2, Over: true, Caution: units.Caution{Text: "care"}}).String(),
-		"0.001 W of 0.002 W: OVER THE LIMIT; care"; got != want {
+	if got, want := (Load{Power: 2, Limit: 1, Caution: units.Caution{Text: "care"}}).String(),
+		"0.002 W of 0.001 W: OVER THE LIMIT; care"; got != want {
 		t.Errorf("prints %q, want %q", got, want)
 	}
 }
 
 // US Department of Energy and ENERGY STAR, as quoted: 12 h for 40 days at $0.119.
 func TestUse(t *testing.T) {
-	season := Season{HoursPerDay: decimal.New(12, 0), Days: 40}
+	twelve := decimal.New(12, 0)
 	for _, row := range []struct {
 		watts        units.Power
 		energy, cost string
 	}{{175, "84", "9.996"}, {48, "23.04", "2.74176"}} {
-		got, err := Strings{Label{Lamps: 1, Length: ft, Power: row.watts * units.Watt}, 1}.Use(season)
+		got, err := Strings{Label{Lamps: 1, Length: ft, Power: row.watts * units.Watt}, 1}.Use(twelve, 40)
 		if err != nil || got.Energy.String() != row.energy || got.Energy.Mul(decimal.New(119, -3)).String() != row.cost || got.Caution != cautionOf("off") {
 			t.Errorf("%d W: %v, %v; want %s kWh for %s", row.watts, got, err, row.energy, row.cost)
 		}
 	}
-	season.Days = 90
-	if got, err := (Strings{label, 1}).Use(season); err != nil || got.Caution != cautionOf("off") {
+	if got, err := (Strings{label, 1}).Use(twelve, 90); err != nil || got.Caution != cautionOf("off") {
 		t.Errorf("90 days: %v, %v", got, err)
 	}
-	season.Days = 91
-	if got, err := (Strings{label, 1}).Use(season); err != nil || got.Caution != cautionOf("days") {
+	if got, err := (Strings{label, 1}).Use(twelve, 91); err != nil || got.Caution != cautionOf("days") {
 		t.Errorf("91 days: %v, %v", got, err)
 	}
-	most := Season{decimal.New(24, 0), 366}
-	got, err := Strings{Label{10_000, 1000 * ft, 10 * units.Kilowatt, 1000}, 1_000_000}.Use(most)
+	got, err := Strings{Label{10_000, 1000 * ft, 10 * units.Kilowatt, 1000}, 1_000_000}.Use(decimal.New(24, 0), 366)
 	if err != nil || got.Energy.String() != "87840000000" {
 		t.Errorf("the most: %v, %v", got, err)
 	}
-	if got, err := (Strings{label, 1}).Use(Season{}); err != nil || !got.Energy.IsZero() {
+	if got, err := (Strings{label, 1}).Use(decimal.Decimal{}, 0); err != nil || !got.Energy.IsZero() {
 		t.Errorf("no season: %v, %v", got, err)
 	}
-	fine := Season{decimal.New(5_500_000_001, -9), 1}
-	if got, err := (Strings{label, 1}).Use(fine); err != nil || got.Energy.String() != "0.0264000000048" {
+	if got, err := (Strings{label, 1}).Use(decimal.New(5_500_000_001, -9), 1); err != nil || got.Energy.String() != "0.0264000000048" {
 		t.Errorf("a fine season: %v, %v", got, err)
 	}
 	for _, row := range []struct {
 		field, value string
-		s            Season
+		hours        decimal.Decimal
+		days         int
 	}{
-		{"hoursPerDay", "-1", Season{HoursPerDay: decimal.New(-1, 0)}},
-		{"hoursPerDay", "25", Season{HoursPerDay: decimal.New(25, 0)}},
-		{"hoursPerDay", "24.000000001", Season{HoursPerDay: decimal.New(24_000_000_001, -9)}},
-		{"hoursPerDay", "0.00000000000000001", Season{HoursPerDay: decimal.New(1, -17)}},
-		{"hoursPerDay", "1.00000000000000001", Season{HoursPerDay: decimal.New(100_000_000_000_000_001, -17)}},
-		{"hoursPerDay", "1e-2000000000", Season{HoursPerDay: decimal.New(1, -2_000_000_000)}},
-		{"hoursPerDay", "1e2000000000", Season{HoursPerDay: decimal.New(1, 2_000_000_000)}},
-		{"hoursPerDay", "-1e2147483647", Season{HoursPerDay: decimal.New(-1, math.MaxInt32)}},
-		{"hoursPerDay", "1e-2147483648", Season{HoursPerDay: decimal.New(1, math.MinInt32)}},
-		{"hoursPerDay", strings.Repeat("9", 64) + "...", Season{HoursPerDay: decimal.RequireFromString(strings.Repeat("9", 70))}},
-		{"days", "-1", Season{Days: -1}},
-		{"days", "367", Season{Days: 367}},
+		{"hoursPerDay", "-1", decimal.New(-1, 0), 0},
+		{"hoursPerDay", "25", decimal.New(25, 0), 0},
+		{"hoursPerDay", "24.000000001", decimal.New(24_000_000_001, -9), 0},
+		{"hoursPerDay", "0.00000000000000001", decimal.New(1, -17), 0},
+		{"hoursPerDay", "1.00000000000000001", decimal.New(100_000_000_000_000_001, -17), 0},
+		{"hoursPerDay", "1e-2000000000", decimal.New(1, -2_000_000_000), 0},
+		{"hoursPerDay", "1e2000000000", decimal.New(1, 2_000_000_000), 0},
+		{"hoursPerDay", "-1e2147483647", decimal.New(-1, math.MaxInt32), 0},
+		{"hoursPerDay", "1e-2147483648", decimal.New(1, math.MinInt32), 0},
+		{"hoursPerDay", strings.Repeat("9", 64) + "...", decimal.RequireFromString(strings.Repeat("9", 70)), 0},
+		{"days", "-1", decimal.Decimal{}, -1},
+		{"days", "367", decimal.Decimal{}, 367},
 	} {
-		got, err := Strings{label, 1}.Use(row.s)
+		got, err := Strings{label, 1}.Use(row.hours, row.days)
 		refused(t, err, units.ErrRange, "Strings.Use", row.field)
 		if e, ok := err.(*units.Error); !ok || e.Value != row.value || !got.Energy.IsZero() || got.Caution != (units.Caution{}) {
 			t.Errorf("%s %s: %v, %v", row.field, row.value, got, err)
@@ -172,7 +169,7 @@ func TestUseByValue(t *testing.T) {
 		{decimal.New(2, 1), "20"},
 	} {
 		s := Strings{Label{Lamps: 1, Length: ft, Power: units.Kilowatt}, 1}
-		got, err := s.Use(Season{HoursPerDay: row.hours, Days: 1})
+		got, err := s.Use(row.hours, 1)
 		if err != nil || got.Energy.String() != row.energy || got.Energy.Exponent() < -22 {
 			t.Errorf("%v h: %v, %v; want %s kWh", row.hours.Exponent(), got, err, row.energy)
 		}
@@ -221,7 +218,7 @@ func TestLightErrors(t *testing.T) {
 		refused(t, err, units.ErrRange, "Strings.Runs", "each/"+row.field)
 		load, err := Strings{s, 1}.Load(Circuit{120, 15, 0})
 		refused(t, err, units.ErrRange, "Strings.Load", "each/"+row.field)
-		use, err := Strings{s, 1}.Use(Season{})
+		use, err := Strings{s, 1}.Use(decimal.Decimal{}, 0)
 		refused(t, err, units.ErrRange, "Strings.Use", "each/"+row.field)
 		if a != (Strings{}) || runs != 0 || load != (Load{}) || use.Caution != (units.Caution{}) {
 			t.Errorf("%+v: a result with an error", s)
@@ -239,7 +236,7 @@ func TestLightErrors(t *testing.T) {
 		refused(t, err, units.ErrRange, "Strings.Runs", "count")
 		_, err = Strings{label, n}.Load(Circuit{120, 15, 0})
 		refused(t, err, units.ErrRange, "Strings.Load", "count")
-		_, err = Strings{label, n}.Use(Season{})
+		_, err = Strings{label, n}.Use(decimal.Decimal{}, 0)
 		refused(t, err, units.ErrRange, "Strings.Use", "count")
 	}
 	for _, l := range []units.Length{-1, 1_000_000*in + 1, math.MaxInt64} {
@@ -289,7 +286,7 @@ func TestLightProperties(t *testing.T) {
 		circuit := Circuit{rapid.IntRange(100, 277).Draw(t, "volts"), rapid.IntRange(5, 100).Draw(t, "amperes"), 0}
 		la, err1 := a.Load(circuit)
 		lb, err2 := b.Load(circuit)
-		if err1 != nil || err2 != nil || lb.Power < la.Power || la.Over && !lb.Over || la.Over != (la.Power > la.Limit) ||
+		if err1 != nil || err2 != nil || lb.Power < la.Power || (la.Caution.Code == "overload") != (la.Power > la.Limit) ||
 			5*la.Limit != 4*units.Power(circuit.Volts*circuit.Amperes)*units.Watt {
 			t.Fatalf("%v, %v: %v, %v", a, b, la, lb)
 		}

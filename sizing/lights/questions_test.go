@@ -18,7 +18,7 @@ func ExampleStrings_Load_question() {
 		Count: 40,
 	}
 	load, _ := strings.Load(lights.Circuit{Volts: 120, Amperes: 15})
-	fmt.Println("over:", load.Over)
+	fmt.Println("over:", load.Power > load.Limit)
 	fmt.Println(load.Power, "on a circuit for", load.Limit)
 	// Output:
 	// over: true
@@ -32,10 +32,7 @@ func ExampleStrings_Use_question() {
 		Each:  lights.Label{Lamps: 25, Length: 25 * units.Foot, Power: 175 * units.Watt},
 		Count: 1,
 	}
-	use, _ := strings.Use(lights.Season{
-		HoursPerDay: decimal.NewFromInt(12),
-		Days:        40,
-	})
+	use, _ := strings.Use(decimal.NewFromInt(12), 40)
 	fmt.Println(use.Energy, "kWh cost", use.Energy.Mul(decimal.RequireFromString("0.119")))
 	// Output: 84 kWh cost 9.996
 }

@@ -554,7 +554,7 @@ func (s *sheet) tree(t job.TreePlan, measured sizing.Tree) {
 	}
 	room := s.topper(t)
 	if f := t.Fit; f != nil {
-		text, _, _ := strings.Cut(f.Format(s.style()), "; ")
+		text, _, _ := strings.Cut(sizing.Format(*f, s.style()), "; ")
 		room = "ceiling " + s.length(t.Space.Ceiling) + ", " + text + "; " + room
 	}
 	s.line(strings.ToUpper(shape[:1])+shape[1:]+", "+t.Exposure.String()+", "+surface.Format(area, step)+", "+way+"; "+room+".", -1, "")
@@ -565,7 +565,7 @@ func (s *sheet) tree(t job.TreePlan, measured sizing.Tree) {
 		plugs, _ := t.Strings.Runs()
 		extra = say(t.Strings.Count, "string") + " of " + strconv.Itoa(t.Strings.Each.Lamps) + " from " + say(plugs, "plug") + ", " +
 			l.Power.String() + ", limit " + l.Limit.String() + " (80 % of a " + strconv.Itoa(c.Amperes) + " A circuit)"
-		if l.Over {
+		if l.Power > l.Limit {
 			extra += ": OVERLOADED, use more circuits"
 		}
 	}
@@ -578,7 +578,7 @@ func (s *sheet) tree(t job.TreePlan, measured sizing.Tree) {
 	if s.why {
 		h := s.request.House
 		c, _ := h.Trees.Compare(h.Look, measured)
-		s.line("rule and shape", labelWidth+1, strings.ReplaceAll(c.Format(s.style()), "\n", ". "))
+		s.line("rule and shape", labelWidth+1, strings.ReplaceAll(sizing.Format(c, s.style()), "\n", ". "))
 	}
 }
 

@@ -474,7 +474,7 @@ function treeNotes(t) {
 	if (t.fit?.verdict === "does not fit") {
 		notes.push(el("div", { class: "warning" }, el("b", {}, "Too tall"), el("p", {}, `The tallest tree for this room is ${short(t.fit.tallest)}.`)));
 	}
-	if (t.load?.over) {
+	if (t.load?.caution.code === "overload") {
 		notes.push(el("div", { class: "warning" }, el("b", {}, "Too much for one circuit"),
 			el("p", {}, `These lights take ${t.load.power}; a circuit that is on for hours may carry ${t.load.limit}.`)));
 	}

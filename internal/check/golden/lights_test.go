@@ -32,14 +32,14 @@ func lightsPage(p *page) {
 			for _, c := range []lights.Circuit{{Volts: 120, Amperes: 15}, {Volts: 120, Amperes: 20, Other: 300 * units.Watt}, {Volts: 230, Amperes: 16, Other: 1}} {
 				l, err := all.Load(c)
 				p.add("load of %d of %s on %d V %d A and %s = %s", n, text, c.Volts, c.Amperes, mW(c.Other), or(func(l lights.Load) string {
-					return fmt.Sprintf("%s of %s, %d mA of %d mA, over %t", mW(l.Power), mW(l.Limit), (l.Power+units.Power(c.Volts)-1)/units.Power(c.Volts), l.Limit/units.Power(c.Volts), l.Over)
+					return fmt.Sprintf("%s of %s, %d mA of %d mA, over %t", mW(l.Power), mW(l.Limit), (l.Power+units.Power(c.Volts)-1)/units.Power(c.Volts), l.Limit/units.Power(c.Volts), l.Power > l.Limit)
 				})(l, err))
 			}
 			for _, season := range []struct {
 				hours, price string
 				days         int
 			}{{"12", "0.119", 40}, {"5.5", "0.3", 27}, {"24", "0", 366}, {"0", "1", 90}} {
-				u, err := all.Use(lights.Season{HoursPerDay: decimal.RequireFromString(season.hours), Days: season.days})
+				u, err := all.Use(decimal.RequireFromString(season.hours), season.days)
 				p.add("season of %d of %s for %s h on %d days at %s = %s", n, text, season.hours, season.days, season.price, or(func(u lights.Use) string {
 					return dec(u.Energy) + " kWh, " + dec(u.Energy.Mul(decimal.RequireFromString(season.price)))
 				})(u, err))

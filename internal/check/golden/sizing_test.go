@@ -79,7 +79,7 @@ func said(t sizing.Tree) string {
 	return s
 }
 
-func amounts(a sizing.Amounts) string {
+func amounts(a shopping.ByKind[shopping.Quantity]) string {
 	return fmt.Sprintf("ornaments %d, garland %s, ribbon %s, picks %d, lights %d",
 		a[shopping.Ornament].Pieces, nm(a[shopping.Garland].Length), nm(a[shopping.Ribbon].Length), a[shopping.Pick].Pieces, a[shopping.Light].Pieces)
 }
@@ -101,7 +101,7 @@ func fromTo(b units.Range[int]) string            { return fmt.Sprintf("%d to %d
 func reaching(s units.Range[units.Length]) string { return nm(s.Min) + " to " + nm(s.Max) }
 
 func sizingPage(p *page) {
-	house := sizing.Rules{TypesPerFoot: 2, EachSpread: 1, PerFoot: sizing.Amounts{
+	house := sizing.Rules{TypesPerFoot: 2, EachSpread: 1, PerFoot: shopping.ByKind[shopping.Quantity]{
 		shopping.Pick: {Pieces: 5}, shopping.Garland: {Length: length("7 ft 6 in")}, shopping.Ribbon: {Length: length("2 m")}, shopping.Light: {Pieces: 150},
 	}}
 	for _, r := range []struct {

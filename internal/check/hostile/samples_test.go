@@ -18,7 +18,7 @@ import (
 var packageFunctions = []any{
 	mantel.CommonPractice, mantel.Door, mantel.Stairs, mantel.StandOut, mantel.Steps,
 	palette.Apportion, palette.CommonPractice, palette.ParseColor, palette.ParseSwatch,
-	sizing.CommonLook, sizing.CommonPractice, sizing.Cover, sizing.LadderFor, sizing.Topper, sizing.TradeHeight,
+	sizing.CommonLook, sizing.CommonPractice, sizing.Cover, sizing.Format[sizing.Look], sizing.LadderFor, sizing.Topper, sizing.TradeHeight,
 	job.CommonPractice,
 	labor.NextStock, labor.ParseDate, labor.StartingRates,
 	shopping.ParseItem, shopping.ParseKind, shopping.ParseQuantity,
@@ -48,7 +48,6 @@ var samples = []any{
 	sizing.Room{Ceiling: 10 * units.Foot, Clearance: units.Foot, Topper: 8 * units.Inch, Stand: 2 * units.Inch},
 	lights.Circuit{Volts: 120, Amperes: 15, Other: 60 * units.Watt},
 	lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: 5 * units.Watt, EndToEnd: 3},
-	lights.Season{HoursPerDay: decimal.NewFromInt(12), Days: 40},
 	sizing.Full, sizing.Artificial,
 	true,
 	[]shopping.Lot{{Item: pick, Quantity: shopping.Quantity{Pieces: 2}}},
