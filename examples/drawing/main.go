@@ -161,7 +161,7 @@ func tree(height units.Length, exposure sizing.Exposure, colors palette.Palette)
 	// Nothing on the floor or under the topper.
 	t.BareTip, t.Handle = height/12, height/12
 	swatches := colors
-	var pieces []placement.Piece
+	var pieces []shopping.Lot
 	for i := range types {
 		k := kinds[i%len(kinds)]
 		size := k.size * min(height/units.Foot, 9) / 9 / (units.Inch / 4) * (units.Inch / 4)
@@ -170,9 +170,9 @@ func tree(height units.Length, exposure sizing.Exposure, colors palette.Palette)
 			item.Type += fmt.Sprintf(" %d", i/len(kinds)+1)
 		}
 		each := amounts[shopping.Ornament].Pieces
-		pieces = append(pieces, placement.Piece{Item: item, Count: (each*(i+1))/types - each*i/types})
+		pieces = append(pieces, shopping.Lot{Item: item, Quantity: shopping.Quantity{Pieces: (each*(i+1))/types - each*i/types}})
 	}
-	pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Pick, Color: swatches[0].Name}, Count: amounts[shopping.Pick].Pieces})
+	pieces = append(pieces, shopping.Lot{Item: shopping.Item{Kind: shopping.Pick, Color: swatches[0].Name}, Quantity: shopping.Quantity{Pieces: amounts[shopping.Pick].Pieces}})
 	drape := sizing.Drape{Span: 14 * units.Inch, Sag: 2 * units.Inch}
 	apart := units.Length(math.Sqrt(look.Each[shopping.Light].In(units.SquareInch)) * float64(units.Inch))
 	return draw.Tree{

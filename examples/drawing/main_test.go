@@ -112,9 +112,9 @@ func TestSized(t *testing.T) {
 		}
 		for _, p := range d.Pieces {
 			if p.Item.Kind == shopping.Pick {
-				picks += p.Count
+				picks += p.Quantity.Pieces
 			} else {
-				ornaments += p.Count
+				ornaments += p.Quantity.Pieces
 			}
 		}
 		return ornaments, picks

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"example.com/fircone/palette"
-	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -190,8 +189,8 @@ func (d *dressing) reason(n *shopping.Need, r row, types int) {
 // hung returns the pieces of the room as they are hung: its batches with the numbers
 // that the shares of the room get or, without shares, as planned. Where a
 // share says which types or sizes it gets, it is those.
-func (d *dressing) hung(shares []shopping.Share, planned bool) []placement.Piece {
-	var list []placement.Piece
+func (d *dressing) hung(shares []shopping.Share, planned bool) []shopping.Lot {
+	var list []shopping.Lot
 	label := 0
 	add := func(i shopping.Item, n int) {
 		if n == 0 {
@@ -201,7 +200,7 @@ func (d *dressing) hung(shares []shopping.Share, planned bool) []placement.Piece
 		if i.Type == "" {
 			i.Type = "ball " + strconv.Itoa(label)
 		}
-		list = append(list, placement.Piece{Item: i, Count: n})
+		list = append(list, shopping.Lot{Item: i, Quantity: shopping.Quantity{Pieces: n}})
 	}
 	for _, r := range d.rows {
 		gets, sized := map[units.Length]int{}, false
@@ -330,7 +329,7 @@ func (d *draft) settle() {
 			picks = t.Planned[shopping.Pick].Pieces
 		}
 		if picks > 0 {
-			pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Pick}, Count: picks})
+			pieces = append(pieces, shopping.Lot{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: picks}})
 		}
 		t.Pieces = pieces
 		if d.Basket != nil && lamps < t.Planned[shopping.Light].Pieces {

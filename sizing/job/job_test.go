@@ -142,10 +142,10 @@ func TestOneAssortment(t *testing.T) {
 			picks := 0
 			for _, piece := range tree.Pieces {
 				if piece.Item.Kind == shopping.Pick {
-					picks += piece.Count
+					picks += piece.Quantity.Pieces
 					continue
 				}
-				hung[piece.Item.Color] += piece.Count
+				hung[piece.Item.Color] += piece.Quantity.Pieces
 			}
 			total := 0
 			for _, n := range need {
@@ -405,8 +405,8 @@ func TestSizesAndTypes(t *testing.T) {
 	types := map[string]int{}
 	total := 0
 	for _, piece := range tree.Pieces {
-		types[piece.Item.Type] += piece.Count
-		total += piece.Count
+		types[piece.Item.Type] += piece.Quantity.Pieces
+		total += piece.Quantity.Pieces
 		if piece.Item.Size == 0 {
 			t.Errorf("a piece without a size: %v", piece.Item)
 		}
@@ -423,7 +423,7 @@ func TestSizesAndTypes(t *testing.T) {
 	}
 	total = 0
 	for _, piece := range p.Trees[0].Pieces {
-		total += piece.Count
+		total += piece.Quantity.Pieces
 	}
 	if total != 4 || len(p.Basket.Short()) == 0 {
 		t.Errorf("%d hang of 4: %v", total, p.Trees[0].Shares)
@@ -495,7 +495,7 @@ func TestSubstitutes(t *testing.T) {
 			last = n.Item.Size
 		}
 		for _, piece := range tree.Pieces {
-			total += piece.Count
+			total += piece.Quantity.Pieces
 			if piece.Item.Kind != shopping.Ornament {
 				t.Errorf("tree %d: %v", i, piece)
 			}

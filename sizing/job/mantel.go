@@ -7,7 +7,6 @@ import (
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing/lights"
-	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -237,14 +236,14 @@ func planned(items []shopping.Item, needs []shopping.Need) []shopping.Item {
 
 // colored returns spots with the ornaments in the colors of pieces, as many as there are. On
 // a traditional mantel the two ends are alike, as far as the numbers are even.
-func colored(spots []mantel.Spot, pieces []placement.Piece, look mantel.Look) []mantel.Spot {
+func colored(spots []mantel.Spot, pieces []shopping.Lot, look mantel.Look) []mantel.Spot {
 	var list []mantel.Spot
 	var at []int // the places of the ornaments in the list
 	left := make([]int, len(pieces))
 	total := 0
 	for i, p := range pieces {
-		left[i] = p.Count
-		total += p.Count
+		left[i] = p.Quantity.Pieces
+		total += p.Quantity.Pieces
 	}
 	for _, s := range spots {
 		if s.Item.Kind == shopping.Ornament {

@@ -6,7 +6,6 @@ import (
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/lights"
-	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -22,7 +21,7 @@ type TreePlan struct {
 	Look    sizing.Look                        `json:"look"`             // as planned: how far apart garland is wound
 	Needs   []shopping.Need                    `json:"needs"`            // the same, by color and size
 	Shares  []shopping.Share                   `json:"shares,omitempty"` // what it gets of that, and substitutes
-	Pieces  []placement.Piece                  `json:"pieces"`           // what hangs: types by color and size
+	Pieces  []shopping.Lot                     `json:"pieces"`           // what hangs: types by color and size
 	Fit     *sizing.Fit                        `json:"fit,omitempty"`    // nil without a ceiling
 	Ladder  sizing.Ladder                      `json:"ladder"`           // to set the topper
 	Strings lights.Strings                     `json:"strings,omitzero"` // zero without a label

@@ -77,7 +77,7 @@ func TestWork(t *testing.T) {
 	for _, tree := range p.Trees {
 		for _, x := range tree.Pieces {
 			if x.Item.Kind == shopping.Ornament {
-				hung[tree.Room] += x.Count
+				hung[tree.Room] += x.Quantity.Pieces
 			}
 		}
 	}

@@ -25,7 +25,7 @@ type arrangement struct {
 }
 
 // arrange finds the places of pieces, or the most of them that fit.
-func (l Layout) arrange(fn string, pieces []Piece) (arrangement, error) {
+func (l Layout) arrange(fn string, pieces []shopping.Lot) (arrangement, error) {
 	s, err := l.stand(fn)
 	if err != nil {
 		return arrangement{}, err
@@ -96,7 +96,7 @@ func share(kinds []kind, n, total int) []kind {
 }
 
 // kinds returns what is to be known of the pieces, and how many there are.
-func (s stand) kinds(fn string, pieces []Piece) (kinds []kind, total int, err error) {
+func (s stand) kinds(fn string, pieces []shopping.Lot) (kinds []kind, total int, err error) {
 	var smallest, largest units.Length
 	var classes [2]map[shopping.Item]int32
 	for l := range classes {
@@ -121,31 +121,31 @@ func (s stand) kinds(fn string, pieces []Piece) (kinds []kind, total int, err er
 		switch {
 		case size > maxSize:
 			return nil, 0, rangeError(fn, at+"/item", size.String(), "a size of 0 ft to 10 ft")
-		case p.Count < 0 || p.Count > maxPieces-total:
-			return nil, 0, rangeError(fn, at+"/count", strconv.Itoa(p.Count), "0 or more, "+strconv.Itoa(maxPieces)+" pieces in all")
+		case p.Quantity.Length != 0 || p.Quantity.Pieces < 0 || p.Quantity.Pieces > maxPieces-total:
+			return nil, 0, rangeError(fn, at+"/quantity", p.Quantity.String(), "0 or more pieces, "+strconv.Itoa(maxPieces)+" in all, and no length")
 		}
 		k := kind{
 			class:  [layers]int32{class(0, shopping.Item{Kind: p.Item.Kind, Type: p.Item.Type}), -1, -1},
-			count:  p.Count,
+			count:  p.Quantity.Pieces,
 			radius: float64(size) / 2 / s.height,
 		}
 		if p.Item.Color != "" {
 			k.class[1] = class(1, shopping.Item{Color: p.Item.Color})
 		}
-		if p.Count > 0 && size > 0 {
+		if p.Quantity.Pieces > 0 && size > 0 {
 			if first {
 				smallest, largest, first = size, size, false
 			}
 			smallest, largest = min(smallest, size), max(largest, size)
 			sizes = append(sizes, size)
 		}
-		total += p.Count
+		total += p.Quantity.Pieces
 		kinds = append(kinds, k)
 	}
 	slices.Sort(sizes)
 	sizes = slices.Compact(sizes)
 	for i, p := range pieces {
-		if p.Count > 0 && p.Item.Size > 0 {
+		if p.Quantity.Pieces > 0 && p.Item.Size > 0 {
 			c, _ := slices.BinarySearch(sizes, p.Item.Size)
 			kinds[i].class[2] = int32(c)
 		}

@@ -6,7 +6,7 @@ import (
 	"slices"
 )
 
-// A kind is what the assignment has to know of a [Piece], lengths in units of
+// A kind is what the assignment has to know of a [shopping.Lot], lengths in units of
 // the height of the tree.
 type kind struct {
 	class  [layers]int32 // by type, by color and by size from the smallest, from 0; -1 is none

@@ -21,9 +21,9 @@ func TestFields(t *testing.T) {
 	const fn = "placement."
 	tree := sizing.Tree{Height: 9 * units.Foot, Base: 5 * units.Foot, Handle: 6 * units.Inch, BareTip: 9 * units.Inch, Exposure: sizing.InCorner, Taper: sizing.Full}
 	layout := placement.Layout{Tree: tree, Facing: 30 * placement.Degree}
-	pieces := []placement.Piece{
-		{Item: shopping.Item{Kind: shopping.Pick}, Count: 3},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "star", Size: units.Inch}, Count: 2},
+	pieces := []shopping.Lot{
+		{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 3}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "star", Size: units.Inch}, Quantity: shopping.Quantity{Pieces: 2}},
 	}
 	winding := placement.Winding{Spacing: units.Foot, Length: 90 * units.Foot, Step: units.Inch, Drape: sizing.Drape{Span: units.Foot, Sag: units.Inch}}
 	places, err := layout.Places(pieces)
@@ -107,6 +107,9 @@ func walk(v reflect.Value, at string, f func(string, reflect.Value)) {
 	switch {
 	case v.Type() == reflect.TypeFor[shopping.Item]():
 		f(at, v)
+	case v.Type() == reflect.TypeFor[shopping.Quantity]():
+		f(at, v.FieldByName("Pieces"))
+		f(at, v.FieldByName("Length"))
 	case v.Kind() == reflect.Slice:
 		for i := range v.Len() {
 			walk(v.Index(i), at+"/"+strconv.Itoa(i), f)
@@ -155,7 +158,7 @@ func TestNames(t *testing.T) {
 		"/tree/taper":    {Tree: sizing.Tree{Height: 9 * units.Foot, Taper: 99}},
 		"/pieces/0/item": {Tree: sizing.Tree{Height: 9 * units.Foot}},
 	} {
-		_, err := layout.Places([]placement.Piece{{Item: shopping.Item{Kind: 99}, Count: 1}})
+		_, err := layout.Places([]shopping.Lot{{Item: shopping.Item{Kind: 99}, Quantity: shopping.Quantity{Pieces: 1}}})
 		var e *units.Error
 		if !errors.As(err, &e) || !errors.Is(err, units.ErrName) || e.Field != at {
 			t.Errorf("%s: %v", at, err)

@@ -17,19 +17,19 @@ import (
 // ticketHall is the tree in the ticket hall of the station, 9 ft, its top 10 in left for
 // the star, and what hangs on it: of nine types 16 pieces of 5½ in, 24 of 4 in and 41
 // of 2½ in.
-func ticketHall() (placement.Layout, []placement.Piece) {
+func ticketHall() (placement.Layout, []shopping.Lot) {
 	layout := placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot, BareTip: 10 * units.Inch}}
 	const large, medium, small = 11 * units.Inch / 2, 4 * units.Inch, 5 * units.Inch / 2
-	return layout, []placement.Piece{
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "globe", Size: large, Color: "red"}, Count: 8},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "lantern", Size: large, Color: "cream"}, Count: 8},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "drum", Size: medium, Color: "brass"}, Count: 8},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "bell", Size: medium, Color: "blue"}, Count: 8},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "locomotive", Size: medium, Color: "red"}, Count: 8},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "pine cone", Size: small, Color: "cream"}, Count: 10},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "star", Size: small, Color: "brass"}, Count: 10},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "whistle", Size: small, Color: "blue"}, Count: 10},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "snowflake", Size: small, Color: "red"}, Count: 11},
+	return layout, []shopping.Lot{
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "globe", Size: large, Color: "red"}, Quantity: shopping.Quantity{Pieces: 8}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "lantern", Size: large, Color: "cream"}, Quantity: shopping.Quantity{Pieces: 8}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "drum", Size: medium, Color: "brass"}, Quantity: shopping.Quantity{Pieces: 8}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "bell", Size: medium, Color: "blue"}, Quantity: shopping.Quantity{Pieces: 8}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "locomotive", Size: medium, Color: "red"}, Quantity: shopping.Quantity{Pieces: 8}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "pine cone", Size: small, Color: "cream"}, Quantity: shopping.Quantity{Pieces: 10}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "star", Size: small, Color: "brass"}, Quantity: shopping.Quantity{Pieces: 10}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "whistle", Size: small, Color: "blue"}, Quantity: shopping.Quantity{Pieces: 10}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "snowflake", Size: small, Color: "red"}, Quantity: shopping.Quantity{Pieces: 11}},
 	}
 }
 
@@ -111,7 +111,7 @@ func Example_pieces() {
 		return
 	}
 
-	var pieces []placement.Piece
+	var pieces []shopping.Lot
 	sizes := mix
 	for _, row := range sharing {
 		each, err := palette.Apportion(row.Pieces, slices.Repeat([]int{1}, row.Types), 0) // as even as can be
@@ -127,11 +127,11 @@ func Example_pieces() {
 				}
 			}
 			size.Quantity.Pieces -= count
-			pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: fmt.Sprintf("%s ball %d", row.Swatch.Name, i+1), Color: row.Swatch.Name, Size: size.Item.Size}, Count: count})
+			pieces = append(pieces, shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: fmt.Sprintf("%s ball %d", row.Swatch.Name, i+1), Color: row.Swatch.Name, Size: size.Item.Size}, Quantity: shopping.Quantity{Pieces: count}})
 		}
 	}
 	for _, p := range pieces {
-		fmt.Printf("%d x %s, %v\n", p.Count, p.Item.Type, p.Item.Size)
+		fmt.Printf("%d x %s, %v\n", p.Quantity.Pieces, p.Item.Type, p.Item.Size)
 	}
 
 	places, err := layout.Places(pieces)
@@ -155,7 +155,7 @@ func Example_pieces() {
 // 24 places.
 func ExampleLayout_Places_picks() {
 	layout := placement.Layout{Tree: sizing.Tree{Height: 8 * units.Foot, Exposure: sizing.HalfTree}}
-	places, err := layout.Places([]placement.Piece{{Item: shopping.Item{Kind: shopping.Pick}, Count: 24}})
+	places, err := layout.Places([]shopping.Lot{{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 24}}})
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -301,7 +301,7 @@ func ExampleStation_String() {
 // which is π·9 in·28.5 in or 5.6 sq ft.
 func ExampleError_Error() {
 	layout := placement.Layout{Tree: sizing.Tree{Height: 27 * units.Inch, Base: 18 * units.Inch}}
-	_, err := layout.Places([]placement.Piece{{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Size: units.Foot}, Count: 20}})
+	_, err := layout.Places([]shopping.Lot{{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Size: units.Foot}, Quantity: shopping.Quantity{Pieces: 20}}})
 	fmt.Println(err)
 	// Output:
 	// placement.Layout.Places: pieces "20": does not fit: want at most 4 in these proportions

@@ -15,7 +15,7 @@ import (
 type dressed struct {
 	name   string
 	layout Layout
-	pieces []Piece
+	pieces []shopping.Lot
 }
 
 // trees are 72: four heights, three shapes, three ways to stand, and two or three sizes
@@ -32,7 +32,7 @@ func trees() (all []dressed) {
 					types := int(height / units.Foot)
 					each := int(math.Round(float64(types) * degrees / 360))
 					// Of three sizes a fifth, three tenths and a half; of two a third and two thirds.
-					var pieces []Piece
+					var pieces []shopping.Lot
 					left := []float64{1. / 3, 2. / 3}
 					if len(sizes) == 3 {
 						left = []float64{0.2, 0.3, 0.5}
@@ -45,9 +45,9 @@ func trees() (all []dressed) {
 							}
 						}
 						left[k] -= 1 / float64(types)
-						pieces = append(pieces, Piece{Item: shopping.Item{
+						pieces = append(pieces, shopping.Lot{Item: shopping.Item{
 							Kind: shopping.Ornament, Type: fmt.Sprint("type ", i), Size: sizes[k], Color: fmt.Sprint("color ", i%4),
-						}, Count: each})
+						}, Quantity: shopping.Quantity{Pieces: each}})
 					}
 					all = append(all, dressed{
 						fmt.Sprintf("%v, base %d %%, %v, %d sizes, %d x %d", height, base, e, len(sizes), types, each),

@@ -21,12 +21,6 @@ type Layout struct {
 	Mirror bool `json:"mirror"`
 }
 
-// A Piece is a number of equal items to hang.
-type Piece struct {
-	Item  shopping.Item `json:"item"`  // at most 10 ft across; with no size it takes no room
-	Count int           `json:"count"` // 0 or more
-}
-
 // A Position is a point in the room, measured from the foot of the trunk.
 type Position struct {
 	X units.Length `json:"x"` // to the viewer's right
@@ -134,12 +128,12 @@ func (s stand) place(item shopping.Item, p spot, depth float64) Place {
 // proportion. Pieces that would touch when set back stay at the tips. No two
 // touch, and none reaches above the bare tip or below the lowest branches.
 //
-// At most 100,000 pieces.
+// At most 100,000 pieces, of up to 10 ft across. Those without a size take no room.
 // If they do not all fit, the error wraps [units.ErrFit] and says how many would in
 // these proportions: exactly up to about 100, within 1 % above.
 //
 // Source: common practice; how deep and how low is our own choice.
-func (l Layout) Places(pieces []Piece) ([]Place, error) {
+func (l Layout) Places(pieces []shopping.Lot) ([]Place, error) {
 	a, err := l.arrange("Layout.Places", pieces)
 	if err != nil {
 		return nil, err

@@ -19,15 +19,15 @@ import (
 var hall = placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot, Handle: 9 * units.Inch, BareTip: 9 * units.Inch}}
 
 // dressing is n types in three sizes and four colors, so many of each.
-func dressing(n, each int) []placement.Piece {
-	var pieces []placement.Piece
+func dressing(n, each int) []shopping.Lot {
+	var pieces []shopping.Lot
 	for i := range n {
-		pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: fmt.Sprint("type ", i), Size: units.Length(4-i%3) * units.Inch, Color: fmt.Sprint("color ", i%4)}, Count: each})
+		pieces = append(pieces, shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: fmt.Sprint("type ", i), Size: units.Length(4-i%3) * units.Inch, Color: fmt.Sprint("color ", i%4)}, Quantity: shopping.Quantity{Pieces: each}})
 	}
 	return pieces
 }
 
-func places(t testing.TB, l placement.Layout, pieces []placement.Piece) []placement.Place {
+func places(t testing.TB, l placement.Layout, pieces []shopping.Lot) []placement.Place {
 	t.Helper()
 	got, err := l.Places(pieces)
 	if err != nil {
@@ -60,9 +60,9 @@ func layouts() *rapid.Generator[placement.Layout] {
 func TestPlaces(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		l := layouts().Draw(t, "layout")
-		var pieces []placement.Piece
+		var pieces []shopping.Lot
 		for i := range rapid.IntRange(0, 6).Draw(t, "kinds") {
-			pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: rapid.SampledFrom([]string{"", "ball", "star"}).Draw(t, "type"), Color: rapid.SampledFrom([]string{"", "red", "cream"}).Draw(t, "swatch"), Size: l.Tree.Height / 100 * units.Length(rapid.IntRange(0, 4).Draw(t, "size, %"))}, Count: rapid.IntRange(0, 12).Draw(t, fmt.Sprint("count ", i))})
+			pieces = append(pieces, shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: rapid.SampledFrom([]string{"", "ball", "star"}).Draw(t, "type"), Color: rapid.SampledFrom([]string{"", "red", "cream"}).Draw(t, "swatch"), Size: l.Tree.Height / 100 * units.Length(rapid.IntRange(0, 4).Draw(t, "size, %"))}, Quantity: shopping.Quantity{Pieces: rapid.IntRange(0, 12).Draw(t, fmt.Sprint("count ", i))}})
 		}
 		got, err := l.Places(pieces)
 		if errors.Is(err, units.ErrFit) {
@@ -118,7 +118,7 @@ func TestPlaces(t *testing.T) {
 			}
 		}
 		for _, p := range pieces {
-			counts[p.Item] -= p.Count
+			counts[p.Item] -= p.Quantity.Pieces
 		}
 		for item, n := range counts {
 			if n != 0 {
@@ -227,7 +227,7 @@ func TestSizes(t *testing.T) {
 			t.Errorf("%d types: mean %.3f, least %.3f", kinds, mean, least)
 		}
 	}
-	for _, p := range places(t, hall, []placement.Piece{{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Size: 3 * units.Inch}, Count: 40}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "none", Size: units.Foot}}}) {
+	for _, p := range places(t, hall, []shopping.Lot{{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Size: 3 * units.Inch}, Quantity: shopping.Quantity{Pieces: 40}}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "none", Size: units.Foot}}}) {
 		if p.Depth != 0 {
 			t.Errorf("one size: %v", p)
 		}
@@ -257,7 +257,7 @@ func TestNoRoom(t *testing.T) {
 		if sizes[0] != sizes[1] && testing.Short() {
 			continue
 		}
-		pieces := []placement.Piece{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: sizes[0]}, Count: 250}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: sizes[1]}, Count: 250}}
+		pieces := []shopping.Lot{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: sizes[0]}, Quantity: shopping.Quantity{Pieces: 250}}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: sizes[1]}, Quantity: shopping.Quantity{Pieces: 250}}}
 		got, err := tree.Places(pieces)
 		var e *units.Error
 		if got != nil || !errors.As(err, &e) || !errors.Is(err, units.ErrFit) || e.Field != "pieces" || e.Value != "500" {
@@ -267,7 +267,7 @@ func TestNoRoom(t *testing.T) {
 		if _, err := fmt.Sscanf(e.Want, "at most %d in these proportions", &fit); err != nil {
 			t.Fatal(err)
 		}
-		pieces[0].Count, pieces[1].Count = fit/2, fit-fit/2
+		pieces[0].Quantity.Pieces, pieces[1].Quantity.Pieces = fit/2, fit-fit/2
 		if n := len(places(t, tree, pieces)); n != fit {
 			t.Errorf("%d placed, %d fit", n, fit)
 		}
@@ -276,14 +276,14 @@ func TestNoRoom(t *testing.T) {
 			t.Errorf("%v: %d fit, which cover %.2f of the surface", sizes, fit, share)
 		}
 	}
-	if _, err := tree.Places([]placement.Piece{{Item: shopping.Item{Kind: shopping.Ornament, Size: 5 * units.Foot}, Count: 1}}); err == nil || !strings.HasSuffix(err.Error(), "want at most 0 in these proportions") {
+	if _, err := tree.Places([]shopping.Lot{{Item: shopping.Item{Kind: shopping.Ornament, Size: 5 * units.Foot}, Quantity: shopping.Quantity{Pieces: 1}}}); err == nil || !strings.HasSuffix(err.Error(), "want at most 0 in these proportions") {
 		t.Error(err)
 	}
 	if testing.Short() {
 		return
 	}
 	// Many, found in steps from an estimate: that many fit, and a twentieth more do not.
-	many := []placement.Piece{{Item: shopping.Item{Kind: shopping.Ornament, Size: units.Inch}, Count: 24_000}}
+	many := []shopping.Lot{{Item: shopping.Item{Kind: shopping.Ornament, Size: units.Inch}, Quantity: shopping.Quantity{Pieces: 24_000}}}
 	var fit int
 	_, err = tree.Places(many)
 	if err == nil {
@@ -292,11 +292,11 @@ func TestNoRoom(t *testing.T) {
 	if _, err := fmt.Sscanf(err.(*units.Error).Want, "at most %d in these proportions", &fit); err != nil {
 		t.Fatal(err)
 	}
-	many[0].Count = fit
+	many[0].Quantity.Pieces = fit
 	places(t, tree, many)
-	many[0].Count += fit / 20
+	many[0].Quantity.Pieces += fit / 20
 	if _, err := tree.Places(many); !errors.Is(err, units.ErrFit) {
-		t.Errorf("%d fit, and %d: %v", fit, many[0].Count, err)
+		t.Errorf("%d fit, and %d: %v", fit, many[0].Quantity.Pieces, err)
 	}
 }
 
@@ -304,7 +304,7 @@ func TestNoRoom(t *testing.T) {
 // than what is dressed does not fit.
 func TestBand(t *testing.T) {
 	l := placement.Layout{Tree: sizing.Tree{Height: 6 * units.Foot, BareTip: 66 * units.Inch}}
-	pieces := []placement.Piece{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: 6*units.Inch - 2}, Count: 1}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: units.Inch}, Count: 5}}
+	pieces := []shopping.Lot{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: 6*units.Inch - 2}, Quantity: shopping.Quantity{Pieces: 1}}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: units.Inch}, Quantity: shopping.Quantity{Pieces: 5}}}
 	got := places(t, l, pieces)
 	for _, p := range got {
 		if p.Item == pieces[0].Item && max(p.Height-3*units.Inch, 3*units.Inch-p.Height) > 1 {
@@ -318,24 +318,25 @@ func TestBand(t *testing.T) {
 }
 
 func TestLayoutErrors(t *testing.T) {
-	ball := placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Size: units.Inch}, Count: 1}
+	ball := shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Size: units.Inch}, Quantity: shopping.Quantity{Pieces: 1}}
 	for _, tc := range []struct {
 		reason string
-		change func(*placement.Layout, *placement.Piece)
+		change func(*placement.Layout, *shopping.Lot)
 		want   string
 	}{
-		{"a tree of no height", func(l *placement.Layout, _ *placement.Piece) { l.Tree.Height = 0 }, `placement.Layout.Places: /tree/height "0 ft": out of range: want 1 ft to 100 ft`},
-		{"no exposure", func(l *placement.Layout, _ *placement.Piece) { l.Tree.Exposure = -1 }, "placement.Layout.Places: /tree/exposure "},
-		{"beyond a full turn", func(l *placement.Layout, _ *placement.Piece) { l.Facing = 360_001 }, `placement.Layout.Places: /facing "360.001°": out of range: want -360° to 360°`},
-		{"beyond a full turn back", func(l *placement.Layout, _ *placement.Piece) { l.Facing = -360_001 }, `placement.Layout.Places: /facing "-360.001°": `},
-		{"a negative size", func(_ *placement.Layout, p *placement.Piece) { p.Item.Size = -1 }, `placement.Layout.Places: /pieces/1/item "-0.000001 mm": out of range: want a size that is 0 ft to 100 ft`},
-		{"a size over 10 ft", func(_ *placement.Layout, p *placement.Piece) { p.Item.Size = 10*units.Foot + 1 }, `placement.Layout.Places: /pieces/1/item "`},
-		{"a negative count", func(_ *placement.Layout, p *placement.Piece) { p.Count = -1 }, `placement.Layout.Places: /pieces/1/count "-1": out of range: want 0 or more, 100000 pieces in all`},
-		{"too many", func(_ *placement.Layout, p *placement.Piece) { p.Count = 100_000 }, `placement.Layout.Places: /pieces/1/count "100000": `},
+		{"a tree of no height", func(l *placement.Layout, _ *shopping.Lot) { l.Tree.Height = 0 }, `placement.Layout.Places: /tree/height "0 ft": out of range: want 1 ft to 100 ft`},
+		{"no exposure", func(l *placement.Layout, _ *shopping.Lot) { l.Tree.Exposure = -1 }, "placement.Layout.Places: /tree/exposure "},
+		{"beyond a full turn", func(l *placement.Layout, _ *shopping.Lot) { l.Facing = 360_001 }, `placement.Layout.Places: /facing "360.001°": out of range: want -360° to 360°`},
+		{"beyond a full turn back", func(l *placement.Layout, _ *shopping.Lot) { l.Facing = -360_001 }, `placement.Layout.Places: /facing "-360.001°": `},
+		{"a negative size", func(_ *placement.Layout, p *shopping.Lot) { p.Item.Size = -1 }, `placement.Layout.Places: /pieces/1/item "-0.000001 mm": out of range: want a size that is 0 ft to 100 ft`},
+		{"a size over 10 ft", func(_ *placement.Layout, p *shopping.Lot) { p.Item.Size = 10*units.Foot + 1 }, `placement.Layout.Places: /pieces/1/item "`},
+		{"a negative count", func(_ *placement.Layout, p *shopping.Lot) { p.Quantity.Pieces = -1 }, `placement.Layout.Places: /pieces/1/quantity "-1": out of range: want 0 or more pieces, 100000 in all, and no length`},
+		{"a length", func(_ *placement.Layout, p *shopping.Lot) { p.Quantity.Length = units.Foot }, `placement.Layout.Places: /pieces/1/quantity "1 of 1 ft": out of range: want 0 or more pieces, 100000 in all, and no length`},
+		{"too many", func(_ *placement.Layout, p *shopping.Lot) { p.Quantity.Pieces = 100_000 }, `placement.Layout.Places: /pieces/1/quantity "100000": `},
 	} {
 		l, p := hall, ball
 		tc.change(&l, &p)
-		seq, err := l.Places([]placement.Piece{ball, p})
+		seq, err := l.Places([]shopping.Lot{ball, p})
 		if seq != nil || err == nil || !strings.HasPrefix(err.Error(), tc.want) {
 			t.Errorf("%s: %v, want %s", tc.reason, err, tc.want)
 		}
@@ -346,7 +347,7 @@ func TestLayoutErrors(t *testing.T) {
 	// The bounds themselves are taken, a size with no count included.
 	l := hall
 	l.Facing = -360_000
-	if got := places(t, l, []placement.Piece{{Item: shopping.Item{Kind: shopping.Ornament, Size: 10 * units.Foot}}, ball}); len(got) != 1 || got[0].Item != ball.Item {
+	if got := places(t, l, []shopping.Lot{{Item: shopping.Item{Kind: shopping.Ornament, Size: 10 * units.Foot}}, ball}); len(got) != 1 || got[0].Item != ball.Item {
 		t.Error(got)
 	}
 }
@@ -408,9 +409,9 @@ func TestAllocations(t *testing.T) {
 func BenchmarkGrowth(b *testing.B) {
 	for _, n := range []int{1_000, 10_000, 100_000} {
 		b.Run(fmt.Sprint("places/", n), func(b *testing.B) {
-			var pieces []placement.Piece
+			var pieces []shopping.Lot
 			for i := range 10 {
-				pieces = append(pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: fmt.Sprint(i), Color: fmt.Sprint(i % 3)}, Count: n / 10})
+				pieces = append(pieces, shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: fmt.Sprint(i), Color: fmt.Sprint(i % 3)}, Quantity: shopping.Quantity{Pieces: n / 10}})
 			}
 			b.ReportAllocs()
 			for b.Loop() {

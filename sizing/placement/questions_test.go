@@ -14,9 +14,9 @@ import (
 // half that is seen is from 9 by way of 6 to 3 o'clock.
 func ExampleLayout_Places_question() {
 	layout := placement.Layout{Tree: sizing.Tree{Height: 54 * units.Inch, Exposure: sizing.InCorner}}
-	places, err := layout.Places([]placement.Piece{
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Size: 3 * units.Inch}, Count: 4},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Size: 2 * units.Inch}, Count: 8},
+	places, err := layout.Places([]shopping.Lot{
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Size: 3 * units.Inch}, Quantity: shopping.Quantity{Pieces: 4}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball", Size: 2 * units.Inch}, Quantity: shopping.Quantity{Pieces: 8}},
 	})
 	if err != nil {
 		fmt.Println(err)

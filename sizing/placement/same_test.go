@@ -47,9 +47,9 @@ func TestSameLayouts(t *testing.T) {
 			refused := 0
 			for range group.trees {
 				l := anyLayout(r)
-				var pieces []placement.Piece
+				var pieces []shopping.Lot
 				for i := range 1 + r.IntN(group.kinds) {
-					p := placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: fmt.Sprint(i)}, Count: r.IntN(group.most + 1)}
+					p := shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: fmt.Sprint(i)}, Quantity: shopping.Quantity{Pieces: r.IntN(group.most + 1)}}
 					if group.size > 0 {
 						p.Item.Size = units.Length(1 + r.Int64N(int64(group.size)))
 					}
@@ -65,7 +65,7 @@ func TestSameLayouts(t *testing.T) {
 					t.Fatal(err)
 				}
 				for _, p := range places {
-					at := slices.IndexFunc(pieces, func(q placement.Piece) bool { return q.Item == p.Item })
+					at := slices.IndexFunc(pieces, func(q shopping.Lot) bool { return q.Item == p.Item })
 					fmt.Fprintln(h, at, int64(p.Height), int32(p.Azimuth), int64(p.Depth), int64(p.At.X), int64(p.At.Y), int64(p.At.Z))
 				}
 				fmt.Fprintln(h, err)

@@ -8,13 +8,14 @@ import (
 
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing/placement"
+	"example.com/fircone/sizing/shopping"
 )
 
 // A Tree is what there is to draw of a tree.
 type Tree struct {
 	Title   string // "Ticket hall"
 	Layout  placement.Layout
-	Pieces  []placement.Piece // those of no Size are drawn as picks; a Color is the name of one in Palette
+	Pieces  []shopping.Lot    // those of no Size are drawn as picks; a Color is the name of one in Palette
 	Garland placement.Winding // no Spacing: none; Step is not used
 	Ribbon  Ribbon
 	Lights  placement.Winding // no Spacing: none

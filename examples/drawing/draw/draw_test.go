@@ -110,10 +110,10 @@ func hall(t *testing.T) draw.Tree {
 	return draw.Tree{
 		Title:  `Hall <1> & "2"`,
 		Layout: placement.Layout{Tree: sizing.Tree{Height: 9 * units.Foot, BareTip: 9 * units.Inch, Handle: 9 * units.Inch}},
-		Pieces: []placement.Piece{
-			{Item: shopping.Item{Kind: shopping.Ornament, Type: "globe", Size: 4 * units.Inch, Color: "red"}, Count: 30},
-			{Item: shopping.Item{Kind: shopping.Ornament, Type: "star", Size: 2 * units.Inch, Color: "cream"}, Count: 40},
-			{Item: shopping.Item{Kind: shopping.Pick}, Count: 9},
+		Pieces: []shopping.Lot{
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: "globe", Size: 4 * units.Inch, Color: "red"}, Quantity: shopping.Quantity{Pieces: 30}},
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: "star", Size: 2 * units.Inch, Color: "cream"}, Quantity: shopping.Quantity{Pieces: 40}},
+			{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 9}},
 			{Item: shopping.Item{Kind: shopping.Ornament, Type: "none of these", Size: units.Inch}},
 		},
 		Garland: placement.Winding{Spacing: units.Foot},
@@ -347,7 +347,7 @@ func length(t *testing.T, d string) float64 {
 func TestErrors(t *testing.T) {
 	for name, change := range map[string]func(*draw.Tree){
 		"height":  func(h *draw.Tree) { h.Layout.Tree.Height = units.Inch },
-		"pieces":  func(h *draw.Tree) { h.Pieces[0].Count = -1 },
+		"pieces":  func(h *draw.Tree) { h.Pieces[0].Quantity.Pieces = -1 },
 		"garland": func(h *draw.Tree) { h.Garland.Spacing = units.Inch / 8 },
 		"lights":  func(h *draw.Tree) { h.Lights.Step = 0 },
 	} {
@@ -406,7 +406,7 @@ func TestLegendColumns(t *testing.T) {
 	column := func(name string) (columns map[float64]int, lines []string, height float64) {
 		h.Pieces = nil
 		for range 5 {
-			h.Pieces = append(h.Pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: name, Size: 3 * units.Inch, Color: "cream"}, Count: 1})
+			h.Pieces = append(h.Pieces, shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: name, Size: 3 * units.Inch, Color: "cream"}, Quantity: shopping.Quantity{Pieces: 1}})
 		}
 		for _, draw := range []func() (string, error){h.Unrolled, h.Front} {
 			svg, err := draw()
@@ -462,7 +462,7 @@ func TestManyKinds(t *testing.T) {
 	h := hall(t)
 	h.Pieces, h.Garland, h.Lights = nil, placement.Winding{}, placement.Winding{}
 	for i := range 30 {
-		h.Pieces = append(h.Pieces, placement.Piece{Item: shopping.Item{Kind: shopping.Ornament, Type: "t" + strconv.Itoa(i), Size: 3 * units.Inch}, Count: 2})
+		h.Pieces = append(h.Pieces, shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: "t" + strconv.Itoa(i), Size: 3 * units.Inch}, Quantity: shopping.Quantity{Pieces: 2}})
 	}
 	svg, err := h.Front()
 	if err != nil {
@@ -658,7 +658,7 @@ func TestShapes(t *testing.T) {
 		for _, kind := range []string{"ball", "star", "snowflake", "icicle", "drop", "bell", "bow", "pine cone", "lantern", "drum", "heart", "bird", "locomotive"} {
 			h := hall(t)
 			h.Palette, h.Garland, h.Lights = p, placement.Winding{}, placement.Winding{}
-			h.Pieces = []placement.Piece{{Item: shopping.Item{Kind: shopping.Ornament, Type: kind, Size: 4 * units.Inch, Color: "red"}, Count: 3}}
+			h.Pieces = []shopping.Lot{{Item: shopping.Item{Kind: shopping.Ornament, Type: kind, Size: 4 * units.Inch, Color: "red"}, Quantity: shopping.Quantity{Pieces: 3}}}
 			svg, err := h.Client()
 			if err != nil {
 				t.Fatal(err)
@@ -728,7 +728,7 @@ func TestIDs(t *testing.T) {
 // A number is over no other one and over no other piece, in a crowd too.
 func TestCrewCrowd(t *testing.T) {
 	h := hall(t)
-	h.Pieces[0].Count, h.Pieces[1].Count, h.Pieces[2].Count = 90, 90, 40
+	h.Pieces[0].Quantity.Pieces, h.Pieces[1].Quantity.Pieces, h.Pieces[2].Quantity.Pieces = 90, 90, 40
 	sheets, err := h.Crew(draw.A4)
 	if err != nil {
 		t.Fatal(err)

@@ -314,7 +314,7 @@ func (v *view) lead(piece int) string {
 
 // letter returns the letter of an item.
 func (v *view) letter(item shopping.Item) string {
-	return letter(slices.IndexFunc(v.Pieces, func(p placement.Piece) bool { return p.Item == item }))
+	return letter(slices.IndexFunc(v.Pieces, func(p shopping.Lot) bool { return p.Item == item }))
 }
 
 // A legend says what the letters stand for: in two columns, or in one where a name is
@@ -341,7 +341,7 @@ const (
 func (v *view) legend() legend {
 	l := legend{columns: 2}
 	for i, p := range v.Pieces {
-		if p.Count == 0 {
+		if p.Quantity.Pieces == 0 {
 			continue
 		}
 		text := p.Item.Type
@@ -354,7 +354,7 @@ func (v *view) legend() legend {
 		if p.Item.Color != "" {
 			text += ", " + p.Item.Color
 		}
-		text = fmt.Sprintf("%d × %s", p.Count, text)
+		text = fmt.Sprintf("%d × %s", p.Quantity.Pieces, text)
 		l.entries = append(l.entries, entry{i, text, []string{v.lead(i) + text}})
 		if wide(l.entries[len(l.entries)-1].lines[0], small) > (width-margin)/2-mark {
 			l.columns = 1

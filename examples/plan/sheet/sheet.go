@@ -11,7 +11,6 @@ import (
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/job"
-	"example.com/fircone/sizing/placement"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
@@ -615,7 +614,7 @@ func (s *sheet) balls(needs []get, t job.TreePlan) {
 	total, least, most := 0, t.Types*t.Each.Min, t.Types*t.Each.Max
 	for _, p := range t.Pieces {
 		if p.Item.Kind == shopping.Ornament {
-			total += p.Count
+			total += p.Quantity.Pieces
 		}
 	}
 	if t.Planned[shopping.Ornament].Pieces == 0 {
@@ -662,7 +661,7 @@ func (s *sheet) balls(needs []get, t job.TreePlan) {
 }
 
 // sizes says how many there are of which size of a color.
-func (s *sheet) sizes(pieces []placement.Piece, color string) string {
+func (s *sheet) sizes(pieces []shopping.Lot, color string) string {
 	var order []units.Length
 	count := map[units.Length]int{}
 	for _, p := range pieces {
@@ -670,7 +669,7 @@ func (s *sheet) sizes(pieces []placement.Piece, color string) string {
 			if count[p.Item.Size] == 0 {
 				order = append(order, p.Item.Size)
 			}
-			count[p.Item.Size] += p.Count
+			count[p.Item.Size] += p.Quantity.Pieces
 		}
 	}
 	var texts []string

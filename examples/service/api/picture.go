@@ -124,7 +124,7 @@ func dress(t job.TreePlan, colors palette.Palette) (draw.Tree, error) {
 	}
 	count := 0
 	for _, piece := range d.Pieces {
-		count += piece.Count
+		count += piece.Quantity.Pieces
 	}
 	if count > maxPlaces {
 		return draw.Tree{}, &pictureError{"this tree has " + strconv.Itoa(count) + " pieces: want at most " + strconv.Itoa(maxPlaces) + " to place"}

@@ -16,15 +16,15 @@ func at(p placement.Position) string {
 }
 
 // hung writes a place, with which of the pieces hangs there.
-func hung(pieces []placement.Piece) func(placement.Place) string {
+func hung(pieces []shopping.Lot) func(placement.Place) string {
 	return func(x placement.Place) string {
 		return fmt.Sprintf("piece %d up %s turn %d deep %s at %s", number(pieces, x), nm(x.Height), int64(x.Azimuth), nm(x.Depth), at(x.At))
 	}
 }
 
 // number returns which of the pieces hangs at a place, from 1.
-func number(pieces []placement.Piece, x placement.Place) int {
-	return 1 + slices.IndexFunc(pieces, func(p placement.Piece) bool { return p.Item == x.Item })
+func number(pieces []shopping.Lot, x placement.Place) int {
+	return 1 + slices.IndexFunc(pieces, func(p shopping.Lot) bool { return p.Item == x.Item })
 }
 
 // series writes how many there are, a digest of them all, and the first, the middle one and the last.
@@ -56,29 +56,29 @@ func layouts() []placement.Layout {
 }
 
 // boards are lists of pieces to hang.
-func boards() [][]placement.Piece {
-	mixed := []placement.Piece{
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("4 in"), Color: "x"}, Count: 5},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("3 in"), Color: "y"}, Count: 8},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "c", Size: length("2 in"), Color: "x"}, Count: 13},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "d", Size: length("60 mm")}, Count: 6},
-		{Item: shopping.Item{Kind: shopping.Ornament, Type: "e", Color: "z"}, Count: 9},
+func boards() [][]shopping.Lot {
+	mixed := []shopping.Lot{
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("4 in"), Color: "x"}, Quantity: shopping.Quantity{Pieces: 5}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("3 in"), Color: "y"}, Quantity: shopping.Quantity{Pieces: 8}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "c", Size: length("2 in"), Color: "x"}, Quantity: shopping.Quantity{Pieces: 13}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "d", Size: length("60 mm")}, Quantity: shopping.Quantity{Pieces: 6}},
+		{Item: shopping.Item{Kind: shopping.Ornament, Type: "e", Color: "z"}, Quantity: shopping.Quantity{Pieces: 9}},
 	}
-	return [][]placement.Piece{
-		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a"}, Count: 30}},
-		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("2 1/2 in")}, Count: 12}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("2 in")}, Count: 12}},
+	return [][]shopping.Lot{
+		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a"}, Quantity: shopping.Quantity{Pieces: 30}}},
+		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("2 1/2 in")}, Quantity: shopping.Quantity{Pieces: 12}}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("2 in")}, Quantity: shopping.Quantity{Pieces: 12}}},
 		mixed,
-		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("1 ft")}, Count: 400}},
+		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("1 ft")}, Quantity: shopping.Quantity{Pieces: 400}}},
 		{},
-		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a"}, Count: 1}},
-		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("3 in"), Color: "x"}, Count: 7}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("3 in"), Color: "x"}, Count: 7}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "c", Size: length("3 in"), Color: "y"}, Count: 7}},
+		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a"}, Quantity: shopping.Quantity{Pieces: 1}}},
+		{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: length("3 in"), Color: "x"}, Quantity: shopping.Quantity{Pieces: 7}}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: length("3 in"), Color: "x"}, Quantity: shopping.Quantity{Pieces: 7}}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "c", Size: length("3 in"), Color: "y"}, Quantity: shopping.Quantity{Pieces: 7}}},
 	}
 }
 
-func board(pieces []placement.Piece) string {
+func board(pieces []shopping.Lot) string {
 	s := ""
 	for _, x := range pieces {
-		s += fmt.Sprintf("[%d %s %s %q]", x.Count, x.Item.Type, nm(x.Item.Size), x.Item.Color)
+		s += fmt.Sprintf("[%d %s %s %q]", x.Quantity.Pieces, x.Item.Type, nm(x.Item.Size), x.Item.Color)
 	}
 	return s
 }
@@ -117,7 +117,7 @@ func placementPage(p *page) {
 }
 
 // stations writes each station: its ladder and hour, and the pieces in their order.
-func stations(pieces []placement.Piece) func([]placement.Station) string {
+func stations(pieces []shopping.Lot) func([]placement.Station) string {
 	return func(all []placement.Station) string {
 		s := ""
 		for _, x := range all {
