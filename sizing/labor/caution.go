@@ -20,7 +20,7 @@ func (r Rates) Cautions(tasks []Task, cartons []Carton) []units.Caution {
 	}
 	for _, c := range cartons {
 		lifting = true
-		pair = pair || c.Weight > r.Lift
+		pair = pair || c.weight() > r.Lift
 		for _, t := range c.Things {
 			glass = glass || t.Fragile
 		}

@@ -24,10 +24,11 @@ func TestDocFigures(t *testing.T) {
 	sums := map[string]string{}
 	work := o.Total.Sub(o.Total)
 	for _, l := range o.Lines {
-		if l.Kind == "work" {
+		kind := kindOf(l)
+		if kind == "work" {
 			work = work.Add(l.Price)
 		}
-		sums[l.Kind] += " " + l.Price.StringFixed(2)
+		sums[kind] += " " + l.Price.StringFixed(2)
 	}
 	stand := must[labor.Date](t)(labor.ParseDate("2026-11-28"))
 	var needs []shopping.Need

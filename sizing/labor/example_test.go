@@ -3,6 +3,7 @@ package labor_test
 import (
 	"encoding/json"
 	"fmt"
+	"strings"
 
 	"example.com/fircone/sizing/labor"
 	"example.com/fircone/sizing/shopping"
@@ -53,6 +54,9 @@ func basket() shopping.List {
 	return list
 }
 
+// clock returns "2:05" for 125 minutes.
+func clock(n int) string { return fmt.Sprintf("%d:%02d", n/60, n%60) }
+
 // The day of the station: who does what, and when, with a crew of two. By hand for the level
 // above 8 ft of the 9 ft tree: (9-8)²/9² of 81 ornaments is 1, of 27 picks 1/3, so 1, and of 900 lights 11.1, so 12.
 func Example_day() {
@@ -68,7 +72,8 @@ func Example_day() {
 		return
 	}
 	for _, t := range tasks {
-		fmt.Println(t)
+		who := strings.ReplaceAll(strings.Trim(fmt.Sprint(t.Who), "[]"), " ", " and ")
+		fmt.Printf("%-15s%-10s%s: %s\n", clock(t.Start)+" to "+clock(t.Start+t.Minutes), who, t.Room, t.Text)
 	}
 	fmt.Println("done in", time.Max, "min, and in no less than", time.Min)
 	// Output:
@@ -256,7 +261,7 @@ func ExampleRates_Tasks() {
 		return
 	}
 	for _, t := range tasks {
-		fmt.Printf("%v (%s)\n", t, t.Basis)
+		fmt.Printf("%s: %s: %d min (%s)\n", t.Room, t.Text, t.Minutes, t.Basis)
 	}
 	// Output:
 	// waiting room: shape the tree: 36 min (8 min for each foot of 4 ft 6 in)
@@ -266,7 +271,7 @@ func ExampleRates_Tasks() {
 }
 
 // By hand: with 100 ornaments spread over a 10 ft tree, (2/10)² above 8 ft are 4, (4/10)² above 6 ft are 16.
-func ExampleTask_String() {
+func ExampleRates_Tasks_levels() {
 	tree := labor.Work{Room: "ticket hall", Height: 10 * units.Foot, Needs: []shopping.Need{pieces(shopping.Ornament, 100)}}
 	tasks, _, err := labor.StartingRates().Tasks([]labor.Work{tree})
 	if err != nil {
@@ -274,12 +279,12 @@ func ExampleTask_String() {
 		return
 	}
 	for _, t := range tasks {
-		fmt.Println(t.String())
+		fmt.Printf("%s: %d min x %d\n", t.Text, t.Minutes, t.People)
 	}
 	// Output:
-	// ticket hall: hang 4 ornaments, 8 ft to 10 ft, from a ladder: 7 min, 2 people
-	// ticket hall: hang 12 ornaments, 6 ft to 8 ft, from a ladder: 15 min
-	// ticket hall: hang 84 ornaments, 0 ft to 6 ft: 1 h 40 min
+	// hang 4 ornaments, 8 ft to 10 ft, from a ladder: 7 min x 2
+	// hang 12 ornaments, 6 ft to 8 ft, from a ladder: 15 min x 1
+	// hang 84 ornaments, 0 ft to 6 ft: 100 min x 1
 }
 
 // By hand: the waiting room takes 118 min of one person and the mantel 90: 208 in all, no less than 104 for two. Shaping on both sides takes
@@ -319,13 +324,13 @@ func ExampleRates_Tasks_down() {
 		return
 	}
 	for _, t := range down {
-		fmt.Println(t)
+		fmt.Printf("%s: %d min\n", t.Text, t.Minutes)
 	}
 	// Output:
-	// waiting room: take off 16 ornaments: 8 min
-	// waiting room: pull 14 picks: 9 min
-	// waiting room: unstring 450 lights: 16 min
-	// waiting room: fold the tree: 15 min
+	// take off 16 ornaments: 8 min
+	// pull 14 picks: 9 min
+	// unstring 450 lights: 16 min
+	// fold the tree: 15 min
 }
 
 // By hand: 90 min at 45.00 an hour are 67.50. The picks cost 37.00 and are passed on at 55.50.
@@ -389,13 +394,13 @@ func ExampleRates_Pack() {
 	}
 	for _, c := range cartons {
 		fmt.Println(c.Label)
-		fmt.Println("  ", c.Box, c.Weight)
+		fmt.Println("  ", c.Box)
 	}
 	// Output:
 	// 1 of 2, ticket hall, 10 crimson bells, 3 in; 2 crimson stars, 3 in
-	//    12-cell box 1 lb 8 oz
+	//    12-cell box
 	// 2 of 2, ticket hall, 12 crimson stars, 3 in
-	//    12-cell box 1 lb 8 oz
+	//    12-cell box
 }
 
 // The station buys 54 picks for its 49 and breaks eight. By hand: 46 are left, 3 short of 49: next year it buys one box of 6.

@@ -30,10 +30,9 @@ type Thing struct {
 
 // A Carton is one box and what is in it.
 type Carton struct {
-	Box    string     `json:"box,omitempty"` // which kind; empty for what no box takes
-	Things []Thing    `json:"things"`        // of one room
-	Weight units.Mass `json:"weight"`        // without the box; above Lift it takes two people
-	Label  string     `json:"label"`         // "3 of 7, ticket hall, 14 crimson stars, 3 in"
+	Box    string  `json:"box,omitempty"` // which kind; empty for what no box takes
+	Things []Thing `json:"things"`        // of one room
+	Label  string  `json:"label"`         // "3 of 7, ticket hall, 14 crimson stars, 3 in", and "two people" above Lift
 }
 
 const (
@@ -78,7 +77,7 @@ func (r Rates) Pack(things []Thing, boxes []Box) ([]Carton, units.Range[int], er
 		p.cartons[i].Label = strconv.Itoa(i+1) + " of " + strconv.Itoa(count) + ", " + p.cartons[i].label(r)
 	}
 	for _, t := range p.loose {
-		one := Carton{Things: []Thing{t}, Weight: units.Mass(t.pieces()) * t.Weight}
+		one := Carton{Things: []Thing{t}}
 		one.Label = "no box takes it, " + one.label(r)
 		p.cartons = append(p.cartons, one)
 	}
@@ -207,7 +206,6 @@ func (p *packing) group(things []Thing, boxes []Box, bins []pack.Bin, work *int6
 				t.Quantity.Pieces = part.Count
 			}
 			carton.Things = append(carton.Things, t)
-			carton.Weight += units.Mass(part.Count) * t.Weight
 		}
 		p.cartons = append(p.cartons, carton)
 	}
@@ -231,6 +229,15 @@ func (t Thing) pieces() int {
 	return t.Quantity.Pieces
 }
 
+// weight returns what the things weigh, without the box.
+func (c Carton) weight() units.Mass {
+	sum := units.Mass(0)
+	for _, t := range c.Things {
+		sum += units.Mass(t.pieces()) * t.Weight
+	}
+	return sum
+}
+
 // label returns what the label says of the room and the contents.
 func (c Carton) label(r Rates) string {
 	var parts []string
@@ -250,7 +257,7 @@ func (c Carton) label(r Rates) string {
 	if c.Things[0].Fragile {
 		text += "; fragile"
 	}
-	if c.Weight > r.Lift {
+	if c.weight() > r.Lift {
 		text += "; two people"
 	}
 	return text

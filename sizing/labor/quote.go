@@ -20,8 +20,7 @@ type Option struct {
 
 // A Line is one line of an option.
 type Line struct {
-	Kind  string          `json:"kind"`            // "goods", "work", "travel", "discount" or "tax"
-	Text  string          `json:"text"`            // what it is for
+	Text  string          `json:"text"`            // what it is for, "tax of 5 % on the goods"
 	Basis string          `json:"basis,omitempty"` // costs and hours, for the house: clear it before a client sees the JSON
 	Price decimal.Decimal `json:"price"`           // below zero for a discount
 }
@@ -84,11 +83,11 @@ func (r Rates) Quote(goods shopping.List, up, down []Task, visits int) ([]Option
 	work := append(worked(r, up, "putting up"), worked(r, down, "taking down and packing")...)
 	travel := func(visits int) []Line {
 		return []Line{{
-			Kind: "travel", Text: countOf(visits, "visit"), Basis: strconv.Itoa(visits) + " at " + r.Price[visit].String(),
+			Text: countOf(visits, "visit"), Basis: strconv.Itoa(visits) + " at " + r.Price[visit].String(),
 			Price: r.round(r.Price[visit].Mul(decimal.NewFromInt(int64(visits)))),
 		}}
 	}
-	fee := []Line{{Kind: "work", Text: "consultation", Basis: "the fee of " + r.Price[consult].String(), Price: r.round(r.Price[consult])}}
+	fee := []Line{{Text: "consultation", Basis: "the fee of " + r.Price[consult].String(), Price: r.round(r.Price[consult])}}
 	return []Option{
 		r.option("consultation", nil, fee, travel(1)),
 		r.option("done for you", bought, work, travel(visits)),
@@ -148,7 +147,7 @@ func (r Rates) percent(percent, d decimal.Decimal) decimal.Decimal {
 
 // sold returns the line of goods that cost so much.
 func (r Rates) sold(text string, cost decimal.Decimal) Line {
-	l := Line{Kind: "goods", Text: text, Basis: "cost " + r.money(cost)}
+	l := Line{Text: text, Basis: "cost " + r.money(cost)}
 	more := r.Percent[markup]
 	if !more.IsZero() {
 		l.Basis += ", and " + more.String() + " %"
@@ -171,7 +170,7 @@ func worked(r Rates, tasks []Task, text string) []Line {
 	for _, room := range order {
 		n := minutes[room]
 		l := Line{
-			Kind: "work", Text: text, Basis: minutesText(int(n)) + " at " + r.money(r.Price[hour]) + " an hour",
+			Text: text, Basis: minutesText(int(n)) + " at " + r.money(r.Price[hour]) + " an hour",
 			Price: r.Price[hour].Mul(decimal.NewFromInt(n)).DivRound(decimal.NewFromInt(60), int32(r.Places)),
 		}
 		if room != "" {
@@ -200,11 +199,11 @@ func (r Rates) option(name string, goods, work, travel []Line) Option {
 		}
 		if !r.Percent[discount].IsZero() {
 			off := r.percent(r.Percent[discount], sum)
-			o.Lines = append(o.Lines, Line{Kind: "discount", Text: "discount of " + r.Percent[discount].String() + " % on the " + part.name, Basis: "of " + r.money(sum), Price: off.Neg()})
+			o.Lines = append(o.Lines, Line{Text: "discount of " + r.Percent[discount].String() + " % on the " + part.name, Basis: "of " + r.money(sum), Price: off.Neg()})
 			sum = sum.Sub(off)
 		}
 		if !part.tax.IsZero() {
-			o.Lines = append(o.Lines, Line{Kind: "tax", Text: "tax of " + part.tax.String() + " % on the " + part.name, Basis: "of " + r.money(sum), Price: r.percent(part.tax, sum)})
+			o.Lines = append(o.Lines, Line{Text: "tax of " + part.tax.String() + " % on the " + part.name, Basis: "of " + r.money(sum), Price: r.percent(part.tax, sum)})
 		}
 	}
 	for _, l := range o.Lines {

@@ -43,6 +43,18 @@ func times(x decimal.Decimal, percent decimal.Decimal) *big.Rat {
 	return new(big.Rat).Mul(x.Rat(), percent.Shift(-2).Rat())
 }
 
+// kindOf returns what a line is for, by its text.
+func kindOf(l labor.Line) string {
+	for _, k := range []struct{ text, kind string }{
+		{"discount of ", "discount"}, {"tax of ", "tax"}, {" visit", "travel"}, {"putting up", "work"}, {"taking down", "work"}, {"consultation", "work"},
+	} {
+		if strings.Contains(l.Text, k.text) {
+			return k.kind
+		}
+	}
+	return "goods"
+}
+
 // Every price is that of the formula, in exact fractions, rounded to the places; the lines add up to the total as they
 // are printed; and the client's sheet has the same prices without costs and bases.
 func TestQuote(t *testing.T) {
@@ -58,7 +70,8 @@ func TestQuote(t *testing.T) {
 			goodsLine := 0
 			for _, l := range o.Lines {
 				want := rounded(new(big.Rat), r.Places)
-				switch l.Kind {
+				kind := kindOf(l)
+				switch kind {
 				case "goods":
 					cost := goods.Total
 					for _, p := range goods.Purchases {
@@ -84,16 +97,14 @@ func TestQuote(t *testing.T) {
 					want = rounded(times(sums[last], r.Percent["discount"]), r.Places).Neg()
 				case "tax":
 					want = rounded(times(sums[last], r.Percent[last+" tax"]), r.Places)
-				default:
-					t.Fatalf("a line of %q", l.Kind)
 				}
 				if !l.Price.Equal(want) {
 					t.Fatalf("%s: %+v, want %s", o.Name, l, want)
 				}
-				if l.Kind != "discount" && l.Kind != "tax" {
-					last = l.Kind
+				if kind != "discount" && kind != "tax" {
+					last = kind
 				}
-				if l.Kind != "tax" {
+				if kind != "tax" {
 					sums[last] = sums[last].Add(l.Price)
 				}
 				total = total.Add(decimal.RequireFromString(l.Price.StringFixed(int32(r.Places)))) // as printed

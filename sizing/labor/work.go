@@ -2,7 +2,6 @@ package labor
 
 import (
 	"cmp"
-	"fmt"
 	"math/big"
 	"slices"
 	"strconv"
@@ -117,36 +116,6 @@ func (t Task) part(of string) string {
 	}
 	return of + " " + t.Text
 }
-
-// String returns a line such as
-//
-//	ticket hall: hang 4 ornaments, 8 ft to 10 ft, from a ladder: 7 min, 2 people
-//
-// and, in a schedule, when and by whom in front, "2:33 to 2:35   1 and 2   ticket hall: ...".
-func (t Task) String() string {
-	text := t.Text
-	if t.Room != "" {
-		text = t.Room + ": " + text
-	}
-	if len(t.Who) > 0 {
-		names := make([]string, len(t.Who))
-		for i, p := range t.Who {
-			names[i] = strconv.Itoa(p)
-		}
-		return pad(clock(t.Start)+" to "+clock(t.Start+t.Minutes), 15) + pad(strings.Join(names, " and "), 10) + text
-	}
-	text += ": " + minutesText(t.Minutes)
-	if t.People > 1 {
-		text += ", " + strconv.Itoa(t.People) + " people"
-	}
-	return text
-}
-
-// clock returns "2:05" for 125 minutes.
-func clock(n int) string { return fmt.Sprintf("%d:%02d", n/60, n%60) }
-
-// pad returns s with spaces after it, to a width of n.
-func pad(s string, n int) string { return s + strings.Repeat(" ", max(1, n-len([]rune(s)))) }
 
 // minutesText returns "45 min", "6 h" or "6 h 12 min".
 func minutesText(n int) string {
