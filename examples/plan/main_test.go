@@ -109,14 +109,14 @@ func TestJSON(t *testing.T) {
 				"trees/0/height": "7 ft 6 in", "trees/0/types": 7.0, "trees/0/each/min": 5.0, "trees/0/each/max": 9.0,
 				"trees/0/rule/picks": 23.0, "trees/0/planned/garland": "67 ft 6 in", "trees/0/planned/ornaments": 49.0,
 				"mantels/0/length": "5 ft", "mantels/0/hanging/look": "traditional",
-				"mantels/0/needs/0/quantity": "7 ft", "mantels/0/needs/1/quantity": 8.0,
+				"mantels/0/shares/0/quantity": "7 ft", "mantels/0/shares/1/quantity": 8.0,
 			},
 		},
 		{
 			[]string{"-json", "-tree", "12 ft", "-mantel", "60 in", "-look", "asymmetrical", "-accent", "picks"},
 			map[string]any{
 				"trees/0/types": 12.0, "trees/0/planned/picks": 36.0, "trees/0/rule/garland": "108 ft", "trees/0/planned/garland": nil,
-				"mantels/0/hanging/look": "asymmetrical left", "mantels/0/needs/0/quantity": "9 ft", "mantels/0/needs/1/quantity": 20.0,
+				"mantels/0/hanging/look": "asymmetrical left", "mantels/0/shares/0/quantity": "9 ft", "mantels/0/shares/1/quantity": 20.0,
 			},
 		},
 		{
@@ -134,11 +134,11 @@ func TestJSON(t *testing.T) {
 				t.Errorf("%q: %s is %v, want %v", row.args, path, v, want)
 			}
 		}
-		needs, _ := at(got, "needs").([]any)
-		if len(needs) == 0 {
-			t.Errorf("%q: no needs", row.args)
+		shares, _ := at(got, "trees/0/shares").([]any)
+		if len(shares) == 0 {
+			t.Errorf("%q: no shares", row.args)
 		}
-		for _, n := range needs {
+		for _, n := range shares {
 			for _, key := range []string{"item", "quantity", "basis", "source"} {
 				if v := at(n, key); v == nil || v == "" {
 					t.Errorf("%q: a need has no %s: %v", row.args, key, n)

@@ -60,7 +60,7 @@ func TestPlan(t *testing.T) {
 			Planned map[string]any
 		}
 		Mantels []struct {
-			Needs []struct {
+			Shares []struct {
 				Item     string
 				Quantity any
 			}
@@ -72,7 +72,7 @@ func TestPlan(t *testing.T) {
 	if text := fmt.Sprint(got.Trees); text != "[{9 ft 9 {7 11} map[garland:81 ft lights:900 ornaments:81 picks:27 ribbon:81 ft] map[garland:81 ft lights:900 ornaments:81]}]" {
 		t.Errorf("trees %s", text)
 	}
-	if text := fmt.Sprint(got.Mantels[0].Needs[:2]); text != "[{base garland 7 ft} {picks, mantel 8}]" {
+	if text := fmt.Sprint(got.Mantels[0].Shares[:2]); text != "[{base garland 7 ft} {picks, mantel 8}]" {
 		t.Errorf("mantels %s", text)
 	}
 }

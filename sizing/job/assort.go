@@ -120,12 +120,12 @@ func stockOf(s shopping.Shop) stock {
 
 // needs puts the needs of the room together: ornaments by color, and by size where
 // the shelves have sizes; the rest as it is.
-func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Need {
-	var needs []shopping.Need
+func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
+	needs := make([]shopping.Share, 0, len(list)+len(d.rows))
 	for _, n := range list {
 		n.Room = d.name
 		if n.Item.Kind != shopping.Ornament {
-			needs = append(needs, n)
+			needs = append(needs, shopping.Share{Need: n, Gets: n.Quantity})
 			continue
 		}
 		for _, r := range d.rows {
@@ -153,7 +153,7 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Need {
 				}
 				d.open(&o, types[size], len(known.types))
 				d.reason(&o, r, types[size])
-				needs = append(needs, o)
+				needs = append(needs, shopping.Share{Need: o, Gets: o.Quantity})
 			}
 		}
 	}
@@ -187,9 +187,8 @@ func (d *dressing) reason(n *shopping.Need, r row, types int) {
 }
 
 // hung returns the pieces of the room as they are hung: its batches with the numbers
-// that the shares of the room get or, without shares, as planned. Where a
-// share says which types or sizes it gets, it is those.
-func (d *dressing) hung(shares []shopping.Share, planned bool) []shopping.Lot {
+// that the shares of the room get. Where a share says which types or sizes it gets, it is those.
+func (d *dressing) hung(shares []shopping.Share) []shopping.Lot {
 	var list []shopping.Lot
 	label := 0
 	add := func(i shopping.Item, n int) {
@@ -206,7 +205,7 @@ func (d *dressing) hung(shares []shopping.Share, planned bool) []shopping.Lot {
 		gets, sized := map[units.Length]int{}, false
 		for _, s := range shares {
 			switch {
-			case s.Item.Color != r.color:
+			case s.Item.Kind != shopping.Ornament || s.Item.Color != r.color:
 			case told(s.Parts):
 				for _, p := range s.Parts {
 					p.Item.Color = r.color
@@ -228,9 +227,6 @@ func (d *dressing) hung(shares []shopping.Share, planned bool) []shopping.Lot {
 				sizes = append(sizes, key)
 			}
 			groups[key] = append(groups[key], b.size)
-			if planned {
-				gets[key] += b.count
-			}
 		}
 		for _, key := range sizes {
 			for i, size := range groups[key] { // as even as can be
@@ -253,36 +249,63 @@ func told(parts []shopping.Lot) bool {
 	return false
 }
 
-// settle writes what the basket gets for each room into the rooms.
+// settle writes what the basket gets for each room into the rooms, and what hangs there.
 func (d *draft) settle() {
+	if d.Basket != nil {
+		d.given()
+	}
+	for i := range d.rooms {
+		picks, lamps := 0, 0
+		shares := *d.shares(i)
+		for _, s := range shares {
+			switch s.Item.Kind {
+			case shopping.Pick:
+				picks += s.Gets.Pieces
+			case shopping.Light:
+				lamps += s.Gets.Pieces
+			}
+		}
+		pieces := d.rooms[i].hung(shares)
+		if i >= len(d.Trees) {
+			m := &d.Mantels[i-len(d.Trees)]
+			m.Spots = colored(m.Spots, pieces, m.Hanging.Look)
+			continue
+		}
+		t := &d.Trees[i]
+		if picks > 0 {
+			pieces = append(pieces, shopping.Lot{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: picks}})
+		}
+		t.Pieces = pieces
+		if lamps < t.Planned[shopping.Light].Pieces {
+			t.strings(&faulty{}, d.house, "", lamps) // fewer than have been looked at
+		}
+	}
+}
+
+// given gives the shares of the basket to the rooms: those of its needs in their order, and substitutes.
+func (d *draft) given() {
 	of := map[string][]*shopping.Share{} // by the name of a room, those still to be given
-	if d.Basket != nil {
-		for i := range d.Basket.Purchases {
-			shares := d.Basket.Purchases[i].Shares
-			for k := range shares {
-				if s := &shares[k]; !s.Spare {
-					of[s.Room] = append(of[s.Room], s)
+	for i := range d.Basket.Purchases {
+		shares := d.Basket.Purchases[i].Shares
+		for k := range shares {
+			if s := &shares[k]; !s.Spare {
+				of[s.Room] = append(of[s.Room], s)
+			}
+		}
+	}
+	for i, r := range d.rooms {
+		mine, rest := *d.shares(i), of[r.name]
+		for n := range mine {
+			for k, s := range rest {
+				if s != nil && s.Item == mine[n].Item {
+					mine[n].Gets, mine[n].Parts, mine[n].Replaced = s.Gets, s.Parts, s.Replaced // planned is as before
+					rest[k] = nil
+					break
 				}
 			}
 		}
 	}
-	mine := make([][]shopping.Share, len(d.rooms))
-	if d.Basket != nil {
-		for i, r := range d.rooms { // a share for each need, in their order
-			needs, rest := d.roomNeeds(i), of[r.name]
-			mine[i] = make([]shopping.Share, 0, len(needs))
-			for n := range needs {
-				for k, s := range rest {
-					if s != nil && s.Item == needs[n].Item {
-						mine[i] = append(mine[i], *s)
-						rest[k] = nil
-						break
-					}
-				}
-			}
-		}
-	}
-	for i, r := range d.rooms { // and substitutes, to the first of the room that is short
+	for i, r := range d.rooms { // substitutes, to the first of the room that is short
 		rest := of[r.name]
 		of[r.name] = nil
 		for _, s := range rest {
@@ -294,54 +317,14 @@ func (d *draft) settle() {
 				if d.rooms[k].name != r.name {
 					continue
 				}
-				for m := range mine[k] {
-					if m := &mine[k][m]; m.Replaced != (shopping.Quantity{}) && m.Item.Kind == s.Item.Kind && m.Item.Color == s.Item.Color {
+				for _, m := range *d.shares(k) {
+					if m.Replaced != (shopping.Quantity{}) && m.Item.Kind == s.Item.Kind && m.Item.Color == s.Item.Color {
 						at = k
 					}
 				}
 			}
-			mine[at] = append(mine[at], *s)
+			to := d.shares(at)
+			*to = append(*to, *s)
 		}
 	}
-	for i := range d.rooms {
-		var balls []shopping.Share
-		picks, lamps := 0, 0
-		for _, s := range mine[i] {
-			switch s.Item.Kind {
-			case shopping.Ornament:
-				balls = append(balls, s)
-			case shopping.Pick:
-				picks += s.Gets.Pieces
-			case shopping.Light:
-				lamps += s.Gets.Pieces
-			}
-		}
-		pieces := d.rooms[i].hung(balls, d.Basket == nil)
-		if i >= len(d.Trees) {
-			m := &d.Mantels[i-len(d.Trees)]
-			m.Shares = mine[i]
-			m.Spots = colored(m.Spots, pieces, m.Hanging.Look)
-			continue
-		}
-		t := &d.Trees[i]
-		t.Shares = mine[i]
-		if d.Basket == nil {
-			picks = t.Planned[shopping.Pick].Pieces
-		}
-		if picks > 0 {
-			pieces = append(pieces, shopping.Lot{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: picks}})
-		}
-		t.Pieces = pieces
-		if d.Basket != nil && lamps < t.Planned[shopping.Light].Pieces {
-			t.strings(&faulty{}, d.house, "", lamps) // fewer than have been looked at
-		}
-	}
-}
-
-// roomNeeds returns the needs of a room by its place among the rooms.
-func (d *draft) roomNeeds(i int) []shopping.Need {
-	if i < len(d.Trees) {
-		return d.Trees[i].Needs
-	}
-	return d.Mantels[i-len(d.Trees)].Needs
 }

@@ -17,7 +17,7 @@ func ExampleMake() {
 		fmt.Println(err)
 		return
 	}
-	for _, n := range plan.Needs {
+	for _, n := range plan.Trees[0].Shares {
 		fmt.Printf("%s, %s: %v - %s\n", n.Room, n.Item, n.Quantity, n.Basis)
 	}
 	fmt.Println(plan.Trees[0].Fit.Verdict)

@@ -13,14 +13,12 @@ import (
 
 // A MantelPlan is the figures for one mantel.
 type MantelPlan struct {
-	Mantel                       // as given, with drops or hooks
-	Needs      []shopping.Need   `json:"needs"`             // what it takes
-	Shares     []shopping.Share  `json:"shares,omitempty"`  // what it gets of that, and substitutes
-	Spots      []mantel.Spot     `json:"spots"`             // where things go along a shelf
-	Loads      *mantel.Loads     `json:"loads,omitempty"`   // nil without a weight and a hook
-	Holders    *mantel.Loads     `json:"holders,omitempty"` // of the stockings, likewise
-	Clearances mantel.Clearances `json:"clearances"`        // of garland and stockings
-	Steps      []mantel.Step     `json:"steps"`             // the order of work
+	Mantel                                    // as given, with drops or hooks
+	Shares     []shopping.Share               `json:"shares"`          // what it takes, with what it gets, then substitutes
+	Spots      []mantel.Spot                  `json:"spots"`           // where things go along a shelf
+	Loads      map[shopping.Kind]mantel.Loads `json:"loads,omitempty"` // of garland and stockings, as far as weight and hook are known
+	Clearances mantel.Clearances              `json:"clearances"`      // likewise
+	Steps      []mantel.Step                  `json:"steps"`           // the order of work
 }
 
 // A mantelDraft is a mantel in the making.
@@ -32,7 +30,7 @@ type mantelDraft struct {
 // mantel plans a mantel at a place of the request.
 func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	before := len(f.list)
-	p := &mantelDraft{MantelPlan: MantelPlan{Mantel: m}}
+	p := &mantelDraft{MantelPlan: MantelPlan{Mantel: m, Loads: map[shopping.Kind]mantel.Loads{}}}
 	hang := p.shelf
 	if m.Run.given() {
 		hang = p.run
@@ -48,7 +46,7 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	if m.PerFoot != 0 && len(f.list) == before {
 		loads, err := run.Loads(m.PerFoot, hook)
 		if f.note(err, at+"/hanging", args...) && hooked {
-			p.Loads = &loads
+			p.Loads[shopping.Garland] = loads
 			needs = append(needs, loads.Needs...)
 			p.cautions = append(p.cautions, loads.Cautions...)
 		}
@@ -78,9 +76,9 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	if total > 0 {
 		room.share(colors, total, nil)
 	}
-	p.Needs = room.needs(needs, nil)
+	p.Shares = room.needs(needs, nil)
 	for i := range p.Steps {
-		p.Steps[i].Items = planned(p.Steps[i].Items, p.Needs)
+		p.Steps[i].Items = planned(p.Steps[i].Items, p.Shares)
 	}
 	d.Mantels = append(d.Mantels, p.MantelPlan)
 	d.rooms = append(d.rooms, room)
@@ -191,7 +189,7 @@ func (p *mantelDraft) stockings(f *faulty, hook mantel.Hook, hooked bool, at str
 	}
 	p.cautions = append(p.cautions, near.Cautions...)
 	if hooked {
-		p.Holders = &loads
+		p.Loads[shopping.Stocking] = loads
 		p.cautions = append(p.cautions, loads.Cautions...)
 	}
 	return loads.Needs
@@ -218,7 +216,7 @@ func (p *mantelDraft) lights(f *faulty, h House, run mantel.Run, at string) []sh
 }
 
 // planned returns the items of a step as the needs have them: ornaments by color.
-func planned(items []shopping.Item, needs []shopping.Need) []shopping.Item {
+func planned(items []shopping.Item, needs []shopping.Share) []shopping.Item {
 	var list []shopping.Item
 	for _, i := range items {
 		if i.Kind != shopping.Ornament {

@@ -21,7 +21,6 @@ type Plan struct {
 	Mantels  []MantelPlan     `json:"mantels"`          // likewise
 	Colors   *palette.Reading `json:"colors,omitempty"` // nil if they are open
 	Box      *palette.Sorting `json:"box,omitempty"`    // nil without a box
-	Needs    []shopping.Need  `json:"needs"`            // of all rooms
 	Basket   *shopping.List   `json:"basket,omitempty"` // nil if there is nothing to buy from
 	Cautions []units.Caution  `json:"cautions"`         // each once
 
@@ -130,7 +129,7 @@ const maxRooms = 100
 func prepare(function string, r Request) (*draft, []*units.Error) {
 	f := &faulty{function: function}
 	d := &draft{house: r.House, goods: r.Shop, budget: r.Shop.Budget}
-	d.Trees, d.Mantels, d.Needs = []TreePlan{}, []MantelPlan{}, []shopping.Need{}
+	d.Trees, d.Mantels = []TreePlan{}, []MantelPlan{}
 	if reflect.ValueOf(d.house).IsZero() {
 		d.house = CommonPractice()
 	}
@@ -197,12 +196,6 @@ func (d *draft) colors(f *faulty, r Request) {
 
 // shop fills the basket.
 func (d *draft) shop() error {
-	for _, t := range d.Trees {
-		d.Needs = append(d.Needs, t.Needs...)
-	}
-	for _, m := range d.Mantels {
-		d.Needs = append(d.Needs, m.Needs...)
-	}
 	if len(d.goods.Offers)+len(d.goods.Owned) == 0 {
 		_, err := d.goods.List(nil) // which looks at the rest of the shop
 		return err
@@ -211,12 +204,31 @@ func (d *draft) shop() error {
 	if !d.budget.IsZero() {
 		buy = d.goods.Fullest
 	}
-	list, err := buy(d.Needs)
+	list, err := buy(d.needs())
 	if err != nil {
 		return err
 	}
 	d.Basket = &list
 	return nil
+}
+
+// needs returns those of all rooms.
+func (d *draft) needs() []shopping.Need {
+	var list []shopping.Need
+	for i := range d.rooms {
+		for _, s := range *d.shares(i) {
+			list = append(list, s.Need)
+		}
+	}
+	return list
+}
+
+// shares returns those of a room by its place among the rooms.
+func (d *draft) shares(i int) *[]shopping.Share {
+	if i < len(d.Trees) {
+		return &d.Trees[i].Shares
+	}
+	return &d.Mantels[i-len(d.Trees)].Shares
 }
 
 // cautions gathers those that the job calls for.

@@ -12,20 +12,17 @@ import (
 
 // A TreePlan is the figures for one tree.
 type TreePlan struct {
-	Tree                                       // as given, with a handle and a bare tip
-	Types   int                                `json:"types"`            // of ornament, by rule
-	Each    units.Range[int]                   `json:"each"`             // pieces of each
-	Rule    shopping.ByKind[shopping.Quantity] `json:"rule"`             // by rule, each accent as if alone
-	Shape   shopping.ByKind[shopping.Quantity] `json:"shape"`            // to match the look of the house
-	Planned shopping.ByKind[shopping.Quantity] `json:"planned"`          // one of these two
-	Look    sizing.Look                        `json:"look"`             // as planned: how far apart garland is wound
-	Needs   []shopping.Need                    `json:"needs"`            // the same, by color and size
-	Shares  []shopping.Share                   `json:"shares,omitempty"` // what it gets of that, and substitutes
-	Pieces  []shopping.Lot                     `json:"pieces"`           // what hangs: types by color and size
-	Fit     *sizing.Fit                        `json:"fit,omitempty"`    // nil without a ceiling
-	Ladder  sizing.Ladder                      `json:"ladder"`           // to set the topper
-	Strings lights.Strings                     `json:"strings,omitzero"` // zero without a label
-	Load    lights.Load                        `json:"load,omitzero"`    // on a circuit of their own
+	Tree                                                 // as given, with a handle and a bare tip
+	sizing.Comparison                                    // of the tree as given, each accent as if alone
+	Types             int                                `json:"types"`            // of ornament, by rule
+	Each              units.Range[int]                   `json:"each"`             // pieces of each
+	Planned           shopping.ByKind[shopping.Quantity] `json:"planned"`          // by rule or by shape
+	Shares            []shopping.Share                   `json:"shares"`           // the same by color and size, with what it gets, then substitutes
+	Pieces            []shopping.Lot                     `json:"pieces"`           // what hangs: types by color and size
+	Fit               *sizing.Fit                        `json:"fit,omitempty"`    // nil without a ceiling
+	Ladder            sizing.Ladder                      `json:"ladder"`           // to set the topper
+	Strings           lights.Strings                     `json:"strings,omitzero"` // zero without a label
+	Load              lights.Load                        `json:"load,omitzero"`    // on a circuit of their own
 }
 
 // What stands in for a handle and a bare tip that were not measured, when pieces are placed: a twelfth of
@@ -78,10 +75,9 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	f.note(err, at)
 	cautions = append(append(of, cautions...), p.Ladder.Cautions...)
 
-	p.Rule, p.Shape = c.Rule, c.Shape
-	p.SizeBy, p.Look = "rule", c.RuleLook
+	p.Comparison, p.SizeBy = c, "rule"
 	if c.ByShape {
-		p.SizeBy, p.Look = "shape", c.Look
+		p.SizeBy = "shape"
 	}
 	for _, n := range needs {
 		p.Planned[n.Item.Kind] = n.Quantity
@@ -108,7 +104,7 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 		mix, _ := h.Trees.Mix(t.Tree, total) // Compare has looked at the sizes
 		room.share(colors, total, mix)
 	}
-	p.Needs = room.needs(needs, d.stock)
+	p.Shares = room.needs(needs, d.stock)
 	d.Trees = append(d.Trees, p)
 	d.rooms = append(d.rooms, room)
 }

@@ -71,14 +71,14 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	var works []labor.Work
 	cut := false
 	for _, t := range d.Trees {
-		w := labor.Work{Room: t.Room, Height: t.Height, Needs: d.hangs(t.Needs, t.Shares)}
+		w := labor.Work{Room: t.Room, Height: t.Height, Needs: hangs(t.Shares)}
 		if cut = cut || t.Kind == sizing.Cut; t.Kind != sizing.Cut {
 			w.Place = "artificial tree"
 		}
 		works = append(works, w)
 	}
 	for _, m := range d.Mantels {
-		works = append(works, labor.Work{Room: m.Room, Place: "mantel", Height: m.Height, Needs: d.hangs(m.Needs, m.Shares)})
+		works = append(works, labor.Work{Room: m.Room, Place: "mantel", Height: m.Height, Needs: hangs(m.Shares)})
 	}
 	up, down, err := rates.Tasks(works)
 	if !f.times(err) {
@@ -99,7 +99,7 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	}
 	day := int(rates.Minutes["day"].Ceil().IntPart())
 	visits := (d.Time.Max+day-1)/day + (downTime.Max+day-1)/day
-	owned, bought, order := d.goods.Owned, shopping.List{}, d.Needs
+	owned, bought, order := d.goods.Owned, shopping.List{}, d.needs()
 	if d.Basket == nil {
 		owned = d.planned()
 	} else {
@@ -125,11 +125,8 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	return f.list
 }
 
-// hangs returns what goes up in a room: what the basket gets for it or, without a basket, what is planned.
-func (d *draft) hangs(needs []shopping.Need, shares []shopping.Share) []shopping.Need {
-	if d.Basket == nil {
-		return needs
-	}
+// hangs returns what goes up in a room.
+func hangs(shares []shopping.Share) []shopping.Need {
 	var list []shopping.Need
 	for _, s := range shares {
 		list = append(list, shopping.Need{Item: s.Item, Quantity: s.Gets})
@@ -140,7 +137,7 @@ func (d *draft) hangs(needs []shopping.Need, shares []shopping.Share) []shopping
 // planned returns the needs of a job without a basket as lots, lights by the string.
 func (d *draft) planned() []shopping.Lot {
 	var lots []shopping.Lot
-	for _, n := range d.Needs {
+	for _, n := range d.needs() {
 		if n.Quantity != (shopping.Quantity{}) {
 			lots = append(lots, shopping.Lot{Item: n.Item, Quantity: n.Quantity})
 		}
@@ -225,26 +222,17 @@ func merged(list []labor.Thing) []labor.Thing {
 // taken takes from the stock what hung in a room.
 func (d *draft) taken(stock shelf, room int, name string) []labor.Thing {
 	var list []labor.Thing
-	if d.Basket == nil {
-		for _, n := range d.roomNeeds(room) {
-			list = append(list, stock.take(name, shopping.Lot{Item: n.Item, Quantity: n.Quantity}, 1)...)
-		}
-		return list
-	}
-	var shares []shopping.Share
-	if room < len(d.Trees) {
-		shares = d.Trees[room].Shares
-	} else {
-		shares = d.Mantels[room-len(d.Trees)].Shares
-	}
-	for _, s := range shares {
+	for _, s := range *d.shares(room) {
 		parts := s.Parts
-		if len(parts) == 0 && s.Gets.Length == 0 {
+		if len(parts) == 0 && (s.Gets.Length == 0 || d.Basket == nil) {
 			parts = []shopping.Lot{{Item: s.Item, Quantity: s.Gets}}
 		}
 		for _, p := range parts {
 			list = append(list, stock.take(name, p, 1)...)
 		}
+	}
+	if d.Basket == nil {
+		return list
 	}
 	for _, p := range d.Basket.Purchases {
 		for _, c := range p.Cuts {

@@ -250,7 +250,7 @@ func TestWorkLeftOut(t *testing.T) {
 		t.Errorf("%d min to shape 4 ft", shaping)
 	}
 	needs := counted(nil)
-	for _, n := range p.Needs {
+	for _, n := range p.Trees[0].Shares {
 		for l, k := range counted([]shopping.Lot{{Item: n.Item, Quantity: n.Quantity}}) {
 			needs[l] += k
 		}

@@ -436,13 +436,12 @@ type get struct {
 	cuts []string
 }
 
-// gets returns what the needs of a room get of the shares.
-func (s *sheet) gets(needs []shopping.Need, shares []shopping.Share) []get {
+// gets returns what the needs of a room get, and what stands in for them.
+func (s *sheet) gets(shares []shopping.Share) []get {
 	var list []get
-	for i, n := range needs {
-		g := get{Need: n, gets: n.Quantity}
+	for _, n := range shares {
+		g := get{Need: n.Need, gets: n.Gets}
 		if s.plan.Basket != nil {
-			g.gets = shares[i].Gets
 			for _, p := range s.plan.Basket.Purchases {
 				for _, c := range p.Cuts {
 					for _, piece := range c.Pieces {
@@ -557,7 +556,7 @@ func (s *sheet) tree(t job.TreePlan, measured sizing.Tree) {
 		room = "ceiling " + s.length(t.Space.Ceiling) + ", " + text + "; " + room
 	}
 	s.line(strings.ToUpper(shape[:1])+shape[1:]+", "+t.Exposure.String()+", "+surface.Format(area, step)+", "+way+"; "+room+".", -1, "")
-	needs := s.gets(t.Needs, t.Shares)
+	needs := s.gets(t.Shares)
 	extra := ""
 	if l := t.Load; l.Limit > 0 {
 		c := s.request.House.Circuit
@@ -575,15 +574,16 @@ func (s *sheet) tree(t job.TreePlan, measured sizing.Tree) {
 	s.dress(needs, shopping.Pick, "")
 	s.balls(needs, t)
 	if s.why {
-		h := s.request.House
-		c, _ := h.Trees.Compare(h.Look, measured)
-		s.line("rule and shape", labelWidth+1, strings.ReplaceAll(sizing.Format(c, s.style()), "\n", ". "))
+		s.line("rule and shape", labelWidth+1, strings.ReplaceAll(sizing.Format(t.Comparison, s.style()), "\n", ". "))
 	}
 }
 
 // wraps says how far apart a garland or ribbon is wound: what is had of it.
 func (s *sheet) wraps(t job.TreePlan, measured sizing.Tree, needs []get, kind shopping.Kind) string {
-	apart := t.Look.Spacing[kind]
+	apart := t.RuleLook.Spacing[kind]
+	if t.ByShape {
+		apart = t.Look.Spacing[kind]
+	}
 	for _, g := range needs {
 		if g.Item.Kind == kind && g.gets.Length < g.Quantity.Length {
 			apart = 0
@@ -690,13 +690,13 @@ func (s *sheet) mantel(m job.MantelPlan) {
 	}
 	what, hung := s.hung(m)
 	s.heading(name + ": " + what)
-	needs := s.gets(m.Needs, m.Shares)
+	needs := s.gets(m.Shares)
 	about := s.fire(m) + hung
-	if l := m.Loads; l != nil {
-		about += s.loads(" Hooks", "one", *l)
+	if l, ok := m.Loads[shopping.Garland]; ok {
+		about += s.loads(" Hooks", "one", l)
 	}
-	if l := m.Holders; l != nil {
-		about += s.loads(" Stocking holders", "one", *l)
+	if l, ok := m.Loads[shopping.Stocking]; ok {
+		about += s.loads(" Stocking holders", "one", l)
 	}
 	s.line(about, -1, "")
 	if s.why {

@@ -103,12 +103,9 @@ func Pack(r job.Request, p job.Plan, why bool) string {
 	}
 	s.heading("To pack: " + say(n, "carton"))
 	for _, c := range p.Cartons {
-		box := c.Box
-		if c.Weight > 0 {
-			box += ", " + c.Weight.String()
-		}
-		if box != "" {
-			box = " (" + box + ")"
+		box := ""
+		if c.Box != "" {
+			box = " (" + c.Box + ")"
 		}
 		s.line("[ ]", 4, c.Label+box)
 	}

@@ -129,15 +129,19 @@ func dress(t job.TreePlan, colors palette.Palette) (draw.Tree, error) {
 	if count > maxPlaces {
 		return draw.Tree{}, &pictureError{"this tree has " + strconv.Itoa(count) + " pieces: want at most " + strconv.Itoa(maxPlaces) + " to place"}
 	}
+	look := t.RuleLook
+	if t.ByShape {
+		look = t.Look
+	}
 	if kind := shopping.Garland; t.Planned[kind].Length > 0 {
-		d.Garland = placement.Winding{Spacing: t.Look.Spacing[kind], Step: units.Inch}
+		d.Garland = placement.Winding{Spacing: look.Spacing[kind], Step: units.Inch}
 	}
 	if kind := shopping.Ribbon; t.Planned[kind].Length > 0 {
-		d.Ribbon.Winding = placement.Winding{Spacing: t.Look.Spacing[kind], Step: units.Inch}
+		d.Ribbon.Winding = placement.Winding{Spacing: look.Spacing[kind], Step: units.Inch}
 	}
 	// The lamps are as far apart on the string as its turns are, which is what
 	// shares the surface among them.
-	if each := t.Look.Each[shopping.Light].In(units.SquareInch); each > 0 && t.Planned[shopping.Light].Pieces > 0 {
+	if each := look.Each[shopping.Light].In(units.SquareInch); each > 0 && t.Planned[shopping.Light].Pieces > 0 {
 		apart := units.Length(math.Round(math.Sqrt(each) * float64(units.Inch)))
 		d.Lights = placement.Winding{Spacing: max(apart, units.Inch/4), Step: max(apart, units.Inch/4)}
 	}
@@ -287,7 +291,11 @@ func crewSheets(p job.Plan, colors palette.Palette, q question, paper draw.Paper
 			return nil, missing("mantel", q.number, len(p.Mantels))
 		}
 		m := p.Mantels[q.number-1]
-		return shelf(m, colors).Crew(paper, m.Needs)
+		var needs []shopping.Need
+		for _, s := range m.Shares {
+			needs = append(needs, s.Need)
+		}
+		return shelf(m, colors).Crew(paper, needs)
 	}
 	if q.number > len(p.Trees) {
 		return nil, missing("tree", q.number, len(p.Trees))

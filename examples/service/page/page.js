@@ -279,11 +279,10 @@ function showProblem(problem) {
 }
 
 // needsOf lists what a room takes, and what it gets where that differs.
-function needsOf(needs, shares = []) {
+function needsOf(shares) {
 	const list = el("dl", {});
-	for (const need of needs) {
-		const gets = shares.find((s) => s.item === need.item && !s.spare)?.gets;
-		const much = gets === undefined || gets === need.quantity ? need.quantity : `planned ${need.quantity}, bought ${gets}`;
+	for (const need of shares) {
+		const much = need.gets === need.quantity ? need.quantity : `planned ${need.quantity}, ${need.gets || "none"} to be had`;
 		list.append(el("div", {}, el("dt", {}, need.item),
 			el("dd", { class: "much" }, String(much)),
 			el("dd", { class: "why" }, `${need.basis} (${need.source})`)));
@@ -388,13 +387,13 @@ function mantelNotes(m) {
 		}
 		notes.push(box);
 	}
-	const hooks = m.loads?.hooks ?? [];
+	const hooks = m.loads?.garland?.hooks ?? [];
 	const weight = (text) => amount(text, pound) ?? 0;
-	const over = hooks.filter((h) => weight(h.total) > weight(m.loads.working));
+	const over = hooks.filter((h) => weight(h.total) > weight(m.loads.garland.working));
 	if (over.length) {
 		notes.push(el("div", { class: "warning" }, el("b", {}, "Overloaded"), el("ul", {}, ...over.map((h) =>
-			el("li", {}, `the hook at ${short(h.at.along)} along the shelf carries ${short(h.total)}, more than ${short(m.loads.working)}`))),
-		m.loads.remedy ? el("p", {}, `${m.loads.remedy}.`) : null));
+			el("li", {}, `the hook at ${short(h.at.along)} along the shelf carries ${short(h.total)}, more than ${short(m.loads.garland.working)}`))),
+		m.loads.garland.remedy ? el("p", {}, `${m.loads.garland.remedy}.`) : null));
 	}
 	if (m.steps?.length) {
 		notes.push(el("details", {}, el("summary", {}, "In which order"), el("ol", {}, ...m.steps.map((s) =>
@@ -492,14 +491,14 @@ function showPlan(p, body) {
 	const dark = matchMedia("(prefers-color-scheme: dark)").matches;
 	p.trees.forEach((t, i) => {
 		const number = i + 1, name = [t.room, `tree, ${t.height}`].filter(Boolean).join(": ");
-		card(name, needsOf(t.needs, t.shares), ...treeNotes(t), pictureOf(dark ? "client-dark" : "client", number, body),
+		card(name, needsOf(t.shares), ...treeNotes(t), pictureOf(dark ? "client-dark" : "client", number, body),
 			later(`${name}: working drawing`, () => [pictureOf("tree", number, body)]),
 			later(`${name}: where to stand, and what hangs from there`, () => stationsOf(number, body)), printButton("tree", number, body, name));
 		sections.at(-1).classList.add("room");
 	});
 	p.mantels.forEach((m, i) => {
 		const name = [m.room, m.run ? "garland" : `mantel, ${m.length}`].filter(Boolean).join(": ");
-		card(name, needsOf(m.needs, m.shares), ...mantelNotes(m), ...m.run ? [] : [pictureOf("mantel", i + 1, body), printButton("mantel", i + 1, body, name)]);
+		card(name, needsOf(m.shares), ...mantelNotes(m), ...m.run ? [] : [pictureOf("mantel", i + 1, body), printButton("mantel", i + 1, body, name)]);
 		sections.at(-1).classList.add("room");
 	});
 	if (p.colors) sections.push(colorsOf(p.colors, p.box, asked.box));

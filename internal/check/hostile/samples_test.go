@@ -55,7 +55,7 @@ var samples = []any{
 	[]labor.Task{{Room: "ticket hall", Kind: shopping.Pick, Quantity: shopping.Quantity{Pieces: 7}, Height: 7 * units.Foot, Minutes: 12, People: 2}, {Minutes: 3, People: 1}},
 	[]labor.Thing{{Lot: shopping.Lot{Item: ball, Quantity: shopping.Quantity{Pieces: 30}}, Room: "ticket hall", Weight: units.Ounce, Fragile: true}, {Lot: shopping.Lot{Item: pick, Quantity: shopping.Quantity{Pieces: 7}}}},
 	[]labor.Box{{Name: "small", Cells: 12, Cell: 4 * units.Inch, Limit: 30 * units.Pound}, {Name: "open", Cells: 60}},
-	[]labor.Carton{{Things: []labor.Thing{{Fragile: true}}, Weight: 50 * units.Pound}},
+	[]labor.Carton{{Things: []labor.Thing{{Lot: shopping.Lot{Item: ball, Quantity: shopping.Quantity{Pieces: 1}}, Weight: 50 * units.Pound, Fragile: true}}}},
 	labor.Date(739_948),
 	labor.Option{Lines: []labor.Line{{Text: "picks", Price: decimal.NewFromInt(3)}}},
 	placement.Layout{Tree: tree, Facing: 30 * placement.Degree},
