@@ -33,7 +33,7 @@ func Counts(total int, weights, least []int) []int {
 		surplus[i] = int64(counts[i])*sum - claim
 		left -= int64(counts[i])
 	}
-	for ; left > 0; left-- {
+	for range left { // not at all, if too much is given
 		at := 0
 		for i, s := range surplus {
 			if s < surplus[at] {

@@ -330,6 +330,9 @@ func TestSolveManyHidden(t *testing.T) {
 // Rows that follow from others are left out where there is no room for them. Each row 2x + y ≥ 3 has
 // x = 3/2 in the relaxation if x costs 1 and y 2, and x + y ≥ 2 follows from it.
 func TestCutsHaveRoom(t *testing.T) {
+	if testing.Short() {
+		t.Skip("some seconds")
+	}
 	for _, rows := range []int{1 << 10, 1<<10 - 1, 1<<10 - 3} {
 		const n = 1 << 11
 		p := &Problem{Cost: make([]int64, n), Lo: make([]int64, n), Hi: make([]int64, n)}

@@ -145,6 +145,9 @@ func TestAgainstPieceByPiece(t *testing.T) {
 
 // Boxes of ornaments, as a house has them: what share is proved, within the steps given.
 func TestHouse(t *testing.T) {
+	if testing.Short() {
+		t.Skip("some seconds")
+	}
 	r := rand.New(rand.NewPCG(3, 4))
 	proved := 0
 	for range 300 {

@@ -144,6 +144,29 @@ func TestFaults(t *testing.T) {
 	}
 }
 
+// What is at a limit is read, and what is one over it is not.
+func TestAtTheLimits(t *testing.T) {
+	if got := faults("{}"+strings.Repeat(" ", MaxBytes-2), new(sample)); got != nil {
+		t.Errorf("the longest text: %q", got)
+	}
+	if got := faults("{}"+strings.Repeat(" ", MaxBytes-1), new(sample)); len(got) != 1 || !strings.HasSuffix(got[0], "at most 4194304 bytes") {
+		t.Errorf("a byte more: %q", got)
+	}
+	for _, row := range []struct{ reason, open, end string }{
+		{"objects", `{"a":`, "}"},
+		{"lists", "[", "]"},
+	} {
+		levels := func(n int) string { return strings.Repeat(row.open, n) + "0" + strings.Repeat(row.end, n) }
+		deep := func(n int) bool {
+			got := faults(levels(n), new(sample))
+			return len(got) == 1 && strings.Contains(got[0], "more than 16 levels deep")
+		}
+		if deep(MaxDepth) || !deep(MaxDepth+1) {
+			t.Errorf("%s in each other: %d levels are refused: %t, one more: %t", row.reason, MaxDepth, deep(MaxDepth), deep(MaxDepth+1))
+		}
+	}
+}
+
 // many returns n members of an object.
 func many(n int) string {
 	var list []string
