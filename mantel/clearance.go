@@ -322,7 +322,8 @@ func (m Mantel) swagDistance(h Hanging, i int) distance {
 	if span*(float64(i)+0.5) > float64(m.Length)/2+float64(m.Opening.Offset) {
 		m, i = m.mirrored(), h.Swags-1-i // the right side is the mirror image of the left
 	}
-	c := m.hang(h).curve(m.Length)
+	run := m.hang(h)
+	c := run.curve(m.Length)
 	start := float64(span * float64(i))
 	at := func(x float64) distance { return m.distance(start+x, c.Below(x)) }
 	low, high := span/2, span

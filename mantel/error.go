@@ -21,11 +21,17 @@ func under(at string, err error) error {
 	return &e
 }
 
+// checkLength is short enough for the compiler to put in the caller's place, with the text of
+// the error apart.
 func checkLength(fn, field string, l, least, most units.Length, want string) error {
 	if l < least || l > most {
-		return rangeError(fn, field, exact(l), want)
+		return lengthError(fn, field, l, want)
 	}
 	return nil
+}
+
+func lengthError(fn, field string, l units.Length, want string) error {
+	return rangeError(fn, field, exact(l), want)
 }
 
 func checkMass(fn, field string, m, least, most units.Mass, want string) error {

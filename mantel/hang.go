@@ -112,7 +112,8 @@ func (m Mantel) FindDrops(garland units.Length, hanging Hanging) (Hanging, error
 	if err := m.checkHanging(fn, "", "/hanging", h); err != nil {
 		return Hanging{}, err
 	}
-	least := m.hang(h).garland()
+	run := m.hang(h)
+	least := run.garland()
 	if garland < least {
 		return Hanging{}, fitError(fn, "garland", exact(garland), "at least "+exact(least)+" to reach along the shelf")
 	}

@@ -43,30 +43,30 @@ type Run struct {
 }
 
 // swag returns the swag from the i-th hook to the next.
-func (r Run) swag(i int) swag {
+func (r *Run) swag(i int) swag {
 	return swag{r.Hooks[i+1].Along - r.Hooks[i].Along, r.Hooks[i].Below - r.Hooks[i+1].Below, r.Sag}
 }
 
 // even returns how far it is from the first hook to the last, and whether the hooks are
 // level and at equal distances.
-func (r Run) even() (across units.Length, ok bool) {
+func (r *Run) even() (across units.Length, ok bool) {
 	first, n := r.Hooks[0], len(r.Hooks)-1
 	across = r.Hooks[n].Along - first.Along
-	for i, p := range r.Hooks {
-		if p.Below != first.Below || p.Along-first.Along != part(across, i, n) {
+	for i := 1; i < n; i++ {
+		if p := r.Hooks[i]; p.Below != first.Below || p.Along-first.Along != part(across, i, n) {
 			return across, false
 		}
 	}
-	return across, true
+	return across, r.Hooks[n].Below == first.Below
 }
 
 // curve returns one swag of an even run, whose span need not be a whole number of
 // nanometers.
-func (r Run) curve(across units.Length) catenary.Curve {
+func (r *Run) curve(across units.Length) catenary.Curve {
 	return catenary.Level(float64(across)/float64(len(r.Hooks)-1), float64(r.Sag))
 }
 
-func (r Run) check(fn string) error {
+func (r *Run) check(fn string) error {
 	if len(r.Hooks) < 2 || len(r.Hooks) > maxHooks {
 		return rangeError(fn, "/hooks", strconv.Itoa(len(r.Hooks))+" hooks", "2 to "+strconv.Itoa(maxHooks)+" hooks")
 	}
@@ -79,13 +79,14 @@ func (r Run) check(fn string) error {
 			return under("/hooks/"+strconv.Itoa(i), err)
 		}
 	}
-	for _, x := range [...]struct {
-		field  string
-		length units.Length
-	}{{"/sag", r.Sag}, {"/left", r.Left}, {"/right", r.Right}} {
-		if err := checkLength(fn, x.field, x.length, 0, maxDrop, wantDrop); err != nil {
-			return err
-		}
+	if err := checkLength(fn, "/sag", r.Sag, 0, maxDrop, wantDrop); err != nil {
+		return err
+	}
+	if err := checkLength(fn, "/left", r.Left, 0, maxDrop, wantDrop); err != nil {
+		return err
+	}
+	if err := checkLength(fn, "/right", r.Right, 0, maxDrop, wantDrop); err != nil {
+		return err
 	}
 	if r.Lying && r.Sag != 0 {
 		return fitError(fn, "/sag", exact(r.Sag), "0 ft for a garland that lies on a shelf")
@@ -122,10 +123,10 @@ func (r Run) Garland() (units.Length, error) {
 	return r.garland(), nil
 }
 
-func (r Run) garland() units.Length { return r.Left + r.between() + r.Right }
+func (r *Run) garland() units.Length { return r.Left + r.between() + r.Right }
 
 // between returns the garland from the first hook to the last.
-func (r Run) between() units.Length {
+func (r *Run) between() units.Length {
 	if across, ok := r.even(); ok {
 		return across + nearest(float64(float64(len(r.Hooks)-1)*r.curve(across).Slack()))
 	}
@@ -159,14 +160,14 @@ func (r Run) FindSag(garland units.Length) (Run, error) {
 		return Run{}, fitError(fn, "garland", exact(garland), "at least "+exact(least)+" to reach from hook to hook")
 	}
 	rest := garland - r.Left - r.Right
-	deepest := r
-	deepest.Sag = maxSag
 	if even {
 		r.Sag = nearest(catenary.Sag(float64(across)/float64(n), float64(rest-across)/float64(n)))
 		if r.Sag < maxSag { // nearly always, and without a look at the deepest
 			return r, nil
 		}
 	}
+	deepest := r
+	deepest.Sag = maxSag
 	if most := deepest.garland(); garland > most {
 		return Run{}, rangeError(fn, "garland", exact(garland), "at most "+exact(most)+", which hangs 50 ft deep")
 	}
@@ -183,7 +184,7 @@ func (r Run) FindSag(garland units.Length) (Run, error) {
 		high := maxSag
 		for r.Sag < high {
 			mid := r.Sag + (high-r.Sag)/2
-			if (Run{Hooks: r.Hooks, Sag: mid}).between() < rest {
+			if (&Run{Hooks: r.Hooks, Sag: mid}).between() < rest {
 				r.Sag = mid + 1
 			} else {
 				high = mid

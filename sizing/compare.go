@@ -41,19 +41,19 @@ type Comparison struct {
 // Source: common practice; the geometry is computed.
 func (r Rules) Compare(look Look, tree Tree) (c Comparison, err error) {
 	const fn = "Rules.Compare"
-	s, err := r.surface(fn, tree)
+	s, err := r.surface(fn, &tree)
 	if err != nil {
 		return Comparison{}, err
 	}
 	c.Tree, c.Rules, c.Look = tree, r, look
 	c.ByShape = tree.Base != 0 || tree.Taper != Full || tree.Exposure != AllRound || tree.BareTip != 0 || tree.BareBase != 0 || tree.Handle != 0
-	if c.Rule, err = r.amounts(fn, tree); err != nil {
+	if c.Rule, err = r.amounts(fn, &tree); err != nil {
 		return Comparison{}, err
 	}
-	if c.Shape, err = r.match(fn, look, tree, s); err != nil {
+	if c.Shape, err = r.match(fn, &look, &tree, &s); err != nil {
 		return Comparison{}, err
 	}
-	c.RuleLook = s.look(c.Rule)
+	c.RuleLook = s.look(&c.Rule)
 	return c, nil
 }
 
@@ -148,7 +148,7 @@ func (c Comparison) perFoot(kind shopping.Kind, style units.Style) string {
 
 // shaped returns the formula of a kind by shape.
 func (c Comparison) shaped(_ string, kind shopping.Kind, style units.Style) (string, error) {
-	s, _ := c.Rules.surface("", c.Tree) // as Compare had it
+	s, _ := c.Rules.surface("", &c.Tree) // as Compare had it
 	area := surfaceText(s.area, style)
 	switch {
 	case kind == shopping.Ornament:
@@ -161,7 +161,7 @@ func (c Comparison) shaped(_ string, kind shopping.Kind, style units.Style) (str
 
 // sizes returns the sizes of ornament in words.
 func (c Comparison) sizes(style units.Style) string {
-	s, _ := c.Rules.surface("", c.Tree)
+	s, _ := c.Rules.surface("", &c.Tree)
 	return s.balls.words(style)
 }
 

@@ -82,22 +82,22 @@ func TestLongTexts(t *testing.T) {
 // The closest and the widest wraps that can be wound are a look, not "too long to wind"; and a surface that is shared
 // out evenly leaves nothing over.
 func TestLookLimits(t *testing.T) {
-	s, err := Tree{Height: 6 * units.Foot}.surface("", "/")
+	s, err := (&Tree{Height: 6 * units.Foot}).surface("", "/")
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got := s.look(shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: s.cone.spiralLength(minSpacing, 1)}}).Spacing[shopping.Garland]; got != minSpacing {
+	if got := s.look(&shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: s.cone.spiralLength(minSpacing, 1)}}).Spacing[shopping.Garland]; got != minSpacing {
 		t.Errorf("spacing %v, want %v", got, minSpacing)
 	}
-	wide, err := Tree{Height: 100 * units.Foot, Base: 150 * units.Foot}.surface("", "/")
+	wide, err := (&Tree{Height: 100 * units.Foot, Base: 150 * units.Foot}).surface("", "/")
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got := wide.look(shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: wide.cone.spiralLength(maxSpacing, 1)}}).Spacing[shopping.Garland]; got != maxSpacing {
+	if got := wide.look(&shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: wide.cone.spiralLength(maxSpacing, 1)}}).Spacing[shopping.Garland]; got != maxSpacing {
 		t.Errorf("spacing %v, want %v", got, maxSpacing)
 	}
 	s.area = 12 * units.SquareFoot
-	if got := s.look(shopping.ByKind[shopping.Quantity]{shopping.Pick: {Pieces: 6}}).Each[shopping.Pick]; got != 2*units.SquareFoot {
+	if got := s.look(&shopping.ByKind[shopping.Quantity]{shopping.Pick: {Pieces: 6}}).Each[shopping.Pick]; got != 2*units.SquareFoot {
 		t.Errorf("12 sq ft to 6 pieces is %v each", got)
 	}
 }

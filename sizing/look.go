@@ -48,7 +48,7 @@ func share(n int64, part, whole Exposure) int64 {
 }
 
 // surface returns what of t is dressed, and with which ornaments.
-func (r Rules) surface(fn string, t Tree) (s surface, err error) {
+func (r *Rules) surface(fn string, t *Tree) (s surface, err error) {
 	if s, err = t.surface(fn, "/tree/"); err != nil {
 		return surface{}, err
 	}
@@ -59,7 +59,7 @@ func (r Rules) surface(fn string, t Tree) (s surface, err error) {
 }
 
 // look returns the look of what is dressed with amounts.
-func (s surface) look(amounts shopping.ByKind[shopping.Quantity]) (l Look) {
+func (s *surface) look(amounts *shopping.ByKind[shopping.Quantity]) (l Look) {
 	for kind, q := range amounts {
 		switch {
 		case kind == int(shopping.Ornament):
@@ -78,7 +78,7 @@ func (s surface) look(amounts shopping.ByKind[shopping.Quantity]) (l Look) {
 }
 
 // match returns what it takes to match a look, for rules and a tree that amounts has passed.
-func (r Rules) match(fn string, l Look, t Tree, s surface) (a shopping.ByKind[shopping.Quantity], err error) {
+func (r *Rules) match(fn string, l *Look, t *Tree, s *surface) (a shopping.ByKind[shopping.Quantity], err error) {
 	if !(l.Cover >= 0 && l.Cover <= 1) {
 		return shopping.ByKind[shopping.Quantity]{}, rangeError(fn, "/look/cover", strconv.FormatFloat(l.Cover, 'g', -1, 64), "0 to 1")
 	}

@@ -258,7 +258,7 @@ func TestRulesThatCannotBeWound(t *testing.T) {
 	s, _ := tree.surface("", "/")
 	for _, p := range []units.Length{minSpacing, maxSpacing} {
 		length, _ := c.SpiralLength(p)
-		l := s.look(shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: length}})
+		l := s.look(&shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: length}})
 		if l.Spacing[shopping.Garland] < p-1 && p == minSpacing || l.Spacing[shopping.Garland] > p+1 || l.Spacing[shopping.Garland] == 0 {
 			t.Errorf("%v of garland: %v", length, l.Spacing[shopping.Garland])
 		}
@@ -266,7 +266,7 @@ func TestRulesThatCannotBeWound(t *testing.T) {
 		if p == maxSpacing {
 			off = -1
 		}
-		if l := s.look(shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: length + off}}); l != (Look{}) {
+		if l := s.look(&shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: length + off}}); l != (Look{}) {
 			t.Errorf("%v of garland: %v", length+off, l)
 		}
 	}
@@ -505,6 +505,17 @@ func TestWholeTreeDoesNotAllocate(t *testing.T) {
 			t.Error("not sized")
 		}
 	}); n != 0 {
+		t.Errorf("%v allocations", n)
+	}
+	// The lists of sizes and of cautions.
+	if n := testing.AllocsPerRun(100, func() {
+		mix, err1 := r.Mix(Tree{Height: 9 * ft}, 81)
+		cover, err2 := Cover(mix, 87*units.SquareFoot)
+		ladder, err3 := Room{Topper: ft}.Ladder(Tree{Height: 9 * ft})
+		if err1 != nil || err2 != nil || err3 != nil || cover == 0 || len(ladder.Cautions) != 1 {
+			t.Error("not dressed")
+		}
+	}); n > 2 {
 		t.Errorf("%v allocations", n)
 	}
 }

@@ -29,7 +29,7 @@ type balls [3]struct {
 }
 
 // balls returns the sizes for a tree, whose base is as wide as that.
-func (r Rules) balls(fn string, t Tree, base units.Length) (balls, error) {
+func (r *Rules) balls(fn string, t *Tree, base units.Length) (balls, error) {
 	list, limit, at := r.Sizes, r.HomeLargest, "/homeLargest"
 	if t.Public {
 		limit, at = r.HallLargest, "/hallLargest"
@@ -90,7 +90,10 @@ func (b balls) disc() float64 {
 
 // mix parts a count into the sizes.
 func (b balls) mix(count int) []shopping.Lot {
-	var m []shopping.Lot
+	if count == 0 {
+		return nil
+	}
+	m := make([]shopping.Lot, 0, len(b))
 	rest := count
 	for i, s := range b {
 		n := rest
@@ -146,7 +149,7 @@ func (r Rules) Mix(tree Tree, count int) ([]shopping.Lot, error) {
 	if err != nil {
 		return nil, err
 	}
-	b, err := r.balls(fn, tree, c.BaseDiameter)
+	b, err := r.balls(fn, &tree, c.BaseDiameter)
 	if err != nil {
 		return nil, err
 	}
@@ -169,15 +172,14 @@ func Cover(ornaments []shopping.Lot, surface units.Area) (float64, error) {
 	}
 	discs := 0.0
 	for i, lot := range ornaments {
-		at := "/ornaments/" + strconv.Itoa(i)
 		n, size := lot.Quantity.Pieces, lot.Item.Size
 		switch {
 		case lot.Item.Kind != shopping.Ornament || lot.Quantity.Length != 0 || n < 0 || n > maxCount:
-			return 0, rangeError(fn, at, lot.Quantity.String()+" "+lot.Item.String(), "0 to 100000000 ornaments")
+			return 0, rangeError(fn, "/ornaments/"+strconv.Itoa(i), lot.Quantity.String()+" "+lot.Item.String(), "0 to 100000000 ornaments")
 		case n == 0:
 			continue
 		case size < minSize || size > maxSize:
-			return 0, rangeError(fn, at+"/item", size.String(), "a size of 1/4 in to 3 ft")
+			return 0, rangeError(fn, "/ornaments/"+strconv.Itoa(i)+"/item", size.String(), "a size of 1/4 in to 3 ft")
 		}
 		d := float64(size)
 		discs += float64(float64(n) * float64(d*d))

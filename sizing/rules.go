@@ -105,7 +105,7 @@ func (r Rules) Types(height units.Length) (int, error) {
 	return r.types("Rules.Types", "height", height)
 }
 
-func (r Rules) types(fn, field string, height units.Length) (int, error) {
+func (r *Rules) types(fn, field string, height units.Length) (int, error) {
 	if err := checkHeight(fn, field, height); err != nil {
 		return 0, err
 	}
@@ -127,7 +127,7 @@ func (r Rules) Each(height units.Length) (units.Range[int], error) {
 	return r.each("Rules.Each", "height", height)
 }
 
-func (r Rules) each(fn, field string, height units.Length) (units.Range[int], error) {
+func (r *Rules) each(fn, field string, height units.Length) (units.Range[int], error) {
 	if err := checkHeight(fn, field, height); err != nil {
 		return units.Range[int]{}, err
 	}
@@ -159,7 +159,7 @@ func (r Rules) Supply(kind shopping.Kind, height units.Length) (shopping.Quantit
 }
 
 // supply returns what a tree of this height takes of a kind, rounded up.
-func (r Rules) supply(fn, field string, height units.Length, kind shopping.Kind) (shopping.Quantity, error) {
+func (r *Rules) supply(fn, field string, height units.Length, kind shopping.Kind) (shopping.Quantity, error) {
 	if err := checkHeight(fn, field, height); err != nil {
 		return shopping.Quantity{}, err
 	}
@@ -182,7 +182,7 @@ func (r Rules) supply(fn, field string, height units.Length, kind shopping.Kind)
 }
 
 // amounts returns what a tree takes by rule, see Compare.
-func (r Rules) amounts(fn string, t Tree) (a shopping.ByKind[shopping.Quantity], err error) {
+func (r *Rules) amounts(fn string, t *Tree) (a shopping.ByKind[shopping.Quantity], err error) {
 	types, err := r.types(fn, "/tree/height", t.Height)
 	if err != nil {
 		return shopping.ByKind[shopping.Quantity]{}, err
@@ -207,7 +207,7 @@ func (r Rules) amounts(fn string, t Tree) (a shopping.ByKind[shopping.Quantity],
 }
 
 // supplied rounds a quantity up to what can be measured off or bought.
-func (t Tree) supplied(kind shopping.Kind, q shopping.Quantity) shopping.Quantity {
+func (t *Tree) supplied(kind shopping.Kind, q shopping.Quantity) shopping.Quantity {
 	const half = 50 // lamps, half a usual string
 	switch {
 	case kind == shopping.Light && !t.Kind.lit():

@@ -127,7 +127,7 @@ func (t Tree) Measured() (Tree, error) {
 
 // cone returns the shape that t is dressed on. Fields of t are named after at, "/" or
 // "/tree/".
-func (t Tree) cone(fn, at string) (cone, error) {
+func (t *Tree) cone(fn, at string) (cone, error) {
 	if t.Height < minHeight || t.Height > maxHeight {
 		return cone{}, checkHeight(fn, at+"height", t.Height) // the text of the field takes memory
 	}
@@ -163,23 +163,30 @@ type surface struct {
 }
 
 // surface returns what of t is dressed. Fields of t are named after at, "/" or "/tree/".
-func (t Tree) surface(fn, at string) (surface, error) {
-	c, err := t.cone(fn, at)
-	if err != nil {
+func (t *Tree) surface(fn, at string) (s surface, err error) {
+	if s.cone, s.arc, err = t.wound(fn, at); err != nil {
 		return surface{}, err
 	}
-	arc, err := t.Exposure.arc(fn, at)
-	if err != nil {
-		return surface{}, err
+	s.area = units.Area(share(int64(s.cone.area()), s.arc, maxArc))
+	return s, nil
+}
+
+// wound returns what of a surface a garland goes round, for which the area is not needed.
+func (t *Tree) wound(fn, at string) (c cone, arc Exposure, err error) {
+	if c, err = t.cone(fn, at); err != nil {
+		return cone{}, 0, err
 	}
-	return surface{cone: c, arc: arc, area: units.Area(share(int64(c.area()), arc, maxArc))}, nil
+	arc, err = t.Exposure.arc(fn, at)
+	return c, arc, err
 }
 
 // turn returns what part of the way round is dressed.
-func (s surface) turn() float64 { return float64(s.arc) / float64(maxArc) }
+func (s *surface) turn() float64 { return turn(s.arc) }
+
+func turn(arc Exposure) float64 { return float64(arc) / float64(maxArc) }
 
 // nm2 returns the area in square nanometers.
-func (s surface) nm2() float64 { return float64(float64(s.area) * 1e6) }
+func (s *surface) nm2() float64 { return float64(float64(s.area) * 1e6) }
 
 // DressedArea returns the sloped surface between the bare parts, as much of it as is seen. With
 // radii r₁ and r₂ at the edges and the slope s between them, it is
@@ -232,14 +239,14 @@ func (t Tree) Grade() (string, error) {
 // Source: OpenStax, Calculus Volume 3, section 3.3, has a spiral on a cone.
 func (t Tree) SpiralLength(spacing units.Length) (units.Length, error) {
 	const fn = "Tree.SpiralLength"
-	s, err := t.surface(fn, "/")
+	c, arc, err := t.wound(fn, "/")
 	if err != nil {
 		return 0, err
 	}
 	if err := checkSpacing(fn, spacing); err != nil {
 		return 0, err
 	}
-	return s.cone.spiralLength(spacing, s.turn()), nil
+	return c.spiralLength(spacing, turn(arc)), nil
 }
 
 // Spacing returns how far apart along the slope the wraps of this much garland come: the
@@ -252,11 +259,11 @@ func (t Tree) SpiralLength(spacing units.Length) (units.Length, error) {
 // and the first is close.
 func (t Tree) Spacing(garland units.Length) (units.Length, error) {
 	const fn = "Tree.Spacing"
-	s, err := t.surface(fn, "/")
+	c, arc, err := t.wound(fn, "/")
 	if err != nil {
 		return 0, err
 	}
-	return s.cone.spacingOf(fn, garland, s.turn())
+	return c.spacingOf(fn, garland, turn(arc))
 }
 
 // Seen returns how much of the way around is seen by people who look from directions that spread

@@ -74,9 +74,9 @@ func bow(q float64) float64 {
 	}
 	// w/3! + w²/5! + ... = q in w = u². The start is the Padé approximant of the inverse
 	// series, within 5e-5 of w.
-	w := 6 * q * horner(q, 1, 4519./7810, 2057./74550) / horner(q, 1, 3431./3905, 63158./410025)
+	w := 6 * q * square(q, 1, 4519./7810, 2057./74550) / square(q, 1, 3431./3905, 63158./410025)
 	p, slope := sinhcSeries(w)
-	second := horner(w, 1./60, 1./840, 1./30240, 1./1995840)
+	second := float64(w*square(w, 1./840, 1./30240, 1./1995840)) + 1./60
 	return math.Sqrt(w - toRoot(float64(w*p)-q, slope, second, 0)) // the third is too small to tell
 }
 
@@ -111,7 +111,7 @@ func near(r float64) float64 {
 		return log + horner(log, -0.5816039, 1.237294, -0.2349991, 0.004917863, 0.007558158, -0.001548673, 0.0001294905, -0.000004108681)
 	}
 	z := float64(16 * r * r)
-	return float64(4 * r * math.Sqrt(horner(z, 1, 1322./3939, 7723./827190)/horner(z, 1, 1319./2626, 110281./2205840)))
+	return float64(4 * r * math.Sqrt(square(z, 1, 1322./3939, 7723./827190)/square(z, 1, 1319./2626, 110281./2205840)))
 }
 
 // Sloped returns the chain of this sag whose right end is rise above the left one; a
@@ -325,7 +325,8 @@ func (c Curve) sinhc(part float64) float64 {
 // sinhcSeries returns p(w) = (sinh √w/√w - 1)/w, and the slope of w·p(w), for w
 // from 0 to 4; the term left out is below 1e-19 of the sum.
 func sinhcSeries(w float64) (p, slope float64) {
-	for i := len(sinhcTerms) - 1; i >= 0; i-- {
+	p = sinhcTerms[len(sinhcTerms)-1]
+	for i := len(sinhcTerms) - 2; i >= 0; i-- {
 		slope = float64(slope*w) + p
 		p = float64(p*w) + sinhcTerms[i]
 	}
@@ -335,7 +336,8 @@ func sinhcSeries(w float64) (p, slope float64) {
 // coshcSeries returns C(w) = 2(cosh √w - 1)/w, and its slope, for w from 0 to 4;
 // the term left out is below 1e-18 of the sum.
 func coshcSeries(w float64) (p, slope float64) {
-	for i := len(coshcTerms) - 1; i >= 0; i-- {
+	p = coshcTerms[len(coshcTerms)-1]
+	for i := len(coshcTerms) - 2; i >= 0; i-- {
 		slope = float64(slope*w) + p
 		p = float64(p*w) + coshcTerms[i]
 	}
@@ -355,6 +357,9 @@ var coshcTerms = [...]float64{
 	1. / 43589145600, 1. / 10461394944000, 1. / 3201186852864000,
 	1. / 1216451004088320000, 1. / 562000363888803840000,
 }
+
+// square returns a + b·x + c·x².
+func square(x, a, b, c float64) float64 { return float64((float64(c*x)+b)*x) + a }
 
 // horner returns the polynomial a + b·x + c·x² + ...
 func horner(x float64, coefficients ...float64) float64 {

@@ -58,11 +58,11 @@ var suites = []suite{
 	{
 		dir: ".", pkg: "./sizing", bench: "^Benchmark(SpiralLength|WholeTree|Trees)$",
 		ratios: []ratio{
-			// The closed form is asked of a tree, which is checked and made a cone in the same call: most of its time.
-			{"gonum's quadrature of the curve in space over the closed form", `SpiralLength/(?:garland|lights).*quadrature_in_space`, `SpiralLength/(?:garland|lights).*closed_form`, 20},
-			{"the same where the tip is bare, and the curve is smoother", `SpiralLength/bare.*quadrature_in_space`, `SpiralLength/bare.*closed_form`, 16},
-			{"gonum's quadrature on the cone unrolled by hand over the closed form", `SpiralLength/.*quadrature_with`, `SpiralLength/.*closed_form`, 9},
-			{"a closed form, on a cone with a bare tip, over a whole tree with one (0.02: 50 of them)", `SpiralLength/bare_tip,_garland_10_in/closed_form`, `WholeTree`, 0.02},
+			// The closed form is asked of a tree, which is checked and made a cone in the same call.
+			{"gonum's quadrature of the curve in space over the closed form", `SpiralLength/(?:garland|lights).*quadrature_in_space`, `SpiralLength/(?:garland|lights).*closed_form`, 34},
+			{"the same where the tip is bare, and the curve is smoother", `SpiralLength/bare.*quadrature_in_space`, `SpiralLength/bare.*closed_form`, 30},
+			{"gonum's quadrature on the cone unrolled by hand over the closed form", `SpiralLength/.*quadrature_with`, `SpiralLength/.*closed_form`, 18},
+			{"a closed form, on a cone with a bare tip, over a whole tree with one (0.03: 33 of them)", `SpiralLength/bare_tip,_garland_10_in/closed_form`, `WholeTree`, 0.03},
 			{"trees sized on one processor over the same on two", `Trees/trees=100000/workers=1`, `Trees/trees=100000/workers=2`, 1.7},
 		},
 	},
@@ -254,18 +254,18 @@ func swags() []int {
 		return []int{1}
 	}
 	var missed []int
-	for _, rival := range []string{"bisection/library", "brent/library"} {
+	for _, s := range []struct {
+		rival string
+		flat  bool // the flattest swag, whose textbook equation is quick, and has lost half of its digits; or the others
+		bar   float64
+	}{{"bisection/library", true, 2.6}, {"bisection/library", false, 4}, {"brent/library", false, 0}} {
 		least, at := math.Inf(1), ""
 		for name, r := range times {
-			if r[rival] > 0 && r[rival] < least {
-				least, at = r[rival], name
+			if strings.HasSuffix(name, "/flat") == s.flat && r[s.rival] > 0 && r[s.rival] < least {
+				least, at = r[s.rival], name
 			}
 		}
-		bar := 2.0 // a run of any hooks is looked at first, to be sure that they are level and even
-		if strings.HasPrefix(rival, "brent") {
-			bar = 0
-		}
-		missed = append(missed, tell(least >= slack*bar, fmt.Sprintf("%-72s %8.2f (bar %g; %s)", "sag of a swag: "+rival, least, bar, at)))
+		missed = append(missed, tell(least >= slack*s.bar, fmt.Sprintf("%-72s %8.2f (bar %g; %s)", "sag of a swag: "+s.rival, least, s.bar, at)))
 	}
 	return missed
 }
