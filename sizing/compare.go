@@ -12,9 +12,9 @@ import (
 // A Comparison sets what the rules of thumb ask for on a tree against what it takes to match
 // a look. [Rules.Compare] makes it.
 type Comparison struct {
-	Tree  Tree  `json:"-"`    // the tree as given
-	Rules Rules `json:"-"`    // what Rule was counted by
-	Look  Look  `json:"look"` // what is matched
+	Tree  Tree  `json:"tree"`  // the tree as given
+	Rules Rules `json:"rules"` // what Rule was counted by
+	Look  Look  `json:"look"`  // what is matched
 
 	// What the tree takes of each kind, pieces or a length: each accent as if alone, see Needs.
 	Rule    shopping.ByKind[shopping.Quantity] `json:"rule"`    // by rule
