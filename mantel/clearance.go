@@ -156,11 +156,15 @@ func (c Clearances) String() string {
 // rounded to the nanometer, and 0 in front of the opening or below it.
 //
 //	===================================
-//	|::::::::::::::::::::::::::::::::::   : 12 in: stands out 1/8 in an inch
-//	|:::##########################:::::   # 6 in: nothing
+//	|::::::::::::::::::::::::::::::::::
+//	|:::##########################:::::
 //	|:::####.----------------.####:::::
 //	|:::####|....opening.....|####:::::
-//	*:::####|................|####:::::   * a drop beside it
+//	*:::####|................|####:::::
+//
+//	: 12 in: stands out 1/8 in an inch
+//	# 6 in: nothing
+//	* a drop beside it
 //
 // What stands out is the depth of the shelf and half the thickness, since the garland hangs
 // at its front edge. All of it is a caution: nothing is changed to meet it.

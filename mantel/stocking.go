@@ -25,10 +25,10 @@ type Stockings struct {
 // to the opening and the hearth, by the same figures as a garland. The row is in the middle
 // of the shelf:
 //
-//	==o=======o=======o=======o==   shelf
-//	..|_......|_......|_......|_.   spacing
-//	..|_).....|_).....|_).....|_)
-//	......._________________.....   opening
+//	=o=======o=======o=======o=  shelf
+//	.|_......|_......|_......|_  spacing
+//	.|_).....|_).....|_).....|_)
+//	......_________________....  opening
 //
 //	fit = length of the shelf/spacing, rounded down, and at least 1
 //

@@ -100,7 +100,7 @@
 // # The tree
 //
 //	     o        topper      Room.Topper
-//	    /|\  - - - - - - - -  bare tip    Tree.BareTip
+//	    /|\  - -  bare tip    Tree.BareTip
 //	   / | \
 //	  /  |  \     height      Tree.Height, floor to tip
 //	 /   |   \

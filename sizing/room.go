@@ -202,8 +202,16 @@ const (
 // LadderFor returns the smallest stepladder to work from at a height above the floor, up to
 // 150 ft.
 //
-//	height   to 6 ft   8 ft   10 ft   12 ft   14 ft   16 ft   18 ft   20 ft   above
-//	ladder   none      4 ft   6 ft    8 ft    10 ft   12 ft   14 ft   16 ft   a lift
+//	height    ladder
+//	to 6 ft   none
+//	8 ft      4 ft
+//	10 ft     6 ft
+//	12 ft     8 ft
+//	14 ft     10 ft
+//	16 ft     12 ft
+//	18 ft     14 ft
+//	20 ft     16 ft
+//	above     a lift
 //
 // Source: makers' labels, from memory; the label on the ladder decides.
 func LadderFor(height units.Length) (Ladder, error) {
