@@ -32,14 +32,17 @@ var fromRGB = matrix{
 // light returns the linear light of c.
 func (c Color) light() vector { return vector{linear[c[0]], linear[c[1]], linear[c[2]]} }
 
-// daylight returns the L*a*b* of linear sRGB. Each row of fromRGB adds up to the
+// daylight returns the L*a*b* of linear sRGB.
+func daylight(v vector) cielab { return toLab(byDaylight(v)) }
+
+// byDaylight returns the X/Xw, Y, Z/Zw of linear sRGB. Each row of fromRGB adds up to the
 // white, so X/Xw is g + m0·(r-g) + m2·(b-g): a grey keeps X/Xw = Y = Z/Zw exactly.
-func daylight(v vector) cielab {
+func byDaylight(v vector) vector {
 	rg, bg := v[0]-v[1], v[2]-v[1]
 	row := func(m vector, white float64) float64 {
 		return v[1] + float64(float64(m[0]/white)*rg) + float64(float64(m[2]/white)*bg)
 	}
-	return toLab(vector{row(fromRGB[0], whiteX), row(fromRGB[1], 1), row(fromRGB[2], whiteZ)})
+	return vector{row(fromRGB[0], whiteX), row(fromRGB[1], 1), row(fromRGB[2], whiteZ)}
 }
 
 // toLab returns the L*a*b* of X/Xw, Y, Z/Zw.

@@ -218,7 +218,7 @@ func (r Rules) byLightness(now differences, color Color, was, other *sight) bool
 		if r.apart(now[v]) {
 			continue
 		}
-		sees := pointOf(View(v).lab(color))
+		sees := point{l: float64(116*labCurve(View(v).stimulus(color)[1])) - 16} // the L* of toLab alone
 		more := math.Abs(sees.l-other[v].l) > math.Abs(was[v].l-other[v].l)
 		if !more || !r.apart(math.Sqrt(lightnessTerm(sees, other[v]))) {
 			return false
@@ -230,7 +230,7 @@ func (r Rules) byLightness(now differences, color Color, was, other *sight) bool
 // parted says whether two colors hold apart in every view.
 func (r Rules) parted(a, b *sight) bool {
 	for v := range a {
-		if !r.apart(difference(a[v], b[v], anyFar)) {
+		if !r.apart(difference(a[v], b[v], r.Apart)) {
 			return false
 		}
 	}
@@ -245,7 +245,7 @@ func (r Rules) loses(seen []sight, k, other int, sees *sight) bool {
 			continue
 		}
 		for v := range sees {
-			if !r.apart(difference(sees[v], seen[m][v], anyFar)) && r.apart(difference(seen[k][v], seen[m][v], anyFar)) {
+			if !r.apart(difference(sees[v], seen[m][v], r.Apart)) && r.apart(difference(seen[k][v], seen[m][v], r.Apart)) {
 				return true
 			}
 		}

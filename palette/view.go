@@ -93,16 +93,19 @@ func (v View) check(fn string) error {
 }
 
 // lab is Lab for a view that is known to be one.
-func (v View) lab(c Color) cielab {
+func (v View) lab(c Color) cielab { return toLab(v.stimulus(c)) }
+
+// stimulus returns the X/Xw, Y, Z/Zw of c as it is seen.
+func (v View) stimulus(c Color) vector {
 	switch v {
 	case Daylight:
-		return daylight(c.light())
+		return byDaylight(c.light())
 	case WarmLight:
-		return toLab(warmLight.apply(c.light()))
+		return warmLight.apply(c.light())
 	case Protan, Deutan, Tritan:
-		return daylight(dichromats[v-Protan].see(c.light()))
+		return byDaylight(dichromats[v-Protan].see(c.light()))
 	}
-	return daylight(dichromats[v-WarmProtan].see(warmRGB.apply(c.light())))
+	return byDaylight(dichromats[v-WarmProtan].see(warmRGB.apply(c.light())))
 }
 
 // warmLight takes linear sRGB by daylight to X/Xw, Y, Z/Zw under illuminant A. The

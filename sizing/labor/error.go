@@ -33,10 +33,26 @@ func (c *checker) fail(reason error, field, value, want string) {
 
 // decimal checks a number from 0 to most with at most four decimal places.
 func (c *checker) decimal(field string, d decimal.Decimal, most int64) {
+	if inRange(d, most) {
+		return
+	}
 	// The exponent first, since a sum with a huge one fills the memory.
 	if e := d.Exponent(); e < -64 || e > 18 || d.IsNegative() || d.GreaterThan(decimal.NewFromInt(most)) || !d.Equal(d.Truncate(maxPlaces)) {
 		c.fail(units.ErrRange, field, decimalText(d), "0 to "+strconv.FormatInt(most, 10)+", at most 4 decimal places")
 	}
+}
+
+// inRange reports, without allocating, that d is from 0 to most with at most four places; it may miss one that is.
+func inRange(d decimal.Decimal, most int64) bool {
+	e := d.Exponent()
+	if e > 0 || e < -maxPlaces || d.NumDigits() > 14 {
+		return false
+	}
+	for ; e < 0; e++ {
+		most *= 10
+	}
+	n := d.CoefficientInt64()
+	return n >= 0 && n <= most
 }
 
 // decimalText returns d as text, or its parts if that is long.

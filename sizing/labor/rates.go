@@ -146,53 +146,82 @@ func (c *checker) style(s units.Style) {
 	}
 }
 
-// table checks a table of decimals: names has the most of each that is no kind, and each is at most kinds if it is one.
-func (c *checker) table(field string, table map[string]decimal.Decimal, names map[string]int64, kinds int64) {
-	for _, name := range slices.Sorted(maps.Keys(table)) {
-		most, ok := names[name]
-		if !ok && kinds > 0 && isKind(name) {
-			most, ok = kinds, true
+// A limit is the most that a table may have of what is no kind.
+type limit struct {
+	name string
+	most int64
+}
+
+// The names in each table, in the order in which they are told, with the most of each.
+var (
+	ofMinutes = []limit{{shaping, maxRate}, {workday, 1440}, {mantels, maxRate}}
+	ofPercent = []limit{{above, maxRate}, {deposit, 100}, {discount, 100}, {down, 100}, {goodsTax, 100}, {markup, maxRate}, {roadTax, 100}, {workTax, 100}}
+	ofPrice   = []limit{{consult, maxMoney}, {hour, maxMoney}, {visit, maxMoney}}
+	ofDays    = []limit{{cutTree, 365}, {wiring, 365}}
+)
+
+// mostOf returns the most of a name in a table with so much of a kind, or -1 if it has no such name.
+func mostOf(name string, limits []limit, kinds int64) int64 {
+	for _, l := range limits {
+		if l.name == name {
+			return l.most
 		}
-		if c.name(field, name, ok, slices.Sorted(maps.Keys(names)), kinds > 0); ok {
+	}
+	for k := 1; kinds > 0 && k < len(starting); k++ {
+		if shopping.Kind(k).String() == name {
+			return kinds
+		}
+	}
+	return -1
+}
+
+// table checks a table of decimals: limits has the most of each that is no kind, and each is at most kinds if it is one.
+func (c *checker) table(field string, table map[string]decimal.Decimal, limits []limit, kinds int64) {
+	fine := true
+	for name, d := range table { // in any order, since nearly always all of them are
+		fine = fine && inRange(d, mostOf(name, limits, kinds))
+	}
+	if fine {
+		return
+	}
+	for _, name := range slices.Sorted(maps.Keys(table)) {
+		if most := mostOf(name, limits, kinds); c.name(field, name, most >= 0, limits, kinds > 0) {
 			c.decimal(field+"/"+name, table[name], most)
 		}
 	}
 }
 
-// name refuses a name that a table does not have.
-func (c *checker) name(field, name string, ok bool, names []string, kinds bool) {
+// name refuses a name that a table does not have, and reports whether it has it.
+func (c *checker) name(field, name string, ok bool, limits []limit, kinds bool) bool {
 	if !ok {
-		want := strings.Join(names, ", ")
+		want := limits[0].name
+		for _, l := range limits[1:] {
+			want += ", " + l.name
+		}
 		if kinds {
 			want += ", or a kind of package shopping"
 		}
 		c.fail(units.ErrName, field+"/"+strings.NewReplacer("~", "~0", "/", "~1").Replace(name), name, want)
 	}
+	return ok
 }
 
-// isKind reports whether name is that of a kind.
-func isKind(name string) bool {
-	k, err := shopping.ParseKind(name)
-	return err == nil && k.String() == name
-}
+func (c *checker) minutesTable(r Rates) { c.table("/minutes", r.Minutes, ofMinutes, maxRate) }
 
-func (c *checker) minutesTable(r Rates) {
-	c.table("/minutes", r.Minutes, map[string]int64{shaping: maxRate, mantels: maxRate, workday: 1440}, maxRate)
-}
+func (c *checker) percentTable(r Rates) { c.table("/percent", r.Percent, ofPercent, 0) }
 
-func (c *checker) percentTable(r Rates) {
-	c.table("/percent", r.Percent, map[string]int64{above: maxRate, markup: maxRate, down: 100, discount: 100, deposit: 100, goodsTax: 100, workTax: 100, roadTax: 100}, 0)
-}
-
-func (c *checker) priceTable(r Rates) {
-	c.table("/price", r.Price, map[string]int64{hour: maxMoney, visit: maxMoney, consult: maxMoney}, 0)
-}
+func (c *checker) priceTable(r Rates) { c.table("/price", r.Price, ofPrice, 0) }
 
 func (c *checker) daysTable(r Rates) {
-	for _, name := range slices.Sorted(maps.Keys(r.Days)) {
-		ok := name == wiring || name == cutTree || isKind(name)
-		if c.name("/days", name, ok, []string{cutTree, wiring}, true); ok {
-			c.whole("/days/"+name, r.Days[name], 0, 365)
+	fine := true
+	for name, n := range r.Days {
+		fine = fine && n >= 0 && int64(n) <= mostOf(name, ofDays, 365)
+	}
+	if !fine {
+		for _, name := range slices.Sorted(maps.Keys(r.Days)) {
+			if c.name("/days", name, mostOf(name, ofDays, 365) >= 0, ofDays, true) {
+				c.whole("/days/"+name, r.Days[name], 0, 365)
+			}
 		}
 	}
 	c.whole("/days/"+cutTree, r.Days[cutTree], 1, 365)

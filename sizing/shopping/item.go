@@ -92,12 +92,15 @@ func (i Item) fault() (field, value, want string) {
 	case i.Size < 0 || i.Size > maxSize:
 		return "size", i.Size.String(), "0 ft to " + maxSize.String()
 	}
-	if _, err := units.ParseLength(i.Type); err == nil {
-		return "type", i.Type, "a word, which a length is not"
+	if i.Type != "" {
+		if _, err := units.ParseLength(i.Type); err == nil {
+			return "type", i.Type, "a word, which a length is not"
+		}
 	}
-	for k := Kind(1); k < numKinds; k++ {
-		if i.Color != "" && len(kinds[k].many) > len(i.Kind.String()) && strings.HasSuffix(" "+strings.ToLower(i.Color+" "+i.Kind.String()), " "+kinds[k].many) {
-			return "color", i.Color, "a color that does not read as " + kinds[k].many
+	name := i.Kind.String()
+	for k := Kind(1); k < numKinds && i.Color != ""; k++ {
+		if many := kinds[k].many; len(many) > len(name) && strings.HasSuffix(many, name) && strings.HasSuffix(" "+strings.ToLower(i.Color+" "+name), " "+many) {
+			return "color", i.Color, "a color that does not read as " + many
 		}
 	}
 	return "", "", ""
