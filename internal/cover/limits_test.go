@@ -49,3 +49,47 @@ func TestMostEqualAmounts(t *testing.T) {
 		}
 	}
 }
+
+// A search that has too few steps says so, whether it counts every amount or those that the sizes leave over.
+func TestTooFewSteps(t *testing.T) {
+	for _, tt := range []struct {
+		reason string
+		need   int64
+		packs  []Pack
+	}{
+		{"every amount", 9, []Pack{{Size: 2, Cost: 3, Limit: 9}, {Size: 5, Cost: 6, Limit: 9}}},
+		{"few amounts", 40 << 20, []Pack{{Size: 3<<20 + 1, Cost: 3, Limit: 9}, {Size: 5<<20 + 3, Cost: 5, Limit: 9}}},
+	} {
+		work := int64(testWork)
+		if _, ok := Counts(tt.need, tt.packs, &work); !ok {
+			t.Errorf("%s: not solved", tt.reason)
+		}
+		took := testWork - work
+		if took == 0 {
+			t.Errorf("%s: no step", tt.reason)
+		}
+		for enough := range int64(2) {
+			work = took - 1 + enough
+			if counts, ok := Counts(tt.need, tt.packs, &work); ok != (enough == 1) {
+				t.Errorf("%s with %d of %d steps: %v, %t", tt.reason, took-1+enough, took, counts, ok)
+			}
+		}
+		work = 0
+		if _, ok := Counts(tt.need, tt.packs, &work); ok {
+			t.Errorf("%s with no step", tt.reason)
+		}
+	}
+	work := int64(testWork)
+	c, ok := New(9, []Pack{{Size: 2, Cost: 3, Limit: 9}, {Size: 5, Cost: 6, Limit: 9}}, &work)
+	if work = 0; !ok {
+		t.Fatal("not readied")
+	}
+	if costs, ok := c.Costs(&work); ok || costs != nil {
+		t.Errorf("costs with no step: %v", costs)
+	}
+	// By hand, of 0, 1, ... 9: 2 and 5 at 3 and 6.
+	work = testWork
+	if costs, ok := c.Costs(&work); !ok || !slices.Equal(costs, []int64{0, 3, 3, 6, 6, 6, 9, 9, 12, 12}) {
+		t.Errorf("costs: %v", costs)
+	}
+}

@@ -102,3 +102,26 @@ func TestKnapsackJustFull(t *testing.T) {
 		}
 	}
 }
+
+// By hand: a roll of 10 holds one piece of 6, or two of 5. So from two rolls the shortest three of three of 6 and three of 5 can be
+// cut, 5 + 5 and 5; a fourth is of 6.
+func TestReachOfTwoLengths(t *testing.T) {
+	c, _ := newCutter([]int64{6, 5}, []int64{3, 3}, []Roll{{Length: 10, Strands: 1, Limit: 2, Owned: true}})
+	if bound := c.Solve(); !c.Short || c.Packs != nil || bound != c.Best {
+		t.Fatalf("%+v", c)
+	}
+	if got := c.Reach(); got != 3 {
+		t.Errorf("got %d pieces, want 3", got)
+	}
+}
+
+// By hand: 6 and 5 do not come from one roll of 10, and from two rolls they do.
+func TestFitOfGivenRolls(t *testing.T) {
+	c, _ := newCutter([]int64{6, 5}, []int64{1, 1}, []Roll{{Length: 10, Strands: 1, Bulk: 10, Cost: 1, Limit: 9}})
+	for n, want := range map[int64]bool{1: false, 2: true} {
+		patterns, found, proved := c.Fit([]int64{n})
+		if found != want || !proved || found != (len(patterns) == 2) {
+			t.Errorf("%d rolls: %v, %t, %t", n, patterns, found, proved)
+		}
+	}
+}

@@ -141,8 +141,8 @@ func (s Shop) filling(c *checker, needs []Need) (*openNeeds, error) {
 				o.most += w.top()
 			}
 		}
-		if o.most > maxPieces {
-			return nil, c.fail(units.ErrRange, "needs", l.item.String()+" in all: "+strconv.FormatInt(o.most, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+		if all := o.most + int64(spares(int(min(o.most, maxPieces)), s.Spares[l.item.Kind])); all > maxPieces {
+			return nil, c.fail(units.ErrRange, "needs", l.item.String()+" in all: "+strconv.FormatInt(all, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
 		}
 		if o.most > o.least {
 			open++
@@ -258,9 +258,6 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 		if err != nil {
 			return List{}, err
 		}
-		if len(steps) == 0 {
-			continue
-		}
 		if !poor {
 			fill.budget += steps[0].cost
 		}
@@ -331,7 +328,7 @@ func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64) (st
 					if n > low {
 						break
 					}
-					cost = costs(f.reach(owned, packs))
+					cost = costs(reach(packs))
 				}
 				add(len(counts)-1, n-low, to[k]-low, cost)
 			}
@@ -380,7 +377,7 @@ func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64) (st
 }
 
 // reach returns what all packs there are come to.
-func (f *openNeeds) reach(owned int64, packs []cover.Pack) int64 {
+func reach(packs []cover.Pack) int64 {
 	sum := int64(0)
 	for _, p := range packs {
 		sum += p.Size * min(p.Limit, maxPieces)

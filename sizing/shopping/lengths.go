@@ -123,15 +123,15 @@ type measured struct {
 }
 
 // lengths returns the purchase for lines of lengths that are served by one item.
-func (s Shop) lengths(c *checker, group []*line, item Item) (Purchase, error) {
+func (s Shop) lengths(c *checker, g group) (Purchase, error) {
 	p := Purchase{Cost: amount(0)}
+	item, stock := g.item, g.stock
 	var list []wish
-	for _, l := range group {
+	for _, l := range g.lines {
 		p.Items = append(p.Items, l.item)
 		list = append(list, l.wishes...)
 	}
-	stock, err := s.stockOf(c, item, group[0])
-	if err != nil {
+	if _, err := c.demand(list); err != nil {
 		return Purchase{}, err
 	}
 	best, err := c.dealt(item, list, stock)
@@ -199,33 +199,10 @@ func (c *checker) dealt(item Item, list []wish, stock itemStock) (measured, erro
 	return best, nil
 }
 
-// stockOf returns the strands there are of just this item.
-func (s Shop) stockOf(c *checker, item Item, l *line) (itemStock, error) {
-	d, err := c.demand(l.wishes)
-	if err != nil {
-		return itemStock{}, err
-	}
-	all, err := s.stock(c, l, d)
-	stock := itemStock{join: s.join(item)}
-	for _, o := range all.offers {
-		if o.Item == item {
-			stock.offers = append(stock.offers, o)
-		}
-	}
-	for _, o := range all.owned {
-		if o.Item == item {
-			stock.owned = append(stock.owned, o)
-		}
-	}
-	return stock, err
-}
-
 // measure finds the packs for the lengths of wishes at the least cost, and how they are cut.
 func (c *checker) measure(item Item, list []wish, stock itemStock) (measured, error) {
-	d, err := c.demand(list)
-	if err != nil {
-		return measured{}, err
-	}
+	d := sum(list)
+	var err error
 	m := measured{gets: make([]Quantity, len(list))}
 	served := slices.Clone(list)
 	missing := func(l units.Length, n int64) { // n pieces of l are not to be had
@@ -251,10 +228,7 @@ func (c *checker) measure(item Item, list []wish, stock itemStock) (measured, er
 		for i, n := range dropped {
 			missing(d.wholes[i].Length, n)
 		}
-		if d, err = c.demand(served); err != nil {
-			return measured{}, err
-		}
-		cut = whole
+		d, cut = sum(served), whole
 	}
 	groups := 1
 	switch {
@@ -345,14 +319,7 @@ func (c *checker) wholes(item Item, wholes []Quantity, stock itemStock, rolls []
 		demand = append(demand, int64(q.Pieces))
 		total += int64(q.Pieces)
 	}
-	var kinds []int
-	var some []cutting.Roll
-	for i, r := range rolls {
-		if r.Limit > 0 && r.Length >= lengths[len(lengths)-1] {
-			kinds = append(kinds, i)
-			some = append(some, r)
-		}
-	}
+	kinds, some := longer(rolls, lengths[len(lengths)-1])
 	if len(some) == 0 {
 		return cutPlan{}, demand, nil
 	}
@@ -407,6 +374,17 @@ func (c *checker) wholes(item Item, wholes []Quantity, stock itemStock, rolls []
 	}
 	c.spareLongest(wholes, stock, rolls, &cut)
 	return cut, dropped, nil
+}
+
+// longer returns the rolls that are at least as long as a piece, with their indices.
+func longer(rolls []cutting.Roll, piece int64) (kinds []int, some []cutting.Roll) {
+	for i, r := range rolls {
+		if r.Limit > 0 && r.Length >= piece {
+			kinds = append(kinds, i)
+			some = append(some, r)
+		}
+	}
+	return kinds, some
 }
 
 // single replaces cut by the packs of one offer, cut the first way that comes to mind, if
@@ -523,16 +501,18 @@ func (c *checker) fitIn(wholes []Quantity, rolls []cutting.Roll, limits []int64)
 		lengths = append(lengths, int64(q.Length))
 		demand = append(demand, int64(q.Pieces))
 	}
+	kinds, some := longer(rolls, lengths[len(lengths)-1])
 	share := min(c.work/c.items, 400_000)
-	solver, ok := cutting.New(lengths, demand, rolls, share)
-	if !ok {
-		c.tired = true
-		return nil, false
+	solver, _ := cutting.New(lengths, demand, some, share) // small enough, as in wholes
+	most := make([]int64, len(some))
+	for k, i := range kinds {
+		limits[i] = min(limits[i], solver.Rolls[k].Limit)
+		most[k] = limits[i]
 	}
-	for i := range limits {
-		limits[i] = min(limits[i], solver.Rolls[i].Limit)
+	patterns, found, proved := solver.Fit(most)
+	for k := range patterns {
+		patterns[k].Roll = kinds[patterns[k].Roll]
 	}
-	patterns, found, proved := solver.Fit(limits)
 	c.work -= share - solver.Effort
 	c.tired = c.tired || !found && !proved
 	return patterns, found
@@ -722,9 +702,6 @@ func (c *checker) obvious(stock itemStock, packs []cover.Pack, pieces int64, do 
 			} else {
 				lo = mid
 			}
-		}
-		for hi > 1 && try(hi-1) {
-			hi--
 		}
 		counts[i] = hi
 		if k := weigh(counts, packs); best == nil || slices.Compare(k[:], key[:]) < 0 {

@@ -80,7 +80,7 @@ func (s Shop) cheapest(c *checker, needs []Need) (Purchase, error) {
 	}
 	c.items = items
 	if groups[0].long {
-		return s.lengths(c, groups[0].lines, groups[0].item)
+		return s.lengths(c, groups[0])
 	}
 	return s.pieces(c, groups[0].lines)
 }

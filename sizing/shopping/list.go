@@ -210,7 +210,7 @@ func (s Shop) once(c *checker, list []wish) (located, error) {
 		c.items = int64(len(groups) - i)
 		var p Purchase
 		if g.long {
-			p, err = s.lengths(c, g.lines, g.item)
+			p, err = s.lengths(c, g)
 		} else {
 			p, err = s.pieces(c, g.lines)
 		}
@@ -237,6 +237,7 @@ type group struct {
 	lines []*line
 	long  bool // lengths, all of one item
 	item  Item
+	stock itemStock // of that item
 }
 
 // groups puts wishes into groups, in the order in which they come first.
@@ -248,14 +249,14 @@ func (s Shop) groups(c *checker, list []wish) ([]group, error) {
 			return nil, err
 		}
 		if d.pieces == 0 && (d.running > 0 || d.wholes != nil) {
-			item, err := s.choose(c, l, d)
+			item, stock, err := s.choose(c, l, d)
 			if err != nil {
 				return nil, err
 			}
 			if k := slices.IndexFunc(groups, func(g group) bool { return g.long && g.item == item }); k >= 0 {
 				groups[k].lines = append(groups[k].lines, l)
 			} else {
-				groups = append(groups, group{lines: []*line{l}, long: true, item: item})
+				groups = append(groups, group{[]*line{l}, true, item, stock})
 			}
 			continue
 		}
@@ -324,46 +325,48 @@ func d0(l *line) bool {
 }
 
 // choose returns the item that serves a line of lengths at the least cost, if there are
-// several that will do: first the one that leaves least missing.
-func (s Shop) choose(c *checker, l *line, d demand) (Item, error) {
-	stock, err := s.stock(c, l, d)
+// several that will do, and what there is of it: first the one that leaves least missing.
+func (s Shop) choose(c *checker, l *line, d demand) (Item, itemStock, error) {
+	all, err := s.stock(c, l, d)
 	if err != nil {
-		return Item{}, err
+		return Item{}, itemStock{}, err
 	}
 	var items []Item
-	add := func(i Item) {
-		if !slices.Contains(items, i) {
-			items = append(items, i)
+	var stocks []itemStock
+	of := func(i Item) *itemStock {
+		k := slices.Index(items, i)
+		if k < 0 {
+			k = len(items)
+			items, stocks = append(items, i), append(stocks, itemStock{join: s.join(i)})
 		}
+		return &stocks[k]
 	}
-	for _, o := range stock.offers {
-		add(o.Item)
+	for _, o := range all.offers {
+		stock := of(o.Item)
+		stock.offers = append(stock.offers, o)
 	}
-	for _, o := range stock.owned {
-		add(o.Item)
+	for _, o := range all.owned {
+		stock := of(o.Item)
+		stock.owned = append(stock.owned, o)
 	}
 	if len(items) == 0 {
-		return l.item, nil
+		return l.item, itemStock{join: s.join(l.item)}, nil
 	}
-	best := items[0]
+	best := 0
 	var least measured
 	for i, item := range items {
 		if len(items) == 1 {
 			break
 		}
-		some, err := s.stockOf(c, item, l)
+		m, err := c.dealt(item, l.wishes, stocks[i])
 		if err != nil {
-			return Item{}, err
-		}
-		m, err := c.dealt(item, l.wishes, some)
-		if err != nil {
-			return Item{}, err
+			return Item{}, itemStock{}, err
 		}
 		if i == 0 || m.short < least.short || m.short == least.short && m.cost < least.cost {
-			best, least = item, m
+			best, least = i, m
 		}
 	}
-	return best, nil
+	return items[best], stocks[best], nil
 }
 
 // money writes d with two decimal places, or with four if it has more than two.

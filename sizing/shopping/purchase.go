@@ -359,11 +359,9 @@ type demand struct {
 	wholes  []Quantity // pieces of one length each, longest first
 }
 
-// demand adds up needs of one item.
-func (c *checker) demand(list []wish) (demand, error) {
-	var d demand
+// sum adds up needs of one item.
+func sum(list []wish) (d demand) {
 	wholes := make(map[units.Length]int64)
-	lengths, whole := units.Length(0), int64(0)
 	for _, w := range list {
 		q := w.Quantity
 		switch {
@@ -372,29 +370,44 @@ func (c *checker) demand(list []wish) (demand, error) {
 		case q.Pieces == 0:
 			d.running += q.Length
 			d.runs = append(d.runs, q.Length)
-			lengths += q.Length
 		default:
 			wholes[q.Length] += int64(q.Pieces)
-			whole += int64(q.Pieces)
-			lengths += units.Length(q.Pieces) * q.Length
 		}
-	}
-	const field = "needs"
-	all := list[0].Item.String() + " in all: "
-	switch {
-	case d.pieces > maxPieces:
-		return demand{}, c.fail(units.ErrRange, field, all+strconv.FormatInt(d.pieces, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
-	case whole > maxPieces:
-		return demand{}, c.fail(units.ErrRange, field, all+strconv.FormatInt(whole, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
-	case lengths > maxLength:
-		return demand{}, c.fail(units.ErrRange, field, all+lengths.String(), "0 to "+maxLength.String())
-	case d.pieces > 0 && lengths > 0:
-		return demand{}, c.fail(units.ErrFit, field, all+lengths.String()+" and "+strconv.FormatInt(d.pieces, 10)+" pieces", "either pieces or lengths")
 	}
 	for l, n := range wholes {
 		d.wholes = append(d.wholes, Quantity{Pieces: int(n), Length: l})
 	}
 	slices.SortFunc(d.wholes, func(a, b Quantity) int { return cmp.Compare(b.Length, a.Length) })
+	return d
+}
+
+// demand adds up needs of one item and checks the sums.
+func (c *checker) demand(list []wish) (demand, error) {
+	lengths, whole := units.Length(0), int64(0)
+	for _, w := range list {
+		switch q := w.Quantity; {
+		case q.Length == 0:
+		case q.Pieces == 0:
+			lengths += q.Length
+		default:
+			whole += int64(q.Pieces)
+			lengths += units.Length(q.Pieces) * q.Length
+		}
+	}
+	d := sum(list)
+	bad := func(err error, value, want string) (demand, error) {
+		return demand{}, c.fail(err, "needs", list[0].Item.String()+" in all: "+value, want)
+	}
+	switch {
+	case d.pieces > maxPieces:
+		return bad(units.ErrRange, strconv.FormatInt(d.pieces, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+	case whole > maxPieces:
+		return bad(units.ErrRange, strconv.FormatInt(whole, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+	case lengths > maxLength:
+		return bad(units.ErrRange, lengths.String(), "0 to "+maxLength.String())
+	case d.pieces > 0 && lengths > 0:
+		return bad(units.ErrFit, lengths.String()+" and "+strconv.FormatInt(d.pieces, 10)+" pieces", "either pieces or lengths")
+	}
 	return d, nil
 }
 

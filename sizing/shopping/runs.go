@@ -294,11 +294,11 @@ func (c *checker) cover(item Item, need int64, packs []cover.Pack) (counts []int
 // it is cover.Never if the packs do not reach.
 func (c *checker) costs(item Item, need int64, packs []cover.Pack) (func(n int64) int64, error) {
 	_, packs = usable(packs)
+	var costs []int64
 	held, ok := cover.New(max(1, need), packs, &c.work)
-	if !ok {
-		return nil, c.size(item, len(packs))
+	if ok {
+		costs, ok = held.Costs(&c.work)
 	}
-	costs, ok := held.Costs(&c.work)
 	if !ok {
 		return nil, c.size(item, len(packs))
 	}

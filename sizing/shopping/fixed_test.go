@@ -1,0 +1,294 @@
+package shopping_test
+
+import (
+	"strconv"
+	"strings"
+	"testing"
+
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+func pieces(n int) shopping.Quantity { return shopping.Quantity{Pieces: n} }
+
+// Numbers of types that the shelves do not have. By hand: of 10 stars alone, 6 are as many as were planned, but of one type; of 2
+// stars and 2 balls no type has the least of 3, so all 4 are got; and of 3 stars and 2 balls, one type has it.
+func TestTypesThatAreShort(t *testing.T) {
+	ball := func(kind string) shopping.Item { return shopping.Item{Kind: shopping.Ornament, Type: kind} }
+	for _, tt := range []struct {
+		reason      string
+		stars       shopping.Shelf
+		balls       shopping.Shelf
+		least, most int
+		gets        int
+		says        string
+	}{
+		{"one type only", 10, shopping.SoldOut, 3, 6, 6, "not enough for 2 types, 3 to 6 of each"},
+		{"too few of each", 2, 2, 3, 3, 4, "not enough: 4 to be had, 2 short"},
+		{"too few of one", 3, 2, 3, 3, 3, "not enough: 3 to be had, 3 short"},
+		{"enough", 3, 3, 3, 3, 6, ""},
+	} {
+		s := shopping.Shop{Offers: []shopping.Offer{
+			{Item: ball("star"), Name: "star", Pack: pieces(1), Price: cents(100), Shelf: tt.stars},
+			{Item: ball("ball"), Name: "ball", Pack: pieces(1), Price: cents(100), Shelf: tt.balls},
+		}}
+		l, err := s.List([]shopping.Need{{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: pieces(6), Types: 2, Each: units.Range[int]{Min: tt.least, Max: tt.most}}})
+		if err != nil {
+			t.Errorf("%s: %v", tt.reason, err)
+			continue
+		}
+		share := l.Purchases[0].Shares[0]
+		if share.Gets.Pieces != tt.gets || share.Enough() != (tt.says == "") || !l.Total.Equal(cents(int64(100*tt.gets))) {
+			t.Errorf("%s: %+v, %v", tt.reason, share, l.Total)
+		}
+		if text := l.Page(); strings.Contains(text, "not enough") != (tt.says != "") || !strings.Contains(text, tt.says) {
+			t.Errorf("%s:\n%s", tt.reason, text)
+		}
+	}
+}
+
+// Spares from a mixed box. By hand: 4 red and 4 gold balls, 50 % spares, are 6 and 6, three boxes of 2 and 2; of two
+// boxes all that are planned are got, and no spares.
+func TestSparesOfMixedBoxes(t *testing.T) {
+	red, gold := shopping.Item{Kind: shopping.Ornament, Color: "red"}, shopping.Item{Kind: shopping.Ornament, Color: "gold"}
+	needs := []shopping.Need{{Item: red, Quantity: pieces(4)}, {Item: gold, Quantity: pieces(4)}}
+	for shelf, spares := range map[shopping.Shelf]int{2: 0, 3: 2} {
+		s := shopping.Shop{Offers: []shopping.Offer{{Name: "box", Contents: []shopping.Lot{{Item: red, Quantity: pieces(2)}, {Item: gold, Quantity: pieces(2)}}, Price: cents(300), Shelf: shelf}}}
+		s.Spares[shopping.Ornament] = 50
+		l, err := s.List(needs)
+		if err != nil || !l.Total.Equal(cents(300*int64(shelf))) || l.Short() != nil {
+			t.Fatalf("%d boxes: %v, %v", shelf, l, err)
+		}
+		for _, share := range l.Purchases[0].Shares {
+			want := 4
+			if share.Spare {
+				want = spares
+			}
+			if share.Gets.Pieces != want {
+				t.Errorf("%d boxes: %+v", shelf, share)
+			}
+		}
+	}
+}
+
+// Spares of a number of types, which any type serves. By hand: 3 of each of 2 types and half as many again are 9, of which the shelves
+// have 7. The garland that is there too has no part in it.
+func TestSparesOfTypes(t *testing.T) {
+	garland := shopping.Lot{Item: shopping.Item{Kind: shopping.Garland}, Quantity: ofLength(0, 9*units.Foot)}
+	s := shopping.Shop{
+		Offers: []shopping.Offer{
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: "star"}, Name: "star", Pack: pieces(1), Price: cents(100), Shelf: 3},
+			{Item: garland.Item, Name: "strand", Pack: garland.Quantity, Price: cents(100)},
+			{Item: shopping.Item{Kind: shopping.Ornament, Type: "ball"}, Name: "ball", Pack: pieces(1), Price: cents(100), Shelf: 4},
+		},
+		Owned: []shopping.Lot{garland},
+	}
+	s.Spares[shopping.Ornament] = 50
+	l, err := s.List([]shopping.Need{{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: pieces(6), Types: 2, Each: units.Range[int]{Min: 3, Max: 3}}})
+	if err != nil || !l.Total.Equal(cents(700)) || l.Short() != nil || len(l.Purchases) != 1 {
+		t.Fatalf("%v, %v", l, err)
+	}
+	for i, want := range []int{6, 1} {
+		if share := l.Purchases[0].Shares[i]; share.Gets.Pieces != want || share.Spare != (i == 1) {
+			t.Errorf("%+v", share)
+		}
+	}
+}
+
+// What will do though it is less than was planned: 24 of 28, of which 20 are enough.
+func TestFewerThatWillDo(t *testing.T) {
+	pick := shopping.Item{Kind: shopping.Pick}
+	s := shopping.Shop{Offers: []shopping.Offer{{Item: pick, Name: "one", Pack: pieces(1), Price: cents(100), Shelf: 24}}}
+	for least, want := range map[int]string{20: "4 fewer than the 28 planned, which will do", 25: "not enough: 24 to be had, 4 short"} {
+		l, err := s.List([]shopping.Need{{Item: pick, Quantity: pieces(28), Open: units.Range[int]{Min: least, Max: 28}}})
+		if err != nil || !strings.Contains(l.Page(), want) || (l.Short() == nil) != (least == 20) && least != 20 {
+			t.Errorf("%v, %v", l, err)
+		}
+	}
+}
+
+// Whole pieces beside a run, from rolls of which the cheapest by length are too short for the pieces. By hand: two pieces of 6 in take
+// two rolls of 7 in, 1.30, and leave 1 in each; the other 8 in of the run are two rolls of 5 in, 0.20. By length alone 22 in
+// would be 0.50.
+func TestPiecesBesideARunProved(t *testing.T) {
+	ribbon := shopping.Item{Kind: shopping.Ribbon}
+	var s shopping.Shop
+	for inches, price := range map[units.Length]int64{10: 100, 7: 65, 5: 10} {
+		s.Offers = append(s.Offers, shopping.Offer{Item: ribbon, Name: strconv.Itoa(int(inches)), Pack: ofLength(0, inches*units.Inch), Price: cents(price)})
+	}
+	l, err := s.List([]shopping.Need{{Item: ribbon, Quantity: ofLength(2, 6*units.Inch)}, {Item: ribbon, Quantity: ofLength(0, 10*units.Inch)}})
+	if err != nil || !l.Total.Equal(cents(150)) || !l.Bound.Equal(l.Total) {
+		t.Errorf("%v, %v", l, err)
+	}
+}
+
+// An open length and one of a color, served by the one item there is, are cut from the same strands. By hand: 4 ft and
+// 5 ft come from one strand of 9 ft.
+func TestLengthsOfOneItem(t *testing.T) {
+	any, green := shopping.Item{Kind: shopping.Garland}, shopping.Item{Kind: shopping.Garland, Color: "green"}
+	s := shopping.Shop{Offers: []shopping.Offer{{Item: green, Name: "9 ft", Pack: ofLength(0, 9*units.Foot), Price: cents(690)}}}
+	need := func(i shopping.Item, l units.Length) shopping.Need {
+		return shopping.Need{Item: i, Quantity: ofLength(0, l)}
+	}
+	l, err := s.List([]shopping.Need{need(any, 4*units.Foot), need(green, 5*units.Foot)})
+	if err != nil || len(l.Purchases) != 1 || len(l.Purchases[0].Shares) != 2 || !l.Total.Equal(cents(690)) || l.Purchases[0].Left != nil {
+		t.Errorf("%v, %v", l, err)
+	}
+	// Each is within the bounds, and both together are not.
+	far := 600_000 * units.Meter
+	_, err = s.List([]shopping.Need{need(any, far), need(green, far)})
+	checkError(t, "too long together", err, units.ErrRange, &units.Error{Func: "shopping.Shop.List", Field: "needs", Value: "garland in all: " + (2 * far).String(), Want: "0 to " + (1_000_000 * units.Meter).String()})
+}
+
+// A deal that makes the dearer strand the cheaper. By hand: 18 ft are three strands of 6 ft: at 4.00, or three for
+// 6.00 together, or at 3.50 each, 10.50.
+func TestDealOfLengths(t *testing.T) {
+	garland := shopping.Item{Kind: shopping.Garland}
+	s := shopping.Shop{Offers: []shopping.Offer{
+		{Item: garland, Name: "with a deal", Pack: ofLength(0, 6*units.Foot), Price: cents(400), Deals: []shopping.Deal{{Packs: 3, Price: cents(600)}}},
+		{Item: garland, Name: "plain", Pack: ofLength(0, 6*units.Foot), Price: cents(350)},
+	}}
+	l, err := s.List([]shopping.Need{{Item: garland, Quantity: ofLength(0, 18*units.Foot)}})
+	if err != nil || !l.Total.Equal(cents(600)) || !l.Bound.Equal(l.Total) {
+		t.Errorf("%v, %v", l, err)
+	}
+	if text := l.Page(); !strings.Contains(text, "3 x with a deal at 4.00, less by a deal") {
+		t.Error(text)
+	}
+}
+
+// Whole pieces that no roll is long enough for are missing, all of them, and nothing is bought.
+func TestNoRollIsLongEnough(t *testing.T) {
+	ribbon := shopping.Item{Kind: shopping.Ribbon}
+	s := shopping.Shop{Offers: []shopping.Offer{{Item: ribbon, Name: "2 ft", Pack: ofLength(0, 2*units.Foot), Price: cents(100)}}}
+	l, err := s.List([]shopping.Need{{Item: ribbon, Quantity: ofLength(2, 3*units.Foot)}, {Item: ribbon, Quantity: ofLength(1, 4*units.Foot)}})
+	if short := l.Short(); err != nil || len(short) != 2 || short[0].Short() != ofLength(2, 3*units.Foot) || short[1].Short() != ofLength(1, 4*units.Foot) || l.Total.Sign() != 0 || l.Purchases[0].Buys != nil {
+		t.Errorf("%v, %v", l, err)
+	}
+}
+
+// Offcuts too short for any piece are no hindrance, however many. By hand: pieces of 3 ft and 2 ft come from the roll of 5 ft that
+// is owned, so that the one of 9 ft remains.
+func TestManyShortOffcuts(t *testing.T) {
+	ribbon := shopping.Item{Kind: shopping.Ribbon}
+	s := shopping.Shop{Owned: []shopping.Lot{{Item: ribbon, Quantity: ofLength(0, 9*units.Foot)}, {Item: ribbon, Quantity: ofLength(0, 5*units.Foot)}}}
+	for range 70 {
+		s.Owned = append(s.Owned, shopping.Lot{Item: ribbon, Quantity: ofLength(0, units.Foot)})
+	}
+	l, err := s.List([]shopping.Need{{Item: ribbon, Quantity: ofLength(1, 3*units.Foot)}, {Item: ribbon, Quantity: ofLength(1, 2*units.Foot)}})
+	if err != nil || l.Short() != nil || len(l.Purchases[0].Cuts) != 1 || l.Purchases[0].Cuts[0].Roll != 5*units.Foot {
+		t.Errorf("%v, %v", l, err)
+	}
+}
+
+// Orders that are past a limit say so, whichever part of the search meets it.
+func TestOrdersPastLimits(t *testing.T) {
+	ribbon, pick := shopping.Item{Kind: shopping.Ribbon}, shopping.Item{Kind: shopping.Pick}
+	var rolls shopping.Shop
+	for _, color := range []string{"red", "gold"} {
+		rolls.Offers = append(rolls.Offers, shopping.Offer{Item: shopping.Item{Kind: shopping.Ribbon, Color: color}, Name: color, Pack: ofLength(0, 9*units.Foot), Price: cents(100)})
+	}
+	var boxes shopping.Shop
+	var needs []shopping.Need
+	ball := func(i int) shopping.Item {
+		return shopping.Item{Kind: shopping.Ornament, Type: strconv.Itoa(i % 421)}
+	}
+	for i := range 5000 {
+		boxes.Offers = append(boxes.Offers, shopping.Offer{Name: strconv.Itoa(i), Price: cents(100), Contents: []shopping.Lot{{Item: ball(i), Quantity: pieces(1)}, {Item: ball(i + 1), Quantity: pieces(1)}}})
+	}
+	for i := range 421 { // 421 times 5,000 are more than 2^21
+		needs = append(needs, shopping.Need{Item: ball(i), Quantity: pieces(1)})
+	}
+	for _, tt := range []struct {
+		reason string
+		shop   shopping.Shop
+		needs  []shopping.Need
+		want   units.Error
+	}{
+		{"pieces to cut, of one of two colors", rolls, []shopping.Need{{Item: ribbon, Quantity: ofLength(10_000, units.Foot)}, {Item: ribbon, Quantity: ofLength(1, 2*units.Foot)}}, units.Error{
+			Field: "needs", Value: "red ribbon: 10001 whole pieces of 2 lengths", Want: "at most 10000 pieces of 64 lengths from 64 kinds of rolls",
+		}},
+		{"boxes and needs that hang together", boxes, needs, units.Error{
+			Field: "/offers", Value: "5000 of ornaments, 0", Want: "fewer offers, a smaller need, or sizes with a larger common measure",
+		}},
+	} {
+		_, err := tt.shop.List(tt.needs)
+		tt.want.Func = "shopping.Shop.List"
+		checkError(t, tt.reason, err, units.ErrLimit, &tt.want)
+	}
+	// Picks that are open with as many spares again, whatever the sizes of the packs have in common.
+	for _, sizes := range [][2]int{{1, 2}, {400_000, 300_001}} {
+		s := shopping.Shop{Budget: cents(1000)}
+		s.Spares[shopping.Pick] = 100
+		for i, n := range sizes {
+			s.Offers = append(s.Offers, shopping.Offer{Item: pick, Name: strconv.Itoa(i), Pack: pieces(n), Price: cents(100)})
+		}
+		_, err := s.Fullest([]shopping.Need{{Item: pick, Open: units.Range[int]{Max: 500_001}}})
+		checkError(t, "spares", err, units.ErrRange, &units.Error{Func: "shopping.Shop.Fullest", Field: "needs", Value: "picks in all: 1000002", Want: "0 to 1000000 pieces"})
+	}
+}
+
+// What is needed in pieces and there in lengths alone is an error, if none are needed at the least too.
+func TestOpenPiecesOfLengths(t *testing.T) {
+	garland := shopping.Item{Kind: shopping.Garland}
+	s := shopping.Shop{Offers: []shopping.Offer{{Item: garland, Name: "6 ft", Pack: ofLength(0, 6*units.Foot), Price: cents(100)}}, Budget: cents(1000)}
+	_, err := s.Fullest([]shopping.Need{{Item: garland, Open: units.Range[int]{Max: 5}}})
+	checkError(t, "lengths", err, units.ErrFit, &units.Error{Func: "shopping.Shop.Fullest", Field: "/offers/0/pack", Value: "6 ft", Want: "pieces, as it is needed"})
+}
+
+// A shelf that does not reach the fewest: all of it is bought. By hand: 3 of 5 to 9 picks at 1.00.
+func TestFullestOfAShortShelf(t *testing.T) {
+	pick := shopping.Item{Kind: shopping.Pick}
+	s := shopping.Shop{Offers: []shopping.Offer{{Item: pick, Name: "one", Pack: pieces(1), Price: cents(100), Shelf: 3}}, Budget: cents(1000)}
+	l, err := s.Fullest([]shopping.Need{{Item: pick, Quantity: pieces(5), Open: units.Range[int]{Min: 5, Max: 9}}})
+	if err != nil || !l.Total.Equal(cents(300)) || l.Purchases[0].Shares[0].Gets != pieces(3) || l.Short() == nil {
+		t.Errorf("%v, %v", l, err)
+	}
+}
+
+// A list whose total is not proved the least says what it could be.
+func TestTextOfABound(t *testing.T) {
+	for bound, want := range map[int64]bool{700: true, 800: false, 0: false} {
+		text := shopping.List{Total: cents(800), Bound: cents(bound)}.String()
+		if strings.Contains(text, "could cost as little as             7.00") != want {
+			t.Errorf("bound %d:\n%s", bound, text)
+		}
+	}
+}
+
+// Lengths of which there is too little, or nothing at all. By hand: of 10 ft, strands that are not cut come to 6 ft; of ribbon there is none.
+func TestTooFewStrands(t *testing.T) {
+	garland, ribbon := shopping.Item{Kind: shopping.Garland}, shopping.Item{Kind: shopping.Ribbon}
+	s := shopping.Shop{
+		Offers: []shopping.Offer{{Item: garland, Name: "3 ft", Pack: ofLength(0, 3*units.Foot), Price: cents(100), Shelf: 2}},
+		Joins:  map[shopping.Item]shopping.Join{garland: {Uncut: true}},
+	}
+	l, err := s.List([]shopping.Need{{Item: garland, Quantity: ofLength(0, 10*units.Foot)}, {Item: ribbon, Quantity: ofLength(0, 5*units.Foot)}})
+	if short := l.Short(); err != nil || !l.Total.Equal(cents(200)) || len(short) != 2 || short[0].Gets != ofLength(0, 6*units.Foot) || short[1].Short() != ofLength(0, 5*units.Foot) {
+		t.Errorf("%v, %v", l, err)
+	}
+}
+
+// What else a pack holds goes back into the box, and what is owned of a mixed box is used. By hand: 40 red lamps are a pack of a
+// red and a white string; and 3 red balls with 1 owned, and 1 gold, are two boxes of a red and a gold one, of which 1 gold is left.
+func TestLeftOfMixedPacks(t *testing.T) {
+	of := func(k shopping.Kind, color string) shopping.Item { return shopping.Item{Kind: k, Color: color} }
+	lot := func(i shopping.Item, n int) shopping.Lot { return shopping.Lot{Item: i, Quantity: pieces(n)} }
+	lamp, ball := func(color string) shopping.Item { return of(shopping.Light, color) }, func(color string) shopping.Item { return of(shopping.Ornament, color) }
+	s := shopping.Shop{
+		Offers: []shopping.Offer{
+			{Name: "pair", Contents: []shopping.Lot{lot(lamp("red"), 50), lot(lamp("white"), 50)}, Price: cents(300)},
+			{Name: "box", Contents: []shopping.Lot{lot(ball("red"), 1), lot(ball("gold"), 1)}, Price: cents(200)},
+		},
+		Owned: []shopping.Lot{lot(ball("red"), 1)},
+	}
+	l, err := s.List([]shopping.Need{{Item: lamp("red"), Quantity: pieces(40)}, {Item: ball("red"), Quantity: pieces(3)}, {Item: ball("gold"), Quantity: pieces(0)}, {Item: ball("gold"), Quantity: pieces(1), Room: "b"}})
+	if err != nil || !l.Total.Equal(cents(700)) || l.Short() != nil {
+		t.Fatalf("%v, %v", l, err)
+	}
+	for i, want := range [][]shopping.Lot{{lot(lamp("white"), 50)}, {lot(ball("gold"), 1)}} {
+		if got := l.Purchases[i].Left; len(got) != 1 || got[0] != want[0] {
+			t.Errorf("left %v, want %v", got, want)
+		}
+	}
+}
