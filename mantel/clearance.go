@@ -59,6 +59,8 @@ type Clearance struct {
 func (c Clearance) String() string {
 	text, limit := "", "at most "+showDown(c.Allowed)
 	switch {
+	case c == Clearance{}:
+		return unchecked
 	case c.AtLeast:
 		limit = "at least " + showUp(c.Allowed)
 	case c.Allowed == 0:

@@ -356,6 +356,7 @@ func TestClearanceText(t *testing.T) {
 		"p: m 7 1/64 in, at most 7 in (s)":   {"p", "m", 7*in + in/64, 7 * in, false, "s"},
 		"p: m 1 in, nothing (s)":             {"p", "m", in, 0, false, "s"},
 		// Of no place: the figure alone, as from StandOut.
+		"nothing was checked":  {},
 		"nothing (s)":          {Source: "s"},
 		"at most 7/8 in (s)":   {Allowed: 7 * in / 8, Source: "s"},
 		"at least 6 in (s)":    {Allowed: 6 * in, AtLeast: true, Source: "s"},

@@ -220,6 +220,9 @@ func (c Comparison) text(style units.Style) string {
 				dense(wanted, style)+" takes "+strconv.Itoa(c.Shape[kind].Pieces))
 		}
 	}
+	if lines == nil {
+		return "nothing"
+	}
 	return strings.Join(lines, "\n")
 }
 

@@ -443,7 +443,7 @@ func TestLookText(t *testing.T) {
 		{Look{Spacing: lengths{shopping.Garland: 4*in + 1}}, "garland 4 1/4 in apart"},
 		{Look{Spacing: lengths{shopping.Garland: 24 * in}}, "garland 24 in apart"},
 		{Look{Spacing: lengths{shopping.Garland: 24*in + 1}}, "garland 25 in apart"},
-		{Comparison{}, ""},
+		{Comparison{}, "nothing"},
 	} {
 		if got := row.got.String(); got != row.want {
 			t.Errorf("%#v prints %q, want %q", row.got, got, row.want)
@@ -484,7 +484,7 @@ lights: 328 for each meter gives 84 to the square meter here; 143 takes 2100`
 		t.Errorf("%v, %v", c, err)
 	}
 	c, err = Rules{}.Compare(look, Tree{Height: 12 * ft})
-	if err != nil || c.String() != "" {
+	if err != nil || c.String() != "nothing" {
 		t.Errorf("rules of zero: %v, %v", c, err)
 	}
 }

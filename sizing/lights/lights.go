@@ -203,8 +203,12 @@ func (s Strings) Use(hoursPerDay decimal.Decimal, days int) (Use, error) {
 	return u, nil
 }
 
-// String returns one line such as "84 kWh; switch lights off ...".
+// String returns one line such as "84 kWh; switch lights off ...". The zero Use is "nothing was
+// checked".
 func (u Use) String() string {
+	if u.Caution == (units.Caution{}) {
+		return unchecked
+	}
 	return decimalText(u.Energy) + " kWh; " + u.Caution.Text
 }
 

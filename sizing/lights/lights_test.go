@@ -179,20 +179,24 @@ func TestUseByValue(t *testing.T) {
 // A use that somebody made up prints at once, whatever its exponents.
 func TestUseText(t *testing.T) {
 	for _, row := range []struct {
-		use  Use
-		want string
+		energy decimal.Decimal
+		want   string
 	}{
-		{Use{Energy: decimal.New(1, math.MaxInt32)}, "1e2147483647 kWh; "},
-		{Use{Energy: decimal.New(-25, math.MinInt32)}, "-25e-2147483648 kWh; "},
-		{Use{Energy: decimal.New(0, math.MaxInt32)}, "0 kWh; "},
-		{Use{Energy: decimal.New(1, 64)}, "1" + strings.Repeat("0", 64) + " kWh; "},
-		{Use{Energy: decimal.New(1, -64)}, "0." + strings.Repeat("0", 63) + "1 kWh; "},
-		{Use{Energy: decimal.New(1, 65)}, "1e65 kWh; "},
-		{Use{Energy: decimal.New(1, -65)}, "1e-65 kWh; "},
+		{decimal.New(1, math.MaxInt32), "1e2147483647 kWh; care"},
+		{decimal.New(-25, math.MinInt32), "-25e-2147483648 kWh; care"},
+		{decimal.New(0, math.MaxInt32), "0 kWh; care"},
+		{decimal.New(1, 64), "1" + strings.Repeat("0", 64) + " kWh; care"},
+		{decimal.New(1, -64), "0." + strings.Repeat("0", 63) + "1 kWh; care"},
+		{decimal.New(1, 65), "1e65 kWh; care"},
+		{decimal.New(1, -65), "1e-65 kWh; care"},
 	} {
-		if got := row.use.String(); got != row.want {
+		use := Use{Energy: row.energy, Caution: units.Caution{Text: "care"}}
+		if got := use.String(); got != row.want {
 			t.Errorf("prints %.200q, want %q", got, row.want)
 		}
+	}
+	if got := (Use{}).String(); got != unchecked {
+		t.Errorf("zero prints %q", got)
 	}
 }
 
