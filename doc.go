@@ -1,9 +1,9 @@
 // Package fircone is a handbook for people who dress trees and mantels: how much of
 // everything to get, what goes together, what it costs and where it goes.
 //
-// The hard part is to say it in the shop, long before the day. Too little cannot be had
-// later, and too much is money gone. Each package answers a part of that, gives the formula
-// and its source, and says when the formula fails.
+// The hard part is to say it in the shop, long before the day. Buy too little and the shop has
+// sold out; buy too much and the money is gone. Each package answers part of that, gives the
+// formula and its source, and says when the formula fails.
 //
 // # Which question, which function
 //
@@ -12,7 +12,7 @@
 // write ./ before the folder, as in go doc ./palette.Rules.Read.
 //
 // The tree. It takes picks or garland, not both; together they look overfull. Keep it
-// 3 ft from fire, heaters, vents and candles; a cut tree in a public room, its own height.
+// 3 ft from fire, heaters, vents and candles; a cut tree in a public room, its own height away.
 //
 //   - How many ornaments does a 9 ft tree take, and of how many types? 9 types, 7 to 11 of each: 63 to 99 in all ([sizing.Rules.Types], [sizing.Rules.Each]).
 //   - How many picks does a 9 ft tree take in place of garland? 27 picks ([sizing.Rules.Supply], [sizing.CommonPractice]).
@@ -65,8 +65,8 @@
 //
 // # What every figure rests on
 //
-// A figure with a published source carries it. Much of the trade is habit that nobody has
-// published: it is called common practice, and what could not be looked up is marked from memory.
+// A figure with a published source names it. Much of the trade is habit that nobody has
+// published, called common practice; what could not be looked up is marked from memory.
 // Rules of thumb are fields of the types named Rules, which a shop may change.
 //
 // The rules of thumb know only a tree's height, and suit a full tree of 6 to 8 ft seen
@@ -102,9 +102,9 @@
 //
 // # Take care
 //
-// Figures about electricity, fire, ladders and loads are cautions and no permit: the maker's
-// label comes first, local code decides, and a licensed electrician or the fireplace's maker
-// is asked where it matters. A result that is unsafe by a published figure says so and
+// Figures about electricity, fire, ladders and loads are cautions, not permission: the maker's
+// label comes first, local code decides, and where it matters ask a licensed electrician or the
+// fireplace's maker. A result that is unsafe by a published figure says so and
 // is never adjusted.
 package fircone
 

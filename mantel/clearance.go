@@ -122,7 +122,7 @@ func standOut(distance units.Length, beside bool) (limits []Clearance) {
 	return limits
 }
 
-// Clearances is how what hangs stays clear of the fire and the floor.
+// Clearances says how far what hangs stays from the fire and the floor.
 type Clearances struct {
 	Places     []Clearance     `json:"places"`     // every part, from the opening and above the hearth, if measured
 	Violations []Clearance     `json:"violations"` // the nearest to the opening first, then what stands out too far, then what lies on the hearth

@@ -13,8 +13,8 @@ const maxBest = 4
 
 // Best returns the palette of at most four colors of a box of up to 200 entries (or r.Limit, if
 // fewer) that keeps the most pieces, with the box sorted into it. A piece is kept if it fits a
-// swatch. No other palette whose colors are r.Apart apart keeps more; of those that keep as many, this one has the
-// fewest colors, and then those first in the box. The swatches are in the order of the pieces
+// swatch. No other palette whose colors are r.Apart apart keeps more. Ties go to the fewest
+// colors, then to those first in the box. The swatches are in the order of the pieces
 // they keep, the most first.
 func (r Rules) Best(box []Piece) (Sorting, error) {
 	const fn = "Rules.Best"

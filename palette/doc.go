@@ -11,14 +11,14 @@
 // # The rules
 //
 //   - At most four colors. Metals count: silver and gold are two.
-//   - Two colors read as two from a difference of 10, on a scale (CIEDE2000) where black to white
-//     is 100. Exactly 10 is two colors; 9.9 is one. Figures are cut, not rounded, so
-//     that 9.96 never prints as 10.
+//   - Two colors read as two if they differ by 10 or more, on a scale (CIEDE2000) where
+//     black to white is 100. Exactly 10 is two colors; 9.9 is one. Figures are cut, not
+//     rounded, so that 9.96 never prints as 10.
 //   - An ornament passes for a color of the palette up to a difference of 8; exactly 8 passes.
 //   - The leading color comes first and gets the most: 60 and 40 percent of two colors, 60, 30
 //     and 10 of three, 40, 30, 20 and 10 of four.
 //
-// A house changes them in [Rules]. Errors are [units.Error]: [units.ErrRange] for a number
+// A shop changes them in [Rules]. Errors are [units.Error]: [units.ErrRange] for a number
 // outside its range, [units.ErrName] for an unknown word or constant, [units.ErrSyntax] for other text
 // that cannot be read.
 //
@@ -34,8 +34,8 @@
 //	12 ft      12        5          4     2      1
 //	15 ft      15        6          5     3      1
 //
-// Pieces go by the shares too: on a 7 ft tree with 49 pieces the one gold type has 10. To have
-// as many of every type, share the types and multiply. See [Palette.Share].
+// Pieces go by the shares too: on a 7 ft tree with 49 pieces the one gold type has 10. For the
+// same number of every type, share the types and multiply. See [Palette.Share].
 //
 // # How to write a color
 //
@@ -48,8 +48,8 @@
 //	royalblue    #4169e1   navy         #000080   skyblue      #87ceeb
 //	teal         #008080   plum         #dda0dd   chocolate    #d2691e
 //
-// So are about 90 everyday names, by the color that NBS Special Publication 440 gives them, such as
-// these; ~ marks an estimate. The example Everyday has them all.
+// About 90 everyday names are known too, with their colors in NBS Special Publication 440. Some
+// are here; ~ marks an estimate. The example Everyday has them all.
 //
 //	blue spruce   #3b7861   burgundy      #673147   champagne     #fad6a5   copper        #b4745e
 //	evergreen     #355e3b   holly berry   #bc3f4a   holly green   #00622d   juniper       #3a4b47
@@ -76,8 +76,8 @@
 // # How different two colors are
 //
 // As a rule of thumb a difference of 1 is just visible side by side, most people notice 2 to 3,
-// and 10 is another color. Right of the blank is the difference by daylight, left of
-// it the least in the eight views below:
+// and 10 is another color. Above the blank diagonal is the difference by daylight, below it the
+// least in the eight views of the next section:
 //
 //	no  color            1    2    3    4    5    6    7    8    9
 //	 1  crimson            73.8 71.3 60.1 38.6 48.6 44.2 42.1 35.5

@@ -91,8 +91,8 @@ type Sorting struct {
 }
 
 // Sort finds for every piece of the box the swatch nearest to it by daylight, the earlier of
-// two as near, and whether the difference is at most r.Fit. A box has at most 1,000,000 entries and
-// 1,000,000,000 pieces.
+// two equally near, and whether the difference is at most r.Fit. A box has at most 1,000,000
+// entries and 1,000,000,000 pieces.
 //
 // The difference is [Color.Difference]. Between two metals lightness counts half (kL = 2):
 // a metal is as light or dark as what it mirrors, and keeps its hue. So gold balls of many codes

@@ -75,8 +75,8 @@ type Sharing []Row
 type Row struct {
 	Swatch Swatch `json:"swatch"` // the color
 	Share  int    `json:"share"`  // its weight
-	Types  int    `json:"types"`  // of so many types
-	Pieces int    `json:"pieces"` // so many pieces in all
+	Types  int    `json:"types"`  // how many types
+	Pieces int    `json:"pieces"` // how many pieces in all
 }
 
 // Share shares types and pieces out over the swatches of p by [Apportion], each 0 to 1,000,000 and

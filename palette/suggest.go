@@ -39,8 +39,8 @@ var groups = [...]struct {
 // and three greens (common practice). The background is as in [Rules.Read].
 //
 // Each is by daylight at least r.Apart from every swatch, the background and the
-// suggestions before it. In each group the one comes first whose least difference in any view
-// is the greatest. That measures clearness; taste is the caller's.
+// suggestions before it. Each group is sorted by the least difference in any view, the greatest
+// first. That measures clearness; taste is the caller's.
 func (r Rules) Suggest(palette Palette, on Swatch, shelf []Swatch) ([]Suggestion, error) {
 	const fn = "Rules.Suggest"
 	if err := r.checkPalette(fn, "", palette); err != nil {

@@ -68,8 +68,8 @@ const (
 // rooms are left out.
 //
 // The accents are garland, ribbon and picks. Ask for one: two look overfull, and each is as much
-// as one alone. A basis by rule gives the whole feet counted, and within 2 in of the next foot
-// its figures.
+// as one alone. A basis by rule gives the whole feet counted and, within 2 in of the next foot,
+// that foot's figures too.
 func (c Comparison) Needs(style units.Style, accents ...shopping.Kind) ([]shopping.Need, error) {
 	const fn = "Comparison.Needs"
 	if err := checkAccents(fn, accents); err != nil {

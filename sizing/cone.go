@@ -154,7 +154,7 @@ type Drape struct {
 	Sag  units.Length `json:"sag"`  // how far the middle hangs below the tips, 0 to Span
 }
 
-// Stretch returns how much longer a draped garland is than the line that it follows, 1 to 2.372,
+// Stretch returns how much longer a draped garland is than the line that it follows, 1 to 2.3711,
 // within 2 parts in 10¹⁵. With x half the span over the parameter of the catenary, it is
 //
 //	sinh x / x   where   (cosh x - 1)/(2x) = Sag/Span

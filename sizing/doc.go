@@ -19,8 +19,8 @@
 //
 // # Quick chart
 //
-// A full tree seen from every side. By rule up to the strings; then how far apart that
-// garland comes, how much matches a 7 ft tree, and the surface.
+// A full tree seen from every side. The columns up to strings go by rule. Then come how far
+// apart that garland is wound, how much matches a 7 ft tree, and the surface.
 //
 //	height types  of each picks garland        strands strings  wraps match surface
 //	    ft                           ft     5, 6, 9 ft  of 100     in    ft   sq ft
@@ -140,7 +140,7 @@
 // 4 ft to spare.
 //
 // The waiting room has a tree of 4 ft 6 in in the corner. The rule's 40 ft 6 in of garland
-// would come 3 1/4 in apart; 14 ft 2 in matches, with 19 balls.
+// would come 3 1/2 in apart; 14 ft 2 in matches, with 19 balls.
 //
 // # Cautions
 //
@@ -172,7 +172,8 @@
 // # For engineers
 //
 // A spiral length is within 1 nm, a surface within a square micrometer and two parts in 10¹⁵,
-// the same bits on every machine. What you buy is as sure as the width. For a 7½ ft full tree:
+// the same bits on every machine. What you buy is only as exact as the width. For a 7½ ft full
+// tree:
 //
 //	60 % as wide as high: 52 ornaments, 67 ft of garland
 //	65 % as wide as high: 56 ornaments, 73 ft of garland

@@ -137,7 +137,7 @@ func (b balls) words(style units.Style) string {
 // From 16 ft on, large is a quarter inch for each foot. A tree less than 13/20 as wide as
 // high counts as a lower one that is. Each diameter is the nearest of Sizes, the larger of
 // two equally near, up to the largest; the same size twice is one. Sizes under 1 in are used
-// only where large is under 1 in. Counts are rounded to the nearest; the rest is small.
+// only where large is under 1 in. Counts are rounded to the nearest; the rest are small.
 //
 // Hang large ornaments deep and low, small ones near the tips.
 //

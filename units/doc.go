@@ -91,7 +91,7 @@
 //
 // # Rounding
 //
-// Everything here rounds to the nearest, and halfway goes away from zero. [Ceil]
+// Everything here rounds to the nearest; a half goes away from zero. [Ceil]
 // rounds up and [Floor] down, below zero too. A result that does not fit is an error.
 //
 // # Converting

@@ -20,9 +20,9 @@ var (
 //
 // Field is the name of an argument, "height", or, for a value inside one, a JSON Pointer
 // (RFC 6901) that begins with that name: "/tree/base", "/offers/3/price". Inside the
-// receiver of a method it begins there: "/picksPerFoot". Names are those in JSON.
+// receiver of a method it begins there: "/typesPerFoot". Names are those in JSON.
 type Error struct {
-	Func  string // package and function or method: "units.ParseLength", "sizing.Rules.Picks"
+	Func  string // package and function or method: "units.ParseLength", "sizing.Rules.Types"
 	Field string // which value: "text", "/tree/base"
 	Value string // the value in its text form, cut if it is long
 	Want  string // what is accepted: "1 ft to 100 ft"
@@ -31,7 +31,7 @@ type Error struct {
 
 // Error returns one line such as
 //
-//	sizing.Rules.Picks: height "6 in": out of range: want 1 ft to 100 ft
+//	sizing.Rules.Types: height "6 in": out of range: want 1 ft to 100 ft
 func (e *Error) Error() string {
 	var b strings.Builder
 	b.WriteString(e.Func)
