@@ -50,6 +50,7 @@ var rows = []row{
 	{"nothing breaks it: each field at its extremes", "no panic, no NaN, the field is named", inCheck + "go test -count=1 -v ./hostile", `(\d+ functions, \d+ calls.*)`, false},
 	{"statements that the packages' own tests run", "all but those listed", ".ci/run coverage", `(\d+ statements, \d+ of them exceptions.*)`, false},
 	{"mutants that the packages' own tests kill", "95 in 100", "cat .ci/mutants.tsv", `(?m)^(#? ?\w.*)$`, false},
+	{"inputs that fuzzing drew, guided by coverage", "10,000,000 and 20,000 in each CI run", "awk -F'\\t' '{n += $3} END {print n, \"inputs to\", NR - 1, \"targets\"}' .ci/fuzzed.tsv", `(\d+ inputs.*)`, false},
 	{"exported names", "800 in all, 660 without labor and job, 18 types in sizing", inCheck + "go test -count=1 -v -run ExportedNamesAreFew .", `(\d+ exported identifiers.*)`, false},
 	{"a garland's length on a cone, against math/big", "1 nm", "go test -count=1 -v -run Spiral ./sizing", `worst: (.* nm)`, false},
 	{"elementary functions, against math/big", "stated in internal/elem", "go test -count=1 -v ./internal/elem", `(worst of \d+: [\d.]+ ulp)`, false},
