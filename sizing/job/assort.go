@@ -1,9 +1,9 @@
 package job
 
 import (
-	"sort"
+	"cmp"
+	"slices"
 	"strconv"
-	"strings"
 
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing/shopping"
@@ -118,8 +118,35 @@ func stockOf(s shopping.Shop) stock {
 	return found
 }
 
+// A group is the types of one color that are asked for together.
+type group struct {
+	size         units.Length // 0: any
+	types, count int
+}
+
+// groups returns the types of a row by size where the shelves have sizes, the largest first, or all in one.
+func (r *row) groups(sized bool) []group {
+	list := make([]group, 0, 4)
+	for _, b := range r.types {
+		if !sized {
+			b.size = 0
+		}
+		at := 0
+		for at < len(list) && list[at].size != b.size {
+			at++
+		}
+		if at == len(list) {
+			list = append(list, group{size: b.size})
+		}
+		list[at].types++
+		list[at].count += b.count
+	}
+	slices.SortFunc(list, func(a, b group) int { return cmp.Compare(b.size, a.size) })
+	return list
+}
+
 // needs puts the needs of the room together: ornaments by color, and by size where
-// the shelves have sizes; the rest as it is.
+// the shelves have sizes; the rest as it is. Without a basket they get all of it.
 func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
 	needs := make([]shopping.Share, 0, len(list)+len(d.rows))
 	for _, n := range list {
@@ -128,31 +155,18 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
 			needs = append(needs, shopping.Share{Need: n, Gets: n.Quantity})
 			continue
 		}
-		for _, r := range d.rows {
+		for i := range d.rows {
+			r := &d.rows[i]
 			known := stock[r.color]
-			var sizes []units.Length
-			count, types := map[units.Length]int{}, map[units.Length]int{}
-			for _, b := range r.types {
-				size := b.size
-				if !known.sized {
-					size = 0
-				}
-				if types[size] == 0 {
-					sizes = append(sizes, size)
-				}
-				count[size] += b.count
-				types[size]++
-			}
-			sort.Slice(sizes, func(i, k int) bool { return sizes[i] > sizes[k] })
-			for _, size := range sizes {
+			for _, g := range r.groups(known.sized) {
 				o := n
-				o.Item = shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: size}
-				o.Quantity.Pieces = count[size]
-				if size > 0 {
+				o.Item = shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: g.size}
+				o.Quantity.Pieces = g.count
+				if g.size > 0 {
 					o.Instead = []shopping.Need{{Item: shopping.Item{Kind: shopping.Ornament, Color: r.color}}}
 				}
-				d.open(&o, types[size], len(known.types))
-				d.reason(&o, r, types[size])
+				d.open(&o, g.types, len(known.types))
+				d.reason(&o, r, g.types)
 				needs = append(needs, shopping.Share{Need: o, Gets: o.Quantity})
 			}
 		}
@@ -173,16 +187,14 @@ func (d *dressing) open(n *shopping.Need, types, stated int) {
 }
 
 // reason says how a share of the ornaments comes about, after the reason for all of them.
-func (d *dressing) reason(n *shopping.Need, r row, types int) {
-	var parts []string
+func (d *dressing) reason(n *shopping.Need, r *row, types int) {
+	glue := "; of these "
 	if d.types > 0 && (r.color != "" || n.Item.Size > 0) {
-		parts = append(parts, say(types, "type"))
+		n.Basis += glue + say(types, "type")
+		glue = ", "
 	}
 	if r.color != "" {
-		parts = append(parts, "a share of "+strconv.Itoa(r.share)+" %")
-	}
-	if parts != nil {
-		n.Basis += "; of these " + strings.Join(parts, ", ")
+		n.Basis += glue + "a share of " + strconv.Itoa(r.share) + " %"
 	}
 }
 

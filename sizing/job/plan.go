@@ -87,8 +87,11 @@ type faulty struct {
 
 // note notes the fault of a value at a place of the request, as [place] has it.
 func (f *faulty) note(err error, receiver string, args ...string) bool {
+	if err == nil {
+		return true
+	}
 	f.list = append(f.list, place(f.function, err, receiver, args...)...)
-	return err == nil
+	return false
 }
 
 // refuse notes a fault of our own.
@@ -130,12 +133,17 @@ func prepare(function string, r Request) (*draft, []*units.Error) {
 	f := &faulty{function: function}
 	d := &draft{house: r.House, goods: r.Shop, budget: r.Shop.Budget}
 	d.Trees, d.Mantels = []TreePlan{}, []MantelPlan{}
-	if reflect.ValueOf(d.house).IsZero() {
+	working := r.Stand != 0 || r.Down != 0 || len(r.Lost) > 0
+	switch usual := reflect.ValueOf(d.house).IsZero(); {
+	case usual && !working:
+		d.house = withoutWork()
+	case usual:
 		d.house = CommonPractice()
+		f.dates(d.house.Rates, r)
+	default:
+		f.house(d.house)
+		f.dates(d.house.Rates, r)
 	}
-	h := d.house
-	f.house(h)
-	f.work(h, r)
 	if n := len(r.Trees) + len(r.Mantels); n > maxRooms {
 		f.refuse("/trees", strconv.Itoa(n)+" trees and mantels", "at most "+strconv.Itoa(maxRooms)+" together", units.ErrRange)
 		return d, f.list
@@ -161,6 +169,16 @@ func (f *faulty) house(h House) {
 	}
 	_, err := lights.Strings{Each: lights.Label{Lamps: 1, Length: units.Foot, Power: units.Watt}}.Load(h.Circuit)
 	f.note(err, "/house/circuit", "c", "/house/circuit", "circuit", "/house/circuit")
+	const rates = "/house/rates"
+	h.Rates.Units = units.InFeetInches // those of the house have been looked at
+	_, _, err = h.Rates.Tasks(nil)
+	f.note(err, rates)
+	_, _, err = h.Rates.Schedule(nil)
+	f.note(err, rates)
+	_, err = h.Rates.Quote(shopping.List{}, nil, nil, 0)
+	f.note(err, rates)
+	_, _, err = h.Rates.Pack(nil, h.Boxes)
+	f.note(err, rates, "boxes", "/house/boxes")
 }
 
 // colors reads the colors, and sorts last year's box into them.
@@ -214,10 +232,15 @@ func (d *draft) shop() error {
 
 // needs returns those of all rooms.
 func (d *draft) needs() []shopping.Need {
-	var list []shopping.Need
+	n := 0
 	for i := range d.rooms {
-		for _, s := range *d.shares(i) {
-			list = append(list, s.Need)
+		n += len(*d.shares(i))
+	}
+	list := make([]shopping.Need, 0, n)
+	for i := range d.rooms {
+		shares := *d.shares(i)
+		for k := range shares {
+			list = append(list, shares[k].Need)
 		}
 	}
 	return list

@@ -30,9 +30,16 @@ type House struct {
 //
 // Source: each package has its own; the circuit and the rates are from memory, the boxes a choice of this package.
 func CommonPractice() House {
+	h := withoutWork()
+	h.Rates, h.Boxes = labor.StartingRates(), commonBoxes()
+	return h
+}
+
+// withoutWork returns CommonPractice but for what the work is planned by, which is most of what there is to make.
+func withoutWork() House {
 	return House{
 		Trees: sizing.CommonPractice(), Look: sizing.CommonLook(), Mantels: mantel.CommonPractice(), Colors: palette.CommonPractice(),
-		Circuit: lights.Circuit{Volts: 120, Amperes: 15}, Rates: labor.StartingRates(), Boxes: commonBoxes(),
+		Circuit: lights.Circuit{Volts: 120, Amperes: 15},
 	}
 }
 

@@ -24,18 +24,8 @@ func commonBoxes() []labor.Box {
 // fragile are the kinds that are packed as glass.
 var fragile = shopping.ByKind[bool]{shopping.Ornament: true, shopping.Topper: true, shopping.Bell: true}
 
-// work notes the faults of what the work is planned by.
-func (f *faulty) work(h House, r Request) {
-	const rates = "/house/rates"
-	h.Rates.Units = units.InFeetInches // those of the house are checked there
-	_, _, err := h.Rates.Tasks(nil)
-	f.note(err, rates)
-	_, _, err = h.Rates.Schedule(nil)
-	f.note(err, rates)
-	_, err = h.Rates.Quote(shopping.List{}, nil, nil, 0)
-	f.note(err, rates)
-	_, _, err = h.Rates.Pack(nil, h.Boxes)
-	f.note(err, rates, "boxes", "/house/boxes")
+// dates notes the faults of the days of a request, and of what broke.
+func (f *faulty) dates(rates labor.Rates, r Request) {
 	stand := r.Stand
 	if stand == 0 {
 		if r.Down != 0 {
@@ -44,8 +34,8 @@ func (f *faulty) work(h House, r Request) {
 		}
 		stand = 1_000 // any day
 	}
-	_, err = h.Rates.Dates(stand, r.Down, 0, false, nil)
-	f.note(err, rates, "stand", "/stand", "down", "/down")
+	_, err := rates.Dates(stand, r.Down, 0, false, nil)
+	f.note(err, "/house/rates", "stand", "/stand", "down", "/down")
 	_, err = labor.NextStock(r.Lost, shopping.List{}, nil)
 	f.note(err, "", "owned", "/lost")
 }
