@@ -4,6 +4,8 @@ import (
 	"math/rand/v2"
 	"slices"
 	"testing"
+
+	"example.com/fircone/internal/tally"
 )
 
 // valid fails the test if a piece is lost, or a bin holds too much, or what is too wide.
@@ -208,4 +210,28 @@ func TestMoreThanIsSearched(t *testing.T) {
 	if len(filled) < 267 || len(filled) > 275 || bound > len(filled) {
 		t.Errorf("%d bins, bound %d", len(filled), bound)
 	}
+}
+
+// The steps that the search takes, with enough of them and with few, for small boxes and for those of a house.
+func TestWork(t *testing.T) {
+	r := rand.New(rand.NewPCG(7, 8))
+	c := tally.New()
+	for k := range 300 {
+		items, bins := random(r, 2+k%5, 6)
+		if k%4 == 0 {
+			bins = []Bin{{12, 425, 20_000}, {24, 300, 20_000}, {6, 600, 18_000}}
+			for i := range items {
+				items[i] = Item{1 + r.IntN(14), int64(200 + r.IntN(1800)), int64(200 + 50*r.IntN(9))}
+			}
+		}
+		all := int64(30_000)
+		if k%3 == 0 {
+			all = int64(r.IntN(3_000))
+		}
+		work := all
+		filled, bound := Fewest(items, bins, &work)
+		valid(t, items, bins, filled, bound)
+		c.Add(all-work, int64(len(filled)), int64(bound))
+	}
+	c.Check(t, "357771 7bf1fe6eb45b5127")
 }

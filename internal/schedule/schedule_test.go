@@ -5,6 +5,8 @@ import (
 	"math/rand/v2"
 	"slices"
 	"testing"
+
+	"example.com/fircone/internal/tally"
 )
 
 // valid fails the test if starts break a rule: a task that begins before one it waits for has ended, or more people
@@ -167,6 +169,29 @@ func TestFewSteps(t *testing.T) {
 	}
 }
 
+// The bound, by hand, where there are no steps for a search. A crew of three, and tasks of two people take turns.
+func TestBoundByHand(t *testing.T) {
+	for _, row := range []struct {
+		reason      string
+		tasks       []Task
+		work, bound int
+	}{
+		{"two take turns: 5 + 7, where the crew is filled for 24/3 = 8", []Task{{5, 2, nil}, {7, 2, nil}}, 0, 12},
+		{"one person each does not: 12/3", []Task{{5, 1, nil}, {7, 1, nil}, {0, 1, nil}}, 0, 7},
+		{"turns and what comes after: 5 + 5 + 10", []Task{{5, 2, nil}, {5, 2, nil}, {10, 3, []int{0, 1}}}, 0, 20},
+		{"from the start of the two that take turns: 4, 5 + 5, 6; from 0 on it is 5 + 5 + 6", []Task{{4, 1, nil}, {5, 2, []int{0}}, {5, 2, []int{0}}, {6, 1, []int{1, 2}}}, 8, 20},
+		{"the same without the steps for the second time", []Task{{4, 1, nil}, {5, 2, []int{0}}, {5, 2, []int{0}}, {6, 1, []int{1, 2}}}, 7, 16},
+		{"the crew is filled, and a part of a minute is one more: (3 + 3 + 4)/3", []Task{{3, 1, nil}, {3, 1, nil}, {2, 1, nil}, {2, 1, nil}}, 0, 4},
+	} {
+		s := &search{tasks: row.tasks, crew: 3, work: new(int64)}
+		*s.work = int64(row.work)
+		s.tails()
+		if got := s.bound(); got != row.bound {
+			t.Errorf("%s: %d, want %d", row.reason, got, row.bound)
+		}
+	}
+}
+
 // Ten chains of twelve tasks, as ten trees are, end within the steps given and use no more.
 func TestLarge(t *testing.T) {
 	r := rand.New(rand.NewPCG(5, 6))
@@ -190,4 +215,23 @@ func TestLarge(t *testing.T) {
 		t.Errorf("%d, bound %d, %d steps left", length, bound, work)
 	}
 	t.Logf("%d, bound %d, %d steps left", length, bound, work)
+}
+
+// The steps that the search takes, with enough of them and with few.
+func TestWork(t *testing.T) {
+	r := rand.New(rand.NewPCG(7, 8))
+	c := tally.New()
+	for k := range 300 {
+		crew := 2 + r.IntN(3)
+		tasks := random(r, 9+k%6, 30, crew, 0.2)
+		all := int64(20_000)
+		if k%3 == 0 {
+			all = int64(r.IntN(2_000))
+		}
+		work := all
+		starts, length, bound := Solve(tasks, crew, &work)
+		valid(t, tasks, crew, starts, length)
+		c.Add(all-work, int64(length), int64(bound))
+	}
+	c.Check(t, "1605764 c92d800c19dbe196")
 }
