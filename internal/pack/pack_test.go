@@ -233,5 +233,14 @@ func TestWork(t *testing.T) {
 		valid(t, items, bins, filled, bound)
 		c.Add(all-work, int64(len(filled)), int64(bound))
 	}
+	// As many pieces as are searched, and one more, in bins whose bound is not reached.
+	for _, more := range []int{0, 1} {
+		items := []Item{{100, 370, 1}, {100, 410, 1}, {100, 290, 1}, {100 + more, 550, 1}}
+		work := int64(100_000)
+		filled, bound := Fewest(items, []Bin{{4, 1, 1000}}, &work)
+		if spent := 100_000 - work; (spent > 50_000) != (more == 0) || len(filled) <= bound {
+			t.Errorf("%d pieces more than are searched: %d steps, %d bins, bound %d", more, spent, len(filled), bound)
+		}
+	}
 	c.Check(t, "357771 7bf1fe6eb45b5127")
 }
