@@ -683,7 +683,7 @@ func ExampleSteps() {
 		return
 	}
 	for i, s := range steps {
-		fmt.Printf("%d. %s %q (%s)\n", i+1, s.Do, s.Items, s.Mind)
+		fmt.Printf("%d. %s %q (%s)\n", i+1, s.Do, s.Items, s.Caution.Text)
 	}
 	// Output:
 	// 1. Lay the garland on a table and fluff it: spread every tip, first one side and then the other. ["base garland"] ()

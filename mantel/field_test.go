@@ -212,7 +212,7 @@ func TestMoreErrors(t *testing.T) {
 			t.Errorf("%v: %v, %v", m, h, err)
 		}
 		h, cautions, err := mantel.CommonPractice().Hang(m, mantel.Hanging{})
-		if err != nil || h.Left+h.Right != ft || len(cautions) != 1 || cautions[0].Code != "wall" {
+		if err != nil || h.Left+h.Right != ft || len(cautions) != 1 || cautions[0].Code != map[bool]string{true: "wall left", false: "wall right"}[m.LeftWall] {
 			t.Errorf("%v: %v, %v, %v", m, h, cautions, err)
 		}
 	}

@@ -33,7 +33,7 @@ const (
 const unchecked = "nothing was checked"
 
 // A Hook is the kind of hook or holder that carries a garland or a stocking. A label that
-// does not say whether its weight is a breaking load or a working load gives a breaking load.
+// does not say which load it gives means the breaking load.
 type Hook struct {
 	Rating units.Mass `json:"rating"` // on the label, for one hook, 1 oz to 1000 lb
 	Factor int        `json:"factor"` // the design factor: 5 to 20 for a breaking load, 1 for a working load; 0 is 5

@@ -58,7 +58,8 @@ func (r Rules) Hang(mantel Mantel, hanging Hanging) (Hanging, []units.Caution, e
 		h.Right = extra
 	}
 	var cautions []units.Caution
-	say := func(c units.Caution, text string) {
+	say := func(c units.Caution, end, text string) {
+		c.Code += " " + end // which are two sentences in any language
 		c.Text += text
 		cautions = append(cautions, c)
 	}
@@ -70,10 +71,10 @@ func (r Rules) Hang(mantel Mantel, hanging Hanging) (Hanging, []units.Caution, e
 		most := max(0, mantel.Height-offHearth-h.Thickness/2)
 		switch {
 		case end.wall && *end.drop > 0:
-			say(cautionWall, ": "+show(*end.drop)+" at the "+end.name)
+			say(cautionWall, end.name, ": "+show(*end.drop)+" at the "+end.name)
 			*end.drop = 0
 		case mantel.Height != 0 && *end.drop > most:
-			say(cautionLowShelf, ": the "+end.name+" one falls "+show(most)+", not "+show(*end.drop))
+			say(cautionLowShelf, end.name, ": the "+end.name+" one falls "+show(most)+", not "+show(*end.drop))
 			*end.drop = most
 		}
 	}

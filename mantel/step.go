@@ -4,13 +4,15 @@ import (
 	"slices"
 
 	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
 )
 
 // A Step is one piece of work in dressing a mantel.
 type Step struct {
-	Do    string          `json:"do"`    // what to do
-	Items []shopping.Item `json:"items"` // what it takes of the needs
-	Mind  string          `json:"mind"`  // what can go wrong or hurt; may be empty
+	Code    string          `json:"code"`             // names the step for programs: "fluff"
+	Do      string          `json:"do"`               // what to do
+	Items   []shopping.Item `json:"items"`            // what it takes of the needs
+	Caution units.Caution   `json:"caution,omitzero"` // what can go wrong or hurt, if anything
 }
 
 // Steps returns the order of work for a look, with the items of needs in it: those of
@@ -24,7 +26,7 @@ func Steps(look Look, needs []shopping.Need) ([]Step, error) {
 	}
 	var steps []Step
 	// add adds a step if it takes nothing, or something that is there to be tied.
-	add := func(do, mind string, items ...shopping.Item) {
+	add := func(code, do string, caution units.Caution, items ...shopping.Item) {
 		var there []shopping.Item
 		for _, item := range items {
 			if slices.ContainsFunc(needs, func(n shopping.Need) bool { return n.Item == item }) {
@@ -32,7 +34,7 @@ func Steps(look Look, needs []shopping.Need) ([]Step, error) {
 			}
 		}
 		if len(items) == 0 || len(there) > 0 && there[0] != itemTies {
-			steps = append(steps, Step{Do: do, Items: there, Mind: mind})
+			steps = append(steps, Step{code, do, there, caution})
 		}
 	}
 	order := "Start with the two beside the middle and work outwards, left and right in turn."
@@ -44,22 +46,22 @@ func Steps(look Look, needs []shopping.Need) ([]Step, error) {
 		hang = "Hang the garland from the light end on, and let the rest fall at the heavy side."
 	}
 
-	add("Lay the garland on a table and fluff it: spread every tip, first one side and then the other.",
-		"", itemGarland)
-	add("Mark the places along the garland, one for each pick, and lay the picks beside them.",
-		"", itemPicks)
-	add("Wire each pick to the garland by its stem, while it lies flat. "+order,
-		"wire ends are sharp", itemPicks, itemTies)
-	add("Wind the lights through the garland, the plug towards the outlet, and switch them on to try them.",
-		"look each string over for bare wire and broken sockets; run no cord over the hearth", itemLights)
-	add("Wire the ornaments into the gaps between the picks.",
-		"breakable ones stay out of reach of children and pets", itemOrnaments, itemTies)
-	add("Put up the hooks, and wait as long as their label says before anything hangs on them.",
-		"the fireplace must be cold; stand on a step stool or ladder that is made for it, not on the hearth or a chair", itemHooks)
-	add(hang, "two people lift a dressed garland, one at each end", itemGarland)
-	add(trim, "", itemRibbon, itemBells, itemTies)
-	add("Hang the stockings on their holders.", "the fireplace stays cold while they hang", itemStockings)
-	add("Step back and measure: drops and swags, and what is between them and the opening and the hearth.",
-		"the garland comes down before a fire is lit")
+	add("fluff", "Lay the garland on a table and fluff it: spread every tip, first one side and then the other.",
+		units.Caution{}, itemGarland)
+	add("mark", "Mark the places along the garland, one for each pick, and lay the picks beside them.",
+		units.Caution{}, itemPicks)
+	add("wire picks", "Wire each pick to the garland by its stem, while it lies flat. "+order,
+		cautionWire, itemPicks, itemTies)
+	add("wind lights", "Wind the lights through the garland, the plug towards the outlet, and switch them on to try them.",
+		cautionStrings, itemLights)
+	add("wire ornaments", "Wire the ornaments into the gaps between the picks.",
+		cautionBreakable, itemOrnaments, itemTies)
+	add("hooks", "Put up the hooks, and wait as long as their label says before anything hangs on them.",
+		cautionStand, itemHooks)
+	add("hang", hang, cautionTwo, itemGarland)
+	add("trim", trim, units.Caution{}, itemRibbon, itemBells, itemTies)
+	add("stockings", "Hang the stockings on their holders.", cautionCold, itemStockings)
+	add("measure", "Step back and measure: drops and swags, and what is between them and the opening and the hearth.",
+		cautionDown)
 	return steps, nil
 }

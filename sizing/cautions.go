@@ -5,16 +5,17 @@ import "example.com/fircone/units"
 // Cautions returns what to see to with a tree, most important first, with lengths in a style.
 // Fire codes differ between editions and places.
 //
-//	cut       cut, public: not allowed in many rooms
-//	exits     public: keep exits clear
-//	label     public, not cut: flame-resistant label
-//	heat      how far from heat
-//	trunk     cut: the fresh cut and the stand
-//	water     cut
-//	metal     metal: no electric lights
-//	prelit    pre-lit: its own lights
-//	tie       8 ft and taller: tie it off
-//	marshal   public: ask the fire marshal
+//	cut         cut, public: not allowed in many rooms
+//	exits       public: keep exits clear
+//	label       public, not cut: flame-resistant label
+//	own height  cut, public: how far from heat
+//	heat        others: how far from heat
+//	trunk       cut: the fresh cut and the stand
+//	water       cut
+//	metal       metal: no electric lights
+//	prelit      pre-lit: its own lights
+//	tie         8 ft and taller: tie it off
+//	marshal     public: ask the fire marshal
 //
 // Source: each caution has its own.
 func (t Tree) Cautions(style units.Style) ([]units.Caution, error) {
@@ -48,7 +49,7 @@ func (t Tree) Cautions(style units.Style) ([]units.Caution, error) {
 	add(cut && public, "cut", "a cut tree is not allowed in rooms for assembly, shops and the like unless the building is sprinklered throughout, nor in an exit, corridor, lobby or vestibule", ifc)
 	add(public, "exits", "keep exits, the ways to them and their signs clear of the tree and its cords", nfpa1)
 	add(!cut && public, "label", "the label of the tree and of its decorations must say flame resistant", nfpa1)
-	add(cut && public, "heat", "keep the tree at least "+tape(t.Height, style)+", its own height, from any source of heat", ifc)
+	add(cut && public, "own height", "keep the tree at least "+tape(t.Height, style)+", its own height, from any source of heat", ifc)
 	add(!(cut && public), "heat", "keep the tree at least "+say("3 ft", "1 m")+" from fire, candles, radiators and vents", tips)
 	add(cut, "trunk", "cut at least "+say("1/2 in", "13 mm")+" off the trunk before it goes into its stand, which should hold "+say("2 gallons", "8 liters")+" or more", "commentary on International Fire Code section 806.1, read")
 	add(cut, "water", "water the tree every day, about "+say("a quart for each inch", "a liter for each 27 mm")+" of the trunk's diameter and "+say("a gallon", "4 liters")+" or more on the first day; a dry tree goes out", wsu)

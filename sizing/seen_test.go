@@ -175,7 +175,7 @@ func TestCautions(t *testing.T) {
 		{"an artificial one is not watered", Tree{Height: 7 * ft, Kind: Artificial}, "heat"},
 		{"a pre-lit one", Tree{Height: 7 * ft, Kind: PreLit}, "heat prelit"},
 		{"a metal one", Tree{Height: 7 * ft, Kind: Metal}, "heat metal"},
-		{"a cut tree in a hall", Tree{Height: 9 * ft, Public: true}, "cut exits heat trunk water tie marshal"},
+		{"a cut tree in a hall", Tree{Height: 9 * ft, Public: true}, "cut exits own height trunk water tie marshal"},
 		{"the station's", Tree{Height: 9 * ft, Kind: Artificial, Public: true}, "exits label heat tie marshal"},
 		{"pre-lit in a shop", Tree{Height: 4 * ft, Kind: PreLit, Public: true}, "exits label heat prelit marshal"},
 		{"metal in a shop", Tree{Height: 4 * ft, Kind: Metal, Public: true}, "exits label heat metal marshal"},
@@ -196,15 +196,16 @@ func TestCautions(t *testing.T) {
 	for _, row := range []struct {
 		public bool
 		style  units.Style
+		code   string
 		want   string
 	}{
-		{true, units.InFeetInches, "at least 9 ft, its own height"},
-		{true, units.InMetric, "at least 2.74 m, its own height"},
-		{false, units.InFeetInches, "at least 3 ft from fire"},
-		{false, units.InMetric, "at least 1 m from fire"},
+		{true, units.InFeetInches, "own height", "at least 9 ft, its own height"},
+		{true, units.InMetric, "own height", "at least 2.74 m, its own height"},
+		{false, units.InFeetInches, "heat", "at least 3 ft from fire"},
+		{false, units.InMetric, "heat", "at least 1 m from fire"},
 	} {
 		list, _ := Tree{Height: 9 * ft, Public: row.public}.Cautions(row.style)
-		if !slices.ContainsFunc(list, func(c units.Caution) bool { return c.Code == "heat" && strings.Contains(c.Text, row.want) }) {
+		if !slices.ContainsFunc(list, func(c units.Caution) bool { return c.Code == row.code && strings.Contains(c.Text, row.want) }) {
 			t.Errorf("no %q in %v", row.want, list)
 		}
 	}

@@ -122,7 +122,7 @@ func TestShelf(t *testing.T) {
 	if hooks != 2+4 {
 		t.Errorf("%d hooks, want two for the garland and four for the stockings", hooks)
 	}
-	for _, code := range []string{"wall", "above", "cords", "load"} {
+	for _, code := range []string{"wall right", "above", "cords", "load"} {
 		if !slices.ContainsFunc(p.Cautions, func(c units.Caution) bool { return c.Code == code }) {
 			t.Errorf("no caution %q", code)
 		}

@@ -109,7 +109,7 @@ func (o Order) stand(height units.Length) (l sizing.Ladder, down units.Length) {
 		// Down to what the tallest ladder at hand reaches.
 		if !l.Lift {
 			l = sizing.Ladder{Lift: true, Cautions: []units.Caution{{
-				Code:   "lift",
+				Code:   "short ladder",
 				Text:   "the ladder at hand does not reach: get a taller one, or ask trained people with a platform or a lift",
 				Source: commonPractice,
 			}}}

@@ -180,7 +180,7 @@ func TestUsualOrder(t *testing.T) {
 	}
 	// A ladder of 4 ft does not reach 9 ft.
 	got, err := placement.Order{Ladder: 4 * ft}.Stations([]placement.Place{at(9*ft, 0), at(8*ft, 0)})
-	if err != nil || len(got) != 2 || !got[0].Ladder.Lift || got[0].Ladder.Cautions[0].Code != "lift" || got[1].Ladder.Lift || got[1].Ladder.Size != 4*ft {
+	if err != nil || len(got) != 2 || !got[0].Ladder.Lift || got[0].Ladder.Cautions[0].Code != "short ladder" || got[1].Ladder.Lift || got[1].Ladder.Size != 4*ft {
 		t.Errorf("%v, %v", got, err)
 	}
 	// 2 ft from the trunk a twelfth of the way round is 2 ft · π/6 = 12.6 in, and the lower row goes the other way.

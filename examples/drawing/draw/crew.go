@@ -312,8 +312,8 @@ func (m Mantel) Crew(paper Paper, needs []shopping.Need) ([]string, error) {
 	tall := 30.0
 	for _, step := range steps {
 		l := lines{do: wrap(step.Do, wideness-52, 11.5)}
-		if step.Mind != "" {
-			l.mind = wrap("Mind: "+step.Mind+".", wideness-52, 11.5)
+		if step.Caution.Text != "" {
+			l.mind = wrap("Mind: "+step.Caution.Text+".", wideness-52, 11.5)
 		}
 		work = append(work, l)
 		tall += 15*float64(len(l.do)+len(l.mind)) + 6

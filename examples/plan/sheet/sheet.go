@@ -64,11 +64,11 @@ var subjects = []struct {
 	name  string
 	codes []string
 }{
-	{"Tree", []string{"cut", "exits", "label", "heat", "trunk", "water", "metal", "prelit", "tie", "marshal", "clear", "ladder", "lift", "deep", "floor", "load", "overload", "days", "off"}},
+	{"Tree", []string{"cut", "exits", "label", "own height", "heat", "trunk", "water", "metal", "prelit", "tie", "marshal", "clear", "ladder", "lift", "deep", "floor", "load", "overload", "days", "off"}},
 	{"Mantel", []string{
 		"take down before a fire", "not trim", "local code", "candles", "dry greens", "screen", "mirror", "covered", "hook label", "hook heat",
 		"hooks side by side", "weigh yours", "half hung", "berries", "reach", "cords", "not measured", "height not given",
-		"depth not given", "thickness not given", "opening not given", "low shelf", "wall", "above",
+		"depth not given", "thickness not given", "opening not given", "low shelf left", "low shelf right", "wall left", "wall right", "above",
 		"stairs", "door",
 	}},
 }
@@ -712,8 +712,8 @@ func (s *sheet) mantel(m job.MantelPlan) {
 			text, _, _ = strings.Cut(text, ". ")
 			text, _, _ = strings.Cut(text, ": ")
 			text = strings.TrimSuffix(text, ".")
-		} else if step.Mind != "" {
-			text += " Mind: " + step.Mind + "."
+		} else if step.Caution.Text != "" {
+			text += " Mind: " + step.Caution.Text + "."
 		}
 		takes := s.takes(step, needs, told)
 		if takes == "" && strings.HasPrefix(text, "Step back") && !s.why {

@@ -397,7 +397,7 @@ function mantelNotes(m) {
 	}
 	if (m.steps?.length) {
 		notes.push(el("details", {}, el("summary", {}, "In which order"), el("ol", {}, ...m.steps.map((s) =>
-			el("li", {}, s.do, s.mind ? el("span", { class: "why" }, ` Mind: ${s.mind}.`) : null)))));
+			el("li", {}, s.do, s.caution ? el("span", { class: "why" }, ` Mind: ${s.caution.text}.`) : null)))));
 	}
 	return notes;
 }
