@@ -72,7 +72,7 @@ func namesAre(t *testing.T, typ reflect.Type) {
 	for i := range typ.NumField() {
 		f := typ.Field(i)
 		name, _, _ := strings.Cut(f.Tag.Get("json"), ",")
-		if want := string(unicode.ToLower(rune(f.Name[0])))+f.Name[1:]; name != want {
+		if want := string(unicode.ToLower(rune(f.Name[0]))) + f.Name[1:]; name != want {
 			t.Errorf("%v.%s is %q in JSON", typ, f.Name, name)
 		}
 		namesAre(t, f.Type)
