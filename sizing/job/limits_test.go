@@ -2,11 +2,14 @@ package job_test
 
 import (
 	"errors"
+	"maps"
 	"testing"
 
 	"example.com/fircone/mantel"
+	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/job"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -39,5 +42,28 @@ func TestAtTheLimits(t *testing.T) {
 		if err != nil || len(p.Trees) != row.trees || len(p.Mantels) != row.mantels {
 			t.Errorf("%d trees and %d mantels: %d and %d, %v", row.trees, row.mantels, len(p.Trees), len(p.Mantels), err)
 		}
+	}
+}
+
+// By the rule a 9 ft tree takes nine types, 7 to 11 of each: 63 to 99 in all. Nine types in the shares 40, 30, 20 and 10
+// are 3, 3, 2 and 1, so 21 to 33, 14 to 22 and 7 to 11 of a color will do.
+func TestHowManyWillDo(t *testing.T) {
+	colors, err := palette.CommonPractice().ParsePalette("crimson,darkgreen,gold,ivory")
+	if err != nil {
+		t.Fatal(err)
+	}
+	p, err := job.Make(job.Request{Colors: colors, Trees: []job.Tree{{Tree: sizing.Tree{Height: 9 * units.Foot}}}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	got := map[string]units.Range[int]{}
+	for _, n := range p.Trees[0].Shares {
+		if n.Item.Kind == shopping.Ornament {
+			got[n.Item.Color] = n.Open
+		}
+	}
+	want := map[string]units.Range[int]{"crimson": {Min: 21, Max: 33}, "darkgreen": {Min: 21, Max: 33}, "gold": {Min: 14, Max: 22}, "ivory": {Min: 7, Max: 11}}
+	if !maps.Equal(got, want) {
+		t.Errorf("%v, want %v", got, want)
 	}
 }
