@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"example.com/fircone/sizing"
+	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
@@ -118,4 +119,47 @@ func ExampleExposure_Scan() {
 	err := e.Scan("wall")
 	fmt.Println(e == sizing.AgainstWall, err)
 	// Output: true <nil>
+}
+
+// Common practice, by hand: 9 types of 9 for 9 ft, and 9 ft of garland for each foot. What a
+// basis says in English is in the fields too, so that an app says it in its own language, and
+// cautions by their codes.
+func ExampleComparison_Needs_language() {
+	c, err := sizing.CommonPractice().Compare(sizing.CommonLook(), sizing.Tree{Height: 9 * units.Foot})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	needs, err := c.Needs(units.InFeetInches, shopping.Garland)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	names := map[shopping.Kind]string{shopping.Ornament: "bolas", shopping.Garland: "guirnalda", shopping.Light: "luces"}
+	height := c.Tree.Height
+	for _, n := range needs {
+		kind := n.Item.Kind
+		if kind == shopping.Ornament {
+			fmt.Printf("%s: %v, %d tipos\n", names[kind], n.Quantity, c.Rules.TypesPerFoot*int(height/units.Foot))
+			continue
+		}
+		fmt.Printf("%s: %v, %v por pie de %v\n", names[kind], n.Quantity, c.Rules.PerFoot[kind], height)
+	}
+	cautions, err := c.Tree.Cautions(units.InFeetInches)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	spanish := map[string]string{"water": "riegue el árbol todos los días", "tie": "sujete el árbol a la pared o al techo"}
+	for _, c := range cautions {
+		if text, ok := spanish[c.Code]; ok {
+			fmt.Printf("%s (%s)\n", text, c.Source)
+		}
+	}
+	// Output:
+	// bolas: 81, 9 tipos
+	// guirnalda: 81 ft, 9 ft por pie de 9 ft
+	// luces: 900, 100 por pie de 9 ft
+	// riegue el árbol todos los días (Washington State University, Chastagner, 2012, read)
+	// sujete el árbol a la pared o al techo (common practice, from memory)
 }
