@@ -9,8 +9,6 @@
 //	limit     80 % of volts · amperes, for 3 h or more
 //	energy    watts · hours a day · days; times the price of a kilowatt-hour, the cost
 //
-// Every figure comes from the [Label] of the string.
-//
 // # Chart
 //
 // Watts of a lamp and of a string, and how many strings a 120 V circuit carries for hours. The
@@ -21,6 +19,14 @@
 //	incandescent, miniature   0.40       100        40    36    48
 //	incandescent, C7          5.00        25       125    11    15
 //	incandescent, C9          7.00        25       175     8    10
+//
+// # When the rules fail
+//
+// Outlets of several rooms can share a circuit: count all of it.
+//
+// # What to measure
+//
+// Nothing: the [Label] of the string has lamps, length, watts and joins.
 //
 // # Worked example
 //

@@ -182,7 +182,7 @@ type Use struct {
 // for 0 to 24 hours, in up to 16 decimal places of github.com/shopspring/decimal, and 0 to 366
 // days. The usual season is 12 hours a day for 40 days. Its cost is Energy.Mul of the price of a kilowatt-hour.
 //
-// Source: 90 days at most, UL 588, scope, and NEC 590, quoted.
+// Source: see the package.
 func (s Strings) Use(hoursPerDay decimal.Decimal, days int) (Use, error) {
 	const fn = "Strings.Use"
 	if err := s.check(fn); err != nil {
