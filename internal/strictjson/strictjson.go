@@ -11,6 +11,7 @@ import (
 	"fmt"
 	"io"
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -272,11 +273,51 @@ func (r *reader) members(v reflect.Value, from any, pointer string) {
 		at := pointer + "/" + escape(name)
 		field, ok := fields[name]
 		if !ok {
-			r.fault(at, show(o.values[i]), "one of "+strings.Join(names, ", "), units.ErrName)
+			r.fault(at, show(o.values[i]), "one of "+strings.Join(nearest(name, names), ", "), units.ErrName)
 			continue
 		}
 		r.fill(field, o.values[i], at)
 	}
+}
+
+// nearest returns names, those there are, with the one first that a name is spelled most like, if it is like one.
+func nearest(name string, names []string) []string {
+	best, least := -1, 2+min(len(name), maxName)/4 // as many letters may be wrong
+	for i, n := range names {
+		if len(name) <= maxName {
+			if d := distance(strings.ToLower(name), strings.ToLower(n)); d < least {
+				best, least = i, d
+			}
+		}
+	}
+	if best < 0 {
+		return names
+	}
+	return slices.Insert(slices.Delete(slices.Clone(names), best, best+1), 0, names[best]+" (did you mean that?)")
+}
+
+// maxName is the longest name in bytes for which a like one is looked for.
+const maxName = 32
+
+// distance returns how many bytes must be changed, added or left out to make one name of the other.
+func distance(a, b string) int {
+	row := make([]int, len(b)+1)
+	for j := range row {
+		row[j] = j
+	}
+	for i := range len(a) {
+		before := row[0]
+		row[0] = i + 1
+		for j := range len(b) {
+			change := before
+			if a[i] != b[j] {
+				change++
+			}
+			before = row[j+1]
+			row[j+1] = min(change, row[j]+1, row[j+1]+1)
+		}
+	}
+	return row[len(b)]
 }
 
 // table fills a map from an object.

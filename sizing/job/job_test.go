@@ -342,6 +342,17 @@ func FuzzParseRequest(f *testing.F) {
 		`{}`, `{"trees":[{"height":"9 ft","exposure":"200 degrees"}]}`, `{"mantels":[{"length":"64 in","hanging":{"look":"asymmetrical","swags":3}}]}`,
 		`{"trees":[{"height":"1e99 ft"}]}`, `{"house":{"trees":{"perFoot":{"picks":4}}}}`, `{"house":{"rates":{"places":9}}}`, `[`, `{"trees":7}`,
 		`{"trees":[{"height":"3 ft"}],"colors":"crimson,ivory","box":[{"name":"a","color":"red","count":3}],"shop":{"budget":9,"owned":[{"item":"ivory ornaments, star, 3 in","quantity":4}]}}`,
+		`{"trees":[{"room":"nave","height":"15 ft","base":"7 ft","taper":"slim","bareTip":"4 in","bareBase":"3 in","handle":"6 in","kind":"artificial","public":true,"sizeBy":"shape","accents":["picks","ribbon"],` +
+			`"space":{"ceiling":"18 ft","fall":"6 in","clearance":"1 ft","topper":"18 in","topperWidth":"1 ft","stand":"6 in"},"lights":{"lamps":100,"length":"33 ft","power":"5 W","endToEnd":20}}],"on":"fir=#2f4f2f","colors":"crimson,ivory"}`,
+		`{"mantels":[{"room":"stairs","run":{"to":{"along":"10 ft","below":"-7 ft"},"balusters":14,"swags":5,"sag":"4 in"},"perFoot":"8 oz","hook":{"rating":"20 lb","count":1}}]}`,
+		`{"mantels":[{"run":{"to":{"along":"3 ft","below":"80 in"},"left":"4 in","right":"4 in"}},{"run":{"hooks":[{"along":"0 ft","below":"0 ft"},{"along":"3 ft","below":"1 ft"}],"lying":true}}]}`,
+		`{"mantels":[{"length":"5 ft","height":"54 in","depth":"8 in","rightWall":true,"opening":{"width":"30 in","height":"28 in","gap":"16 in","offset":"-6 in"},"above":{"width":"40 in","height":"24 in","gap":"8 in"},` +
+			`"hanging":{"swags":2,"sag":"5 in","left":"1 ft","fall":"2 ft","thickness":"8 in"},"perFoot":"6 oz","hook":{"rating":"10 lb"},"stockings":{"count":4,"length":"18 in","thickness":"6 in","weight":"1 lb"},` +
+			`"lights":{"lamps":100,"length":"16 ft","power":"5 W"},"outlet":{"along":"-2 ft","below":"50 in"}}]}`,
+		`{"trees":[{"height":"7 ft"}],"stand":"2026-11-28","down":"2027-01-06","lost":[{"item":"garland","quantity":"63 ft"}],"house":{"units":"metric","boxes":[{"name":"crate","cells":24,"cell":"4 in","limit":"20 lb"}],` +
+			`"rates":{"minutes":{"ornaments":"1.5"},"days":{"picks":3},"percent":{"goods tax":"6.25"},"price":{"hour":"45"},"crew":3,"lift":"30 lb","reach":"6 ft","pair":"8 ft"},"circuit":{"volts":120,"amperes":20}}}`,
+		`{"trees":[{"height":"7 ft"}],"shop":{"offers":[{"item":"garland","name":"9 ft","pack":"9 ft","price":"6.90","shelf":3},{"name":"mixed","contents":[{"item":"ornaments, ball, 3 in","quantity":4}],"price":3}],` +
+			`"owned":[{"item":"garland","quantity":"6 ft"}],"joins":{"garland":{"overlap":"2 in"}}}}`,
 	} {
 		f.Add([]byte(s))
 	}
@@ -494,5 +505,26 @@ func TestSubstitutes(t *testing.T) {
 	}
 	if total != 3*49 {
 		t.Errorf("%d hang, want three times 49", total)
+	}
+}
+
+// What is misspelled is told once, with the name that it is like, and not again as missing; what is wrong beside it is told.
+func TestToldOnce(t *testing.T) {
+	for _, row := range []struct{ text, want string }{
+		{`{"mantels":[{"length":"5 ft","opening":{"width":"36 in","height":"30 in","below":"14 in"}}]}`, "/mantels/0/opening/below"},
+		{`{"mantels":[{"length":"5 ft","opening":{"width":"36 in","height":"30 in","gab":"14"}}]}`, "/mantels/0/opening/gab"},
+		{`{"mantels":[{"length":"5 ft","opening":{"width":"36 in","height":"30 in","gap":"14"}}]}`, "/mantels/0/opening/gap"},
+		{`{"trees":[{"hight":"7 ft"}]}`, "/trees/0/hight"},
+		{`{"trees":[{"height":"200 ft","expsure":"corner"}]}`, "/trees/0/expsure /trees/0/height"},
+		{`{"trees":[{"height":"7 ft"}],"stand":"2026-11-28","lost":[{"item":"picks","quantity":2}]}`, "/lost/0/quantity"},
+	} {
+		_, err := job.ParseRequest([]byte(row.text))
+		var fields []string
+		for _, f := range job.Faults(err) {
+			fields = append(fields, f.Field)
+		}
+		if got := strings.Join(fields, " "); got != row.want {
+			t.Errorf("%s: %s, want %s", row.text, got, row.want)
+		}
 	}
 }

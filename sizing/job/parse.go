@@ -39,17 +39,27 @@ func ParseRequest(data []byte) (Request, error) {
 	for _, f := range check(function, r) {
 		told := false
 		for _, known := range list {
-			told = told || f.Field == known.Field || strings.HasPrefix(known.Field, f.Field+"/") || strings.HasPrefix(f.Field, known.Field+"/")
+			told = told || f.Field == known.Field || strings.HasPrefix(known.Field, f.Field+"/") || strings.HasPrefix(f.Field, known.Field+"/") ||
+				errors.Is(known, units.ErrName) && nothing(f.Value) && parent(f.Field) == parent(known.Field) // the name that is missing was misspelled
 		}
 		if !told {
 			list = append(list, f)
 		}
+	}
+	if len(list) == 0 && r.Stand != 0 {
+		_, list = plan(function, r) // since only the plan says how long the work takes, and what there is to lose
 	}
 	if len(list) > 0 {
 		return Request{}, join(list)
 	}
 	return r, nil
 }
+
+// parent returns the pointer to what has the field of a pointer.
+func parent(pointer string) string { return pointer[:max(0, strings.LastIndexByte(pointer, '/'))] }
+
+// nothing reports whether a value is that of a field that was left out.
+func nothing(value string) bool { return value == "" || value == "0" || strings.HasPrefix(value, "0 ") }
 
 // Faults returns the errors that [ParseRequest] and [Make] have joined, one for each
 // value that is to blame. Field is its JSON Pointer (RFC 6901) in the request,

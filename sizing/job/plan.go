@@ -47,19 +47,28 @@ type Plan struct {
 // It returns all faults of the request at once: see [Faults].
 func Make(request Request) (Plan, error) {
 	const function = "job.Make"
-	d, faults := prepare(function, request)
+	p, faults := plan(function, request)
+	if len(faults) == 0 {
+		return p, nil
+	}
+	if all := check(function, request); len(all) > 0 {
+		faults = all
+	}
+	return Plan{}, join(faults)
+}
+
+// plan is Make, with the faults that it meets first.
+func plan(function string, r Request) (Plan, []*units.Error) {
+	d, faults := prepare(function, r)
 	if len(faults) == 0 {
 		faults = place(function, d.shop(), "/shop", "needs", "")
 	}
-	if len(faults) > 0 {
-		if all := check(function, request); len(all) > 0 {
-			faults = all
-		}
-		return Plan{}, join(faults)
+	if len(faults) == 0 {
+		d.settle()
+		faults = d.labor(function, r)
 	}
-	d.settle()
-	if faults := d.labor(function, request); len(faults) > 0 {
-		return Plan{}, join(faults)
+	if len(faults) > 0 {
+		return Plan{}, faults
 	}
 	d.cautions()
 	return d.Plan, nil

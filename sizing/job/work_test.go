@@ -338,7 +338,7 @@ func TestWorkFaults(t *testing.T) {
 
 // Of the rates what is not named in a request stays as it was; dates and losses are read.
 func TestWorkJSON(t *testing.T) {
-	r, err := job.ParseRequest([]byte(`{"house": {"rates": {"minutes": {"picks": 2}, "price": {"hour": "45.00"}}}, "trees": [{"height": "7 ft"}],
+	r, err := job.ParseRequest([]byte(`{"house": {"rates": {"minutes": {"picks": 2}, "price": {"hour": "45.00"}}}, "trees": [{"height": "7 ft", "accents": ["picks"]}],
 		"stand": "2026-11-28", "lost": [{"item": "picks", "quantity": 2}]}`))
 	if err != nil {
 		t.Fatal(err)
