@@ -160,7 +160,7 @@ func found(t *testing.T, v any, pointer string) bool {
 		t.Fatal(err)
 	}
 	for _, name := range strings.Split(pointer, "/")[1:] {
-		if _, err := shopping.ParseKind(name); err == nil {
+		if _, err := shopping.ParseItem(name); err == nil {
 			return at != nil
 		}
 		switch x := at.(type) {

@@ -394,8 +394,8 @@ func (a accents) MarshalText() ([]byte, error) {
 func (a *accents) UnmarshalText(text []byte) error {
 	read := accents{}
 	for name := range strings.SplitSeq(string(text), ",") {
-		k, err := shopping.ParseKind(strings.TrimSpace(name))
-		if err != nil || k != shopping.Garland && k != shopping.Pick && k != shopping.Ribbon {
+		var k shopping.Kind
+		if err := k.UnmarshalText([]byte(name)); err != nil || k != shopping.Garland && k != shopping.Pick && k != shopping.Ribbon {
 			return errors.New("want garland, picks or ribbon, or two with a comma between")
 		}
 		read = append(read, k)

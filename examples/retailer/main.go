@@ -75,14 +75,11 @@ func offers(ctx context.Context, db *sql.DB, colors palette.Palette) ([]shopping
 	var list []shopping.Offer
 	for rows.Next() {
 		var o shopping.Offer
-		var kind, color string
+		var color string
 		var size, length units.Length
 		var price decimal.Decimal
 		var left sql.NullInt64
-		if err := rows.Scan(&kind, &o.Item.Type, &color, &size, &o.Name, &o.Pack.Pieces, &length, &price, &left); err != nil {
-			return nil, err
-		}
-		if o.Item.Kind, err = shopping.ParseKind(kind); err != nil {
+		if err := rows.Scan(&o.Item.Kind, &o.Item.Type, &color, &size, &o.Name, &o.Pack.Pieces, &length, &price, &left); err != nil {
 			return nil, err
 		}
 		o.Item.Size, o.Pack.Length, o.Price, o.Shelf = size, length, price, shopping.Shelf(left.Int64)

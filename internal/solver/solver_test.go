@@ -246,20 +246,20 @@ func TestSameOptimum(t *testing.T) {
 		solved, short := 0, 0
 		for n := range kind.count {
 			p := random(k, n)
-			purchase, err := p.shop.Cheapest(p.needs...)
+			list, err := p.shop.List(p.needs)
 			want, ok := glpsol(t, dir, p.program(-1))
 			if !ok {
-				if err != nil || (shopping.List{Purchases: []shopping.Purchase{purchase}}).Short() == nil {
-					t.Fatalf("%s %d: got %v, %v; there is no way\n%s", kind.name, n, purchase, err, p.program(-1))
+				if err != nil || list.Short() == nil {
+					t.Fatalf("%s %d: got %v, %v; there is no way\n%s", kind.name, n, list, err, p.program(-1))
 				}
 				short++
 				continue
 			}
-			if err != nil || !purchase.Cost.Equal(decimal.New(want, -2)) || !purchase.Bound.Equal(purchase.Cost) {
-				t.Fatalf("%s %d: got %v, %v, want %d\n%s", kind.name, n, purchase, err, want, p.program(-1))
+			if err != nil || !list.Total.Equal(decimal.New(want, -2)) || !list.Bound.Equal(list.Total) {
+				t.Fatalf("%s %d: got %v, %v, want %d\n%s", kind.name, n, list, err, want, p.program(-1))
 			}
 			var bought int64
-			for _, b := range purchase.Buys {
+			for _, b := range list.Purchases[0].Buys {
 				size := int64(b.Offer.Pack.Pieces)
 				if l := b.Offer.Pack.Length; l > 0 {
 					size = max(1, size) * inches(l-p.shop.Joins[b.Offer.Item].Overlap)
@@ -285,7 +285,7 @@ func Benchmark(b *testing.B) {
 		b.Run(kind.name+"/fircone", func(b *testing.B) {
 			for i := 0; b.Loop(); i++ {
 				p := random(k, i%problems)
-				p.shop.Cheapest(p.needs...)
+				p.shop.List(p.needs)
 			}
 		})
 		b.Run(kind.name+"/glpsol", func(b *testing.B) {

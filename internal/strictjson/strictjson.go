@@ -361,7 +361,8 @@ func (r *reader) kinds(v reflect.Value, from any, pointer string) {
 	seen := map[shopping.Kind]bool{}
 	for i, name := range o.names {
 		at := pointer + "/" + escape(name)
-		kind, err := shopping.ParseKind(name)
+		var kind shopping.Kind
+		err := kind.UnmarshalText([]byte(name))
 		switch {
 		case err != nil:
 			r.inner(err, name, at, "")

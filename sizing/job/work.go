@@ -95,9 +95,9 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	} else {
 		bought, order = *d.Basket, nil
 		for _, p := range bought.Purchases {
-			for _, item := range p.Items {
-				if len(p.Buys) > 0 {
-					order = append(order, shopping.Need{Item: item})
+			for k, s := range p.Shares {
+				if len(p.Buys) > 0 && (k == 0 || s.Item != p.Shares[k-1].Item) {
+					order = append(order, shopping.Need{Item: s.Item})
 				}
 			}
 		}
@@ -228,7 +228,7 @@ func (d *draft) taken(stock shelf, room int, name string) []labor.Thing {
 		for _, c := range p.Cuts {
 			for _, piece := range c.Pieces {
 				if piece.Room == name {
-					list = append(list, stock.take(name, shopping.Lot{Item: c.Item, Quantity: piece.Quantity}, c.Rolls)...)
+					list = append(list, stock.take(name, shopping.Lot{Item: piece.Item, Quantity: piece.Quantity}, c.Rolls)...)
 				}
 			}
 		}

@@ -178,7 +178,7 @@ func TestWorkRoundTrip(t *testing.T) {
 		single("hooks", 1)
 		single("wire ties", 1)
 		for _, name := range []string{"garland", "base garland", "ribbon"} {
-			kind := units.Must(shopping.ParseKind(name))
+			kind := units.Must(shopping.ParseItem(name)).Kind
 			r.Shop.Offers = append(r.Shop.Offers, shopping.Offer{Item: shopping.Item{Kind: kind}, Name: "9 ft", Pack: shopping.Quantity{Length: 9 * units.Foot}, Price: decimal.NewFromInt(9)})
 		}
 		r.Shop.Offers = append(r.Shop.Offers, shopping.Offer{Item: shopping.Item{Kind: shopping.Light}, Name: "string of 100", Pack: shopping.Quantity{Pieces: 100}, Price: decimal.NewFromInt(9)})
@@ -191,7 +191,7 @@ func TestWorkRoundTrip(t *testing.T) {
 		}
 		surplus := 0
 		for _, p := range first.Basket.Purchases {
-			if p.Items[0] == gold {
+			if p.Shares[0].Item == gold {
 				surplus = p.Surplus.Pieces
 			}
 		}
@@ -210,11 +210,11 @@ func TestWorkRoundTrip(t *testing.T) {
 				bought += b.Packs * max(1, b.Offer.Pack.Pieces)
 			}
 			want := 0
-			if p.Items[0] == gold {
+			if p.Shares[0].Item == gold {
 				want = max(0, 2-surplus)
 			}
 			if bought != want {
-				t.Fatalf("bought %d of %v, want %d:\n%v", bought, p.Items, want, second.Basket)
+				t.Fatalf("bought %d of %v, want %d:\n%v", bought, p.Shares[0].Item, want, second.Basket)
 			}
 		}
 	})

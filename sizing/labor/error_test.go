@@ -39,9 +39,9 @@ type call struct {
 func ordinary() *call {
 	ribbon := shopping.Item{Kind: shopping.Ribbon}
 	bought := shopping.List{Purchases: []shopping.Purchase{{
-		Items: []shopping.Item{ribbon}, Cost: decimal.NewFromInt(12),
+		Shares: []shopping.Share{{Need: shopping.Need{Item: ribbon}}}, Cost: decimal.NewFromInt(12),
 		Buys: []shopping.Buy{{Offer: shopping.Offer{Item: ribbon, Name: "5 yd roll", Pack: shopping.Quantity{Length: 5 * units.Yard}}, Packs: 2, Cost: decimal.NewFromInt(12)}},
-		Cuts: []shopping.Cut{{Item: ribbon, Offer: "5 yd roll", Roll: 5 * units.Yard, Rolls: 2, Pieces: []shopping.Piece{{Quantity: shopping.Quantity{Pieces: 3, Length: 54 * units.Inch}}}, Left: 18 * units.Inch}},
+		Cuts: []shopping.Cut{{Offer: "5 yd roll", Roll: 5 * units.Yard, Rolls: 2, Pieces: []shopping.Need{{Item: ribbon, Quantity: shopping.Quantity{Pieces: 3, Length: 54 * units.Inch}}}}},
 	}}, Total: decimal.NewFromInt(12)}
 	goods := bought
 	goods.Purchases = slices.Clone(bought.Purchases)
@@ -106,9 +106,10 @@ var free = []string{
 	"/work/needs/instead", "/work/needs/basis", "/work/needs/source",
 	"/tasks/text", "/tasks/basis", "/tasks/start", "/tasks/who", "/up/text", "/up/basis", "/up/start", "/up/who",
 	"/goods/bound", "/goods/least", "/goods/bills", "/goods/purchases/cuts", "/goods/purchases/buys/offer/pack", "/goods/purchases/buys/offer/item",
-	"/bought/bound", "/bought/least", "/bought/bills", "/bought/total", "/bought/purchases/items", "/bought/purchases/cost",
-	"/bought/purchases/buys/offer/name", "/bought/purchases/cuts/offer", "/bought/purchases/cuts/pieces/room", "/bought/purchases/cuts/pieces/joined",
-	"/purchases/shares", "/purchases/owned", "/purchases/surplus", "/purchases/left", "/purchases/bound", "/purchases/buys/cost",
+	"/bought/bound", "/bought/least", "/bought/bills", "/bought/total", "/bought/purchases/cost",
+	"/bought/purchases/buys/offer/name", "/bought/purchases/cuts/offer", "/bought/purchases/cuts/pieces/maxSize", "/bought/purchases/cuts/pieces/room", "/bought/purchases/cuts/pieces/open", "/bought/purchases/cuts/pieces/types", "/bought/purchases/cuts/pieces/each", "/bought/purchases/cuts/pieces/slack", "/bought/purchases/cuts/pieces/instead", "/bought/purchases/cuts/pieces/basis", "/bought/purchases/cuts/pieces/source",
+	"/goods/purchases/shares/maxSize", "/goods/purchases/shares/room", "/goods/purchases/shares/open", "/goods/purchases/shares/types", "/goods/purchases/shares/each", "/goods/purchases/shares/slack", "/goods/purchases/shares/instead", "/goods/purchases/shares/basis", "/goods/purchases/shares/source", "/goods/purchases/shares/quantity", "/goods/purchases/shares/gets", "/goods/purchases/shares/parts", "/goods/purchases/shares/replaced", "/goods/purchases/shares/spare",
+	"/bought/purchases/shares", "/purchases/owned", "/purchases/surplus", "/purchases/left", "/purchases/bound", "/purchases/buys/cost",
 	"/purchases/buys/offer/contents", "/purchases/buys/offer/price", "/purchases/buys/offer/deals", "/purchases/buys/offer/shelf", "/purchases/buys/offer/store",
 	"/things/fragile",
 	"/needs/maxSize", "/needs/room", "/needs/quantity", "/needs/open", "/needs/types", "/needs/each", "/needs/slack", "/needs/instead", "/needs/basis", "/needs/source",
@@ -347,6 +348,11 @@ func TestRefused(t *testing.T) {
 			c.Bought.Purchases[0].Cuts = nil
 		}},
 		{"NextStock", "/bought/purchases/0/cuts/0/rolls", units.ErrFit, func(c *call) { c.Bought.Purchases[0].Cuts[0].Rolls = 3 }},
+		{"NextStock", "/bought/purchases/0/cuts/0/pieces", units.ErrRange, func(c *call) { c.Bought.Purchases[0].Cuts[0].Pieces = nil }},
+		{"NextStock", "/bought/purchases/0/cuts/0/pieces/1/item", units.ErrFit, func(c *call) {
+			c.Bought.Purchases[0].Cuts[0].Pieces = append(c.Bought.Purchases[0].Cuts[0].Pieces, shopping.Need{Item: shopping.Item{Kind: shopping.Garland}})
+		}},
+		{"NextStock", "/bought/purchases/0/cuts/0/pieces/0/quantity", units.ErrFit, func(c *call) { c.Bought.Purchases[0].Cuts[0].Pieces[0].Quantity.Pieces = 4 }},
 	}
 	for _, row := range rows {
 		c := ordinary()

@@ -106,7 +106,9 @@ func TestAtTheLimits(t *testing.T) {
 		{"a million pieces in packs", "NextStock", func(c *call) {
 			c.Bought.Purchases[0].Buys[0].Packs, c.Bought.Purchases[0].Buys[0].Offer.Pack.Pieces = 500, 2000
 		}},
-		{"a million pieces cut", "NextStock", func(c *call) { c.Bought.Purchases[0].Cuts[0].Pieces[0].Quantity.Pieces = 500_000 }},
+		{"a million pieces cut", "NextStock", func(c *call) {
+			c.Bought.Purchases[0].Cuts[0].Pieces[0].Quantity = shopping.Quantity{Pieces: 500_000, Length: 1}
+		}},
 		{"5,000 entries come of it, with the ribbons and stars that are there", "NextStock", func(c *call) {
 			b := &c.Bought.Purchases[0].Buys[0]
 			b.Offer.Contents, b.Packs = []shopping.Lot{{Item: shopping.Item{Kind: shopping.Light}, Quantity: shopping.Quantity{Pieces: 100}}}, 4999

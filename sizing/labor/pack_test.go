@@ -202,11 +202,11 @@ func TestNextStockRoundTrip(t *testing.T) {
 				bought += b.Packs * b.Offer.Pack.Pieces
 			}
 			want := 0
-			if p.Items[0] == lost.Item {
+			if p.Shares[0].Item == lost.Item {
 				want = max(0, 2-first.Purchases[i].Surplus.Pieces)
 			}
-			if p.Items[0].Kind == shopping.Ornament && bought != want || p.Items[0].Kind != shopping.Ornament && len(p.Buys) > 0 {
-				t.Fatalf("bought %d of %v, want %d:\n%v\nfirst:\n%v", bought, p.Items, want, second, first)
+			if p.Shares[0].Item.Kind == shopping.Ornament && bought != want || p.Shares[0].Item.Kind != shopping.Ornament && len(p.Buys) > 0 {
+				t.Fatalf("bought %d of %v, want %d:\n%v\nfirst:\n%v", bought, p.Shares[0].Item, want, second, first)
 			}
 		}
 	})
@@ -219,8 +219,8 @@ func TestNextStockByHand(t *testing.T) {
 		return shopping.Lot{Item: ribbon, Quantity: shopping.Quantity{Pieces: pieces, Length: n * units.Foot}}
 	}
 	list := shopping.List{Purchases: []shopping.Purchase{{
-		Items: []shopping.Item{ribbon}, Buys: []shopping.Buy{{Offer: shopping.Offer{Item: ribbon, Name: "2 rolls", Pack: shopping.Quantity{Pieces: 2, Length: 5 * units.Yard}}, Packs: 2}},
-		Cuts: []shopping.Cut{{Item: ribbon, Roll: 6 * units.Foot, Rolls: 2, Pieces: []shopping.Piece{{Quantity: foot(3, 1).Quantity}, {Quantity: foot(2, 0).Quantity}}, Left: units.Foot}},
+		Buys: []shopping.Buy{{Offer: shopping.Offer{Item: ribbon, Name: "2 rolls", Pack: shopping.Quantity{Pieces: 2, Length: 5 * units.Yard}}, Packs: 2}},
+		Cuts: []shopping.Cut{{Roll: 6 * units.Foot, Rolls: 2, Pieces: []shopping.Need{{Item: ribbon, Quantity: foot(3, 1).Quantity}, {Item: ribbon, Quantity: foot(2, 0).Quantity}}}},
 	}}}
 	got := must[[]shopping.Lot](t)(labor.NextStock([]shopping.Lot{foot(6, 3)}, list, []shopping.Lot{foot(6, 0), foot(2, 1)}))
 	want := []shopping.Lot{foot(15, 4), foot(3, 2), foot(2, 0), foot(1, 2)}
@@ -237,8 +237,8 @@ func TestNextStockOfBoxesAndStrings(t *testing.T) {
 		return shopping.Lot{Item: i, Quantity: shopping.Quantity{Pieces: n}}
 	}
 	list := shopping.List{Purchases: []shopping.Purchase{
-		{Items: []shopping.Item{ball("crimson"), ball("gold")}, Buys: []shopping.Buy{{Offer: shopping.Offer{Name: "mixed box", Contents: []shopping.Lot{lot(ball("crimson"), 8), lot(ball("gold"), 8)}}, Packs: 2}}},
-		{Items: []shopping.Item{lights}, Buys: []shopping.Buy{{Offer: shopping.Offer{Item: lights, Name: "string", Pack: shopping.Quantity{Pieces: 100}}, Packs: 3}}},
+		{Buys: []shopping.Buy{{Offer: shopping.Offer{Name: "mixed box", Contents: []shopping.Lot{lot(ball("crimson"), 8), lot(ball("gold"), 8)}}, Packs: 2}}},
+		{Buys: []shopping.Buy{{Offer: shopping.Offer{Item: lights, Name: "string", Pack: shopping.Quantity{Pieces: 100}}, Packs: 3}}},
 	}}
 	got := must[[]shopping.Lot](t)(labor.NextStock([]shopping.Lot{lot(ball("gold"), 5), lot(lights, 50)}, list, []shopping.Lot{lot(lights, 100), lot(ball("crimson"), 2)}))
 	want := []shopping.Lot{lot(ball("gold"), 21), lot(lights, 100), lot(lights, 100), lot(lights, 50), lot(ball("crimson"), 14)}

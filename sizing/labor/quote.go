@@ -1,6 +1,7 @@
 package labor
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -97,9 +98,11 @@ func (r Rates) Quote(goods shopping.List, up, down []Task, visits int) ([]Option
 
 // itemsOf returns what a purchase is of, "crimson ornaments and gold ornaments".
 func itemsOf(p shopping.Purchase) string {
-	names := make([]string, len(p.Items))
-	for i, item := range p.Items {
-		names[i] = item.String()
+	var names []string
+	for _, s := range p.Shares {
+		if name := s.Item.String(); !slices.Contains(names, name) {
+			names = append(names, name)
+		}
 	}
 	return strings.Join(names, " and ")
 }
@@ -115,8 +118,8 @@ func (c *checker) goods(l shopping.List) decimal.Decimal {
 			return decimal.Zero
 		}
 		list := at("/goods/purchases", i, "")
-		for k, item := range p.Items {
-			c.item(at(list+"/items", k, ""), item)
+		for k, s := range p.Shares {
+			c.item(at(list+"/shares", k, "item"), s.Item)
 		}
 		c.decimal(list+"/cost", p.Cost, maxCosts)
 		for j, b := range p.Buys {

@@ -18,7 +18,7 @@ func drawnGoods(t *rapid.T) shopping.List {
 	for range rapid.IntRange(0, 4).Draw(t, "purchases") {
 		cost := decimal.New(int64(rapid.IntRange(0, 5_000_000).Draw(t, "cost")), -4)
 		item := shopping.Item{Kind: shopping.Pick}
-		l.Purchases = append(l.Purchases, shopping.Purchase{Items: []shopping.Item{item}, Cost: cost, Buys: []shopping.Buy{{Offer: shopping.Offer{Item: item, Name: "box"}, Packs: 1, Cost: cost}}})
+		l.Purchases = append(l.Purchases, shopping.Purchase{Shares: []shopping.Share{{Need: shopping.Need{Item: item}}}, Cost: cost, Buys: []shopping.Buy{{Offer: shopping.Offer{Item: item, Name: "box"}, Packs: 1, Cost: cost}}})
 		l.Total = l.Total.Add(cost)
 	}
 	if rapid.Bool().Draw(t, "delivery") {
@@ -142,7 +142,7 @@ func TestMoreNeverCostsLess(t *testing.T) {
 			moreWork = append(moreWork, w)
 		case 2:
 			more := pieces(shopping.Pick, 1)
-			goods.Purchases = append(goods.Purchases[:len(goods.Purchases):len(goods.Purchases)], shopping.Purchase{Items: []shopping.Item{more.Item}, Cost: decimal.New(1, -4), Buys: []shopping.Buy{{Offer: shopping.Offer{Item: more.Item, Name: "x"}, Packs: 1}}})
+			goods.Purchases = append(goods.Purchases[:len(goods.Purchases):len(goods.Purchases)], shopping.Purchase{Shares: []shopping.Share{{Need: more}}, Cost: decimal.New(1, -4), Buys: []shopping.Buy{{Offer: shopping.Offer{Item: more.Item, Name: "x"}, Packs: 1}}})
 			goods.Total = goods.Total.Add(decimal.New(1, -4))
 		case 3:
 			visits++
@@ -165,7 +165,7 @@ func TestZeroRateIsShown(t *testing.T) {
 	r := labor.StartingRates()
 	tasks, _ := tasksOf(t, r, station()...)
 	list := basket()
-	list.Purchases = append(list.Purchases, shopping.Purchase{Items: []shopping.Item{{Kind: shopping.Bell}}})
+	list.Purchases = append(list.Purchases, shopping.Purchase{Shares: []shopping.Share{{Need: shopping.Need{Item: shopping.Item{Kind: shopping.Bell}}}}})
 	list.Total = list.Total.Add(decimal.RequireFromString("4.95"))
 	got := r.Sheet(must[[]labor.Option](t)(r.Quote(list, tasks, nil, 1))[1], true)
 	// By hand: 4.95 and half of it are 7.425, rounded away from zero; 55.50 + 7.43 = 62.93, and half is 31.465.

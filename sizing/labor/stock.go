@@ -155,30 +155,47 @@ func (s *stock) buy(c *checker, where string, b shopping.Buy) {
 
 // cut makes pieces of strands or rolls.
 func (s *stock) cut(c *checker, where string, cut shopping.Cut) {
-	if !c.item(where+"/item", cut.Item) {
+	if len(cut.Pieces) == 0 {
+		c.fail(units.ErrRange, where+"/pieces", "none", "at least 1 piece")
 		return
 	}
-	roll := strand{item: cut.Item, length: cut.Roll}
+	item, left := cut.Pieces[0].Item, cut.Roll
+	for k, p := range cut.Pieces {
+		if field := at(where+"/pieces", k, "item"); c.item(field, p.Item) && p.Item != item {
+			c.fail(units.ErrFit, field, p.Item.String(), item.String()+", as the first piece is")
+		}
+	}
+	if c.err != nil {
+		return
+	}
+	roll := strand{item: item, length: cut.Roll}
 	c.length(where+"/roll", cut.Roll, maxLength)
 	if c.whole(where+"/rolls", cut.Rolls, 0, maxPieces); c.err == nil && s.pieces[roll] < cut.Rolls {
 		c.fail(units.ErrFit, where+"/rolls", strconv.Itoa(cut.Rolls), "at most "+strconv.Itoa(s.pieces[roll])+", which is all there is of "+roll.String())
 	}
 	for k, p := range cut.Pieces {
-		c.owned(at(where+"/pieces", k, "quantity"), p.Quantity)
-		if c.err == nil {
-			_, n := strandOf(cut.Item, p.Quantity)
-			c.whole(where+"/rolls", cut.Rolls, 0, maxPieces/max(1, n))
+		field := at(where+"/pieces", k, "quantity")
+		c.owned(field, p.Quantity)
+		if c.err != nil {
+			return
+		}
+		_, n := strandOf(item, p.Quantity)
+		c.whole(where+"/rolls", cut.Rolls, 0, maxPieces/max(1, n))
+		if each := p.Quantity.Length; each > left/units.Length(max(1, n)) {
+			c.fail(units.ErrFit, field, p.Quantity.String(), "at most "+left.String()+", which is left of the roll")
+		} else {
+			left -= units.Length(n) * each
 		}
 	}
-	if c.length(where+"/left", cut.Left, maxLength); c.err != nil {
+	if c.err != nil {
 		return
 	}
 	s.pieces[roll] -= cut.Rolls
 	for _, p := range cut.Pieces {
-		s.add(cut.Item, p.Quantity, cut.Rolls)
+		s.add(item, p.Quantity, cut.Rolls)
 	}
-	if cut.Left > 0 {
-		s.add(cut.Item, shopping.Quantity{Length: cut.Left}, cut.Rolls)
+	if left > 0 {
+		s.add(item, shopping.Quantity{Length: left}, cut.Rolls)
 	}
 }
 

@@ -83,7 +83,7 @@ func TestThousandsOfOffers(t *testing.T) {
 	if !errors.Is(err, units.ErrLimit) {
 		t.Errorf("got %v, want ErrLimit", err)
 	}
-	want := `shopping.Shop.Cheapest: /offers "5000 of ornaments": too large to solve: want fewer offers, a smaller need, or sizes with a larger common measure`
+	want := `shopping.Shop.List: /offers "5000 of ornaments": too large to solve: want fewer offers, a smaller need, or sizes with a larger common measure`
 	if err == nil || err.Error() != want {
 		t.Errorf("got %v, want %s", err, want)
 	}

@@ -48,7 +48,9 @@ const (
 // A budget too small for the least of everything is spent in the same way on a part of it;
 // lengths and needs that are not open are bought whole or not at all. Least says what would do.
 //
-// At most 100 items may be open, with 1,000,000 counts from least to most in all.
+// At most 100 items may be open, with 1,000,000 counts from least to most in all. For the least
+// cost of items at least so full, plan least + ⌈fullness · (most - least)⌉ of each and call
+// [Shop.List].
 //
 // Source: the leximin order: A. Sen, Collective Choice and Social Welfare, 1970 (from
 // memory).
@@ -87,27 +89,6 @@ func (s Shop) Fullest(needs []Need) (List, error) {
 	}
 	best.Least = fewest.Total
 	return best, nil
-}
-
-// Filled returns the list of the least cost that makes every open item at least percent full:
-//
-//	least + ⌈percent/100 · (most - least)⌉
-//
-// pieces, with 0 ≤ percent ≤ 100. It leaves s.Budget alone. See [Shop.Fullest].
-func (s Shop) Filled(needs []Need, percent int) (List, error) {
-	c := newChecker("Shop.Filled")
-	f, err := s.filling(c, needs)
-	if err != nil {
-		return List{}, err
-	}
-	if percent < 0 || percent > 100 {
-		return List{}, c.fail(units.ErrRange, "percent", strconv.Itoa(percent), "0 to 100")
-	}
-	counts := f.least()
-	for k, o := range f.lines {
-		counts[k] += (int64(percent)*(o.most-o.least) + 99) / 100
-	}
-	return s.list(c, f.wishes(counts))
 }
 
 // An openLine is a line and the pieces that will do; least is most if it is not open.

@@ -56,14 +56,14 @@ func checkCuts(t *rapid.T, s shopping.Shop, p shopping.Purchase) {
 		there[source{b.Offer.Name, b.Offer.Pack.Length}] += b.Packs * max(1, b.Offer.Pack.Pieces)
 	}
 	for _, c := range p.Cuts {
-		sum := c.Left
+		sum := shopping.LeftOf(c)
 		for _, q := range c.Pieces {
 			sum += units.Length(max(1, q.Quantity.Pieces)) * q.Quantity.Length
 			if q.Quantity.Pieces > 0 {
 				pieces[q.Quantity.Length] -= c.Rolls * q.Quantity.Pieces
 			}
 		}
-		if sum != c.Roll || c.Left < 0 || c.Rolls < 1 {
+		if sum != c.Roll || shopping.LeftOf(c) < 0 || c.Rolls < 1 {
 			t.Fatalf("%+v does not add up", c)
 		}
 		there[source{c.Offer, c.Roll}] -= c.Rolls

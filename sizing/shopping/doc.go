@@ -10,8 +10,7 @@
 //	least Σ n·price  with  Σ n·pack ≥ need - owned,  n ≤ what is on the shelf
 //
 // Of several at the least cost take the one with the least over, then the fewest
-// packs, then the offers that come first. [Shop.Cheapest] does this for one item and
-// [Shop.List] for all.
+// packs, then the offers that come first: [Shop.List].
 //
 // # Worked example
 //

@@ -36,13 +36,13 @@ func Example() {
 	shop := shopping.Shop{Offers: boxes()}
 	apart := decimal.Zero
 	for _, need := range station() {
-		p, err := shop.Cheapest(need)
+		list, err := shop.List([]shopping.Need{need})
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
-		fmt.Println(need.Room, need.Quantity, "for", p.Cost.StringFixed(2))
-		apart = apart.Add(p.Cost)
+		fmt.Println(need.Room, need.Quantity, "for", list.Total.StringFixed(2))
+		apart = apart.Add(list.Total)
 	}
 	fmt.Println("each room by itself:", apart.StringFixed(2))
 
@@ -90,16 +90,16 @@ func Example_obviousWays() {
 				Pack: shopping.Quantity{Pieces: n}, Price: decimal.RequireFromString(row.price[i]),
 			})
 		}
-		p, err := shop.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: row.need}})
+		list, err := shop.List([]shopping.Need{{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: row.need}}})
 		if err != nil {
 			fmt.Println(err)
 			return
 		}
 		fmt.Print(row.need, ":")
-		for _, b := range p.Buys {
+		for _, b := range list.Purchases[0].Buys {
 			fmt.Printf(" %d x %s", b.Packs, b.Offer.Name)
 		}
-		fmt.Println(" for", p.Cost.StringFixed(2))
+		fmt.Println(" for", list.Total.StringFixed(2))
 	}
 	// Output:
 	// 6: 2 x 3 for 6.00
@@ -110,21 +110,21 @@ func Example_obviousWays() {
 // Source: testdata/packs.csv, packs of 9, 20 and 6 and a need of 43, by dynamic
 // programming and by full enumeration. By hand: 20 + 20 + 6 for 23.00 against
 // 9 + 9 + 20 + 6 for 22.00.
-func ExampleShop_Cheapest() {
+func ExampleShop_List_packs() {
 	shop := shopping.Shop{Offers: []shopping.Offer{
 		{Item: shopping.Item{Kind: shopping.Ornament}, Name: "box of 9", Pack: shopping.Quantity{Pieces: 9}, Price: decimal.RequireFromString("4.50")},
 		{Item: shopping.Item{Kind: shopping.Ornament}, Name: "tub of 20", Pack: shopping.Quantity{Pieces: 20}, Price: decimal.RequireFromString("10.00")},
 		{Item: shopping.Item{Kind: shopping.Ornament}, Name: "box of 6", Pack: shopping.Quantity{Pieces: 6}, Price: decimal.RequireFromString("3.00")},
 	}}
-	p, err := shop.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: 43}})
+	list, err := shop.List([]shopping.Need{{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: 43}}})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	for _, b := range p.Buys {
+	for _, b := range list.Purchases[0].Buys {
 		fmt.Println(b.Packs, b.Offer.Name)
 	}
-	fmt.Println(p.Cost.StringFixed(2), "with", p.Surplus, "over")
+	fmt.Println(list.Total.StringFixed(2), "with", list.Purchases[0].Surplus, "over")
 	// Output:
 	// 2 box of 9
 	// 1 tub of 20
@@ -136,7 +136,7 @@ func ExampleShop_Cheapest() {
 // 6 ft adds 70 in, and 972 - 2 = 970 in are wanted. 8·106 + 2·70 = 988 does that
 // for 99.00; 9 and 1 cost 102.00, 7 and 4 cost 103.50, 6 and 5 cost 100.50. Nine of them are
 // 75 ft less 16 in, and 7 ft 6 in of the tenth less 2 in makes it 81 ft.
-func ExampleShop_Cheapest_strands() {
+func ExampleShop_List_strands() {
 	shop := shopping.Shop{
 		Offers: []shopping.Offer{
 			{Item: shopping.Item{Kind: shopping.Garland}, Name: "6 ft strand", Pack: shopping.Quantity{Length: 6 * units.Foot}, Price: decimal.RequireFromString("7.50")},
@@ -144,12 +144,12 @@ func ExampleShop_Cheapest_strands() {
 		},
 		Joins: map[shopping.Item]shopping.Join{{Kind: shopping.Garland}: {Overlap: 2 * units.Inch}},
 	}
-	p, err := shop.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Room: "ticket hall", Quantity: shopping.Quantity{Length: 81 * units.Foot}})
+	list, err := shop.List([]shopping.Need{{Item: shopping.Item{Kind: shopping.Garland}, Room: "ticket hall", Quantity: shopping.Quantity{Length: 81 * units.Foot}}})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Print(p)
+	fmt.Print(list)
 	// Output:
 	// [ ] garland
 	//     ticket hall                    81 ft
@@ -162,25 +162,27 @@ func ExampleShop_Cheapest_strands() {
 	//     cut 1 x 9 ft strand into 7 ft 6 in
 	//       for ticket hall, 1 ft 6 in left
 	//     left over                  1 ft 6 in
+	//
+	// total                              99.00
 }
 
 // By hand: 4·54 in + 6·27 in = 378 in is more than one 10 yd roll (360 in) or two
 // of 5 yd; a 10 yd (4 and 5 pieces, 351 in) and a 5 yd roll cost 12.30, three of 5 yd 13.20, two of 10 yd 15.80.
-func ExampleShop_Cheapest_wholePieces() {
+func ExampleShop_List_wholePieces() {
 	shop := shopping.Shop{Offers: []shopping.Offer{
 		{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "5 yd roll", Pack: shopping.Quantity{Length: 5 * units.Yard}, Price: decimal.RequireFromString("4.40")},
 		{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "10 yd roll", Pack: shopping.Quantity{Length: 10 * units.Yard}, Price: decimal.RequireFromString("7.90")},
 	}}
-	p, err := shop.Cheapest(
-		shopping.Need{Item: shopping.Item{Kind: shopping.Ribbon}, Room: "tea room", Quantity: shopping.Quantity{Pieces: 4, Length: 54 * units.Inch}},
-		shopping.Need{Item: shopping.Item{Kind: shopping.Ribbon}, Room: "waiting room", Quantity: shopping.Quantity{Pieces: 6, Length: 27 * units.Inch}},
-	)
+	list, err := shop.List([]shopping.Need{
+		{Item: shopping.Item{Kind: shopping.Ribbon}, Room: "tea room", Quantity: shopping.Quantity{Pieces: 4, Length: 54 * units.Inch}},
+		{Item: shopping.Item{Kind: shopping.Ribbon}, Room: "waiting room", Quantity: shopping.Quantity{Pieces: 6, Length: 27 * units.Inch}},
+	})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(p.Cost.StringFixed(2), "and nothing costs less than", p.Bound.StringFixed(2))
-	for _, c := range p.Cuts {
+	fmt.Println(list.Total.StringFixed(2), "and nothing costs less than", list.Bound.StringFixed(2))
+	for _, c := range list.Purchases[0].Cuts {
 		fmt.Println(c)
 	}
 	// Output:
@@ -243,23 +245,24 @@ func ExampleShop_List_shelf() {
 func ExampleShare_Enough() {
 	shop := shopping.Shop{Offers: boxes()[1:2]}
 	shop.Offers[0].Shelf = 2
-	p, err := shop.Cheapest(shopping.Need{
+	list, err := shop.List([]shopping.Need{{
 		Item: shopping.Item{Kind: shopping.Pick}, Room: "ticket hall",
 		Quantity: shopping.Quantity{Pieces: 28}, Open: units.Range[int]{Min: 20, Max: 28},
-	})
+	}})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	share := p.Shares[0]
+	share := list.Purchases[0].Shares[0]
 	fmt.Println(share.Gets, "of", share.Quantity, "and", share.Short(), "short:", share.Enough())
 	// Output:
 	// 24 of 28 and 4 short: true
 }
 
 func ExampleShare_Short() {
-	p, _ := shopping.Shop{}.Cheapest(station()...)
-	fmt.Println(p.Shares[0].Room, p.Shares[0].Short(), p.Shares[0].Enough())
+	list, _ := shopping.Shop{}.List(station())
+	share := list.Purchases[0].Shares[0]
+	fmt.Println(share.Room, share.Short(), share.Enough())
 	// Output:
 	// ticket hall 27 false
 }
@@ -349,15 +352,15 @@ func ExampleNeed_types() {
 	shop := shopping.Shop{Offers: []shopping.Offer{
 		offer("star", "card of 4", 4, "5.00"), offer("ball", "box of 4", 4, "6.00"), offer("bird", "bird", 1, "3.00"),
 	}}
-	p, err := shop.Cheapest(shopping.Need{
+	list, err := shop.List([]shopping.Need{{
 		Item: shopping.Item{Kind: shopping.Ornament, Color: "crimson"}, Room: "waiting room",
 		Quantity: shopping.Quantity{Pieces: 8}, Types: 2, Each: units.Range[int]{Min: 3, Max: 5},
-	})
+	}})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Print(p)
+	fmt.Print(list)
 	// Output:
 	// [ ] crimson ornaments
 	//     waiting room                       8
@@ -365,6 +368,8 @@ func ExampleNeed_types() {
 	//       crimson ornaments, ball          4
 	//     1 x card of 4 at 5.00           5.00
 	//     1 x box of 4 at 6.00            6.00
+	//
+	// total                              11.00
 }
 
 // A string of lights is not divided: 750 and 450 lamps are 8 and 5 strings of 100, not 12.
@@ -373,15 +378,15 @@ func Example_lights() {
 	shop := shopping.Shop{Offers: []shopping.Offer{
 		{Item: lights, Name: "string of 100", Pack: shopping.Quantity{Pieces: 100}, Price: decimal.RequireFromString("8.90")},
 	}}
-	p, err := shop.Cheapest(
-		shopping.Need{Item: lights, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 750}},
-		shopping.Need{Item: lights, Room: "waiting room", Quantity: shopping.Quantity{Pieces: 450}},
-	)
+	list, err := shop.List([]shopping.Need{
+		{Item: lights, Room: "ticket hall", Quantity: shopping.Quantity{Pieces: 750}},
+		{Item: lights, Room: "waiting room", Quantity: shopping.Quantity{Pieces: 450}},
+	})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Print(p)
+	fmt.Print(list)
 	// Output:
 	// [ ] lights
 	//     ticket hall                      750
@@ -389,6 +394,8 @@ func Example_lights() {
 	//     waiting room                     450
 	//       5 x 100 lights
 	//     13 x string of 100 at 8.90    115.70
+	//
+	// total                             115.70
 }
 
 // Where the shelf is short of picks, 9 ft of garland stand for 3 of them. By hand: 12 of 27 are
@@ -427,12 +434,12 @@ func ExampleNeed_instead() {
 func ExampleDeal() {
 	offer := boxes()[1]
 	offer.Deals = []shopping.Deal{{Packs: 3, Price: decimal.RequireFromString("18.00")}}
-	p, err := shopping.Shop{Offers: []shopping.Offer{offer}}.Cheapest(station()...)
+	list, err := shopping.Shop{Offers: []shopping.Offer{offer}}.List(station())
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(p.Buys[0].Packs, "boxes for", p.Cost.StringFixed(2))
+	fmt.Println(list.Purchases[0].Buys[0].Packs, "boxes for", list.Total.StringFixed(2))
 	// Output:
 	// 5 boxes for 36.00
 }
@@ -478,27 +485,6 @@ func ExampleOffer_MarshalJSON() {
 	// [{"item":"picks","name":"sample","pack":1,"price":"0","deals":[{"packs":3,"price":"0"}]},{"item":"picks","name":"ask at the counter","pack":6}] <nil>
 }
 
-// The records of two lists under one header.
-func ExampleList_Records() {
-	shop := shopping.Shop{Offers: boxes()}
-	for _, need := range station()[1:] {
-		list, err := shop.List([]shopping.Need{need})
-		if err != nil {
-			fmt.Println(err)
-			return
-		}
-		for _, r := range list.Records() {
-			if r[0] == "buy" {
-				fmt.Println(r[5], r[8], r[9])
-			}
-		}
-	}
-	// Output:
-	// box of 6 1 5.00
-	// box of 12 1 9.00
-	// box of 12 1 9.00
-}
-
 // choices are three types of ornament for a 9 ft tree, 7 to 11 of each.
 func choices() (shopping.Shop, []shopping.Need) {
 	price := decimal.RequireFromString
@@ -530,7 +516,7 @@ func ExampleShop_Fullest() {
 		return
 	}
 	for _, p := range list.Purchases {
-		fmt.Println(p.Items[0], p.Shares[0].Basis, "for", p.Cost.StringFixed(2))
+		fmt.Println(p.Shares[0].Item, p.Shares[0].Basis, "for", p.Cost.StringFixed(2))
 	}
 	fmt.Println("total", list.Total.StringFixed(2))
 
@@ -542,7 +528,7 @@ func ExampleShop_Fullest() {
 	}
 	fmt.Println("for 40.00:")
 	for _, p := range list.Purchases {
-		fmt.Println(p.Shares[0].Gets, "of", p.Shares[0].Quantity, p.Items[0])
+		fmt.Println(p.Shares[0].Gets, "of", p.Shares[0].Quantity, p.Shares[0].Item)
 	}
 	fmt.Println("the fewest cost", list.Least)
 	// Output:
@@ -584,20 +570,6 @@ func ExampleShop_Fullest_noMoney() {
 	// 4 for 0 and the least costs 3
 }
 
-// By hand: half full is 7 + 4/2 = 9 of each: two boxes, three cards and nine stars,
-// 18.00 + 15.00 + 20.25.
-func ExampleShop_Filled() {
-	shop, choices := choices()
-	list, err := shop.Filled(choices, 50)
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	fmt.Println("half full for", list.Total.StringFixed(2))
-	// Output:
-	// half full for 53.25
-}
-
 func ExampleNeed_String() {
 	_, choices := choices()
 	fmt.Println(choices[0])
@@ -627,10 +599,11 @@ func ExampleKind_Running() {
 	// true false
 }
 
-func ExampleParseKind() {
-	k, err := shopping.ParseKind("Wire ties")
+func ExampleKind_UnmarshalText_names() {
+	var k shopping.Kind
+	err := k.UnmarshalText([]byte("Wire ties"))
 	fmt.Println(k == shopping.Tie, err)
-	_, err = shopping.ParseKind("tinsel")
+	err = k.UnmarshalText([]byte("tinsel"))
 	fmt.Println(errors.Is(err, units.ErrName))
 	// Output:
 	// true <nil>
@@ -792,12 +765,12 @@ func ExampleShop() {
 		fmt.Println(err)
 		return
 	}
-	p, err := shop.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Pick}, Room: "tea room", Quantity: shopping.Quantity{Pieces: 8}})
+	list, err := shop.List([]shopping.Need{{Item: shopping.Item{Kind: shopping.Pick}, Room: "tea room", Quantity: shopping.Quantity{Pieces: 8}}})
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
-	fmt.Println(p.Buys[0].Packs, p.Buys[0].Offer.Name, "for", p.Cost.StringFixed(2))
+	fmt.Println(list.Purchases[0].Buys[0].Packs, list.Purchases[0].Buys[0].Offer.Name, "for", list.Total.StringFixed(2))
 	// Output:
 	// 1 box of 6 for 5.00
 }
@@ -843,7 +816,7 @@ func ExampleList_CSV() {
 		fmt.Println(err)
 		return
 	}
-	fmt.Print(list.CSV())
+	fmt.Print(list.CSV(true))
 	// Output:
 	// record,item,room,quantity,planned,offer,store,price,packs,cost,note
 	// need,picks,ticket hall,27,27,,,,,,
@@ -871,9 +844,6 @@ func ExampleList() {
 	// {
 	//   "purchases": [
 	//     {
-	//       "items": [
-	//         "picks"
-	//       ],
 	//       "shares": [
 	//         {
 	//           "item": "picks",
@@ -910,26 +880,10 @@ func ExampleList() {
 	// }
 }
 
-func ExamplePurchase_String() {
-	shop := shopping.Shop{Offers: boxes()}
-	p, err := shop.Cheapest(station()[2])
-	if err != nil {
-		fmt.Println(err)
-		return
-	}
-	fmt.Print(p)
-	// Output:
-	// [ ] picks
-	//     tea room                           8
-	//     1 x box of 12 at 9.00           9.00
-	//     left over                          4
-}
-
 func ExampleCut_String() {
 	fmt.Println(shopping.Cut{
 		Offer: "10 yd roll", Roll: 10 * units.Yard, Rolls: 2,
-		Pieces: []shopping.Piece{{Room: "tea room", Quantity: shopping.Quantity{Pieces: 6, Length: 54 * units.Inch}}},
-		Left:   units.Yard,
+		Pieces: []shopping.Need{{Room: "tea room", Quantity: shopping.Quantity{Pieces: 6, Length: 54 * units.Inch}}},
 	})
 	// Output:
 	// cut 2 x 10 yd roll into 6 of 4 ft 6 in for tea room, 3 ft left of each

@@ -74,19 +74,6 @@ func (k Kind) Count(n int) string {
 	return strconv.Itoa(n) + " " + k.String()
 }
 
-// ParseKind returns the kind of a name that [Kind.String] returns, in upper or lower case. Any
-// other text is an error wrapping [units.ErrName].
-func ParseKind(kind string) (Kind, error) {
-	if len(kind) <= maxName {
-		for k := Kind(1); k < numKinds; k++ {
-			if strings.EqualFold(strings.TrimSpace(kind), kinds[k].many) {
-				return k, nil
-			}
-		}
-	}
-	return 0, kindError("ParseKind", "kind", kind)
-}
-
 func kindError(fn, field, value string) error {
 	return &units.Error{Func: "shopping." + fn, Field: field, Value: clip(value), Want: kindNames(), Err: units.ErrName}
 }
@@ -115,13 +102,18 @@ func (k Kind) MarshalText() ([]byte, error) {
 	return []byte(kinds[k].many), nil
 }
 
-// UnmarshalText reads text as [ParseKind] does.
+// UnmarshalText reads a name that [Kind.String] returns, in upper or lower case. Any other text
+// is an error wrapping [units.ErrName].
 func (k *Kind) UnmarshalText(text []byte) error {
-	v, err := ParseKind(string(text))
-	if err == nil {
-		*k = v
+	if len(text) <= maxName {
+		for i := Kind(1); i < numKinds; i++ {
+			if strings.EqualFold(strings.TrimSpace(string(text)), kinds[i].many) {
+				*k = i
+				return nil
+			}
+		}
 	}
-	return err
+	return kindError("Kind.UnmarshalText", "kind", string(text))
 }
 
 // A ByKind has one value for each kind, at its index: table[Pick]. In JSON it is

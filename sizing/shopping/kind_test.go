@@ -31,7 +31,8 @@ func TestKinds(t *testing.T) {
 	}
 	for _, k := range kinds {
 		for _, text := range []string{k.String(), strings.ToUpper(k.String()), " " + k.String() + " "} {
-			if got, err := shopping.ParseKind(text); err != nil || got != k {
+			var got shopping.Kind
+			if err := got.UnmarshalText([]byte(text)); err != nil || got != k {
 				t.Errorf("%q: got %v, %v", text, got, err)
 			}
 			if got, err := shopping.ParseItem(text); err != nil || got != (shopping.Item{Kind: k}) {
@@ -52,10 +53,10 @@ func TestKinds(t *testing.T) {
 
 func TestBadKind(t *testing.T) {
 	for _, text := range []string{"", "ornament", "Kind(1)", "base  garland", "garlands", strings.Repeat("x", 65)} {
-		_, err := shopping.ParseKind(text)
-		checkError(t, text, err, units.ErrName, &units.Error{Func: "shopping.ParseKind", Field: "kind", Value: text, Want: kindNames})
 		k := shopping.Bell
-		if err := k.UnmarshalText([]byte(text)); !errors.Is(err, units.ErrName) || k != shopping.Bell {
+		err := k.UnmarshalText([]byte(text))
+		checkError(t, text, err, units.ErrName, &units.Error{Func: "shopping.Kind.UnmarshalText", Field: "kind", Value: text, Want: kindNames})
+		if k != shopping.Bell {
 			t.Errorf("%q: %v, changed to %v", text, err, k)
 		}
 	}
@@ -115,14 +116,15 @@ func TestByKindString(t *testing.T) {
 }
 
 // What is read is written as one of the names, which reads as the same kind.
-func FuzzParseKind(f *testing.F) {
+func FuzzKind(f *testing.F) {
 	for _, k := range all() {
 		f.Add(k.String())
 	}
 	f.Add("WIRE TIES ")
 	f.Add("ornament")
 	f.Fuzz(func(t *testing.T, text string) {
-		k, err := shopping.ParseKind(text)
+		var k shopping.Kind
+		err := k.UnmarshalText([]byte(text))
 		if err != nil {
 			if k != 0 || !errors.Is(err, units.ErrName) {
 				t.Fatalf("%v with %v", k, err)
@@ -132,7 +134,8 @@ func FuzzParseKind(f *testing.F) {
 		if !strings.EqualFold(strings.TrimSpace(text), k.String()) {
 			t.Fatalf("%q read as %v", text, k)
 		}
-		if again, err := shopping.ParseKind(k.String()); err != nil || again != k {
+		var again shopping.Kind
+		if err := again.UnmarshalText([]byte(k.String())); err != nil || again != k {
 			t.Fatalf("%v read back as %v, %v", k, again, err)
 		}
 	})

@@ -14,7 +14,7 @@ type layout struct {
 	item  Item
 	join  Join
 	bars  []bar // by rising length; of equal length, in the order of the stock
-	cuts  []placed
+	cuts  []bar
 	begun *bar // a strand that the last run was cut from
 }
 
@@ -26,13 +26,13 @@ type bar struct {
 	roll   units.Length
 	left   units.Length
 	n      int64
-	pieces []Piece
+	pieces []portion
 }
 
-// A placed is a cut and where its roll is in the order of the stock.
-type placed struct {
-	Cut
-	from, order int
+// A portion is what one room gets of a strand or a roll.
+type portion struct {
+	room     string
+	quantity Quantity
 }
 
 // layout lays the whole pieces out as the patterns say.
@@ -58,27 +58,27 @@ func (c *checker) layout(item Item, list []wish, d demand, stock itemStock, coun
 			left[i] = w.Quantity.Pieces
 		}
 	}
-	pick := func(l units.Length, n int64, rolls int64) (pieces []Piece, many int64) {
+	pick := func(l units.Length, n int64, rolls int64) (pieces []portion, many int64) {
 		for i := range list {
 			if list[i].Quantity.Length != l || left[i] == 0 {
 				continue
 			}
 			if len(pieces) == 0 && int64(left[i]) >= n {
-				return []Piece{{Room: list[i].Room, Quantity: Quantity{Pieces: int(n), Length: l}}}, min(rolls, int64(left[i])/n)
+				return []portion{{list[i].Room, Quantity{Pieces: int(n), Length: l}}}, min(rolls, int64(left[i])/n)
 			}
 			k := min(int64(left[i]), n)
-			pieces = append(pieces, Piece{Room: list[i].Room, Quantity: Quantity{Pieces: int(k), Length: l}})
+			pieces = append(pieces, portion{list[i].Room, Quantity{Pieces: int(k), Length: l}})
 			if n -= k; n == 0 {
 				break
 			}
 		}
 		return pieces, 1
 	}
-	take := func(pieces []Piece, many int64) {
+	take := func(pieces []portion, many int64) {
 		for _, p := range pieces {
-			n := p.Quantity.Pieces * int(many)
+			n := p.quantity.Pieces * int(many)
 			for i := range list {
-				if list[i].Quantity.Length == p.Quantity.Length && list[i].Room == p.Room && n > 0 {
+				if list[i].Quantity.Length == p.quantity.Length && list[i].Room == p.room && n > 0 {
 					k := min(n, left[i])
 					left[i] -= k
 					n -= k
@@ -96,7 +96,7 @@ func (c *checker) layout(item Item, list []wish, d demand, stock itemStock, coun
 	for _, p := range patterns {
 		for rolls := p.Rolls; rolls > 0; {
 			many := rolls
-			var all []Piece
+			var all []portion
 			rest := units.Length(0)
 			for k, n := range p.Take {
 				if n == 0 {
@@ -219,8 +219,10 @@ func (y *layout) put() {
 }
 
 // cut returns n of b as a cut.
-func (y *layout) cut(b *bar, n int64, left units.Length) placed {
-	return placed{Cut{Item: y.item, Offer: b.offer, Roll: b.roll, Rolls: int(n), Pieces: b.pieces, Left: left}, b.from, b.order}
+func (y *layout) cut(b *bar, n int64, left units.Length) bar {
+	c := *b
+	c.n, c.left = n, left
+	return c
 }
 
 // run joins strands for one run, and returns how long it comes to, at most need.
@@ -277,9 +279,7 @@ func (y *layout) run(room string, need units.Length) units.Length {
 	return min(got, need)
 }
 
-func piece(room string, l units.Length) Piece {
-	return Piece{Room: room, Quantity: Quantity{Length: l}}
-}
+func piece(room string, l units.Length) portion { return portion{room, Quantity{Length: l}} }
 
 // longest returns the length of the longest strand there is.
 func (y *layout) longest() units.Length {
@@ -312,15 +312,22 @@ func (y *layout) finish() ([]Cut, []Lot) {
 			b.n = 0
 		}
 	}
-	slices.SortStableFunc(y.cuts, func(a, b placed) int { return cmp.Or(a.from-b.from, a.order-b.order) })
-	var cuts []Cut
-	last := -1
+	slices.SortStableFunc(y.cuts, func(a, b bar) int { return cmp.Or(a.from-b.from, a.order-b.order) })
+	var made []bar
 	for _, p := range y.cuts {
-		if k := len(cuts) - 1; k >= 0 && last == p.from && cuts[k].Left == p.Left && slices.Equal(cuts[k].Pieces, p.Pieces) {
-			cuts[k].Rolls += p.Rolls
+		if k := len(made) - 1; k >= 0 && made[k].from == p.from && made[k].left == p.left && slices.Equal(made[k].pieces, p.pieces) {
+			made[k].n += p.n
 			continue
 		}
-		cuts, last = append(cuts, p.Cut), p.from
+		made = append(made, p)
+	}
+	var cuts []Cut
+	for _, b := range made {
+		c := Cut{Offer: b.offer, Roll: b.roll, Rolls: int(b.n), Pieces: make([]Need, len(b.pieces))}
+		for i, p := range b.pieces {
+			c.Pieces[i] = Need{Item: y.item, Room: p.room, Quantity: p.quantity}
+		}
+		cuts = append(cuts, c)
 	}
 	type stretch struct {
 		l units.Length
@@ -330,8 +337,8 @@ func (y *layout) finish() ([]Cut, []Lot) {
 	for _, b := range y.bars {
 		all = append(all, stretch{b.left, b.n})
 	}
-	for _, c := range cuts {
-		all = append(all, stretch{c.Left, int64(c.Rolls)})
+	for _, b := range made {
+		all = append(all, stretch{b.left, b.n})
 	}
 	slices.SortStableFunc(all, func(a, b stretch) int { return cmp.Compare(b.l, a.l) })
 	for _, s := range all {

@@ -128,7 +128,6 @@ func (s Shop) lengths(c *checker, g group) (Purchase, error) {
 	item, stock := g.item, g.stock
 	var list []wish
 	for _, l := range g.lines {
-		p.Items = append(p.Items, l.item)
 		list = append(list, l.wishes...)
 	}
 	if _, err := c.demand(list); err != nil {

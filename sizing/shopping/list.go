@@ -43,13 +43,39 @@ func (l List) Short() []Share {
 	return short
 }
 
-// List returns what to buy for needs of any items and rooms: for each item the purchase of
-// [Shop.Cheapest] for all its needs together, so that a pack begun for one room serves the
+// List returns what to buy for needs of any items and rooms at the least cost: for each item
+// one purchase for all its needs together, so that a pack begun for one room serves the
 // next. Items that share a mixed box or an owned piece are one purchase. A length whose type
-// or color is open is served by the one item that costs least.
+// or color is open is served by the one item that costs least. What is owned is used first,
+// once for all needs together; the rest is bought, as far as the shelves go. Things of the
+// other sort, pieces or lengths, are passed over.
 //
-// Where the shelves are short, substitutes stand in, in their order, as needs of their own.
-// Spares of Shop.Spares are added to what is planned.
+// Where the shelves are short it buys what there is, and shares it: first the least of each
+// need, then as planned, in proportion (lengths: in the order of the needs). Substitutes
+// stand in, in their order, as needs of their own. Spares of Shop.Spares are added to what is
+// planned, and come last.
+//
+// Each need for a running length is a run of its own. So n strands of lengths L with c
+// cuts come, for k runs together, to
+//
+//	ΣL - (n+c-k)·overlap
+//
+// with a cut at each end of a run but the last, c = k-1, unless it falls on the end of a
+// strand. An owned strand no longer than the overlap cannot be joined. One whole piece is
+// never joined from two. If an item is needed both ways, what the pieces leave of the rolls is
+// joined. The longest strands remain.
+//
+// Of equal cost it takes the purchase with the least surplus (rolls to cut: the least length
+// bought; several runs: the least length bought, each strand less the overlap), then the
+// fewest packs, then the most packs of the first offer, of the second, and so on.
+//
+// Bound is equal to Cost, the answer exact, for pieces, for whole pieces of one length, for
+// one run, and for several without overlap. Else the least cost lies between the two:
+// several runs with overlap (nearly always proved for up to 6 runs in whole feet); whole
+// pieces of several lengths (proved for up to 60 pieces of 8 lengths in steps of 3 in, and
+// mostly for odd inches); whole pieces beside runs; mixed boxes, numbers of types, and
+// lights. There the order of the offers breaks no tie. The cost is never above that of the
+// best single offer.
 //
 // With stores that deliver for a fee it tries all sets of stores, each at the least cost of
 // the goods and tax. It does not buy more than is needed to reach free delivery; Bound allows
@@ -422,21 +448,17 @@ func (l List) text(width int) string {
 	return w.String()
 }
 
-// String returns the lines that a [List] of this one purchase has, without the total.
-func (p Purchase) String() string {
-	w := &writer{width: phoneWidth}
-	p.text(w)
-	return w.String()
-}
-
 // text writes p to w.
 func (p Purchase) text(w *writer) {
-	k := 0
-	for _, item := range p.Items {
-		w.row(0, "[ ] "+item.String(), "")
-		for ; k < len(p.Shares) && p.Shares[k].Item == item; k++ {
-			p.Shares[k].text(w)
+	var last Item
+	several := false
+	for k, s := range p.Shares {
+		if k == 0 || s.Item != last {
+			several = k > 0
+			last = s.Item
+			w.row(0, "[ ] "+last.String(), "")
 		}
+		s.text(w)
 	}
 	if p.Owned != (Quantity{}) {
 		w.row(4, "owned", p.Owned.String())
@@ -459,7 +481,7 @@ func (p Purchase) text(w *writer) {
 	}
 	for _, l := range p.Left {
 		what := "left over"
-		if len(p.Items) != 1 || l.Item != p.Items[0] {
+		if several || l.Item != last {
 			what += ", " + l.Item.String()
 		}
 		w.row(4, what, l.Quantity.one())
@@ -540,16 +562,17 @@ func (c Cut) String() string {
 		name = "owned " + c.Roll.String()
 	}
 	name = strconv.Itoa(c.Rolls) + " x " + name
-	if len(c.Pieces) == 1 && c.Left == 0 && c.Pieces[0].Quantity.Length == c.Roll && c.Pieces[0].Quantity.Pieces <= 1 {
-		return "use " + name + " whole" + c.Pieces[0].room()
+	left := c.left()
+	if len(c.Pieces) == 1 && left == 0 && c.Pieces[0].Quantity.Pieces <= 1 {
+		return "use " + name + " whole" + c.Pieces[0].in()
 	}
 	pieces := make([]string, len(c.Pieces))
 	for i, p := range c.Pieces {
-		pieces[i] = p.Quantity.String() + p.room()
+		pieces[i] = p.Quantity.String() + p.in()
 	}
 	s := "cut " + name + " into " + strings.Join(pieces, " + ")
-	if c.Left > 0 {
-		s += ", " + c.Left.String() + " left"
+	if left > 0 {
+		s += ", " + left.String() + " left"
 		if c.Rolls > 1 {
 			s += " of each"
 		}
@@ -557,12 +580,12 @@ func (c Cut) String() string {
 	return s
 }
 
-// room returns " for tea room".
-func (p Piece) room() string {
-	if p.Room == "" {
+// in returns " for tea room".
+func (n Need) in() string {
+	if n.Room == "" {
 		return ""
 	}
-	return " for " + p.Room
+	return " for " + n.Room
 }
 
 // A writer lays out lines of text.
@@ -619,7 +642,7 @@ func (w *writer) row(indent int, left, right string) {
 var csvHeader = []string{"record", "item", "room", "quantity", "planned", "offer", "store", "price", "packs", "cost", "note"}
 
 // CSV returns the list as comma-separated values (RFC 4180, lines ended by a line feed),
-// with a header. The first column says what a record is:
+// with or without a header. The first column says what a record is:
 //
 //	need      what one room gets, of how much planned, and why
 //	part      which things the room of the need before gets, where that is open
@@ -631,10 +654,18 @@ var csvHeader = []string{"record", "item", "room", "quantity", "planned", "offer
 //
 // The column cost adds up to the total. A cell in which a spreadsheet would find a formula, at
 // its beginning or after a separator, has an apostrophe before it.
-func (l List) CSV() string { return csvHeaded(append([][]string{csvHeader}, l.Records()...)) }
+func (l List) CSV(header bool) string {
+	var b strings.Builder
+	w := csv.NewWriter(&b)
+	if header {
+		w.Write(csvHeader)
+	}
+	w.WriteAll(l.records()) // a strings.Builder does not fail, so neither does w
+	return b.String()
+}
 
-// Records returns the records of [List.CSV] cell by cell, without the header.
-func (l List) Records() [][]string {
+// records returns the records of [List.CSV] cell by cell, without the header.
+func (l List) records() [][]string {
 	var records [][]string
 	add := func(cells ...string) {
 		for i, c := range cells {
@@ -672,7 +703,7 @@ func (l List) Records() [][]string {
 			add("buy", item, "", "", "", b.Offer.Name, b.Offer.Store, money(b.Offer.Price), strconv.Itoa(b.Packs), money(b.Cost), strings.Join(names, " + "))
 		}
 		for _, c := range p.Cuts {
-			add("cut", c.Item.String(), "", c.Roll.String(), "", c.Offer, "", "", strconv.Itoa(c.Rolls), "", c.String())
+			add("cut", c.Pieces[0].Item.String(), "", c.Roll.String(), "", c.Offer, "", "", strconv.Itoa(c.Rolls), "", c.String())
 		}
 		for _, o := range p.Left {
 			add("left", o.Item.String(), "", o.Quantity.String(), "", "", "", "", "", "", "")
@@ -687,13 +718,6 @@ func (l List) Records() [][]string {
 		}
 	}
 	return records
-}
-
-func csvHeaded(records [][]string) string {
-	var b strings.Builder
-	w := csv.NewWriter(&b)
-	w.WriteAll(records) // a strings.Builder does not fail, so neither does w
-	return b.String()
 }
 
 // harmless returns s with an apostrophe before each sign by which a spreadsheet knows a

@@ -57,7 +57,7 @@ func TestListAddsUp(t *testing.T) {
 	var shares []shopping.Need
 	total := decimal.Zero
 	for _, p := range list.Purchases {
-		items = append(items, p.Items[0].String())
+		items = append(items, p.Shares[0].Item.String())
 		for _, s := range p.Shares {
 			needs := s.Need
 			shares = append(shares, needs)
@@ -67,7 +67,7 @@ func TestListAddsUp(t *testing.T) {
 		}
 		alone, err := shop.Cheapest(shares[len(shares)-len(p.Shares):]...)
 		if diff := cmp.Diff(alone, p); err != nil || diff != "" {
-			t.Errorf("%s: %v, -alone +together\n%s", p.Items[0], err, diff)
+			t.Errorf("%s: %v, -alone +together\n%s", p.Shares[0].Item, err, diff)
 		}
 	}
 	if want := []string{"picks", "bells", "garland", "ribbon", needs[6].Item.String()}; !slices.Equal(items, want) {
@@ -92,13 +92,13 @@ func TestListAddsUp(t *testing.T) {
 		t.Errorf("JSON: -list +back\n%s", diff)
 	}
 
-	records, err := csv.NewReader(strings.NewReader(list.CSV())).ReadAll()
+	records, err := csv.NewReader(strings.NewReader(list.CSV(true))).ReadAll()
 	if err != nil {
 		t.Fatal(err)
 	}
 	sum := decimal.Zero
-	if !cmp.Equal(records[1:], list.Records()) {
-		t.Errorf("with a header %q, without %q", records, list.Records())
+	if with, without := list.CSV(true), list.CSV(false); with != strings.Join(records[0], ",")+"\n"+without || !cmp.Equal(records[1:], list.Records()) {
+		t.Errorf("with a header %q, without %q", with, without)
 	}
 	var names []string
 	for _, r := range records[1:] {
@@ -134,7 +134,7 @@ func TestNoFormulaInCSV(t *testing.T) {
 			Shares: []shopping.Share{{Need: shopping.Need{Item: shopping.Item{Kind: shopping.Pick, Color: sign + "red"}, Room: sign + "hall", Basis: "a; " + sign + "1,|" + sign + "2"}}},
 			Buys:   []shopping.Buy{{Offer: shopping.Offer{Name: sign + "box", Pack: shopping.Quantity{Pieces: 2}}, Packs: 1}},
 		}
-		records, err := csv.NewReader(strings.NewReader(shopping.List{Purchases: []shopping.Purchase{p}}.CSV())).ReadAll()
+		records, err := csv.NewReader(strings.NewReader(shopping.List{Purchases: []shopping.Purchase{p}}.CSV(true))).ReadAll()
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -206,17 +206,20 @@ func TestListText(t *testing.T) {
 // A list that is not proved the cheapest says so.
 func TestListTextOfBound(t *testing.T) {
 	p := shopping.Purchase{
-		Items: []shopping.Item{{Kind: shopping.Garland}},
-		Cost:  cents(200),
-		Bound: cents(100),
-		Cuts:  []shopping.Cut{{Roll: units.Yard, Rolls: 1, Pieces: []shopping.Piece{{Quantity: ofLength(1, units.Yard)}}}},
+		Shares: []shopping.Share{{Need: shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Quantity: ofLength(1, units.Yard)}, Gets: ofLength(1, units.Yard)}},
+		Cost:   cents(200),
+		Bound:  cents(100),
+		Cuts:   []shopping.Cut{{Roll: units.Yard, Rolls: 1, Pieces: []shopping.Need{{Quantity: ofLength(1, units.Yard)}}}},
 	}
 	const want = `[ ] garland
+    needed                     1 of 3 ft
     nothing to buy
     use 1 x owned 3 ft whole
     could cost as little as         1.00
+
+total                               0.00
 `
-	if got := p.String(); got != want {
+	if got := (shopping.List{Purchases: []shopping.Purchase{p}}).String(); got != want {
 		t.Errorf("got\n%s", got)
 	}
 }

@@ -429,7 +429,7 @@ func TestShortestAndUncut(t *testing.T) {
 		t.Errorf("%v, %v", p, err)
 	}
 	s.Joins[ribbon] = shopping.Join{Shortest: 2 * units.Foot}
-	if p, err := s.Cheapest(n); err != nil || p.Buys[0].Packs != 1 || len(p.Cuts) != 1 || p.Cuts[0].Left != 3*units.Foot || len(p.Left) != 2 {
+	if p, err := s.Cheapest(n); err != nil || p.Buys[0].Packs != 1 || len(p.Cuts) != 1 || shopping.LeftOf(p.Cuts[0]) != 3*units.Foot || len(p.Left) != 2 {
 		t.Errorf("%v, %v", p, err)
 	}
 	var needs []shopping.Need
@@ -441,7 +441,7 @@ func TestShortestAndUncut(t *testing.T) {
 		t.Errorf("%v, %v", p, err)
 	}
 	for _, c := range p.Cuts {
-		if c.Left != 0 || len(c.Pieces) != 1 {
+		if shopping.LeftOf(c) != 0 || len(c.Pieces) != 1 {
 			t.Errorf("%v", c)
 		}
 	}

@@ -14,7 +14,6 @@ import (
 func (s Shop) pieces(c *checker, group []*line) (Purchase, error) {
 	p := Purchase{Cost: amount(0)}
 	for _, l := range group {
-		p.Items = append(p.Items, l.item)
 		for _, w := range l.wishes {
 			p.Shares = append(p.Shares, Share{Need: w.Need, Spare: w.spare})
 		}

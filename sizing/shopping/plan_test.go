@@ -143,7 +143,7 @@ func checkPlan(t *rapid.T, s shopping.Shop, l shopping.List) {
 		runs := map[string]units.Length{}
 		joints := map[string]units.Length{}
 		for _, c := range p.Cuts {
-			sum := c.Left
+			sum := shopping.LeftOf(c)
 			for _, q := range c.Pieces {
 				sum += units.Length(max(1, q.Quantity.Pieces)) * q.Quantity.Length
 				if q.Quantity.Pieces == 0 {
@@ -158,8 +158,8 @@ func checkPlan(t *rapid.T, s shopping.Shop, l shopping.List) {
 			if sum != c.Roll || c.Rolls < 1 {
 				t.Fatalf("%+v does not add up", c)
 			}
-			length[c.Item] -= units.Length(c.Rolls) * (c.Roll - c.Left)
-			used[c.Item] = true
+			length[c.Pieces[0].Item] -= units.Length(c.Rolls) * (c.Roll - shopping.LeftOf(c))
+			used[c.Pieces[0].Item] = true
 		}
 		for _, sh := range p.Shares {
 			pieces := 0

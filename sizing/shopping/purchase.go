@@ -13,7 +13,6 @@ import (
 // A Purchase is what to buy of one item, or of several that share a box or an owned piece,
 // and who gets what.
 type Purchase struct {
-	Items   []Item          `json:"items"`          // what it is, as in the needs
 	Shares  []Share         `json:"shares"`         // what each need gets, spares last
 	Owned   Quantity        `json:"owned,omitzero"` // what there is already, strands joined
 	Buys    []Buy           `json:"buys,omitempty"` // in the order of the offers; none if what is owned will do
@@ -82,69 +81,19 @@ type Buy struct {
 
 // A Cut is one way to use a strand or a roll, and how many of them are used that way.
 type Cut struct {
-	Item   Item         `json:"item"`            // what it is a strand of
 	Offer  string       `json:"offer,omitempty"` // the name of the offer it is bought as; empty if it is owned
 	Roll   units.Length `json:"roll"`            // its length
 	Rolls  int          `json:"rolls"`           // how many
-	Pieces []Piece      `json:"pieces"`          // what is cut from each, whole pieces first
-	Left   units.Length `json:"left"`            // what is left of each
+	Pieces []Need       `json:"pieces"`          // item, room and quantity of all cut from each: whole pieces, "2 of 54 in", then lengths to join, "6 ft"; the rest is left
 }
 
-// A Piece is what one room gets of a strand or a roll.
-type Piece struct {
-	Room     string   `json:"room,omitempty"` // the room of the need; may be empty
-	Quantity Quantity `json:"quantity"`       // whole pieces, "2 of 54 in"; or a length that is joined to others, "6 ft"
-}
-
-// Cheapest returns the purchase that covers the needs, all of one item, at the least cost.
-// What is owned is used first, once for all needs together; the rest is bought, as far as the
-// shelves go. Things of the other sort, pieces or lengths, are passed over.
-//
-// Where the shelves are short it buys what there is, and shares it: first the least of each
-// need, then as planned, in proportion (lengths: in the order of the needs). Spares come last.
-//
-// Each need for a running length is a run of its own. So n strands of lengths L with c
-// cuts come, for k runs together, to
-//
-//	ΣL - (n+c-k)·overlap
-//
-// with a cut at each end of a run but the last, c = k-1, unless it falls on the end of a
-// strand. An owned strand no longer than the overlap cannot be joined. One whole piece is
-// never joined from two. If an item is needed both ways, what the pieces leave of the rolls is
-// joined. The longest strands remain.
-//
-// Of equal cost it takes the purchase with the least surplus (rolls to cut: the least length
-// bought; several runs: the least length bought, each strand less the overlap), then the
-// fewest packs, then the most packs of the first offer, of the second, and so on.
-//
-// Bound is equal to Cost, the answer exact, for pieces, for whole pieces of one length, for
-// one run, and for several without overlap. Else the least cost lies between the two:
-// several runs with overlap (nearly always proved for up to 6 runs in whole feet); whole
-// pieces of several lengths (proved for up to 60 pieces of 8 lengths in steps of 3 in, and
-// mostly for odd inches); whole pieces beside runs; mixed boxes, numbers of types, and
-// lights. There the order of the offers breaks no tie. The cost is never above that of the
-// best single offer.
-func (s Shop) Cheapest(needs ...Need) (Purchase, error) {
-	c := newChecker("Shop.Cheapest")
-	if err := c.shop(s); err != nil {
-		return Purchase{}, err
+// left returns what is left of each.
+func (c Cut) left() units.Length {
+	left := c.Roll
+	for _, p := range c.Pieces {
+		left -= units.Length(max(1, p.Quantity.Pieces)) * p.Quantity.Length
 	}
-	if err := c.needs(needs); err != nil {
-		return Purchase{}, err
-	}
-	if len(needs) == 0 {
-		return Purchase{}, c.fail(units.ErrRange, "needs", "none", "at least 1")
-	}
-	for i, n := range needs {
-		if n.Item != needs[0].Item || n.MaxSize != needs[0].MaxSize {
-			return Purchase{}, c.fail(units.ErrFit, at("needs", i, "item"), n.Item.String(), "all of one item, "+strconv.Quote(needs[0].Item.String()))
-		}
-	}
-	l, err := s.list(c, wishes(needs))
-	if err != nil {
-		return Purchase{}, err
-	}
-	return l.Purchases[0], nil
+	return left
 }
 
 // needs checks each of needs by itself.

@@ -13,7 +13,7 @@ import (
 // Which boxes do I buy for 49 balls, in boxes of 6 at 5.00, 12 at 9.00 and 24 at 16.00?
 // By hand: two of 24 are one short, and another box of 6 makes it 54 for 37.00;
 // four of 12 and one of 6 are 41.00, and three of 24 are 48.00.
-func ExampleShop_Cheapest_question() {
+func ExampleShop_List_question() {
 	offer := func(name string, pieces int, price string) shopping.Offer {
 		return shopping.Offer{
 			Item: shopping.Item{Kind: shopping.Ornament}, Name: name,
@@ -23,7 +23,8 @@ func ExampleShop_Cheapest_question() {
 	shop := shopping.Shop{Offers: []shopping.Offer{
 		offer("box of 6", 6, "5.00"), offer("box of 12", 12, "9.00"), offer("box of 24", 24, "16.00"),
 	}}
-	p, _ := shop.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: 49}})
+	list, _ := shop.List([]shopping.Need{{Item: shopping.Item{Kind: shopping.Ornament}, Quantity: shopping.Quantity{Pieces: 49}}})
+	p := list.Purchases[0]
 	for _, b := range p.Buys {
 		fmt.Println(b.Packs, b.Offer.Name)
 	}
@@ -55,7 +56,7 @@ func ExampleShop_Fullest_question() {
 	needs := []shopping.Need{choice(stars), choice(bells)}
 	list, _ := shop.Fullest(needs)
 	for _, p := range list.Purchases {
-		fmt.Println(p.Shares[0].Gets, p.Items[0])
+		fmt.Println(p.Shares[0].Gets, p.Shares[0].Item)
 	}
 
 	shop.Budget = decimal.RequireFromString("20.00")

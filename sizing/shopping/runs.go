@@ -160,7 +160,7 @@ type joining struct {
 
 // part improves best, the packs for all runs joined to one line, if strands of
 // their own for some of the runs cost less. It tries, in the order that
-// [Shop.Cheapest] documents, all packs that fall short of one line by less than the
+// [Shop.List] documents, all packs that fall short of one line by less than the
 // joins that can be saved.
 func (c *checker) part(item Item, lengths []units.Length, packs []cover.Pack, stock itemStock, best joining) (joining, error) {
 	overlap := stock.join.Overlap
@@ -207,7 +207,7 @@ func (c *checker) part(item Item, lengths []units.Length, packs []cover.Pack, st
 }
 
 // walk improves best by packs of at least the size least, as do reports whether they will do. It tries
-// them in the order that [Shop.Cheapest] documents, with none begun where those before come to most,
+// them in the order that [Shop.List] documents, with none begun where those before come to most,
 // and reports whether it tried all that could be better. keep is called for each that is better.
 func (c *checker) walk(packs []cover.Pack, least, most int64, best joining, do func(counts []int64) bool, keep ...func(*joining)) (joining, bool) {
 	// What the packs from each one on come to at most, and their least price by length.

@@ -101,10 +101,8 @@ func TestBadShop(t *testing.T) {
 		{"too much owned", shopping.Shop{Owned: make([]shopping.Lot, 5001)}, units.ErrRange, "/owned", "5001", "at most 5000 entries"},
 	} {
 		for name, call := range map[string]func() error{
-			"Shop.Cheapest": func() error { _, err := tt.shop.Cheapest(picks(1)); return err },
-			"Shop.List":     func() error { _, err := tt.shop.List([]shopping.Need{picks(1)}); return err },
-			"Shop.Fullest":  func() error { _, err := tt.shop.Fullest([]shopping.Need{picks(1)}); return err },
-			"Shop.Filled":   func() error { _, err := tt.shop.Filled([]shopping.Need{picks(1)}, 50); return err },
+			"Shop.List":    func() error { _, err := tt.shop.List([]shopping.Need{picks(1)}); return err },
+			"Shop.Fullest": func() error { _, err := tt.shop.Fullest([]shopping.Need{picks(1)}); return err },
 		} {
 			want := &units.Error{Func: name, Field: tt.field, Value: tt.value, Want: tt.want}
 			checkError(t, tt.reason, call(), tt.err, want)
@@ -204,8 +202,7 @@ func TestBadNeeds(t *testing.T) {
 		{"owned length", []shopping.Need{need(shopping.Item{Kind: shopping.Ribbon, Type: "lace"}, shopping.Quantity{Pieces: 1})}, units.ErrFit, "/owned/1/quantity", "3 ft", "pieces, as it is needed"},
 	} {
 		for name, call := range map[string]func() error{
-			"Shop.Cheapest": func() error { _, err := shop.Cheapest(tt.needs...); return err },
-			"Shop.List":     func() error { _, err := shop.List(tt.needs); return err },
+			"Shop.List": func() error { _, err := shop.List(tt.needs); return err },
 		} {
 			want := &units.Error{Func: name, Field: tt.field, Value: tt.value, Want: tt.want}
 			checkError(t, tt.reason, call(), tt.err, want)
@@ -229,15 +226,11 @@ func TestBadNeeds(t *testing.T) {
 		hoard.Owned[i] = shopping.Lot{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 1_000_000}}
 	}
 	_, err = hoard.Cheapest(picks(1))
-	checkError(t, "a hoard", err, units.ErrRange, &units.Error{Func: "shopping.Shop.Cheapest", Field: "/owned", Value: "picks in all: 1001000000", Want: "at most 1000000000 pieces"})
+	checkError(t, "a hoard", err, units.ErrRange, &units.Error{Func: "shopping.Shop.List", Field: "/owned", Value: "picks in all: 1001000000", Want: "at most 1000000000 pieces"})
 	hoard.Owned = hoard.Owned[1:]
 	if p, err := hoard.Cheapest(picks(1)); err != nil || p.Surplus.Pieces != 999_999_999 {
 		t.Errorf("got %v, %v", p, err)
 	}
-	_, err = shop.Cheapest()
-	checkError(t, "no needs", err, units.ErrRange, &units.Error{Func: "shopping.Shop.Cheapest", Field: "needs", Value: "none", Want: "at least 1"})
-	_, err = shop.Cheapest(picks(1), garland(1))
-	checkError(t, "two items", err, units.ErrFit, &units.Error{Func: "shopping.Shop.Cheapest", Field: "/needs/1/item", Value: "garland", Want: `all of one item, "picks"`})
 	_, err = shop.List(make([]shopping.Need, 5001))
 	checkError(t, "too many needs", err, units.ErrRange, &units.Error{Func: "shopping.Shop.List", Field: "needs", Value: "5001", Want: "at most 5000 of them"})
 }
@@ -260,8 +253,6 @@ func TestBadOpenNeeds(t *testing.T) {
 	} {
 		_, err := shop.Fullest(tt.choices)
 		checkError(t, tt.reason, err, tt.err, &units.Error{Func: "shopping.Shop.Fullest", Field: tt.field, Value: tt.value, Want: tt.want})
-		_, err = shop.Filled(tt.choices, 0)
-		checkError(t, tt.reason, err, tt.err, &units.Error{Func: "shopping.Shop.Filled", Field: tt.field, Value: tt.value, Want: tt.want})
 	}
 
 	budget := func(d decimal.Decimal) error {
@@ -283,22 +274,17 @@ func TestBadOpenNeeds(t *testing.T) {
 	if err := budget(decimal.New(1, 9)); err != nil {
 		t.Error(err)
 	}
-	for _, percent := range []int{-1, 101} {
-		_, err := shop.Filled(nil, percent)
-		checkError(t, "percent", err, units.ErrRange, &units.Error{Func: "shopping.Shop.Filled", Field: "percent", Value: strconv.Itoa(percent), Want: "0 to 100"})
-	}
-
 	many := make([]shopping.Need, 101)
 	for i := range many {
 		many[i] = shopping.Need{Item: shopping.Item{Kind: shopping.Ornament, Type: strconv.Itoa(i)}, Open: units.Range[int]{Max: 1}}
 	}
-	_, err := shop.Filled(many, 100)
-	checkError(t, "101 open", err, units.ErrLimit, &units.Error{Func: "shopping.Shop.Filled", Field: "needs", Value: "101", Want: "at most 100 of them open"})
-	if _, err = shop.Filled(many[:100], 0); err != nil {
+	_, err := shop.Fullest(many)
+	checkError(t, "101 open", err, units.ErrLimit, &units.Error{Func: "shopping.Shop.Fullest", Field: "needs", Value: "101", Want: "at most 100 of them open"})
+	if _, err = shop.Fullest(many[:100]); err != nil {
 		t.Error(err)
 	}
-	_, err = shop.Filled([]shopping.Need{open(picks(0), 1_000_000), open(balls(0), 1)}, 0)
-	checkError(t, "too many counts", err, units.ErrLimit, &units.Error{Func: "shopping.Shop.Filled", Field: "needs", Value: "1000001", Want: "at most 1000000 pieces open in all"})
+	_, err = shop.Fullest([]shopping.Need{open(picks(0), 1_000_000), open(balls(0), 1)})
+	checkError(t, "too many counts", err, units.ErrLimit, &units.Error{Func: "shopping.Shop.Fullest", Field: "needs", Value: "1000001", Want: "at most 1000000 pieces open in all"})
 }
 
 func TestShelfText(t *testing.T) {
@@ -332,7 +318,7 @@ func TestNoPrice(t *testing.T) {
 		_, err := s.Cheapest(picks(1))
 		return err
 	}
-	want := &units.Error{Func: "shopping.Shop.Cheapest", Field: "/offers/0/price", Value: "none", Want: "a price, written out even if it is 0"}
+	want := &units.Error{Func: "shopping.Shop.List", Field: "/offers/0/price", Value: "none", Want: "a price, written out even if it is 0"}
 	checkError(t, "left out", read(``), units.ErrRange, want)
 	checkError(t, "null", read(`,"price":null`), units.ErrRange, want)
 	for _, price := range []string{`0`, `"0"`, `"0.00"`} {

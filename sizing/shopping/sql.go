@@ -10,7 +10,7 @@ import (
 // Value returns the text of k.
 func (k Kind) Value() (driver.Value, error) { return sqltext.Value(k) }
 
-// Scan reads a text as [ParseKind] does. Anything but a string or bytes, NULL too, is an
+// Scan reads a text as [Kind.UnmarshalText] does. Anything but a string or bytes, NULL too, is an
 // error wrapping [units.ErrSyntax].
 func (k *Kind) Scan(src any) error { return sqltext.Scan("shopping.Kind.Scan", src, k) }
 

@@ -53,7 +53,7 @@ func purchaseWork(c *tally.Tally, s Shop, needs []Need, work, items int64) (Purc
 		c.Add(int64(b.Packs), price(b.Offer.Price))
 	}
 	for _, cut := range p.Cuts {
-		c.Add(int64(cut.Rolls), int64(cut.Left), int64(len(cut.Pieces)))
+		c.Add(int64(cut.Rolls), int64(cut.left()), int64(len(cut.Pieces)))
 	}
 	return p, err
 }

@@ -333,7 +333,7 @@ func (s *sheet) buy(list shopping.List) {
 	var owned []string
 	for _, p := range list.Purchases {
 		if p.Owned != (shopping.Quantity{}) {
-			owned = append(owned, s.lot(p.Items[0], p.Owned))
+			owned = append(owned, s.lot(p.Shares[0].Item, p.Owned))
 		}
 	}
 	var also []string
@@ -445,7 +445,7 @@ func (s *sheet) gets(shares []shopping.Share) []get {
 			for _, p := range s.plan.Basket.Purchases {
 				for _, c := range p.Cuts {
 					for _, piece := range c.Pieces {
-						if c.Item.Kind == n.Item.Kind && piece.Room == n.Room {
+						if piece.Item.Kind == n.Item.Kind && piece.Room == n.Room {
 							g.cuts = append(g.cuts, s.cut(c, piece))
 						}
 					}
@@ -458,7 +458,7 @@ func (s *sheet) gets(shares []shopping.Share) []get {
 }
 
 // cut says what a room gets of a strand.
-func (s *sheet) cut(c shopping.Cut, piece shopping.Piece) string {
+func (s *sheet) cut(c shopping.Cut, piece shopping.Need) string {
 	roll := s.length(c.Roll) + " strand"
 	if c.Offer == "" {
 		roll = "your own " + roll

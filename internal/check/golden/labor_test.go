@@ -71,7 +71,7 @@ func laborPage(p *page) {
 		r.Price["hour"], r.Price["visit"], r.Price["consultation"] = hundredths(d.upTo(10_000)), hundredths(d.upTo(10_000)), hundredths(d.upTo(20_000))
 		cost, minutes, visits := hundredths(d.upTo(100_000)), d.upTo(1000), d.upTo(4)
 		item := shopping.Item{Kind: shopping.Pick}
-		list := shopping.List{Total: cost, Purchases: []shopping.Purchase{{Items: []shopping.Item{item}, Cost: cost, Buys: []shopping.Buy{{Offer: shopping.Offer{Item: item, Name: "box"}, Packs: 1}}}}}
+		list := shopping.List{Total: cost, Purchases: []shopping.Purchase{{Shares: []shopping.Share{{Need: shopping.Need{Item: item}}}, Cost: cost, Buys: []shopping.Buy{{Offer: shopping.Offer{Item: item, Name: "box"}, Packs: 1}}}}}
 		options, err := r.Quote(list, []labor.Task{{Minutes: minutes, People: 1}}, nil, visits)
 		p.add("quote cost %s, %d min at %s, %d visits at %s, consultation %s, %s, %d places = %s", dec(cost), minutes, dec(r.Price["hour"]), visits, dec(r.Price["visit"]), dec(r.Price["consultation"]), strings.Join(text, ", "), r.Places,
 			or(func(all []labor.Option) string {
@@ -121,7 +121,7 @@ func laborPage(p *page) {
 			return []shopping.Lot{{Item: item, Quantity: shopping.Quantity{Pieces: n}}}
 		}
 		own, pack, packs, lost := d.upTo(50), 1+d.upTo(24), 1+d.upTo(5), d.upTo(60)
-		list := shopping.List{Purchases: []shopping.Purchase{{Items: []shopping.Item{item}, Buys: []shopping.Buy{{Offer: shopping.Offer{Item: item, Name: "box", Pack: shopping.Quantity{Pieces: pack}}, Packs: packs}}}}}
+		list := shopping.List{Purchases: []shopping.Purchase{{Buys: []shopping.Buy{{Offer: shopping.Offer{Item: item, Name: "box", Pack: shopping.Quantity{Pieces: pack}}, Packs: packs}}}}}
 		lots, err := labor.NextStock(pieces(own), list, pieces(lost))
 		p.add("own %d, buy %d x %d, lose %d = %s", own, packs, pack, lost, or(func(lots []shopping.Lot) string {
 			n := 0

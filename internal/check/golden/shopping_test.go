@@ -101,36 +101,54 @@ func bought(w wish, x shopping.Purchase) string {
 		for _, q := range c.Pieces {
 			pieces = append(pieces, held(q.Quantity))
 		}
-		s += fmt.Sprintf(", cut %d x %s into %s, %s left", c.Rolls, nm(c.Roll), strings.Join(pieces, " and "), nm(c.Left))
+		s += fmt.Sprintf(", cut %d x %s into %s, %s left", c.Rolls, nm(c.Roll), strings.Join(pieces, " and "), nm(c.left))
 	}
 	return s
 }
 
+// A cutting is a cut and what is left of each roll.
+type cutting struct {
+	shopping.Cut
+	left units.Length
+}
+
 // wholes returns the cuts of whole pieces whoever gets them, and equal ones together.
-func wholes(cuts []shopping.Cut) (all []shopping.Cut) {
+func wholes(cuts []shopping.Cut) (all []cutting) {
 	for _, c := range cuts {
-		var pieces []shopping.Piece
+		var pieces []shopping.Need
+		left := c.Roll
 		for _, q := range c.Pieces {
+			left -= units.Length(max(1, q.Quantity.Pieces)) * q.Quantity.Length
 			k := len(pieces) - 1
 			switch {
 			case q.Quantity.Pieces == 0: // joined
 			case k >= 0 && pieces[k].Quantity.Length == q.Quantity.Length:
 				pieces[k].Quantity.Pieces += q.Quantity.Pieces
 			default:
-				pieces = append(pieces, shopping.Piece{Quantity: q.Quantity})
+				pieces = append(pieces, shopping.Need{Quantity: q.Quantity})
 			}
 		}
 		if pieces == nil {
 			continue
 		}
 		c.Pieces = pieces
-		if k := len(all) - 1; k >= 0 && all[k].Offer == c.Offer && all[k].Roll == c.Roll && all[k].Left == c.Left && slices.Equal(all[k].Pieces, pieces) {
+		same := func(a, b shopping.Need) bool { return a.Quantity == b.Quantity }
+		if k := len(all) - 1; k >= 0 && all[k].Offer == c.Offer && all[k].Roll == c.Roll && all[k].left == left && slices.EqualFunc(all[k].Pieces, pieces, same) {
 			all[k].Rolls += c.Rolls
 			continue
 		}
-		all = append(all, c)
+		all = append(all, cutting{c, left})
 	}
 	return all
+}
+
+// filled returns needs that are planned so full, by the formula in the documentation of Shop.Fullest.
+func filled(needs []shopping.Need, percent int) []shopping.Need {
+	for i := range needs {
+		n := &needs[i]
+		n.Quantity.Pieces, n.Open = n.Open.Min+((n.Open.Max-n.Open.Min)*percent+99)/100, units.Range[int]{}
+	}
+	return needs
 }
 
 // errShort and errBudget are for what is a result: the lines have one word for it.
@@ -152,7 +170,11 @@ func lacking(l shopping.List, err error) (shopping.List, error) {
 // cheapest adds the purchase for one item.
 func cheapest(p *page, kind string, w wish) {
 	s, needs := shop(w)
-	x, err := s.Cheapest(needs...)
+	l, err := s.List(needs)
+	var x shopping.Purchase
+	if err == nil {
+		x = l.Purchases[0]
+	}
 	if _, short := lacking(shopping.List{Purchases: []shopping.Purchase{x}}, err); short != nil {
 		err = short
 	}
@@ -297,7 +319,7 @@ func shoppingPage(p *page) {
 			continue
 		}
 		percent := d.upTo(101)
-		p.add("filled to %d: %s = %s", percent, strings.Join(texts, "; "), or(listed(wishes))(lacking(s.Filled(needs, percent))))
+		p.add("filled to %d: %s = %s", percent, strings.Join(texts, "; "), or(listed(wishes))(lacking(s.List(filled(needs, percent)))))
 	}
 	for _, text := range []string{"27", "81 ft", "4 of 54 in", "4 of 4 ft 6 in", "0", "1 of 1 nm", "", "27 pieces", "-4", "1e3", "2 x 9 ft", "3 of", "of 3 ft", "7'6\""} {
 		q, err := shopping.ParseQuantity(text)

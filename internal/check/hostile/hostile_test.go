@@ -535,7 +535,7 @@ func resolves(v reflect.Value, pointer string) bool {
 			}
 		}
 	case reflect.Slice, reflect.Array:
-		if _, err := shopping.ParseKind(token); err == nil && v.Kind() == reflect.Array {
+		if err := new(shopping.Kind).UnmarshalText([]byte(token)); err == nil && v.Kind() == reflect.Array {
 			return true
 		}
 		if i, err := strconv.Atoi(token); err == nil && i >= 0 && i < v.Len() && strconv.Itoa(i) == token {

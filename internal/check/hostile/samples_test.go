@@ -21,7 +21,7 @@ var packageFunctions = []any{
 	sizing.CommonLook, sizing.CommonPractice, sizing.Cover, sizing.Format[sizing.Look], sizing.LadderFor, sizing.Topper, sizing.TradeHeight,
 	job.CommonPractice,
 	labor.NextStock, labor.ParseDate, labor.StartingRates,
-	shopping.ParseItem, shopping.ParseKind, shopping.ParseQuantity,
+	shopping.ParseItem, shopping.ParseQuantity,
 	units.AreaOf, units.Ceil[units.Length], units.Decimal[units.Length], units.Floor[units.Length], units.FromDecimal[units.Length], units.FromFloat[units.Mass],
 	units.ParseArea, units.ParseLength, units.ParseMass, units.ParsePower, units.Round[units.Length],
 }
@@ -122,7 +122,7 @@ var usual = map[string]any{
 	"mantel.Look.Scan": "traditional", "mantel.Run.Below.along": units.Foot, "mantel.Stairs.newel": mantel.Point{}, "mantel.Stairs.balusters": 15, "mantel.Stairs.each": 4, "mantel.Door.swags": 2,
 	"palette.ParseColor":            "crimson",
 	"palette.ParseSwatch":           "barn red=#7c0a02:shiny",
-	"sizing.TreeKind.UnmarshalText": []byte("metal"), "shopping.ParseItem": "picks", "shopping.ParseKind": "picks", "units.Style.Scan": "metric", "units.Style.UnmarshalText": []byte("metric"), "mantel.Mantel.FindDrops.garland": 14 * units.Foot,
+	"sizing.TreeKind.UnmarshalText": []byte("metal"), "shopping.ParseItem": "picks", "units.Style.Scan": "metric", "units.Style.UnmarshalText": []byte("metric"), "mantel.Mantel.FindDrops.garland": 14 * units.Foot,
 	"shopping.ParseQuantity": "4 of 54 in", "palette.Rules.ParsePalette": "crimson,forestgreen",
 	"units.ParseArea": "12 sq ft", "units.ParseLength": "7 ft", "units.ParseMass": "3 lb", "units.ParsePower": "4.8 W",
 	"units.Area.UnmarshalText": []byte("12 sq ft"), "units.Mass.UnmarshalText": []byte("3 lb"), "units.Power.UnmarshalText": []byte("5 W"),
