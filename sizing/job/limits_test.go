@@ -67,3 +67,19 @@ func TestHowManyWillDo(t *testing.T) {
 		t.Errorf("%v, want %v", got, want)
 	}
 }
+
+// A fault inside a table of the house, or of the shop, does not hide the next one.
+func TestFaultsInTables(t *testing.T) {
+	r := job.Request{House: job.CommonPractice(), Trees: []job.Tree{{Tree: sizing.Tree{Height: 200 * units.Foot}}}}
+	r.House.Trees.PerFoot[shopping.Pick].Pieces = -1
+	r.Shop.Joins = map[shopping.Item]shopping.Join{{Kind: shopping.Garland}: {Overlap: -1}}
+	_, err := job.Make(r)
+	fields := map[string]bool{}
+	for _, f := range job.Faults(err) {
+		fields[f.Field] = true
+	}
+	want := map[string]bool{"/house/trees/perFoot/picks": true, "/shop/joins/garland/overlap": true, "/trees/0/height": true}
+	if !maps.Equal(fields, want) {
+		t.Errorf("%v, want %v", fields, want)
+	}
+}
