@@ -9,8 +9,11 @@ import (
 	"example.com/fircone/units"
 )
 
-// many are so many pieces that a hundredth of them is what room at an edge is worth.
-const many = 1000
+const (
+	many     = 1000      // pieces, of which a hundredth is what room at an edge is worth
+	aMany    = 7000      // of which a layout takes little time,
+	manyMore = 4 * aMany // and of which it takes as long as a whole search does there
+)
 
 // deepest is how far the largest pieces are set back, as a share of the way from
 // the tips to the trunk.
@@ -20,7 +23,7 @@ const deepest = 1.0 / 3
 type arrangement struct {
 	stand
 	spots []spot
-	who   []int32   // the piece at each spot
+	who   []int32   // the kind at each spot
 	depth []float64 // of each spot
 }
 
@@ -37,39 +40,72 @@ func (l Layout) arrange(fn string, pieces []shopping.Lot) (arrangement, error) {
 	if a, ok := s.arrange(kinds, total, false); ok {
 		return a, nil
 	}
-	// More than would cover the surface need not be tried, and among many a hundredth
-	// is near enough.
-	fit, over := 0, total
+	return arrangement{}, &units.Error{
+		Func: "placement." + fn, Field: "pieces", Value: strconv.Itoa(total),
+		Want: "at most " + strconv.Itoa(s.most(kinds, total)) + " in these proportions", Err: units.ErrFit,
+	}
+}
+
+// most returns how many of total pieces fit, in the proportions of kinds. It takes less
+// trouble than a layout does, which may fit a few more of several sizes.
+func (s stand) most(kinds []kind, total int) (fit int) {
+	// More than would cover the surface need not be tried.
+	over := total
 	if c := cover(kinds); c > s.area() {
 		over = min(over, int(float64(total)*s.area()/c)+1)
 	}
-	// Few are found by halving. Of many, as many fit as would if all were the largest, about
-	// nine tenths of what would cover the surface; and the steps from there grow.
-	next, step := (fit+over)/2, over
+	next, grow := 0, 1
 	if over > many {
+		kinds = bySizes(kinds)
+	}
+	switch {
+	case over > manyMore:
+		// Fewer larger ones are tried sooner, and a little less of them fit.
+		scale := float64(over) / aMany
+		fewer := int(float64(total) / scale)
+		larger := share(kinds, fewer, total)
+		for i := range larger {
+			larger[i].radius *= math.Sqrt(scale)
+		}
+		next = int(float64(s.most(larger, fewer)) * scale * (1 - 1.0/256))
+	case over > many:
+		// If all were the largest, nine tenths of what would cover the surface.
 		largest := 0.0
 		for _, k := range kinds {
 			if k.count > 0 {
 				largest = max(largest, k.radius)
 			}
 		}
-		next = min(max(int(0.9*s.area()/float64(2*math.Sqrt(3)*largest*largest)), 1), over-1)
-		step = over / 64
+		next = int(0.9 * s.area() / float64(2*math.Sqrt(3)*largest*largest))
 	}
 	for over-fit > 1+fit/128 {
-		if _, ok := s.arrange(share(kinds, next, total), next, true); ok {
+		if next <= fit || next >= over {
+			next = (fit + over) / 2
+		}
+		shared := share(kinds, next, total)
+		a, ok := s.arrange(shared, next, true)
+		if ok {
 			fit = next
-			next = min(fit+step, (fit+over)/2)
 		} else {
 			over = next
-			next = max(over-step, (fit+over)/2)
 		}
-		step *= 2
+		if over <= many {
+			continue
+		}
+		// How tight many are says, to about a hundredth, how many would just touch. Where that
+		// does not help, the steps grow.
+		step := grow * (1 + fit/128)
+		touching := int(float64(next) * a.tight(shared))
+		switch {
+		case ok && touching > fit+step || !ok && touching < over-step:
+			next = touching
+		case ok:
+			next, grow = fit+step, 2*grow
+		default:
+			next, grow = over-step, 2*grow
+		}
 	}
-	return arrangement{}, &units.Error{
-		Func: "placement." + fn, Field: "pieces", Value: strconv.Itoa(total),
-		Want: "at most " + strconv.Itoa(fit) + " in these proportions", Err: units.ErrFit,
-	}
+	return fit
 }
 
 // cover returns the least area that disks of the sizes of kinds need, if all were
@@ -202,6 +238,23 @@ func (s stand) within(radius float64, kinds []kind, n int, quick bool) (a arrang
 	return a, a.clear(kinds)
 }
 
+// bySizes returns kinds without types and colors, which have no say in whether they fit.
+func bySizes(kinds []kind) (sizes []kind) {
+	for _, k := range kinds {
+		if k.count == 0 {
+			continue
+		}
+		k.class[0], k.class[1] = -1, -1
+		at := slices.IndexFunc(sizes, func(s kind) bool { return s.class == k.class })
+		if at < 0 {
+			at = len(sizes)
+			sizes = append(sizes, kind{class: k.class, radius: k.radius, rank: k.rank, deep: k.deep})
+		}
+		sizes[at].count += k.count
+	}
+	return sizes
+}
+
 // clear brings pieces that would touch others back to the tips, and reports
 // whether that is enough.
 func (a arrangement) clear(kinds []kind) bool {
@@ -240,6 +293,35 @@ func (a arrangement) clear(kinds []kind) bool {
 		}
 	}
 	return true
+}
+
+// tight returns the least square of the distance of two pieces at the tips, as a share of
+// that at which they touch, up to roomy. It is 0 where none have a place.
+func (a arrangement) tight(kinds []kind) float64 {
+	const roomy = 1.5
+	if a.who == nil {
+		return 0
+	}
+	largest := 0.0
+	at := make([]vec, len(a.spots))
+	for i, p := range a.spots {
+		largest = max(largest, kinds[a.who[i]].radius)
+		at[i] = a.at(p)
+	}
+	cells := newIndex(a.surface, 2*roomy*largest)
+	cells.fill(a.spots)
+	least := roomy
+	var near []int32
+	for i, p := range a.spots {
+		near = cells.near(near[:0], p)
+		for _, j := range near {
+			r := kinds[a.who[i]].radius + kinds[a.who[j]].radius
+			if square := dist2(at[i], at[j]); int(j) != i && square < least*r*r {
+				least = square / (r * r)
+			}
+		}
+	}
+	return least
 }
 
 // set returns where the piece at spot i is.

@@ -217,7 +217,7 @@ func (a *assignment) prepare() {
 	a.listed = min(a.listed, float64(farthest*farthest*d*d))
 	reach := math.Sqrt(a.listed)
 	a.around = make([][]neighbor, n)
-	var found []neighbor
+	var found, listed []neighbor // the second in long pieces
 	for i, p := range a.spots {
 		a.found = a.index.inside(a.found[:0], p, reach)
 		found = found[:0]
@@ -227,7 +227,12 @@ func (a *assignment) prepare() {
 			}
 		}
 		slices.SortFunc(found, nearer)
-		a.around[i] = slices.Clone(found)
+		if len(listed)+len(found) > cap(listed) {
+			listed = make([]neighbor, 0, max(len(found), 1<<14))
+		}
+		from := len(listed)
+		listed = append(listed, found...)
+		a.around[i] = listed[from:]
 	}
 	for i, k := range a.who {
 		for l, c := range a.kinds[k].class {

@@ -44,6 +44,12 @@ type pattern struct {
 	leveling float64 // how far toward its height each place moves in one sweep
 }
 
+// A height is how far down the place with a number is.
+type height struct {
+	slant float64
+	spot  int32
+}
+
 // even returns n places of f, as far apart as they go, none of them within
 // margin of the edges at the top and the bottom.
 //
@@ -96,6 +102,40 @@ func (f surface) even(n int, margin float64) []spot {
 	return best
 }
 
+// sortFlat sorts list, in which few are at one slant, as an insertion sort does: what is
+// not less stays in order. It takes time proportional to the length of the list.
+func sortFlat[T any](list []T, slant func(T) float64, less func(p, q T) bool) {
+	lo, hi := math.Inf(1), math.Inf(-1)
+	for _, p := range list {
+		lo, hi = min(lo, slant(p)), max(hi, slant(p))
+	}
+	bin := func(p T) int { return int((slant(p) - lo) / (hi - lo) * float64(len(list))) }
+	if !(lo < hi) {
+		bin = func(T) int { return 0 }
+	}
+	start := make([]int32, len(list)+2)
+	for _, p := range list {
+		start[bin(p)+1]++
+	}
+	for i := range len(list) {
+		start[i+1] += start[i]
+	}
+	sorted := make([]T, len(list))
+	for _, p := range list {
+		b := bin(p)
+		sorted[start[b]] = p
+		start[b]++
+	}
+	for i, p := range sorted {
+		j := i
+		for ; j > 0 && less(p, sorted[j-1]); j-- {
+			sorted[j] = sorted[j-1]
+		}
+		sorted[j] = p
+	}
+	copy(list, sorted)
+}
+
 // fair returns the fault of n places up to which no further patterns are tried. Few
 // places are never without fault: each is a large share of its eighth.
 func (f surface) fair(n int) float64 { return max(0.04, 4/float64(n)) }
@@ -143,7 +183,9 @@ func (f surface) cut(n, k int) (pattern, bool) {
 			}
 		}
 	}
-	slices.SortFunc(points, func(p, q spot) int { return cmp.Or(cmp.Compare(p.slant, q.slant), cmp.Compare(p.azimuth, q.azimuth)) })
+	sortFlat(points, func(p spot) float64 { return p.slant }, func(p, q spot) bool {
+		return p.slant < q.slant || p.slant == q.slant && p.azimuth < q.azimuth
+	})
 	before := func(slant float64) int {
 		i, _ := slices.BinarySearchFunc(points, slant, func(p spot, slant float64) int { return cmp.Compare(p.slant, slant) })
 		return i
@@ -190,42 +232,65 @@ func (f surface) relax(p pattern, n int, margin, inset float64) []spot {
 	side := min(f.inset(n, d), half)
 	wide := f
 	wide.top, wide.bottom = max(f.top-float64(beyond*d), 0), f.bottom+float64(beyond*d)
-	at := make([]vec, len(p.spots))
 	spots := p.spots
+	at, turned := make([]vec, len(spots)), make([]turn, len(spots))
 	for i := range spots {
 		spots[i].slant = max(spots[i].slant, d/8)
-		at[i] = f.at(spots[i])
+		turned[i] = turnTo(spots[i].azimuth)
+		at[i] = f.turnedAt(spots[i].slant, turned[i])
 	}
 	cells := newIndex(wide, float64(firstTarget*d))
-	var near []int32
+	var spans [9]span
+	placed := make([]vec, len(spots)) // at, in the order of the cells
+	slot := make([]int32, len(spots)) // of each place in that
+	own := make([]height, 0, n)
 	sweeps := sweeps
 	if n > manySpots {
 		sweeps = manySweeps
 	}
 	for sweep := range sweeps {
 		if from <= sweep && sweep < until {
-			f.level(spots, at, p, n, lo, hi)
+			own = own[:0]
+			for i, s := range spots {
+				if p.own[i] {
+					own = append(own, height{s.slant, int32(i)})
+				}
+			}
+			sortFlat(own, func(h height) float64 { return h.slant }, func(p, q height) bool { return p.slant < q.slant })
+			// A little toward the heights at which each has its share of the surface: out of the
+			// rows that lie along the edges.
+			for k, h := range own {
+				slant := h.slant + float64(p.leveling*(f.share(float64(k)+0.5, n)-h.slant))
+				slant = min(max(slant, lo), hi)
+				spots[h.spot].slant, at[h.spot] = slant, f.turnedAt(slant, turned[h.spot])
+			}
 		}
 		cells.fill(spots)
+		for k, i := range cells.items {
+			placed[k], slot[i] = at[i], int32(k)
+		}
 		target := float64(d * (firstTarget + float64((lastTarget-firstTarget)*float64(sweep)/float64(sweeps-1))))
 		for i, s := range spots {
-			near = cells.near(near[:0], s)
+			u := at[i]
 			var x, y, z float64 // the sum of pushes
-			for _, j := range near {
-				square := dist2(at[i], at[j])
-				if square >= target*target || square == 0 { // itself, for one
-					continue
+			k := cells.spans(&spans, s)
+			for _, span := range spans[:k] {
+				for _, v := range placed[span.from:span.to] {
+					square := dist2(u, v)
+					if square >= target*target || square == 0 { // itself, for one
+						continue
+					}
+					dist := math.Sqrt(square)
+					w := (target - dist) / dist
+					x += float64(w * (u.x - v.x))
+					y += float64(w * (u.y - v.y))
+					z += float64(w * (u.z - v.z))
 				}
-				dist := math.Sqrt(square)
-				w := (target - dist) / dist
-				x += float64(w * (at[i].x - at[j].x))
-				y += float64(w * (at[i].y - at[j].y))
-				z += float64(w * (at[i].z - at[j].z))
 			}
 			if x == 0 && y == 0 && z == 0 && sweep > 0 {
 				continue
 			}
-			s = f.move(s, at[i], vec{x, y, z})
+			s = f.move(s, u, vec{x, y, z})
 			switch {
 			case p.own[i]:
 				s.slant = min(max(s.slant, lo), hi)
@@ -238,34 +303,18 @@ func (f surface) relax(p pattern, n int, margin, inset float64) []spot {
 				half := max(f.arc/2-side/(s.slant*f.sin), 0)
 				s.azimuth = min(max(s.azimuth, -half), half)
 			}
-			spots[i], at[i] = s, f.at(s)
+			turned[i] = turnTo(s.azimuth)
+			spots[i], at[i] = s, f.turnedAt(s.slant, turned[i])
+			placed[slot[i]] = at[i]
 		}
 	}
-	own := make([]spot, 0, n)
+	found := make([]spot, 0, n)
 	for i, s := range spots {
 		if p.own[i] {
-			own = append(own, s)
+			found = append(found, s)
 		}
 	}
-	return own
-}
-
-// level moves the places of p that are on f a little toward the heights at which each
-// has its share of the surface: out of the rows that lie along the edges.
-func (f surface) level(spots []spot, at []vec, p pattern, n int, lo, hi float64) {
-	own := make([]int, 0, n)
-	for i := range spots {
-		if p.own[i] {
-			own = append(own, i)
-		}
-	}
-	slices.SortStableFunc(own, func(i, j int) int { return cmp.Compare(spots[i].slant, spots[j].slant) })
-	for k, i := range own {
-		s := spots[i]
-		s.slant += float64(p.leveling * (f.share(float64(k)+0.5, n) - s.slant))
-		s.slant = min(max(s.slant, lo), hi)
-		spots[i], at[i] = s, f.at(s)
-	}
+	return found
 }
 
 // fault returns what is wrong with spots: how far the distances to the nearest other

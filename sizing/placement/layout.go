@@ -129,8 +129,9 @@ func (s stand) place(item shopping.Item, p spot, depth float64) Place {
 // touch, and none reaches above the bare tip or below the lowest branches.
 //
 // At most 100,000 pieces, of up to 10 ft across. Those without a size take no room.
-// If they do not all fit, the error wraps [units.ErrFit] and says how many would in
-// these proportions: exactly up to about 100, within 1 % above.
+// If they do not all fit, the error wraps [units.ErrFit] and says how many do in
+// these proportions: of one size exactly up to about 100, and within 1 % above; of several
+// sizes, a few more may.
 //
 // Source: common practice; how deep and how low is our own choice.
 func (l Layout) Places(pieces []shopping.Lot) ([]Place, error) {

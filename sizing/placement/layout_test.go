@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -422,4 +423,102 @@ func BenchmarkGrowth(b *testing.B) {
 			b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N)/float64(n), "ns/place")
 		})
 	}
+}
+
+// What is said to fit does, of many in types and colors too, and 4 % more does not; of one
+// size, not even 1 %.
+func TestHowMany(t *testing.T) {
+	for _, c := range []struct{ n, sizes int }{{96, 1}, {1_500, 3}, {10_000, 2}, {27_000, 1}, {40_000, 3}} {
+		if c.sizes > 1 && c.n != 40_000 && testing.Short() {
+			continue
+		}
+		pieces := tooMany(c.n, c.sizes)
+		_, err := hall.Places(pieces)
+		var fit int
+		if err == nil {
+			t.Fatalf("%d fit", c.n)
+		}
+		if _, err := fmt.Sscanf(err.(*units.Error).Want, "at most %d in these proportions", &fit); err != nil {
+			t.Fatal(err)
+		}
+		if got := places(t, hall, less(pieces, fit)); len(got) != fit {
+			t.Errorf("%d placed, %d fit", len(got), fit)
+		}
+		more := max(fit/25, 1)
+		if c.sizes == 1 {
+			more = max(fit/100, 1)
+		}
+		if _, err := hall.Places(less(pieces, fit+more)); !errors.Is(err, units.ErrFit) {
+			t.Errorf("%d fit, and %d more: %v", fit, more, err)
+		}
+	}
+}
+
+// Of 2,000 pieces one is too large for the tree, and as many as have none of it fit.
+func TestHowManySmall(t *testing.T) {
+	lot := func(typ string, size units.Length, n int) shopping.Lot {
+		return shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: typ, Size: size}, Quantity: shopping.Quantity{Pieces: n}}
+	}
+	_, err := hall.Places([]shopping.Lot{lot("huge", 9*units.Foot, 10), lot("none", units.Inch, 0), lot("small", units.Inch/4, 19_990)})
+	var fit int
+	if err == nil {
+		t.Fatal("a ball of 9 ft fits a tree of 9 ft")
+	}
+	if _, err := fmt.Sscanf(err.(*units.Error).Want, "at most %d in these proportions", &fit); err != nil || fit < 1984 || fit > 1999 {
+		t.Errorf("%d fit: %v", fit, err)
+	}
+}
+
+// less returns pieces with their counts brought down in proportion to n.
+func less(pieces []shopping.Lot, n int) []shopping.Lot {
+	total, sum, given := 0, 0, 0
+	for _, p := range pieces {
+		total += p.Quantity.Pieces
+	}
+	pieces = slices.Clone(pieces)
+	for i, p := range pieces {
+		sum += p.Quantity.Pieces
+		pieces[i].Quantity.Pieces = sum*n/total - given
+		given = sum * n / total
+	}
+	return pieces
+}
+
+// How many fit, told of more than fit, takes under a second.
+func BenchmarkHowMany(b *testing.B) {
+	for _, n := range []int{1_000, 27_000, 99_000} {
+		for sizes := 1; sizes <= 3; sizes++ {
+			b.Run(fmt.Sprintf("pieces/%d/sizes/%d", n, sizes), func(b *testing.B) {
+				pieces := tooMany(n, sizes)
+				for b.Loop() {
+					if _, err := hall.Places(pieces); !errors.Is(err, units.ErrFit) {
+						b.Fatal(err)
+					}
+				}
+			})
+		}
+	}
+}
+
+// tooMany returns n pieces of so many sizes, each in four types and colors, a quarter more
+// than would cover the tree of the hall.
+func tooMany(n, sizes int) (pieces []shopping.Lot) {
+	area, err := hall.Tree.DressedArea()
+	if err != nil {
+		panic(err)
+	}
+	squares := 0 // of the sizes, in tenths of the largest
+	for i := range sizes {
+		squares += (10 - 2*i) * (10 - 2*i)
+	}
+	largest := math.Sqrt(1.25 * float64(area) / float64(n) * float64(100*sizes) / float64(squares)) // in micrometers
+	for i := range sizes {
+		for color := range 4 {
+			pieces = append(pieces, shopping.Lot{
+				Item:     shopping.Item{Kind: shopping.Ornament, Type: fmt.Sprint(4*i + color), Color: fmt.Sprint("color ", color), Size: units.Length(largest * float64(100*(10-2*i)))},
+				Quantity: shopping.Quantity{Pieces: n / sizes / 4},
+			})
+		}
+	}
+	return pieces
 }

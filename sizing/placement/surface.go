@@ -35,10 +35,20 @@ func (f surface) bound(n int) float64 {
 }
 
 // at returns where p is in space.
-func (f surface) at(p spot) vec {
-	sin, cos := elem.Sincos(p.azimuth)
-	r := float64(p.slant * f.sin)
-	return vec{float64(r * sin), float64(-r * cos), float64(-p.slant * f.cos)}
+func (f surface) at(p spot) vec { return f.turnedAt(p.slant, turnTo(p.azimuth)) }
+
+// A turn is the sine and the cosine of an azimuth.
+type turn struct{ sin, cos float64 }
+
+func turnTo(azimuth float64) turn {
+	sin, cos := elem.Sincos(azimuth)
+	return turn{sin, cos}
+}
+
+// turnedAt returns where the spot at a slant is in space, with the turn of its azimuth.
+func (f surface) turnedAt(slant float64, t turn) vec {
+	r := float64(slant * f.sin)
+	return vec{float64(r * t.sin), float64(-r * t.cos), float64(-slant * f.cos)}
 }
 
 // dist2 returns the square of the distance from u to v.
@@ -149,24 +159,41 @@ func (x *index) fill(spots []spot) {
 	}
 }
 
-// near appends to dst the points that can be nearer to p than the size of the
-// cells: those of its cell and of the ones around it.
-func (x *index) near(dst []int32, p spot) []int32 {
+// A span is a part of the items of an index.
+type span struct{ from, to int32 }
+
+// spans returns where the points are that can be nearer to p than the size of the cells, as
+// the first n of dst: those of its cell and of the ones around it.
+func (x *index) spans(dst *[9]span, p spot) (n int) {
 	row := x.row(p)
+	turn := p.azimuth/(2*math.Pi) + 0.5
 	for r := max(row-1, 0); r <= min(row+1, len(x.first)-2); r++ {
 		first, columns := x.first[r], x.first[r+1]-x.first[r]
 		if columns == 1 {
-			dst = append(dst, x.items[x.start[first]:x.start[first+1]]...)
+			dst[n] = span{x.start[first], x.start[first+1]}
+			n++
 			continue
 		}
-		c := int32(x.column(r, p))
+		c := min(max(int32(turn*float64(columns)), 0), columns-1)
 		if c > 0 && c < columns-1 { // one after the other
-			dst = append(dst, x.items[x.start[first+c-1]:x.start[first+c+2]]...)
+			dst[n] = span{x.start[first+c-1], x.start[first+c+2]}
+			n++
 			continue
 		}
 		for _, k := range [...]int32{(c + columns - 1) % columns, c, (c + 1) % columns} {
-			dst = append(dst, x.items[x.start[first+k]:x.start[first+k+1]]...)
+			dst[n] = span{x.start[first+k], x.start[first+k+1]}
+			n++
 		}
+	}
+	return n
+}
+
+// near appends to dst the points that can be nearer to p than the size of the cells.
+func (x *index) near(dst []int32, p spot) []int32 {
+	var spans [9]span
+	n := x.spans(&spans, p)
+	for _, s := range spans[:n] {
+		dst = append(dst, x.items[s.from:s.to]...)
 	}
 	return dst
 }
