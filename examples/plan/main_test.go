@@ -302,3 +302,46 @@ func TestWorkSheets(t *testing.T) {
 		}
 	}
 }
+
+// Odd jobs read as a helper would carry them out. The figures are worked by hand: 7 ft with a stand of 4 in and a topper of 14 in is 6 in more
+// than 8 ft; the third crimson box and the second hold 12 each, in place of what the rule asks for.
+func TestOddJobs(t *testing.T) {
+	for _, row := range []struct {
+		args      []string
+		says, not []string
+	}{
+		{[]string{"-request", "testdata/soldout.json"}, []string{
+			"SHORT, the shelves have too few: ", "SHORT, on no shelf here: 9 ivory ornaments", "54 in all, too few", "crimson, 2 in planned 18, 16 others in their place",
+			"crimson, others 24: 12 of 4 in, 12 of 3 in",
+		}, nil},
+		{[]string{"-request", "testdata/ceiling.json"}, []string{
+			"does not fit: 6 in past the ceiling, 6 ft 4 in is the tallest with a topper of 1 ft 2 in and a stand of 4 in", "7 ft is the tallest with a topper of 10 in;",
+		}, nil},
+		{[]string{"-tree", "7 ft 6 in", "-ceiling", "8 ft"}, []string{"tight: 6 in to spare, 7 ft is the tallest; room for a topper of 4 in at most;"}, nil},
+		{[]string{"-tree", "8 ft", "-ceiling", "8 ft"}, []string{"7 ft is the tallest; no room for a topper;"}, nil},
+		{[]string{"-request", "testdata/stairs.json"}, []string{
+			"no mantel lights (planned 100), 4 ft of extension cord", "6 hooks 6 Hang the garland from hook to hook", "Fasten the garland along the top",
+		}, nil},
+		{[]string{"-request", "testdata/stairs.json", "-work"}, []string{"PUTTING UP: 2 people, 3 h, the least"}, []string{"0 min"}},
+		{[]string{"-quote", "-pack", "-stand", "2026-11-28"}, []string{"picks and mantel picks, 1 x bunch of 6", "8 mantel picks; ", "7 x 9 ft of garland"}, []string{"picks, mantel"}},
+		{[]string{"-request", "testdata/metric.json"}, []string{
+			"garland of 490 g a meter or less", "no more than 15 cm falling", "hooks with a breaking load of 5.33 kg or more", "190 to 370 g a meter", "an open flame stays 92 cm", "1.37 m of mantel ribbon (library 1.37 m)",
+		}, []string{" oz", " ft", " lb", "inch", " foot"}},
+	} {
+		stdout, stderr, status := call(row.args...)
+		text := strings.Join(strings.Fields(stdout), " ")
+		if status != 0 {
+			t.Errorf("%q: status %d, %s", row.args, status, stderr)
+		}
+		for _, want := range row.says {
+			if !strings.Contains(text, want) {
+				t.Errorf("%q does not say %q", row.args, want)
+			}
+		}
+		for _, not := range row.not {
+			if strings.Contains(text, not) {
+				t.Errorf("%q says %q", row.args, not)
+			}
+		}
+	}
+}

@@ -63,7 +63,7 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	p.Steps, _ = mantel.Steps(m.Hanging.Look, needs) // whose look has been looked at
 	for i, step := range p.Steps {
 		if m.Run.given() && strings.HasPrefix(step.Do, "Hang the garland ") {
-			p.Steps[i].Do = "Hang the garland from hook to hook, from the lower end up."
+			p.Steps[i].Do = m.Run.hang(hooked)
 		}
 	}
 	room := dressing{name: m.Room, cautions: p.cautions}
@@ -121,6 +121,17 @@ func sixth(across units.Length, swags int) units.Length {
 // given reports whether a run is asked for.
 func (r Run) given() bool {
 	return r.Hooks != nil || r.To != (mantel.Point{}) || r.Balusters != 0 || r.Swags != 0 || r.Sag != 0 || r.Left != 0 || r.Right != 0 || r.Lying
+}
+
+// hang says how the garland of a run is put up, with hooks or whatever else holds it.
+func (r Run) hang(hooked bool) string {
+	switch {
+	case hooked || r.Hooks != nil:
+		return "Hang the garland from hook to hook, from the lower end up."
+	case r.Balusters > 0:
+		return "Tie the garland to the rail at each place, from the lower end up."
+	}
+	return "Fasten the garland along the top, from the middle outwards, and let both sides fall."
 }
 
 // run hangs the garland along stairs, round a door or over hooks.

@@ -266,9 +266,13 @@ func (c Carton) label(r Rates) string {
 // contents returns "14 crimson stars, 3 in", "27 picks", "3 strands of garland, 6 ft" or "9 strings of 100 lights".
 func (t Thing) contents(r Rates, strings int) string {
 	n, i := t.Quantity.Pieces, t.Item
-	noun, kind := i.Kind.Count(n)[len(strconv.Itoa(n))+1:], true
-	if i.Kind == shopping.Ornament && i.Type != "" {
-		noun, kind = plural(i.Type, n), false // a star says that it is an ornament
+	noun := i.Kind.Count(n)[len(strconv.Itoa(n))+1:]
+	switch {
+	case i.Type == "":
+	case i.Kind == shopping.Ornament:
+		noun = plural(i.Type, n) // a star says that it is an ornament
+	default:
+		noun = i.Type + " " + noun
 	}
 	if i.Color != "" {
 		noun = i.Color + " " + noun
@@ -279,9 +283,6 @@ func (t Thing) contents(r Rates, strings int) string {
 	text := strconv.Itoa(n) + " " + noun
 	if i.Kind == shopping.Light {
 		text = countOf(strings, "string") + " of " + text
-	}
-	if kind && i.Type != "" {
-		text += ", " + i.Type
 	}
 	if t.Quantity.Length > 0 {
 		text += ", " + r.say(t.Quantity.Length)

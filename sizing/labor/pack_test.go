@@ -106,7 +106,7 @@ func TestLabels(t *testing.T) {
 		{thing(star, 1, 0), "1 crimson star, 3 in"},
 		{thing(shopping.Item{Kind: shopping.Ornament, Color: "gold"}, 2, 0), "2 gold ornaments"},
 		{thing(shopping.Item{Kind: shopping.Pick}, 27, 0), "27 picks"},
-		{thing(shopping.Item{Kind: shopping.Pick, Type: "mantel"}, 8, 0), "8 picks, mantel"},
+		{thing(shopping.Item{Kind: shopping.Pick, Type: "mantel"}, 8, 0), "8 mantel picks"},
 		{thing(shopping.Item{Kind: shopping.Garland}, 14, 6*units.Foot), "14 strands of garland, 6 ft"},
 		{thing(shopping.Item{Kind: shopping.Garland}, 0, 6*units.Foot), "1 strand of garland, 6 ft"},
 		{thing(typed("lily"), 2, 0), "2 lilies"},

@@ -100,7 +100,11 @@ func (r Rates) Quote(goods shopping.List, up, down []Task, visits int) ([]Option
 func itemsOf(p shopping.Purchase) string {
 	var names []string
 	for _, s := range p.Shares {
-		if name := s.Item.String(); !slices.Contains(names, name) {
+		item, name := s.Item, ""
+		if item.Kind != shopping.Ornament && item.Type != "" {
+			name, item.Type = item.Type+" ", "" // mantel picks
+		}
+		if name += item.String(); !slices.Contains(names, name) {
 			names = append(names, name)
 		}
 	}

@@ -160,6 +160,7 @@ func (s *sheet) alike(c units.Caution) string {
 		}
 		text = strings.Join(slices.Concat(words[:head], []string{strings.Join(variants, " or ") + comma}, words[len(words)-tail:]), " ")
 	}
+	text = s.measures(text)
 	return strings.ToUpper(text[:1]) + text[1:] + "."
 }
 
@@ -197,8 +198,8 @@ func (s *sheet) quantity(q shopping.Quantity) string {
 	switch {
 	case q.Length == 0:
 		return strconv.Itoa(q.Pieces)
-	case q.Pieces > 0:
-		return strconv.Itoa(q.Pieces) + " of " + s.length(q.Length)
+	case q.Pieces > 1:
+		return strconv.Itoa(q.Pieces) + " x " + s.length(q.Length)
 	}
 	return s.length(q.Length)
 }
@@ -379,18 +380,44 @@ func (s *sheet) short(list shopping.List) {
 	if len(order) == 0 {
 		return
 	}
-	why := "not to be had here"
-	if budget := s.request.Shop.Budget; !budget.IsZero() && list.Least.GreaterThan(budget) {
-		why = "not to be had for the money"
-	}
-	s.b.WriteString("  SHORT, " + why + ":\n")
-	for _, item := range order {
-		text := s.lot(item, missing[item])
-		if len(rooms[item]) > 0 {
-			text += " (" + strings.Join(rooms[item], ", ") + ")"
+	poor := !s.request.Shop.Budget.IsZero() && list.Least.GreaterThan(s.request.Shop.Budget)
+	for _, part := range []struct {
+		why   string
+		there bool
+	}{{"not to be had for the money", true}, {"on no shelf here", false}} {
+		if !poor && part.there {
+			part.why = "the shelves have too few"
 		}
-		s.line("", 2, text)
+		head := "  SHORT, " + part.why + ":\n"
+		for _, item := range order {
+			if s.shelved(item) != part.there {
+				continue
+			}
+			text := s.lot(item, missing[item])
+			if len(rooms[item]) > 0 {
+				text += " (" + strings.Join(rooms[item], ", ") + ")"
+			}
+			s.b.WriteString(head)
+			head = ""
+			s.line("", 2, text)
+		}
 	}
+}
+
+// shelved reports whether a shelf has an item, of whatever size and number.
+func (s *sheet) shelved(item shopping.Item) bool {
+	is := func(i shopping.Item) bool {
+		return i.Kind == item.Kind && (item.Color == "" || i.Color == item.Color) && (item.Type == "" || i.Type == item.Type)
+	}
+	for _, o := range s.request.Shop.Offers {
+		if o.Shelf == shopping.SoldOut {
+			continue
+		}
+		if len(o.Contents) == 0 && is(o.Item) || slices.ContainsFunc(o.Contents, func(l shopping.Lot) bool { return is(l.Item) }) {
+			return true
+		}
+	}
+	return false
 }
 
 // open reports whether a share gets less than was planned, but enough.
@@ -432,15 +459,19 @@ func listed(texts []string) string {
 // A get is what a need of a room gets, from the basket if there is one.
 type get struct {
 	shopping.Need
-	gets shopping.Quantity
-	cuts []string
+	gets     shopping.Quantity
+	replaced shopping.Quantity // by others
+	cuts     []string
 }
+
+// instead reports whether it stands in for what was not to be had.
+func (g get) instead() bool { return strings.HasPrefix(g.Basis, "instead of ") }
 
 // gets returns what the needs of a room get, and what stands in for them.
 func (s *sheet) gets(shares []shopping.Share) []get {
 	var list []get
 	for _, n := range shares {
-		g := get{Need: n.Need, gets: n.Gets}
+		g := get{Need: n.Need, gets: n.Gets, replaced: n.Replaced}
 		if s.plan.Basket != nil {
 			for _, p := range s.plan.Basket.Purchases {
 				for _, c := range p.Cuts {
@@ -479,6 +510,10 @@ func (s *sheet) told(g get) string {
 	switch {
 	case g.gets == g.Quantity:
 		return planned
+	case g.replaced != (shopping.Quantity{}) && g.gets == (shopping.Quantity{}):
+		return "planned " + planned + ", " + s.quantity(g.replaced) + " others in their place"
+	case g.replaced != (shopping.Quantity{}):
+		return "planned " + planned + ", " + gets + " and " + s.quantity(g.replaced) + " others"
 	case g.gets == (shopping.Quantity{}):
 		return "planned " + planned + ", none to be had"
 	case g.gets.Pieces > g.Quantity.Pieces && g.gets.Length == 0:
@@ -553,7 +588,7 @@ func (s *sheet) tree(t job.TreePlan, measured sizing.Tree) {
 	room := s.topper(t)
 	if f := t.Fit; f != nil {
 		text, _, _ := strings.Cut(sizing.Format(*f, s.style()), "; ")
-		room = "ceiling " + s.length(t.Space.Ceiling) + ", " + text + "; " + room
+		room = "ceiling " + s.length(t.Space.Ceiling) + ", " + text + s.under(t) + "; " + room
 	}
 	s.line(strings.ToUpper(shape[:1])+shape[1:]+", "+t.Exposure.String()+", "+surface.Format(area, step)+", "+way+"; "+room+".", -1, "")
 	needs := s.gets(t.Shares)
@@ -598,6 +633,39 @@ func (s *sheet) wraps(t job.TreePlan, measured sizing.Tree, needs []get, kind sh
 	return "wind it " + s.length(apart) + " apart"
 }
 
+// under says what else has to go under the ceiling, if it is given or the room is tight.
+func (s *sheet) under(t job.TreePlan) string {
+	var with []string
+	more := ""
+	switch room := t.Space; {
+	case room.Topper > 0:
+		with = append(with, "a topper of "+s.length(room.Topper))
+	case room.NoTopper || t.Fit.Verdict == "fits":
+	case t.Fit.Topper > 0:
+		more = "; room for a topper of " + s.length(t.Fit.Topper) + " at most"
+	default:
+		more = "; no room for a topper"
+	}
+	if t.Space.Stand > 0 {
+		with = append(with, "a stand of "+s.length(t.Space.Stand))
+	}
+	if t.Space.Fall > 0 {
+		with = append(with, "a vault "+s.length(t.Space.Fall)+" lower a foot to the side")
+	}
+	if with != nil {
+		more = " with " + listing(with) + more
+	}
+	return more
+}
+
+// listing returns "a", "a and b" or "a, b and c".
+func listing(texts []string) string {
+	if n := len(texts) - 1; n > 0 {
+		return strings.Join(texts[:n], ", ") + " and " + texts[n]
+	}
+	return texts[0]
+}
+
 // topper says what it takes to set the topper.
 func (s *sheet) topper(t job.TreePlan) string {
 	switch {
@@ -620,7 +688,11 @@ func (s *sheet) balls(needs []get, t job.TreePlan) {
 	if t.Planned[shopping.Ornament].Pieces == 0 {
 		return
 	}
-	text := strconv.Itoa(total) + " in all: " + say(t.Types, "type") + ", " + t.Each.String() + " of each (" +
+	text := strconv.Itoa(total) + " in all"
+	if total < least {
+		text += ", too few"
+	}
+	text += ": " + say(t.Types, "type") + ", " + t.Each.String() + " of each (" +
 		strconv.Itoa(least) + " to " + strconv.Itoa(most) + " will do)"
 	for _, g := range needs {
 		if g.Item.Kind != shopping.Ornament {
@@ -640,8 +712,14 @@ func (s *sheet) balls(needs []get, t job.TreePlan) {
 		}
 		break
 	}
+	others := map[string]int{} // that stand in for those of a color
 	for _, g := range needs {
-		if g.Item.Kind != shopping.Ornament {
+		if g.Item.Kind == shopping.Ornament && g.instead() {
+			others[g.Item.Color] += g.gets.Pieces
+		}
+	}
+	for _, g := range needs {
+		if g.Item.Kind != shopping.Ornament || g.instead() && others[g.Item.Color] == 0 {
 			continue
 		}
 		color := g.Item.Color
@@ -652,6 +730,11 @@ func (s *sheet) balls(needs []get, t job.TreePlan) {
 			color += ", " + s.length(g.Item.Size)
 		}
 		text := s.told(g)
+		if g.instead() {
+			color += ", others"
+			text = strconv.Itoa(others[g.Item.Color])
+			others[g.Item.Color] = 0
+		}
 		if g.Item.Size == 0 {
 			text += s.sizes(t.Pieces, g.Item.Color)
 		}
@@ -781,7 +864,7 @@ func (s *sheet) loads(hooks, one string, l mantel.Loads) string {
 	}
 	text := hooks + " at " + say(len(l.Hooks), "place") + ", at most " + s.weight(most) + " on " + one + "; one may carry " + s.weight(l.Working) + "."
 	if over > 0 {
-		text += " OVERLOADED at " + say(over, "place") + ": use " + l.Remedy + "."
+		text += " OVERLOADED at " + say(over, "place") + ": use " + s.measures(l.Remedy) + "."
 	}
 	return text
 }
@@ -841,6 +924,9 @@ func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool
 			}
 			if len(g.cuts) > 0 {
 				text += " (" + strings.Join(g.cuts, ", ") + ")"
+			}
+			if cord := g.Basis[strings.LastIndex(g.Basis, "; ")+1:]; strings.HasSuffix(cord, " of extension cord") {
+				text += "," + cord
 			}
 			texts = append(texts, text)
 		}

@@ -171,6 +171,9 @@ func hours(n int) string {
 	if n < 60 {
 		return strconv.Itoa(n) + " min"
 	}
+	if n%60 == 0 {
+		return strconv.Itoa(n/60) + " h"
+	}
 	return strconv.Itoa(n/60) + " h " + strconv.Itoa(n%60) + " min"
 }
 
