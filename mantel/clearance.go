@@ -171,7 +171,7 @@ func (c Clearances) String() string {
 // What stands out is the depth of the shelf and half the thickness, since the garland hangs
 // at its front edge. All of it is a caution: nothing is changed to meet it.
 //
-// Source: as for [StandOut]; 3 ft, NFPA and ESFI holiday safety tips.
+// Source: see the package.
 func (m Mantel) Clearances(hanging Hanging) (Clearances, error) {
 	h := hanging
 	if err := m.checkHanging("Mantel.Clearances", "", "/hanging", h); err != nil {

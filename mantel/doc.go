@@ -150,8 +150,6 @@
 //	catenary    61.6  69.0  89.8 142.3 257.2
 //	parabola    61.6  68.9  88.7 139.4 252.3
 //
-// Results are the same bits on every machine.
-//
 // Lengths without a range in their comment are 0 to 50 ft, those with one bound at most
 // 50 ft. Errors are *[units.Error]: [units.ErrRange] for a value outside its range,
 // [units.ErrFit] for values that do not go together, [units.ErrName] for no look.

@@ -693,3 +693,10 @@ func ExampleSteps() {
 	// 5. Hang the garland from the middle outwards, and let both ends fall alike. ["base garland"] (two people lift a dressed garland, one at each end)
 	// 6. Step back and measure: drops and swags, and what is between them and the opening and the hearth. [] (the garland comes down before a fire is lit)
 }
+
+// By hand: 64 in in three swags.
+func ExampleRun_String() {
+	run, err := teaRoom.Hang(mantel.Hanging{Swags: 3, Sag: 6 * units.Inch, Left: units.Foot, Right: units.Foot})
+	fmt.Println(run, err)
+	// Output: 3 swags 6 in deep over 5 ft 4 in, falling 1 ft at the left and 1 ft at the right <nil>
+}

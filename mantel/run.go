@@ -292,14 +292,32 @@ func (r Run) Needs(pickSpacing units.Length) ([]shopping.Need, error) {
 	return needs, nil
 }
 
+// way says how the garland goes from the first hook to the last.
+func (r *Run) way() string {
+	switch {
+	case r.Sag > 0:
+		return plural(len(r.Hooks)-1, "swag") + " " + show(r.Sag) + " deep"
+	case r.Lying:
+		return "along the shelf"
+	}
+	return "close along " + plural(len(r.Hooks), "hook")
+}
+
+// String returns "3 swags 6 in deep over 5 ft 4 in" and the drops.
+func (r Run) String() string {
+	if len(r.Hooks) == 0 {
+		return "no hooks"
+	}
+	across := r.Hooks[len(r.Hooks)-1].Along - r.Hooks[0].Along
+	return r.way() + " over " + show(across) + ", falling " + show(r.Left) + " at the left and " + show(r.Right) + " at the right"
+}
+
 // garlandNeed returns the garland as a need, rounded up to a whole inch, for a supply is
 // never short.
 func (r Run) garlandNeed() shopping.Need {
-	run, source := "close along "+plural(len(r.Hooks), "hook"), "measured"
+	run, source := r.way(), "measured"
 	if r.Sag > 0 {
-		run, source = "in "+plural(len(r.Hooks)-1, "swag")+" "+show(r.Sag)+" deep", "length of a catenary"
-	} else if r.Lying {
-		run = "along the shelf"
+		run, source = "in "+run, "length of a catenary"
 	}
 	return shopping.Need{
 		Item:     itemGarland,
@@ -443,7 +461,7 @@ func (r Run) share(fn string, l *Loads, perFoot units.Mass) error {
 // Stairs returns the run of a garland along a stair rail, from a newel at the left to a post
 // at the right, 1 ft to 50 ft away and at most 50 ft higher or lower, with 0 to 99 evenly
 // spaced balusters between. It hangs at the newel, at the post, and, if each is 4, at every
-// fourth baluster. Set its Sag, Left and Right. The cautions say what to mind on stairs.
+// fourth baluster. Set its Sag, Left and Right. The cautions are those of stairs.
 func Stairs(newel, post Point, balusters, each int) (Run, []units.Caution, error) {
 	const fn = "Stairs"
 	if err := checkPlace(fn, newel); err != nil {
@@ -479,7 +497,7 @@ func Stairs(newel, post Point, balusters, each int) (Run, []units.Caution, error
 // 100 swags, and down the other side. Corner is the lower right corner, measured from the
 // upper left one. Set its Sag, and add a few inches to Left and Right for the corners. The
 // corner hooks carry the sides, unless you tie them up along the frame: see [Hook.Count].
-// The cautions say what to mind at a door.
+// The cautions are those of a door.
 //
 // Source: common practice.
 func Door(corner Point, swags int) (Run, []units.Caution, error) {
