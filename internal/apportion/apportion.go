@@ -33,6 +33,17 @@ func Counts(total int, weights, least []int) []int {
 		surplus[i] = int64(counts[i])*sum - claim
 		left -= int64(counts[i])
 	}
+	if left > 8 { // each takes one at most, since it is above its quota then
+		order := make([]int, len(counts))
+		for i := range order {
+			order[i] = i
+		}
+		slices.SortStableFunc(order, func(i, j int) int { return cmp.Compare(surplus[i], surplus[j]) })
+		for _, i := range order[:left] {
+			counts[i]++
+		}
+		return counts
+	}
 	for range left { // not at all, if too much is given
 		at := 0
 		for i, s := range surplus {

@@ -84,3 +84,21 @@ func TestTakesBackMost(t *testing.T) {
 		}
 	}
 }
+
+// Many remainders: by hand, 20 alike share 9, the first nine one each, and 29, the first nine two each; and where every
+// other one has the larger remainder, those come first.
+func TestManyRemainders(t *testing.T) {
+	ones := slices.Repeat([]int{1}, 20)
+	for total, want := range map[int][2]int{9: {1, 0}, 29: {2, 1}} {
+		for i, n := range Counts(total, ones, make([]int, 20)) {
+			if k := min(1, i/9); n != want[k] {
+				t.Errorf("%d of %d: %d, want %d", i, total, n, want[k])
+			}
+		}
+	}
+	// Weights of 3 and 2 in turn, 50 in all: of 12, 0.72 and 0.48 each. All ten of 3 have one, and the first two of 2.
+	got := Counts(12, slices.Repeat([]int{3, 2}, 10), make([]int, 20))
+	if want := []int{1, 1, 1, 1, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0}; !slices.Equal(got, want) {
+		t.Errorf("%v, want %v", got, want)
+	}
+}

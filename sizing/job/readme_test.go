@@ -33,14 +33,15 @@ func Example_readme() {
 	//
 	// [ ] garland
 	//     hall                           45 ft
-	//       not enough: 45 ft to be had, 18 ft
-	//         short
+	//       not enough: 45 ft on the shelf, 18
+	//         ft short
 	//     5 x 9 ft strand at 6.90        34.50
 	//     use 5 x 9 ft strand whole for hall
 	//
 	// [ ] lights
 	//     hall                               0
-	//       not enough: 0 to be had, 700 short
+	//       not enough: 0 on the shelf, 700
+	//         short
 	//     nothing to buy
 	//
 	// total                             104.50

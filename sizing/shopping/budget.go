@@ -158,12 +158,11 @@ func (f *openNeeds) wishes(counts []int64) []wish {
 	chosen := slices.Clone(f.all)
 	for k, o := range f.lines {
 		n := counts[k]
-		widths, least := make([]int64, len(o.wishes)), make([]int64, len(o.wishes))
+		widths, least := make([]int, len(o.wishes)), make([]int, len(o.wishes))
 		for i, w := range o.wishes {
-			widths[i], least[i] = w.top()-w.least, w.least
+			widths[i], least[i] = int(w.top()-w.least), int(w.least)
 		}
-		base := apportion(max(0, min(n, o.least)), least)
-		more := apportion(max(0, n-o.least), widths)
+		base, more := share(n, least), share(n-o.least, widths)
 		for i, at := range o.at {
 			w := &chosen[at]
 			if w.Quantity.Length != 0 {
@@ -172,7 +171,7 @@ func (f *openNeeds) wishes(counts []int64) []wish {
 				}
 				continue
 			}
-			count := base[i] + more[i]
+			count := int64(base[i] + more[i])
 			if widths[i] > 0 {
 				basis := strconv.FormatInt(count, 10) + " of " + w.span()
 				if w.Basis != "" {

@@ -24,8 +24,8 @@ func TestTypesThatAreShort(t *testing.T) {
 		says        string
 	}{
 		{"one type only", 10, shopping.SoldOut, 3, 6, 6, "not enough for 2 types, 3 to 6 of each"},
-		{"too few of each", 2, 2, 3, 3, 4, "not enough: 4 to be had, 2 short"},
-		{"too few of one", 3, 2, 3, 3, 3, "not enough: 3 to be had, 3 short"},
+		{"too few of each", 2, 2, 3, 3, 4, "not enough: 4 on the shelf, 2 short"},
+		{"too few of one", 3, 2, 3, 3, 3, "not enough: 3 on the shelf, 3 short"},
 		{"enough", 3, 3, 3, 3, 6, ""},
 	} {
 		s := shopping.Shop{Offers: []shopping.Offer{
@@ -99,7 +99,7 @@ func TestSparesOfTypes(t *testing.T) {
 func TestFewerThatWillDo(t *testing.T) {
 	pick := shopping.Item{Kind: shopping.Pick}
 	s := shopping.Shop{Offers: []shopping.Offer{{Item: pick, Name: "one", Pack: pieces(1), Price: cents(100), Shelf: 24}}}
-	for least, want := range map[int]string{20: "4 fewer than the 28 planned, which will do", 25: "not enough: 24 to be had, 4 short"} {
+	for least, want := range map[int]string{20: "4 fewer than the 28 planned, which will do", 25: "not enough: 24 on the shelf, 4 short"} {
 		l, err := s.List([]shopping.Need{{Item: pick, Quantity: pieces(28), Open: units.Range[int]{Min: least, Max: 28}}})
 		if err != nil || !strings.Contains(l.Page(), want) || (l.Short() == nil) != (least == 20) && least != 20 {
 			t.Errorf("%v, %v", l, err)

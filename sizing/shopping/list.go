@@ -421,7 +421,7 @@ func (l List) Page() string { return l.text(pageWidth) }
 func (l List) text(width int) string {
 	w := &writer{width: width}
 	for _, p := range l.Purchases {
-		p.text(w)
+		p.text(w, l.Least.GreaterThan(l.Total))
 		w.line("")
 	}
 	for _, b := range l.Bills {
@@ -448,8 +448,8 @@ func (l List) text(width int) string {
 	return w.String()
 }
 
-// text writes p to w.
-func (p Purchase) text(w *writer) {
+// text writes p to w. Poor says that the budget is too small for the least of everything.
+func (p Purchase) text(w *writer, poor bool) {
 	var last Item
 	several := false
 	for k, s := range p.Shares {
@@ -458,7 +458,7 @@ func (p Purchase) text(w *writer) {
 			last = s.Item
 			w.row(0, "[ ] "+last.String(), "")
 		}
-		s.text(w)
+		s.text(w, !poor && len(p.Shares) == 1 && p.Owned == (Quantity{}))
 	}
 	if p.Owned != (Quantity{}) {
 		w.row(4, "owned", p.Owned.String())
@@ -491,8 +491,12 @@ func (p Purchase) text(w *writer) {
 	}
 }
 
-// text writes s to w.
-func (s Share) text(w *writer) {
+// text writes s to w. Shelf says that what it gets is what the shelf holds.
+func (s Share) text(w *writer, shelf bool) {
+	there := " to be had, "
+	if shelf {
+		there = " on the shelf, "
+	}
 	room := s.Room
 	if room == "" {
 		room = "needed"
@@ -509,7 +513,7 @@ func (s Share) text(w *writer) {
 	if short := s.Short(); short != (Quantity{}) && s.Enough() && !s.Spare {
 		w.row(6, short.String()+" fewer than the "+s.Quantity.String()+" planned, which will do", "")
 	} else if short != (Quantity{}) {
-		w.row(6, "not enough: "+s.as(s.Gets)+" to be had, "+short.String()+" short", "")
+		w.row(6, "not enough: "+s.as(s.Gets)+there+short.String()+" short", "")
 	} else if !s.Enough() {
 		w.row(6, "not enough for "+s.assortment().String(), "")
 	}

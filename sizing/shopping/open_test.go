@@ -391,7 +391,7 @@ func TestSubstitutesInOrder(t *testing.T) {
 	if g := l.Purchases[2].Shares[0]; g.Gets.Length != 18*units.Foot || g.Short() != (shopping.Quantity{}) {
 		t.Errorf("%+v", g)
 	}
-	if text := l.Page(); !strings.Contains(text, "instead of 3 ornaments, 2 in") || !strings.Contains(text, "not enough: 4 to be had, 1 short") {
+	if text := l.Page(); !strings.Contains(text, "instead of 3 ornaments, 2 in") || !strings.Contains(text, "not enough: 4 on the shelf, 1 short") {
 		t.Error(text)
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strconv"
 
+	"example.com/fircone/internal/apportion"
 	"example.com/fircone/internal/cover"
 	"example.com/fircone/internal/intprog"
 	"example.com/fircone/internal/supply"
@@ -170,20 +171,17 @@ func rest(lots []Lot) []Lot {
 // each and then in proportion to what is planned beyond it. Spares come last.
 func allot(n int64, wishes []wish) []int64 {
 	shares := make([]int64, len(wishes))
+	weights := make([]int, len(wishes))
 	give := func(spare bool, weight func(i int) int64) {
-		total := int64(0)
-		weights := make([]int64, len(wishes))
 		for i, w := range wishes {
-			if w.spare == spare {
-				weights[i] = weight(i)
-				total += weights[i]
+			if weights[i] = 0; w.spare == spare {
+				weights[i] = int(weight(i))
 			}
 		}
-		some := min(n, total)
-		for i, k := range apportion(some, weights) {
-			shares[i] += k
+		for i, k := range share(n, weights) {
+			shares[i] += int64(k)
+			n -= int64(k)
 		}
-		n -= some
 	}
 	give(false, func(i int) int64 { return wishes[i].least })
 	give(false, func(i int) int64 { return int64(wishes[i].Quantity.Pieces) - shares[i] })
@@ -191,41 +189,16 @@ func allot(n int64, wishes []wish) []int64 {
 	return shares
 }
 
-// apportion shares n out in proportion to weights, by the largest remainder, the first
-// of equals first. n is at most the sum of the weights, and so is each share at most its weight.
-func apportion(n int64, weights []int64) []int64 {
+// share shares n out in proportion to weights: at most what they come to, and nothing if n is negative.
+func share(n int64, weights []int) []int {
 	total := int64(0)
 	for _, w := range weights {
-		total += w
+		total += int64(w)
 	}
-	shares := make([]int64, len(weights))
-	if total == 0 {
-		return shares
+	if n = min(n, total); n <= 0 {
+		return make([]int, len(weights))
 	}
-	type remainder struct {
-		i    int
-		over int64
-	}
-	var all []remainder
-	left := n
-	for i, w := range weights {
-		shares[i] = n * w / total
-		left -= shares[i]
-		all = append(all, remainder{i, n * w % total})
-	}
-	slices.SortStableFunc(all, func(a, b remainder) int {
-		switch {
-		case a.over > b.over:
-			return -1
-		case a.over < b.over:
-			return 1
-		}
-		return 0
-	})
-	for _, r := range all[:left] {
-		shares[r.i]++
-	}
-	return shares
+	return apportion.Counts(int(n), weights, make([]int, len(weights)))
 }
 
 // A column is a way to buy packs of an offer: by themselves, in a bundle, or in a tier.
