@@ -1,6 +1,7 @@
 package shopping_test
 
 import (
+	"maps"
 	"strconv"
 	"strings"
 	"testing"
@@ -289,6 +290,53 @@ func TestLeftOfMixedPacks(t *testing.T) {
 	for i, want := range [][]shopping.Lot{{lot(lamp("white"), 50)}, {lot(ball("gold"), 1)}} {
 		if got := l.Purchases[i].Left; len(got) != 1 || got[0] != want[0] {
 			t.Errorf("left %v, want %v", got, want)
+		}
+	}
+}
+
+// Where a size is short, the next one keeps the number of types. By hand: of 24 balls of 3 types, 8 stars of 3 in are on the
+// shelf; the other 16 are 9 moons and 7 birds, the dearer, though stars of 2 1/2 in are the cheapest. If there are no
+// other types, or too few, stars stand in after all; and if all three types are there, for the rest any will do.
+func TestSubstitutesKeepTypes(t *testing.T) {
+	ball := func(kind string, size units.Length) shopping.Item {
+		return shopping.Item{Kind: shopping.Ornament, Type: kind, Size: size}
+	}
+	const large, small = 3 * units.Inch, 5 * units.Inch / 2
+	s := shopping.Shop{Offers: []shopping.Offer{
+		{Item: ball("star", large), Name: "large star", Pack: pieces(1), Price: cents(100), Shelf: 8},
+		{Item: ball("star", small), Name: "small star", Pack: pieces(1), Price: cents(50)},
+		{Item: ball("moon", small), Name: "small moon", Pack: pieces(1), Price: cents(100)},
+		{Item: ball("bird", small), Name: "small bird", Pack: pieces(1), Price: cents(110)},
+	}}
+	need := shopping.Need{
+		Item: shopping.Item{Kind: shopping.Ornament, Size: large}, Quantity: pieces(24), Types: 3, Each: units.Range[int]{Min: 7, Max: 9},
+		Instead: []shopping.Need{{Item: shopping.Item{Kind: shopping.Ornament, Size: small}}},
+	}
+	full := shopping.Shop{Offers: s.Offers[1:2:2]}
+	for _, kind := range []string{"star", "moon", "bird"} {
+		full.Offers = append(full.Offers, shopping.Offer{Item: ball(kind, large), Name: kind, Pack: pieces(1), Price: cents(100), Shelf: 7})
+	}
+	if l, err := full.List([]shopping.Need{need}); err != nil || l.Short() != nil || !l.Total.Equal(cents(21*100+3*50)) {
+		t.Errorf("%v, %v", l, err)
+	}
+	for offers, want := range map[int]map[string]int{4: {"star": 8, "moon": 9, "bird": 7}, 3: {"star": 15, "moon": 9}, 2: {"star": 24}} {
+		some := s
+		some.Offers = s.Offers[:offers]
+		l, err := some.List([]shopping.Need{need})
+		if err != nil || l.Short() != nil {
+			t.Errorf("%d offers: %v, %v", offers, l, err)
+			continue
+		}
+		got := map[string]int{}
+		for _, p := range l.Purchases {
+			for _, share := range p.Shares {
+				for _, part := range share.Parts {
+					got[part.Item.Type] += part.Quantity.Pieces
+				}
+			}
+		}
+		if !maps.Equal(got, want) {
+			t.Errorf("%d offers: %v, want %v", offers, got, want)
 		}
 	}
 }

@@ -115,8 +115,9 @@ func (s Shop) replaced(c *checker, list []wish) (located, error) {
 		return located{}, err
 	}
 	count := len(list)
-	for k := range maxInstead {
-		stands := map[int]int{} // for each wish that is short, the substitute added for it
+	for step := range 2 * maxInstead {
+		k, keep := step/2, step%2 == 0 // first with as many types as are missing, then with any
+		stands := map[int]int{}        // for each wish that is short, the substitute added for it
 		for i := range count {
 			if k < len(list[i].Instead) && !list[i].spare {
 				if m := found.share(i).Short(); m != (Quantity{}) {
@@ -125,8 +126,12 @@ func (s Shop) replaced(c *checker, list []wish) (located, error) {
 						Item: sub.Item, MaxSize: sub.MaxSize, Room: list[i].Room, Quantity: sub.of(m, list[i].planned),
 						Basis: "instead of " + m.String() + " " + list[i].Item.String() + " that the shelves are short of", Source: list[i].Source,
 					}
+					w := wish{Need: need}
+					if keep && !w.keepTypes(list[i], sub, found.share(i)) {
+						continue
+					}
 					stands[i] = len(list)
-					list = append(list, wish{Need: need, for_: i})
+					list = append(list, w)
 				}
 			}
 		}
@@ -148,6 +153,9 @@ func (s Shop) replaced(c *checker, list []wish) (located, error) {
 			list[i].replaced = plus(list[i].replaced, got)
 			if want := list[i].Instead[k].of(got, list[i].planned); want != list[j].Quantity {
 				list[j].Quantity, again = want, true
+				if list[j].Types > 0 {
+					list[j].fewerTypes(len(types(more.share(j).Parts)))
+				}
 			}
 		}
 		if again {
@@ -161,6 +169,45 @@ func (s Shop) replaced(c *checker, list []wish) (located, error) {
 		found = more
 	}
 	return found, nil
+}
+
+// keepTypes lets w, which the substitute sub makes for what is missing of a share, have as many other types as the
+// share is short of. It reports whether there are any.
+func (w *wish) keepTypes(of wish, sub Need, got *Share) bool {
+	a := of.assortment()
+	if a.types == 0 || sub.Item.Type != "" || w.Quantity.Length != 0 {
+		return false
+	}
+	for name, n := range types(got.Parts) {
+		if w.not = append(w.not, name); n >= a.least {
+			a.types--
+		}
+	}
+	if w.Types = min(a.types, w.Quantity.Pieces); w.Types < 1 {
+		return false
+	}
+	scaled := func(n int64) int { return sub.of(Quantity{Pieces: int(n)}, of.planned).Pieces }
+	each := w.Quantity.Pieces / w.Types
+	w.Each = units.Range[int]{Min: min(scaled(a.least), each), Max: max(scaled(a.most), each+1)}
+	return true
+}
+
+// fewerTypes lets w have only so many types; with none, any will do.
+func (w *wish) fewerTypes(n int) {
+	if w.Types = min(n, w.Quantity.Pieces); w.Types == 0 {
+		w.Each, w.not = units.Range[int]{}, nil
+		return
+	}
+	w.Each.Min = min(w.Each.Min, w.Quantity.Pieces/w.Types)
+}
+
+// types returns how many there are of each type.
+func types(parts []Lot) map[string]int64 {
+	counts := map[string]int64{}
+	for _, p := range parts {
+		counts[p.Item.Type] += int64(p.Quantity.Pieces)
+	}
+	return counts
 }
 
 // of returns how much of the substitute n stands for q of what was planned, rounded up.

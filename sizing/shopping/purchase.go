@@ -56,16 +56,13 @@ func (s Share) Enough() bool {
 		least = s.Open.Min
 	}
 	if a := s.assortment(); a.types > 0 && s.Replaced == (Quantity{}) {
-		types := map[string]int64{}
-		for _, p := range s.Parts {
-			types[p.Item.Type] += int64(p.Quantity.Pieces)
-		}
-		for _, n := range types {
+		counts := types(s.Parts)
+		for _, n := range counts {
 			if n < a.least || n > a.most {
 				return false
 			}
 		}
-		if len(types) != a.types {
+		if len(counts) != a.types {
 			return false
 		}
 	}
@@ -198,7 +195,7 @@ type wish struct {
 	Need
 	least int64
 	spare bool
-	for_  int // the index of the wish it is a substitute for, -1 if it is none
+	not   []string // types that will not do, since there are some already
 
 	planned  Quantity // the quantity of the need that was given
 	replaced Quantity // how much of it substitutes stand for
@@ -208,7 +205,7 @@ type wish struct {
 func wishes(needs []Need) []wish {
 	list := make([]wish, len(needs))
 	for i, n := range needs {
-		list[i] = wish{Need: n, least: int64(n.Quantity.Pieces), for_: -1, planned: n.Quantity}
+		list[i] = wish{Need: n, least: int64(n.Quantity.Pieces), planned: n.Quantity}
 		if n.Open != (units.Range[int]{}) {
 			list[i].least = int64(n.Open.Min)
 		}
@@ -237,7 +234,7 @@ func (s Shop) withSpares(list []wish) []wish {
 	for _, k := range keys {
 		if n := spares(planned[k], s.Spares[k.item.Kind]); n > 0 {
 			need := Need{Item: k.item, MaxSize: k.most, Room: "spares", Quantity: Quantity{Pieces: n}, Basis: strconv.Itoa(s.Spares[k.item.Kind]) + " % of " + strconv.Itoa(planned[k]) + ", against breakage", Source: "a rule of the house"}
-			list = append(list, wish{Need: need, spare: true, for_: -1})
+			list = append(list, wish{Need: need, spare: true})
 		}
 	}
 	return list
@@ -252,11 +249,14 @@ type line struct {
 	most   units.Length // sizes up to this will do
 	assort assortment
 	wishes []wish
-	at     []int // their places in the list
+	at     []int    // their places in the list
+	not    []string // types that will not do
 }
 
 // takes reports whether item will do for l.
-func (l *line) takes(item Item) bool { return matches(l.item, l.most, item) }
+func (l *line) takes(item Item) bool {
+	return matches(l.item, l.most, item) && (l.not == nil || !slices.Contains(l.not, item.Type))
+}
 
 func matches(want Item, most units.Length, item Item) bool {
 	if item.Kind != want.Kind || want.Type != "" && item.Type != want.Type || want.Color != "" && item.Color != want.Color {
@@ -289,7 +289,7 @@ func lines(list []wish) []*line {
 		k := key{w.Item, w.MaxSize}
 		l := index[k]
 		if l == nil || w.assortment() != (assortment{}) {
-			l = &line{item: w.Item, most: w.MaxSize, assort: w.assortment()}
+			l = &line{item: w.Item, most: w.MaxSize, assort: w.assortment(), not: w.not}
 			all = append(all, l)
 			if w.assortment() == (assortment{}) {
 				index[k] = l
