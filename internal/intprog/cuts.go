@@ -1,6 +1,10 @@
 package intprog
 
-import "math"
+import (
+	"cmp"
+	"math"
+	"slices"
+)
 
 // cuts returns rows that follow from single rows for whole numbers, and that the values
 // of the tableau break. With u = x - lo, or hi - x where that is nearer, a row says
@@ -9,22 +13,24 @@ import "math"
 //	Σ (⌊a/d⌋·r + min(r, a mod d))·u ≥ r·⌈b/d⌉
 func (s *search) cuts() []Row {
 	var more []Row
+	*s.effort -= int64(len(s.t.col) / 2)
 	type entry struct {
 		a    int64
 		flip bool
 		u    float64
 	}
 	const most = 1 << 30
+	var entries []entry
+	var divisors []int64
 	for i := range s.rows {
 		r := &s.rows[i]
-		if s.t.place[s.t.n+i] < 0 && s.t.at[s.t.n+i] > float64(1e-6*(1+math.Abs(float64(r.Least)))) {
+		if s.t.row[i] < 0 && s.t.slack[i] > float64(1e-6*(1+math.Abs(float64(r.Least)))) {
 			continue // it does not bind
 		}
-		entries := make([]entry, len(r.Col))
+		entries, divisors = entries[:0], divisors[:0]
 		b := r.Least
-		var divisors []int64
 		for k, j := range r.Col {
-			v := s.t.value(j)
+			v := s.t.at[j]
 			e := entry{a: r.Coef[k]}
 			if e.flip = float64(s.hi[j])-v < v-float64(s.lo[j]); e.flip {
 				b -= e.a * s.hi[j]
@@ -33,7 +39,7 @@ func (s *search) cuts() []Row {
 				b -= e.a * s.lo[j]
 				e.u = v - float64(s.lo[j])
 			}
-			entries[k] = e
+			entries = append(entries, e)
 			if f := v - math.Floor(v); f > 1e-4 && f < 1-1e-4 && e.a != 0 {
 				d := max(e.a, -e.a)
 				known := d < 2
@@ -96,6 +102,7 @@ func (s *search) cuts() []Row {
 			more = append(more, best)
 		}
 	}
+	more = append(more, s.gomory()...)
 	if room := MaxCells/len(s.Cost) - len(s.rows); len(more) > room {
 		more = more[:max(0, room)]
 	}
@@ -108,4 +115,144 @@ func mod(a, d int64) int64 {
 		a += d
 	}
 	return a
+}
+
+const (
+	fine = 1 << 14 // the divisor of sums of rows
+	wide = 1 << 16 // how much larger than the least of its coefficients a row may be
+)
+
+// gomory returns rows that follow from sums of the tight rows, one for each basic column that is not
+// whole. Weighted by its entries of the inverse, times fine and rounded to whole numbers, the rows and their
+// slacks come to an equation with the column times fine in it; with fine for the divisor
+// it is rounded as a single row is, and the slacks are replaced by their rows.
+func (s *search) gomory() []Row {
+	t := s.t
+	*s.effort -= int64(len(t.basic)) * int64(len(s.Cost)+len(t.col)) / 8
+	type found struct {
+		row Row
+		far float64
+	}
+	var all []found
+	sum := make([]int64, len(s.Cost))
+	weights := make([]int64, len(t.tight))
+	// What the sums below may come to, so that none overflows.
+	widest := func(j int) float64 { return max(1, math.Abs(float64(s.lo[j])), math.Abs(float64(s.hi[j]))) }
+	fixed := 0.0
+	for j := range s.Cost {
+		fixed += float64(4 * fine * widest(j))
+	}
+	reach := make([]float64, len(t.tight))
+	for r, i := range t.tight {
+		reach[r] = 4 * math.Abs(float64(s.rows[i].Least))
+		for k, j := range s.rows[i].Col {
+			reach[r] += float64(4 * math.Abs(float64(s.rows[i].Coef[k])) * widest(j))
+		}
+	}
+	for c, j := range t.basic {
+		if f := t.at[j] - math.Floor(t.at[j]); f < 0.01 || f > 0.99 {
+			continue
+		}
+		clear(sum)
+		b, size := int64(0), fixed
+		for r, w := range t.line(c) {
+			weight := math.Round(float64(float64(w*t.unit[t.tight[r]]) * fine))
+			size += float64((math.Abs(weight) + 2*fine) * reach[r])
+			weights[r] = int64(max(-maxSum, min(maxSum, weight)))
+		}
+		if size > maxSum {
+			continue
+		}
+		for r, w := range weights {
+			if w == 0 {
+				continue
+			}
+			row := &s.rows[t.tight[r]]
+			b += w * row.Least
+			for k, col := range row.Col {
+				sum[col] += w * row.Coef[k]
+			}
+		}
+		// From the nearer bound of each column.
+		for col, a := range sum {
+			if a == 0 {
+				continue
+			}
+			if s.far(col) {
+				b -= a * s.hi[col]
+				sum[col] = -a
+			} else {
+				b -= a * s.lo[col]
+			}
+		}
+		rest := mod(b, fine)
+		if rest < fine/64 || rest > fine-fine/64 {
+			continue
+		}
+		round := func(a int64) int64 { return (a-mod(a, fine))/fine*rest + min(rest, mod(a, fine)) }
+		least := rest * ((b-rest)/fine + 1)
+		for col, a := range sum {
+			if a == 0 {
+				continue
+			}
+			g := round(a)
+			if s.far(col) {
+				least -= g * s.hi[col]
+				g = -g
+			} else {
+				least += g * s.lo[col]
+			}
+			sum[col] = g
+		}
+		for r, w := range weights {
+			g := round(-w)
+			if g == 0 {
+				continue
+			}
+			row := &s.rows[t.tight[r]]
+			least += g * row.Least
+			for k, col := range row.Col {
+				sum[col] += g * row.Coef[k]
+			}
+		}
+		const most = 1 << 30
+		entries := 0
+		for _, g := range sum {
+			if g != 0 {
+				entries++
+			}
+		}
+		r := Row{Col: make([]int, 0, entries), Coef: make([]int64, 0, entries)}
+		lhs, norm, smallest := 0.0, 0.0, int64(most)
+		large := least > most || least < -most
+		for col, g := range sum {
+			if g == 0 {
+				continue
+			}
+			r.Col, r.Coef = append(r.Col, col), append(r.Coef, g)
+			large = large || g > most || g < -most
+			smallest = min(smallest, max(g, -g))
+			lhs += float64(float64(g) * t.at[col])
+			norm += float64(float64(g) * float64(g))
+		}
+		if large || norm == 0 || math.Sqrt(norm) > float64(wide*float64(smallest)) {
+			continue
+		}
+		r.Least = least
+		if v := (float64(least) - lhs) / math.Sqrt(norm); v > 1e-3 {
+			all = append(all, found{r, v})
+		}
+	}
+	slices.SortStableFunc(all, func(a, b found) int { return cmp.Compare(b.far, a.far) })
+	var rows []Row
+	for _, f := range all[:min(len(all), 10)] {
+		rows = append(rows, f.row)
+	}
+	return rows
+}
+
+// far reports whether the value of a column is nearer to its upper bound.
+func (s *search) far(col int) bool {
+	v := s.t.at[col]
+	return float64(s.hi[col])-v < v-float64(s.lo[col])
 }

@@ -2,8 +2,9 @@
 // cost within bounds that keep a number of linear inequalities.
 //
 // It is branch and bound over the linear relaxation, which is solved by the dual
-// simplex method with bounded variables on a dense tableau, and tightened at the root
-// by mixed-integer rounding of single rows. The relaxation runs in floating point, but
+// simplex method with bounded variables on the inverse of the basis, and tightened at the root
+// by mixed-integer rounding of single rows and of sums of them. After a few nodes the search is for
+// what costs much less than the best so far: see run. The relaxation runs in floating point, but
 // only to find good prices of the rows. Rounded to whole numbers Y they give, for x
 // within any bounds, the bound
 //
@@ -12,8 +13,8 @@
 // which holds for any Y ≥ 0 and is computed in integers. What is found is checked in
 // integers too. So cost and bound are exact, whatever the rounding did.
 //
-// Sources: the dual simplex method, branch and bound, mixed-integer rounding: L. A. Wolsey,
-// Integer Programming, Wiley 1998 (from memory). Bounds from rounded prices: A. Neumaier,
+// Sources: the dual simplex method, branch and bound, mixed-integer rounding, Gomory's cuts, bounds drawn
+// in by reduced costs: L. A. Wolsey, Integer Programming, Wiley 1998 (from memory). Bounds from rounded prices: A. Neumaier,
 // O. Shcherbina, Safe bounds in linear and mixed-integer linear programming, Mathematical
 // Programming 99 (2004) 283-296 (from memory).
 package intprog
@@ -31,10 +32,10 @@ type Problem struct {
 	Rows   []Row
 	First  []bool // which x to decide before the others; nil: all alike
 
-	// Broken returns a row that x breaks of those that the problem has besides Rows, or
-	// false if there is none. They may be too many to write down. Where x is whole it
+	// Broken returns rows that x breaks of those that the problem has besides Rows, none
+	// if there is none. They may be too many to write down. Where x is whole it
 	// must find one if there is one. Nil: there are none.
-	Broken func(x []float64) (Row, bool)
+	Broken func(x []float64) []Row
 }
 
 // A Row is the inequality Σ Coef·x[Col] ≥ Least. No column stands in it twice.
@@ -51,6 +52,9 @@ type Result struct {
 	Cost  int64
 	Bound int64 // nothing that keeps all rows costs less
 	None  bool
+
+	// No x that keeps all rows and costs no more than Cost is outside these bounds.
+	Lo, Hi []int64
 }
 
 // Bounds of a problem.
@@ -62,7 +66,7 @@ const (
 
 const (
 	feasible = 1e-7 // a value may be so far out of its bounds, in relation to its row
-	small    = 1e-9 // a pivot is larger
+	small    = 1e-8 // a pivot is larger
 	whole    = 1e-6 // a value is whole if so near
 	inf      = math.MaxFloat64
 )
@@ -86,8 +90,7 @@ func (p *Problem) Kept(x []int64) bool {
 	for j, v := range x {
 		f[j] = float64(v)
 	}
-	_, broken := p.Broken(f)
-	return !broken
+	return len(p.Broken(f)) == 0
 }
 
 func (r *Row) value(x []int64) int64 {
@@ -128,61 +131,15 @@ func (p *Problem) fits() bool {
 	return sum <= maxSum
 }
 
-// A node is a part of the search: the node above it and one bound that is tighter.
+// A node is a part of the search: within the bounds of the node above it, one bound that is tighter.
 type node struct {
-	above  *node
+	depth  int // of the bounds of the node above it
 	column int
 	low    bool // the bound is Lo[column], else Hi[column]
 	value  int64
 	bound  int64
-	depth  int
+	above  int64   // the bound of the node above
 	moved  float64 // how far its value was moved
-}
-
-// before reports whether n is to be looked at before o.
-func (n *node) before(o *node) bool {
-	if n.bound != o.bound {
-		return n.bound < o.bound
-	}
-	return n.depth > o.depth
-}
-
-// A queue is nodes in a heap, the first at its top.
-type queue []*node
-
-func (q *queue) push(n *node) {
-	*q = append(*q, n)
-	h := *q
-	for i := len(h) - 1; i > 0; {
-		up := (i - 1) / 2
-		if !h[i].before(h[up]) {
-			break
-		}
-		h[i], h[up] = h[up], h[i]
-		i = up
-	}
-}
-
-func (q *queue) pop() *node {
-	h := *q
-	first, last := h[0], len(h)-1
-	h[0], h[last] = h[last], nil
-	h = h[:last]
-	for i := 0; ; {
-		least := i
-		for k := 2*i + 1; k <= 2*i+2 && k < last; k++ {
-			if h[k].before(h[least]) {
-				least = k
-			}
-		}
-		if least == i {
-			break
-		}
-		h[i], h[least] = h[least], h[i]
-		i = least
-	}
-	*q = h
-	return first
 }
 
 // A search is a problem being solved.
@@ -192,9 +149,9 @@ type search struct {
 	base   int   // rows at the root
 	step   int64 // what all costs are whole multiples of
 	effort *int64
-	lo, hi []int64    // of the node at hand
-	from   [2][]int64 // bounds at the root
-	top    [2][]int64 // bounds of all nodes
+	lo, hi []int64      // of the node at hand
+	top    [2][]int64   // bounds of all nodes
+	levels [][2][]int64 // bounds below a node of each depth
 	t      *tableau
 	scale  float64
 	best   []int64
@@ -202,9 +159,19 @@ type search struct {
 	up     []average
 	down   []average
 	all    average
+	whole  []int64  // scratch
 	other  *tableau // for probes
-	rooted []int64  // the reduced costs at the root, times the scale
-	rootAt int64    // the bound there
+	sum    int64    // the last bound, times the scale
+	ceil   int64    // only what costs less is looked for
+	root   prices   // at the root of all
+	begin  prices   // at the root of the stage
+}
+
+// Prices are the reduced costs and the bound at a root, both times the scale, and the bounds there.
+type prices struct {
+	lo, hi, reduced []int64 // no reduced costs if they may overflow
+	sum             int64
+	bound           int64 // not times the scale
 }
 
 // An average is of how much the bound rose for each unit that a value was moved.
@@ -221,7 +188,7 @@ func Solve(p *Problem, start []int64, effort *int64) Result {
 	if !p.fits() {
 		return Result{Cost: math.MaxInt64, Bound: math.MinInt64}
 	}
-	s := &search{Problem: p, rows: slices.Clip(p.Rows), effort: effort, cost: math.MaxInt64}
+	s := &search{Problem: p, rows: slices.Clip(p.Rows), effort: effort, cost: math.MaxInt64, ceil: math.MaxInt64}
 	s.up, s.down = make([]average, len(p.Cost)), make([]average, len(p.Cost))
 	s.lo, s.hi = slices.Clone(p.Lo), slices.Clone(p.Hi)
 	bound := int64(0)
@@ -249,9 +216,9 @@ func Solve(p *Problem, start []int64, effort *int64) Result {
 	if !s.tighten(s.lo, s.hi) {
 		return s.result(math.MaxInt64, true)
 	}
-	s.from = [2][]int64{slices.Clone(s.lo), slices.Clone(s.hi)}
 	s.top = [2][]int64{slices.Clone(s.lo), slices.Clone(s.hi)}
-	s.root()
+	s.whole = make([]int64, len(p.Cost))
+	s.atRoot()
 	return s.run(bound)
 }
 
@@ -272,13 +239,14 @@ func (s *search) result(bound int64, all bool) Result {
 func (s *search) keep(x []int64) bool {
 	if c := s.price(x); s.best == nil || c < s.cost {
 		s.best, s.cost = slices.Clone(x), c
+		s.ceil = min(s.ceil, c)
 		return true
 	}
 	return false
 }
 
-// hopeless reports whether nothing of at least bound is better than the best so far.
-func (s *search) hopeless(bound int64) bool { return s.best != nil && bound > s.cost-s.step }
+// hopeless reports whether nothing of at least bound is looked for.
+func (s *search) hopeless(bound int64) bool { return bound > s.ceil-s.step }
 
 // roundUp returns the next cost that is possible from bound on.
 func (s *search) roundUp(bound int64) int64 {
@@ -334,9 +302,12 @@ func (s *search) bound(lo, hi []int64, reduced []int64) int64 {
 	}
 	sum, size := int64(0), 0.0
 	for i := range s.rows {
-		y := s.t.dual(i)
+		y := s.t.price(i)
 		if y <= 0 {
 			continue
+		}
+		if float64(y*s.scale) > maxSum {
+			return math.MinInt64
 		}
 		whole := int64(float64(y * s.scale))
 		if whole == 0 {
@@ -357,6 +328,7 @@ func (s *search) bound(lo, hi []int64, reduced []int64) int64 {
 	if size > maxSum {
 		return math.MinInt64
 	}
+	s.sum = sum
 	scale := int64(s.scale)
 	q := sum / scale
 	if q*scale < sum {
@@ -365,8 +337,8 @@ func (s *search) bound(lo, hi []int64, reduced []int64) int64 {
 	return s.roundUp(q)
 }
 
-// root solves the relaxation at the root, in rounds of rows that follow from others.
-func (s *search) root() {
+// atRoot solves the relaxation at the root.
+func (s *search) atRoot() {
 	heaviest := 1.0
 	for j, c := range s.Cost {
 		heaviest += float64(math.Abs(float64(c)) * (1 + math.Abs(float64(s.hi[j]-s.lo[j]))))
@@ -375,119 +347,186 @@ func (s *search) root() {
 	for s.scale < 1<<24 && float64(heaviest*s.scale) < 1<<52 {
 		s.scale *= 2
 	}
+	s.relax(60)
+	s.root = s.prices()
+}
+
+// relax solves the relaxation within the bounds, in rounds of rows that follow from others.
+func (s *search) relax(rounds int) {
 	s.t = newTableau(s.Problem, s.rows, s.lo, s.hi)
 	last := -inf
-	for round := range 60 {
+	for round := range rounds {
 		if s.t.optimize(s.effort) != optimal || *s.effort < 0 {
-			return
+			break
 		}
-		if z := s.t.objective(s.Cost); round > 0 && z < last+float64(1e-4*math.Abs(last)) && round > 3 {
+		if z := s.t.objective(); round > 3 && z < last+float64(1e-4*math.Abs(last)) {
 			break
 		} else {
 			last = z
 		}
+		s.round(s.whole, true)
 		more := s.cuts()
-		if r, ok := s.broken(); ok {
-			more = append(more, r)
-		}
+		more = append(more, s.broken()...)
 		if len(more) == 0 {
 			break
 		}
-		s.rows = append(s.rows, more...)
 		s.t.addRows(more)
+		s.rows = s.t.rows
 	}
 	s.rows = s.t.purge(len(s.Problem.Rows))
 	s.base = len(s.rows)
 }
 
-// broken returns a row of the problem that the values of the tableau break and that it
+// prices returns those of the tableau within the bounds.
+func (s *search) prices() prices {
+	p := prices{lo: slices.Clone(s.lo), hi: slices.Clone(s.hi), reduced: make([]int64, len(s.Cost))}
+	if p.bound = s.bound(p.lo, p.hi, p.reduced); p.bound == math.MinInt64 {
+		p.reduced = nil
+	}
+	p.sum = s.sum
+	return p
+}
+
+// broken returns rows of the problem that the values of the tableau break and that it
 // has not.
-func (s *search) broken() (Row, bool) {
+func (s *search) broken() []Row {
 	if s.Broken == nil || (len(s.rows)+1)*len(s.Cost) > MaxCells {
-		return Row{}, false
+		return nil
 	}
-	x := make([]float64, len(s.Cost))
-	for j := range x {
-		x[j] = s.t.value(j)
-	}
+	x := s.t.at
 	*s.effort -= int64(4 * len(x))
-	r, ok := s.Broken(x)
-	if !ok {
-		return Row{}, false
+	rows := s.Broken(x)
+	kept := rows[:0]
+	for _, r := range rows {
+		sum, size := 0.0, 1.0
+		for k, j := range r.Col {
+			v := float64(float64(r.Coef[k]) * x[j])
+			sum += v
+			size += math.Abs(v)
+		}
+		if float64(r.Least)-sum > float64(feasible*size) {
+			kept = append(kept, r)
+		}
 	}
-	sum, size := 0.0, 1.0
-	for k, j := range r.Col {
-		v := float64(float64(r.Coef[k]) * x[j])
-		sum += v
-		size += math.Abs(v)
-	}
-	return r, float64(r.Least)-sum > float64(feasible*size)
+	return kept[:min(len(kept), MaxCells/len(s.Cost)-len(s.rows))]
 }
 
 // run searches until the best is proved or the effort is spent. Nothing costs less than floor.
+// After a few steps it does not look for all that is better than the best so far, but for
+// what costs much less, and if there is nothing, for what costs less: with a low ceiling few columns
+// are left, and what is there at all is found sooner.
 func (s *search) run(floor int64) Result {
-	reduced := make([]int64, len(s.Cost))
-	var open queue
-	at := &node{bound: floor}
-	undecided := int64(math.MaxInt64)
-	x := make([]int64, len(s.Cost))
-	for at != nil || len(open) > 0 {
-		if at == nil {
-			at = open.pop()
+	floor = max(floor, s.root.bound)
+	rows := slices.Clip(s.rows)
+	low := floor
+	last := *s.effort / 4
+	done := true
+	for part := int64(0); floor < s.cost; part++ {
+		s.ceil = s.cost
+		most := few
+		if part > 0 {
+			most = math.MaxInt
+			if part < parts && s.best != nil && *s.effort > last {
+				s.ceil = min(s.cost, max(low+(s.cost-low)/parts*part, floor+s.step))
+			}
 		}
+		s.rows = rows
+		var bound int64
+		bound, done = s.stage(most, part == 0)
+		if floor = max(floor, bound); *s.effort < 0 {
+			break
+		}
+	}
+	r := s.result(floor, done)
+	r.Lo, r.Hi = s.within()
+	return r
+}
+
+const (
+	few   = 40 // nodes before the ceiling is lowered
+	parts = 3  // in which it rises to the cost of the best
+)
+
+// stage looks for what costs less than the ceiling. It returns what nothing costs less
+// than, and whether all has been looked at.
+func (s *search) stage(most int, first bool) (int64, bool) {
+	s.top = [2][]int64{slices.Clone(s.root.lo), slices.Clone(s.root.hi)}
+	s.begin = s.root
+	if s.fix(); !s.tighten(s.top[0], s.top[1]) {
+		return s.ceil, true
+	}
+	if !first {
+		copy(s.lo, s.top[0])
+		copy(s.hi, s.top[1])
+		s.relax(6)
+	}
+	s.begin = prices{}
+	reduced := make([]int64, len(s.Cost))
+	x := s.whole
+	open := []node{{depth: -1, bound: math.MinInt64, above: math.MinInt64}}
+	for len(open) > 0 {
+		at := open[len(open)-1]
 		if s.hopeless(at.bound) {
-			at = nil
+			open = open[:len(open)-1]
 			continue
 		}
-		if *s.effort < 0 || len(open) > maxNodes {
-			bound := min(at.bound, undecided)
+		if most--; *s.effort < 0 || most < 0 || len(open) > maxNodes {
+			bound := s.ceil
 			for _, n := range open {
 				bound = min(bound, n.bound)
 			}
-			return s.result(bound, false)
+			return bound, false
 		}
-		if len(s.rows) > s.base+s.base/4+8 {
+		open = open[:len(open)-1]
+		if len(s.rows) > s.base+s.base/2+16 {
 			s.rows = s.t.purge(len(s.Problem.Rows))
 			s.base = max(s.base, len(s.rows))
 		}
-		s.enter(at)
+		if !s.enter(at) {
+			continue
+		}
+		s.t.limit = inf
+		if s.ceil < math.MaxInt64 {
+			s.t.limit = float64(s.ceil-s.step) + float64(1e-9*math.Abs(float64(s.ceil))) + 1e-3
+		}
 		state := s.t.optimize(s.effort)
 		for state == optimal && *s.effort >= 0 {
-			r, ok := s.broken()
-			if !ok {
+			more := s.broken()
+			if len(more) == 0 {
 				break
 			}
-			s.rows = append(s.rows, r)
-			s.t.addRows([]Row{r})
+			s.t.addRows(more)
+			s.rows = s.t.rows
 			state = s.t.optimize(s.effort)
 		}
 		if state == impossible && s.ray() {
-			at = nil
 			continue
 		}
-		clear(reduced)
 		b := s.bound(s.lo, s.hi, reduced)
+		if state == beyond && !s.hopeless(b) {
+			s.t.limit = inf
+			s.t.optimize(s.effort)
+			b = s.bound(s.lo, s.hi, reduced)
+		}
 		if b > at.bound {
-			if at.above != nil && at.above.bound > math.MinInt64 {
+			if at.above > math.MinInt64 {
 				s.learn(at, b)
 			}
 			at.bound = b
 		}
 		*s.effort -= int64(len(s.rows) + len(s.Cost))
 		if s.hopeless(at.bound) {
-			at = nil
 			continue
 		}
-		improved := s.round(x)
+		improved := s.round(x, most%4 == 0)
 		if improved && s.hopeless(at.bound) {
-			at = nil
 			continue
 		}
-		if at.above == nil && b > math.MinInt64 {
-			s.rooted, s.rootAt = slices.Clone(reduced), b
+		if at.depth < 0 && b > math.MinInt64 {
+			s.begin = prices{lo: slices.Clone(s.lo), hi: slices.Clone(s.hi), reduced: slices.Clone(reduced), sum: s.sum}
 		}
-		if at.above == nil || improved {
-			s.fix()
+		if at.depth < 0 || improved {
+			s.fix() // something is left: the node at hand is not hopeless, and bounds rise on the way to it
 		}
 		j, v := s.branch()
 		if j < 0 {
@@ -501,72 +540,103 @@ func (s *search) run(floor int64) Result {
 			}
 		}
 		if j < 0 {
-			at = nil // one x is left, and round has tried it
-			continue
+			continue // one x is left, and round has tried it
 		}
 		n := int64(math.Floor(v))
 		n = max(s.lo[j], min(n, s.hi[j]-1))
-		below := &node{above: at, column: j, value: n, bound: at.bound, depth: at.depth + 1, moved: v - float64(n)}
-		over := &node{above: at, column: j, low: true, value: n + 1, bound: at.bound, depth: at.depth + 1, moved: float64(n+1) - v}
+		// The bounds below this node, by its reduced costs.
+		depth := at.depth + 1
+		if depth == len(s.levels) {
+			s.levels = append(s.levels, [2][]int64{make([]int64, len(s.Cost)), make([]int64, len(s.Cost))})
+		}
+		copy(s.levels[depth][0], s.lo)
+		copy(s.levels[depth][1], s.hi)
+		if b > math.MinInt64 {
+			s.draw(s.levels[depth], s.lo, s.hi, reduced, s.sum)
+		}
+		below := node{depth: depth, column: j, value: n, bound: at.bound, above: at.bound, moved: v - float64(n)}
+		over := node{depth: depth, column: j, low: true, value: n + 1, bound: at.bound, above: at.bound, moved: float64(n+1) - v}
 		if v-float64(n) > 0.4 {
-			open.push(below)
-			at = over
+			open = append(open, below, over)
 		} else {
-			open.push(over)
-			at = below
+			open = append(open, over, below)
 		}
 	}
-	return s.result(min(s.cost, undecided), true)
+	return s.ceil, true
 }
 
-// learn keeps how much the bound rose when the bound of one column was drawn in.
-func (s *search) learn(at *node, bound int64) {
+// learn keeps how much// learn keeps how much the bound rose when the bound of one column was drawn in.
+func (s *search) learn(at node, bound int64) {
 	a := &s.down[at.column]
 	if at.low {
 		a = &s.up[at.column]
 	}
-	rise := float64(bound-at.above.bound) / max(at.moved, whole)
+	rise := float64(bound-at.above) / max(at.moved, whole)
 	a.sum += rise
 	a.times++
 	s.all.sum += rise
 	s.all.times++
 }
 
-// enter sets the bounds of a node.
-func (s *search) enter(at *node) {
+// enter sets the bounds of a node, and reports whether there is anything between them.
+func (s *search) enter(at node) bool {
 	copy(s.lo, s.top[0])
 	copy(s.hi, s.top[1])
-	for n := at; n.above != nil; n = n.above {
-		if n.low {
-			s.lo[n.column] = max(s.lo[n.column], n.value)
+	if at.depth >= 0 {
+		for j, lo := range s.levels[at.depth][0] {
+			s.lo[j] = max(s.lo[j], lo)
+		}
+		for j, hi := range s.levels[at.depth][1] {
+			s.hi[j] = min(s.hi[j], hi)
+		}
+		if at.low {
+			s.lo[at.column] = max(s.lo[at.column], at.value)
 		} else {
-			s.hi[n.column] = min(s.hi[n.column], n.value)
+			s.hi[at.column] = min(s.hi[at.column], at.value)
+		}
+	}
+	for j, lo := range s.lo {
+		if lo > s.hi[j] {
+			return false
 		}
 	}
 	s.t.setBounds(s.lo, s.hi)
+	return true
 }
 
-// fix draws the bounds of all nodes in by the reduced costs at the root: what a value
-// away from its bound would cost more than the best so far.
+// fix draws the bounds of all nodes in by the reduced costs at the root of the stage: what a value
+// away from its bound would cost more than the ceiling.
 func (s *search) fix() {
-	if s.rooted == nil || s.best == nil || s.rootAt == math.MinInt64 {
+	if p := &s.begin; p.reduced != nil {
+		s.draw(s.top, p.lo, p.hi, p.reduced, p.sum)
+	}
+}
+
+// draw draws bounds in by reduced costs and a bound below the ceiling, both times the scale, for values between lo and hi.
+func (s *search) draw(bounds [2][]int64, lo, hi, reduced []int64, sum int64) {
+	if s.ceil == math.MaxInt64 {
 		return
 	}
-	gap := s.cost - s.step - s.rootAt // not below 0: the node at hand is not hopeless, and bounds rise on the way to it
-	room := float64(float64(gap+1) * s.scale)
-	for j, d := range s.rooted {
-		lo, hi := &s.top[0][j], &s.top[1][j]
-		switch {
-		case d > 0:
-			if n := room / float64(d); n < float64(s.from[1][j]-s.from[0][j]) {
-				*hi = min(*hi, s.from[0][j]+int64(n)+1)
-			}
-		case d < 0:
-			if n := room / float64(-d); n < float64(s.from[1][j]-s.from[0][j]) {
-				*lo = max(*lo, s.from[1][j]-int64(n)-1)
-			}
+	room := (s.ceil-s.step)*int64(s.scale) - sum
+	for j, d := range reduced {
+		switch span := hi[j] - lo[j]; {
+		case d > 0 && room/d < span:
+			bounds[1][j] = min(bounds[1][j], lo[j]+room/d)
+		case d < 0 && room/-d < span:
+			bounds[0][j] = max(bounds[0][j], hi[j]-room/-d)
 		}
 	}
+}
+
+// within returns bounds of all x that cost no more than the best.
+func (s *search) within() (lo, hi []int64) {
+	s.top = [2][]int64{slices.Clone(s.root.lo), slices.Clone(s.root.hi)}
+	s.begin = s.root
+	if s.best != nil {
+		s.ceil = s.cost + s.step
+		s.fix()
+	}
+	return s.top[0], s.top[1]
 }
 
 // ray reports whether the row that the tableau found without a way proves, in
@@ -577,12 +647,9 @@ func (s *search) ray() bool {
 	for _, v := range y {
 		most = max(most, v)
 	}
-	if most == 0 {
-		return false
-	}
 	total := make([]int64, len(s.Cost))
 	sum, size := int64(0), 0.0
-	scale := float64(1<<24) / most
+	scale := float64(1<<24) / max(most, small)
 	for i := range s.rows {
 		whole := int64(float64(y[i] * scale))
 		if whole <= 0 {
@@ -626,7 +693,7 @@ func (s *search) branch() (column int, value float64) {
 			if s.lo[j] == s.hi[j] || s.First != nil && s.First[j] != (pass == 0) {
 				continue
 			}
-			v := s.t.value(j)
+			v := s.t.at[j]
 			f := v - math.Floor(v)
 			if f < whole || f > 1-whole {
 				continue
@@ -642,7 +709,7 @@ func (s *search) branch() (column int, value float64) {
 	}
 	slices.SortStableFunc(all, func(a, b candidate) int { return cmp.Compare(b.score, a.score) })
 	best := candidate{column: -1}
-	z := s.t.objective(s.Cost)
+	z := s.t.objective()
 	for k, c := range all {
 		if k >= tried {
 			break
@@ -663,7 +730,7 @@ func (s *search) branch() (column int, value float64) {
 
 const (
 	tried = 8 // columns that are looked at closely
-	known = 2 // how often each way is tried before it is known
+	known = 1 // how often each way is tried before it is known
 )
 
 // probe adds to a how much the cost rises if the j-th value is moved by so much, to between lo and hi.
@@ -674,12 +741,12 @@ func (s *search) probe(a *average, j int, z, by float64, lo, hi int64) {
 	s.t.copyTo(s.other)
 	u := s.other
 	u.lo[j], u.hi[j] = float64(lo), float64(hi)
-	u.most = 12
+	u.most = 8
 	state := u.optimize(s.effort)
-	*s.effort -= int64(len(u.cells) / 8)
-	rise := max(0, u.objective(s.Cost)-z)
-	if state == impossible && s.best != nil {
-		rise = max(rise, float64(s.cost)-z)
+	*s.effort -= int64(len(u.col)/8 + len(u.basic)*u.stride/8)
+	rise := max(0, u.z-z)
+	if state == impossible && s.ceil < math.MaxInt64 {
+		rise = max(rise, float64(s.ceil)-z)
 	}
 	rise /= max(by, whole)
 	a.sum += rise
@@ -690,16 +757,19 @@ func (s *search) probe(a *average, j int, z, by float64, lo, hi int64) {
 
 // round tries whole numbers near the values of the tableau: as they are, and rounded up
 // with what is too much taken off again. It reports whether one of them is the best so far.
-func (s *search) round(x []int64) bool {
+func (s *search) round(x []int64, all bool) bool {
 	better := false
 	isWhole := true
 	for j := range x {
-		v := s.t.value(j)
+		v := s.t.at[j]
 		n := math.Round(v)
 		if math.Abs(v-n) > whole {
 			isWhole = false
 		}
 		x[j] = max(s.lo[j], min(s.hi[j], int64(n)))
+	}
+	if !isWhole && !all {
+		return false
 	}
 	if s.Kept(x) {
 		better = s.keep(x)
@@ -708,7 +778,7 @@ func (s *search) round(x []int64) bool {
 		return better
 	}
 	for j := range x {
-		v := math.Ceil(s.t.value(j) - whole)
+		v := math.Ceil(s.t.at[j] - whole)
 		x[j] = max(s.lo[j], min(s.hi[j], int64(v)))
 	}
 	if !s.Kept(x) {

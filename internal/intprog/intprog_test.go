@@ -58,55 +58,90 @@ func draw(t *rapid.T) *Problem {
 
 // Against every x, with all the steps there are and with few.
 func TestSolveIsBest(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		p := draw(t)
-		want, ok := brute(p)
-		effort := int64(10_000_000)
-		got := Solve(p, nil, &effort)
-		if got.None == ok || ok && (got.X == nil || !p.Kept(got.X) || p.price(got.X) != want || got.Cost != want || got.Bound != want) {
-			t.Fatalf("got %+v, want %d, %t", got, want, ok)
+	rapid.Check(t, func(t *rapid.T) { isBest(t, draw(t), rapid.Int64Range(0, 400).Draw(t, "effort")) })
+	// The same problems every time.
+	problems := rapid.Custom(draw)
+	for seed := range 300 {
+		isBest(t, problems.Example(seed), int64(seed))
+	}
+}
+
+func isBest(t rapid.TB, p *Problem, little int64) {
+	want, ok := brute(p)
+	effort := int64(10_000_000)
+	got := Solve(p, nil, &effort)
+	if got.None == ok || ok && (got.X == nil || !p.Kept(got.X) || p.price(got.X) != want || got.Cost != want || got.Bound != want) {
+		t.Fatalf("got %+v, want %d, %t", got, want, ok)
+	}
+	effort = little
+	few := Solve(p, nil, &effort)
+	if ok && (few.None || few.Bound > want || few.X != nil && (!p.Kept(few.X) || few.Cost < want)) || !ok && few.X != nil {
+		t.Fatalf("with little effort %+v, want %d, %t", few, want, ok)
+	}
+	if ok {
+		effort = 0
+		if again := Solve(p, got.X, &effort); again.Cost != want || again.Bound > want {
+			t.Fatalf("from the best %+v, want %d", again, want)
 		}
-		effort = rapid.Int64Range(0, 400).Draw(t, "effort")
-		few := Solve(p, nil, &effort)
-		if ok && (few.None || few.Bound > want || few.X != nil && (!p.Kept(few.X) || few.Cost < want)) || !ok && few.X != nil {
-			t.Fatalf("with little effort %+v, want %d, %t", few, want, ok)
-		}
-		if ok {
-			effort = 0
-			if again := Solve(p, got.X, &effort); again.Cost != want || again.Bound > want {
-				t.Fatalf("from the best %+v, want %d", again, want)
-			}
-		}
-	})
+	}
 }
 
 // Rows that follow from others cut off nothing: every x that keeps the rows keeps them.
 func TestCutsHold(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		p := draw(t)
-		effort := int64(10_000_000)
-		s := &search{Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: slices.Clone(p.Lo), hi: slices.Clone(p.Hi), step: 1}
-		s.root()
-		x := slices.Clone(p.Lo)
-		var walk func(j int)
-		walk = func(j int) {
-			if j == len(x) {
-				if p.Kept(x) {
-					for _, r := range s.rows {
-						if r.value(x) < r.Least {
-							t.Fatalf("%v breaks %+v", x, r)
-						}
+	rapid.Check(t, func(t *rapid.T) { cutsHold(t, draw(t)) })
+	problems := rapid.Custom(draw)
+	for seed := range 300 {
+		cutsHold(t, problems.Example(seed))
+	}
+	r := rand.New(rand.NewPCG(13, 8))
+	made := 0
+	for range 40 { // larger ones, with more rows that follow
+		p := &Problem{}
+		for range 6 {
+			p.Cost = append(p.Cost, 50+r.Int64N(60))
+			p.Lo, p.Hi = append(p.Lo, 0), append(p.Hi, 1+r.Int64N(3))
+		}
+		for range 3 {
+			row := Row{Least: 20 + r.Int64N(20)}
+			for j := range 6 {
+				if r.IntN(3) > 0 {
+					row.Col, row.Coef = append(row.Col, j), append(row.Coef, 3+r.Int64N(14))
+				}
+			}
+			p.Rows = append(p.Rows, row)
+		}
+		made += cutsHold(t, p)
+	}
+	if made < 40 {
+		t.Errorf("only %d rows that follow", made)
+	}
+}
+
+// cutsHold returns how many rows follow.
+func cutsHold(t rapid.TB, p *Problem) int {
+	effort := int64(10_000_000)
+	s := &search{whole: make([]int64, len(p.Cost)), cost: math.MaxInt64, ceil: math.MaxInt64, Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: slices.Clone(p.Lo), hi: slices.Clone(p.Hi), step: 1}
+	s.atRoot()
+	x := slices.Clone(p.Lo)
+	var walk func(j int)
+	walk = func(j int) {
+		if j == len(x) {
+			if p.Kept(x) {
+				for _, r := range s.rows {
+					if r.value(x) < r.Least {
+						t.Fatalf("%v breaks %+v", x, r)
 					}
 				}
-				return
 			}
-			for x[j] = p.Lo[j]; x[j] <= p.Hi[j]; x[j]++ {
-				walk(j + 1)
-			}
-			x[j] = p.Lo[j]
+			return
 		}
-		walk(0)
-	})
+		for x[j] = p.Lo[j]; x[j] <= p.Hi[j]; x[j]++ {
+			walk(j + 1)
+		}
+		x[j] = p.Lo[j]
+	}
+	walk(0)
+	return len(s.rows) - len(p.Rows)
 }
 
 // Sums that may overflow are given up at once.
@@ -145,17 +180,17 @@ func TestSolveBranches(t *testing.T) {
 		// With rows that are found only when they are broken.
 		hidden := *p
 		hidden.Rows = p.Rows[:1]
-		hidden.Broken = func(x []float64) (Row, bool) {
+		hidden.Broken = func(x []float64) []Row {
 			for _, row := range p.Rows[1:] {
 				sum := 0.0
 				for k, j := range row.Col {
 					sum += float64(float64(row.Coef[k]) * x[j])
 				}
 				if sum < float64(row.Least)-1e-6 {
-					return row, true
+					return []Row{row}
 				}
 			}
-			return Row{}, false
+			return nil
 		}
 		effort = 50_000_000
 		if got := Solve(&hidden, nil, &effort); got.None == ok || ok && (got.Cost != want || got.Bound != want || !p.Kept(got.X)) {
@@ -250,8 +285,8 @@ func TestSolveLarge(t *testing.T) {
 	for _, p := range problems {
 		want, _ := brute(p)
 		effort := int64(1_000_000)
-		s := &search{Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: slices.Clone(p.Lo), hi: slices.Clone(p.Hi), step: 1}
-		s.root()
+		s := &search{whole: make([]int64, len(p.Cost)), cost: math.MaxInt64, ceil: math.MaxInt64, Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: slices.Clone(p.Lo), hi: slices.Clone(p.Hi), step: 1}
+		s.atRoot()
 		if b := s.bound(p.Lo, p.Hi, make([]int64, len(p.Cost))); b > want {
 			t.Errorf("%+v: bound %d, where %d is possible", p, b, want)
 		}
@@ -308,17 +343,17 @@ func TestSolveManyHidden(t *testing.T) {
 		all := *p
 		all.Rows = hidden
 		want, ok := brute(&all)
-		p.Broken = func(x []float64) (Row, bool) {
+		p.Broken = func(x []float64) []Row {
 			for _, row := range hidden {
 				sum := 0.0
 				for k, j := range row.Col {
 					sum += float64(float64(row.Coef[k]) * x[j])
 				}
 				if sum < float64(row.Least)-1e-6 {
-					return row, true
+					return []Row{row}
 				}
 			}
-			return Row{}, false
+			return nil
 		}
 		effort := int64(50_000_000)
 		if got := Solve(p, nil, &effort); got.None == ok || ok && (got.Cost != want || got.Bound != want || !all.Kept(got.X)) {
@@ -343,7 +378,7 @@ func TestCutsHaveRoom(t *testing.T) {
 			p.Rows = append(p.Rows, Row{Col: []int{2 * i, 2*i + 1}, Coef: []int64{2, 1}, Least: 3})
 		}
 		effort := int64(math.MaxInt64)
-		s := &search{Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: p.Lo, hi: p.Hi, step: 1}
+		s := &search{whole: make([]int64, len(p.Cost)), cost: math.MaxInt64, ceil: math.MaxInt64, Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: p.Lo, hi: p.Hi, step: 1}
 		s.t = newTableau(p, s.rows, s.lo, s.hi)
 		if s.t.optimize(&effort) != optimal {
 			t.Fatal("no optimum")
@@ -379,8 +414,33 @@ func relaxed(r *rand.Rand) *Problem {
 	return p
 }
 
-// After many pivots the dictionary is worked out anew. Whatever errors are in it by then, it comes out as
-// before them, with the slacks and reduced costs that the rows give, and with the optimum that a
+func TestGivesUp(t *testing.T) {
+	r := rand.New(rand.NewPCG(13, 8))
+	gave := 0
+	for range 50 {
+		p := relaxed(r)
+		effort := int64(math.MaxInt64)
+		fresh := newTableau(p, p.Rows, p.Lo, p.Hi)
+		state := fresh.optimize(&effort)
+		short := newTableau(p, p.Rows, p.Lo, p.Hi)
+		short.most = 1
+		if short.optimize(&effort) == givenUp {
+			if gave++; short.pivots != 1 || fresh.pivots < 1 {
+				t.Fatalf("gave up after %d pivots, of %d", short.pivots, fresh.pivots)
+			}
+		}
+		short.most = 0
+		if got := short.optimize(&effort); got != state || state == optimal && math.Abs(short.objective()-fresh.objective()) > 1e-9*fresh.objective() {
+			t.Fatalf("%d at %v, want %d at %v", got, short.objective(), state, fresh.objective())
+		}
+	}
+	if gave < 20 {
+		t.Errorf("gave up %d times only", gave)
+	}
+}
+
+// After many pivots the inverse is worked out anew. Whatever errors are in it by then, it comes out as
+// before them, with the reduced costs that the prices of the rows give, and with the optimum that a
 // new tableau has.
 func TestRebuild(t *testing.T) {
 	r := rand.New(rand.NewPCG(11, 6))
@@ -402,67 +462,63 @@ func TestRebuild(t *testing.T) {
 		good, bad := &tableau{}, &tableau{}
 		tab.copyTo(good)
 		tab.copyTo(bad)
+		bad.columns = slices.Clone(bad.columns)
 		good.setBounds(lo, hi)
-		for k := range bad.cells {
-			bad.cells[k] += float64(1e-4 * (r.Float64() - 0.5))
+		for k := range bad.inverse {
+			bad.inverse[k] += float64(1e-4 * (r.Float64() - 0.5))
 		}
 		for k := range bad.cost {
-			bad.cost[k] += 1e-5
+			if bad.place[k] < 0 {
+				bad.cost[k] += float64(1e-5 * bad.cost[k])
+			}
 		}
-		for _, b := range bad.basic {
-			bad.at[b] += float64(1e-3 * (r.Float64() - 0.5))
-		}
-		bad.pivots = 401
+		bad.pivots = 1000
 		bad.setBounds(lo, hi)
 		if bad.pivots != 0 {
 			t.Fatalf("not rebuilt: %d pivots", bad.pivots)
 		}
-		for v := range good.place {
-			if (good.place[v] < 0) != (bad.place[v] < 0) || !near(good.at[v], bad.at[v]) {
-				t.Fatalf("variable %d: %d, %v, want %d, %v", v, bad.place[v], bad.at[v], good.place[v], good.at[v])
+		for j := range lo {
+			if (good.place[j] < 0) != (bad.place[j] < 0) || !near(good.at[j], bad.at[j]) || !near(good.cost[j], bad.cost[j]) {
+				t.Fatalf("column %d: %d, %v at %v, want %d, %v at %v", j, bad.place[j], bad.cost[j], bad.at[j], good.place[j], good.cost[j], good.at[j])
 			}
-			if place := good.place[v]; place >= 0 && !near(good.cost[place], bad.cost[bad.place[v]]) {
-				t.Fatalf("reduced cost of %d: %v, want %v", v, bad.cost[bad.place[v]], good.cost[place])
+			if good.place[j] < 0 {
+				continue
 			}
-			if v < len(lo) && good.place[v] < 0 {
-				columns++
-			}
-		}
-		for i, b := range good.basic {
-			for q, v := range good.nonbase {
-				if got, want := bad.line(-1 - bad.place[b])[bad.place[v]], good.line(i)[q]; !near(want, got) {
-					t.Fatalf("of %d in %d: %v, want %v", v, b, got, want)
+			columns++
+			for i, g := range good.row {
+				b := bad.row[i]
+				if (g < 0) != (b < 0) {
+					t.Fatalf("row %d is tight in one", i)
+				}
+				if g >= 0 && !near(good.line(int(good.place[j]))[g], bad.line(int(bad.place[j]))[b]) {
+					t.Fatalf("of column %d and row %d: %v, want %v", j, i, bad.line(int(bad.place[j]))[b], good.line(int(good.place[j]))[g])
 				}
 			}
 		}
 		for i, row := range p.Rows {
 			sum := -float64(row.Least)
 			for k, j := range row.Col {
-				sum += float64(float64(row.Coef[k]) * bad.value(j))
+				sum += float64(float64(row.Coef[k]) * bad.at[j])
 			}
-			if !near(sum, bad.at[bad.n+i]) {
-				t.Fatalf("slack %d: %v, want %v", i, bad.at[bad.n+i], sum)
+			if !near(sum, bad.slack[i]) {
+				t.Fatalf("slack %d: %v, want %v", i, bad.slack[i], sum)
 			}
 		}
 		for j, c := range p.Cost {
 			rest := float64(c)
 			for i, row := range p.Rows {
 				if k := slices.Index(row.Col, j); k >= 0 {
-					rest -= float64(float64(row.Coef[k]) * bad.dual(i))
+					rest -= float64(float64(row.Coef[k]) * bad.price(i))
 				}
 			}
-			want := 0.0
-			if q := bad.place[j]; q >= 0 {
-				want = bad.cost[q]
-			}
-			if !near(want, rest) {
-				t.Fatalf("reduced cost of %d: %v, by the prices %v", j, want, rest)
+			if !near(bad.cost[j], rest) {
+				t.Fatalf("reduced cost of %d: %v, by the prices %v", j, bad.cost[j], rest)
 			}
 		}
 		fresh := newTableau(p, p.Rows, lo, hi)
 		state := fresh.optimize(&effort)
-		if got := bad.optimize(&effort); got != state || state == optimal && !near(fresh.objective(p.Cost), bad.objective(p.Cost)) {
-			t.Fatalf("%d at %v, want %d at %v", got, bad.objective(p.Cost), state, fresh.objective(p.Cost))
+		if got := bad.optimize(&effort); got != state || state == optimal && !near(fresh.objective(), bad.objective()) {
+			t.Fatalf("%d at %v, want %d at %v", got, bad.objective(), state, fresh.objective())
 		}
 		if state == optimal {
 			done++
@@ -473,28 +529,128 @@ func TestRebuild(t *testing.T) {
 	}
 }
 
-// A tableau gives up after the pivots it may take, and goes on from there to the same optimum.
-func TestGivesUp(t *testing.T) {
-	r := rand.New(rand.NewPCG(13, 8))
-	gave := 0
-	for range 50 {
+// An inverse that is no longer good enough is worked out anew once, before it is given up.
+func TestRebuildInTime(t *testing.T) {
+	r := rand.New(rand.NewPCG(11, 6))
+	mended, given := 0, 0
+	for range 200 {
 		p := relaxed(r)
 		effort := int64(math.MaxInt64)
-		fresh := newTableau(p, p.Rows, p.Lo, p.Hi)
-		state := fresh.optimize(&effort)
-		short := newTableau(p, p.Rows, p.Lo, p.Hi)
-		short.most = 1
-		if short.optimize(&effort) == givenUp {
-			if gave++; short.pivots != 1 || fresh.pivots < 1 {
-				t.Fatalf("gave up after %d pivots, of %d", short.pivots, fresh.pivots)
-			}
+		tab := newTableau(p, p.Rows, p.Lo, p.Hi)
+		if tab.optimize(&effort) != optimal || len(tab.basic) == 0 {
+			continue
 		}
-		short.most = 0
-		if got := short.optimize(&effort); got != state || state == optimal && math.Abs(short.objective(p.Cost)-fresh.objective(p.Cost)) > 1e-9*fresh.objective(p.Cost) {
-			t.Fatalf("%d at %v, want %d at %v", got, short.objective(p.Cost), state, fresh.objective(p.Cost))
+		lo, hi := slices.Clone(p.Lo), slices.Clone(p.Hi)
+		j := tab.basic[0]
+		hi[j] = max(lo[j], int64(tab.at[j])-1)
+		if tab.at[j] < float64(hi[j]) {
+			continue
+		}
+		fresh := newTableau(p, p.Rows, lo, hi)
+		state := fresh.optimize(&effort)
+		tab.setBounds(lo, hi)
+		for k := range tab.inverse {
+			tab.inverse[k] += float64(1e-3 * (r.Float64() - 0.5))
+		}
+		if got := tab.optimize(&effort); got == givenUp {
+			given++
+		} else if got == state && (state != optimal || math.Abs(fresh.objective()-tab.objective()) < 1e-6) {
+			mended++
 		}
 	}
-	if gave < 20 {
-		t.Errorf("gave up %d times only", gave)
+	if mended < 5 || given+mended < 7 {
+		t.Errorf("%d mended, %d given up", mended, given)
+	}
+
+	// With rows whose entries are not what the columns say, working it out anew does not help.
+	p := &Problem{Cost: []int64{3, 4}, Lo: []int64{0, 0}, Hi: []int64{9, 9}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{2, 3}, Least: 12}}}
+	effort := int64(1 << 40)
+	tab := newTableau(p, p.Rows, p.Lo, p.Hi)
+	if got := tab.optimize(&effort); got != optimal {
+		t.Fatal(got)
+	}
+	lo, hi := []int64{0, 0}, []int64{9, 9}
+	hi[tab.basic[0]] = 1
+	tab.setBounds(lo, hi)
+	for j := range tab.columns {
+		if tab.place[j] < 0 {
+			tab.columns[j][0].coef = 7
+		}
+	}
+	if got := tab.optimize(&effort); got != givenUp {
+		t.Errorf("got %d", got)
+	}
+}
+
+// Columns that depend on each other cannot all be basic: one goes back to a bound.
+func TestRebuildDependent(t *testing.T) {
+	for _, cost := range []int64{3, -3} {
+		p := &Problem{Cost: []int64{2, cost}, Lo: []int64{0, 1}, Hi: []int64{9, 9}, Rows: []Row{
+			{Col: []int{0, 1}, Coef: []int64{1, 1}, Least: 4}, {Col: []int{0, 1}, Coef: []int64{2, 2}, Least: 8},
+		}}
+		effort := int64(1 << 40)
+		tab := newTableau(p, p.Rows, p.Lo, p.Hi)
+		tab.optimize(&effort)
+		tab.basic, tab.tight, tab.dual = []int32{0, 1}, []int32{0, 1}, []float64{0, 0}
+		tab.place, tab.row = []int32{0, 1}, []int32{0, 1}
+		tab.rebuild()
+		tab.values()
+		want := 1.0
+		if cost < 0 {
+			want = 9
+		}
+		if len(tab.basic) != 1 || len(tab.tight) != 1 || tab.place[1] >= 0 || tab.at[1] != want || tab.at[0] != 4-want {
+			t.Errorf("basic %v, tight %v, at %v", tab.basic, tab.tight, tab.at)
+		}
+	}
+}
+
+// Bounds in the wrong order leave nothing.
+func TestNoRoom(t *testing.T) {
+	effort := int64(1000)
+	if got := Solve(&Problem{Cost: []int64{1}, Lo: []int64{2}, Hi: []int64{1}}, nil, &effort); !got.None {
+		t.Errorf("%+v", got)
+	}
+}
+
+// Where a price times what all is multiplied by does not fit, there is no bound.
+func TestPriceTooLarge(t *testing.T) {
+	p := &Problem{Cost: []int64{1 << 40}, Lo: []int64{0}, Hi: []int64{9}, Rows: []Row{{Col: []int{0}, Coef: []int64{1}, Least: 3}}}
+	effort := int64(1000)
+	s := &search{Problem: p, rows: p.Rows, effort: &effort, lo: p.Lo, hi: p.Hi, step: 1, scale: 1}
+	s.t = newTableau(p, p.Rows, p.Lo, p.Hi)
+	s.t.optimize(&effort)
+	reduced := make([]int64, 1)
+	if got := s.bound(s.lo, s.hi, reduced); got != 3<<40 {
+		t.Errorf("got %d, want %d", got, int64(3)<<40)
+	}
+	s.t.dual[0] = 1e19
+	if got := s.bound(s.lo, s.hi, reduced); got != math.MinInt64 {
+		t.Errorf("got %d", got)
+	}
+}
+
+// Sums of rows that may overflow, or whose entries are of too different sizes, are not rounded.
+func TestGomoryTooLarge(t *testing.T) {
+	for _, test := range []struct {
+		reason string
+		hi     int64
+		rows   []Row
+		want   int
+	}{
+		{"2x + 3y ≥ 7 and 3x + 2y ≥ 7 at 1.4 each", 9, []Row{{Col: []int{0, 1}, Coef: []int64{2, 3}, Least: 7}, {Col: []int{0, 1}, Coef: []int64{3, 2}, Least: 7}}, 1},
+		{"the same with bounds that overflow", 1 << 40, []Row{{Col: []int{0, 1}, Coef: []int64{2 << 18, 3 << 18}, Least: 7 << 18}, {Col: []int{0, 1}, Coef: []int64{3 << 18, 2 << 18}, Least: 7 << 18}}, 0},
+		{"with 900,000z besides", 9, []Row{{Col: []int{0, 1}, Coef: []int64{2, 3}, Least: 7}, {Col: []int{0, 1, 2}, Coef: []int64{3, 2, 900_000}, Least: 7}}, 0},
+	} {
+		p := &Problem{Cost: []int64{1, 1, 1 << 30}, Lo: []int64{0, 0, 0}, Hi: []int64{test.hi, test.hi, test.hi}, Rows: test.rows}
+		effort := int64(1 << 40)
+		s := &search{Problem: p, rows: p.Rows, effort: &effort, lo: p.Lo, hi: p.Hi, step: 1, scale: 1}
+		s.t = newTableau(p, p.Rows, p.Lo, p.Hi)
+		if s.t.optimize(&effort) != optimal {
+			t.Fatal(test.reason)
+		}
+		if got := s.gomory(); (len(got) > 0) != (test.want > 0) {
+			t.Errorf("%s: %v", test.reason, got)
+		}
 	}
 }

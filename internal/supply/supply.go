@@ -133,7 +133,7 @@ func Solve(p *Problem, start []int64, effort *int64) Result {
 	}
 	x := found.X
 	if found.Cost == found.Bound {
-		x = m.lightest(x, found.Cost, effort)
+		x = m.lightest(found, effort)
 	}
 	out.Packs = slices.Clone(x[:len(p.Packs)])
 	f := make([]float64, len(x))
@@ -146,8 +146,9 @@ func Solve(p *Problem, start []int64, effort *int64) Result {
 	return out
 }
 
-// lightest returns x or another of the same cost with less bulk, or as much in fewer packs.
-func (m *model) lightest(x []int64, cost int64, effort *int64) []int64 {
+// lightest returns what was found or another of the same cost with less bulk, or as much in fewer packs.
+func (m *model) lightest(found intprog.Result, effort *int64) []int64 {
+	x := found.X
 	second := m.program
 	second.Cost = make([]int64, len(x))
 	packs, all := int64(0), 1.0
@@ -158,7 +159,7 @@ func (m *model) lightest(x []int64, cost int64, effort *int64) []int64 {
 	if float64(all*float64(packs+1)) > 1<<50 {
 		return x
 	}
-	same := intprog.Row{Least: -cost}
+	same := intprog.Row{Least: -found.Cost}
 	for i, k := range m.Packs {
 		if k.Bulk == 0 {
 			continue
@@ -169,14 +170,17 @@ func (m *model) lightest(x []int64, cost int64, effort *int64) []int64 {
 		}
 	}
 	second.Rows = append(slices.Clone(m.program.Rows), same)
-	share := min(*effort, 2_000_000)
+	share := min(*effort, 100_000)
 	left := share
-	found := intprog.Solve(&second, x, &left)
+	if found.Lo != nil {
+		second.Lo, second.Hi = found.Lo, found.Hi
+	}
+	lighter := intprog.Solve(&second, x, &left)
 	*effort -= share - left
-	if found.X == nil {
+	if lighter.X == nil {
 		return x
 	}
-	return found.X
+	return lighter.X
 }
 
 // hold adds to r what packs hold of a thing, and what there is of it.
@@ -249,109 +253,193 @@ func (m *model) complete(packs []int64) []int64 {
 	return x
 }
 
-// broken returns the row of a set of things of which x has too few.
-func (m *model) broken(x []float64) (intprog.Row, bool) {
+// broken returns the rows of sets of things of which x has too few, one of each part.
+func (m *model) broken(x []float64) []intprog.Row {
 	m.net.set(x)
 	missing := m.net.wanted - m.net.flow()
 	if missing < 1e-5*(1+math.Abs(m.net.wanted)) && missing < 0.5 {
-		return intprog.Row{}, false
+		return nil
 	}
-	return m.net.cut()
+	return m.net.cuts()
 }
 
-// A network carries things to demands. Its nodes are the source, the demands (those of
-// least numbers of kinds included), the kinds, the things and the sink.
+// A network carries things to demands. Its nodes are the source, the sink, the demands (those of
+// least numbers of kinds included), the kinds and the things. It falls into parts that
+// share no things and no demands.
 type network struct {
 	*model
 	arcs   []arc
-	out    [][]int // of each node: its arcs
-	node   int     // nodes
+	first  []int32 // of each node: where its arcs begin in out
+	out    []int32
+	thing0 int     // the first thing
+	part   []int32 // of each node but the source and the sink
+	parts  int
 	wanted float64
-	level  []int
-	next   []int
-	thing0 int // the first thing
+	total  float64
+	supply []float64 // of each thing, by x
+	level  []int32
+	next   []int32
+	line   []int32
+	place  []int // of each column in the row being made, -1 if not yet
 }
 
 type arc struct {
-	to   int
-	room float64
-	full float64
+	to      int32
+	endless bool
+	room    float64
+	full    float64
 }
 
 // network builds the nodes and arcs; their room is set for each x.
 func (m *model) network() *network {
 	n := &network{model: m}
-	n.node = 2 + len(m.Demands) + 2*len(m.kinds)
-	n.thing0 = n.node
-	n.node += len(m.Have)
-	n.out = make([][]int, n.node)
+	n.thing0 = 2 + len(m.Demands) + 2*len(m.kinds)
+	nodes := n.thing0 + len(m.Have)
+	var from []int32
+	join := func(a, b int, endless bool) {
+		from = append(from, int32(a), int32(b))
+		n.arcs = append(n.arcs, arc{to: int32(b), endless: endless}, arc{to: int32(a)})
+	}
 	for d, demand := range m.Demands {
-		n.arc(0, 2+d)
+		join(0, 2+d, false)
 		if demand.Take > 0 {
 			continue
 		}
 		for _, things := range demand.Kinds {
 			for _, a := range things {
-				n.arc(2+d, n.thing0+a)
+				join(2+d, n.thing0+a, true)
 			}
 		}
 	}
 	base := 2 + len(m.Demands)
 	for i, k := range m.kinds {
 		firm, free := base+2*i, base+2*i+1
-		n.arc(0, firm)
-		n.arc(2+k.demand, free)
+		join(0, firm, false)
+		join(2+k.demand, free, false)
 		for _, a := range m.Demands[k.demand].Kinds[k.kind] {
-			n.arc(firm, n.thing0+a)
-			n.arc(free, n.thing0+a)
+			join(firm, n.thing0+a, true)
+			join(free, n.thing0+a, true)
 		}
 	}
 	for a := range m.Have {
-		n.arc(n.thing0+a, 1)
+		join(n.thing0+a, 1, false)
 	}
+	n.first = make([]int32, nodes+1)
+	for _, v := range from {
+		n.first[v+1]++
+	}
+	for v := range nodes {
+		n.first[v+1] += n.first[v]
+	}
+	n.out = make([]int32, len(from))
+	n.next = slices.Clone(n.first[:nodes])
+	for e, v := range from {
+		n.out[n.next[v]] = int32(e)
+		n.next[v]++
+	}
+	n.level, n.line = make([]int32, nodes), make([]int32, 0, nodes)
+	n.supply = make([]float64, len(m.Have))
+	n.place = make([]int, len(m.program.Cost))
+	for j := range n.place {
+		n.place[j] = -1
+	}
+	n.divide()
 	return n
 }
 
-func (n *network) arc(from, to int) {
-	n.out[from] = append(n.out[from], len(n.arcs))
-	n.arcs = append(n.arcs, arc{to: to})
-	n.out[to] = append(n.out[to], len(n.arcs))
-	n.arcs = append(n.arcs, arc{to: from})
+// divide numbers the parts.
+func (n *network) divide() {
+	n.part = make([]int32, len(n.level))
+	for v := range n.part {
+		n.part[v] = -1
+	}
+	for v := 2; v < len(n.part); v++ {
+		if n.part[v] >= 0 {
+			continue
+		}
+		n.part[v] = int32(n.parts)
+		line := append(n.line[:0], int32(v))
+		for k := 0; k < len(line); k++ {
+			at := line[k]
+			for _, e := range n.out[n.first[at]:n.first[at+1]] {
+				if to := n.arcs[e].to; to > 1 && n.part[to] < 0 {
+					n.part[to] = int32(n.parts)
+					line = append(line, to)
+				}
+			}
+		}
+		n.parts++
+	}
 }
 
-// set gives the arcs the room that x makes.
+// set gives the arcs the room that x makes, and sends what goes by the first ways there are.
 func (n *network) set(x []float64) {
-	n.wanted = 0
+	n.wanted, n.total = 0, 0
 	e := 0
 	room := func(v float64) {
 		v = max(0, v)
 		n.arcs[e].room, n.arcs[e].full, n.arcs[e+1].room = v, v, 0
 		e += 2
 	}
+	for a, there := range n.Have {
+		sum := float64(there)
+		for _, h := range n.holders[a] {
+			sum += float64(float64(h.N) * x[h.Thing])
+		}
+		n.supply[a] = max(0, sum)
+	}
+	// What can go from v to its things, of most, and the arcs to them.
+	send := func(things []int, step int, most float64) float64 {
+		sent := 0.0
+		for _, a := range things {
+			f := max(0, min(most-sent, n.supply[a]))
+			n.supply[a] -= f
+			n.arcs[e].room, n.arcs[e+1].room = math.MaxFloat64, f
+			sent += f
+			e += step
+		}
+		return sent
+	}
 	for _, demand := range n.Demands {
+		all := e
 		free := float64(demand.N - int64(demand.Take)*demand.Least)
 		room(free)
 		n.wanted += free
 		if demand.Take > 0 {
 			continue
 		}
+		sent := 0.0
 		for _, things := range demand.Kinds {
-			for range things {
-				room(math.MaxFloat64)
-			}
+			sent += send(things, 2, free-sent)
 		}
+		n.arcs[all].room -= sent
+		n.arcs[all+1].room = sent
+		n.total += sent
 	}
 	for _, k := range n.kinds {
 		demand := &n.Demands[k.demand]
 		y := x[k.column]
-		firm := float64(float64(demand.Least) * y)
+		firm := max(0, float64(float64(demand.Least)*y))
+		all := e
 		room(firm)
-		n.wanted += max(0, firm)
+		n.wanted += firm
 		room(float64(float64(demand.Most-demand.Least) * y))
-		for range demand.Kinds[k.kind] {
-			room(math.MaxFloat64)
-			room(math.MaxFloat64)
-		}
+		things := demand.Kinds[k.kind]
+		begin := e
+		sent := send(things, 4, firm)
+		n.arcs[all].room -= sent
+		n.arcs[all+1].room = sent
+		n.total += sent
+		e = begin + 2
+		d := n.first[2+k.demand] // its arc from the source comes first
+		source := &n.arcs[n.out[d]^1]
+		sent = send(things, 4, min(source.room, n.arcs[all+2].room))
+		n.arcs[all+2].room -= sent
+		n.arcs[all+3].room = sent
+		source.room -= sent
+		n.arcs[n.out[d]].room += sent
+		n.total += sent
+		e = begin + 4*len(things)
 	}
 	for a, there := range n.Have {
 		sum := float64(there)
@@ -359,92 +447,127 @@ func (n *network) set(x []float64) {
 			sum += float64(float64(h.N) * x[h.Thing])
 		}
 		room(sum)
+		n.arcs[e-1].room = n.arcs[e-2].full - n.supply[a]
+		n.arcs[e-2].room = n.supply[a]
 	}
 }
 
 const drop = 1e-9
 
-// flow sends as much as goes from the source to the sink, and returns how much (Dinic).
+// flow sends as much more as goes from the source to the sink, and returns how much goes in all (Dinic).
 func (n *network) flow() float64 {
-	total := 0.0
-	for n.levels() {
-		n.next = make([]int, n.node)
+	for n.wanted-n.total > drop && n.levels() {
+		copy(n.next, n.first)
 		for {
 			f := n.send(0, math.MaxFloat64)
 			if f <= drop {
 				break
 			}
-			total += f
+			n.total += f
 		}
 	}
-	return total
+	return n.total
 }
 
 // levels works out how far each node is from the source, and reports whether the sink is
 // within reach.
 func (n *network) levels() bool {
-	n.level = make([]int, n.node)
+	clear(n.level)
 	n.level[0] = 1
-	line := []int{0}
-	for len(line) > 0 {
-		v := line[0]
-		line = line[1:]
-		for _, e := range n.out[v] {
-			if a := n.arcs[e]; a.room > drop && n.level[a.to] == 0 {
+	n.line = append(n.line[:0], 0)
+	for k := 0; k < len(n.line); k++ {
+		v := n.line[k]
+		for _, e := range n.out[n.first[v]:n.first[v+1]] {
+			if a := &n.arcs[e]; a.room > drop && n.level[a.to] == 0 {
 				n.level[a.to] = n.level[v] + 1
-				line = append(line, a.to)
+				n.line = append(n.line, a.to)
 			}
 		}
 	}
 	return n.level[1] > 0
 }
 
-func (n *network) send(v int, most float64) float64 {
+func (n *network) send(v int32, most float64) float64 {
 	if v == 1 {
 		return most
 	}
-	for ; n.next[v] < len(n.out[v]); n.next[v]++ {
-		e := n.out[v][n.next[v]]
+	for ; n.next[v] < n.first[v+1]; n.next[v]++ {
+		e := n.out[n.next[v]]
 		a := &n.arcs[e]
 		if a.room <= drop || n.level[a.to] != n.level[v]+1 {
 			continue
 		}
 		if f := n.send(a.to, min(most, a.room)); f > drop {
-			if a.full < math.MaxFloat64 || e%2 == 1 {
+			if !a.endless {
 				a.room -= f
 			}
-			n.arcs[e^1].room += f
+			if back := &n.arcs[e^1]; !back.endless {
+				back.room += f
+			}
 			return f
 		}
 	}
 	return 0
 }
 
-// cut returns the row of the nodes that the source still reaches after the flow.
-func (n *network) cut() (intprog.Row, bool) {
+// cuts returns the rows of the nodes that the source still reaches after the flow, one of each part.
+func (n *network) cuts() []intprog.Row {
 	n.levels()
-	var r intprog.Row
+	short := make([]bool, n.parts)
+	for _, e := range n.out[:n.first[1]] {
+		if a := &n.arcs[e]; a.room > drop {
+			short[n.part[a.to]] = true
+		}
+	}
+	var rows []intprog.Row
+	for part, is := range short {
+		if is {
+			rows = append(rows, n.cut(int32(part)))
+		}
+	}
+	return rows
+}
+
+// cut returns the row of the nodes of one part.
+func (n *network) cut(part int32) intprog.Row {
+	r := intprog.Row{Col: make([]int, 0, len(n.place)), Coef: make([]int64, 0, len(n.place))}
+	add := func(column int, coef int64) {
+		k := n.place[column]
+		if k < 0 {
+			k = len(r.Col)
+			n.place[column] = k
+			r.Col, r.Coef = append(r.Col, column), append(r.Coef, 0)
+		}
+		r.Coef[k] += coef
+	}
+	reached := func(v int) bool { return n.part[v] == part && n.level[v] > 0 }
 	for d, demand := range n.Demands {
-		if n.level[2+d] > 0 {
+		if reached(2 + d) {
 			r.Least += demand.N - int64(demand.Take)*demand.Least
 		}
 	}
 	base := 2 + len(n.Demands)
 	for i, k := range n.kinds {
-		demand := n.Demands[k.demand]
-		if n.level[base+2*i] > 0 { // its least is wanted here
-			add(&r, k.column, -demand.Least)
+		demand := &n.Demands[k.demand]
+		if reached(base + 2*i) { // its least is wanted here
+			add(k.column, -demand.Least)
 		}
-		if n.level[2+k.demand] > 0 && n.level[base+2*i+1] == 0 { // so much can be had elsewhere
-			add(&r, k.column, demand.Most-demand.Least)
+		if reached(2+k.demand) && n.level[base+2*i+1] == 0 { // so much can be had elsewhere
+			add(k.column, demand.Most-demand.Least)
 		}
 	}
 	for a := range n.Have {
-		if n.level[n.thing0+a] > 0 {
-			n.hold(&r, a)
+		if reached(n.thing0 + a) {
+			for _, h := range n.holders[a] {
+				add(h.Thing, h.N)
+			}
+			r.Least -= n.Have[a]
 		}
 	}
-	return r, true
+	for _, j := range r.Col {
+		n.place[j] = -1
+	}
+	return r
 }
 
 // gets returns what each demand has of each thing by the flow.
@@ -454,9 +577,9 @@ func (n *network) gets() [][]int64 {
 		gets[d] = make([]int64, len(n.Have))
 	}
 	take := func(v, d int) {
-		for _, e := range n.out[v] {
-			if a := n.arcs[e]; e%2 == 0 && a.to >= n.thing0 {
-				gets[d][a.to-n.thing0] += int64(math.Round(n.arcs[e^1].room))
+		for _, e := range n.out[n.first[v]:n.first[v+1]] {
+			if to := int(n.arcs[e].to); e%2 == 0 && to >= n.thing0 {
+				gets[d][to-n.thing0] += int64(math.Round(n.arcs[e^1].room))
 			}
 		}
 	}

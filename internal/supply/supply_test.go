@@ -106,83 +106,89 @@ func draw(t *rapid.T) *Problem {
 
 // Against every choice of packs, each tried by giving the pieces out in all ways.
 func TestSolveIsBest(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		p := draw(t)
-		counts := make([]int64, len(p.Packs))
-		best := int64(-1)
-		var walk func(i int, there []int64, cost int64)
-		walk = func(i int, there []int64, cost int64) {
-			if best >= 0 && cost >= best {
-				return
-			}
-			if i == len(counts) {
-				if serves(p, there) {
-					best = cost
-				}
-				return
-			}
-			for n := int64(0); n <= p.Packs[i].Limit; n++ {
-				more := slices.Clone(there)
-				for _, h := range p.Packs[i].Holds {
-					more[h.Thing] += n * h.N
-				}
-				walk(i+1, more, cost+n*p.Packs[i].Cost)
-			}
+	rapid.Check(t, func(t *rapid.T) { isBest(t, draw(t)) })
+	// The same problems every time.
+	problems := rapid.Custom(draw)
+	for seed := range 300 {
+		isBest(t, problems.Example(seed))
+	}
+}
+
+func isBest(t rapid.TB, p *Problem) {
+	counts := make([]int64, len(p.Packs))
+	best := int64(-1)
+	var walk func(i int, there []int64, cost int64)
+	walk = func(i int, there []int64, cost int64) {
+		if best >= 0 && cost >= best {
+			return
 		}
-		walk(0, slices.Clone(p.Have), 0)
-		effort := int64(20_000_000)
-		got := Solve(p, nil, &effort)
-		if best < 0 {
-			if !got.None || got.Packs != nil {
-				t.Fatalf("got %+v, where there is no way", got)
+		if i == len(counts) {
+			if serves(p, there) {
+				best = cost
 			}
 			return
 		}
-		if got.Packs == nil || got.Cost != best || got.Bound != best {
-			t.Fatalf("got %+v, want %d", got, best)
-		}
-		// From all packs there are, and with hardly any steps.
-		all := make([]int64, len(p.Packs))
-		for i, k := range p.Packs {
-			all[i] = k.Limit
-		}
-		for _, effort := range []int64{20_000_000, 0} {
-			if from := Solve(p, all, &effort); from.None || from.Bound > best || from.Packs != nil && from.Cost < best || effort > 0 && from.Cost != best {
-				t.Fatalf("from all got %+v, want %d", from, best)
-			}
-		}
-		// What the demands get is theirs, and there.
-		there := slices.Clone(p.Have)
-		for i, n := range got.Packs {
+		for n := int64(0); n <= p.Packs[i].Limit; n++ {
+			more := slices.Clone(there)
 			for _, h := range p.Packs[i].Holds {
-				there[h.Thing] += n * h.N
+				more[h.Thing] += n * h.N
+			}
+			walk(i+1, more, cost+n*p.Packs[i].Cost)
+		}
+	}
+	walk(0, slices.Clone(p.Have), 0)
+	effort := int64(20_000_000)
+	got := Solve(p, nil, &effort)
+	if best < 0 {
+		if !got.None || got.Packs != nil {
+			t.Fatalf("got %+v, where there is no way", got)
+		}
+		return
+	}
+	if got.Packs == nil || got.Cost != best || got.Bound != best {
+		t.Fatalf("got %+v, want %d", got, best)
+	}
+	// From all packs there are, and with hardly any steps.
+	all := make([]int64, len(p.Packs))
+	for i, k := range p.Packs {
+		all[i] = k.Limit
+	}
+	for _, effort := range []int64{20_000_000, 0} {
+		if from := Solve(p, all, &effort); from.None || from.Bound > best || from.Packs != nil && from.Cost < best || effort > 0 && from.Cost != best {
+			t.Fatalf("from all got %+v, want %d", from, best)
+		}
+	}
+	// What the demands get is theirs, and there.
+	there := slices.Clone(p.Have)
+	for i, n := range got.Packs {
+		for _, h := range p.Packs[i].Holds {
+			there[h.Thing] += n * h.N
+		}
+	}
+	for d, demand := range p.Demands {
+		sum, used := int64(0), 0
+		for _, things := range demand.Kinds {
+			kind := int64(0)
+			for _, a := range things {
+				kind += got.Gets[d][a]
+			}
+			if sum += kind; kind > 0 {
+				used++
+			}
+			if demand.Take > 0 && kind > 0 && (kind < demand.Least || kind > demand.Most) {
+				t.Fatalf("%d of one kind for %+v", kind, demand)
 			}
 		}
-		for d, demand := range p.Demands {
-			sum, used := int64(0), 0
-			for _, things := range demand.Kinds {
-				kind := int64(0)
-				for _, a := range things {
-					kind += got.Gets[d][a]
-				}
-				if sum += kind; kind > 0 {
-					used++
-				}
-				if demand.Take > 0 && kind > 0 && (kind < demand.Least || kind > demand.Most) {
-					t.Fatalf("%d of one kind for %+v", kind, demand)
-				}
-			}
-			if sum != demand.N || demand.Take > 0 && used != demand.Take {
-				t.Fatalf("%v for %+v", got.Gets[d], demand)
-			}
-			for a, n := range got.Gets[d] {
-				there[a] -= n
-			}
+		if sum != demand.N || demand.Take > 0 && used != demand.Take {
+			t.Fatalf("%v for %+v", got.Gets[d], demand)
 		}
-		if slices.Min(there) < 0 {
-			t.Fatalf("%v is more than there is: %v left", got.Gets, there)
+		for a, n := range got.Gets[d] {
+			there[a] -= n
 		}
-	})
+	}
+	if slices.Min(there) < 0 {
+		t.Fatalf("%v is more than there is: %v left", got.Gets, there)
+	}
 }
 
 // Of several at one cost the one of least bulk, and then of the fewest packs. By hand: 6 pieces

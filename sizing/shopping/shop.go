@@ -172,7 +172,7 @@ const (
 	maxPrice    = 1_000_000               // of a pack, in units of money
 	maxBudget   = 1_000_000_000           // in units of money
 	maxWork     = 250_000_000             // steps of all searches of one call
-	maxTogether = 100_000_000             // steps of one search for needs that are bought together
+	maxTogether = 4_500_000               // steps of one search for needs that are bought together
 	maxContents = 64                      // items in a mixed box
 	maxStrings  = 100_000                 // strings of lights owned and bought, since each is listed
 	maxDeals    = 8                       // deals of an offer
