@@ -343,7 +343,7 @@ func FuzzParseRequest(f *testing.F) {
 		`{"trees":[{"height":"1e99 ft"}]}`, `{"house":{"trees":{"perFoot":{"picks":4}}}}`, `{"house":{"rates":{"places":9}}}`, `[`, `{"trees":7}`,
 		`{"trees":[{"height":"3 ft"}],"colors":"crimson,ivory","box":[{"name":"a","color":"red","count":3}],"shop":{"budget":9,"owned":[{"item":"ivory ornaments, star, 3 in","quantity":4}]}}`,
 		`{"trees":[{"room":"nave","height":"15 ft","base":"7 ft","taper":"slim","bareTip":"4 in","bareBase":"3 in","handle":"6 in","kind":"artificial","public":true,"sizeBy":"shape","accents":["picks","ribbon"],` +
-			`"space":{"ceiling":"18 ft","fall":"6 in","clearance":"1 ft","topper":"18 in","topperWidth":"1 ft","stand":"6 in"},"lights":{"lamps":100,"length":"33 ft","power":"5 W","endToEnd":20}}],"on":"fir=#2f4f2f","colors":"crimson,ivory"}`,
+			`"space":{"ceiling":"18 ft","fall":"6 in","clearance":"1 ft","topper":"18 in","topperWidth":"1 ft","stand":"6 in"},"lights":{"lamps":100,"length":"33 ft","power":"5 W","endToEnd":20}}],"on":{"name":"fir","color":"#2f4f2f"},"colors":"crimson,ivory"}`,
 		`{"mantels":[{"room":"stairs","run":{"to":{"along":"10 ft","below":"-7 ft"},"balusters":14,"swags":5,"sag":"4 in"},"perFoot":"8 oz","hook":{"rating":"20 lb","count":1}}]}`,
 		`{"mantels":[{"run":{"to":{"along":"3 ft","below":"80 in"},"left":"4 in","right":"4 in"}},{"run":{"hooks":[{"along":"0 ft","below":"0 ft"},{"along":"3 ft","below":"1 ft"}],"lying":true}}]}`,
 		`{"mantels":[{"length":"5 ft","height":"54 in","depth":"8 in","rightWall":true,"opening":{"width":"30 in","height":"28 in","gap":"16 in","offset":"-6 in"},"above":{"width":"40 in","height":"24 in","gap":"8 in"},` +
@@ -516,6 +516,9 @@ func TestToldOnce(t *testing.T) {
 		{`{"mantels":[{"length":"5 ft","opening":{"width":"36 in","height":"30 in","gap":"14"}}]}`, "/mantels/0/opening/gap"},
 		{`{"trees":[{"hight":"7 ft"}]}`, "/trees/0/hight"},
 		{`{"trees":[{"height":"200 ft","expsure":"corner"}]}`, "/trees/0/expsure /trees/0/height"},
+		{`{"trees":[{"height":"7 ft","room":"a\tb"}],"mantels":[{"length":"5 ft","room":"` + strings.Repeat("hall", 17) + `"}]}`, "/trees/0/room /mantels/0/room"},
+		{`{"mantels":[{"height":"-1 ft","run":{"to":{"along":"3 ft","below":"80 in"}}}]}`, "/mantels/0/height"},
+		{`{"trees":[{"height":"7 ft","accents":["picks"]}],"shop":{"owned":[{"item":"picks","quantity":14982}]},"stand":"2026-11-28"}`, "/shop"},
 		{`{"trees":[{"height":"7 ft"}],"stand":"2026-11-28","lost":[{"item":"picks","quantity":2}]}`, "/lost/0/quantity"},
 	} {
 		_, err := job.ParseRequest([]byte(row.text))
@@ -525,6 +528,20 @@ func TestToldOnce(t *testing.T) {
 		}
 		if got := strings.Join(fields, " "); got != row.want {
 			t.Errorf("%s: %s, want %s", row.text, got, row.want)
+		}
+	}
+}
+
+// What is owned is told at its place in the request, although what fits of the box comes before it; and the box where it is too full.
+func TestOwnedPlaces(t *testing.T) {
+	const text = `{"trees":[{"height":"7 ft","accents":["picks"]}],"colors":"crimson,ivory","box":[{"name":"red","color":"crimson","count":%s},{"name":"more","color":"crimson","count":9}],"shop":{"owned":[{"item":"wire ties","quantity":5},{"item":"picks","quantity":"50 of 1 in"}]}}`
+	for count, want := range map[string]string{"9": "/shop/owned/1/quantity", "1000000": "/box"} {
+		r, err := job.ParseRequest([]byte(strings.Replace(text, "%s", count, 1)))
+		if err == nil {
+			_, err = job.Make(r)
+		}
+		if list := job.Faults(err); len(list) != 1 || list[0].Field != want {
+			t.Errorf("%s: %v, want %s", count, err, want)
 		}
 	}
 }

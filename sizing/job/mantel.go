@@ -30,6 +30,7 @@ type mantelDraft struct {
 // mantel plans a mantel at a place of the request.
 func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	before := len(f.list)
+	f.room(m.Room, at)
 	p := &mantelDraft{MantelPlan: MantelPlan{Mantel: m, Loads: map[shopping.Kind]mantel.Loads{}}}
 	hang := p.shelf
 	if m.Run.given() {
@@ -134,12 +135,18 @@ func (r Run) hang(hooked bool) string {
 	return "Fasten the garland along the top, from the middle outwards, and let both sides fall."
 }
 
+// maxHeight is how high a run may hang.
+const maxHeight = 100 * units.Foot
+
 // run hangs the garland along stairs, round a door or over hooks.
 func (p *mantelDraft) run(f *faulty, rules mantel.Rules, at string) (mantel.Run, []shopping.Need) {
 	r := &p.Run
 	at += "/run"
 	if p.Length != 0 {
 		f.refuse(strings.TrimSuffix(at, "/run")+"/length", p.Length.String(), "0 ft, since a run takes the place of the shelf", units.ErrFit)
+	}
+	if p.Height < 0 || p.Height > maxHeight {
+		f.refuse(strings.TrimSuffix(at, "/run")+"/height", p.Height.String(), "0 ft to "+maxHeight.String(), units.ErrRange)
 	}
 	hung, err := r.Run, error(nil)
 	if r.Hooks == nil {

@@ -61,7 +61,7 @@ func Make(request Request) (Plan, error) {
 func plan(function string, r Request) (Plan, []*units.Error) {
 	d, faults := prepare(function, r)
 	if len(faults) == 0 {
-		faults = place(function, d.shop(), "/shop", "needs", "")
+		faults = d.owned(place(function, d.shop(), "/shop", "needs", ""))
 	}
 	if len(faults) == 0 {
 		d.settle()
@@ -79,6 +79,7 @@ type draft struct {
 	Plan
 	house  House
 	goods  shopping.Shop // with what of the box fits
+	boxed  int           // lots owned that are from the box
 	budget decimal.Decimal
 	stock  stock
 	rooms  []dressing // of the trees, then of the mantels
@@ -131,6 +132,21 @@ func place(function string, err error, receiver string, args ...string) []*units
 	}
 	moved.Field = strings.TrimSuffix(moved.Field, "/")
 	return []*units.Error{&moved}
+}
+
+// owned returns faults with those of what is owned at their places: what fits of the box comes before what the shop is told.
+func (d *draft) owned(faults []*units.Error) []*units.Error {
+	const owned = "/shop/owned/"
+	for _, f := range faults {
+		if rest, ok := strings.CutPrefix(f.Field, owned); ok {
+			number, rest, _ := strings.Cut(rest, "/")
+			n, _ := strconv.Atoi(number) // which List and NextStock wrote
+			if f.Field = owned + strconv.Itoa(n-d.boxed) + "/" + rest; n < d.boxed {
+				f.Field = "/box"
+			}
+		}
+	}
+	return faults
 }
 
 // Bounds of a request.
@@ -218,6 +234,7 @@ func (d *draft) colors(f *faulty, r Request) {
 			owned = append(owned, shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Color: s.Name}, Quantity: shopping.Quantity{Pieces: n}})
 		}
 	}
+	d.boxed = len(owned)
 	d.goods.Owned = append(owned, d.goods.Owned...)
 }
 

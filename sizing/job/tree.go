@@ -2,6 +2,9 @@ package job
 
 import (
 	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
@@ -40,12 +43,27 @@ func (t Tree) usual() []shopping.Kind {
 	return t.Accents
 }
 
+// maxName is the longest name of a room in bytes, and what an error shows of a longer one.
+const maxName = 64
+
+// room notes the fault of a name that a basket and a label could not have.
+func (f *faulty) room(name, at string) {
+	if len(name) <= maxName && !strings.ContainsFunc(name, func(r rune) bool { return unicode.IsControl(r) || r == utf8.RuneError }) {
+		return
+	}
+	if len(name) > maxName {
+		name = strings.ToValidUTF8(name[:maxName], "") + "..."
+	}
+	f.refuse(at+"/room", name, "at most 64 bytes of text in one line", units.ErrSyntax)
+}
+
 // tree plans a tree at a place of the request.
 func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	h, before := d.house, len(f.list)
 	args := []string{"t", at, "tree", at, "height", at + "/height", "look", "/house/look", "accents", at + "/accents", "count", at}
 	ok := func(err error) bool { return f.note(err, "/house/trees", args...) }
 
+	f.room(t.Room, at)
 	p := TreePlan{Tree: t}
 	var cautions []units.Caution
 	c, err := h.Trees.Compare(h.Look, t.Tree)

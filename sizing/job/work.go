@@ -108,11 +108,15 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	f.note(err, "/house/rates", "stand", "/stand", "down", "/down", "elapsed", "/house/rates/minutes")
 	d.Stock, err = labor.NextStock(owned, bought, r.Lost)
 	if f.note(err, "", "owned", "/shop/owned", "bought", "/shop/offers", "lost", "/lost") {
-		d.Cartons, _, err = rates.Pack(d.things(), d.house.Boxes)
-		f.note(err, "/house/rates", "things", "/shop", "boxes", "/house/boxes")
+		var e *units.Error
+		if d.Cartons, _, err = rates.Pack(d.things(), d.house.Boxes); errors.As(err, &e) && strings.HasPrefix(e.Field, "/things") {
+			f.refuse("/shop", e.Value, e.Want+" to pack", e.Err)
+		} else {
+			f.note(err, "/house/rates", "boxes", "/house/boxes")
+		}
 	}
 	d.careful = rates.Cautions(append(up, down...), d.Cartons)
-	return f.list
+	return d.owned(f.list)
 }
 
 // hangs returns what goes up in a room.

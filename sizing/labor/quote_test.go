@@ -200,3 +200,14 @@ func TestSheetWidth(t *testing.T) {
 		t.Errorf("text is lost:\n%s", labor.StartingRates().Sheet(o, false))
 	}
 }
+
+// A purchase of what comes in types is told as it is said: picks and mantel picks, once each.
+func TestTypesInALine(t *testing.T) {
+	list := basket()
+	mantel := shopping.Need{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}}
+	list.Purchases[0].Shares = append(list.Purchases[0].Shares, shopping.Share{Need: mantel}, shopping.Share{Need: mantel})
+	o := must[[]labor.Option](t)(labor.StartingRates().Quote(list, nil, nil, 0))[2]
+	if got := o.Lines[0].Text; got != "picks and mantel picks, 1 x box of 6, 2 x box of 24" {
+		t.Error(got)
+	}
+}

@@ -366,8 +366,8 @@ func texts(refuses bool) []string {
 	return all
 }
 
-// wholeJobs take or list a whole request, whose faults are pointers into the request and come all at once: the
-// tests of sizing/job put each of its values out of range.
+// wholeJobs take or list a whole request, whose faults are pointers into the request and come all at once: see TestWholeJobs,
+// and FuzzParseRequest of sizing/job.
 var wholeJobs = map[string]bool{"job.Make": true, "job.ParseRequest": true, "job.Faults": true}
 
 // wrongs is how many faults of one function are told.
