@@ -79,8 +79,11 @@ func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) 
 	}
 }
 
-// A stock says what is known of the ornaments of a color in the shop and the box.
-type stock map[string]known
+// A stock says what the shop and the box have: the ornaments by color, and which types there are of other kinds.
+type stock struct {
+	colors map[string]known
+	types  map[shopping.Item]bool
+}
 
 type known struct {
 	sized bool            // all of them state a size
@@ -89,12 +92,13 @@ type known struct {
 
 // stockOf looks through a shop.
 func stockOf(s shopping.Shop) stock {
-	found := stock{}
+	found := stock{map[string]known{}, map[shopping.Item]bool{}}
 	see := func(i shopping.Item) {
 		if i.Kind != shopping.Ornament {
+			found.types[shopping.Item{Kind: i.Kind, Type: i.Type}] = true
 			return
 		}
-		k, seen := found[i.Color]
+		k, seen := found.colors[i.Color]
 		if !seen {
 			k = known{sized: true, types: map[string]bool{}}
 		}
@@ -102,7 +106,7 @@ func stockOf(s shopping.Shop) stock {
 		if i.Type != "" {
 			k.types[i.Type] = true
 		}
-		found[i.Color] = k
+		found.colors[i.Color] = k
 	}
 	for _, o := range s.Offers {
 		if len(o.Contents) == 0 {
@@ -116,6 +120,14 @@ func stockOf(s shopping.Shop) stock {
 		see(o.Item)
 	}
 	return found
+}
+
+// sold returns an item of a mantel as it is sold: without its type, where there are such things and none is of that type.
+func (s stock) sold(i shopping.Item) shopping.Item {
+	if bare := (shopping.Item{Kind: i.Kind}); i.Kind != shopping.Ornament && !s.types[i] && s.types[bare] {
+		return bare
+	}
+	return i
 }
 
 // A group is the types of one color that are asked for together.
@@ -157,7 +169,7 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
 		}
 		for i := range d.rows {
 			r := &d.rows[i]
-			known := stock[r.color]
+			known := stock.colors[r.color]
 			for _, g := range r.groups(known.sized) {
 				o := n
 				o.Item = shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: g.size}

@@ -69,17 +69,21 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	}
 	room := dressing{name: m.Room, cautions: p.cautions}
 	total := 0
-	for _, n := range needs {
+	for i, n := range needs {
+		needs[i].Item = d.stock.sold(n.Item)
 		if n.Item.Kind == shopping.Ornament {
 			total += n.Quantity.Pieces
 		}
 	}
+	for i, s := range p.Spots {
+		p.Spots[i].Item = d.stock.sold(s.Item)
+	}
 	if total > 0 {
 		room.share(colors, total, nil)
 	}
-	p.Shares = room.needs(needs, nil)
+	p.Shares = room.needs(needs, stock{})
 	for i := range p.Steps {
-		p.Steps[i].Items = planned(p.Steps[i].Items, p.Shares)
+		p.Steps[i].Items = planned(p.Steps[i].Items, p.Shares, d.stock)
 	}
 	d.Mantels = append(d.Mantels, p.MantelPlan)
 	d.rooms = append(d.rooms, room)
@@ -233,12 +237,12 @@ func (p *mantelDraft) lights(f *faulty, h House, run mantel.Run, at string) []sh
 	return []shopping.Need{need}
 }
 
-// planned returns the items of a step as the needs have them: ornaments by color.
-func planned(items []shopping.Item, needs []shopping.Share) []shopping.Item {
+// planned returns the items of a step as the needs have them: ornaments by color, the rest as it is sold.
+func planned(items []shopping.Item, needs []shopping.Share, stock stock) []shopping.Item {
 	var list []shopping.Item
 	for _, i := range items {
 		if i.Kind != shopping.Ornament {
-			list = append(list, i)
+			list = append(list, stock.sold(i))
 			continue
 		}
 		for _, n := range needs {

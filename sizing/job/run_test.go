@@ -185,3 +185,31 @@ func TestRunFaults(t *testing.T) {
 		}
 	}
 }
+
+// Where picks are sold, and none of them for mantels, a mantel takes the same as a tree: in its needs, steps and spots, and from one box.
+func TestPicksForBoth(t *testing.T) {
+	for sold, want := range map[string]string{"picks": "picks", "picks, mantel": "picks, mantel"} {
+		request, err := job.ParseRequest([]byte(`{"trees": [{"height": "7 ft", "accents": ["picks"]}], "mantels": [{"length": "60 in"}],
+			"shop": {"offers": [{"name": "box of 12", "item": "` + sold + `", "pack": 12, "price": "9"}, {"name": "ribbon", "item": "ribbon, mantel", "pack": "30 ft", "price": "8"}]}}`))
+		if err != nil {
+			t.Fatal(err)
+		}
+		plan, err := job.Make(request)
+		if err != nil {
+			t.Fatal(err)
+		}
+		m := plan.Mantels[0]
+		var item shopping.Item
+		for _, s := range m.Shares {
+			if s.Item.Kind == shopping.Pick {
+				item = s.Item
+				if s.Gets.Pieces != s.Quantity.Pieces || s.Gets.Pieces != 8 {
+					t.Errorf("%s on offer: the mantel gets %d of %d, want 8 of 8", sold, s.Gets.Pieces, s.Quantity.Pieces)
+				}
+			}
+		}
+		if item.String() != want || m.Steps[1].Items[0] != item || !slices.ContainsFunc(m.Spots, func(s mantel.Spot) bool { return s.Item == item }) {
+			t.Errorf("%s on offer: the mantel takes %v, step 2 has %v, want %s", sold, item, m.Steps[1].Items, want)
+		}
+	}
+}
