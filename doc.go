@@ -26,24 +26,24 @@
 //   - What do 175 W of lights cost to run for a season of 40 days, 12 h a day, at 0.119 a kilowatt-hour? 84 kWh cost 9.996 ([lights.Strings.Use]).
 //   - Where do 4 balls of 3 in and 8 of 2 in go on a 4 ft 6 in tree in a corner? The topmost is a small one, 3 ft 8 in up at 9 o'clock ([placement.Layout.Places]).
 //
-// The mantel. It takes picks and garland together: the picks are wired into the garland. All
-// of it comes down before a fire is lit, and stays 3 ft from one.
+// The mantel. It takes picks and garland together: the picks are wired into the garland. Take it
+// all down before a fire is lit; keep it 3 ft from any fire.
 //
 //   - How long is the garland for a 64 in mantel? 7 ft 4 in traditional, 9 ft 4 in asymmetrical ([mantel.Rules.Needs]).
 //   - Where do the picks of a traditional 64 in mantel go? At 4 in, 12 in, 20 in, 28 in, 36 in, 44 in, 52 in and 60 in from the left ([mantel.Rules.Spots]).
 //   - How far do the ends of a 9 ft garland fall on a traditional 64 in mantel? 1 ft 10 in at the left and 1 ft 10 in at the right ([mantel.Mantel.FindDrops]).
 //   - How much garland do two swags 8 in deep take on a 64 in mantel, with ends that fall a foot? 8 ft 1 3/4 in ([mantel.Run.Garland]).
 //   - Will hooks rated 5 lb hold 8 oz a foot in two swags 8 in deep on 64 in, a foot falling at each end? No: the middle one carries 24.6 oz and may carry 16 ([mantel.Run.Loads]).
-//   - Is a garland that hangs 2 in above the opening clear of the fire? No, 6 in is the least ([mantel.Mantel.Clearances]).
+//   - Is a garland 2 in above the opening clear? No: with no fire, 6 in is the least ([mantel.Mantel.Clearances]).
 //
 // Tree and mantel:
 //
 //   - Which boxes do I buy for 49 balls, in boxes of 6 at 5.00, 12 at 9.00 and 24 at 16.00? 1 box of 6 and 2 of 24 for 37, 5 left over ([shopping.Shop.List]).
-//   - How full a tree does a budget of 30.00 make, of stars at 2.00 and bells at 3.00, 5 to 9 of each? 6 stars and 6 bells; 20.00 buys 4 of each, and the fewest cost 25 ([shopping.Shop.Fullest]).
+//   - How full a tree does a budget of 30.00 make, of stars at 2.00 and bells at 3.00, 5 to 9 of each? 6 stars and 6 bells; 20.00 buys 4 of each; the fewest cost 25 ([shopping.Shop.Fullest]).
 //   - Do crimson, forestgreen, gold and ivory hold together, in every view? Not for the green-blind (deutan); a darker forestgreen, #1d751d, would ([palette.Rules.Read]).
 //   - Which of last year's pieces, red #d81840 and turquoise, go with crimson, forestgreen, gold and ivory? The red, 1.5 away from crimson; not the turquoise, 26.1 away from the nearest ([palette.Rules.Sort]).
 //   - What is a 64 in shelf in feet, yards and meters? 5.33 ft, 1.78 yd, 1.63 m ([units.Length.Format]).
-//   - How long do two people take to hang 100 ornaments on a 10 ft tree? 72 min, 4 of them above 8 ft by two people ([labor.Rates.Schedule]).
+//   - How long do two people take to hang 100 ornaments on a 10 ft tree? 72 min; 4 ornaments above 8 ft take two people ([labor.Rates.Schedule]).
 //   - What do I ask for a mantel, at 45.00 an hour and 25.00 a visit? 92.50 ([labor.Rates.Quote]).
 //   - How many cartons of 12 cells do 14 stars and 10 bells take? 2 ([labor.Rates.Pack]).
 //   - When do I order garland for a tree that must stand on 2026-11-28? On 2026-10-29 ([labor.Rates.Dates]).
@@ -72,8 +72,8 @@
 // The rules of thumb know only a tree's height, and suit a full tree of 6 to 8 ft seen
 // from all sides. Beside each stands the geometry, which knows the tree's shape.
 //
-// Ornament types, and how many of each, go by whole feet; a part foot adds none. A supply goes
-// by the exact size and rounds up, never short. A limit includes its own value: exactly 10
+// Ornament types, and how many of each, go by whole feet; a part foot adds none. A supply goes by
+// the exact size, rounded up. A limit includes its own value: exactly 10
 // apart is apart, and exactly the permitted load is permitted.
 //
 // # For programs

@@ -1,20 +1,20 @@
 // Package mantel answers how much a mantel takes, where each thing goes, how the garland
 // hangs, what holds it up, and whether it stays clear of the fire.
 //
-// Learn first: [Mantel], [Hanging], [Rules], [Mantel.Hang], [Run.Loads],
+// Learn first: [Mantel], [Hanging], [Rules.Hang], [Mantel.Hang], [Run.Loads],
 // [Mantel.Clearances]; then [Stairs], [Door] and [Mantel.Stockings].
 //
 // # The rules
 //
 // A traditional mantel is the same on both sides of the middle. An asymmetrical one
-// carries its weight at one end, the heavy side, which is yours to choose.
+// carries its weight at one end, the heavy end, which is yours to choose.
 //
 //	           traditional             asymmetrical
 //	garland    the shelf and 2 ft,     the shelf and 4 ft,
-//	           1 ft falls at each end  all at the heavy side
+//	           1 ft falls at each end  all at the heavy end
 //	picks      one each 8 in           one each 3 in, in 3 layers
 //	ornaments  one in each gap         one in each gap of the top layer
-//	ribbon     none                    1½ yd at the heavy side
+//	ribbon     none                    1½ yd at the heavy end
 //	bells      none                    3 with the ribbon
 //
 // Garland and picks go together on a mantel. Everything goes by the exact length of the
@@ -82,7 +82,7 @@
 //   - The firebox opening: width, height, how far its top is below the top of the shelf,
 //     and how far its middle is to one side of the middle of the shelf.
 //   - The garland: thickness across the branches, and the weight of a foot, dressed as it
-//     will hang. Weigh yours. To plan with, dry, from memory: thin artificial 2 to 4 oz,
+//     will hang. Weigh yours. For planning, dry, from memory: thin artificial 2 to 4 oz,
 //     full artificial 6 to 10 oz, fresh cedar or fir 8 to 16 oz.
 //   - The hook: the weight on its label, and whether it is a breaking load or a working
 //     load.
@@ -152,7 +152,7 @@
 //
 // Lengths without a range in their comment are 0 to 50 ft, those with one bound at most
 // 50 ft. Errors are *[units.Error]: [units.ErrRange] for a value outside its range,
-// [units.ErrFit] for values that do not go together, [units.ErrName] for no look.
+// [units.ErrFit] for values that do not go together, [units.ErrName] for an unknown look.
 //
 // # Cautions
 //

@@ -341,7 +341,7 @@ func ExampleRules_Needs() {
 	// base garland: 8 ft 4 in; 6 ft 3 15/16 in in 2 swags 9 in deep, 1 ft falling at the left, 1 ft at the right; by rule 9 ft 4 in, 1 ft less (length of a catenary)
 	// picks, mantel: 22; 1 for each 3 in of 5 ft 4 in (common practice)
 	// ornaments, mantel: 7; 1 in each of 7 gaps between picks of the top layer (a starting figure of our own)
-	// ribbon, mantel: 1 of 4 ft 6 in; one bow or fall at the heavy side (common practice)
+	// ribbon, mantel: 1 of 4 ft 6 in; one bow or fall at the heavy end (common practice)
 	// bells: 3; hung with the ribbon (a starting figure of our own)
 	// wire ties: 30; 1 for each of 22 picks and 7 ornaments, 1 for the ribbon (a starting figure of our own)
 }
@@ -376,7 +376,7 @@ func ExampleHanging_String() {
 }
 
 // Common practice: 2 ft more than the shelf falls half at each end, 4 ft more all at
-// the heavy side.
+// the heavy end.
 func ExampleMantel_FindDrops() {
 	h, err := teaRoom.FindDrops(88*units.Inch, mantel.Hanging{})
 	fmt.Println(h, err)

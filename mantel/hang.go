@@ -92,7 +92,7 @@ func part(length units.Length, i, n int) units.Length {
 
 // FindDrops returns hanging with Left and Right set to what the shelf or the swags leave
 // of a garland. A traditional mantel has half at each end, or all at the end without a wall.
-// On an asymmetrical one the light end falls as hanging says, the rest at the heavy side.
+// On an asymmetrical one the light end falls as hanging says, the rest at the heavy end.
 //
 // It returns [units.ErrFit] if garland does not reach along the shelf, or an end would pass
 // the hearth; [Rules.Hang] shortens ends there.

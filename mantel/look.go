@@ -100,7 +100,7 @@ func (l Look) check(fn, field string) error {
 	return nil
 }
 
-// side returns the heavy side of an asymmetrical look.
+// side returns the heavy end of an asymmetrical look.
 func (l Look) side() string {
 	if l == AsymmetricalRight {
 		return "right"

@@ -90,7 +90,7 @@ func difference(more units.Length) string {
 
 // Needs returns what a mantel takes as its garland hangs, each with its basis and source:
 //
-//	base garland       by rule; or as it hangs, rounded up to an inch
+//	base garland       as it hangs, see Rules.Hang, rounded up to an inch
 //	picks, mantel      length/PickSpacing, rounded up
 //	ornaments, mantel  OrnamentsPerGap · (picks of the top layer - 1)
 //	ribbon, mantel     one whole piece
@@ -141,7 +141,7 @@ func (r Rules) Needs(mantel Mantel, hanging Hanging) ([]shopping.Need, error) {
 		ties++
 		place := "in the middle"
 		if look != Traditional {
-			place = "at the heavy side"
+			place = "at the heavy end"
 		}
 		add(itemRibbon, shopping.Quantity{Pieces: 1, Length: a.ribbon}, "one bow or fall "+place, commonPractice)
 	}

@@ -77,7 +77,7 @@ func ExampleRun_Loads_question() {
 	// each may carry 16 oz
 }
 
-// Is a garland that hangs 2 in above the opening clear of the fire? IRC R1001.11
+// Is a garland 2 in above the opening clear? IRC R1001.11
 // exception 4 and NFPA 211, as quoted: nothing within 6 in of the opening. By hand: two swags 8 in deep reach
 // within 10 - 8 = 2 in of an opening 10 in below the shelf.
 func ExampleMantel_Clearances_question() {

@@ -14,7 +14,7 @@ type LookRules struct {
 	Extra           units.Length `json:"extra"`           // of garland beyond the length of the shelf, for what falls
 	PickSpacing     units.Length `json:"pickSpacing"`     // of shelf for each pick, from 1/2 in
 	Layers          int          `json:"layers"`          // equal parts of an asymmetrical shelf, 0 to 10; 0 is 1
-	OrnamentsPerGap int          `json:"ornamentsPerGap"` // between two picks of the top layer, at the heavy side, 0 to 10
+	OrnamentsPerGap int          `json:"ornamentsPerGap"` // between two picks of the top layer, at the heavy end, 0 to 10
 	Ribbon          units.Length `json:"ribbon"`          // one piece, for a bow or a fall
 	Bells           int          `json:"bells"`           // with the ribbon, 0 to 100
 }

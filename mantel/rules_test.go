@@ -70,7 +70,7 @@ func pieces(needs []shopping.Need, kind shopping.Kind) (n int) {
 	return n
 }
 
-// The heavy side of an asymmetrical mantel takes one piece of ribbon of 1½ yd, with
+// The heavy end of an asymmetrical mantel takes one piece of ribbon of 1½ yd, with
 // bells: common practice.
 func TestRibbonAndBells(t *testing.T) {
 	r := mantel.CommonPractice()
@@ -234,7 +234,7 @@ func TestNeeds(t *testing.T) {
 			{Item: shopping.Item{Kind: shopping.BaseGarland}, Quantity: length(9 * ft), Basis: "shelf of " + text(5*ft) + " and " + text(4*ft) + " more", Source: "common practice"},
 			{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}, Quantity: piece(20), Basis: "1 for each " + text(3*in) + " of " + text(5*ft), Source: "common practice"},
 			{Item: shopping.Item{Kind: shopping.Ornament, Type: "mantel"}, Quantity: piece(6), Basis: "1 in each of 6 gaps between picks of the top layer", Source: own},
-			{Item: shopping.Item{Kind: shopping.Ribbon, Type: "mantel"}, Quantity: shopping.Quantity{Pieces: 1, Length: 54 * in}, Basis: "one bow or fall at the heavy side", Source: "common practice"},
+			{Item: shopping.Item{Kind: shopping.Ribbon, Type: "mantel"}, Quantity: shopping.Quantity{Pieces: 1, Length: 54 * in}, Basis: "one bow or fall at the heavy end", Source: "common practice"},
 			{Item: shopping.Item{Kind: shopping.Bell}, Quantity: piece(3), Basis: "hung with the ribbon", Source: own},
 			{Item: shopping.Item{Kind: shopping.Tie}, Quantity: piece(27), Basis: "1 for each of 20 picks and 6 ornaments, 1 for the ribbon", Source: own},
 		}},

@@ -242,7 +242,7 @@ func TestSpotsProperties(t *testing.T) {
 				t.Fatalf("picks at %v and %v", picks[i-1], p)
 			}
 			if i > 0 && layers[i] > layers[i-1] {
-				t.Fatalf("layers %v fall from the heavy side", layers)
+				t.Fatalf("layers %v fall from the heavy end", layers)
 			}
 		}
 		if top := layers[0]; look == mantel.AsymmetricalLeft && top != max(1, r.Asymmetrical.Layers) {

@@ -41,9 +41,9 @@ func Steps(look Look, needs []shopping.Need) ([]Step, error) {
 	trim := "Tie the ribbon over the middle of the shelf and hang the bells with it."
 	hang := "Hang the garland from the middle outwards, and let both ends fall alike."
 	if look != Traditional {
-		order = "Start at the light end; each pick lies over the stem of the one before, and the layers rise towards the heavy side."
+		order = "Start at the light end; each pick lies over the stem of the one before, and the layers rise towards the heavy end."
 		trim = "Tie the ribbon at the heavy end, as a bow or a fall, and hang the bells with it."
-		hang = "Hang the garland from the light end on, and let the rest fall at the heavy side."
+		hang = "Hang the garland from the light end on, and let the rest fall at the heavy end."
 	}
 
 	add("fluff", "Lay the garland on a table and fluff it: spread every tip, first one side and then the other.",

@@ -12,8 +12,8 @@
 //
 //   - At most four colors. Metals count: silver and gold are two.
 //   - Two colors read as two if they differ by 10 or more, on a scale (CIEDE2000) where
-//     black to white is 100. Exactly 10 is two colors; 9.9 is one. Figures are cut, not
-//     rounded, so that 9.96 never prints as 10.
+//     black to white is 100. Exactly 10 is two colors; 9.9 is one. Differences between colors are
+//     cut: 9.96 never prints as 10.
 //   - An ornament passes for a color of the palette up to a difference of 8; exactly 8 passes.
 //   - The leading color comes first and gets the most: 60 and 40 percent of two colors, 60, 30
 //     and 10 of three, 40, 30, 20 and 10 of four.
@@ -133,8 +133,8 @@
 //
 // # A worked example
 //
-// A 9 ft fir in the ticket hall of a small-town station: nine types of ornament, nine of
-// each, and gold as a metal.
+// A 9 ft fir in the ticket hall of a small-town station: nine types of ornament, 81 pieces, and
+// gold as a metal.
 //
 //	pair                by daylight                       by warm light
 //	                    usual  protan  deutan  tritan     usual  protan  deutan  tritan

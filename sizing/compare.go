@@ -64,8 +64,8 @@ const (
 )
 
 // Needs returns what the tree takes, by Shape if ByShape is true and otherwise by Rule, each with
-// its basis and source: ornaments, the accents asked for, lights. Kinds that are not needed and
-// rooms are left out.
+// its basis and source: ornaments, the accents asked for, lights. Rooms, and kinds not needed, are
+// left out.
 //
 // The accents are garland, ribbon and picks. Ask for one: two look overfull, and each is as much
 // as one alone. A basis by rule gives the whole feet counted and, within 2 in of the next foot,

@@ -1,7 +1,7 @@
 // Package sizing says how much of everything a Christmas tree takes, whether it fits under
 // the ceiling, and which ladder reaches it. The rules of thumb go by height alone, as the trade
-// does; the shape goes by the surface that is seen. [Rules.Compare] sets one against the other
-// and says which to go by. Begin with [CommonPractice], [Tree], [Rules.Compare] and
+// does; the shape goes by the surface that is seen. [Rules.Compare] sets one against the other.
+// Begin with [CommonPractice], [Tree], [Rules.Compare] and
 // [Comparison.Needs].
 //
 // # The rules
@@ -19,8 +19,8 @@
 //
 // # Quick chart
 //
-// A full tree seen from every side. The columns up to strings go by rule. Then come how far
-// apart that garland is wound, how much matches a 7 ft tree, and the surface.
+// A full tree seen from every side. The columns up to strings go by rule. Then come that garland's
+// spacing, how much matches a 7 ft tree, and the surface.
 //
 //	height types  of each picks garland        strands strings  wraps match surface
 //	    ft                           ft     5, 6, 9 ft  of 100     in    ft   sq ft
@@ -111,8 +111,8 @@
 // # When the rules fail
 //
 // The rules for garland, picks and lights grow as the height, but surface as its square. They
-// suit a full tree of 6 to 8 ft. Taller ones come out thin, smaller ones crowded: go by the
-// column "match". No rule knows the width: a slim or pencil tree, or one in a corner or against
+// suit a full tree of 6 to 8 ft. For others set ByShape: taller come out thin, smaller crowded.
+// No rule knows the width: a slim or pencil tree, or one in a corner or against
 // a wall, gets too much. Size those by shape.
 //
 // Ornaments grow as the square of height too. A small tree takes smaller balls, and more of
@@ -134,7 +134,7 @@
 // # Worked example
 //
 // The ticket hall of a station has a full 9 ft tree with a 1 ft star under a 14 ft ceiling. By
-// rule it takes 81 ft of garland, in wraps 13 in apart. To match the 7 ft tree that everyone
+// rule it takes 81 ft of garland, wrapped 13 1/4 in apart. To match the 7 ft tree that everyone
 // likes it takes 104 ft, 81 balls, and 12 strings of 100 lights; at 4.8 W each they draw
 // 57.6 W, in four runs if three may be joined. The star goes on from a 6 ft stepladder, with
 // 4 ft to spare.
@@ -179,7 +179,7 @@
 //	65 % as wide as high: 56 ornaments, 73 ft of garland
 //	70 % as wide as high: 61 ornaments, 79 ft of garland
 //
-// Supplies are rounded up, and no text says less than its value. [Format] prints in any
+// Supplies and spacings are rounded up. [Format] prints in any
 // [units.Style]. Errors are [units.Error]: ErrRange for a value outside its range, ErrName for an
 // unknown name.
 //

@@ -134,8 +134,8 @@ func (b balls) words(style units.Style) string {
 //	diameter   1/20 of height, to 4 in   3/4 of large  1/2 of large
 //	count      20 %, under 5 ft 40 %     30 %, none    50 %, 60 %
 //
-// From 16 ft on, large is a quarter inch for each foot. A tree less than 13/20 as wide as
-// high counts as a lower one that is. Each diameter is the nearest of Sizes, the larger of
+// From 16 ft on, large is a quarter inch for each foot. A tree narrower than 13/20 of its height
+// counts as a lower one. Each diameter is the nearest of Sizes, the larger of
 // two equally near, up to the largest; the same size twice is one. Sizes under 1 in are used
 // only where large is under 1 in. Counts are rounded to the nearest; the rest are small.
 //

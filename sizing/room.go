@@ -235,8 +235,8 @@ func LadderFor(height units.Length) (Ladder, error) {
 	}}}, nil
 }
 
-// Reach returns the heights that one works at: up to 6 ft from the floor; from where one stands
-// on a stepladder (2 ft below its top) to 4 ft above it; with a lift 20 ft to 150 ft. Zero for a
+// Reach returns the heights that one works at: up to 6 ft from the floor; on a stepladder from 2 ft
+// below its top to 4 ft above; with a lift 20 ft to 150 ft. Zero for a
 // size over 16 ft.
 func (l Ladder) Reach() units.Range[units.Length] {
 	switch {

@@ -83,8 +83,7 @@ func CommonPractice() Rules {
 //	cm   120   150   180   210   240   300
 //	ft     4     5     6     7     8    10
 //
-// The rules go by the height itself, one whole foot fewer for these. To size by the name, give
-// them this height.
+// By true height the rules count these a foot lower. To size by the name, give them this height.
 //
 // Source: trade heights from memory; the 2 in are a figure of this package.
 func TradeHeight(height units.Length) (units.Length, error) {

@@ -29,7 +29,7 @@
 //   - Each part is less than one unit of the part before it: 7 ft 14 in is refused.
 //   - Only the last part may have decimals or a fraction.
 //   - Case does not matter, but MW and Mg are refused: a capital M means mega.
-//   - Spaces are optional. A hyphen may replace one before a digit, a letter or ½:
+//   - Spaces are optional. A hyphen may replace one before a digit, letter or ½:
 //     7-1/2 in, 9-ft. A period may follow a word: ft., sq. in.
 //   - There are no commas and no exponents.
 //

@@ -8,14 +8,14 @@
 //
 // # One assortment
 //
-// Ornaments are shared out once: types over the colors, each type of one size, and as many of
-// each. The needs ask for these pieces, the basket gets them, and TreePlan.Pieces and
+// Ornaments are shared out once: types over the colors, each type of one size, in equal numbers.
+// The needs ask for these pieces, the basket gets them, and TreePlan.Pieces and
 // MantelPlan.Spots say what hangs where. Where the shelves or the budget are short, less
 // hangs, and the shares of the basket say how much less in each room.
 //
 // # The work
 //
-// A request with a day to Stand also gets tasks for the crew, dates, a quote, cartons for January and
+// A request with a Stand date also gets tasks for the crew, dates, a quote, cartons for January and
 // next year's stock, by House.Rates; see package labor. Next year, Plan.Stock is Shop.Owned.
 //
 // # House rules
@@ -28,8 +28,9 @@
 //
 // # When it fails
 //
-// Rules of thumb are no more than that: see the packages that each figure comes from. When pieces are
-// placed, a tree without a handle and a bare tip has 6 in and 4 in, a twelfth of its height at most. A plan for
+// Rules of thumb are no more than that: see the packages that each figure comes from. For placing,
+// a missing handle counts as 6 in, a missing bare tip as 4 in, each a twelfth of the height at
+// most. A plan for
 // a room that the public uses is no permission: the fire marshal decides. Plan.Cautions
 // has what to mind.
 //

@@ -24,7 +24,7 @@ type Plan struct {
 	Basket   *shopping.List   `json:"basket,omitempty"` // nil if there is nothing to buy from
 	Cautions []units.Caution  `json:"cautions"`         // each once
 
-	// The work, if the request has a day to stand.
+	// The work, if the request has a Stand date.
 	Work     []labor.Task     `json:"work,omitempty"`     // putting up, as scheduled
 	Time     units.Range[int] `json:"time,omitzero"`      // minutes: Max as scheduled, Min for any schedule
 	TakeDown []labor.Task     `json:"takeDown,omitempty"` // if the request has a day for it
@@ -41,8 +41,8 @@ type Plan struct {
 // What hangs is what the basket gets for the room or, without one, what is planned. What is
 // short, over the budget or does not fit is no error but a part of the plan.
 //
-// Needs name a size of ornament if all the shop's of that color do, and a number of types if
-// as many are to be had.
+// Needs name an ornament's size if all offers of its color do, a number of types if as many are to
+// be had, and "mantel" for other kinds if some are sold so.
 //
 // It returns all faults of the request at once: see [Faults].
 func Make(request Request) (Plan, error) {

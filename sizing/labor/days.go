@@ -25,7 +25,7 @@ const maxStay = 3_650
 //	wire           begin - "wiring"
 //	order          wire - the days of each kind of the needs
 //	take down      down; the zero Date if the house does not
-//	cut tree in    down - "cut tree" or later, on the day before begin or on begin
+//	cut tree in    begin or the day before, not before down - "cut tree"
 //	cut tree out   begin + "cut tree" or down, whichever is earlier
 //
 // No clock is read. The elapsed minutes go up to 1,000,000, down to 3,650 days after stand. ErrFit reports a

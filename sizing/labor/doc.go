@@ -44,7 +44,7 @@
 // # Accuracy
 //
 // Totals and counts are exact. Minutes and cartons come as a range: Max was found, and nothing under
-// Min is possible; up to three places the two are nearly always equal. A quote is arithmetic: taxes
+// Min is possible; with three Works or fewer they are nearly always equal. A quote is arithmetic: taxes
 // are for an accountant, contracts for a lawyer.
 //
 // # Cautions

@@ -7,7 +7,7 @@
 //
 // A [Layout] is a tree and the way it faces. [Layout.Places] gives each piece a height, an
 // hour on the clock and a depth. On the 9 ft tree in the ticket hall hang 81
-// pieces of nine types, in sizes from [sizing.Rules.Mix]:
+// pieces of nine types, in three sizes:
 //
 //	81 pieces by size, how many and how high on average:
 //	5 1/2 in: 16, 2 ft 7 in up, 8 1/2 in deep
