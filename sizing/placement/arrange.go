@@ -65,7 +65,7 @@ func (s stand) most(kinds []kind, total int) (fit int) {
 		fewer := int(float64(total) / scale)
 		larger := share(kinds, fewer, total)
 		for i := range larger {
-			larger[i].radius *= math.Sqrt(scale)
+			larger[i].radius = float64(larger[i].radius * math.Sqrt(scale))
 		}
 		next = int(float64(s.most(larger, fewer)) * scale * (1 - 1.0/256))
 	case over > many:
@@ -308,7 +308,7 @@ func (a arrangement) tight(kinds []kind) float64 {
 		largest = max(largest, kinds[a.who[i]].radius)
 		at[i] = a.at(p)
 	}
-	cells := newIndex(a.surface, 2*roomy*largest)
+	cells := newIndex(a.surface, float64(2*roomy*largest))
 	cells.fill(a.spots)
 	least := roomy
 	var near []int32
