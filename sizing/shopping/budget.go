@@ -42,8 +42,9 @@ const (
 // are bought in any case. The Basis of an open need says what was chosen: "8 of 5 to 9".
 //
 // The answer is exact, but for items that are bought together with others or in several
-// stores: those that share a pack rise together, in at most 24 steps, and deliveries are
-// taken off the budget.
+// stores: those that share a pack rise together, in at most 24 steps, and then each as far as
+// it costs no more, so that nothing is left that up to 24 of them lack; deliveries are taken
+// off the budget.
 //
 // A budget too small for the least of everything is spent in the same way on a part of it;
 // lengths and needs that are not open are bought whole or not at all. Least says what would do.
@@ -255,6 +256,11 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 			}
 		}
 	}
+	for _, some := range members {
+		if len(some) > 1 {
+			f.top(c, some, counts, to)
+		}
+	}
 	chosen := f.shop.withSpares(f.wishes(counts))
 	l, err := f.shop.replaced(c, chosen)
 	if err != nil || !poor {
@@ -328,32 +334,91 @@ func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64) (st
 			at[k] = from[k] + (to[k]-from[k])*n/span
 			now = append(now, at[k])
 		}
-		chosen := f.wishes(at)
-		var own []wish
-		for _, k := range some {
-			for _, i := range f.lines[k].at {
-				own = append(own, chosen[i])
-			}
-		}
 		c.work = min(c.work, share/(span+1))
 		left := share - c.work
-		l, err := f.shop.once(c, f.shop.withSpares(own))
+		cost, short, err := f.cost(c, some, at)
 		share = left + c.work
 		if err != nil {
 			return nil, nil, err
 		}
-		if n > 0 && missing(l.List)[1] > 0 {
+		if n > 0 && short {
 			break // the shelves go no further
 		}
 		counts = append(counts, now)
-		cost := int64(0)
-		for _, p := range l.Purchases {
-			cost += goods(p)
-		}
 		add(int(n), n, span, cost)
 	}
 	c.work = share
 	return steps, counts, nil
+}
+
+// cost returns what some lines cost at these counts, and whether the shelves are short of them.
+func (f *openNeeds) cost(c *checker, some []int, counts []int64) (cost int64, short bool, err error) {
+	chosen := f.wishes(counts)
+	var own []wish
+	for _, k := range some {
+		for _, i := range f.lines[k].at {
+			own = append(own, chosen[i])
+		}
+	}
+	l, err := f.shop.once(c, f.shop.withSpares(own))
+	if err != nil {
+		return 0, false, err
+	}
+	for _, p := range l.Purchases {
+		cost += goods(p)
+	}
+	return cost, missing(l.List)[1] > 0, nil
+}
+
+// top raises the counts of lines that are bought together as far as they cost no more, so that nothing stays in the box that
+// one of them could have: all alike, and then each, the least full first.
+func (f *openNeeds) top(c *checker, some []int, counts, to []int64) {
+	share := c.work
+	try := func(at []int64) (int64, bool) {
+		c.work = share / 16
+		left := share - c.work
+		cost, short, err := f.cost(c, some, at)
+		share = left + max(0, c.work)
+		return cost, err == nil && !short
+	}
+	defer func() { c.work = share }()
+	most, ok := try(counts)
+	if !ok {
+		return
+	}
+	raise := func(lines []int) {
+		span := int64(0)
+		for _, k := range lines {
+			span = max(span, to[k]-counts[k])
+		}
+		raised := func(n int64) []int64 {
+			at := slices.Clone(counts)
+			for _, k := range lines {
+				at[k] += (to[k] - counts[k]) * n / span
+			}
+			return at
+		}
+		lo := int64(0)
+		for hi := span; lo < hi; {
+			mid := lo + (hi-lo+1)/2
+			if cost, ok := try(raised(mid)); ok && cost <= most {
+				lo = mid
+			} else {
+				hi = mid - 1
+			}
+		}
+		if lo > 0 {
+			copy(counts, raised(lo))
+		}
+	}
+	raise(some)
+	order := slices.Clone(some)
+	slices.SortStableFunc(order, func(a, b int) int {
+		return level{counts[a], max(1, to[a])}.compare(level{counts[b], max(1, to[b])})
+	})
+	for _, k := range order[:min(len(order), maxSteps)] {
+		raise([]int{k})
+	}
 }
 
 // reach returns what all packs there are come to.

@@ -8,6 +8,8 @@ import (
 
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
 )
 
 func pieces(n int) shopping.Quantity { return shopping.Quantity{Pieces: n} }
@@ -339,4 +341,79 @@ func TestSubstitutesKeepTypes(t *testing.T) {
 			t.Errorf("%d offers: %v, want %v", offers, got, want)
 		}
 	}
+}
+
+// What is bought for several items together is given to whoever is short of it. By hand, for 11.50: a bunch of 6 picks, 5.40, and
+// a bunch of 4 for the mantel, 6.00, serve all 5 picks, not only 2 as even steps do, and 4 of 8 for the mantel.
+func TestFullestLeavesNothingInTheBox(t *testing.T) {
+	pick, mantel := shopping.Item{Kind: shopping.Pick}, shopping.Item{Kind: shopping.Pick, Type: "mantel"}
+	s := shopping.Shop{
+		Offers: []shopping.Offer{{Item: pick, Name: "6", Pack: pieces(6), Price: cents(540)}, {Item: mantel, Name: "4", Pack: pieces(4), Price: cents(600)}},
+		Budget: cents(1150),
+	}
+	l, err := s.Fullest([]shopping.Need{{Item: pick, Quantity: pieces(5)}, {Item: mantel, Quantity: pieces(8)}})
+	if err != nil || !l.Total.Equal(cents(1140)) || l.Purchases[0].Shares[0].Gets != pieces(5) || l.Purchases[0].Shares[1].Gets != pieces(4) {
+		t.Errorf("%v, %v", l, err)
+	}
+	// Mixed boxes that are too few: one of 3 and 3, of 5 to 9 of each.
+	red, gold := shopping.Item{Kind: shopping.Ornament, Color: "red"}, shopping.Item{Kind: shopping.Ornament, Color: "gold"}
+	open := units.Range[int]{Min: 5, Max: 9}
+	needs := []shopping.Need{{Item: red, Quantity: pieces(5), Open: open}, {Item: gold, Quantity: pieces(5), Open: open}}
+	s.Offers = []shopping.Offer{{Name: "box", Contents: []shopping.Lot{{Item: red, Quantity: pieces(3)}, {Item: gold, Quantity: pieces(3)}}, Price: cents(300), Shelf: 1}}
+	if l, err = s.Fullest(needs); err != nil || !l.Total.Equal(cents(300)) || l.Purchases[0].Shares[0].Gets != pieces(3) || l.Purchases[0].Shares[1].Gets != pieces(3) {
+		t.Errorf("%v, %v", l, err)
+	}
+}
+
+// After Fullest of items from mixed boxes no item could have one piece more at the same cost.
+func TestFullestNoneForNothing(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := shopping.Shop{Budget: cents(int64(rapid.IntRange(0, 4000).Draw(t, "budget")))}
+		item := func(i int) shopping.Item {
+			return shopping.Item{Kind: shopping.Ornament, Color: strconv.Itoa(i)}
+		}
+		for i := range rapid.IntRange(1, 3).Draw(t, "offers") {
+			o := shopping.Offer{Name: strconv.Itoa(i), Price: cents(int64(rapid.IntRange(50, 900).Draw(t, "price")))}
+			for k := range 3 {
+				if n := rapid.IntRange(0, 6).Draw(t, "holds"); n > 0 {
+					o.Contents = append(o.Contents, shopping.Lot{Item: item(k), Quantity: pieces(n)})
+				}
+			}
+			if o.Contents != nil {
+				s.Offers = append(s.Offers, o)
+			}
+		}
+		var needs []shopping.Need
+		for k := range 3 {
+			least := rapid.IntRange(0, 9).Draw(t, "least")
+			needs = append(needs, shopping.Need{Item: item(k), Quantity: pieces(least), Open: units.Range[int]{Min: least, Max: least + rapid.IntRange(0, 40).Draw(t, "width")}})
+		}
+		l, err := s.Fullest(needs)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got := map[shopping.Item]int{}
+		for _, p := range l.Purchases {
+			for _, share := range p.Shares {
+				got[share.Item] = share.Gets.Pieces
+			}
+		}
+		for k, n := range needs {
+			most := n.Open.Max
+			if l.Least.GreaterThan(s.Budget) {
+				most = n.Open.Min
+			}
+			if got[n.Item] >= most {
+				continue
+			}
+			more := make([]shopping.Need, len(needs))
+			for j, n := range needs {
+				more[j] = shopping.Need{Item: n.Item, Quantity: pieces(got[n.Item])}
+			}
+			more[k].Quantity.Pieces++
+			if again, err := s.List(more); err == nil && again.Short() == nil && again.Total.LessThanOrEqual(l.Total) {
+				t.Fatalf("%v for %v, and one more of %v is %v", l, s.Budget, n.Item, again)
+			}
+		}
+	})
 }
