@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"encoding"
 	"encoding/json"
 	"fmt"
 	"math/big"
@@ -290,7 +291,60 @@ func TestOpenAPIExamples(t *testing.T) {
 	}
 }
 
-// A job and a plan have the names that are described, no more and no fewer, at every depth.
+// kinds returns the types of JSON that a schema allows.
+func (d description) kinds(schema map[string]any) []string {
+	var kinds []string
+	switch of := schema["type"].(type) {
+	case string:
+		kinds = append(kinds, of)
+	case []any:
+		for _, k := range of {
+			kinds = append(kinds, k.(string))
+		}
+	}
+	return kinds
+}
+
+// kindOf returns the type of JSON that a value of a type becomes: for one with a text or JSON of its own that of its zero value.
+func kindOf(typ reflect.Type) string {
+	zero := reflect.New(typ).Elem()
+	_, text := zero.Interface().(encoding.TextMarshaler)
+	_, own := zero.Interface().(json.Marshaler)
+	switch {
+	case typ.Kind() == reflect.Pointer:
+		return kindOf(typ.Elem())
+	case text && !own:
+		return "string"
+	case own && typ.Kind() != reflect.Map && typ.Kind() != reflect.Array:
+		data, err := json.Marshal(zero.Interface())
+		switch {
+		case err != nil || len(data) == 0:
+			return "string"
+		case data[0] == '"':
+			return "string"
+		case data[0] == '{':
+			return "object"
+		case data[0] == '[':
+			return "array"
+		}
+		return "integer"
+	}
+	switch typ.Kind() {
+	case reflect.Bool:
+		return "boolean"
+	case reflect.String:
+		return "string"
+	case reflect.Slice:
+		return "array"
+	case reflect.Struct, reflect.Map, reflect.Array:
+		return "object"
+	case reflect.Float32, reflect.Float64:
+		return "number"
+	}
+	return "integer"
+}
+
+// A job and a plan have the names that are described, no more and no fewer, at every depth, and each is of a type that is described.
 func TestOpenAPINames(t *testing.T) {
 	d := readDescription(t)
 	var compare func(schema map[string]any, typ reflect.Type, where string)
@@ -316,6 +370,9 @@ func TestOpenAPINames(t *testing.T) {
 					walk(f.Type)
 				case name != "" && name != "-":
 					want = append(want, name)
+					if kinds := d.kinds(d.at(properties, name)); !slices.Contains(kinds, kindOf(f.Type)) {
+						t.Errorf("%s/%s: a %v is described as %q", where, name, f.Type, kinds)
+					}
 					compare(d.at(properties, name), f.Type, where+"/"+name)
 				}
 			}
