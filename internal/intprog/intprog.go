@@ -437,9 +437,34 @@ func (s *search) run(floor int64) Result {
 			break
 		}
 	}
+	if floor < s.cost && s.best != nil {
+		s.trim()
+	}
 	r := s.result(floor, done)
 	r.Lo, r.Hi = s.within()
 	return r
+}
+
+// trim takes off the best so far what can be spared, the dearest first, if there are no steps left for more.
+func (s *search) trim() {
+	x := slices.Clone(s.best)
+	order := make([]int, len(x))
+	for j := range order {
+		order[j] = j
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(s.Cost[b], s.Cost[a]) })
+	tries := 2000
+	for _, j := range order {
+		for n := x[j] - s.Lo[j]; n > 0 && s.Cost[j] > 0 && tries > 0; tries-- {
+			if x[j] -= n; s.Kept(x) {
+				n = min(n, x[j]-s.Lo[j])
+			} else {
+				x[j] += n
+				n /= 2
+			}
+		}
+	}
+	s.keep(x)
 }
 
 const (

@@ -654,3 +654,12 @@ func TestGomoryTooLarge(t *testing.T) {
 		}
 	}
 }
+
+// With no steps at all, what can be spared is taken off the start. By hand: of three and three, one of the cheaper is enough.
+func TestTrim(t *testing.T) {
+	p := &Problem{Cost: []int64{3, 5}, Lo: []int64{0, 0}, Hi: []int64{3, 3}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{2, 2}, Least: 1}}}
+	effort := int64(0)
+	if got := Solve(p, []int64{3, 3}, &effort); !slices.Equal(got.X, []int64{1, 0}) || got.Cost != 3 || got.Bound > 3 {
+		t.Errorf("%+v", got)
+	}
+}
