@@ -5,8 +5,11 @@ import (
 	"encoding/xml"
 	"errors"
 	"io"
+	"math"
 	"os"
 	"path/filepath"
+	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -130,5 +133,34 @@ func TestSized(t *testing.T) {
 	}
 	if ornaments, picks := count(sizing.InCorner); ornaments != all.Shape[shopping.Ornament].Pieces || picks != all.Shape[shopping.Pick].Pieces || picks >= 27 {
 		t.Errorf("in a corner: %d ornaments, %d picks", ornaments, picks)
+	}
+}
+
+// The letter beside a pick is on no other piece.
+func TestLettersBeside(t *testing.T) {
+	svg, err := os.ReadFile("tree.svg")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, pieces, _ := strings.Cut(string(svg), `data-part="pieces"`)
+	pieces, _, _ = strings.Cut(pieces, "</g>")
+	number := func(s string) float64 {
+		x, err := strconv.ParseFloat(s, 64)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return x
+	}
+	letters := regexp.MustCompile(`<text x="([^"]*)" y="([^"]*)" font-size="8.5"`).FindAllStringSubmatch(pieces, -1)
+	balls := regexp.MustCompile(`<circle cx="([^"]*)" cy="([^"]*)" r="([^"]*)"`).FindAllStringSubmatch(pieces, -1)
+	if len(letters) < 10 || len(balls) < 30 {
+		t.Fatalf("%d letters, %d balls", len(letters), len(balls))
+	}
+	for _, l := range letters {
+		for _, b := range balls {
+			if x, y, r := number(l[1])-number(b[1]), number(l[2])-3-number(b[2]), number(b[3]); r > 4 && math.Hypot(x, y) < r {
+				t.Errorf("%s is on %s", l[0], b[0])
+			}
+		}
 	}
 }

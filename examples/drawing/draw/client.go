@@ -320,12 +320,13 @@ func (v *view) foot() {
 // heart draws the dark in the tree, so that nothing shows through, and the leader.
 func (v *view) heart() {
 	high, low := v.Layout.Tree.Height.In(units.Inch), v.Layout.Tree.Handle.In(units.Inch)
+	unit := high / 108 // an inch on a tree of 9 ft
 	left, right := []point{}, []point{}
 	for i := range 41 {
 		z := low + (high-low)*0.97*float64(i)/40
 		r := v.radius(z) * (0.8 - 0.35*float64(i)/40)
-		left = append(left, v.at(-r*(0.92+0.16*chance(i, 31)), z+1.5))
-		right = append(right, v.at(r*(0.92+0.16*chance(i, 32)), z+1.5))
+		left = append(left, v.at(-r*(0.92+0.16*chance(i, 31)), z+1.5*unit))
+		right = append(right, v.at(r*(0.92+0.16*chance(i, 32)), z+1.5*unit))
 	}
 	slices.Reverse(right)
 	v.path(append(left, right...), true, `fill="#03100a"`)

@@ -4,6 +4,7 @@ import (
 	"encoding/xml"
 	"fmt"
 	"math"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -996,5 +997,24 @@ func TestMantelMeasures(t *testing.T) {
 		if len(n.id("measures").all("text")) != 3 {
 			t.Errorf("%d dimensions", len(n.id("measures").all("text")))
 		}
+	}
+}
+
+// The dark in a tree does not show beside its topper: it is drawn the same on trees of one
+// shape, whatever their height.
+func TestHeart(t *testing.T) {
+	heart := func(height units.Length) string {
+		svg, err := draw.Tree{Title: "tree", Layout: placement.Layout{Tree: sizing.Tree{Height: height, BareTip: height / 12, Handle: height / 12}}}.Client()
+		if err != nil {
+			t.Fatal(err)
+		}
+		found := regexp.MustCompile(`<path [^>]*fill="#03100a"[^>]*>`).FindString(svg)
+		if found == "" {
+			t.Fatal("no dark in the tree")
+		}
+		return found
+	}
+	if small, large := heart(54*units.Inch), heart(9*units.Foot); small != large {
+		t.Errorf("4 ft 6 in: %s\n9 ft: %s", small, large)
 	}
 }

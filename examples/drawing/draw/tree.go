@@ -28,9 +28,10 @@ type view struct {
 	places   []placement.Place // in hanging order
 	stations []placement.Station
 	scale    float64
-	middle   float64 // where the trunk is
-	floor    float64 // where the floor is
-	lettered bool    // each piece has the letter of the legend
+	middle   float64   // where the trunk is
+	floor    float64   // where the floor is
+	lettered bool      // each piece has the letter of the legend
+	drawn    []covered // the pieces of this side
 }
 
 // lay places everything.
@@ -103,6 +104,9 @@ func (t Tree) Front() (string, error) {
 	slices.SortStableFunc(near, func(p, q placement.Place) int { return cmp.Compare(q.At.Y, p.At.Y) })
 
 	v.lettered = readable(near, v.scale)
+	for _, p := range near {
+		v.drawn = append(v.drawn, covered{v.front(p.At), reach(p.Item, v.scale)})
+	}
 	legend := v.legend()
 	desc := fmt.Sprintf("A tree %s, seen from the front. %d of %d pieces hang on this side.", v.shape(), len(near), len(v.places))
 	for _, e := range legend.entries {
@@ -284,13 +288,26 @@ func readable(pieces []placement.Place, scale float64) bool {
 	return len(pieces) <= 150
 }
 
+// A covered is a disk that a piece covers.
+type covered struct {
+	at point
+	r  float64
+}
+
+// reach returns how far an item reaches from its middle, as it is drawn.
+func reach(item shopping.Item, scale float64) float64 {
+	if item.Size == 0 {
+		return max(2.4*scale, 6)
+	}
+	return item.Size.In(units.Inch) / 2 * scale
+}
+
 // piece draws a piece at p: an ornament with its letter, or a pick. A letter that does not
 // fit in is beside it.
 func (v *view) piece(p placement.Place, at point, scale float64) {
 	color, text := fill(v.Palette, p.Item.Color)
-	r := p.Item.Size.In(units.Inch) / 2 * scale
+	r := reach(p.Item, scale)
 	if p.Item.Size == 0 {
-		r = max(2.4*scale, 6)
 		sprig(&v.canvas, at, r, color)
 	} else {
 		v.circle(at, r, `fill="`+color+`" stroke="`+ink+`" stroke-width="0.9"`)
@@ -300,8 +317,23 @@ func (v *view) piece(p placement.Place, at point, scale float64) {
 	case p.Item.Size > 0 && r >= 6:
 		v.text(point{at.x, at.y + size*0.36}, fmt.Sprintf(`font-size="%s" fill="%s"`, num(size), text), v.letter(p.Item))
 	default:
-		v.text(point{at.x + r + 4, at.y + 3}, `font-size="8.5" fill="#000" stroke="#fff" stroke-width="2" paint-order="stroke"`, v.letter(p.Item))
+		v.text(v.beside(at, r), `font-size="8.5" fill="#000" stroke="#fff" stroke-width="2" paint-order="stroke"`, v.letter(p.Item))
 	}
+}
+
+// beside returns where the letter of a piece at a point goes: to its right, or where it is on
+// no other piece.
+func (v *view) beside(at point, r float64) point {
+	for _, way := range []point{{1, 0}, {-1, 0}, {0, 1}, {0, -1}, {0.7, 0.7}, {-0.7, 0.7}, {-0.7, -0.7}, {0.7, -0.7}} {
+		p := point{at.x + way.x*(r+4), at.y + way.y*(r+4)}
+		if !slices.ContainsFunc(v.drawn, func(d covered) bool {
+			x, y := d.at.x-p.x, d.at.y-p.y
+			return d.at != at && float64(x*x)+float64(y*y) < (d.r+4)*(d.r+4)
+		}) {
+			return point{p.x, p.y + 3}
+		}
+	}
+	return point{at.x + r + 4, at.y + 3}
 }
 
 // lead returns what stands before a piece in the legend, if it has a letter.
