@@ -69,7 +69,8 @@ func (l Layout) Wind(winding Winding) (iter.Seq[Position], error) {
 	hung.bottom = max(hung.bottom-hang.sag/hung.cos, hung.top)
 	spiral := hung.winding(float64(winding.Spacing) / s.height)
 	if winding.Length != 0 {
-		spiral = hung.within(spiral, float64(winding.Spacing)/s.height, hang.straight(float64(winding.Length)/s.height))
+		reach, _ := hang.at(float64(winding.Length) / s.height)
+		spiral = hung.within(spiral, float64(winding.Spacing)/s.height, reach)
 	}
 	step := float64(winding.Step) / s.height
 	return func(yield func(Position) bool) {
@@ -117,7 +118,9 @@ func (f surface) within(w winding, spacing, length float64) winding {
 			far = middle
 		}
 	}
-	return f.winding(far)
+	w = f.winding(far)
+	w.length = min(w.length, length) // what is too short even straight down ends above
+	return w
 }
 
 // from returns the length of the line from slant s to slant t. With u = k·s it
@@ -176,14 +179,6 @@ func (s stand) hang(d sizing.Drape) (hang, error) {
 	half := h.length / 2
 	h.a = (half - h.sag) * (half + h.sag) / (2 * h.sag)
 	return h, nil
-}
-
-// straight returns how long a line so much of a garland follows.
-func (h hang) straight(length float64) float64 {
-	if h.span == 0 {
-		return length
-	}
-	return float64(length * h.span / h.length)
 }
 
 // at returns how far a garland reaches after a length of it, and how far it hangs

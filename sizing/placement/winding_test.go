@@ -9,6 +9,8 @@ import (
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/placement"
 	"example.com/fircone/units"
+
+	"pgregory.net/rapid"
 )
 
 func wind(t testing.TB, l placement.Layout, w placement.Winding) []placement.Position {
@@ -223,5 +225,45 @@ func TestWindLengthBought(t *testing.T) {
 	w.Length = 200 * units.Foot
 	if !slices.Equal(wind(t, hall, w), want) {
 		t.Error("200 ft are wound another way")
+	}
+}
+
+// On any tree no draped garland is below the lowest branches or longer than what was bought.
+func TestWindWithinBounds(t *testing.T) {
+	wound := 0
+	rapid.Check(t, func(t *rapid.T) {
+		inches := func(name string, least, most int) units.Length {
+			return units.Length(rapid.IntRange(least, most).Draw(t, name)) * units.Inch
+		}
+		height := inches("height", 36, 360)
+		l := placement.Layout{Tree: sizing.Tree{
+			Height: height, Base: height * units.Length(rapid.IntRange(30, 70).Draw(t, "base, %")) / 100,
+			BareTip: height / 12, Handle: height / 12, BareBase: height * units.Length(rapid.IntRange(0, 5).Draw(t, "bare base, %")) / 100,
+			Exposure: rapid.SampledFrom([]sizing.Exposure{sizing.AllRound, sizing.AgainstWall, sizing.InCorner}).Draw(t, "exposure"),
+		}}
+		span := inches("span", 6, 24)
+		w := placement.Winding{
+			Spacing: inches("spacing", 8, 24), Step: units.Inch,
+			Drape:  sizing.Drape{Span: span, Sag: span * units.Length(rapid.IntRange(0, 50).Draw(t, "sag, %")) / 100},
+			Length: inches("bought", 240, 12*120),
+		}
+		points, err := l.Wind(w)
+		if err != nil {
+			return // too little or too much to wind
+		}
+		wound++
+		count := 0
+		for p := range points {
+			count++
+			if p.Z < l.Tree.Handle+l.Tree.BareBase-units.Inch/100 {
+				t.Fatalf("%+v of %+v: %v is below the branches", w, l, p)
+			}
+		}
+		if used := units.Length(count-2) * w.Step; used > w.Length {
+			t.Fatalf("%+v of %+v: %v of garland", w, l, used)
+		}
+	})
+	if wound < 50 {
+		t.Errorf("only %d were wound", wound)
 	}
 }
