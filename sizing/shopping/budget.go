@@ -10,14 +10,6 @@ import (
 	"example.com/fircone/units"
 )
 
-// String returns "picks, 27", or "ornaments, 5 to 9" if the number is open.
-func (n Need) String() string {
-	if n.Quantity.Length != 0 || wishes([]Need{n})[0].top() == wishes([]Need{n})[0].least {
-		return n.Item.String() + ", " + n.Quantity.String()
-	}
-	return n.Item.String() + ", " + n.span()
-}
-
 // span returns "5 to 9".
 func (n Need) span() string {
 	w := wishes([]Need{n})[0]

@@ -417,3 +417,91 @@ func TestFullestNoneForNothing(t *testing.T) {
 		}
 	})
 }
+
+// More than is needed where it costs less than the delivery that is free then. By hand: 8 picks are a box of 12, 9.00, and a
+// delivery of 6.00, free from 12.00 on: with a box of 6 at 5.00, 14.00 in all, 1.00 less. From 16.00 on two more would cost 10.00, so
+// the fee is paid; and where the shelf has one box of 6 only and it is 15.00, so it is too.
+func TestMoreForFreeDelivery(t *testing.T) {
+	pick := shopping.Item{Kind: shopping.Pick}
+	for from, want := range map[int64]int64{1200: 1400, 1400: 1400, 1401: 1500, 1600: 1500, 1500: 1500, 900: 900, 0: 1500} {
+		s := shopping.Shop{
+			Offers: []shopping.Offer{
+				{Item: pick, Name: "12", Pack: pieces(12), Price: cents(900), Store: "yard"},
+				{Item: pick, Name: "6", Pack: pieces(6), Price: cents(500), Store: "yard", Shelf: 1},
+				{Item: shopping.Item{Kind: shopping.Bell}, Name: "bell", Pack: pieces(1), Price: cents(300), Store: "yard"},
+				{Item: shopping.Item{Kind: shopping.Garland}, Name: "9 ft", Pack: ofLength(0, 9*units.Foot), Price: cents(300), Store: "yard"},
+			},
+			Stores: []shopping.Store{{Name: "yard", Delivery: cents(600), FreeFrom: cents(from)}},
+		}
+		l, err := s.List([]shopping.Need{{Item: pick, Quantity: pieces(8)}})
+		if err != nil || !l.Total.Equal(cents(want)) || l.Bound.GreaterThan(l.Total) || !l.Bills[0].Goods.Add(l.Bills[0].Delivery).Equal(l.Total) {
+			t.Errorf("free from %d: %v, %v", from, l, err)
+		}
+		left := 4
+		if want == 1400 {
+			left = 10
+		}
+		if p := l.Purchases[0]; p.Surplus != pieces(left) || len(p.Left) != 1 || p.Left[0].Quantity != pieces(left) {
+			t.Errorf("free from %d: %v left", from, p.Left)
+		}
+	}
+}
+
+// Against all ways to buy up to 6 of each of three packs of one store that delivers for a fee and one of another: never under the least of
+// them, with a bound that is not over it, and never over the best with no more than is needed and its fee.
+func TestFreeDeliveryAgainstAllWays(t *testing.T) {
+	pick := shopping.Item{Kind: shopping.Pick}
+	rapid.Check(t, func(t *rapid.T) {
+		fee, from := int64(rapid.IntRange(1, 9).Draw(t, "fee")), int64(rapid.IntRange(1, 30).Draw(t, "from"))
+		need := rapid.IntRange(1, 20).Draw(t, "need")
+		s := shopping.Shop{Stores: []shopping.Store{{Name: "far", Delivery: cents(fee), FreeFrom: cents(from)}}}
+		var sizes [4]int
+		var prices [4]int64
+		for i := range sizes {
+			sizes[i], prices[i] = rapid.IntRange(1, 6).Draw(t, "size"), int64(rapid.IntRange(1, 9).Draw(t, "price"))
+			store := "far"
+			if i == 3 {
+				store = "near"
+			}
+			s.Offers = append(s.Offers, shopping.Offer{Item: pick, Name: strconv.Itoa(i), Pack: pieces(sizes[i]), Price: cents(prices[i]), Store: store, Shelf: 6})
+		}
+		best, plain := int64(-1), int64(-1)
+		for code := range 7 * 7 * 7 * 7 {
+			count, goods, held := code, int64(0), 0
+			far := int64(0)
+			for i := range sizes {
+				n := count % 7
+				count /= 7
+				held += n * sizes[i]
+				if goods += int64(n) * prices[i]; i < 3 {
+					far += int64(n) * prices[i]
+				}
+			}
+			if held < need {
+				continue
+			}
+			if far > 0 && (plain < 0 || goods+fee < plain) {
+				plain = goods + fee
+			}
+			if far > 0 && far < from {
+				goods += fee
+			}
+			if far == 0 && (plain < 0 || goods < plain) {
+				plain = goods
+			}
+			if best < 0 || goods < best {
+				best = goods
+			}
+		}
+		l, err := s.List([]shopping.Need{{Item: pick, Quantity: pieces(need)}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if best < 0 {
+			return // all there is does not do
+		}
+		if l.Total.LessThan(cents(best)) || l.Bound.GreaterThan(cents(best)) || l.Total.GreaterThan(cents(plain)) {
+			t.Fatalf("between %v and %v, least %d, %d with no more than is needed\n%v", l.Bound, l.Total, best, plain, l)
+		}
+	})
+}

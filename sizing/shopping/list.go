@@ -78,8 +78,9 @@ func (l List) Short() []Share {
 // best single offer.
 //
 // With stores that deliver for a fee it tries all sets of stores, each at the least cost of
-// the goods and tax. It does not buy more than is needed to reach free delivery; Bound allows
-// for that, so it may lie below a total that is the least.
+// the goods and tax. Where more of what is on the list brings these goods to free delivery for
+// less than the fee, it buys that: pieces, in the cheapest packs without deals that reach it.
+// Bound allows for all other ways, so it may lie below a total that is the least.
 func (s Shop) List(needs []Need) (List, error) {
 	c := newChecker("Shop.List")
 	if err := c.shop(s); err != nil {

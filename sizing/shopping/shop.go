@@ -66,36 +66,43 @@ type Offer struct {
 
 // MarshalJSON returns an object, without a price that is not known.
 func (o Offer) MarshalJSON() ([]byte, error) {
-	price, err := written("/price", o.Price)
+	price, err := written("Offer", "/price", o.Price)
+	for i, d := range o.Deals {
+		if err == nil {
+			_, err = written("Offer", "/deals/"+strconv.Itoa(i)+"/price", d.Price)
+		}
+	}
 	if err != nil {
 		return nil, err
-	}
-	type deal struct {
-		Deal
-		Price *decimal.Decimal `json:"price,omitempty"`
-	}
-	var deals []deal
-	for i, d := range o.Deals {
-		price, err := written("/deals/"+strconv.Itoa(i)+"/price", d.Price)
-		if err != nil {
-			return nil, err
-		}
-		deals = append(deals, deal{d, price})
 	}
 	type plain Offer // without this method
 	return json.Marshal(struct {
 		plain
 		Price *decimal.Decimal `json:"price,omitempty"`
-		Deals []deal           `json:"deals,omitempty"`
-	}{plain(o), price, deals})
+		Deals []Deal           `json:"deals,omitempty"`
+	}{plain(o), price, o.Deals})
 }
 
-// written returns the price d as it is written, or nil if it is not known.
-func written(field string, d decimal.Decimal) (*decimal.Decimal, error) {
+// MarshalJSON returns an object, without a price that is not known.
+func (d Deal) MarshalJSON() ([]byte, error) {
+	price, err := written("Deal", "/price", d.Price)
+	if err != nil {
+		return nil, err
+	}
+	type plain Deal // without this method
+	return json.Marshal(struct {
+		plain
+		Price *decimal.Decimal `json:"price,omitempty"`
+	}{plain(d), price})
+}
+
+// written returns the price d as it is written, or nil if it is not known. One that is out of its range is refused: with
+// an exponent of a million it would take a million digits.
+func written(of, field string, d decimal.Decimal) (*decimal.Decimal, error) {
 	if d == (decimal.Decimal{}) {
 		return nil, nil
 	}
-	_, err := newChecker("Offer.MarshalJSON").money(field, d, maxPrice)
+	_, err := newChecker(of+".MarshalJSON").money(field, d, maxPrice)
 	return &d, err
 }
 

@@ -3,6 +3,8 @@ package shopping
 import (
 	"slices"
 
+	"example.com/fircone/internal/cover"
+
 	"github.com/shopspring/decimal"
 )
 
@@ -32,11 +34,12 @@ func (s Shop) cheapestStores(c *checker, list []wish) (located, error) {
 		c.work = work / int64(sets)
 		began := c.work
 		l, err := some.once(c, list)
-		work -= began - c.work
 		if err != nil {
 			return located{}, err
 		}
 		s.settle(&l.List, mixed)
+		s.pad(c, &l.List)
+		work -= began - c.work
 		// What no way to buy from this set is under.
 		least := l.Bound
 		now := missing(l.List)
@@ -53,6 +56,86 @@ func (s Shop) cheapestStores(c *checker, list []wish) (located, error) {
 	c.work = work
 	best.Bound = decimal.Min(bound, best.Total)
 	return best, nil
+}
+
+// pad buys more of what is on the list at stores whose delivery is free then, where that costs less than the
+// delivery: packs of pieces that are not lights, without deals.
+func (s Shop) pad(c *checker, l *List) {
+	padded := false
+	for _, b := range l.Bills {
+		st := s.store(b.Store)
+		gap := price(st.FreeFrom) - price(b.Goods)
+		if gap <= 0 || gap >= price(b.Delivery) {
+			continue // free already or never, or what it takes is no less
+		}
+		var packs []cover.Pack
+		var offers, at []int
+		for i, o := range s.Offers {
+			k := slices.IndexFunc(l.Purchases, func(p Purchase) bool { return p.serves(o) })
+			if k < 0 || o.Store != b.Store || o.Deals != nil || o.Price.Sign() == 0 {
+				continue
+			}
+			room := o.Shelf.limit()
+			if n := l.Purchases[k].bought(o); n >= 0 {
+				room -= int64(l.Purchases[k].Buys[n].Packs)
+			}
+			each := price(o.Price)
+			packs = append(packs, cover.Pack{Size: each, Bulk: each, Cost: each, Limit: room})
+			offers, at = append(offers, i), append(at, k)
+		}
+		counts, short, err := c.cover(Item{}, gap, packs)
+		if err != nil || short > 0 || weigh(counts, packs)[0] >= price(b.Delivery) {
+			continue
+		}
+		for k, n := range counts {
+			l.Purchases[at[k]].more(s.Offers[offers[k]], n)
+		}
+		padded = true
+	}
+	if !padded {
+		return
+	}
+	bound, bounds := l.Bound, make([]decimal.Decimal, len(l.Purchases))
+	for i, p := range l.Purchases {
+		bounds[i] = p.Bound
+	}
+	s.settle(l, false)
+	l.Bound = bound
+	for i := range bounds {
+		l.Purchases[i].Bound = bounds[i]
+	}
+}
+
+// serves reports whether a pack of o is pieces, and some of them serve p.
+func (p Purchase) serves(o Offer) bool {
+	pieces := !slices.ContainsFunc(o.holds(), func(h Lot) bool { return h.Quantity.Length != 0 || h.Item.Kind.whole() })
+	return pieces && slices.ContainsFunc(p.Shares, func(s Share) bool {
+		return s.Quantity.Length == 0 && slices.ContainsFunc(o.holds(), func(h Lot) bool { return matches(s.Item, s.MaxSize, h.Item) })
+	})
+}
+
+// bought returns which of the buys of p is of o, or -1.
+func (p Purchase) bought(o Offer) int {
+	return slices.IndexFunc(p.Buys, func(b Buy) bool { return b.Offer.Name == o.Name && b.Offer.holds()[0].Item == o.holds()[0].Item })
+}
+
+// more adds n packs of o to what p buys, all of them left over.
+func (p *Purchase) more(o Offer, n int64) {
+	if n == 0 {
+		return
+	}
+	k := p.bought(o)
+	if k < 0 {
+		k = len(p.Buys)
+		p.Buys = append(p.Buys, Buy{Offer: o})
+	}
+	b := &p.Buys[k]
+	b.Packs += int(n)
+	b.Cost = amount(o.cost(int64(b.Packs)))
+	for _, h := range times(o.holds(), n) {
+		p.Left = merged(p.Left, h)
+		p.Surplus.Pieces += h.Quantity.Pieces
+	}
 }
 
 // missing returns how many shares get too little, and how many less than planned.
