@@ -58,7 +58,7 @@ var rows = []row{
 	{"memory held by the largest orders", "64 MB", "go test -count=1 -v -run WorstOrders ./sizing/shopping", `worst_test.go:\d+: (.*? MB held)`, false},
 	{"an importer of units downloads", "decimal only", inCheck + "go test -count=1 -v -run UnitsDownloadsLittle .", `--- (PASS: TestUnitsDownloadsLittle)`, false},
 	{"what ships requires", "decimal, go-colorful; go-cmp and rapid for tests", "go mod edit -json", `"Path": "((?:github|pgregory)[^"]*)"`, false},
-	{"size of the library in a browser", "told", ".ci/run wasmsize", `(?m)^(.*wasm.*\d.*)$`, true},
+	{"size of the library in a browser", "told", ".ci/run wasmsize", `(\S+\.wasm: .*)`, true},
 }
 
 func main() {
