@@ -453,7 +453,7 @@ func (s *search) trim() {
 		order[j] = j
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(s.Cost[b], s.Cost[a]) })
-	tries := 2000
+	tries := min(2000, 4_000_000/(len(s.Rows)+len(x))) // each looks at all of them
 	for _, j := range order {
 		for n := x[j] - s.Lo[j]; n > 0 && s.Cost[j] > 0 && tries > 0; tries-- {
 			if x[j] -= n; s.Kept(x) {

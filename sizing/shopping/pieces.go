@@ -1,6 +1,8 @@
 package shopping
 
 import (
+	"cmp"
+	"math"
 	"slices"
 	"strconv"
 
@@ -539,18 +541,142 @@ func (m *coupling) alike() {
 	}
 }
 
-// start returns packs that serve every demand for themselves, each from the one offer that does so
-// at the least cost, or nil if that is not possible. Of lights there is no such start.
+// start returns packs to begin with: the cheaper of apart and greedy, or all there are where neither
+// serves every demand. Of lights there is no such start.
 func (m *coupling) start() []int64 {
-	g := &m.program
 	if m.lines[0].item.Kind.whole() {
 		return nil
 	}
+	cost := func(x []int64) int64 {
+		if x == nil {
+			return math.MaxInt64
+		}
+		sum := int64(0)
+		for j, n := range x {
+			sum += n * m.program.Packs[j].Cost
+		}
+		return sum
+	}
+	x := m.apart()
+	if y := m.greedy(); cost(y) < cost(x) {
+		x = y
+	}
+	if x == nil {
+		return m.all()
+	}
+	return x
+}
+
+// greedy returns packs taken one after another, each time the pack that costs least for a piece
+// that is still missing, or nil if something stays missing or so many types are asked for.
+func (m *coupling) greedy() []int64 {
+	g := &m.program
+	serves := make([][]int, len(g.Have)) // of each thing, the demands
+	missing := make([]int64, len(g.Demands))
+	all := int64(0)
+	for d, demand := range g.Demands {
+		if demand.Take > 0 {
+			return nil
+		}
+		missing[d] = demand.N
+		all += demand.N
+		for _, things := range demand.Kinds {
+			for _, t := range things {
+				serves[t] = append(serves[t], d)
+			}
+		}
+	}
+	give := func(t int, n int64) {
+		for _, d := range serves[t] {
+			k := min(n, missing[d])
+			missing[d] -= k
+			all -= k
+			n -= k
+		}
+	}
+	for t, n := range g.Have {
+		give(t, n)
+	}
+	x := make([]int64, len(g.Packs))
+	// worth returns how many pieces of a pack are missing, and how many such packs in a row are worth as much.
+	worth := func(j int) (pieces, packs int64) {
+		packs = g.Packs[j].Limit - x[j]
+		if packs == 0 {
+			return 0, 0
+		}
+		for _, h := range g.Packs[j].Holds {
+			wanted := int64(0)
+			for _, d := range serves[h.Thing] {
+				wanted += missing[d]
+			}
+			pieces += min(h.N, wanted)
+			packs = min(packs, max(1, wanted/h.N))
+		}
+		return pieces, packs
+	}
+	// The packs are a heap, the cheapest for a missing piece first.
+	type offer struct {
+		pack         int
+		cost, pieces int64
+	}
+	var heap []offer
+	down := func(i int) {
+		for {
+			least := i
+			for c := 2*i + 1; c <= 2*i+2 && c < len(heap); c++ {
+				a, b := heap[c], heap[least]
+				if cmp.Or(cmp.Compare(a.cost*b.pieces, b.cost*a.pieces), cmp.Compare(a.pack, b.pack)) < 0 {
+					least = c
+				}
+			}
+			if least == i {
+				return
+			}
+			heap[i], heap[least] = heap[least], heap[i]
+			i = least
+		}
+	}
+	for j, k := range g.Packs {
+		if pieces, _ := worth(j); pieces > 0 && m.columns[j].packs == 1 {
+			heap = append(heap, offer{j, k.Cost, pieces})
+		}
+	}
+	for i := len(heap)/2 - 1; i >= 0; i-- {
+		down(i)
+	}
+	for all > 0 && len(heap) > 0 {
+		top := &heap[0]
+		pieces, packs := worth(top.pack)
+		switch {
+		case pieces == 0:
+			heap[0] = heap[len(heap)-1]
+			heap = heap[:len(heap)-1]
+			down(0)
+		case pieces < top.pieces: // others have brought some of them
+			top.pieces = pieces
+			down(0)
+		default:
+			x[top.pack] += packs
+			for _, h := range g.Packs[top.pack].Holds {
+				give(h.Thing, h.N*packs)
+			}
+		}
+	}
+	if all > 0 {
+		return nil
+	}
+	return x
+}
+
+// apart returns packs that serve every demand for themselves, each from the one offer that does so
+// at the least cost, or nil if that is not possible.
+func (m *coupling) apart() []int64 {
+	g := &m.program
 	x := make([]int64, len(g.Packs))
 	for _, d := range g.Demands {
 		need := d.N
 		if d.Take > 0 {
-			return m.all()
+			return nil
 		}
 		in := make([]bool, len(g.Have))
 		for _, things := range d.Kinds {
@@ -575,10 +701,10 @@ func (m *coupling) start() []int64 {
 			}
 		}
 		if best < 0 {
-			return m.all()
+			return nil
 		}
 		if x[best] += packs; x[best] > g.Packs[best].Limit {
-			return m.all()
+			return nil
 		}
 	}
 	return x
@@ -682,9 +808,14 @@ func (m *coupling) unpack(p *Purchase, found supply.Result, counts map[int]int64
 	for i, o := range m.shop.Offers {
 		lots = append(lots, times(o.holds(), counts[i])...)
 	}
-	for _, l := range lots {
-		if slices.Contains(m.things, l.Item) {
+	where := make(map[Item][]int, len(m.things)) // of each thing, its lots
+	for _, thing := range m.things {
+		where[thing] = nil
+	}
+	for i, l := range lots {
+		if at, ok := where[l.Item]; ok {
 			p.Surplus.Pieces += l.Quantity.Pieces
+			where[l.Item] = append(at, i)
 		}
 	}
 	first := 0
@@ -698,10 +829,17 @@ func (m *coupling) unpack(p *Purchase, found supply.Result, counts map[int]int64
 			share := &p.Shares[first+w]
 			for ; n > 0; t++ {
 				k := min(n, found.Gets[d][t])
+				if k == 0 {
+					continue
+				}
 				found.Gets[d][t] -= k
 				n -= k
-				use(lots, m.things[t], k)
 				share.add(Lot{m.things[t], Quantity{Pieces: int(k)}})
+				for _, i := range where[m.things[t]] {
+					took := min(k, int64(lots[i].Quantity.Pieces))
+					lots[i].Quantity.Pieces -= int(took)
+					k -= took
+				}
 				if n == 0 {
 					break
 				}
@@ -712,17 +850,6 @@ func (m *coupling) unpack(p *Purchase, found supply.Result, counts map[int]int64
 		first += len(l.wishes)
 	}
 	p.Left = rest(lots)
-}
-
-// use takes n pieces of just this item from lots.
-func use(lots []Lot, item Item, n int64) {
-	for i := range lots {
-		if lots[i].Item == item {
-			k := min(n, int64(lots[i].Quantity.Pieces))
-			lots[i].Quantity.Pieces -= int(k)
-			n -= k
-		}
-	}
 }
 
 // light says which strings go to which room, unless they are too many.

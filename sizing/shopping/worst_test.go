@@ -9,6 +9,8 @@ import (
 
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
 )
 
 // The worst orders there are end with an answer or an error that says which limit, and hold no more than 64 MB.
@@ -43,6 +45,9 @@ func TestWorstOrders(t *testing.T) {
 	}
 	for name, draw := range map[string]func() (shopping.Shop, []shopping.Need){
 		"60 offers, 12 needs":       func() (shopping.Shop, []shopping.Need) { return mixed(60, 12, 12) },
+		"5,000 offers, 400 kinds":   func() (shopping.Shop, []shopping.Need) { return mixed(5000, 400, 5000) },
+		"4,000 offers, 500 needs":   func() (shopping.Shop, []shopping.Need) { return mixed(4000, 500, 500) },
+		"2,000 offers, 1,000 needs": func() (shopping.Shop, []shopping.Need) { return mixed(2000, 1000, 1000) },
 		"500 offers, 200 needs":     func() (shopping.Shop, []shopping.Need) { return mixed(500, 200, 200) },
 		"5,000 offers, 5,000 needs": func() (shopping.Shop, []shopping.Need) { return mixed(5000, 5000, 5000) },
 		"5,000 runs":                manyRuns,
@@ -58,6 +63,10 @@ func TestWorstOrders(t *testing.T) {
 		t.Logf("%s: %v, %d MB allocated in all, %d MB held, total %v, bound %v, %d short, %v", name, took, (during.TotalAlloc-before.TotalAlloc)>>20, during.HeapAlloc>>20, l.Total, l.Bound, len(l.Short()), err)
 		if err != nil && !errors.Is(err, units.ErrLimit) {
 			t.Errorf("%s: %v", name, err)
+		}
+		// What is not proved is not far off either: a half over a bound that there is.
+		if l.Bound.IsPositive() && l.Total.GreaterThan(l.Bound.Add(l.Bound.Div(decimal.NewFromInt(2)))) {
+			t.Errorf("%s: %v, where nothing costs less than %v", name, l.Total, l.Bound)
 		}
 		if held := during.HeapAlloc >> 20; held > 64 {
 			t.Errorf("%s: %d MB held", name, held)
