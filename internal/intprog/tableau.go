@@ -73,7 +73,7 @@ func newTableau(p *Problem, rows []Row, lo, hi []int64) *tableau {
 	}
 	t.spent = int64(all / 2)
 	t.col, t.coef = make([]int32, 0, all), make([]float64, 0, all)
-	entries, each := make([]element, n*(all/n+32)), all/n+32
+	entries, each := make([]element, n*(all/n+8)), all/n+8
 	for j := range n {
 		t.columns[j] = entries[j*each : j*each : (j+1)*each]
 		t.place[j], t.weight[j] = -1, 1

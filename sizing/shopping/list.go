@@ -280,6 +280,7 @@ func (s Shop) once(c *checker, list []wish) (located, error) {
 	if err != nil {
 		return located{}, err
 	}
+	l.Purchases = make([]Purchase, 0, len(groups))
 	for i, g := range groups {
 		c.items = int64(len(groups) - i)
 		var p Purchase
@@ -316,8 +317,9 @@ type group struct {
 
 // groups puts wishes into groups, in the order in which they come first.
 func (s Shop) groups(c *checker, list []wish) ([]group, error) {
-	var groups []group
-	for _, l := range lines(list) {
+	all := lines(list)
+	groups := make([]group, 0, len(all))
+	for _, l := range all {
 		d, err := c.demand(l.wishes)
 		if err != nil {
 			return nil, err
@@ -371,15 +373,17 @@ func (s Shop) groups(c *checker, list []wish) ([]group, error) {
 		for _, o := range s.Offers {
 			join(o.holds())
 		}
+		owned := make([]Lot, 1)
 		for _, o := range s.Owned {
-			join([]Lot{o})
+			owned[0] = o
+			join(owned)
 		}
 		if c.work < 0 {
 			return nil, c.size(list[0].Item, len(s.Offers))
 		}
 	}
-	var out []group
-	index := map[int]int{}
+	out := make([]group, 0, len(groups))
+	index := make(map[int]int, len(groups))
 	for i, g := range groups {
 		r := root(i)
 		if k, ok := index[r]; ok {

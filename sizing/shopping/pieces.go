@@ -16,9 +16,14 @@ import (
 // pieces returns the purchase for lines of pieces that are bought together.
 func (s Shop) pieces(c *checker, group []*line) (Purchase, error) {
 	p := Purchase{Cost: amount(0)}
+	wishes := 0
 	for _, l := range group {
-		for _, w := range l.wishes {
-			p.Shares = append(p.Shares, Share{Need: w.Need, Spare: w.spare})
+		wishes += len(l.wishes)
+	}
+	p.Shares = make([]Share, 0, wishes)
+	for _, l := range group {
+		for i := range l.wishes {
+			p.Shares = append(p.Shares, Share{Need: l.wishes[i].Need, Spare: l.wishes[i].spare})
 		}
 	}
 	l := group[0]

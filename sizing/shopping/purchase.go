@@ -249,6 +249,7 @@ type line struct {
 	most   units.Length // sizes up to this will do
 	assort assortment
 	wishes []wish
+	count  int      // of them
 	at     []int    // their places in the list
 	not    []string // types that will not do
 }
@@ -283,9 +284,11 @@ func lines(list []wish) []*line {
 		item Item
 		most units.Length
 	}
-	var all []*line
-	index := map[key]*line{}
-	for i, w := range list {
+	all := make([]*line, 0, len(list))
+	index := make(map[key]*line, len(list))
+	of := make([]*line, len(list))
+	for i := range list {
+		w := &list[i]
 		k := key{w.Item, w.MaxSize}
 		l := index[k]
 		if l == nil || w.assortment() != (assortment{}) {
@@ -295,7 +298,17 @@ func lines(list []wish) []*line {
 				index[k] = l
 			}
 		}
-		l.wishes, l.at = append(l.wishes, w), append(l.at, i)
+		of[i] = l
+		l.count++
+	}
+	// All share two arrays.
+	wishes, at := make([]wish, len(list)), make([]int, len(list))
+	for _, l := range all {
+		l.wishes, wishes = wishes[:0:l.count], wishes[l.count:]
+		l.at, at = at[:0:l.count], at[l.count:]
+	}
+	for i, l := range of {
+		l.wishes, l.at = append(l.wishes, list[i]), append(l.at, i)
 	}
 	return all
 }
@@ -310,9 +323,9 @@ type demand struct {
 
 // sum adds up needs of one item.
 func sum(list []wish) (d demand) {
-	wholes := make(map[units.Length]int64)
-	for _, w := range list {
-		q := w.Quantity
+	var wholes map[units.Length]int64
+	for i := range list {
+		q := list[i].Quantity
 		switch {
 		case q.Length == 0:
 			d.pieces += int64(q.Pieces)
@@ -320,6 +333,9 @@ func sum(list []wish) (d demand) {
 			d.running += q.Length
 			d.runs = append(d.runs, q.Length)
 		default:
+			if wholes == nil {
+				wholes = make(map[units.Length]int64)
+			}
 			wholes[q.Length] += int64(q.Pieces)
 		}
 	}
@@ -333,8 +349,8 @@ func sum(list []wish) (d demand) {
 // demand adds up needs of one item and checks the sums.
 func (c *checker) demand(list []wish) (demand, error) {
 	lengths, whole := units.Length(0), int64(0)
-	for _, w := range list {
-		switch q := w.Quantity; {
+	for i := range list {
+		switch q := list[i].Quantity; {
 		case q.Length == 0:
 		case q.Pieces == 0:
 			lengths += q.Length
