@@ -189,10 +189,11 @@ func (r Rules) mend(p Palette, seen []sight, i, j int) Swatch {
 		if k == len(p) {
 			continue // the background stays
 		}
+		nearer := between(&seen[k], &seen[other])
 		for _, mix := range [2]func(Color, int) Color{Color.tint, Color.shade} {
 			for t := 1; t <= 255; t++ {
 				color := mix(p[k].Color, t)
-				if !r.byLightness(now, color, &seen[k], &seen[other]) {
+				if !r.byLightness(now, color, &seen[k], &seen[other], &nearer) {
 					continue // which looks at a view or two, and rules out most
 				}
 				sees := see(color)
@@ -210,15 +211,35 @@ func (r Rules) mend(p Palette, seen []sight, i, j int) Swatch {
 	return best
 }
 
+// between returns for each view the luminances at which a color is surely no farther from other, by
+// lightness, than was. They leave out a billionth at both ends.
+func between(was, other *sight) (nearer [views][2]float64) {
+	luminance := func(l float64) float64 { // the inverse of the L* of toLab
+		if f := (l + 16) / 116; f > 6.0/29 {
+			return float64(f * f * f)
+		}
+		return l * 27 / 24389
+	}
+	for v := range nearer {
+		d := math.Abs(was[v].l-other[v].l) - 1e-9
+		nearer[v] = [2]float64{luminance(other[v].l-d) + 1e-9, luminance(other[v].l+d) - 1e-9}
+	}
+	return nearer
+}
+
 // byLightness says whether lightness alone parts a color from other, and more of it than
 // for the color seen as was, in every view in which those two, now apart, do not
-// hold.
-func (r Rules) byLightness(now differences, color Color, was, other *sight) bool {
+// hold. What is nearer by its luminance does not.
+func (r Rules) byLightness(now differences, color Color, was, other *sight, nearer *[views][2]float64) bool {
 	for v := range now {
 		if r.apart(now[v]) {
 			continue
 		}
-		sees := point{l: float64(116*labCurve(View(v).stimulus(color)[1])) - 16} // the L* of toLab alone
+		y := View(v).stimulus(color)[1]
+		if y > nearer[v][0] && y < nearer[v][1] {
+			return false
+		}
+		sees := point{l: float64(116*labCurve(y)) - 16} // the L* of toLab alone
 		more := math.Abs(sees.l-other[v].l) > math.Abs(was[v].l-other[v].l)
 		if !more || !r.apart(math.Sqrt(lightnessTerm(sees, other[v]))) {
 			return false

@@ -171,13 +171,50 @@ func TestByLightness(t *testing.T) {
 				grey = c
 			}
 		}
-		if got := CommonPractice().byLightness(now, grey, &was, &other); got != test.want {
+		nearer := between(&was, &other)
+		if got := CommonPractice().byLightness(now, grey, &was, &other, &nearer); got != test.want {
 			t.Errorf("%v to %v (%v) beside %v: %v, want %v: %s", test.was, test.sees, grey, test.other, got, test.want, test.reason)
 		}
-		if !CommonPractice().byLightness(differences{10, 10, 10, 10, 10, 10, 10, 10}, grey, &was, &other) {
+		if !CommonPractice().byLightness(differences{10, 10, 10, 10, 10, 10, 10, 10}, grey, &was, &other, &nearer) {
 			t.Errorf("%v to %v beside %v: asked for more where it holds", test.was, test.sees, test.other)
 		}
 	}
+}
+
+// What luminance rules out, lightness rules out too: on grays of every step, and on colors at random.
+func TestBetween(t *testing.T) {
+	nothing := [views][2]float64{}
+	ruledOut := 0
+	same := func(t interface{ Fatalf(string, ...any) }, was, other, color Color) {
+		a, b := see(was), see(other)
+		now := a.differences(&b)
+		nearer := between(&a, &b)
+		if quick, whole := CommonPractice().byLightness(now, color, &a, &b, &nearer), CommonPractice().byLightness(now, color, &a, &b, &nothing); quick != whole {
+			t.Fatalf("%v to %v beside %v: %v by luminance, %v by lightness", was, color, other, quick, whole)
+		}
+		if y := Daylight.stimulus(color)[1]; y > nearer[0][0] && y < nearer[0][1] {
+			ruledOut++
+		}
+	}
+	gray := func(v int) Color { return Color{uint8(v), uint8(v), uint8(v)} }
+	for was := 0; was < 256; was += 5 {
+		for other := range 256 {
+			for _, color := range []int{was, was - 1, was + 1, 2*other - was, 2*other - was - 1, 2*other - was + 1} {
+				if color >= 0 && color < 256 {
+					same(t, gray(was), gray(other), gray(color))
+				}
+			}
+		}
+	}
+	if ruledOut < 1000 {
+		t.Errorf("luminance ruled out %d, want some", ruledOut)
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		color := rapid.Custom(func(t *rapid.T) Color {
+			return Color{rapid.Byte().Draw(t, "r"), rapid.Byte().Draw(t, "g"), rapid.Byte().Draw(t, "b")}
+		})
+		same(t, color.Draw(t, "was"), color.Draw(t, "other"), color.Draw(t, "color"))
+	})
 }
 
 func TestMend(t *testing.T) {
