@@ -10,6 +10,14 @@ import (
 	"example.com/fircone/units"
 )
 
+// String returns "picks, mantel: 8", or "ornaments: 5 to 9" if the number is open.
+func (n Need) String() string {
+	if w := wishes([]Need{n})[0]; n.Quantity.Length == 0 && w.top() != w.least {
+		return n.Item.String() + ": " + n.span()
+	}
+	return n.Item.String() + ": " + n.Quantity.String()
+}
+
 // span returns "5 to 9".
 func (n Need) span() string {
 	w := wishes([]Need{n})[0]

@@ -581,6 +581,30 @@ func ExampleDeal_MarshalJSON() {
 	// true
 }
 
+func ExampleNeed_String() {
+	_, choices := choices()
+	fmt.Println(choices[0])
+	fmt.Println(shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: 81 * units.Foot}})
+	// Output:
+	// ornaments, glass: 7 to 11
+	// garland: 81 ft
+}
+
+func ExampleLot_String() {
+	fmt.Println(shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Size: 4 * units.Inch}, Quantity: shopping.Quantity{Pieces: 16}})
+	// Output: ornaments, 4 in: 16
+}
+
+func ExampleShare_String() {
+	need := shopping.Need{Item: shopping.Item{Kind: shopping.Pick, Type: "mantel"}, Room: "tea room", Quantity: shopping.Quantity{Pieces: 8}}
+	fmt.Println(shopping.Share{Need: need, Gets: shopping.Quantity{Pieces: 4}})
+	need.Room = ""
+	fmt.Println(shopping.Share{Need: need, Gets: need.Quantity})
+	// Output:
+	// picks, mantel (tea room): 4 of 8
+	// picks, mantel: 8 of 8
+}
+
 func ExampleKind_String() {
 	fmt.Println(shopping.Ornament, "and", shopping.BaseGarland)
 	// Output:

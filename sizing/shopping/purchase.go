@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 	"strconv"
+	"strings"
 
 	"example.com/fircone/units"
 
@@ -30,6 +31,15 @@ type Share struct {
 	Parts    []Lot    `json:"parts,omitempty"`   // which things, where the need leaves that open; of lights, each string
 	Replaced Quantity `json:"replaced,omitzero"` // how much of what is missing a substitute stands for, in a share of its own
 	Spare    bool     `json:"spare,omitempty"`   // against breakage, by Shop.Spares
+}
+
+// String returns "picks, mantel (tea room): 4 of 8", what the room gets of what it needs.
+func (s Share) String() string {
+	text := s.Item.String()
+	if s.Room != "" {
+		text += " (" + s.Room + ")"
+	}
+	return text + ": " + s.Gets.String() + " of " + strings.TrimPrefix(s.Need.String(), s.Item.String()+": ")
 }
 
 // Short returns how much is missing of what was planned, and not replaced.

@@ -52,6 +52,9 @@ type Lot struct {
 	Quantity Quantity `json:"quantity"` // how much of it
 }
 
+// String returns "picks: 12".
+func (l Lot) String() string { return l.Item.String() + ": " + l.Quantity.String() }
+
 // An Offer is one kind of pack that can be bought.
 type Offer struct {
 	Item     Item            `json:"item,omitzero"`      // what it is; empty if Contents says it
