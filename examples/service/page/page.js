@@ -441,10 +441,11 @@ function missing(share) {
 }
 
 function basketOf(list, budget) {
+	const items = (purchase) => [...new Set(purchase.shares.map((s) => s.item))];
 	const rows = [];
 	for (const p of list.purchases) {
 		for (const b of p.buys ?? []) {
-			rows.push(el("tr", {}, el("td", {}, p.items.join(" and "), el("span", { class: "why" }, b.offer.name)),
+			rows.push(el("tr", {}, el("td", {}, items(p).join(" and "), el("span", { class: "why" }, b.offer.name)),
 				el("td", { class: "number" }, `${b.packs} × ${money(b.offer.price)}`),
 				el("td", { class: "number" }, money(b.cost))));
 		}
@@ -453,7 +454,7 @@ function basketOf(list, budget) {
 		el("thead", {}, el("tr", {}, el("th", {}, "What"), el("th", { class: "number" }, "Packs"), el("th", { class: "number" }, "Cost"))),
 		el("tbody", {}, ...rows),
 		el("tfoot", {}, el("tr", {}, el("th", { colspan: 2 }, "Total"), el("td", { class: "number" }, money(list.total))))));
-	const have = list.purchases.filter((p) => p.owned && !p.buys?.length).flatMap((p) => p.items);
+	const have = list.purchases.filter((p) => p.owned && !p.buys?.length).flatMap(items);
 	if (have.length) section.append(el("p", {}, `Nothing to buy, there is enough: ${[...new Set(have)].join(", ")}.`));
 	const short = list.purchases.flatMap((p) => p.shares).filter((s) => !s.spare && !s.replaced && missing(s));
 	if (short.length) {
