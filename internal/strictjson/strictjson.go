@@ -16,8 +16,11 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"example.com/fircone/palette"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
 )
 
 // Limits on a text.
@@ -409,8 +412,12 @@ func example(p any) string {
 		return `, such as "4.8 W"`
 	case *shopping.Quantity:
 		return `, such as 12 or "9 ft"`
+	case *palette.Palette:
+		return `, such as "crimson,gold:metal"`
+	case *decimal.Decimal:
+		return ", such as 4.75"
 	}
-	return ", such as 4.75"
+	return ""
 }
 
 // inner notes what an error of the library says of a value, or otherwise what is

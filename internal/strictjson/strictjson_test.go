@@ -8,6 +8,7 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/palette"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
@@ -34,6 +35,8 @@ type sample struct {
 	Kinds  shopping.ByKind[int]           `json:"kinds"`
 	Joins  map[shopping.Item]units.Length `json:"joins"`
 	In     inner                          `json:"in"`
+	Colors palette.Palette                `json:"colors"`
+	Item   shopping.Item                  `json:"item"`
 	Hidden int                            `json:"-"`
 	Plain  int
 }
@@ -125,6 +128,8 @@ func TestFaults(t *testing.T) {
 		{"a price of null", `{"price":null}`, "/price null: a number or a text, such as 4.75"},
 		{"a price with an absurd exponent", `{"price":1e9999999999}`, "/price 1e9999999999: a number"},
 		{"a quantity", `{"much":[]}`, `/much a list: a number or a text, such as 12 or "9 ft"`},
+		{"colors in a list", `{"colors":["crimson"]}`, `/colors a list: a text, such as "crimson,gold:metal"`},
+		{"an item in a list", `{"item":["picks"]}`, `/item a list: a text`},
 		{"a shelf", `{"shelf":"x"}`, "/shelf x: "},
 		{"an unknown kind", `{"kinds":{"pciks":1}}`, "/kinds/pciks pciks: ornaments, garland"},
 		{"a kind twice", `{"kinds":{"picks":1,"Picks":2}}`, "/kinds/Picks Picks: each kind once"},
