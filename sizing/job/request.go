@@ -45,7 +45,7 @@ func withoutWork() House {
 
 // A Request is what a client wants dressed, by whose rules, and what there is to buy.
 type Request struct {
-	House   House           `json:"house,omitzero"`    // zero: CommonPractice
+	House   House           `json:"house,omitzero"`    // begin with CommonPractice; all zero is that too
 	Trees   []Tree          `json:"trees,omitempty"`   // up to 100 with the mantels
 	Mantels []Mantel        `json:"mantels,omitempty"` // up to 100 with the trees
 	Colors  palette.Palette `json:"colors,omitzero"`   // empty: left open
