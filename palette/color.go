@@ -4,6 +4,7 @@ import (
 	"sort"
 	"strings"
 
+	"example.com/fircone/internal/spelling"
 	"example.com/fircone/units"
 )
 
@@ -98,7 +99,7 @@ func didYouMean(key string) string {
 	var letters [maxMeant]int
 	n := 0
 	offer := func(name string) {
-		d := spelling(key, name)
+		d := spelling.Distance(key, name)
 		if 3*d > max(len(key), 3) {
 			return
 		}
@@ -126,26 +127,6 @@ func didYouMean(key string) string {
 		return ""
 	}
 	return "; did you mean " + strings.Join(names[:n], " or ") + "?"
-}
-
-// spelling returns how many letters must be put in, taken out or changed to make b of a.
-func spelling(a, b string) int {
-	row := make([]int, len(b)+1)
-	for j := range row {
-		row[j] = j
-	}
-	for i := range len(a) {
-		corner := row[0]
-		row[0] = i + 1
-		for j := range len(b) {
-			d := corner
-			if a[i] != b[j] {
-				d = 1 + min(corner, row[j], row[j+1])
-			}
-			corner, row[j+1] = row[j+1], d
-		}
-	}
-	return row[len(b)]
 }
 
 func hexDigit(c byte) (d uint8, ok bool) {

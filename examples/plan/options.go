@@ -12,6 +12,7 @@ import (
 	"strings"
 
 	"example.com/fircone/examples/plan/demo"
+	"example.com/fircone/internal/spelling"
 	"example.com/fircone/mantel"
 	"example.com/fircone/sizing/job"
 	"example.com/fircone/sizing/labor"
@@ -282,7 +283,7 @@ func (o *options) nearest(name string) string {
 		if bare(place[strings.LastIndex(place, "/")+1:]) == bare(name) {
 			same = append(same, "-"+f.Name)
 		}
-		if d := distance(name, f.Name); d < least {
+		if d := spelling.Distance(name, f.Name); d < least {
 			best, least = "-"+f.Name, d
 		}
 	})
@@ -290,27 +291,6 @@ func (o *options) nearest(name string) string {
 		return strings.Join(same, " or ")
 	}
 	return best
-}
-
-// distance is how many letters must be changed, added or left out to make one name of the other.
-func distance(a, b string) int {
-	row := make([]int, len(b)+1)
-	for j := range row {
-		row[j] = j
-	}
-	for i := range len(a) {
-		before := row[0]
-		row[0] = i + 1
-		for j := range len(b) {
-			change := before
-			if a[i] != b[j] {
-				change++
-			}
-			before = row[j+1]
-			row[j+1] = min(change, row[j]+1, row[j+1]+1)
-		}
-	}
-	return row[len(b)]
 }
 
 // about refuses a flag that is about something that is not there.

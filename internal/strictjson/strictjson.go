@@ -16,6 +16,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"example.com/fircone/internal/spelling"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
@@ -288,7 +289,7 @@ func nearest(name string, names []string) []string {
 	best, least := -1, 2+min(len(name), maxName)/4 // as many letters may be wrong
 	for i, n := range names {
 		if len(name) <= maxName {
-			if d := distance(strings.ToLower(name), strings.ToLower(n)); d < least {
+			if d := spelling.Distance(strings.ToLower(name), strings.ToLower(n)); d < least {
 				best, least = i, d
 			}
 		}
@@ -301,27 +302,6 @@ func nearest(name string, names []string) []string {
 
 // maxName is the longest name in bytes for which a like one is looked for.
 const maxName = 32
-
-// distance returns how many bytes must be changed, added or left out to make one name of the other.
-func distance(a, b string) int {
-	row := make([]int, len(b)+1)
-	for j := range row {
-		row[j] = j
-	}
-	for i := range len(a) {
-		before := row[0]
-		row[0] = i + 1
-		for j := range len(b) {
-			change := before
-			if a[i] != b[j] {
-				change++
-			}
-			before = row[j+1]
-			row[j+1] = min(change, row[j]+1, row[j+1]+1)
-		}
-	}
-	return row[len(b)]
-}
 
 // table fills a map from an object.
 func (r *reader) table(v reflect.Value, from any, pointer string) {

@@ -1,0 +1,27 @@
+package spelling
+
+import (
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// The distance of Levenshtein, by hand, and its properties.
+func TestDistance(t *testing.T) {
+	for _, test := range []struct {
+		a, b string
+		want int
+	}{{"", "", 0}, {"", "abc", 3}, {"plum", "plum", 0}, {"plumb", "plum", 1}, {"burgandy", "burgundy", 1}, {"kitten", "sitting", 3}, {"ab", "ba", 2}} {
+		if got := Distance(test.a, test.b); got != test.want {
+			t.Errorf("%q to %q: %d, want %d", test.a, test.b, got, test.want)
+		}
+	}
+	words := rapid.StringMatching("[abc]{0,6}")
+	rapid.Check(t, func(t *rapid.T) {
+		a, b, c := words.Draw(t, "a"), words.Draw(t, "b"), words.Draw(t, "c")
+		ab, bc, ac := Distance(a, b), Distance(b, c), Distance(a, c)
+		if ab != Distance(b, a) || (ab == 0) != (a == b) || ac > ab+bc || ab < max(len(a), len(b))-min(len(a), len(b)) {
+			t.Fatalf("%q, %q, %q: %d, %d, %d", a, b, c, ab, bc, ac)
+		}
+	})
+}
