@@ -818,6 +818,21 @@ func ExampleList_String() {
 	// total                               9.00
 }
 
+func ExamplePurchase_String() {
+	shop := shopping.Shop{Offers: boxes()}
+	list, err := shop.List(station()[2:])
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Print(list.Purchases[0])
+	// Output:
+	// [ ] picks
+	//     tea room                           8
+	//     1 x box of 12 at 9.00           9.00
+	//     left over                          4
+}
+
 func ExampleList_Page() {
 	shop := shopping.Shop{Offers: boxes()}
 	list, err := shop.List(station()[2:])

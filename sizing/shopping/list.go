@@ -500,6 +500,13 @@ func (l List) text(width int) string {
 	return w.String()
 }
 
+// String returns the purchase as [List.String] prints it.
+func (p Purchase) String() string {
+	w := &writer{width: phoneWidth}
+	p.text(w, false)
+	return w.String()
+}
+
 // text writes p to w. Poor says that the budget is too small for the least of everything.
 func (p Purchase) text(w *writer, poor bool) {
 	var last Item
