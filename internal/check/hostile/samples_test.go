@@ -75,6 +75,7 @@ var samples = []any{
 	shopping.Deal{Packs: 3, Price: decimal.NewFromInt(2)},
 	shopping.Share{Need: needs[0], Gets: shopping.Quantity{Pieces: 20}},
 	needs[0],
+	shopping.Purchase{Shares: []shopping.Share{{Need: needs[0], Gets: shopping.Quantity{Pieces: 20}}}, Buys: []shopping.Buy{{Offer: shop.Offers[0], Packs: 2}}, Cost: decimal.NewFromInt(18)},
 	shopping.Cut{},
 	[]shopping.Kind{shopping.Pick},
 	shopping.ByKind[int]{1: 2},
