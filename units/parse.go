@@ -333,10 +333,13 @@ func areaUnit(s string, i, end int) (unit uint64, _ int) {
 	word := s[i:end]
 	switch {
 	case strings.EqualFold(word, "sq") || strings.EqualFold(word, "square"):
-		if end < len(s) && s[end] == '.' {
-			end++
+		i = end
+		if i < len(s) && s[i] == '.' {
+			i++
 		}
-		i = skipJoint(s, end)
+		if i = skipJoint(s, i); i == end && len(word) > len("sq") {
+			return 0, 0 // squareµm is no word, nor is squareft
+		}
 		end = wordEnd(s, i)
 		word = s[i:end]
 	case len(word) > 2 && strings.EqualFold(word[:2], "sq"):

@@ -129,6 +129,7 @@ var readings = []struct {
 	{kindArea, "1 sq mm", 1_000_000, ""},
 	{kindArea, "1 \u00b5m²", 1, ""},
 	{kindArea, "1 sq \u03bcm", 1, ""},
+	{kindArea, "1 sq\u03bcm", 1, "together, as sqft is"},
 	{kindArea, "0.5 sq um", 1, "half goes away from zero"},
 	{kindArea, "-9223372.036854775808 m²", math.MinInt64, ""},
 
@@ -309,6 +310,7 @@ var refusals = []struct {
 	{kindArea, "1 nm2", errUnknownUnit, ""},
 	{kindArea, "12 ft3", errUnknownUnit, "a volume"},
 	{kindArea, "12 sqft2", errNoUnit, ""},
+	{kindArea, "12 square\u00b5m", errUnknownUnit, ""},
 	{kindArea, "12 sq ft 144 sq in", errCarry, ""},
 	{kindArea, "1 sq in 1 sq ft", errOrder, ""},
 	{kindArea, "9223372.036854775808 m²", ErrRange, ""},

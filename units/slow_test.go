@@ -27,7 +27,7 @@ var (
 	}, "|") + ")(-|" + refSpace + "*)")
 	refWord   = regexp.MustCompile("^([\u00b5\u03bc]?[A-Za-z]*)")
 	refMark   = regexp.MustCompile("^(?:(['’′]['’′]|[\"”″])|['’′])")
-	refSquare = regexp.MustCompile("^(?:(?i:square|sq)(?:[.-]|\\.-|\\.?" + refSpace + "+)([\u00b5\u03bc]?[A-Za-z]+)|(?i:sq)([A-Za-z]+)|([\u00b5\u03bc]?[A-Za-z]+)[2²])")
+	refSquare = regexp.MustCompile("^(?:(?i:square|sq)(?:[.-]|\\.-|\\.?" + refSpace + "+)([\u00b5\u03bc]?[A-Za-z]+)|(?i:sq)([\u00b5\u03bc]?[A-Za-z]+)|([\u00b5\u03bc]?[A-Za-z]+)[2²])")
 	refGap    = regexp.MustCompile("^" + refSpace + "*")
 )
 
