@@ -235,3 +235,38 @@ func TestWork(t *testing.T) {
 	}
 	c.Check(t, "1605764 c92d800c19dbe196")
 }
+
+// TestKeep holds what is remembered to its two limits: one state more is the last, and the bytes are those of its times, its
+// key and 64 for the rest.
+func TestKeep(t *testing.T) {
+	const size = 8*2 + 1 + 64 // two people, and a bit for each of eight tasks
+	for _, tt := range []struct {
+		states, bytes int
+		kept          bool
+	}{
+		{0, 0, true},
+		{maxKept - 1, 0, true},
+		{maxKept, 0, false},
+		{0, maxBytes - 1, true},
+		{0, maxBytes, false},
+	} {
+		work := int64(100)
+		s := &search{
+			tasks: make([]Task, 8), crew: 2, awaited: make([][]int, 8), work: &work, kept: map[string][][]int{}, states: tt.states, bytes: tt.bytes,
+			state: state{free: []int{3, 5}, ends: make([]int, 8), done: make([]bool, 8)},
+		}
+		if !s.keep(0) {
+			t.Errorf("%+v: the first of its kind is no worse than any", tt)
+		}
+		states, bytes := tt.states, tt.bytes
+		if tt.kept {
+			states, bytes = states+1, bytes+size
+		}
+		if s.states != states || s.bytes != bytes {
+			t.Errorf("%+v: %d states of %d bytes, want %d and %d", tt, s.states, s.bytes, states, bytes)
+		}
+		if s.keep(0) == tt.kept {
+			t.Errorf("%+v: the same once more is kept: %t", tt, !tt.kept)
+		}
+	}
+}

@@ -790,19 +790,23 @@ func (s *sheet) mantel(m job.MantelPlan) {
 	told := map[shopping.Item]bool{}
 	var lines []string
 	for _, step := range m.Steps {
-		text := step.Do
-		if !s.why {
-			text, _, _ = strings.Cut(text, ". ")
-			text, _, _ = strings.Cut(text, ": ")
-			text = strings.TrimSuffix(text, ".")
-		} else if step.Caution.Text != "" {
-			text += " Mind: " + step.Caution.Text + "."
+		text, takes := step.Do, s.takes(step, needs, told)
+		if s.why {
+			if takes != "" {
+				text += " It takes" + strings.TrimPrefix(takes, ":") + "."
+			}
+			if step.Caution.Text != "" {
+				text += " Mind: " + step.Caution.Text + "."
+			}
+			lines = append(lines, text)
+			continue
 		}
-		takes := s.takes(step, needs, told)
-		if takes == "" && strings.HasPrefix(text, "Step back") && !s.why {
+		if takes == "" && strings.HasPrefix(text, "Step back") {
 			continue // the figures are above
 		}
-		lines = append(lines, text+takes)
+		text, _, _ = strings.Cut(text, ". ")
+		text, _, _ = strings.Cut(text, ": ")
+		lines = append(lines, strings.TrimSuffix(text, ".")+takes)
 	}
 	for i, line := range lines {
 		s.line(strconv.Itoa(i+1), 2, line)
