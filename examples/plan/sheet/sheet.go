@@ -346,7 +346,7 @@ func (s *sheet) buy(list shopping.List) {
 		left = append(left, p.Left...)
 	}
 	if len(left) > 0 {
-		also = append(also, "Leave in the box, or put back: "+s.lots(left)+".")
+		also = append(also, "Left over, back into the box: "+s.lots(left)+".")
 	}
 	if also != nil {
 		s.line(strings.Join(also, " "), -1, "")
