@@ -663,7 +663,7 @@ func ExampleMantel_Stockings() {
 	fmt.Println(clear)
 	// Output:
 	// stockings: 6; 10 in apart on 5 ft 4 in, where 6 fit
-	// hooks: 6; 1 at each of 6 places, up to 2 lb on a working load of 3 lb
+	// hooks: 6; 1 for each of 6 stockings, up to 2 lb on a working load of 3 lb
 	// at 7 in: 2 lb down
 	// stocking 1: distance from the opening 3 in, at least 6 in (IRC R1001.11 exception 4, 2018)
 	// no fire while this hangs: stocking 2: distance from an open fire 0 ft, at least 3 ft (NFPA and ESFI holiday safety tips, undated)

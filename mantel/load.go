@@ -157,9 +157,13 @@ func (l Loads) apart() (widest units.Length) {
 	return widest
 }
 
-// need returns the hooks as a need.
-func (l Loads) need(overloaded int) shopping.Need {
-	basis := "1 at each of " + plural(len(l.Hooks), "place") + ", up to " + showMass(l.most()) + " on a working load of " + showMass(l.Working)
+// need returns the hooks as a need, for stockings if there is no garland.
+func (l Loads) need(overloaded int, stockings bool) shopping.Need {
+	where := "at each of " + plural(len(l.Hooks), "place")
+	if stockings {
+		where = "for each of " + plural(len(l.Hooks), "stocking")
+	}
+	basis := "1 " + where + ", up to " + showMass(l.most()) + " on a working load of " + showMass(l.Working)
 	if overloaded > 0 {
 		basis += ": overloaded at " + strconv.Itoa(overloaded) + "; to hold it, " + l.Remedy
 	}
@@ -174,7 +178,7 @@ func (l Loads) most() (most units.Mass) {
 }
 
 // judge fills in what follows from the pulls on the hooks: totals, what would hold an
-// overload, needs and cautions. A perFoot of 0 is no garland.
+// overload, needs and cautions. A perFoot of 0 is stockings.
 func (l *Loads) judge(hook Hook, perFoot units.Mass) {
 	between := false // two swags
 	overloaded, hanging := 0, units.Mass(0)
@@ -197,7 +201,7 @@ func (l *Loads) judge(hook Hook, perFoot units.Mass) {
 		l.Cautions = append(l.Cautions, cautionHookShare)
 		l.Remedy = l.remedy(hook, perFoot)
 	}
-	l.Needs = append(l.Needs, l.need(overloaded))
+	l.Needs = append(l.Needs, l.need(overloaded, perFoot == 0))
 }
 
 // remedy returns what would hold an overload.

@@ -215,7 +215,7 @@ func TestSheet(t *testing.T) {
 	}
 	text := strings.Join(strings.Fields(stdout), " ")
 	last := -1
-	for _, want := range []string{"TO BUY", "total", "Leave in the box", "TICKET HALL", "81 ft", "7 to 11 of each", "WAITING ROOM", "TEA ROOM", "COLORS", "#1d751d", "TAKE CARE", "before a fire is lit"} {
+	for _, want := range []string{"TO BUY", "total", "back into the box", "TICKET HALL", "81 ft", "7 to 11 of each", "WAITING ROOM", "TEA ROOM", "COLORS", "#1d751d", "TAKE CARE", "before a fire is lit"} {
 		i := strings.Index(text, want)
 		if i <= last {
 			t.Errorf("the sheet does not say %q, or not there", want)
@@ -322,6 +322,7 @@ func TestOddJobs(t *testing.T) {
 		{[]string{"-request", "testdata/stairs.json"}, []string{
 			"no mantel lights (planned 100), 4 ft of extension cord", "6 hooks 6 Hang the garland from hook to hook", "Fasten the garland along the top",
 		}, nil},
+		{[]string{"-request", "testdata/stockings.json"}, []string{"hangs on them: 7 hooks 6 Hang the garland", "Hang the stockings on their holders: 4 stockings"}, nil},
 		{[]string{"-request", "testdata/stairs.json", "-work"}, []string{"PUTTING UP: 2 people, 3 h, the least"}, []string{"0 min"}},
 		{[]string{"-quote", "-pack", "-stand", "2026-11-28"}, []string{"picks and mantel picks, 1 x bunch of 6", "8 mantel picks; ", "7 x 9 ft of garland"}, []string{"picks, mantel"}},
 		{[]string{"-request", "testdata/metric.json"}, []string{

@@ -913,11 +913,23 @@ func (s *sheet) clearance(c mantel.Clearance) string {
 func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool) string {
 	var texts []string
 	for _, i := range step.Items {
+		if told[i] {
+			continue
+		}
+		var list []get
 		for _, g := range needs {
-			if g.Item != i || told[i] {
+			if g.Item != i {
 				continue
 			}
 			told[i] = true
+			if n := len(list); n > 0 && g.Quantity.Length == 0 { // hooks for the garland, and those for stockings
+				list[n-1].gets.Pieces += g.gets.Pieces
+				list[n-1].Quantity.Pieces += g.Quantity.Pieces
+				continue
+			}
+			list = append(list, g)
+		}
+		for _, g := range list {
 			text := s.lot(i, g.gets)
 			switch {
 			case g.gets == g.Quantity:
