@@ -32,7 +32,8 @@ func (s Shop) pieces(c *checker, group []*line) (Purchase, error) {
 	if err != nil {
 		return Purchase{}, err
 	}
-	if len(group) > 1 || l.assort != (assortment{}) || stock.coupled(l) {
+	there := len(stock.offers)+len(stock.owned) > 0
+	if len(group) > 1 || there && (l.assort != (assortment{}) || stock.coupled(l)) {
 		return p, s.together(c, &p, group)
 	}
 	return p, s.alone(c, &p, l, d.pieces, stock)

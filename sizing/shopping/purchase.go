@@ -108,93 +108,105 @@ func (c *checker) needs(needs []Need) error {
 	if len(needs) > maxEntries {
 		return c.fail(units.ErrRange, "needs", strconv.Itoa(len(needs)), "at most "+strconv.Itoa(maxEntries)+" of them")
 	}
-	for i, n := range needs {
-		if err := n.Item.check(c.method, at("needs", i, "item")); err != nil {
-			return err
-		}
-		if n.MaxSize != 0 && (n.MaxSize < n.Item.Size || n.MaxSize > maxSize) {
-			return c.fail(units.ErrRange, at("needs", i, "maxSize"), n.MaxSize.String(), "0, or "+n.Item.Size.String()+" to "+maxSize.String())
-		}
-		if !plain(n.Room) {
-			return c.fail(units.ErrSyntax, at("needs", i, "room"), n.Room, "at most "+strconv.Itoa(maxName)+" bytes of text in one line")
-		}
-		q := n.Quantity
-		if err := c.quantity(at("needs", i, "quantity"), q, maxLength); err != nil {
-			return err
-		}
-		switch {
-		case q.Length != 0 && n.Open != units.Range[int]{}:
-			return c.fail(units.ErrFit, at("needs", i, "quantity"), q.String(), "pieces, or nothing open")
-		case q.Length != 0 && n.assortment() != assortment{}:
-			return c.fail(units.ErrFit, at("needs", i, "quantity"), q.String(), "pieces, or no types")
-		case n.Open != units.Range[int]{} && (n.Open.Max < q.Pieces || n.Open.Max > maxPieces):
-			return c.fail(units.ErrRange, at("needs", i, "open/max"), strconv.Itoa(n.Open.Max), q.String()+" to "+strconv.Itoa(maxPieces))
-		case n.Open.Min < 0 || n.Open.Min > q.Pieces:
-			return c.fail(units.ErrRange, at("needs", i, "open/min"), strconv.Itoa(n.Open.Min), "0 to "+q.String())
-		case n.Slack < 0 || n.Slack >= max(1, q.Length):
-			return c.fail(units.ErrRange, at("needs", i, "slack"), n.Slack.String(), "0 to less than the length needed")
-		}
-		if a := n.assortment(); a != (assortment{}) {
-			low, high := int64(a.types)*a.least, int64(a.types)*a.most
-			switch {
-			case a.types < 1 || a.types > 100:
-				return c.fail(units.ErrRange, at("needs", i, "types"), strconv.Itoa(a.types), "1 to 100")
-			case a.least < 1 || a.least > maxPieces:
-				return c.fail(units.ErrRange, at("needs", i, "each/min"), strconv.FormatInt(a.least, 10), "1 to "+strconv.Itoa(maxPieces))
-			case a.most < a.least || a.most > maxPieces:
-				return c.fail(units.ErrRange, at("needs", i, "each/max"), strconv.FormatInt(a.most, 10), strconv.FormatInt(a.least, 10)+" to "+strconv.Itoa(maxPieces))
-			case n.Item.Type != "":
-				return c.fail(units.ErrFit, at("needs", i, "types"), n.Item.Type, "no type, or no number of types")
-			case int64(q.Pieces) < low || int64(q.Pieces) > high:
-				return c.fail(units.ErrRange, at("needs", i, "quantity"), q.String(), strconv.FormatInt(low, 10)+" to "+strconv.FormatInt(high, 10)+" for "+a.String())
-			}
-		}
-		if err := c.instead(i, n); err != nil {
-			return err
+	for i := range needs {
+		if err := c.need(&needs[i]); err != nil {
+			return at("needs", i, err)
 		}
 	}
 	return nil
 }
 
-// instead checks the substitutes of a need.
-func (c *checker) instead(i int, n Need) error {
-	if len(n.Instead) > maxInstead {
-		return c.fail(units.ErrRange, at("needs", i, "instead"), strconv.Itoa(len(n.Instead)), "at most "+strconv.Itoa(maxInstead)+" of them")
+// need checks one of needs.
+func (c *checker) need(n *Need) error {
+	if err := n.Item.check(c.method, "/item"); err != nil {
+		return err
 	}
-	for k, sub := range n.Instead {
-		field := at("needs", i, "instead/"+strconv.Itoa(k)+"/")
-		if err := sub.Item.check(c.method, field+"item"); err != nil {
-			return err
+	if n.MaxSize != 0 && (n.MaxSize < n.Item.Size || n.MaxSize > maxSize) {
+		return c.fail(units.ErrRange, "/maxSize", n.MaxSize.String(), "0, or "+n.Item.Size.String()+" to "+maxSize.String())
+	}
+	if !plain(n.Room) {
+		return c.fail(units.ErrSyntax, "/room", n.Room, "at most "+strconv.Itoa(maxName)+" bytes of text in one line")
+	}
+	q := n.Quantity
+	if err := c.quantity("/quantity", q, maxLength); err != nil {
+		return err
+	}
+	switch {
+	case q.Length != 0 && n.Open != units.Range[int]{}:
+		return c.fail(units.ErrFit, "/quantity", q.String(), "pieces, or nothing open")
+	case q.Length != 0 && n.assortment() != assortment{}:
+		return c.fail(units.ErrFit, "/quantity", q.String(), "pieces, or no types")
+	case n.Open != units.Range[int]{} && (n.Open.Max < q.Pieces || n.Open.Max > maxPieces):
+		return c.fail(units.ErrRange, "/open/max", strconv.Itoa(n.Open.Max), q.String()+" to "+strconv.Itoa(maxPieces))
+	case n.Open.Min < 0 || n.Open.Min > q.Pieces:
+		return c.fail(units.ErrRange, "/open/min", strconv.Itoa(n.Open.Min), "0 to "+q.String())
+	case n.Slack < 0 || n.Slack >= max(1, q.Length):
+		return c.fail(units.ErrRange, "/slack", n.Slack.String(), "0 to less than the length needed")
+	}
+	if a := n.assortment(); a != (assortment{}) {
+		low, high := int64(a.types)*a.least, int64(a.types)*a.most
+		switch {
+		case a.types < 1 || a.types > 100:
+			return c.fail(units.ErrRange, "/types", strconv.Itoa(a.types), "1 to 100")
+		case a.least < 1 || a.least > maxPieces:
+			return c.fail(units.ErrRange, "/each/min", strconv.FormatInt(a.least, 10), "1 to "+strconv.Itoa(maxPieces))
+		case a.most < a.least || a.most > maxPieces:
+			return c.fail(units.ErrRange, "/each/max", strconv.FormatInt(a.most, 10), strconv.FormatInt(a.least, 10)+" to "+strconv.Itoa(maxPieces))
+		case n.Item.Type != "":
+			return c.fail(units.ErrFit, "/types", n.Item.Type, "no type, or no number of types")
+		case int64(q.Pieces) < low || int64(q.Pieces) > high:
+			return c.fail(units.ErrRange, "/quantity", q.String(), strconv.FormatInt(low, 10)+" to "+strconv.FormatInt(high, 10)+" for "+a.String())
 		}
-		if sub.MaxSize != 0 && (sub.MaxSize < sub.Item.Size || sub.MaxSize > maxSize) {
-			return c.fail(units.ErrRange, field+"maxSize", sub.MaxSize.String(), "0, or "+sub.Item.Size.String()+" to "+maxSize.String())
+	}
+	return c.instead(n)
+}
+
+// instead checks the substitutes of a need.
+func (c *checker) instead(n *Need) error {
+	if len(n.Instead) > maxInstead {
+		return c.fail(units.ErrRange, "/instead", strconv.Itoa(len(n.Instead)), "at most "+strconv.Itoa(maxInstead)+" of them")
+	}
+	for k := range n.Instead {
+		if err := c.substitute(&n.Instead[k], n); err != nil {
+			return at("instead", k, err)
 		}
-		q := sub.Quantity
-		if err := c.quantity(field+"quantity", q, maxLength); err != nil {
-			return err
-		}
-		if q != (Quantity{}) && n.Quantity == (Quantity{}) {
-			return c.fail(units.ErrFit, field+"quantity", q.String(), "0, since none is planned")
-		}
-		whole := q.Pieces > 0 && q.Length > 0
-		if whole || q != (Quantity{}) && n.Quantity.Pieces > 0 && n.Quantity.Length > 0 {
-			return c.fail(units.ErrFit, field+"quantity", q.String(), "pieces or a length, and 0 for whole pieces")
-		}
-		for _, other := range []struct {
-			field string
-			set   bool
-		}{
-			{"room", sub.Room != ""},
-			{"open", sub.Open != units.Range[int]{}},
-			{"types", sub.assortment() != assortment{}},
-			{"slack", sub.Slack != 0},
-			{"instead", len(sub.Instead) > 0},
-			{"basis", sub.Basis != ""},
-			{"source", sub.Source != ""},
-		} {
-			if other.set {
-				return c.fail(units.ErrFit, field+other.field, "set", "a substitute with an item, its sizes and a quantity only")
-			}
+	}
+	return nil
+}
+
+// substitute checks what may stand in for n.
+func (c *checker) substitute(sub, n *Need) error {
+	if err := sub.Item.check(c.method, "/item"); err != nil {
+		return err
+	}
+	if sub.MaxSize != 0 && (sub.MaxSize < sub.Item.Size || sub.MaxSize > maxSize) {
+		return c.fail(units.ErrRange, "/maxSize", sub.MaxSize.String(), "0, or "+sub.Item.Size.String()+" to "+maxSize.String())
+	}
+	q := sub.Quantity
+	if err := c.quantity("/quantity", q, maxLength); err != nil {
+		return err
+	}
+	if q != (Quantity{}) && n.Quantity == (Quantity{}) {
+		return c.fail(units.ErrFit, "/quantity", q.String(), "0, since none is planned")
+	}
+	whole := q.Pieces > 0 && q.Length > 0
+	if whole || q != (Quantity{}) && n.Quantity.Pieces > 0 && n.Quantity.Length > 0 {
+		return c.fail(units.ErrFit, "/quantity", q.String(), "pieces or a length, and 0 for whole pieces")
+	}
+	for _, other := range []struct {
+		field string
+		set   bool
+	}{
+		{"room", sub.Room != ""},
+		{"open", sub.Open != units.Range[int]{}},
+		{"types", sub.assortment() != assortment{}},
+		{"slack", sub.Slack != 0},
+		{"instead", len(sub.Instead) > 0},
+		{"basis", sub.Basis != ""},
+		{"source", sub.Source != ""},
+	} {
+		if other.set {
+			return c.fail(units.ErrFit, "/"+other.field, "set", "a substitute with an item, its sizes and a quantity only")
 		}
 	}
 	return nil
@@ -420,7 +432,7 @@ func (s Shop) stock(c *checker, l *line, d demand) (itemStock, error) {
 			case !l.takes(h.Item):
 			case (h.Quantity.Length == 0) != (d.pieces > 0):
 				if other == nil {
-					other = c.fail(units.ErrFit, at("offers", i, "pack"), h.Quantity.String(), want)
+					other = at("offers", i, c.fail(units.ErrFit, "/pack", h.Quantity.String(), want))
 				}
 			case h.Quantity.Length > 0:
 				q = h.Quantity
@@ -442,7 +454,7 @@ func (s Shop) stock(c *checker, l *line, d demand) (itemStock, error) {
 			}
 			stock.owned = append(stock.owned, o)
 		case other == nil:
-			other = c.fail(units.ErrFit, at("owned", i, "quantity"), o.Quantity.String(), want)
+			other = at("owned", i, c.fail(units.ErrFit, "/quantity", o.Quantity.String(), want))
 		}
 	}
 	if len(stock.offers) == 0 && len(stock.owned) == 0 && other != nil {

@@ -220,21 +220,18 @@ func (c *checker) shop(s Shop) error {
 	}
 	seen := make(map[label]bool, len(s.Offers))
 	for i, o := range s.Offers {
-		if err := c.offer(s, i, o); err != nil {
-			return err
+		if err := c.offer(s, o); err != nil {
+			return at("offers", i, err)
 		}
 		l := label{o.holds()[0].Item, o.Name}
 		if seen[l] {
-			return c.fail(units.ErrDuplicate, at("offers", i, "name"), o.Name, "one offer of that name for "+strconv.Quote(l.item.String()))
+			return at("offers", i, c.fail(units.ErrDuplicate, "/name", o.Name, "one offer of that name for "+strconv.Quote(l.item.String())))
 		}
 		seen[l] = true
 	}
 	for i, o := range s.Owned {
-		if err := o.Item.check(c.method, at("owned", i, "item")); err != nil {
-			return err
-		}
-		if err := c.quantity(at("owned", i, "quantity"), o.Quantity, maxLength); err != nil {
-			return err
+		if err := c.lot(o); err != nil {
+			return at("owned", i, err)
 		}
 	}
 	for _, item := range slices.SortedFunc(maps.Keys(s.Joins), func(a, b Item) int { return cmp.Compare(a.String(), b.String()) }) {
@@ -255,107 +252,132 @@ func (c *checker) shop(s Shop) error {
 			return c.fail(units.ErrRange, "/spares/"+pointerToken(k.String()), strconv.Itoa(n), "0 to 100 percent")
 		}
 	}
-	return c.stores(s.Stores)
-}
-
-// offer checks one offer.
-func (c *checker) offer(s Shop, i int, o Offer) error {
-	if err := c.name(at("offers", i, "name"), o.Name); err != nil {
-		return err
+	if len(s.Stores) > maxStores {
+		return c.fail(units.ErrRange, "/stores", strconv.Itoa(len(s.Stores)), "at most "+strconv.Itoa(maxStores)+" of them")
 	}
-	if !plain(o.Store) {
-		return c.fail(units.ErrSyntax, at("offers", i, "store"), o.Store, "at most "+strconv.Itoa(maxName)+" bytes of text in one line")
-	}
-	if len(o.Contents) == 0 {
-		if err := o.Item.check(c.method, at("offers", i, "item")); err != nil {
-			return err
-		}
-		if err := c.quantity(at("offers", i, "pack"), o.Pack, maxStrand); err != nil {
-			return err
-		}
-		if o.Pack == (Quantity{}) {
-			return c.fail(units.ErrRange, at("offers", i, "pack"), o.Pack.String(), "at least 1 piece or a length")
-		}
-		if over := s.join(o.Item).Overlap; o.Pack.Length > 0 && o.Pack.Length <= over {
-			return c.fail(units.ErrRange, at("offers", i, "pack"), o.Pack.String(), "strands longer than the overlap of "+over.String())
-		}
-	} else {
-		if o.Item != (Item{}) || o.Pack != (Quantity{}) {
-			return c.fail(units.ErrFit, at("offers", i, "contents"), strconv.Itoa(len(o.Contents))+" items", "either contents, or an item and a pack")
-		}
-		if len(o.Contents) > maxContents {
-			return c.fail(units.ErrRange, at("offers", i, "contents"), strconv.Itoa(len(o.Contents)), "at most "+strconv.Itoa(maxContents)+" items")
-		}
-		pieces := 0
-		for k, l := range o.Contents {
-			field := at("offers", i, "contents/"+strconv.Itoa(k)+"/")
-			if err := l.Item.check(c.method, field+"item"); err != nil {
-				return err
-			}
-			if l.Item.Kind.whole() != o.Contents[0].Item.Kind.whole() {
-				return c.fail(units.ErrFit, field+"item", l.Item.String(), "strings of lights alone, or none")
-			}
-			if l.Quantity.Length != 0 {
-				return c.fail(units.ErrFit, field+"quantity", l.Quantity.String(), "pieces: strands and rolls are offered by themselves")
-			}
-			if pieces += l.Quantity.Pieces; l.Quantity.Pieces < 1 || l.Quantity.Pieces > maxPieces || pieces > maxPieces {
-				return c.fail(units.ErrRange, field+"quantity", l.Quantity.String(), "1 to "+strconv.Itoa(maxPieces)+" pieces, and no more in all")
-			}
-		}
-	}
-	if o.Price == (decimal.Decimal{}) {
-		return c.fail(units.ErrRange, at("offers", i, "price"), "none", "a price, written out even if it is 0")
-	}
-	each, err := c.money(at("offers", i, "price"), o.Price, maxPrice)
-	if err != nil {
-		return err
-	}
-	if o.Shelf < SoldOut || o.Shelf > 999_999_999 {
-		return c.fail(units.ErrRange, at("offers", i, "shelf"), strconv.Itoa(int(o.Shelf)), "0 to 999999999, or SoldOut")
-	}
-	if len(o.Deals) > maxDeals {
-		return c.fail(units.ErrRange, at("offers", i, "deals"), strconv.Itoa(len(o.Deals)), "at most "+strconv.Itoa(maxDeals)+" of them")
-	}
-	for k, d := range o.Deals {
-		field := at("offers", i, "deals/"+strconv.Itoa(k)+"/")
-		cost, err := c.money(field+"price", d.Price, maxPrice)
-		switch {
-		case err != nil:
-			return err
-		case d.Price == (decimal.Decimal{}):
-			return c.fail(units.ErrRange, field+"price", "none", "a price, written out even if it is 0")
-		case d.From == 0 && (d.Packs < 2 || d.Packs > 1000):
-			return c.fail(units.ErrRange, field+"packs", strconv.Itoa(d.Packs), "2 to 1000, or 0 with from")
-		case d.From != 0 && (d.Packs != 0 || d.From < 2 || d.From > 1000):
-			return c.fail(units.ErrRange, field+"from", strconv.Itoa(d.From), "2 to 1000, or 0 with packs")
-		case d.From != 0 && cost >= each:
-			return c.fail(units.ErrRange, field+"price", d.Price.String(), "less than the price of "+o.Price.String())
+	for i, st := range s.Stores {
+		if err := c.store(st, s.Stores[:i]); err != nil {
+			return at("stores", i, err)
 		}
 	}
 	return nil
 }
 
-// stores checks the stores.
-func (c *checker) stores(stores []Store) error {
-	if len(stores) > maxStores {
-		return c.fail(units.ErrRange, "/stores", strconv.Itoa(len(stores)), "at most "+strconv.Itoa(maxStores)+" of them")
+// offer checks one offer.
+func (c *checker) offer(s Shop, o Offer) error {
+	if err := c.name("/name", o.Name); err != nil {
+		return err
 	}
-	for i, s := range stores {
-		if err := c.name(at("stores", i, "name"), s.Name); err != nil {
+	if !plain(o.Store) {
+		return c.fail(units.ErrSyntax, "/store", o.Store, "at most "+strconv.Itoa(maxName)+" bytes of text in one line")
+	}
+	if len(o.Contents) == 0 {
+		if err := o.Item.check(c.method, "/item"); err != nil {
 			return err
 		}
-		if slices.ContainsFunc(stores[:i], func(o Store) bool { return o.Name == s.Name }) {
-			return c.fail(units.ErrDuplicate, at("stores", i, "name"), s.Name, "one store of that name")
-		}
-		if _, err := c.money(at("stores", i, "delivery"), s.Delivery, maxPrice); err != nil {
+		if err := c.quantity("/pack", o.Pack, maxStrand); err != nil {
 			return err
 		}
-		if _, err := c.money(at("stores", i, "freeFrom"), s.FreeFrom, maxBudget); err != nil {
-			return err
+		if o.Pack == (Quantity{}) {
+			return c.fail(units.ErrRange, "/pack", o.Pack.String(), "at least 1 piece or a length")
 		}
-		if _, err := c.money(at("stores", i, "tax"), s.Tax, 100); err != nil || !s.Tax.Equal(s.Tax.Truncate(2)) {
-			return c.fail(units.ErrRange, at("stores", i, "tax"), s.Tax.String(), "0 to 100 percent with at most 2 decimal places")
+		if over := s.join(o.Item).Overlap; o.Pack.Length > 0 && o.Pack.Length <= over {
+			return c.fail(units.ErrRange, "/pack", o.Pack.String(), "strands longer than the overlap of "+over.String())
 		}
+	} else {
+		if o.Item != (Item{}) || o.Pack != (Quantity{}) {
+			return c.fail(units.ErrFit, "/contents", strconv.Itoa(len(o.Contents))+" items", "either contents, or an item and a pack")
+		}
+		if len(o.Contents) > maxContents {
+			return c.fail(units.ErrRange, "/contents", strconv.Itoa(len(o.Contents)), "at most "+strconv.Itoa(maxContents)+" items")
+		}
+		pieces := 0
+		for k, l := range o.Contents {
+			pieces += l.Quantity.Pieces
+			if err := c.content(l, o.Contents[0], pieces); err != nil {
+				return at("contents", k, err)
+			}
+		}
+	}
+	if o.Price == (decimal.Decimal{}) {
+		return c.fail(units.ErrRange, "/price", "none", "a price, written out even if it is 0")
+	}
+	each, err := c.money("/price", o.Price, maxPrice)
+	if err != nil {
+		return err
+	}
+	if o.Shelf < SoldOut || o.Shelf > 999_999_999 {
+		return c.fail(units.ErrRange, "/shelf", strconv.Itoa(int(o.Shelf)), "0 to 999999999, or SoldOut")
+	}
+	if len(o.Deals) > maxDeals {
+		return c.fail(units.ErrRange, "/deals", strconv.Itoa(len(o.Deals)), "at most "+strconv.Itoa(maxDeals)+" of them")
+	}
+	for k, d := range o.Deals {
+		if err := c.deal(d, o.Price, each); err != nil {
+			return at("deals", k, err)
+		}
+	}
+	return nil
+}
+
+// lot checks an entry of what is owned.
+func (c *checker) lot(l Lot) error {
+	if err := l.Item.check(c.method, "/item"); err != nil {
+		return err
+	}
+	return c.quantity("/quantity", l.Quantity, maxLength)
+}
+
+// content checks what a mixed box holds of one item, which has so many pieces with those before.
+func (c *checker) content(l, first Lot, pieces int) error {
+	if err := l.Item.check(c.method, "/item"); err != nil {
+		return err
+	}
+	switch {
+	case l.Item.Kind.whole() != first.Item.Kind.whole():
+		return c.fail(units.ErrFit, "/item", l.Item.String(), "strings of lights alone, or none")
+	case l.Quantity.Length != 0:
+		return c.fail(units.ErrFit, "/quantity", l.Quantity.String(), "pieces: strands and rolls are offered by themselves")
+	case l.Quantity.Pieces < 1 || l.Quantity.Pieces > maxPieces || pieces > maxPieces:
+		return c.fail(units.ErrRange, "/quantity", l.Quantity.String(), "1 to "+strconv.Itoa(maxPieces)+" pieces, and no more in all")
+	}
+	return nil
+}
+
+// deal checks a deal of an offer with a price, each in units of 1/10,000.
+func (c *checker) deal(d Deal, price decimal.Decimal, each int64) error {
+	cost, err := c.money("/price", d.Price, maxPrice)
+	switch {
+	case err != nil:
+		return err
+	case d.Price == (decimal.Decimal{}):
+		return c.fail(units.ErrRange, "/price", "none", "a price, written out even if it is 0")
+	case d.From == 0 && (d.Packs < 2 || d.Packs > 1000):
+		return c.fail(units.ErrRange, "/packs", strconv.Itoa(d.Packs), "2 to 1000, or 0 with from")
+	case d.From != 0 && (d.Packs != 0 || d.From < 2 || d.From > 1000):
+		return c.fail(units.ErrRange, "/from", strconv.Itoa(d.From), "2 to 1000, or 0 with packs")
+	case d.From != 0 && cost >= each:
+		return c.fail(units.ErrRange, "/price", d.Price.String(), "less than the price of "+price.String())
+	}
+	return nil
+}
+
+// store checks a store, after those before it.
+func (c *checker) store(s Store, before []Store) error {
+	if err := c.name("/name", s.Name); err != nil {
+		return err
+	}
+	if slices.ContainsFunc(before, func(o Store) bool { return o.Name == s.Name }) {
+		return c.fail(units.ErrDuplicate, "/name", s.Name, "one store of that name")
+	}
+	if _, err := c.money("/delivery", s.Delivery, maxPrice); err != nil {
+		return err
+	}
+	if _, err := c.money("/freeFrom", s.FreeFrom, maxBudget); err != nil {
+		return err
+	}
+	if _, err := c.money("/tax", s.Tax, 100); err != nil || !s.Tax.Equal(s.Tax.Truncate(2)) {
+		return c.fail(units.ErrRange, "/tax", s.Tax.String(), "0 to 100 percent with at most 2 decimal places")
 	}
 	return nil
 }
@@ -371,9 +393,13 @@ func (s Shop) join(item Item) Join {
 	return Join{}
 }
 
-// at returns the JSON Pointer to a field of an entry of a list.
-func at(list string, i int, field string) string {
-	return "/" + list + "/" + strconv.Itoa(i) + "/" + field
+// at returns an error about a field of the i-th entry of a list as one about the list. Only an error has a pointer
+// to its place: to make one for each field that is looked at would be most of the work.
+func at(list string, i int, err error) error {
+	if e, ok := err.(*units.Error); ok {
+		e.Field = "/" + list + "/" + strconv.Itoa(i) + e.Field
+	}
+	return err
 }
 
 // pointerToken returns s as one token of a JSON Pointer (RFC 6901, section 3).
@@ -412,20 +438,34 @@ func (c *checker) quantity(field string, q Quantity, most units.Length) error {
 // money returns d in units of 1/10,000. It looks at the exponent before it does
 // any arithmetic, since 1e-1000000 takes a million digits to write out.
 func (c *checker) money(field string, d decimal.Decimal, most int64) (int64, error) {
-	want := "0 to " + strconv.FormatInt(most, 10) + " with at most " + strconv.Itoa(places) + " decimal places"
-	e := int(d.Exponent())
-	digits := d.NumDigits()
-	if e < -64 || e > 64 || digits > 64 {
-		return 0, c.fail(units.ErrRange, field, "a number of "+strconv.Itoa(digits)+" digits times 10^"+strconv.Itoa(e), want)
+	e, digits := int(d.Exponent()), d.NumDigits()
+	value := ""
+	switch {
+	case e < -64 || e > 64 || digits > 64:
+		value = "a number of " + strconv.Itoa(digits) + " digits times 10^" + strconv.Itoa(e)
+	case d.Sign() == 0:
+		return 0, nil
+	case d.Sign() < 0 || digits+e > 10 || price(d) > most*unit || e < -places && !d.Equal(d.Truncate(places)):
+		value = d.String()
+	default:
+		return price(d), nil
 	}
-	if d.Sign() < 0 || d.GreaterThan(decimal.NewFromInt(most)) || !d.Equal(d.Truncate(places)) {
-		return 0, c.fail(units.ErrRange, field, d.String(), want)
-	}
-	return d.Shift(places).IntPart(), nil
+	return 0, c.fail(units.ErrRange, field, value, "0 to "+strconv.FormatInt(most, 10)+" with at most "+strconv.Itoa(places)+" decimal places")
 }
 
-// price is [checker.money] for a price that has been checked.
-func price(d decimal.Decimal) int64 { return d.Shift(places).IntPart() }
+// price is [checker.money] for a price that has been checked. Decimals take memory for each sum, so that
+// the usual ones, of cents, are worked out by whole numbers.
+func price(d decimal.Decimal) int64 {
+	e := d.Exponent() + places
+	if e <= 0 {
+		return d.Shift(places).IntPart()
+	}
+	n := d.CoefficientInt64()
+	for ; e > 0 && n != 0; e-- {
+		n *= 10
+	}
+	return n
+}
 
 // amount returns n units of 1/10,000 as money.
 func amount(n int64) decimal.Decimal { return decimal.New(n, -places) }
