@@ -76,6 +76,37 @@ func TestOrder(t *testing.T) {
 	if len(filled) != 2 || filled[1].Bin != 1 {
 		t.Errorf("%v: the last 3 are not in the smaller bin", filled)
 	}
+	filled, _ = Fewest([]Item{{5, 1, 3}}, []Bin{{6, 3, 100}, {12, 3, 100}, {6, 3, 100}}, &work)
+	if len(filled) != 1 || filled[0].Bin != 0 {
+		t.Errorf("%v: not the first of the smallest bins", filled)
+	}
+}
+
+// Where nothing takes fewer bins than one after the other does, they are filled one after the other.
+func TestOrderKept(t *testing.T) {
+	r := rand.New(rand.NewPCG(9, 10))
+	above := 0
+	for range 500 {
+		items, bins := random(r, 4, 3)
+		work := int64(100_000)
+		filled, bound := Fewest(items, bins, &work)
+		order := []int{0, 1, 2, 3}
+		next := firstFit(items, bins, order, true, &work)
+		if len(next) > len(filled) {
+			continue
+		}
+		if len(next) > least(items, bins) {
+			above++ // other ways were tried
+		}
+		for k, f := range filled {
+			if !slices.Equal(f.Take, next[k].take) {
+				t.Fatalf("%+v in %+v: %v, bound %d; one after the other %v", items, bins, filled, bound, next)
+			}
+		}
+	}
+	if above < 10 {
+		t.Errorf("only in %d cases was anything else tried", above)
+	}
 }
 
 // slow returns the fewest bins by putting piece after piece into every bin that is begun, or a new one.
