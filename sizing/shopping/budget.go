@@ -12,7 +12,7 @@ import (
 
 // String returns "picks, mantel: 8", or "ornaments: 5 to 9" if the number is open.
 func (n Need) String() string {
-	if w := wishes([]Need{n})[0]; n.Quantity.Length == 0 && w.top() != w.least {
+	if least, most := n.open(); n.Quantity.Length == 0 && most != least {
 		return n.Item.String() + ": " + n.span()
 	}
 	return n.Item.String() + ": " + n.Quantity.String()
@@ -20,8 +20,8 @@ func (n Need) String() string {
 
 // span returns "5 to 9".
 func (n Need) span() string {
-	w := wishes([]Need{n})[0]
-	return strconv.FormatInt(w.least, 10) + " to " + strconv.FormatInt(w.top(), 10)
+	least, most := n.open()
+	return strconv.FormatInt(least, 10) + " to " + strconv.FormatInt(most, 10)
 }
 
 // Bounds of the search for the fullest tree.
@@ -139,6 +139,15 @@ func (s Shop) filling(c *checker, needs []Need) (*openNeeds, error) {
 		return nil, c.fail(units.ErrLimit, "needs", strconv.FormatInt(counts, 10), "at most "+strconv.Itoa(maxSpan)+" pieces open in all")
 	}
 	return f, nil
+}
+
+// open returns the fewest and the most pieces that will do.
+func (n Need) open() (least, most int64) {
+	least = int64(n.Quantity.Pieces)
+	if n.Open != (units.Range[int]{}) {
+		least = int64(n.Open.Min)
+	}
+	return least, int64(max(n.Quantity.Pieces, n.Open.Max))
 }
 
 // top returns the most pieces that will do.

@@ -39,6 +39,7 @@ type portion struct {
 func (c *checker) layout(item Item, list []wish, d demand, stock itemStock, counts []int64, patterns []cutting.Pattern) *layout {
 	y := &layout{item: item, join: stock.join}
 	rolls := stock.rolls()
+	y.bars = make([]bar, 0, len(patterns)+len(rolls))
 	there := make([]int64, len(rolls))
 	name := func(i int) string {
 		if k := i - len(stock.owned); k >= 0 {
@@ -321,7 +322,7 @@ func (y *layout) finish() ([]Cut, []Lot) {
 		}
 		made = append(made, p)
 	}
-	var cuts []Cut
+	cuts := make([]Cut, 0, len(made))
 	for _, b := range made {
 		c := Cut{Offer: b.offer, Roll: b.roll, Rolls: int(b.n), Pieces: make([]Need, len(b.pieces))}
 		for i, p := range b.pieces {
@@ -333,7 +334,7 @@ func (y *layout) finish() ([]Cut, []Lot) {
 		l units.Length
 		n int64
 	}
-	var all []stretch
+	all := make([]stretch, 0, len(y.bars)+len(made))
 	for _, b := range y.bars {
 		all = append(all, stretch{b.left, b.n})
 	}

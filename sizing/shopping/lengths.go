@@ -65,7 +65,7 @@ func joined(strands []strand, overlap units.Length) units.Length {
 
 // rolls returns what stock has to cut from, the owned strands first.
 func (stock itemStock) rolls() []cutting.Roll {
-	var rolls []cutting.Roll
+	rolls := make([]cutting.Roll, 0, len(stock.owned)+len(stock.offers))
 	for _, o := range stock.owned {
 		st := o.Quantity.strand()
 		rolls = append(rolls, cutting.Roll{Length: int64(st.length), Strands: 1, Limit: st.n, Owned: true})
@@ -126,8 +126,8 @@ type measured struct {
 func (s Shop) lengths(c *checker, g group) (Purchase, error) {
 	p := Purchase{Cost: amount(0)}
 	item, stock := g.item, g.stock
-	var list []wish
-	for _, l := range g.lines {
+	list := g.lines[0].wishes
+	for _, l := range g.lines[1:] {
 		list = append(list, l.wishes...)
 	}
 	if _, err := c.demand(list); err != nil {
@@ -137,11 +137,11 @@ func (s Shop) lengths(c *checker, g group) (Purchase, error) {
 	if err != nil {
 		return Purchase{}, err
 	}
-	tighter := slices.Clone(list)
-	for i := range tighter {
-		tighter[i].Quantity.Length -= tighter[i].Slack
-	}
 	if slices.ContainsFunc(list, func(w wish) bool { return w.Slack > 0 }) {
+		tighter := slices.Clone(list)
+		for i := range tighter {
+			tighter[i].Quantity.Length -= tighter[i].Slack
+		}
 		less, err := c.dealt(item, tighter, stock)
 		if err != nil {
 			return Purchase{}, err
@@ -150,6 +150,7 @@ func (s Shop) lengths(c *checker, g group) (Purchase, error) {
 			best = less
 		}
 	}
+	p.Shares = make([]Share, 0, len(list))
 	for i, w := range list {
 		share := Share{Need: w.Need, Gets: best.gets[i]}
 		share.add(Lot{item, share.Gets})
@@ -173,18 +174,16 @@ func (c *checker) dealt(item Item, list []wish, stock itemStock) (measured, erro
 	if err != nil {
 		return measured{}, err
 	}
+	if !slices.ContainsFunc(stock.offers, func(o stocked) bool { return len(o.Deals) > 0 }) {
+		return best, nil
+	}
 	least := stock
 	least.offers = slices.Clone(stock.offers)
-	any := false
 	for i := range least.offers {
 		o := &least.offers[i]
 		for _, d := range o.Deals {
-			any = true
 			o.each = min(o.each, price(d.Price)/int64(max(1, d.Packs)))
 		}
-	}
-	if !any {
-		return best, nil
 	}
 	other, err := c.measure(item, list, least)
 	if err != nil {

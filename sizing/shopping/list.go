@@ -319,7 +319,7 @@ type group struct {
 func (s Shop) groups(c *checker, list []wish) ([]group, error) {
 	all := lines(list)
 	groups := make([]group, 0, len(all))
-	for _, l := range all {
+	for i, l := range all {
 		d, err := c.demand(l.wishes)
 		if err != nil {
 			return nil, err
@@ -332,14 +332,14 @@ func (s Shop) groups(c *checker, list []wish) ([]group, error) {
 			if k := slices.IndexFunc(groups, func(g group) bool { return g.long && g.item == item }); k >= 0 {
 				groups[k].lines = append(groups[k].lines, l)
 			} else {
-				groups = append(groups, group{[]*line{l}, true, item, stock})
+				groups = append(groups, group{all[i : i+1 : i+1], true, item, stock})
 			}
 			continue
 		}
-		groups = append(groups, group{lines: []*line{l}})
+		groups = append(groups, group{lines: all[i : i+1 : i+1]})
 	}
 	// Lines of pieces that one pack or one owned piece serves.
-	parent := make([]int, len(groups))
+	parent, joined := make([]int, len(groups)), false
 	for i := range parent {
 		parent[i] = i
 	}
@@ -362,7 +362,7 @@ func (s Shop) groups(c *checker, list []wish) ([]group, error) {
 						first = root(i)
 					} else if r := root(i); r != first {
 						parent[max(r, first)] = min(r, first)
-						first = min(r, first)
+						first, joined = min(r, first), true
 					}
 					break
 				}
@@ -381,6 +381,9 @@ func (s Shop) groups(c *checker, list []wish) ([]group, error) {
 		if c.work < 0 {
 			return nil, c.size(list[0].Item, len(s.Offers))
 		}
+	}
+	if !joined {
+		return groups, nil
 	}
 	out := make([]group, 0, len(groups))
 	index := make(map[int]int, len(groups))

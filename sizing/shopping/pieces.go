@@ -55,6 +55,7 @@ func (stock itemStock) coupled(l *line) bool {
 // packs returns how many pieces are owned, and the offers, and after them their bundles, as
 // packs of pieces.
 func (stock itemStock) packs() (owned int64, packs []cover.Pack) {
+	packs = make([]cover.Pack, 0, len(stock.offers))
 	for _, q := range stock.owned {
 		owned += int64(q.Quantity.Pieces)
 	}
@@ -279,8 +280,8 @@ func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 			counts[col.offer] += found.Packs[i] * col.packs
 		}
 	}
-	for i, o := range s.Offers {
-		p.buy(o, counts[i])
+	for i := range s.Offers {
+		p.buy(&s.Offers[i], counts[i])
 	}
 	p.Bound = amount(min(found.Bound, price(p.Cost)))
 	if lights {

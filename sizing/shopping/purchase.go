@@ -227,16 +227,17 @@ type wish struct {
 func wishes(needs []Need) []wish {
 	list := make([]wish, len(needs))
 	for i, n := range needs {
-		list[i] = wish{Need: n, least: int64(n.Quantity.Pieces), planned: n.Quantity}
-		if n.Open != (units.Range[int]{}) {
-			list[i].least = int64(n.Open.Min)
-		}
+		least, _ := n.open()
+		list[i] = wish{Need: n, least: least, planned: n.Quantity}
 	}
 	return list
 }
 
 // withSpares returns wishes and, for each item, the spares of it.
 func (s Shop) withSpares(list []wish) []wish {
+	if s.Spares == (ByKind[int]{}) {
+		return list
+	}
 	type key struct {
 		item Item
 		most units.Length
@@ -306,6 +307,7 @@ func lines(list []wish) []*line {
 		item Item
 		most units.Length
 	}
+	made := make([]line, 0, len(list))
 	all := make([]*line, 0, len(list))
 	index := make(map[key]*line, len(list))
 	of := make([]*line, len(list))
@@ -314,7 +316,8 @@ func lines(list []wish) []*line {
 		k := key{w.Item, w.MaxSize}
 		l := index[k]
 		if l == nil || w.assortment() != (assortment{}) {
-			l = &line{item: w.Item, most: w.MaxSize, assort: w.assortment(), not: w.not}
+			made = append(made, line{item: w.Item, most: w.MaxSize, assort: w.assortment(), not: w.not})
+			l = &made[len(made)-1]
 			all = append(all, l)
 			if w.assortment() == (assortment{}) {
 				index[k] = l
@@ -323,14 +326,19 @@ func lines(list []wish) []*line {
 		of[i] = l
 		l.count++
 	}
-	// All share two arrays.
-	wishes, at := make([]wish, len(list)), make([]int, len(list))
+	at := make([]int, len(list)) // for all of them
 	for _, l := range all {
-		l.wishes, wishes = wishes[:0:l.count], wishes[l.count:]
 		l.at, at = at[:0:l.count], at[l.count:]
 	}
 	for i, l := range of {
-		l.wishes, l.at = append(l.wishes, list[i]), append(l.at, i)
+		if l.at = append(l.at, i); l.count == 1 {
+			l.wishes = list[i : i+1 : i+1]
+			continue
+		}
+		if l.wishes == nil {
+			l.wishes = make([]wish, 0, l.count)
+		}
+		l.wishes = append(l.wishes, list[i])
 	}
 	return all
 }
@@ -400,10 +408,10 @@ func (c *checker) demand(list []wish) (demand, error) {
 
 // A stocked is an offer and what of it serves a line.
 type stocked struct {
-	Offer
-	index int
-	pack  Quantity // what of a pack serves the line
-	each  int64    // the price of a pack to reckon with, in units of 1/10,000
+	*Offer          // in the shop, which stays as it is
+	Shelf  Shelf    // that of the offer, or what is left of it
+	pack   Quantity // what of a pack serves the line
+	each   int64    // the price of a pack to reckon with, in units of 1/10,000
 }
 
 // An itemStock is what there is for one line, owned and offered.
@@ -425,8 +433,8 @@ func (s Shop) stock(c *checker, l *line, d demand) (itemStock, error) {
 		want = "lengths, as it is needed"
 	}
 	var other error // of the first that is of the other kind
-	for i, o := range s.Offers {
-		q := Quantity{}
+	for i := range s.Offers {
+		o, q := &s.Offers[i], Quantity{}
 		for _, h := range o.holds() {
 			switch {
 			case !l.takes(h.Item):
@@ -441,7 +449,7 @@ func (s Shop) stock(c *checker, l *line, d demand) (itemStock, error) {
 			}
 		}
 		if q != (Quantity{}) {
-			stock.offers = append(stock.offers, stocked{o, i, q, price(o.Price)})
+			stock.offers = append(stock.offers, stocked{o, o.Shelf, q, price(o.Price)})
 		}
 	}
 	pieces := int64(0)
@@ -483,11 +491,11 @@ func left(n int64) Shelf {
 }
 
 // buy adds packs of an offer to p.
-func (p *Purchase) buy(o Offer, n int64) {
+func (p *Purchase) buy(o *Offer, n int64) {
 	if n == 0 {
 		return
 	}
-	b := Buy{Offer: o, Packs: int(n), Cost: amount(o.cost(n))}
+	b := Buy{Offer: *o, Packs: int(n), Cost: amount(o.cost(n))}
 	p.Buys = append(p.Buys, b)
 	p.Cost = p.Cost.Add(b.Cost)
 }
@@ -500,7 +508,7 @@ func (o Offer) cost(n int64) int64 {
 			each = min(each, price(d.Price))
 		}
 	}
-	bundles := slices.DeleteFunc(slices.Clone(o.Deals), func(d Deal) bool { return d.Packs == 0 })
+	bundles := slices.DeleteFunc(slices.Clone(o.Deals), func(d Deal) bool { return d.Packs == 0 }) // which takes no memory without deals
 	if len(bundles) == 0 {
 		return n * each
 	}

@@ -307,6 +307,7 @@ func (c *checker) costs(item Item, need int64, packs []cover.Pack) (func(n int64
 
 // usable returns the packs that there are any of and that cover anything, with their indices.
 func usable(packs []cover.Pack) (kinds []int, some []cover.Pack) {
+	kinds, some = make([]int, 0, len(packs)), make([]cover.Pack, 0, len(packs))
 	for i, p := range packs {
 		if p.Size > 0 && p.Limit > 0 {
 			kinds = append(kinds, i)

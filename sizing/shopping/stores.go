@@ -165,6 +165,9 @@ func (s Shop) store(name string) Store {
 
 // with returns what d comes to with the tax of st.
 func (st Store) with(d decimal.Decimal) decimal.Decimal {
+	if st.Tax.Sign() == 0 {
+		return d
+	}
 	return d.Add(d.Mul(st.Tax).Shift(-2))
 }
 
@@ -193,11 +196,12 @@ func (s Shop) taxed() (shop Shop, mixed bool) {
 // settle fills in what l costs, with tax and deliveries, and its bound. With mixed the offers
 // in l are those of [Shop.taxed].
 func (s Shop) settle(l *List, mixed bool) {
-	goods := map[string]decimal.Decimal{}
-	l.Total, l.Bound = decimal.NewFromInt(0), decimal.NewFromInt(0)
+	goods := make([]decimal.Decimal, len(s.Stores))
+	bought := make([]bool, len(s.Stores))
+	l.Total, l.Bound = amount(0), amount(0)
 	for i := range l.Purchases {
 		p := &l.Purchases[i]
-		cost := decimal.NewFromInt(0)
+		cost := amount(0)
 		for k := range p.Buys {
 			b := &p.Buys[k]
 			if mixed {
@@ -207,7 +211,9 @@ func (s Shop) settle(l *List, mixed bool) {
 				b.Offer = s.Offers[at]
 				b.Cost = amount(b.Offer.cost(int64(b.Packs)))
 			}
-			goods[b.Offer.Store] = goods[b.Offer.Store].Add(b.Cost)
+			if at := slices.IndexFunc(s.Stores, func(st Store) bool { return st.Name == b.Offer.Store }); at >= 0 {
+				goods[at], bought[at] = goods[at].Add(b.Cost), true
+			}
 			cost = cost.Add(s.store(b.Offer.Store).with(b.Cost))
 		}
 		switch {
@@ -219,11 +225,11 @@ func (s Shop) settle(l *List, mixed bool) {
 		l.Total, l.Bound = l.Total.Add(p.Cost), l.Bound.Add(p.Bound)
 	}
 	l.Bills = nil
-	for _, st := range s.Stores {
-		sum, ok := goods[st.Name]
-		if !ok {
+	for i, st := range s.Stores {
+		if !bought[i] {
 			continue
 		}
+		sum := goods[i]
 		b := Bill{Store: st.Name, Goods: sum, Delivery: st.Delivery}
 		free := st.FreeFrom.Sign() > 0 && sum.GreaterThanOrEqual(st.FreeFrom)
 		if free || st.Delivery.Sign() == 0 {
