@@ -88,8 +88,10 @@ func (r Rules) Read(palette Palette, on Swatch) (Reading, error) {
 			return Reading{}, err
 		}
 	}
-	seen := p.sights(on)
-	reading := Reading{Palette: slices.Clone(p), Apart: r.Apart}
+	var room [maxSwatches + 1]sight
+	seen := p.sights(room[:0], on)
+	n := len(p)*(len(p)-1)/2 + (len(seen)-len(p))*len(p)
+	reading := Reading{Palette: slices.Clone(p), Apart: r.Apart, Pairs: make([]Pair, 0, n)}
 	read := func(i, j int, b Swatch) {
 		d := seen[i].differences(&seen[j])
 		pair := Pair{A: p[i], B: b, Difference: d.byView()}
@@ -111,11 +113,10 @@ func (r Rules) Read(palette Palette, on Swatch) (Reading, error) {
 	return reading, nil
 }
 
-// sights returns how the swatches of p are seen, and after them the background if there is one.
-func (p Palette) sights(on Swatch) []sight {
-	seen := make([]sight, len(p), len(p)+1)
-	for i, s := range p {
-		seen[i] = see(s.Color)
+// sights appends to a list how the swatches of p are seen, and after them the background if there is one.
+func (p Palette) sights(seen []sight, on Swatch) []sight {
+	for _, s := range p {
+		seen = append(seen, see(s.Color))
 	}
 	if on != (Swatch{}) {
 		seen = append(seen, see(on.Color))

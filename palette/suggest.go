@@ -63,7 +63,7 @@ func (r Rules) Suggest(palette Palette, on Swatch, shelf []Swatch) ([]Suggestion
 			return nil, err
 		}
 	}
-	seen := palette.sights(on)
+	seen := palette.sights(nil, on)
 	chosen := r.clearest(nil, maxShelf, palette, on, seen, "on the shelf", shelf)
 	for _, g := range groups {
 		list := make([]Swatch, len(g.swatches))

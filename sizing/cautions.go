@@ -39,7 +39,7 @@ func (t Tree) Cautions(style units.Style) ([]units.Caution, error) {
 		}
 		return inches
 	}
-	var list []units.Caution
+	list := make([]units.Caution, 0, 4)
 	add := func(when bool, code, text, source string) {
 		if when {
 			list = append(list, units.Caution{Code: code, Text: text, Source: source})

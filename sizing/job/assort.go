@@ -35,16 +35,17 @@ type batch struct {
 
 // share shares total pieces out. Types go to the colors by the usual shares, and every
 // type has as many pieces as the next, to one; on a mantel, without types, the
-// pieces go by the shares. Each type is of one size, the one of which most is still to come.
+// pieces go by the shares. Each type is of one size of the mix, the one of which most is left, and is taken off the mix.
 func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) {
-	d.rows = []row{{types: make([]batch, max(1, d.types))}}
-	if len(colors) > 0 {
+	if len(colors) == 0 {
+		d.rows = []row{{types: make([]batch, max(1, d.types))}}
+	} else {
 		pieces := total
 		if d.types > 0 {
 			pieces = d.types
 		}
 		sharing, _ := colors.Share(d.types, pieces) // colors that are no palette have been refused
-		d.rows = d.rows[:0]
+		d.rows = make([]row, 0, len(sharing))
 		for _, s := range sharing {
 			r := row{color: s.Swatch.Name, share: s.Share, types: make([]batch, s.Types)}
 			if d.types == 0 && s.Pieces > 0 {
@@ -55,7 +56,6 @@ func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) 
 			}
 		}
 	}
-	left := append([]shopping.Lot(nil), mix...)
 	n := 0
 	for i := range d.rows {
 		for k := range d.rows[i].types {
@@ -64,22 +64,22 @@ func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) 
 				b.count = (total + n) / max(1, d.types) // as even as can be
 				n++
 			}
-			if len(left) == 0 {
+			if len(mix) == 0 {
 				continue
 			}
 			most := 0
-			for s := range left {
-				if left[s].Quantity.Pieces > left[most].Quantity.Pieces {
+			for s := range mix {
+				if mix[s].Quantity.Pieces > mix[most].Quantity.Pieces {
 					most = s
 				}
 			}
-			b.size = left[most].Item.Size
-			left[most].Quantity.Pieces -= b.count
+			b.size = mix[most].Item.Size
+			mix[most].Quantity.Pieces -= b.count
 		}
 	}
 }
 
-// A stock says what the shop and the box have: the ornaments by color, and which types there are of other kinds.
+// A stock says what the shop and the box have: the ornaments by color, and for mantels which types there are of other kinds.
 type stock struct {
 	colors map[string]known
 	types  map[shopping.Item]bool
@@ -91,19 +91,24 @@ type known struct {
 }
 
 // stockOf looks through a shop.
-func stockOf(s shopping.Shop) stock {
+func stockOf(s shopping.Shop, mantels bool) stock {
 	found := stock{map[string]known{}, map[shopping.Item]bool{}}
 	see := func(i shopping.Item) {
 		if i.Kind != shopping.Ornament {
-			found.types[shopping.Item{Kind: i.Kind, Type: i.Type}] = true
+			if mantels {
+				found.types[shopping.Item{Kind: i.Kind, Type: i.Type}] = true
+			}
 			return
 		}
 		k, seen := found.colors[i.Color]
 		if !seen {
-			k = known{sized: true, types: map[string]bool{}}
+			k.sized = true
 		}
 		k.sized = k.sized && i.Size > 0
 		if i.Type != "" {
+			if k.types == nil {
+				k.types = map[string]bool{}
+			}
 			k.types[i.Type] = true
 		}
 		found.colors[i.Color] = k
@@ -136,9 +141,8 @@ type group struct {
 	types, count int
 }
 
-// groups returns the types of a row by size where the shelves have sizes, the largest first, or all in one.
-func (r *row) groups(sized bool) []group {
-	list := make([]group, 0, 4)
+// groups appends to a list the types of a row by size where the shelves have sizes, the largest first, or all in one.
+func (r *row) groups(list []group, sized bool) []group {
 	for _, b := range r.types {
 		if !sized {
 			b.size = 0
@@ -160,7 +164,8 @@ func (r *row) groups(sized bool) []group {
 // needs puts the needs of the room together: ornaments by color, and by size where
 // the shelves have sizes; the rest as it is. Without a basket they get all of it.
 func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
-	needs := make([]shopping.Share, 0, len(list)+len(d.rows))
+	needs := make([]shopping.Share, 0, len(list)+max(0, len(d.rows)-1))
+	var groups [4]group
 	for _, n := range list {
 		n.Room = d.name
 		if n.Item.Kind != shopping.Ornament {
@@ -170,7 +175,7 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
 		for i := range d.rows {
 			r := &d.rows[i]
 			known := stock.colors[r.color]
-			for _, g := range r.groups(known.sized) {
+			for _, g := range r.groups(groups[:0], known.sized) {
 				o := n
 				o.Item = shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: g.size}
 				o.Quantity.Pieces = g.count
@@ -200,13 +205,17 @@ func (d *dressing) open(n *shopping.Need, types, stated int) {
 
 // reason says how a share of the ornaments comes about, after the reason for all of them.
 func (d *dressing) reason(n *shopping.Need, r *row, types int) {
-	glue := "; of these "
-	if d.types > 0 && (r.color != "" || n.Item.Size > 0) {
-		n.Basis += glue + say(types, "type")
-		glue = ", "
-	}
+	share := ""
 	if r.color != "" {
-		n.Basis += glue + "a share of " + strconv.Itoa(r.share) + " %"
+		share = "a share of " + strconv.Itoa(r.share) + " %"
+	}
+	switch typed := d.types > 0 && (r.color != "" || n.Item.Size > 0); {
+	case typed && share != "":
+		n.Basis += "; of these " + say(types, "type") + ", " + share
+	case typed:
+		n.Basis += "; of these " + say(types, "type")
+	case share != "":
+		n.Basis += "; of these " + share
 	}
 }
 
@@ -226,39 +235,55 @@ func (d *dressing) hung(shares []shopping.Share) []shopping.Lot {
 		list = append(list, shopping.Lot{Item: i, Quantity: shopping.Quantity{Pieces: n}})
 	}
 	for _, r := range d.rows {
-		gets, sized := map[units.Length]int{}, false
-		for _, s := range shares {
-			switch {
-			case s.Item.Kind != shopping.Ornament || s.Item.Color != r.color:
+		of := func(s *shopping.Share) bool { return s.Item.Kind == shopping.Ornament && s.Item.Color == r.color }
+		sized := false
+		for i := range shares {
+			switch s := &shares[i]; {
+			case !of(s):
 			case told(s.Parts):
 				for _, p := range s.Parts {
 					p.Item.Color = r.color
 					add(p.Item, p.Quantity.Pieces)
 				}
 			default:
-				gets[s.Item.Size] += s.Gets.Pieces
 				sized = sized || s.Item.Size > 0
 			}
 		}
-		var sizes []units.Length // of the needs, in the order of the batches
-		groups := map[units.Length][]units.Length{}
-		for _, b := range r.types {
-			key := b.size
+		gets := func(size units.Length) (n int) {
+			for i := range shares {
+				if s := &shares[i]; of(s) && s.Item.Size == size && !told(s.Parts) {
+					n += s.Gets.Pieces
+				}
+			}
+			return n
+		}
+		// The batches of each size go by what was got of the size, or of the color where the needs have no sizes.
+		alike := func(a, b batch) bool { return !sized || a.size == b.size }
+		for k, b := range r.types {
+			if slices.ContainsFunc(r.types[:k], func(o batch) bool { return alike(o, b) }) {
+				continue
+			}
+			n, i := 0, 0
+			for _, o := range r.types[k:] {
+				if alike(o, b) {
+					n++
+				}
+			}
+			size := b.size
 			if !sized {
-				key = 0
+				size = 0
 			}
-			if groups[key] == nil {
-				sizes = append(sizes, key)
+			all := gets(size)
+			for _, o := range r.types[k:] {
+				if alike(o, b) { // as even as can be
+					add(shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: o.size}, (all+i)/n)
+					i++
+				}
 			}
-			groups[key] = append(groups[key], b.size)
 		}
-		for _, key := range sizes {
-			for i, size := range groups[key] { // as even as can be
-				add(shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: size}, (gets[key]+i)/len(groups[key]))
-			}
-			delete(gets, key)
+		if sized && !slices.ContainsFunc(r.types, func(o batch) bool { return o.size == 0 }) {
+			add(shopping.Item{Kind: shopping.Ornament, Color: r.color}, gets(0)) // in place of what was not to be had
 		}
-		add(shopping.Item{Kind: shopping.Ornament, Color: r.color}, gets[0]) // in place of what was not to be had
 	}
 	return list
 }

@@ -3,6 +3,7 @@ package job
 import (
 	"errors"
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -177,7 +178,7 @@ func prepare(function string, r Request) (*draft, []*units.Error) {
 	if r.Shop.Budget.IsNegative() {
 		f.refuse("/shop/budget", r.Shop.Budget.String(), "0 to 1000000000", units.ErrRange)
 	}
-	d.stock = stockOf(d.goods)
+	d.stock = stockOf(d.goods, len(r.Mantels) > 0)
 	for i, t := range r.Trees {
 		d.tree(f, r.Colors, t, "/trees/"+strconv.Itoa(i))
 	}
@@ -283,17 +284,16 @@ func (d *draft) shares(i int) *[]shopping.Share {
 // cautions gathers those that the job calls for.
 func (d *draft) cautions() {
 	d.Cautions = []units.Caution{}
-	seen := map[units.Caution]bool{}
-	say := func(list ...units.Caution) {
+	say := func(list []units.Caution) {
+		d.Cautions = slices.Grow(d.Cautions, len(list))
 		for _, c := range list {
-			if c.Text != "" && !seen[c] {
-				seen[c] = true
+			if c.Text != "" && !slices.Contains(d.Cautions, c) {
 				d.Cautions = append(d.Cautions, c)
 			}
 		}
 	}
 	for _, r := range d.rooms {
-		say(r.cautions...)
+		say(r.cautions)
 	}
-	say(d.careful...)
+	say(d.careful)
 }

@@ -60,8 +60,11 @@ func (f *faulty) room(name, at string) {
 // tree plans a tree at a place of the request.
 func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	h, before := d.house, len(f.list)
-	args := []string{"t", at, "tree", at, "height", at + "/height", "look", "/house/look", "accents", at + "/accents", "count", at}
-	ok := func(err error) bool { return f.note(err, "/house/trees", args...) }
+	ok := func(err error) {
+		if err != nil {
+			f.note(err, "/house/trees", "t", at, "tree", at, "height", at+"/height", "look", "/house/look", "accents", at+"/accents", "count", at)
+		}
+	}
 
 	f.room(t.Room, at)
 	p := TreePlan{Tree: t}

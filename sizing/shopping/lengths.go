@@ -124,7 +124,7 @@ type measured struct {
 
 // lengths returns the purchase for lines of lengths that are served by one item.
 func (s Shop) lengths(c *checker, g group) (Purchase, error) {
-	p := Purchase{Cost: amount(0)}
+	var p Purchase
 	item, stock := g.item, g.stock
 	list := g.lines[0].wishes
 	for _, l := range g.lines[1:] {

@@ -15,7 +15,7 @@ import (
 
 // pieces returns the purchase for lines of pieces that are bought together.
 func (s Shop) pieces(c *checker, group []*line) (Purchase, error) {
-	p := Purchase{Cost: amount(0)}
+	var p Purchase
 	wishes := 0
 	for _, l := range group {
 		wishes += len(l.wishes)

@@ -497,7 +497,7 @@ func (p *Purchase) buy(o *Offer, n int64) {
 	}
 	b := Buy{Offer: *o, Packs: int(n), Cost: amount(o.cost(n))}
 	p.Buys = append(p.Buys, b)
-	p.Cost = p.Cost.Add(b.Cost)
+	p.Cost = added(p.Cost, b.Cost)
 }
 
 // cost returns the least that n packs of o cost, in units of 1/10,000.

@@ -467,5 +467,16 @@ func price(d decimal.Decimal) int64 {
 	return n
 }
 
+// added returns a + b, the other itself if one is zero.
+func added(a, b decimal.Decimal) decimal.Decimal {
+	switch {
+	case a.Sign() == 0:
+		return b
+	case b.Sign() == 0:
+		return a
+	}
+	return a.Add(b)
+}
+
 // amount returns n units of 1/10,000 as money.
 func amount(n int64) decimal.Decimal { return decimal.New(n, -places) }

@@ -198,10 +198,10 @@ func (s Shop) taxed() (shop Shop, mixed bool) {
 func (s Shop) settle(l *List, mixed bool) {
 	goods := make([]decimal.Decimal, len(s.Stores))
 	bought := make([]bool, len(s.Stores))
-	l.Total, l.Bound = amount(0), amount(0)
+	l.Total, l.Bound = decimal.Decimal{}, decimal.Decimal{}
 	for i := range l.Purchases {
 		p := &l.Purchases[i]
-		cost := amount(0)
+		var cost decimal.Decimal
 		for k := range p.Buys {
 			b := &p.Buys[k]
 			if mixed {
@@ -212,9 +212,9 @@ func (s Shop) settle(l *List, mixed bool) {
 				b.Cost = amount(b.Offer.cost(int64(b.Packs)))
 			}
 			if at := slices.IndexFunc(s.Stores, func(st Store) bool { return st.Name == b.Offer.Store }); at >= 0 {
-				goods[at], bought[at] = goods[at].Add(b.Cost), true
+				goods[at], bought[at] = added(goods[at], b.Cost), true
 			}
-			cost = cost.Add(s.store(b.Offer.Store).with(b.Cost))
+			cost = added(cost, s.store(b.Offer.Store).with(b.Cost))
 		}
 		switch {
 		case !mixed && len(s.Offers) > 0:
@@ -222,7 +222,7 @@ func (s Shop) settle(l *List, mixed bool) {
 		}
 		p.Cost = cost
 		p.Bound = decimal.Min(p.Bound, cost)
-		l.Total, l.Bound = l.Total.Add(p.Cost), l.Bound.Add(p.Bound)
+		l.Total, l.Bound = added(l.Total, p.Cost), added(l.Bound, p.Bound)
 	}
 	l.Bills = nil
 	for i, st := range s.Stores {
