@@ -25,9 +25,11 @@ import (
 	"slices"
 )
 
-// A Problem asks for x of least Σ Cost·x with Lo ≤ x ≤ Hi that keeps all rows.
+// A Problem asks for x of least Σ Cost·x with Lo ≤ x ≤ Hi that keeps all rows, and of those for
+// one of least Σ Tie·x.
 type Problem struct {
 	Cost   []int64
+	Tie    []int64 // nil: any x of the least cost will do
 	Lo, Hi []int64 // at most 2^40 from 0
 	Rows   []Row
 	First  []bool // which x to decide before the others; nil: all alike
@@ -52,9 +54,6 @@ type Result struct {
 	Cost  int64
 	Bound int64 // nothing that keeps all rows costs less
 	None  bool
-
-	// No x that keeps all rows and costs no more than Cost is outside these bounds.
-	Lo, Hi []int64
 }
 
 // Bounds of a problem.
@@ -62,6 +61,7 @@ const (
 	MaxCells = 1 << 21 // rows times columns
 	maxSum   = 1 << 61 // sums of products
 	maxNodes = 1 << 17 // open nodes
+	maxTies  = 100_000 // steps for what is of equal cost
 )
 
 const (
@@ -145,9 +145,10 @@ type node struct {
 // A search is a problem being solved.
 type search struct {
 	*Problem
+	value
 	rows   []Row // the problem's and those that follow from them
 	base   int   // rows at the root
-	step   int64 // what all costs are whole multiples of
+	ties   int64 // steps left for what costs as much as the best
 	effort *int64
 	lo, hi []int64      // of the node at hand
 	top    [2][]int64   // bounds of all nodes
@@ -183,20 +184,20 @@ type average struct {
 // Solve searches for the least, taking the steps it needs off effort until that is spent.
 // It begins with start, if that keeps all rows; start may be nil. A problem whose sums
 // may overflow, or of too many cells, is given up at once: nothing found, and a bound
-// of the least that x can cost within its bounds or, if that overflows, math.MinInt64.
+// of the least that x can cost within its bounds or, if that overflows, math.MinInt64. Where only the
+// sums with Tie may overflow, Tie is left out.
 func Solve(p *Problem, start []int64, effort *int64) Result {
 	if !p.fits() {
 		return Result{Cost: math.MaxInt64, Bound: math.MinInt64}
 	}
-	s := &search{Problem: p, rows: slices.Clip(p.Rows), effort: effort, cost: math.MaxInt64, ceil: math.MaxInt64}
+	p, v := p.weighed()
+	s := &search{Problem: p, value: v, rows: slices.Clip(p.Rows), effort: effort, cost: math.MaxInt64, ceil: math.MaxInt64, ties: maxTies}
 	s.up, s.down = make([]average, len(p.Cost)), make([]average, len(p.Cost))
 	s.lo, s.hi = slices.Clone(p.Lo), slices.Clone(p.Hi)
 	bound := int64(0)
 	for j, c := range p.Cost {
-		s.step = gcd(s.step, max(c, -c))
 		bound += min(c*p.Lo[j], c*p.Hi[j])
 	}
-	s.step = max(1, s.step)
 	for j := range s.lo {
 		if s.lo[j] > s.hi[j] {
 			return Result{Cost: math.MaxInt64, Bound: math.MaxInt64, None: true}
@@ -222,6 +223,60 @@ func Solve(p *Problem, start []int64, effort *int64) Result {
 	return s.run(bound)
 }
 
+// A value is how cost and tie make one number: cost/step·weight + tie, where the tie of x within bounds
+// is from least to least+weight-1. So of two numbers the one with the lower cost is the lower.
+type value struct{ step, weight, least int64 }
+
+// weighed returns p with one cost for cost and tie.
+func (p *Problem) weighed() (*Problem, value) {
+	v := value{weight: 1}
+	for _, c := range p.Cost {
+		v.step = gcd(v.step, max(c, -c))
+	}
+	v.step = max(1, v.step)
+	q := *p
+	q.Cost, q.Tie = slices.Clone(p.Cost), nil
+	for j := range q.Cost {
+		q.Cost[j] /= v.step
+	}
+	if p.Tie == nil {
+		return &q, v
+	}
+	if most := (&Problem{Cost: p.Tie, Lo: p.Lo, Hi: p.Hi}); !most.fits() {
+		return &q, v
+	}
+	with := value{step: v.step, weight: 1}
+	for j, t := range p.Tie {
+		a, b := t*p.Lo[j], t*p.Hi[j]
+		with.least += min(a, b)
+		with.weight += max(a, b) - min(a, b)
+	}
+	r := q
+	r.Cost = make([]int64, len(q.Cost))
+	for j, c := range q.Cost {
+		if math.Abs(float64(float64(c)*float64(with.weight))) > maxSum {
+			return &q, v
+		}
+		r.Cost[j] = c*with.weight + p.Tie[j]
+	}
+	if !r.fits() {
+		return &q, v
+	}
+	return &r, with
+}
+
+// Weighs reports whether the search looks at Tie: whether no sums with it overflow.
+func (p *Problem) Weighs() bool {
+	_, v := p.weighed()
+	return v.weight > 1
+}
+
+// even returns the least number of the same cost.
+func (v value) even(n int64) int64 { return n - mod(n-v.least, v.weight) }
+
+// costs returns the cost of a number.
+func (v value) costs(n int64) int64 { return (v.even(n) - v.least) / v.weight * v.step }
+
 func gcd(a, b int64) int64 {
 	for b != 0 {
 		a, b = b, a%b
@@ -231,6 +286,12 @@ func gcd(a, b int64) int64 {
 
 func (s *search) result(bound int64, all bool) Result {
 	r := Result{X: s.best, Cost: s.cost, Bound: min(bound, s.cost)}
+	if s.best != nil {
+		r.Cost = s.costs(s.cost)
+	}
+	if r.Bound < math.MaxInt64 {
+		r.Bound = s.costs(r.Bound)
+	}
 	r.None = all && s.best == nil
 	return r
 }
@@ -239,26 +300,25 @@ func (s *search) result(bound int64, all bool) Result {
 func (s *search) keep(x []int64) bool {
 	if c := s.price(x); s.best == nil || c < s.cost {
 		s.best, s.cost = slices.Clone(x), c
-		s.ceil = min(s.ceil, c)
+		s.ceil = min(s.ceil, s.goal())
 		return true
 	}
 	return false
 }
 
-// hopeless reports whether nothing of at least bound is looked for.
-func (s *search) hopeless(bound int64) bool { return bound > s.ceil-s.step }
-
-// roundUp returns the next cost that is possible from bound on.
-func (s *search) roundUp(bound int64) int64 {
-	rest := bound % s.step
-	if rest < 0 {
-		rest += s.step
+// goal returns what is to be less: the best so far or, after the steps for ties, all of its cost.
+func (s *search) goal() int64 {
+	if s.best != nil && s.ties < 0 {
+		return s.even(s.cost)
 	}
-	if rest == 0 {
-		return bound
-	}
-	return bound + s.step - rest
+	return s.cost
 }
+
+// tied reports whether nothing of at least bound costs less than the best so far.
+func (s *search) tied(bound int64) bool { return s.best != nil && bound >= s.even(s.cost) }
+
+// hopeless reports whether nothing of at least bound is looked for.
+func (s *search) hopeless(bound int64) bool { return bound >= s.ceil }
 
 // tighten draws lo and hi together as far as each row by itself forces, and reports
 // whether anything is left between them.
@@ -334,7 +394,7 @@ func (s *search) bound(lo, hi []int64, reduced []int64) int64 {
 	if q*scale < sum {
 		q++
 	}
-	return s.roundUp(q)
+	return q
 }
 
 // atRoot solves the relaxation at the root.
@@ -421,28 +481,26 @@ func (s *search) run(floor int64) Result {
 	low := floor
 	last := *s.effort / 4
 	done := true
-	for part := int64(0); floor < s.cost; part++ {
-		s.ceil = s.cost
+	for part := int64(0); floor < s.goal(); part++ {
+		s.ceil = s.goal()
 		most := few
 		if part > 0 {
 			most = math.MaxInt
 			if part < parts && s.best != nil && *s.effort > last {
-				s.ceil = min(s.cost, max(low+(s.cost-low)/parts*part, floor+s.step))
+				s.ceil = min(s.goal(), max(low+(s.cost-low)/parts*part, floor+1))
 			}
 		}
 		s.rows = rows
 		var bound int64
-		bound, done = s.stage(most, part == 0)
+		bound, done = s.stage(most, part == 0, floor)
 		if floor = max(floor, bound); *s.effort < 0 {
 			break
 		}
 	}
-	if floor < s.cost && s.best != nil {
+	if floor < s.goal() && s.best != nil {
 		s.trim()
 	}
-	r := s.result(floor, done)
-	r.Lo, r.Hi = s.within()
-	return r
+	return s.result(floor, done)
 }
 
 // trim takes off the best so far what can be spared, the dearest first, if there are no steps left for more.
@@ -472,9 +530,10 @@ const (
 	parts = 3  // in which it rises to the cost of the best
 )
 
-// stage looks for what costs less than the ceiling. It returns what nothing costs less
-// than, and whether all has been looked at.
-func (s *search) stage(most int, first bool) (int64, bool) {
+// stage looks for what costs less than the ceiling, where nothing costs less than floor. It returns what
+// nothing costs less than, and whether all has been looked at.
+func (s *search) stage(most int, first bool, floor int64) (int64, bool) {
+	begun, tied := *s.effort, s.tied(floor)
 	s.top = [2][]int64{slices.Clone(s.root.lo), slices.Clone(s.root.hi)}
 	s.begin = s.root
 	if s.fix(); !s.tighten(s.top[0], s.top[1]) {
@@ -490,7 +549,13 @@ func (s *search) stage(most int, first bool) (int64, bool) {
 	x := s.whole
 	open := []node{{depth: -1, bound: math.MinInt64, above: math.MinInt64}}
 	for len(open) > 0 {
+		if tied {
+			if s.ties -= begun - *s.effort; s.ties < 0 {
+				s.ceil = min(s.ceil, s.goal())
+			}
+		}
 		at := open[len(open)-1]
+		begun, tied = *s.effort, s.tied(max(floor, at.bound))
 		if s.hopeless(at.bound) {
 			open = open[:len(open)-1]
 			continue
@@ -512,7 +577,7 @@ func (s *search) stage(most int, first bool) (int64, bool) {
 		}
 		s.t.limit = inf
 		if s.ceil < math.MaxInt64 {
-			s.t.limit = float64(s.ceil-s.step) + float64(1e-9*math.Abs(float64(s.ceil))) + 1e-3
+			s.t.limit = float64(s.ceil-1) + float64(1e-9*math.Abs(float64(s.ceil))) + 1e-3
 		}
 		state := s.t.optimize(s.effort)
 		for state == optimal && *s.effort >= 0 {
@@ -590,7 +655,7 @@ func (s *search) stage(most int, first bool) (int64, bool) {
 	return s.ceil, true
 }
 
-// learn keeps how much// learn keeps how much the bound rose when the bound of one column was drawn in.
+// learn keeps how much the bound rose when the bound of one column was drawn in.
 func (s *search) learn(at node, bound int64) {
 	a := &s.down[at.column]
 	if at.low {
@@ -642,7 +707,7 @@ func (s *search) draw(bounds [2][]int64, lo, hi, reduced []int64, sum int64) {
 	if s.ceil == math.MaxInt64 {
 		return
 	}
-	room := (s.ceil-s.step)*int64(s.scale) - sum
+	room := (s.ceil-1)*int64(s.scale) - sum
 	for j, d := range reduced {
 		switch span := hi[j] - lo[j]; {
 		case d > 0 && room/d < span:
@@ -651,17 +716,6 @@ func (s *search) draw(bounds [2][]int64, lo, hi, reduced []int64, sum int64) {
 			bounds[0][j] = max(bounds[0][j], hi[j]-room/-d)
 		}
 	}
-}
-
-// within returns bounds of all x that cost no more than the best.
-func (s *search) within() (lo, hi []int64) {
-	s.top = [2][]int64{slices.Clone(s.root.lo), slices.Clone(s.root.hi)}
-	s.begin = s.root
-	if s.best != nil {
-		s.ceil = s.cost + s.step
-		s.fix()
-	}
-	return s.top[0], s.top[1]
 }
 
 // ray reports whether the row that the tableau found without a way proves, in

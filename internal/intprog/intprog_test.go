@@ -11,13 +11,22 @@ import (
 
 // brute returns the least cost by trying all x.
 func brute(p *Problem) (best int64, ok bool) {
+	best, _, ok = both(p)
+	return best, ok
+}
+
+// both returns the least cost, and the least tie at that.
+func both(p *Problem) (best, tie int64, ok bool) {
 	x := slices.Clone(p.Lo)
 	best = math.MaxInt64
 	var walk func(j int)
 	walk = func(j int) {
 		if j == len(x) {
 			if p.Kept(x) {
-				best, ok = min(best, p.price(x)), true
+				if c := p.price(x); c < best || c == best && p.tie(x) < tie {
+					best, tie = c, p.tie(x)
+				}
+				ok = true
 			}
 			return
 		}
@@ -27,7 +36,16 @@ func brute(p *Problem) (best int64, ok bool) {
 		x[j] = p.Lo[j]
 	}
 	walk(0)
-	return best, ok
+	return best, tie, ok
+}
+
+// tie returns the tie of x.
+func (p *Problem) tie(x []int64) int64 {
+	sum := int64(0)
+	for j, c := range p.Tie {
+		sum += c * x[j]
+	}
+	return sum
 }
 
 func draw(t *rapid.T) *Problem {
@@ -48,6 +66,11 @@ func draw(t *rapid.T) *Problem {
 		}
 		p.Rows = append(p.Rows, r)
 	}
+	if rapid.Bool().Draw(t, "tie") {
+		for range n {
+			p.Tie = append(p.Tie, rapid.Int64Range(-2, 9).Draw(t, "of a tie"))
+		}
+	}
 	if rapid.Bool().Draw(t, "first") {
 		for range n {
 			p.First = append(p.First, rapid.Bool().Draw(t, "of all"))
@@ -67,10 +90,10 @@ func TestSolveIsBest(t *testing.T) {
 }
 
 func isBest(t rapid.TB, p *Problem, little int64) {
-	want, ok := brute(p)
+	want, tie, ok := both(p)
 	effort := int64(10_000_000)
 	got := Solve(p, nil, &effort)
-	if got.None == ok || ok && (got.X == nil || !p.Kept(got.X) || p.price(got.X) != want || got.Cost != want || got.Bound != want) {
+	if got.None == ok || ok && (got.X == nil || !p.Kept(got.X) || p.price(got.X) != want || p.tie(got.X) != tie || got.Cost != want || got.Bound != want) {
 		t.Fatalf("got %+v, want %d, %t", got, want, ok)
 	}
 	effort = little
@@ -120,7 +143,7 @@ func TestCutsHold(t *testing.T) {
 // cutsHold returns how many rows follow.
 func cutsHold(t rapid.TB, p *Problem) int {
 	effort := int64(10_000_000)
-	s := &search{whole: make([]int64, len(p.Cost)), cost: math.MaxInt64, ceil: math.MaxInt64, Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: slices.Clone(p.Lo), hi: slices.Clone(p.Hi), step: 1}
+	s := &search{whole: make([]int64, len(p.Cost)), cost: math.MaxInt64, ceil: math.MaxInt64, Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: slices.Clone(p.Lo), hi: slices.Clone(p.Hi)}
 	s.atRoot()
 	x := slices.Clone(p.Lo)
 	var walk func(j int)
@@ -235,18 +258,64 @@ func TestSolveAtOnce(t *testing.T) {
 	}
 }
 
-// Against counting up to the next multiple.
-func TestRoundUp(t *testing.T) {
-	for step := int64(1); step < 9; step++ {
-		for bound := int64(-30); bound <= 30; bound++ {
-			want := bound
-			for want%step != 0 {
-				want++
-			}
-			if got := (&search{step: step}).roundUp(bound); got != want {
-				t.Errorf("from %d by %d: %d, want %d", bound, step, got, want)
-			}
+// A number of cost and tie, against both by themselves: 6, 9 and 15 are multiples of 3, and the ties are from -2·5 to 3·4.
+func TestWeighed(t *testing.T) {
+	p := &Problem{Cost: []int64{6, -9, 15}, Tie: []int64{-2, 3, 0}, Lo: []int64{0, 0, -1}, Hi: []int64{5, 4, 3}}
+	q, v := p.weighed()
+	if want := (value{step: 3, weight: 23, least: -10}); v != want || q.Tie != nil || !slices.Equal(q.Cost, []int64{2*23 - 2, -3*23 + 3, 5 * 23}) {
+		t.Fatalf("%+v, %+v", v, q)
+	}
+	for _, x := range [][]int64{{0, 0, -1}, {5, 0, 3}, {0, 4, 0}, {1, 2, 3}, {5, 4, -1}} {
+		n := q.price(x)
+		if got := v.costs(n); got != p.price(x) {
+			t.Errorf("%v: %d, costs %d", x, got, p.price(x))
 		}
+		if even := v.even(n); v.costs(even) != p.price(x) || v.costs(even-1) >= p.price(x) || even > n {
+			t.Errorf("%v: %d, from %d on", x, n, even)
+		}
+	}
+}
+
+// Ties that are too large to weigh are left out: by themselves, with the cost, and in all.
+func TestTiesTooLarge(t *testing.T) {
+	for _, c := range []struct {
+		cost, tie []int64
+	}{
+		{[]int64{1, 2}, []int64{1 << 61, 1}},
+		{[]int64{1 << 40, 1}, []int64{1 << 40, 1}},
+		{[]int64{1 << 38, 1<<38 + 1}, []int64{1 << 18, 1 << 18}},
+	} {
+		p := &Problem{Cost: c.cost, Tie: c.tie, Lo: []int64{0, 0}, Hi: []int64{5, 5}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{1, 1}, Least: 3}}}
+		q, v := p.weighed()
+		if v.weight != 1 || !slices.Equal(q.Cost, c.cost) {
+			t.Errorf("%+v: %+v, %+v", c, v, q)
+		}
+		want, _ := brute(p)
+		effort := int64(1_000_000)
+		if got := Solve(p, nil, &effort); got.Cost != want || got.Bound != want {
+			t.Errorf("%+v: got %+v, want %d", c, got, want)
+		}
+	}
+}
+
+// Of very many x of the least cost the search for the one of the least tie ends after some steps, and the cost
+// is proved all the same. By hand: any 15 of 30 cost 15.
+func TestTiesEnd(t *testing.T) {
+	r := rand.New(rand.NewPCG(8, 5))
+	p := &Problem{}
+	all, split, other := Row{Least: 15}, Row{}, Row{}
+	for j := range 30 {
+		a, b := 1000+r.Int64N(1000), 1000+r.Int64N(1000)
+		p.Cost, p.Tie, p.Lo, p.Hi = append(p.Cost, 1), append(p.Tie, a+b), append(p.Lo, 0), append(p.Hi, 1)
+		all.Col, all.Coef = append(all.Col, j), append(all.Coef, 1)
+		split.Col, split.Coef, split.Least = append(split.Col, j), append(split.Coef, a), split.Least+a/2
+		other.Col, other.Coef, other.Least = append(other.Col, j), append(other.Coef, b), other.Least+b/2
+	}
+	p.Rows = []Row{all, split, other}
+	const steps = 50_000_000
+	effort := int64(steps)
+	if got := Solve(p, nil, &effort); got.Cost != 15 || got.Bound != 15 || effort < steps-3*maxTies {
+		t.Errorf("%+v after %d steps", got, steps-effort)
 	}
 }
 
@@ -285,7 +354,7 @@ func TestSolveLarge(t *testing.T) {
 	for _, p := range problems {
 		want, _ := brute(p)
 		effort := int64(1_000_000)
-		s := &search{whole: make([]int64, len(p.Cost)), cost: math.MaxInt64, ceil: math.MaxInt64, Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: slices.Clone(p.Lo), hi: slices.Clone(p.Hi), step: 1}
+		s := &search{whole: make([]int64, len(p.Cost)), cost: math.MaxInt64, ceil: math.MaxInt64, Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: slices.Clone(p.Lo), hi: slices.Clone(p.Hi)}
 		s.atRoot()
 		if b := s.bound(p.Lo, p.Hi, make([]int64, len(p.Cost))); b > want {
 			t.Errorf("%+v: bound %d, where %d is possible", p, b, want)
@@ -378,7 +447,7 @@ func TestCutsHaveRoom(t *testing.T) {
 			p.Rows = append(p.Rows, Row{Col: []int{2 * i, 2*i + 1}, Coef: []int64{2, 1}, Least: 3})
 		}
 		effort := int64(math.MaxInt64)
-		s := &search{whole: make([]int64, len(p.Cost)), cost: math.MaxInt64, ceil: math.MaxInt64, Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: p.Lo, hi: p.Hi, step: 1}
+		s := &search{whole: make([]int64, len(p.Cost)), cost: math.MaxInt64, ceil: math.MaxInt64, Problem: p, rows: slices.Clip(p.Rows), effort: &effort, lo: p.Lo, hi: p.Hi}
 		s.t = newTableau(p, s.rows, s.lo, s.hi)
 		if s.t.optimize(&effort) != optimal {
 			t.Fatal("no optimum")
@@ -617,7 +686,7 @@ func TestNoRoom(t *testing.T) {
 func TestPriceTooLarge(t *testing.T) {
 	p := &Problem{Cost: []int64{1 << 40}, Lo: []int64{0}, Hi: []int64{9}, Rows: []Row{{Col: []int{0}, Coef: []int64{1}, Least: 3}}}
 	effort := int64(1000)
-	s := &search{Problem: p, rows: p.Rows, effort: &effort, lo: p.Lo, hi: p.Hi, step: 1, scale: 1}
+	s := &search{Problem: p, rows: p.Rows, effort: &effort, lo: p.Lo, hi: p.Hi, scale: 1}
 	s.t = newTableau(p, p.Rows, p.Lo, p.Hi)
 	s.t.optimize(&effort)
 	reduced := make([]int64, 1)
@@ -644,7 +713,7 @@ func TestGomoryTooLarge(t *testing.T) {
 	} {
 		p := &Problem{Cost: []int64{1, 1, 1 << 30}, Lo: []int64{0, 0, 0}, Hi: []int64{test.hi, test.hi, test.hi}, Rows: test.rows}
 		effort := int64(1 << 40)
-		s := &search{Problem: p, rows: p.Rows, effort: &effort, lo: p.Lo, hi: p.Hi, step: 1, scale: 1}
+		s := &search{Problem: p, rows: p.Rows, effort: &effort, lo: p.Lo, hi: p.Hi, scale: 1}
 		s.t = newTableau(p, p.Rows, p.Lo, p.Hi)
 		if s.t.optimize(&effort) != optimal {
 			t.Fatal(test.reason)

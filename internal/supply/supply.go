@@ -122,6 +122,9 @@ func Solve(p *Problem, start []int64, effort *int64) Result {
 		g.Rows = append(g.Rows, r)
 	}
 	g.Broken = m.broken
+	if m.ties(p.most()); !g.Weighs() {
+		m.ties(0)
+	}
 	var begin []int64
 	if start != nil {
 		begin = m.complete(start)
@@ -131,13 +134,9 @@ func Solve(p *Problem, start []int64, effort *int64) Result {
 	if found.X == nil {
 		return out
 	}
-	x := found.X
-	if found.Cost == found.Bound {
-		x = m.lightest(found, effort)
-	}
-	out.Packs = slices.Clone(x[:len(p.Packs)])
-	f := make([]float64, len(x))
-	for j, v := range x {
+	out.Packs = slices.Clone(found.X[:len(p.Packs)])
+	f := make([]float64, len(found.X))
+	for j, v := range found.X {
 		f[j] = float64(v)
 	}
 	m.net.set(f)
@@ -146,41 +145,24 @@ func Solve(p *Problem, start []int64, effort *int64) Result {
 	return out
 }
 
-// lightest returns what was found or another of the same cost with less bulk, or as much in fewer packs.
-func (m *model) lightest(found intprog.Result, effort *int64) []int64 {
-	x := found.X
-	second := m.program
-	second.Cost = make([]int64, len(x))
-	packs, all := int64(0), 1.0
-	for i, k := range m.Packs {
-		packs += x[i]
-		all += float64(float64(k.Bulk) * float64(k.Limit))
+// most returns how many packs there are in all, or 2^20 if there are more.
+func (p *Problem) most() int64 {
+	most := 0.0
+	for _, k := range p.Packs {
+		most += float64(k.Limit)
 	}
-	if float64(all*float64(packs+1)) > 1<<50 {
-		return x
-	}
-	same := intprog.Row{Least: -found.Cost}
+	return int64(min(most, 1<<20))
+}
+
+// ties sets what packs count by where the cost is the same: bulk, and so little for each pack that most of them
+// count less than a unit of bulk; with 0, bulk alone. A pack of no bulk is a choice and counts nothing.
+func (m *model) ties(most int64) {
+	m.program.Tie = make([]int64, len(m.program.Cost))
 	for i, k := range m.Packs {
-		if k.Bulk == 0 {
-			continue
-		}
-		second.Cost[i] = k.Bulk*(packs+1) + 1
-		if k.Cost != 0 {
-			same.Col, same.Coef = append(same.Col, i), append(same.Coef, -k.Cost)
+		if k.Bulk > 0 {
+			m.program.Tie[i] = min(k.Bulk, 1<<40)*(most+1) + min(most, 1)
 		}
 	}
-	second.Rows = append(slices.Clone(m.program.Rows), same)
-	share := min(*effort, 100_000)
-	left := share
-	if found.Lo != nil {
-		second.Lo, second.Hi = found.Lo, found.Hi
-	}
-	lighter := intprog.Solve(&second, x, &left)
-	*effort -= share - left
-	if lighter.X == nil {
-		return x
-	}
-	return lighter.X
 }
 
 // hold adds to r what packs hold of a thing, and what there is of it.

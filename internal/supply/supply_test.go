@@ -210,6 +210,19 @@ func TestLightest(t *testing.T) {
 	}
 }
 
+// Where there are too many packs to count them, bulk counts all the same. By hand: 9 pieces cost 3 as one pack of 10
+// and as three of 3, of which the shelf has very many.
+func TestTooManyToCount(t *testing.T) {
+	hold := func(n int64) []Hold { return []Hold{{0, n}} }
+	p := &Problem{Have: []int64{0}, Demands: []Demand{{Kinds: [][]int{{0}}, N: 9}}, Packs: []Pack{
+		{Holds: hold(10), Cost: 3, Bulk: 10, Limit: 9}, {Holds: hold(3), Cost: 1, Bulk: 3, Limit: 1 << 22},
+	}}
+	effort := int64(1_000_000)
+	if got := Solve(p, nil, &effort); !slices.Equal(got.Packs, []int64{0, 3}) {
+		t.Errorf("%+v", got)
+	}
+}
+
 // Where bulk or cost are too large to weigh one against the other, the least cost is found all the same. By hand: one
 // pack serves, and the first and the second cost the same.
 func TestTooLargeToWeigh(t *testing.T) {

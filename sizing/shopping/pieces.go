@@ -733,10 +733,10 @@ func (m *coupling) all() []int64 {
 func (m *coupling) shrink(effort *int64) {
 	planned := slices.Clone(m.program.Demands)
 	served := &m.program
-	easy := *served // of no cost: only whether there is a way
+	easy := *served // of no cost and no bulk: only whether there is a way
 	easy.Packs = slices.Clone(served.Packs)
 	for j := range easy.Packs {
-		easy.Packs[j].Cost = 0
+		easy.Packs[j].Cost, easy.Packs[j].Bulk = 0, 0
 	}
 	for d := range served.Demands {
 		demand := &served.Demands[d]
