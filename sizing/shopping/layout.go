@@ -36,7 +36,7 @@ type portion struct {
 }
 
 // layout lays the whole pieces out as the patterns say.
-func (c *checker) layout(item Item, list []wish, d demand, stock itemStock, counts []int64, patterns []cutting.Pattern) *layout {
+func (c *checker) layout(item Item, list []portion, d demand, stock itemStock, counts []int64, patterns []cutting.Pattern) *layout {
 	y := &layout{item: item, join: stock.join}
 	rolls := stock.rolls()
 	y.bars = make([]bar, 0, len(patterns)+len(rolls))
@@ -55,20 +55,20 @@ func (c *checker) layout(item Item, list []wish, d demand, stock itemStock, coun
 	// Who still gets pieces of each length, in the order of the wishes.
 	left := make([]int, len(list))
 	for i, w := range list {
-		if w.Quantity.Length > 0 {
-			left[i] = w.Quantity.Pieces
+		if w.quantity.Length > 0 {
+			left[i] = w.quantity.Pieces
 		}
 	}
 	pick := func(l units.Length, n int64, rolls int64) (pieces []portion, many int64) {
 		for i := range list {
-			if list[i].Quantity.Length != l || left[i] == 0 {
+			if list[i].quantity.Length != l || left[i] == 0 {
 				continue
 			}
 			if len(pieces) == 0 && int64(left[i]) >= n {
-				return []portion{{list[i].Room, Quantity{Pieces: int(n), Length: l}}}, min(rolls, int64(left[i])/n)
+				return []portion{{list[i].room, Quantity{Pieces: int(n), Length: l}}}, min(rolls, int64(left[i])/n)
 			}
 			k := min(int64(left[i]), n)
-			pieces = append(pieces, portion{list[i].Room, Quantity{Pieces: int(k), Length: l}})
+			pieces = append(pieces, portion{list[i].room, Quantity{Pieces: int(k), Length: l}})
 			if n -= k; n == 0 {
 				break
 			}
@@ -79,7 +79,7 @@ func (c *checker) layout(item Item, list []wish, d demand, stock itemStock, coun
 		for _, p := range pieces {
 			n := p.quantity.Pieces * int(many)
 			for i := range list {
-				if list[i].Quantity.Length == p.quantity.Length && list[i].Room == p.room && n > 0 {
+				if list[i].quantity.Length == p.quantity.Length && list[i].room == p.room && n > 0 {
 					k := min(n, left[i])
 					left[i] -= k
 					n -= k
@@ -134,13 +134,13 @@ func (y *layout) length(stock itemStock, i int) units.Length {
 }
 
 // runs lays out the running lengths among the wishes, and returns what each gets.
-func (y *layout) runs(c *checker, list []wish) []units.Length {
+func (y *layout) runs(c *checker, list []portion) []units.Length {
 	gets := make([]units.Length, len(list))
 	var lengths []units.Length
 	var at []int
 	for i, w := range list {
-		if w.Quantity.Pieces == 0 && w.Quantity.Length > 0 {
-			lengths, at = append(lengths, w.Quantity.Length), append(at, i)
+		if w.quantity.Pieces == 0 && w.quantity.Length > 0 {
+			lengths, at = append(lengths, w.quantity.Length), append(at, i)
 		}
 	}
 	all := y.bars
@@ -149,7 +149,7 @@ func (y *layout) runs(c *checker, list []wish) []units.Length {
 		slices.SortFunc(g.runs, func(a, b run) int { return a.at - b.at })
 		for _, r := range g.runs {
 			i := at[r.at]
-			gets[i] = y.run(list[i].Room, r.length)
+			gets[i] = y.run(list[i].room, r.length)
 		}
 		y.put()
 		if g.of == nil {

@@ -133,16 +133,16 @@ func (s Shop) lengths(c *checker, g group) (Purchase, error) {
 	if _, err := c.demand(list); err != nil {
 		return Purchase{}, err
 	}
-	best, err := c.dealt(item, list, stock)
+	planned := portions(list)
+	best, err := c.dealt(item, planned, stock)
 	if err != nil {
 		return Purchase{}, err
 	}
-	if slices.ContainsFunc(list, func(w wish) bool { return w.Slack > 0 }) {
-		tighter := slices.Clone(list)
-		for i := range tighter {
-			tighter[i].Quantity.Length -= tighter[i].Slack
+	if slices.ContainsFunc(list, func(w *wish) bool { return w.Slack > 0 }) {
+		for i, w := range list {
+			planned[i].quantity.Length -= w.Slack
 		}
-		less, err := c.dealt(item, tighter, stock)
+		less, err := c.dealt(item, planned, stock)
 		if err != nil {
 			return Purchase{}, err
 		}
@@ -169,7 +169,7 @@ func (s Shop) lengths(c *checker, g group) (Purchase, error) {
 
 // dealt is measure where offers have deals too: it is done at their prices and at the least they
 // could come to by the pack, which is a bound, and the better is taken.
-func (c *checker) dealt(item Item, list []wish, stock itemStock) (measured, error) {
+func (c *checker) dealt(item Item, list []portion, stock itemStock) (measured, error) {
 	best, err := c.measure(item, list, stock)
 	if err != nil {
 		return measured{}, err
@@ -198,14 +198,14 @@ func (c *checker) dealt(item Item, list []wish, stock itemStock) (measured, erro
 }
 
 // measure finds the packs for the lengths of wishes at the least cost, and how they are cut.
-func (c *checker) measure(item Item, list []wish, stock itemStock) (measured, error) {
+func (c *checker) measure(item Item, list []portion, stock itemStock) (measured, error) {
 	d := sum(list)
 	var err error
 	m := measured{gets: make([]Quantity, len(list))}
-	served := slices.Clone(list)
+	served := list
 	missing := func(l units.Length, n int64) { // n pieces of l are not to be had
 		for i := len(served) - 1; i >= 0 && n > 0; i-- {
-			if q := &served[i].Quantity; q.Length == l && q.Pieces > 0 {
+			if q := &served[i].quantity; q.Length == l && q.Pieces > 0 {
 				k := min(n, int64(q.Pieces))
 				q.Pieces -= int(k)
 				n -= k
@@ -223,6 +223,7 @@ func (c *checker) measure(item Item, list []wish, stock itemStock) (measured, er
 		if err != nil {
 			return measured{}, err
 		}
+		served = slices.Clone(list)
 		for i, n := range dropped {
 			missing(d.wholes[i].Length, n)
 		}
@@ -266,12 +267,12 @@ func (c *checker) measure(item Item, list []wish, stock itemStock) (measured, er
 	}
 	y := c.layout(item, served, d, stock, m.counts, cut.patterns)
 	for i, w := range served {
-		if q := w.Quantity; q.Pieces > 0 && q.Length > 0 {
+		if q := w.quantity; q.Pieces > 0 && q.Length > 0 {
 			m.gets[i] = q
 		}
 	}
 	for i, got := range y.runs(c, served) {
-		if q := served[i].Quantity; q.Pieces == 0 {
+		if q := served[i].quantity; q.Pieces == 0 {
 			m.gets[i].Length = got
 			m.short += q.Length - got
 		}
@@ -634,9 +635,9 @@ func (c *checker) joinPieces(item Item, runs []units.Length, stock itemStock, pa
 	if loose.counts == nil {
 		return loose, nil
 	}
-	var list []wish
+	list := make([]portion, 0, len(runs))
 	for _, l := range runs {
-		list = append(list, wish{Need: Need{Item: item, Quantity: Quantity{Length: l}}})
+		list = append(list, piece("", l))
 	}
 	hangs := func(counts []int64) bool {
 		if c.work -= int64(400 * (len(list) + len(counts))); c.work < 0 {
@@ -787,19 +788,19 @@ func (c *checker) cutAndJoin(item Item, d demand, stock itemStock, rolls []cutti
 
 // hangs reports whether what patterns leave of all rolls hangs the runs.
 func (c *checker) hangs(item Item, d demand, stock itemStock, counts []int64, patterns []cutting.Pattern) bool {
-	var list []wish
+	list := make([]portion, 0, len(d.wholes)+len(d.runs))
 	for _, q := range d.wholes {
-		list = append(list, wish{Need: Need{Item: item, Quantity: q}})
+		list = append(list, portion{quantity: q})
 	}
 	for _, l := range d.runs {
-		list = append(list, wish{Need: Need{Item: item, Quantity: Quantity{Length: l}}})
+		list = append(list, piece("", l))
 	}
 	if c.work -= int64(400 * (len(list) + len(counts))); c.work < 0 {
 		return false
 	}
 	y := c.layout(item, list, d, stock, counts, patterns)
 	for i, got := range y.runs(c, list) {
-		if q := list[i].Quantity; q.Pieces == 0 && got < q.Length {
+		if q := list[i].quantity; q.Pieces == 0 && got < q.Length {
 			return false
 		}
 	}

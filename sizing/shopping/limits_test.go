@@ -51,11 +51,11 @@ func TestLastThatIsTaken(t *testing.T) {
 		}
 	}
 	long := []Need{{Item: Item{Kind: Ribbon, Type: "lace"}, Quantity: Quantity{Pieces: 999, Length: maxStrand}}, {Item: Item{Kind: Ribbon, Type: "lace"}, Quantity: Quantity{Pieces: 2, Length: maxStrand / 2}}}
-	if _, err := c.demand(wishes(long)); err != nil {
+	if _, err := c.demand(lines(wishes(long))[0].wishes); err != nil {
 		t.Error(err)
 	}
 	long[1].Quantity.Length++
-	if _, err := c.demand(wishes(long)); !errors.Is(err, units.ErrRange) {
+	if _, err := c.demand(lines(wishes(long))[0].wishes); !errors.Is(err, units.ErrRange) {
 		t.Errorf("got %v", err)
 	}
 	open := []Need{

@@ -439,7 +439,7 @@ func (s Shop) choose(c *checker, l *line, d demand) (Item, itemStock, error) {
 		if len(items) == 1 {
 			break
 		}
-		m, err := c.dealt(item, l.wishes, stocks[i])
+		m, err := c.dealt(item, portions(l.wishes), stocks[i])
 		if err != nil {
 			return Item{}, itemStock{}, err
 		}

@@ -27,8 +27,8 @@ func (s Shop) pieces(c *checker, group []*line) (Purchase, error) {
 		}
 	}
 	l := group[0]
-	d := sum(l.wishes)
-	stock, err := s.stock(c, l, d)
+	need, _ := l.planned()
+	stock, err := s.stock(c, l, demand{pieces: need})
 	if err != nil {
 		return Purchase{}, err
 	}
@@ -36,7 +36,7 @@ func (s Shop) pieces(c *checker, group []*line) (Purchase, error) {
 	if len(group) > 1 || there && (l.assort != (assortment{}) || stock.coupled(l)) {
 		return p, s.together(c, &p, group)
 	}
-	return p, s.alone(c, &p, l, d.pieces, stock)
+	return p, s.alone(c, &p, l, need, stock)
 }
 
 // coupled reports whether the packs of one line cannot be bought by their size alone: since
@@ -178,7 +178,7 @@ func rest(lots []Lot) []Lot {
 
 // allot shares n pieces out: what is planned or, if that is too much, first the least of
 // each and then in proportion to what is planned beyond it. Spares come last.
-func allot(n int64, wishes []wish) []int64 {
+func allot(n int64, wishes []*wish) []int64 {
 	shares := make([]int64, len(wishes))
 	weights := make([]int, len(wishes))
 	give := func(spare bool, weight func(i int) int64) {

@@ -271,7 +271,7 @@ type line struct {
 	item   Item
 	most   units.Length // sizes up to this will do
 	assort assortment
-	wishes []wish
+	wishes []*wish
 	count  int      // of them
 	at     []int    // their places in the list
 	not    []string // types that will not do
@@ -301,7 +301,7 @@ func (l *line) planned() (pieces, least int64) {
 	return pieces, least
 }
 
-// lines puts wishes into lines, in the order in which they come first.
+// lines puts wishes into lines, in the order in which they come first. The lines point to the list.
 func lines(list []wish) []*line {
 	type key struct {
 		item Item
@@ -326,19 +326,14 @@ func lines(list []wish) []*line {
 		of[i] = l
 		l.count++
 	}
-	at := make([]int, len(list)) // for all of them
+	// All share two arrays.
+	wishes, at := make([]*wish, len(list)), make([]int, len(list))
 	for _, l := range all {
+		l.wishes, wishes = wishes[:0:l.count], wishes[l.count:]
 		l.at, at = at[:0:l.count], at[l.count:]
 	}
 	for i, l := range of {
-		if l.at = append(l.at, i); l.count == 1 {
-			l.wishes = list[i : i+1 : i+1]
-			continue
-		}
-		if l.wishes == nil {
-			l.wishes = make([]wish, 0, l.count)
-		}
-		l.wishes = append(l.wishes, list[i])
+		l.wishes, l.at = append(l.wishes, &list[i]), append(l.at, i)
 	}
 	return all
 }
@@ -351,36 +346,48 @@ type demand struct {
 	wholes  []Quantity // pieces of one length each, longest first
 }
 
-// sum adds up needs of one item.
-func sum(list []wish) (d demand) {
-	var wholes map[units.Length]int64
-	for i := range list {
-		q := list[i].Quantity
-		switch {
-		case q.Length == 0:
-			d.pieces += int64(q.Pieces)
-		case q.Pieces == 0:
-			d.running += q.Length
-			d.runs = append(d.runs, q.Length)
-		default:
-			if wholes == nil {
-				wholes = make(map[units.Length]int64)
-			}
-			wholes[q.Length] += int64(q.Pieces)
+// add adds a quantity to d.
+func (d *demand) add(q Quantity) {
+	switch {
+	case q.Length == 0:
+		d.pieces += int64(q.Pieces)
+	case q.Pieces == 0:
+		d.running += q.Length
+		d.runs = append(d.runs, q.Length)
+	default:
+		k, found := slices.BinarySearchFunc(d.wholes, q.Length, func(w Quantity, l units.Length) int { return cmp.Compare(l, w.Length) })
+		if found {
+			d.wholes[k].Pieces += q.Pieces
+		} else {
+			d.wholes = slices.Insert(d.wholes, k, q)
 		}
 	}
-	for l, n := range wholes {
-		d.wholes = append(d.wholes, Quantity{Pieces: int(n), Length: l})
+}
+
+// sum adds up what rooms get of one item.
+func sum(list []portion) (d demand) {
+	for i := range list {
+		d.add(list[i].quantity)
 	}
-	slices.SortFunc(d.wholes, func(a, b Quantity) int { return cmp.Compare(b.Length, a.Length) })
 	return d
 }
 
+// portions returns wishes as what their rooms are to get.
+func portions(wishes []*wish) []portion {
+	list := make([]portion, len(wishes))
+	for i, w := range wishes {
+		list[i] = portion{w.Room, w.Quantity}
+	}
+	return list
+}
+
 // demand adds up needs of one item and checks the sums.
-func (c *checker) demand(list []wish) (demand, error) {
+func (c *checker) demand(list []*wish) (d demand, err error) {
 	lengths, whole := units.Length(0), int64(0)
-	for i := range list {
-		switch q := list[i].Quantity; {
+	for _, w := range list {
+		q := w.Quantity
+		d.add(q)
+		switch {
 		case q.Length == 0:
 		case q.Pieces == 0:
 			lengths += q.Length
@@ -389,7 +396,6 @@ func (c *checker) demand(list []wish) (demand, error) {
 			lengths += units.Length(q.Pieces) * q.Length
 		}
 	}
-	d := sum(list)
 	bad := func(err error, value, want string) (demand, error) {
 		return demand{}, c.fail(err, "needs", list[0].Item.String()+" in all: "+value, want)
 	}
