@@ -66,7 +66,7 @@ func (s Shop) Fullest(needs []Need) (List, error) {
 		return List{}, err
 	}
 	// What the fewest cost.
-	fewest, err := s.list(c, f.wishes(f.least()))
+	fewest, err := s.list(c, f.wishes(f.least(), true))
 	if err != nil {
 		return List{}, err
 	}
@@ -163,11 +163,14 @@ func (f *openNeeds) least() []int64 {
 }
 
 // wishes returns the needs with so many pieces of each line; of a line of lengths, all for
-// a count of 0 and none for -1.
-func (f *openNeeds) wishes(counts []int64) []wish {
+// a count of 0 and none for -1. Without reasons the Basis stays as it is.
+func (f *openNeeds) wishes(counts []int64, reasons bool) []wish {
 	chosen := slices.Clone(f.all)
 	for k, o := range f.lines {
 		n := counts[k]
+		if n == o.least && n == o.most {
+			continue // as it is
+		}
 		widths, least := make([]int, len(o.wishes)), make([]int, len(o.wishes))
 		for i, w := range o.wishes {
 			widths[i], least[i] = int(w.top()-w.least), int(w.least)
@@ -182,7 +185,7 @@ func (f *openNeeds) wishes(counts []int64) []wish {
 				continue
 			}
 			count := int64(base[i] + more[i])
-			if widths[i] > 0 {
+			if widths[i] > 0 && reasons {
 				basis := strconv.FormatInt(count, 10) + " of " + w.span()
 				if w.Basis != "" {
 					basis = w.Basis + "; " + basis
@@ -217,7 +220,7 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 			}
 		}
 	}
-	groups, err := f.shop.groups(c, f.wishes(to))
+	groups, err := f.shop.groups(c, f.wishes(to, false))
 	if err != nil {
 		return List{}, err
 	}
@@ -270,13 +273,13 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 			f.top(c, some, counts, to)
 		}
 	}
-	chosen := f.shop.withSpares(f.wishes(counts))
+	chosen := f.shop.withSpares(f.wishes(counts, true))
 	l, err := f.shop.replaced(c, chosen)
 	if err != nil || !poor {
 		return l.List, err
 	}
 	// What was planned is the fewest, whatever the money buys of it.
-	for i, w := range f.wishes(f.least()) {
+	for i, w := range f.wishes(f.least(), true) {
 		l.share(i).Need = w.Need
 	}
 	return l.List, nil
@@ -301,7 +304,7 @@ func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64) (st
 		steps = append(steps, step{count: count, level: level{of, max(1, all)}, cost: cost})
 	}
 	l := g.lines[0]
-	if !g.long && len(g.lines) == 1 && l.assort == (assortment{}) {
+	if !g.long && len(g.lines) == 1 && l.assort() == (assortment{}) {
 		k := some[0]
 		stock, err := f.shop.stock(c, l, demand{pieces: to[k]})
 		if err != nil {
@@ -316,8 +319,11 @@ func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64) (st
 				return nil, nil, err
 			}
 			low := max(0, from[k])
-			for n := low; n <= to[k]; n++ {
-				counts = append(counts, []int64{n})
+			numbers := make([]int64, max(0, to[k]-low+1))
+			for i := range numbers {
+				n := low + int64(i)
+				numbers[i] = n
+				counts = append(counts, numbers[i:i+1])
 				cost := costs(all(n) - owned)
 				if cost == cover.Never {
 					if n > low {
@@ -362,7 +368,7 @@ func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64) (st
 
 // cost returns what some lines cost at these counts, and whether the shelves are short of them.
 func (f *openNeeds) cost(c *checker, some []int, counts []int64) (cost int64, short bool, err error) {
-	chosen := f.wishes(counts)
+	chosen := f.wishes(counts, false)
 	var own []wish
 	for _, k := range some {
 		for _, i := range f.lines[k].at {
@@ -517,11 +523,11 @@ func (f *filling) assign(slots, above []level) (int64, []step) {
 		}
 	}
 	// What each slot saves with each item.
-	saving := make([][]int64, len(slots))
-	steps := make([][]step, len(slots))
+	n := len(f.items)
+	saving, steps := make([][]int64, len(slots)), make([][]step, len(slots))
+	savings, all := make([]int64, len(slots)*n), make([]step, len(slots)*n)
 	for j, slot := range slots {
-		saving[j] = make([]int64, len(f.items))
-		steps[j] = make([]step, len(f.items))
+		saving[j], steps[j] = savings[j*n:][:n], all[j*n:][:n]
 		for i := range f.items {
 			k, ok := slices.BinarySearchFunc(f.items[i], slot, func(s step, l level) int { return s.level.compare(l) })
 			steps[j][i] = chosen[i]
@@ -552,12 +558,11 @@ func match(gain [][]int64) []int {
 	// Row and column 0 are beside the matrix; row[j] is the row that has column j.
 	u, v := make([]int64, rows+1), make([]int64, columns+1)
 	row, from := make([]int, columns+1), make([]int, columns+1)
+	least, done := make([]int64, columns+1), make([]bool, columns+1)
 	for i := 1; i <= rows; i++ {
 		row[0] = i
-		least := make([]int64, columns+1)
-		done := make([]bool, columns+1)
 		for j := range least {
-			least[j] = cover.Never
+			least[j], done[j] = cover.Never, false
 		}
 		j := 0
 		for row[j] != 0 {

@@ -156,7 +156,7 @@ func (s Shop) lengths(c *checker, g group) (Purchase, error) {
 		share.add(Lot{item, share.Gets})
 		share.Gets = best.gets[i]
 		p.Shares = append(p.Shares, share)
-		p.Shares[i].close(&line{item: w.Item})
+		p.Shares[i].close()
 	}
 	for i, n := range best.counts {
 		p.buy(stock.offers[i].Offer, n)

@@ -33,7 +33,7 @@ func (s Shop) pieces(c *checker, group []*line) (Purchase, error) {
 		return Purchase{}, err
 	}
 	there := len(stock.offers)+len(stock.owned) > 0
-	if len(group) > 1 || there && (l.assort != (assortment{}) || stock.coupled(l)) {
+	if len(group) > 1 || there && (l.assort() != (assortment{}) || stock.coupled(l)) {
 		return p, s.together(c, &p, group)
 	}
 	return p, s.alone(c, &p, l, need, stock)
@@ -136,7 +136,7 @@ func (s *Share) take(l *line, n int64, lots []Lot) {
 			s.add(Lot{lot.Item, Quantity{Pieces: int(k)}})
 		}
 	}
-	s.close(l)
+	s.close()
 }
 
 // add gives s a part.
@@ -148,8 +148,8 @@ func (s *Share) add(part Lot) {
 }
 
 // close leaves the parts out where they say no more than the need.
-func (s *Share) close(l *line) {
-	if len(s.Parts) == 1 && s.Parts[0].Item == l.item && !l.item.Kind.whole() && l.assort == (assortment{}) {
+func (s *Share) close() {
+	if len(s.Parts) == 1 && s.Parts[0].Item == s.Item && !s.Item.Kind.whole() && s.assortment() == (assortment{}) {
 		s.Parts = nil
 	}
 }
@@ -355,7 +355,7 @@ func (m *coupling) boxes() {
 	for k, l := range m.lines {
 		need, _ := l.planned()
 		d := supply.Demand{N: need}
-		if a := l.assort; a.types > 0 {
+		if a := l.assort(); a.types > 0 {
 			d.Take, d.Least, d.Most = a.types, a.least, a.most
 		}
 		types := map[string]int{}
@@ -851,7 +851,7 @@ func (m *coupling) unpack(p *Purchase, found supply.Result, counts map[int]int64
 					break
 				}
 			}
-			share.close(l)
+			share.close()
 			p.Surplus.Pieces -= share.Gets.Pieces
 		}
 		first += len(l.wishes)

@@ -270,16 +270,17 @@ func spares(n, percent int) int { return (n*percent + 99) / 100 }
 type line struct {
 	item   Item
 	most   units.Length // sizes up to this will do
-	assort assortment
 	wishes []*wish
-	count  int      // of them
-	at     []int    // their places in the list
-	not    []string // types that will not do
+	count  int   // of them
+	at     []int // their places in the list
 }
+
+// assort returns what number of types l asks for. Wishes that ask for one are lines of their own.
+func (l *line) assort() assortment { return l.wishes[0].assortment() }
 
 // takes reports whether item will do for l.
 func (l *line) takes(item Item) bool {
-	return matches(l.item, l.most, item) && (l.not == nil || !slices.Contains(l.not, item.Type))
+	return matches(l.item, l.most, item) && !slices.Contains(l.wishes[0].not, item.Type)
 }
 
 func matches(want Item, most units.Length, item Item) bool {
@@ -316,7 +317,7 @@ func lines(list []wish) []*line {
 		k := key{w.Item, w.MaxSize}
 		l := index[k]
 		if l == nil || w.assortment() != (assortment{}) {
-			made = append(made, line{item: w.Item, most: w.MaxSize, assort: w.assortment(), not: w.not})
+			made = append(made, line{item: w.Item, most: w.MaxSize})
 			l = &made[len(made)-1]
 			all = append(all, l)
 			if w.assortment() == (assortment{}) {
