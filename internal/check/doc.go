@@ -5,7 +5,7 @@
 //
 // It is a module of its own, so that go test ./... at the top tests the product alone. Beside it stand
 // golden (the same numbers always and everywhere), hostile (no input breaks a function, and each refusal names
-// its field), source (which reads the library for these tests) and the programs that .ci/run calls:
+// its field), even (package placement over all its trees), source (which reads the library for these tests) and the programs that .ci/run calls:
 // covered, evidence and nbrun.
 //
 //	cd internal/check && go test -count=1 ./...

@@ -227,15 +227,36 @@ func (s stand) within(radius float64, kinds []kind, n int, quick bool) (a arrang
 	margin := float64(radius / s.cos * (1 + 1e-12))
 	a.stand = s
 	a.spots = s.even(n, margin)
+	a.depth = make([]float64, n)
+	if one := alike(kinds); one >= 0 {
+		// Whatever hangs where, the places are too near one another or they are not.
+		if a.who = slices.Repeat([]int32{one}, n); !a.clear(kinds) {
+			return a, false
+		}
+	}
 	if a.who, ok = s.assign(a.spots, kinds, quick); !ok {
 		return arrangement{}, false
 	}
-	a.depth = make([]float64, n)
 	for i, p := range a.spots {
 		k, r := kinds[a.who[i]], float64(p.slant*s.sin)
 		a.depth[i] = max(min(float64(k.deep*r), r-k.radius), 0) // clear of the trunk
 	}
 	return a, a.clear(kinds)
+}
+
+// alike returns one of kinds if all pieces have its size, or else -1.
+func alike(kinds []kind) int32 {
+	one := int32(-1)
+	for i, k := range kinds {
+		switch {
+		case k.count == 0:
+		case one < 0:
+			one = int32(i)
+		case k.radius != kinds[one].radius:
+			return -1
+		}
+	}
+	return one
 }
 
 // bySizes returns kinds without types and colors, which have no say in whether they fit.
