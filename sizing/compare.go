@@ -68,16 +68,16 @@ const (
 // left out.
 //
 // The accents are garland, ribbon and picks. Ask for one: two look overfull, and each is as much
-// as one alone. A basis by rule gives the whole feet counted and, within 2 in of the next foot,
-// that foot's figures too.
+// as one alone. In metric a length is rounded up to a centimeter, not an inch. A basis by rule
+// gives the whole feet counted and, within 2 in of the next foot, that foot's figures too.
 func (c Comparison) Needs(style units.Style, accents ...shopping.Kind) ([]shopping.Need, error) {
 	const fn = "Comparison.Needs"
 	if err := checkAccents(fn, accents); err != nil {
 		return nil, err
 	}
-	amounts, source, basis := c.Rule, commonPractice, c.ruled
+	amounts, source, basis := &c.Rule, commonPractice, c.ruled
 	if c.ByShape {
-		amounts, source, basis = c.Shape, bySurface, c.shaped
+		amounts, source, basis = &c.Shape, bySurface, c.shaped
 	}
 	kinds := []shopping.Kind{shopping.Ornament}
 	for _, d := range dressings {
@@ -95,9 +95,33 @@ func (c Comparison) Needs(style units.Style, accents ...shopping.Kind) ([]shoppi
 		if err != nil {
 			return nil, err
 		}
+		if kind.Running() {
+			q.Length = c.length(kind, c.ByShape, style)
+		}
 		list = append(list, shopping.Need{Item: shopping.Item{Kind: kind}, Quantity: q, Basis: text, Source: source})
 	}
 	return list, nil
+}
+
+// length returns how much of a kind that is measured the tree takes, as Compare has it, or in metric to the centimeter:
+// twelve strands of 2.7 m are as long as a rule that gives 32.4 m, and an inch more would take a thirteenth.
+func (c Comparison) length(kind shopping.Kind, byShape bool, style units.Style) units.Length {
+	amount, exact := c.Rule[kind].Length, units.Length(0)
+	if byShape {
+		amount = c.Shape[kind].Length
+	}
+	if s, err := c.Rules.surface("", &c.Tree); err == nil && style == units.InMetric {
+		if spacing := c.Look.Spacing[kind]; !byShape {
+			q, _ := c.Rules.supply("", "", c.Tree.Height, kind)
+			exact = q.Length
+		} else if spacing >= minSpacing {
+			exact = s.cone.spiralLength(spacing, s.turn())
+		}
+	}
+	if exact == 0 || up(exact, units.Inch) != amount {
+		return amount // in inches, or a comparison that somebody made up
+	}
+	return up(exact, units.Centimeter)
 }
 
 // ruled returns the formula of a kind by rule.
@@ -249,7 +273,7 @@ func (c Comparison) wound(kind shopping.Kind, by string, style units.Style) stri
 	default:
 		gives = "is too short to go round here"
 	}
-	return by + " " + gives + "; " + apart(wanted, style) + " apart takes " + enough(c.Shape[kind].Length, style)
+	return by + " " + gives + "; " + apart(wanted, style) + " apart takes " + enough(c.length(kind, true, style), style)
 }
 
 // tooLong reports whether a garland of this length would be wound less than

@@ -236,7 +236,7 @@ func ExampleCover() {
 	// 9 ft: 81 balls cover 4.1 % <nil>
 }
 
-// By hand: 10.16 in are 25.8 cm, up to half a centimeter; 6 ft are 1.83 m.
+// By hand: 10.16 in are 25.8 cm, up to half a centimeter; 6 ft are 1.83 m. The garland is 19.198 m, by quadrature.
 func ExampleFormat() {
 	fmt.Println(sizing.Format(sizing.CommonLook(), units.InMetric))
 	look := sizing.Look{Spacing: shopping.ByKind[units.Length]{shopping.Garland: 25 * units.Centimeter}}
@@ -246,7 +246,7 @@ func ExampleFormat() {
 	fmt.Println(sizing.Format(ladder, units.InMetric))
 	// Output:
 	// garland 26 cm apart, ribbon 26 cm apart; 4.1 % covered by ornaments; to the square meter 4.30 picks, 143 lights
-	// garland: 9 m for each meter gives wraps 25.5 cm apart here; 25 cm apart takes 19.3 m <nil>
+	// garland: 9 m for each meter gives wraps 25.5 cm apart here; 25 cm apart takes 19.2 m <nil>
 	// 1.83 m stepladder; follow its label
 }
 

@@ -128,6 +128,44 @@ func TestWholeFeetAreSaid(t *testing.T) {
 	}
 }
 
+// A length is rounded up to an inch or, in metric, to a centimeter; what somebody made up stays as it is.
+func TestLengthInMetric(t *testing.T) {
+	look := Look{Spacing: shopping.ByKind[units.Length]{shopping.Garland: 25 * units.Centimeter}}
+	tree := Tree{Height: 360 * units.Centimeter}
+	c, err := CommonPractice().Compare(look, tree)
+	if err != nil {
+		t.Fatal(err)
+	}
+	made, unknown := c, c
+	made.Rule[shopping.Garland].Length = 12_345_678
+	unknown.ByShape, unknown.Look = true, Look{}
+	shape := c
+	shape.ByShape = true
+	exact, err := tree.SpiralLength(25 * units.Centimeter)
+	if err != nil || exact%units.Centimeter == 0 {
+		t.Fatal(exact, err)
+	}
+	for _, row := range []struct {
+		of     Comparison
+		style  units.Style
+		want   units.Length
+		reason string
+	}{
+		{c, units.InMetric, 3240 * units.Centimeter, "9 m for each of 3.6 m"},
+		{c, units.InFeetInches, 1276 * in, "32.4 m are 1275.6 in"},
+		{shape, units.InMetric, (exact/units.Centimeter + 1) * units.Centimeter, "up to a centimeter"},
+		{shape, units.InFeetInches, (exact/in + 1) * in, "up to an inch"},
+		{made, units.InMetric, 12_345_678, "as it was set"},
+		{unknown, units.InMetric, (exact/in + 1) * in, "without the spacing it was counted by"},
+	} {
+		needs, err := row.of.Needs(row.style, shopping.Garland)
+		at := slices.IndexFunc(needs, func(n shopping.Need) bool { return n.Item.Kind == shopping.Garland })
+		if err != nil || needs[at].Quantity.Length != row.want {
+			t.Errorf("%s: %v, %v, want %v", row.reason, needs, err, row.want)
+		}
+	}
+}
+
 // In metric no text of the package has a length in feet or inches, but for whole feet
 // and the sizes of shops' names.
 func TestMetricReachesEveryText(t *testing.T) {

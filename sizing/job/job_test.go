@@ -260,6 +260,39 @@ func TestHouse(t *testing.T) {
 	}
 }
 
+// By hand: 9 m for each of 3.6 m are 12 strands of 2.7 m, of which an inch more would take a thirteenth.
+func TestLengthInMetric(t *testing.T) {
+	r := job.Request{
+		House:   job.CommonPractice(),
+		Trees:   []job.Tree{{Tree: sizing.Tree{Height: 360 * units.Centimeter}}},
+		Mantels: []job.Mantel{{Run: job.Run{Run: mantel.Run{Hooks: []mantel.Point{{}, {Along: 271 * units.Centimeter}}}}}},
+	}
+	r.Shop.Offers = []shopping.Offer{
+		{Item: shopping.Item{Kind: shopping.Garland}, Name: "strand", Pack: shopping.Quantity{Length: 270 * units.Centimeter}, Price: decimal.NewFromInt(3)},
+	}
+	for style, want := range map[units.Style]struct {
+		strands      int
+		base, excess units.Length
+	}{
+		units.InMetric:     {12, 271 * units.Centimeter, 0},
+		units.InFeetInches: {13, 107 * units.Inch, 13*270*units.Centimeter - 1276*units.Inch},
+	} {
+		r.House.Units = style
+		p, err := job.Make(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, n := range p.Basket.Purchases {
+			if n.Shares[0].Item.Kind == shopping.Garland && (n.Buys[0].Packs != want.strands || n.Surplus.Length != want.excess) {
+				t.Errorf("%v: garland of 32.4 m: %v", style, n)
+			}
+		}
+		if n := p.Mantels[0].Shares[0]; n.Quantity.Length != want.base {
+			t.Errorf("%v: garland over 2.71 m: %v", style, n)
+		}
+	}
+}
+
 // Each fault is named by the place of its value in the request, and all of them at once.
 func TestFaults(t *testing.T) {
 	all := map[string]func(*job.Request){

@@ -37,6 +37,9 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 		hang = p.run
 	}
 	run, needs := hang(f, d.house.Mantels, at)
+	if d.house.Units == units.InMetric {
+		inMetric(run, needs)
+	}
 	args := []string{"perFoot", at + "/perFoot", "hook", at + "/hook", "k", at + "/hook"}
 	hook, hooked := m.Hook, m.Hook != (mantel.Hook{})
 	if !hooked {
@@ -87,6 +90,17 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	}
 	d.Mantels = append(d.Mantels, p.MantelPlan)
 	d.rooms = append(d.rooms, room)
+}
+
+// inMetric rounds the garland of a run up to a centimeter, not to an inch, among the needs.
+func inMetric(run mantel.Run, needs []shopping.Need) {
+	const step = units.Centimeter
+	for i := range needs {
+		if q := &needs[i].Quantity; needs[i].Item.Kind == shopping.BaseGarland {
+			exact, _ := run.Garland() // which has been looked at
+			q.Length = min(q.Length, (exact+step-1)/step*step)
+		}
+	}
 }
 
 // shelf hangs the garland along the shelf.

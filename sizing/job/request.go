@@ -17,7 +17,7 @@ type House struct {
 	Mantels mantel.Rules   `json:"mantels"` // for a mantel
 	Colors  palette.Rules  `json:"colors"`  // how far apart colors are, and what fits one
 	Circuit lights.Circuit `json:"circuit"` // for the lights of one tree
-	Units   units.Style    `json:"units"`   // of reasons and cautions
+	Units   units.Style    `json:"units"`   // of reasons and cautions; in metric garland is rounded up to a centimeter, otherwise to an inch
 	Rates   labor.Rates    `json:"rates"`   // of the work
 	Boxes   []labor.Box    `json:"boxes"`   // the cartons that there are
 }
