@@ -58,9 +58,9 @@ func TestFlags(t *testing.T) {
 		{[]string{"-tree", "6 in"}, 2, "6 in"},
 		{[]string{"-tree", "nine feet"}, 2, "nine feet"},
 		{[]string{"-exposure", "attic"}, 2, "attic"},
-		{[]string{"-mantel", "2 in"}, 2, "2 in"},
-		{[]string{"-mantel", "9 in", "-out", "."}, 2, "9 in"},
-		{[]string{"-out", filepath.Join(t.TempDir(), "nowhere")}, 1, "nowhere"},
+		{[]string{"-tree", "3 ft", "-mantel", "2 in"}, 2, "2 in"},
+		{[]string{"-tree", "3 ft", "-mantel", "9 in", "-out", "."}, 2, "9 in"},
+		{[]string{"-tree", "3 ft", "-out", filepath.Join(t.TempDir(), "nowhere")}, 1, "nowhere"},
 	} {
 		var stderr bytes.Buffer
 		if code := run(tc.args, io.Discard, &stderr); code != tc.code || !strings.Contains(stderr.String(), tc.says) {
@@ -73,7 +73,7 @@ func TestFlags(t *testing.T) {
 func TestSizes(t *testing.T) {
 	heights := []units.Length{3 * units.Foot, 4*units.Foot + 6*units.Inch, 12 * units.Foot}
 	if !testing.Short() {
-		heights = append(heights, 30*units.Foot)
+		heights = append(heights, 20*units.Foot)
 	}
 	for _, height := range heights {
 		for _, e := range []sizing.Exposure{sizing.AllRound, sizing.InCorner, 77_500} {

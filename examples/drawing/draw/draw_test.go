@@ -650,44 +650,48 @@ func TestWoundAsSuch(t *testing.T) {
 
 // Every shape and every finish can be drawn, and each is another picture.
 func TestShapes(t *testing.T) {
-	seen := map[string]string{}
+	seen := map[string]int{}
 	for _, finish := range []palette.Finish{0, palette.Matte, palette.Shiny, palette.Glitter, palette.Clear, palette.Metal, palette.Natural, palette.Matte | palette.Shiny} {
 		p, err := palette.CommonPractice().Palette(palette.Swatch{Name: "red", Color: palette.Color{180, 30, 40}, Finish: finish})
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, kind := range []string{"ball", "star", "snowflake", "icicle", "drop", "bell", "bow", "pine cone", "lantern", "drum", "heart", "bird", "locomotive"} {
-			h := hall(t)
-			h.Palette, h.Garland, h.Lights = p, placement.Winding{}, placement.Winding{}
-			h.Pieces = []shopping.Lot{{Item: shopping.Item{Kind: shopping.Ornament, Type: kind, Size: 4 * units.Inch, Color: "red"}, Quantity: shopping.Quantity{Pieces: 3}}}
-			svg, err := h.Client()
-			if err != nil {
-				t.Fatal(err)
-			}
-			n := parseXML(t, svg)
-			if finish == palette.Shiny {
-				_, body, _ := strings.Cut(svg, `o0">`)
+		h := hall(t)
+		h.Palette, h.Garland, h.Lights, h.Pieces = p, placement.Winding{}, placement.Winding{}, nil
+		h.Layout.Tree.Exposure = sizing.InCorner // all are seen
+		kinds := []string{"ball", "star", "snowflake", "icicle", "drop", "bell", "bow", "pine cone", "lantern", "drum", "heart", "bird", "locomotive"}
+		for _, kind := range kinds {
+			h.Pieces = append(h.Pieces, shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Type: kind, Size: 4 * units.Inch, Color: "red"}, Quantity: shopping.Quantity{Pieces: 3}})
+		}
+		svg, err := h.Client()
+		if err != nil {
+			t.Fatal(err)
+		}
+		n := parseXML(t, svg)
+		if finish == palette.Shiny {
+			for i := range kinds {
+				_, body, _ := strings.Cut(svg, fmt.Sprintf(`o%d">`, i))
 				body, _, _ = strings.Cut(body, "</g>\n")
 				if other, ok := seen[body]; ok || body == "" {
-					t.Errorf("%s is drawn like %q", kind, other)
+					t.Errorf("kind %d is drawn like kind %d", i, other)
 				}
-				seen[body] = kind
+				seen[body] = i
 			}
-			// Each reference is to something that is there.
-			ids := map[string]bool{}
-			for _, part := range strings.Split(svg, ` id="`)[1:] {
-				id, _, _ := strings.Cut(part, `"`)
-				ids[id] = true
+		}
+		// Each reference is to something that is there.
+		ids := map[string]bool{}
+		for _, part := range strings.Split(svg, ` id="`)[1:] {
+			id, _, _ := strings.Cut(part, `"`)
+			ids[id] = true
+		}
+		for _, use := range n.all("use") {
+			if !ids[strings.TrimPrefix(use.attr("href"), "#")] {
+				t.Fatalf("%v: no %s", finish, use.attr("href"))
 			}
-			for _, use := range n.all("use") {
-				if !ids[strings.TrimPrefix(use.attr("href"), "#")] {
-					t.Fatalf("%s, %v: no %s", kind, finish, use.attr("href"))
-				}
-			}
-			for _, part := range strings.Split(svg, `url(#`)[1:] {
-				if id, _, _ := strings.Cut(part, `)`); !ids[id] {
-					t.Fatalf("%s, %v: no paint %s", kind, finish, id)
-				}
+		}
+		for _, part := range strings.Split(svg, `url(#`)[1:] {
+			if id, _, _ := strings.Cut(part, `)`); !ids[id] {
+				t.Fatalf("%v: no paint %s", finish, id)
 			}
 		}
 	}
@@ -729,7 +733,7 @@ func TestIDs(t *testing.T) {
 // A number is over no other one and over no other piece, in a crowd too.
 func TestCrewCrowd(t *testing.T) {
 	h := hall(t)
-	h.Pieces[0].Quantity.Pieces, h.Pieces[1].Quantity.Pieces, h.Pieces[2].Quantity.Pieces = 90, 90, 40
+	h.Pieces[0].Quantity.Pieces, h.Pieces[1].Quantity.Pieces, h.Pieces[2].Quantity.Pieces = 100, 60, 60
 	sheets, err := h.Crew(draw.A4)
 	if err != nil {
 		t.Fatal(err)
