@@ -77,8 +77,9 @@ type Fit struct {
 //
 // Source: 1 ft, Clemson Cooperative Extension, Selecting a Christmas Tree (read); the 2 in are
 // this package's.
-func (r Room) Fit(tree Tree) (Fit, error) {
-	const fn = "Room.Fit"
+func (r Room) Fit(tree Tree) (Fit, error) { return r.fit("Room.Fit", tree) }
+
+func (r Room) fit(fn string, tree Tree) (Fit, error) {
 	switch {
 	case r.Ceiling < 3*units.Foot || r.Ceiling > 150*units.Foot:
 		return Fit{}, rangeError(fn, "/ceiling", r.Ceiling.String(), "3 ft to 150 ft")
@@ -251,8 +252,10 @@ func (l Ladder) Reach() units.Range[units.Length] {
 }
 
 // Ladder returns the smallest stepladder that reaches the top of the topper, stand + tree +
-// topper above the floor. A topper not chosen yet counts as the tallest usual one, see [Topper].
-// Where the tip is more than 3 ft in, a caution says what to do instead:
+// topper above the floor, or the ceiling if that is given and lower. A topper not chosen yet
+// counts as the tallest usual one, see [Topper], or the tallest there is room for, see [Fit].
+// So 9 ft takes 8 ft, for 10 ft 1 1/2 in, and under 9 ft 6 in it takes 6 ft. Where the tip is
+// more than 3 ft in, a caution says what to do instead:
 //
 //	     |
 //	    /|\
@@ -264,9 +267,19 @@ func (l Ladder) Reach() units.Range[units.Length] {
 // Source: see [LadderFor]; the 3 ft are a figure of this package.
 func (r Room) Ladder(tree Tree) (Ladder, error) {
 	const fn = "Room.Ladder"
-	topper := r.Topper
+	topper, highest := r.Topper, maxReach
 	if topper == 0 && !r.NoTopper {
 		topper = min(max(0, tree.Height+4)/8, maxTopper)
+	}
+	if r.Ceiling != 0 {
+		fit, err := r.fit(fn, tree)
+		if err != nil {
+			return Ladder{}, err
+		}
+		highest = r.Ceiling
+		if r.Topper == 0 {
+			topper = min(topper, fit.Topper)
+		}
 	}
 	top, err := r.top(fn, tree, topper)
 	if err != nil {
@@ -276,7 +289,7 @@ func (r Room) Ladder(tree Tree) (Ladder, error) {
 	if err != nil {
 		return Ladder{}, err
 	}
-	l, _ := LadderFor(top) // 115 ft at most
+	l, _ := LadderFor(min(top, highest))
 	l.In = c.BaseDiameter / 2
 	if l.In > safeInward && (l.Lift || l.Size != 0) {
 		l.Cautions = append(l.Cautions, units.Caution{

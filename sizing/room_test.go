@@ -459,6 +459,11 @@ func TestLadder(t *testing.T) {
 		{"65 % of 15 ft is 9.75 ft, half of it 4 ft 10.5 in", Room{}, Tree{Height: 15 * ft}, 14 * ft, "ladder deep", 4*ft + 10*in + in/2},
 		{"from the floor", Room{Topper: 6 * in, Stand: 6 * in}, Tree{Height: 5 * ft}, 0, "floor", 39 * in / 2},
 		{"from the floor nobody leans in", Room{Topper: 6 * in}, Tree{Height: 5 * ft, Base: 7 * ft}, 0, "floor", 42 * in},
+		{"no higher than the ceiling, 9 ft 6 in", Room{Ceiling: 9*ft + 6*in}, Tree{Height: 9 * ft, Base: 4 * ft}, 6 * ft, "ladder", 2 * ft},
+		{"room for the usual topper, 10 ft 1 1/2 in", Room{Ceiling: 11 * ft}, Tree{Height: 9 * ft, Base: 4 * ft}, 8 * ft, "ladder", 2 * ft},
+		{"no room for a topper", Room{Ceiling: 8 * ft}, Tree{Height: 8 * ft, Base: 4 * ft}, 4 * ft, "ladder", 2 * ft},
+		{"nobody goes through the ceiling", Room{Ceiling: 14 * ft}, Tree{Height: 15 * ft, Base: 4 * ft}, 10 * ft, "ladder", 2 * ft},
+		{"nor with a topper that does not fit", Room{Ceiling: 8 * ft, Topper: 2 * ft}, Tree{Height: 7 * ft, Base: 4 * ft}, 4 * ft, "ladder", 2 * ft},
 		{"over 100 ft in all", Room{Topper: 10 * ft, Stand: 5 * ft}, Tree{Height: 100 * ft}, 0, "lift deep", 32*ft + 6*in},
 		{"a usual topper is up to 10 ft", Room{Stand: 5 * ft}, Tree{Height: 100 * ft}, 0, "lift deep", 32*ft + 6*in},
 	} {
@@ -486,6 +491,7 @@ func TestLadder(t *testing.T) {
 		{"/topper", units.ErrFit, Room{Topper: 1, NoTopper: true}, Tree{Height: 9 * ft}},
 		{"/stand", units.ErrRange, Room{Stand: -1}, Tree{Height: 9 * ft}},
 		{"/stand", units.ErrRange, Room{Stand: 5*ft + 1}, Tree{Height: 9 * ft}},
+		{"/ceiling", units.ErrRange, Room{Ceiling: 3*ft - 1}, Tree{Height: 9 * ft}},
 	} {
 		got, err := row.r.Ladder(row.t)
 		refused(t, err, row.want, "Room.Ladder", row.field)

@@ -318,7 +318,9 @@ func TestOddJobs(t *testing.T) {
 			"does not fit: 6 in past the ceiling, 6 ft 4 in is the tallest with a topper of 1 ft 2 in and a stand of 4 in", "7 ft is the tallest with a topper of 10 in;",
 		}, nil},
 		{[]string{"-tree", "7 ft 6 in", "-ceiling", "8 ft"}, []string{"tight: 6 in to spare, 7 ft is the tallest; room for a topper of 4 in at most;"}, nil},
-		{[]string{"-tree", "8 ft", "-ceiling", "8 ft"}, []string{"7 ft is the tallest; no room for a topper;"}, nil},
+		{[]string{"-tree", "8 ft", "-ceiling", "8 ft"}, []string{"7 ft is the tallest; no room for a topper; tip from a stepladder of 4 ft"}, []string{"topper from"}},
+		{[]string{"-tree", "15 ft", "-ceiling", "14 ft"}, []string{"13 ft is the tallest; no room for a topper."}, []string{"topper from", "tip from"}},
+		{[]string{"-tree", "9 ft", "-ceiling", "9 ft 6 in"}, []string{"a topper of 4 in at most; topper from a stepladder of 6 ft"}, nil},
 		{[]string{"-request", "testdata/stairs.json"}, []string{
 			"no mantel lights (planned 100), 4 ft of extension cord", "6 hooks 6 Hang the garland from hook to hook", "Fasten the garland along the top",
 		}, nil},

@@ -585,12 +585,12 @@ func (s *sheet) tree(t job.TreePlan, measured sizing.Tree) {
 	if surface < 10*step {
 		step /= 10
 	}
-	room := s.topper(t)
+	room := s.top(t)
 	if f := t.Fit; f != nil {
 		text, _, _ := strings.Cut(sizing.Format(*f, s.style()), "; ")
-		room = "ceiling " + s.length(t.Space.Ceiling) + ", " + text + s.under(t) + "; " + room
+		room = "; ceiling " + s.length(t.Space.Ceiling) + ", " + text + s.under(t) + room
 	}
-	s.line(strings.ToUpper(shape[:1])+shape[1:]+", "+t.Exposure.String()+", "+surface.Format(area, step)+", "+way+"; "+room+".", -1, "")
+	s.line(strings.ToUpper(shape[:1])+shape[1:]+", "+t.Exposure.String()+", "+surface.Format(area, step)+", "+way+room+".", -1, "")
 	needs := s.gets(t.Shares)
 	extra := ""
 	if l := t.Load; l.Limit > 0 {
@@ -666,15 +666,21 @@ func listing(texts []string) string {
 	return texts[0]
 }
 
-// topper says what it takes to set the topper.
-func (s *sheet) topper(t job.TreePlan) string {
+// top says what it takes to reach the top of the tree, unless it does not go under the ceiling.
+func (s *sheet) top(t job.TreePlan) string {
+	what := "; topper"
+	if f := t.Fit; f != nil && f.Verdict == "does not fit" {
+		return ""
+	} else if t.Space.NoTopper || f != nil && f.Topper == 0 {
+		what = "; tip"
+	}
 	switch {
 	case t.Ladder.Lift:
-		return "no stepladder reaches the tip: it takes a lift, and people trained to use it"
+		return "; no stepladder reaches the tip: it takes a lift, and people trained to use it"
 	case t.Ladder.Size > 0:
-		return "topper from a stepladder of " + s.length(t.Ladder.Size)
+		return what + " from a stepladder of " + s.length(t.Ladder.Size)
 	}
-	return "topper within reach from the floor"
+	return what + " within reach from the floor"
 }
 
 // balls writes the ornaments: how many of each color, and of which sizes they are.

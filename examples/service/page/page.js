@@ -480,7 +480,8 @@ function treeNotes(t) {
 	}
 	const reach = t.ladder?.lift ? "no stepladder reaches the top: a platform or a lift, and trained people" :
 		/^[1-9]/.test(t.ladder?.size ?? "") ? `a stepladder of ${t.ladder.size}` : "within reach from the floor";
-	notes.push(el("p", {}, el("b", {}, "To put on the topper: "), `${reach}.`));
+	const bare = t.space?.noTopper || (t.fit && !/^[1-9]/.test(t.fit.topper));
+	if (t.fit?.verdict !== "does not fit") notes.push(el("p", {}, el("b", {}, bare ? "To reach the tip: " : "To put on the topper: "), `${reach}.`));
 	return notes;
 }
 
