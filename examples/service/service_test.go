@@ -264,7 +264,7 @@ func TestProblems(t *testing.T) {
 		{reason: "a name that a pointer must escape", body: `{"a/b~c":"x"}`, status: 422, kind: "value", pointer: "/a~1b~0c", value: "x", want: "one of house, trees"},
 		{reason: "a bare number for a length", body: `{"trees":[{"height":7}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "7", want: `a text, such as "7 ft 6 in"`},
 		{reason: "a length without its unit", body: `{"trees":[{"height":"7"}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "7", want: "a number and a unit, such as 7 ft 6 in"},
-		{reason: "a word that is not known", body: `{"trees":[{"height":"7 ft"},{"height":"7 ft","accents":["tinsel"]}]}`, status: 422, kind: "value", pointer: "/trees/1/accents/0", value: "tinsel", want: "ornaments, garland"},
+		{reason: "a word that is not known", body: `{"trees":[{"height":"7 ft"},{"height":"7 ft","accents":["tinsel"]}]}`, status: 422, kind: "value", pointer: "/trees/1/accents/0", value: "tinsel", want: "garland, ribbon or picks"},
 		{reason: "a height out of its range", body: `{"trees":[{"height":"6 in"}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "6 in", want: "1 ft to 100 ft"},
 		{reason: "no height", body: `{"trees":[{}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "0 ft", want: "1 ft to 100 ft"},
 		{reason: "a length out of its range", body: `{"mantels":[{"length":"6 in"}]}`, status: 422, kind: "value", pointer: "/mantels/0/length", value: "6 in", want: "1 ft to 50 ft"},

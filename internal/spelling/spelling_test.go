@@ -1,6 +1,7 @@
 package spelling
 
 import (
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -24,4 +25,26 @@ func TestDistance(t *testing.T) {
 			t.Fatalf("%q, %q, %q: %d, %d, %d", a, b, c, ab, bc, ac)
 		}
 	})
+}
+
+// A third of the letters may be wrong, and the first of two that are equally like is meant.
+func TestDidYouMean(t *testing.T) {
+	for _, test := range []struct {
+		word, want, reason string
+	}{
+		{"pick", "; did you mean picks?", "one letter is missing"},
+		{"PICKS", "; did you mean picks?", "upper case"},
+		{"garlnad", "; did you mean garland?", "two letters of seven are in the wrong place"},
+		{"gxxxand", "", "three of seven are wrong"},
+		{"bell", "; did you mean bells?", "as far from balls, which comes later"},
+		{"", "", "nothing"},
+		{strings.Repeat("p", 65), "", "too long to look at"},
+	} {
+		if got := DidYouMean(test.word, "garland", "picks", "bells", "balls"); got != test.want {
+			t.Errorf("%q, %s: %q, want %q", test.word, test.reason, got, test.want)
+		}
+	}
+	if got := DidYouMean("picks"); got != "" {
+		t.Errorf("among no names: %q", got)
+	}
 }

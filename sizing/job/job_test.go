@@ -465,6 +465,17 @@ func TestSizesAndTypes(t *testing.T) {
 	}
 }
 
+// Of all kinds three are accents of a tree, and no other is meant by a word that is no kind.
+func TestAccents(t *testing.T) {
+	for word, meant := range map[string]string{"pick": "; did you mean picks?", "hook": "", "hooks": "", "tinsel": ""} {
+		_, err := job.ParseRequest([]byte(`{"trees":[{"height":"7 ft","accents":["garland","` + word + `"]}]}`))
+		list := job.Faults(err)
+		if len(list) != 1 || !errors.Is(list[0], units.ErrName) || list[0].Want != "garland, ribbon or picks"+meant {
+			t.Errorf("%s: %v", word, err)
+		}
+	}
+}
+
 // What cannot be planned at all.
 func TestRefused(t *testing.T) {
 	many := job.Request{Mantels: make([]job.Mantel, 101)}

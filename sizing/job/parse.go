@@ -6,8 +6,10 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/fircone/internal/spelling"
 	"example.com/fircone/internal/strictjson"
 	"example.com/fircone/mantel"
+	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/labor"
 	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/shopping"
@@ -35,6 +37,11 @@ func ParseRequest(data []byte) (Request, error) {
 	if len(list) == 1 && list[0].Field == "data" {
 		return Request{}, err
 	}
+	for _, f := range list {
+		if strings.HasPrefix(f.Field, "/trees/") && strings.Contains(f.Field, "/accents/") && f.Err == units.ErrName {
+			f.Want = accents(f.Value)
+		}
+	}
 	// What could not be read has a zero in its place, of which nothing is said again.
 	for _, f := range check(function, r) {
 		told := false
@@ -53,6 +60,19 @@ func ParseRequest(data []byte) (Request, error) {
 		return Request{}, join(list)
 	}
 	return r, nil
+}
+
+// accents returns the kinds that are accents of a tree, and which of them a name that is no kind may stand for.
+func accents(name string) string {
+	var names []string
+	var refused *units.Error // which lists them
+	for k := range (shopping.ByKind[bool]{}) {
+		kind := shopping.Kind(k)
+		if _, err := (sizing.Comparison{}).Needs(units.InFeetInches, kind); !errors.As(err, &refused) {
+			names = append(names, kind.String())
+		}
+	}
+	return refused.Want + spelling.DidYouMean(strings.Trim(name, `"`), names...)
 }
 
 // parent returns the pointer to what has the field of a pointer.

@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/fircone/internal/spelling"
 	"example.com/fircone/units"
 )
 
@@ -75,7 +76,23 @@ func (k Kind) Count(n int) string {
 }
 
 func kindError(fn, field, value string) error {
-	return &units.Error{Func: "shopping." + fn, Field: field, Value: clip(value), Want: kindNames(), Err: units.ErrName}
+	return &units.Error{Func: "shopping." + fn, Field: field, Value: clip(value), Want: kindNames() + meant(value), Err: units.ErrName}
+}
+
+// meant proposes the kind that the words of an item before a comma, or the last of them, are most like.
+func meant(text string) string {
+	head, _, _ := strings.Cut(clip(text), ",")
+	words := strings.Fields(head)
+	var names []string
+	for k := Kind(1); k < numKinds; k++ {
+		names = append(names, kinds[k].many)
+	}
+	for i := range words {
+		if near := spelling.DidYouMean(strings.Join(words[i:], " "), names...); near != "" {
+			return near
+		}
+	}
+	return ""
 }
 
 // kindNames returns "ornaments, garland, ... or hooks".

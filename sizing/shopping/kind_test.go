@@ -52,10 +52,15 @@ func TestKinds(t *testing.T) {
 }
 
 func TestBadKind(t *testing.T) {
-	for _, text := range []string{"", "ornament", "Kind(1)", "base  garland", "garlands", strings.Repeat("x", 65)} {
+	for text, meant := range map[string]string{
+		"": "", "ornament": "ornaments", "Kind(1)": "", "base  garland": "base garland", "garlands": "garland", strings.Repeat("x", 65): "",
+	} {
+		if meant != "" {
+			meant = "; did you mean " + meant + "?"
+		}
 		k := shopping.Bell
 		err := k.UnmarshalText([]byte(text))
-		checkError(t, text, err, units.ErrName, &units.Error{Func: "shopping.Kind.UnmarshalText", Field: "kind", Value: text, Want: kindNames})
+		checkError(t, text, err, units.ErrName, &units.Error{Func: "shopping.Kind.UnmarshalText", Field: "kind", Value: text, Want: kindNames + meant})
 		if k != shopping.Bell {
 			t.Errorf("%q: %v, changed to %v", text, err, k)
 		}
