@@ -66,8 +66,7 @@ func ParseRequest(data []byte) (Request, error) {
 func accents(name string) string {
 	var names []string
 	var refused *units.Error // which lists them
-	for k := range (shopping.ByKind[bool]{}) {
-		kind := shopping.Kind(k)
+	for kind := range shopping.Kind(len(shopping.ByKind[bool]{})) {
 		if _, err := (sizing.Comparison{}).Needs(units.InFeetInches, kind); !errors.As(err, &refused) {
 			names = append(names, kind.String())
 		}
