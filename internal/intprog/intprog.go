@@ -62,6 +62,7 @@ const (
 	maxSum   = 1 << 61 // sums of products
 	maxNodes = 1 << 17 // open nodes
 	maxTies  = 100_000 // steps for what is of equal cost
+	maxBases = 1 << 19 // numbers in the bases that are kept
 )
 
 const (
@@ -72,7 +73,10 @@ const (
 )
 
 // Kept reports whether x is within bounds and keeps all rows.
-func (p *Problem) Kept(x []int64) bool {
+func (p *Problem) Kept(x []int64) bool { return p.kept(x, make([]float64, len(x))) }
+
+// kept is Kept with room for x in other numbers.
+func (p *Problem) kept(x []int64, f []float64) bool {
 	for j, v := range x {
 		if v < p.Lo[j] || v > p.Hi[j] {
 			return false
@@ -86,7 +90,6 @@ func (p *Problem) Kept(x []int64) bool {
 	if p.Broken == nil {
 		return true
 	}
-	f := make([]float64, len(x))
 	for j, v := range x {
 		f[j] = float64(v)
 	}
@@ -153,14 +156,21 @@ type search struct {
 	lo, hi []int64      // of the node at hand
 	top    [2][]int64   // bounds of all nodes
 	levels [][2][]int64 // bounds below a node of each depth
+	bases  []basis      // of a node of each depth
 	t      *tableau
 	scale  float64
+	scaled []int64 // costs times the scale
 	best   []int64
 	cost   int64 // of best
 	up     []average
 	down   []average
 	all    average
-	whole  []int64  // scratch
+	whole  []int64 // scratch, as are the next ones
+	total  []int64
+	spare  []int64
+	values []float64
+	likely []candidate
+	open   []node
 	other  *tableau // for probes
 	sum    int64    // the last bound, times the scale
 	ceil   int64    // only what costs less is looked for
@@ -357,10 +367,8 @@ func (s *search) tighten(lo, hi []int64) bool {
 // less than, by the prices of the tableau. With reduced it also fills in the reduced
 // costs, times the scale.
 func (s *search) bound(lo, hi []int64, reduced []int64) int64 {
-	for j := range reduced {
-		reduced[j] = int64(s.scale) * s.Cost[j]
-	}
-	sum, size := int64(0), 0.0
+	copy(reduced, s.scaled)
+	sum, size := int64(0), float64(s.scale*s.t.dearest)
 	for i := range s.rows {
 		y := s.t.price(i)
 		if y <= 0 {
@@ -375,15 +383,13 @@ func (s *search) bound(lo, hi []int64, reduced []int64) int64 {
 		}
 		r := &s.rows[i]
 		sum += whole * r.Least
-		size += float64(float64(whole) * math.Abs(float64(r.Least)))
+		size += float64(float64(whole) * s.t.reach[i])
 		for k, j := range r.Col {
 			reduced[j] -= whole * r.Coef[k]
-			size += float64(float64(whole) * math.Abs(float64(float64(r.Coef[k])*max(math.Abs(float64(lo[j])), math.Abs(float64(hi[j]))))))
 		}
 	}
 	for j, d := range reduced {
 		sum += min(d*lo[j], d*hi[j])
-		size += float64(s.scale * math.Abs(float64(float64(s.Cost[j])*max(math.Abs(float64(lo[j])), math.Abs(float64(hi[j]))))))
 	}
 	if size > maxSum {
 		return math.MinInt64
@@ -407,13 +413,20 @@ func (s *search) atRoot() {
 	for s.scale < 1<<24 && float64(heaviest*s.scale) < 1<<52 {
 		s.scale *= 2
 	}
+	s.scaled = make([]int64, len(s.Cost))
+	for j, c := range s.Cost {
+		s.scaled[j] = int64(s.scale) * c
+	}
 	s.relax(60)
 	s.root = s.prices()
 }
 
 // relax solves the relaxation within the bounds, in rounds of rows that follow from others.
 func (s *search) relax(rounds int) {
-	s.t = newTableau(s.Problem, s.rows, s.lo, s.hi)
+	if s.t == nil {
+		s.t = &tableau{}
+	}
+	s.t.begin(s.Problem, s.rows, s.lo, s.hi)
 	last := -inf
 	for round := range rounds {
 		if s.t.optimize(s.effort) != optimal || *s.effort < 0 {
@@ -547,7 +560,9 @@ func (s *search) stage(most int, first bool, floor int64) (int64, bool) {
 	s.begin = prices{}
 	reduced := make([]int64, len(s.Cost))
 	x := s.whole
-	open := []node{{depth: -1, bound: math.MinInt64, above: math.MinInt64}}
+	open := append(s.open[:0], node{depth: -1, bound: math.MinInt64, above: math.MinInt64})
+	defer func() { s.open = open }()
+	back := true // the tableau is not that of the node above
 	for len(open) > 0 {
 		if tied {
 			if s.ties -= begun - *s.effort; s.ties < 0 {
@@ -572,6 +587,10 @@ func (s *search) stage(most int, first bool, floor int64) (int64, bool) {
 			s.rows = s.t.purge(len(s.Problem.Rows))
 			s.base = max(s.base, len(s.rows))
 		}
+		if back && at.depth >= 0 && at.depth < len(s.bases) {
+			s.t.load(&s.bases[at.depth])
+		}
+		back = true
 		if !s.enter(at) {
 			continue
 		}
@@ -644,6 +663,8 @@ func (s *search) stage(most int, first bool, floor int64) (int64, bool) {
 		if b > math.MinInt64 {
 			s.draw(s.levels[depth], s.lo, s.hi, reduced, s.sum)
 		}
+		s.save(depth)
+		back = false
 		below := node{depth: depth, column: j, value: n, bound: at.bound, above: at.bound, moved: v - float64(n)}
 		over := node{depth: depth, column: j, low: true, value: n + 1, bound: at.bound, above: at.bound, moved: float64(n+1) - v}
 		if v-float64(n) > 0.4 {
@@ -653,6 +674,17 @@ func (s *search) stage(most int, first bool, floor int64) (int64, bool) {
 		}
 	}
 	return s.ceil, true
+}
+
+// save keeps the basis of a node above others at a depth, if there is room for it.
+func (s *search) save(depth int) {
+	if room := maxBases / (len(s.t.basic)*len(s.t.basic) + 3*len(s.Cost) + len(s.rows)); depth >= room {
+		return
+	}
+	for len(s.bases) <= depth {
+		s.bases = append(s.bases, basis{})
+	}
+	s.t.save(&s.bases[depth])
 }
 
 // learn keeps how much the bound rose when the bound of one column was drawn in.
@@ -726,7 +758,9 @@ func (s *search) ray() bool {
 	for _, v := range y {
 		most = max(most, v)
 	}
-	total := make([]int64, len(s.Cost))
+	s.total = grow(s.total, len(s.Cost))
+	total := s.total
+	clear(total)
 	sum, size := int64(0), 0.0
 	scale := float64(1<<24) / max(most, small)
 	for i := range s.rows {
@@ -736,16 +770,21 @@ func (s *search) ray() bool {
 		}
 		r := &s.rows[i]
 		sum += whole * r.Least
-		size += float64(float64(whole) * math.Abs(float64(r.Least)))
+		size += float64(float64(whole) * s.t.reach[i])
 		for k, j := range r.Col {
 			total[j] += whole * r.Coef[k]
-			size += float64(float64(whole) * math.Abs(float64(float64(r.Coef[k])*max(math.Abs(float64(s.lo[j])), math.Abs(float64(s.hi[j]))))))
 		}
 	}
 	for j, a := range total {
 		sum -= max(a*s.lo[j], a*s.hi[j])
 	}
 	return size < maxSum && sum > 0
+}
+
+// A candidate is a column to branch on.
+type candidate struct {
+	column       int
+	value, score float64
 }
 
 // branch returns the column to branch on and its value, or -1 if all are whole. Where little is
@@ -762,11 +801,7 @@ func (s *search) branch() (column int, value float64) {
 		}
 		return float64(rate*by) + 1e-6
 	}
-	type candidate struct {
-		column       int
-		value, score float64
-	}
-	var all []candidate
+	all := s.likely[:0]
 	for pass := range 2 {
 		for j := range s.Cost {
 			if s.lo[j] == s.hi[j] || s.First != nil && s.First[j] != (pass == 0) {
@@ -786,6 +821,7 @@ func (s *search) branch() (column int, value float64) {
 	if len(all) == 0 {
 		return -1, 0
 	}
+	s.likely = all
 	slices.SortStableFunc(all, func(a, b candidate) int { return cmp.Compare(b.score, a.score) })
 	best := candidate{column: -1}
 	z := s.t.objective()
@@ -850,7 +886,8 @@ func (s *search) round(x []int64, all bool) bool {
 	if !isWhole && !all {
 		return false
 	}
-	if s.Kept(x) {
+	s.values = grow(s.values, len(x))
+	if s.kept(x, s.values) {
 		better = s.keep(x)
 	}
 	if isWhole {
@@ -860,11 +897,12 @@ func (s *search) round(x []int64, all bool) bool {
 		v := math.Ceil(s.t.at[j] - whole)
 		x[j] = max(s.lo[j], min(s.hi[j], int64(v)))
 	}
-	if !s.Kept(x) {
+	if !s.kept(x, s.values) {
 		return better
 	}
 	// Take off what can be spared, the dearest first.
-	spare := make([]int64, len(s.rows))
+	s.spare = grow(s.spare, len(s.rows))
+	spare := s.spare
 	for i := range spare {
 		spare[i] = s.rows[i].value(x) - s.rows[i].Least
 	}
@@ -891,8 +929,8 @@ func (s *search) round(x []int64, all bool) bool {
 		}
 		n := x[j] - s.lo[j]
 		for _, e := range s.t.columns[j] {
-			if e.coef > 0 {
-				n = min(n, spare[e.row]/e.coef)
+			if e.a > 0 {
+				n = min(n, spare[e.row]/s.t.whole(e))
 			}
 		}
 		if n <= 0 {
@@ -900,9 +938,9 @@ func (s *search) round(x []int64, all bool) bool {
 		}
 		x[j] -= n
 		for _, e := range s.t.columns[j] {
-			spare[e.row] -= n * e.coef
+			spare[e.row] -= n * s.t.whole(e)
 		}
 	}
 	*s.effort -= int64(2 * len(x))
-	return s.Kept(x) && s.keep(x) || better
+	return s.kept(x, s.values) && s.keep(x) || better
 }

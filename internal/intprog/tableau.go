@@ -1,6 +1,9 @@
 package intprog
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // A tableau is the relaxation of a problem with a basis of it: each basic variable is
 // a sum over the nonbasic ones, which are at one of their bounds. The variables
@@ -18,7 +21,10 @@ type tableau struct {
 	from    []int32   // of each row: where its entries begin, and where those of the last end
 	col     []int32
 	coef    []float64
-	columns [][]element // the same by columns
+	columns [][]element // the same by columns, with those that are fixed
+	wide    []float64   // of each column: how far from 0 it may be
+	reach   []float64   // of each row: how far from 0 its sum and its least may be, together
+	dearest float64     // how far from 0 the cost may be
 
 	basic   []int32 // the basic columns
 	tight   []int32 // the tight rows
@@ -28,6 +34,7 @@ type tableau struct {
 	stride  int // of the inverse: a line for each basic column, an entry for each tight row
 
 	lo, hi, at []float64 // of each column
+	side       []float64 // of each column: 1 at its lower bound, -1 at its upper one, 0 if it is basic or cannot move
 	slack      []float64 // of each row
 	cost       []float64 // reduced, of each column
 	dual       []float64 // price of each tight row
@@ -40,17 +47,19 @@ type tableau struct {
 	most    int     // pivots in one call; 0: as many as it takes, more or less
 	stuck   int     // the column or, from n on, the row without a way
 	stuckUp bool    // it is below its bound
+	stale   bool    // the basic variables have to be worked out
+	purges  int     // how often rows were left out
 	order   []int
 	spent   int64 // steps not yet taken off
 
 	// Scratch.
-	alpha, rho, move, change []float64
-	passed                   []int32
+	alpha, rho, move, change, moved []float64
+	passed, next                    []int32
 }
 
 type element struct {
-	row  int32
-	coef int64
+	row int32
+	a   float64 // the coefficient times the unit of the row
 }
 
 // What optimize came to.
@@ -62,27 +71,44 @@ const (
 )
 
 func newTableau(p *Problem, rows []Row, lo, hi []int64) *tableau {
+	t := &tableau{}
+	t.begin(p, rows, lo, hi)
+	return t
+}
+
+// begin makes t the tableau of a problem with rows and bounds, whatever it was before, in the memory it has.
+func (t *tableau) begin(p *Problem, rows []Row, lo, hi []int64) {
 	n := len(p.Cost)
-	t := &tableau{n: n, prices: p.Cost, columns: make([][]element, n), from: []int32{0}, limit: inf}
-	t.lo, t.hi, t.at = make([]float64, n), make([]float64, n), make([]float64, n)
-	t.cost, t.weight, t.alpha = make([]float64, n), make([]float64, n), make([]float64, n)
-	t.place = make([]int32, n)
 	all := 0
 	for i := range rows {
 		all += len(rows[i].Col)
 	}
-	t.spent = int64(all / 2)
-	t.col, t.coef = make([]int32, 0, all), make([]float64, 0, all)
-	entries, each := make([]element, n*(all/n+8)), all/n+8
+	if t.columns == nil {
+		t.columns, t.from = make([][]element, n), []int32{0}
+		entries, each := make([]element, n*(all/n+8)), all/n+8
+		for j := range n {
+			t.columns[j] = entries[j*each : j*each : (j+1)*each]
+		}
+		t.col, t.coef = make([]int32, 0, all), make([]float64, 0, all)
+	}
+	t.n, t.prices, t.limit, t.rows = n, p.Cost, inf, nil // the rows that were there may still be in use
+	t.spent, t.pivots, t.dearest, t.stale = int64(all/2), 0, 0, false
+	t.purges++
+	t.active, t.unit, t.base, t.reach = t.active[:0], t.unit[:0], t.base[:0], t.reach[:0]
+	t.from, t.col, t.coef = t.from[:1], t.col[:0], t.coef[:0]
+	t.basic, t.tight, t.dual, t.inverse = t.basic[:0], t.tight[:0], t.dual[:0], t.inverse[:0]
+	t.row, t.slack, t.rowWeight = t.row[:0], t.slack[:0], t.rowWeight[:0]
+	t.lo, t.hi, t.at, t.side = grow(t.lo, n), grow(t.hi, n), grow(t.at, n), grow(t.side, n)
+	t.cost, t.weight, t.alpha, t.wide = grow(t.cost, n), grow(t.weight, n), grow(t.alpha, n), grow(t.wide, n)
+	t.place = grow(t.place, n)
 	for j := range n {
-		t.columns[j] = entries[j*each : j*each : (j+1)*each]
+		t.columns[j] = t.columns[j][:0]
 		t.place[j], t.weight[j] = -1, 1
 		t.lo[j], t.hi[j] = float64(lo[j]), float64(hi[j])
+		t.wide[j] = max(math.Abs(t.lo[j]), math.Abs(t.hi[j]))
+		t.dearest += math.Abs(float64(float64(p.Cost[j]) * t.wide[j]))
 		t.cost[j] = float64(p.Cost[j])
-		t.at[j] = t.lo[j]
-		if t.cost[j] < 0 {
-			t.at[j] = t.hi[j]
-		}
+		t.rest(j, t.cost[j] < 0)
 		if lo[j] < hi[j] {
 			t.active = append(t.active, int32(j))
 		} else {
@@ -90,7 +116,6 @@ func newTableau(p *Problem, rows []Row, lo, hi []int64) *tableau {
 		}
 	}
 	t.addRows(rows)
-	return t
 }
 
 // addRows adds rows, whose slacks are basic.
@@ -107,16 +132,18 @@ func (t *tableau) addRows(rows []Row) {
 		}
 		t.unit = append(t.unit, unit)
 		base := float64(unit * -float64(r.Least))
+		reach := math.Abs(float64(r.Least))
 		for k, j := range r.Col {
+			reach += math.Abs(float64(float64(r.Coef[k]) * t.wide[j]))
 			a := float64(unit * float64(r.Coef[k]))
-			t.columns[j] = append(t.columns[j], element{int32(i), r.Coef[k]})
+			t.columns[j] = append(t.columns[j], element{int32(i), a})
 			if t.weight[j] == 0 {
 				base += float64(a * t.at[j])
 				continue
 			}
 			t.col, t.coef = append(t.col, int32(j)), append(t.coef, a)
 		}
-		t.base = append(t.base, base)
+		t.base, t.reach = append(t.base, base), append(t.reach, reach)
 		t.from = append(t.from, int32(len(t.col)))
 		t.row, t.rowWeight = append(t.row, -1), append(t.rowWeight, 1)
 		t.slack = append(t.slack, 0)
@@ -135,26 +162,43 @@ func (t *tableau) over(i int) float64 {
 
 // purge leaves out rows beyond the first kept that are not tight, and returns which are left.
 func (t *tableau) purge(kept int) []Row {
-	var rows []Row
-	old, weight, slack := t.row, t.rowWeight, t.slack
+	rows := make([]Row, 0, len(t.rows))
+	t.purges++
+	t.next = grow(t.next, len(t.rows))
+	end := int32(0)
 	for i, r := range t.rows {
-		if i < kept || old[i] >= 0 {
-			old[len(rows)], weight[len(rows)], slack[len(rows)] = old[i], weight[i], slack[i]
-			if old[i] >= 0 {
-				t.tight[old[i]] = int32(len(rows))
-			}
-			rows = append(rows, r)
+		if i >= kept && t.row[i] < 0 {
+			t.next[i] = -1
+			continue
 		}
-	}
-	for j := range t.columns {
-		t.columns[j] = t.columns[j][:0]
+		k := len(rows)
+		t.next[i] = int32(k)
+		rows = append(rows, r)
+		t.unit[k], t.base[k], t.reach[k] = t.unit[i], t.base[i], t.reach[i]
+		t.row[k], t.slack[k], t.rowWeight[k] = t.row[i], t.slack[i], t.rowWeight[i]
+		if t.row[k] >= 0 {
+			t.tight[t.row[k]] = int32(k)
+		}
+		first, last := t.from[i], t.from[i+1]
+		copy(t.col[end:], t.col[first:last])
+		copy(t.coef[end:], t.coef[first:last])
+		end += last - first
+		t.from[k+1] = end
 	}
 	n := len(rows)
-	t.rows, t.unit, t.base, t.from, t.col, t.coef = nil, t.unit[:0], t.base[:0], t.from[:1], t.col[:0], t.coef[:0]
-	t.row, t.rowWeight, t.slack = nil, nil, nil
-	t.addRows(rows)
-	t.row, t.rowWeight, t.slack = old[:n], weight[:n], slack[:n]
-	return t.rows
+	t.rows, t.unit, t.base, t.reach = rows, t.unit[:n], t.base[:n], t.reach[:n]
+	t.row, t.slack, t.rowWeight = t.row[:n], t.slack[:n], t.rowWeight[:n]
+	t.from, t.col, t.coef = t.from[:n+1], t.col[:end], t.coef[:end]
+	for j, column := range t.columns {
+		left := column[:0]
+		for _, e := range column {
+			if k := t.next[e.row]; k >= 0 {
+				left = append(left, element{k, e.a})
+			}
+		}
+		t.columns[j] = left
+	}
+	return rows
 }
 
 // copyTo makes u equal to t but for what it does not change.
@@ -165,6 +209,7 @@ func (t *tableau) copyTo(u *tableau) {
 	u.place, u.row = append(old.place[:0], t.place...), append(old.row[:0], t.row...)
 	u.inverse = append(old.inverse[:0], t.inverse[:len(t.basic)*t.stride]...)
 	u.lo, u.hi, u.at = append(old.lo[:0], t.lo...), append(old.hi[:0], t.hi...), append(old.at[:0], t.at...)
+	u.side, u.moved = append(old.side[:0], t.side...), old.moved
 	u.slack, u.cost, u.dual = append(old.slack[:0], t.slack...), append(old.cost[:0], t.cost...), append(old.dual[:0], t.dual...)
 	u.weight, u.rowWeight = append(old.weight[:0], t.weight...), append(old.rowWeight[:0], t.rowWeight...)
 	u.alpha, u.rho, u.move, u.change, u.passed = append(old.alpha[:0], t.alpha...), old.rho, old.move, old.change, old.passed
@@ -172,6 +217,9 @@ func (t *tableau) copyTo(u *tableau) {
 
 // line returns the entries of a basic column in the inverse.
 func (t *tableau) line(c int) []float64 { return t.inverse[c*t.stride : c*t.stride+len(t.tight)] }
+
+// whole returns the coefficient of an element, as near as a float64 is.
+func (t *tableau) whole(e element) int64 { return int64(e.a / t.unit[e.row]) }
 
 // price returns the price of a row.
 func (t *tableau) price(i int) float64 {
@@ -195,44 +243,122 @@ func (t *tableau) setBounds(lo, hi []int64) {
 	for _, j := range t.active {
 		t.lo[j], t.hi[j] = float64(lo[j]), float64(hi[j])
 		if t.place[j] < 0 {
-			t.at[j] = t.lo[j]
-			if t.cost[j] < 0 {
-				t.at[j] = t.hi[j]
-			}
+			was := t.at[j]
+			t.rest(int(j), t.cost[j] < 0)
+			t.stale = t.stale || t.at[j] != was
 		}
 	}
 	if t.pivots > 50+2*len(t.basic) {
 		t.rebuild()
+		t.stale = true
 	}
-	t.values()
+	if t.stale {
+		t.values()
+	}
 }
 
-// values works out the basic variables from the nonbasic ones.
+// A basis is what a tableau has to be given to be as it was, but for its bounds.
+type basis struct {
+	purges, pivots                         int
+	basic, tight                           []int32
+	inverse, cost, dual, weight, rowWeight []float64
+}
+
+// save keeps the basis in b.
+func (t *tableau) save(b *basis) {
+	b.purges, b.pivots = t.purges, t.pivots
+	b.basic, b.tight = append(b.basic[:0], t.basic...), append(b.tight[:0], t.tight...)
+	b.inverse = b.inverse[:0]
+	for c := range t.basic {
+		b.inverse = append(b.inverse, t.line(c)...)
+	}
+	b.cost, b.dual = append(b.cost[:0], t.cost...), append(b.dual[:0], t.dual...)
+	b.weight, b.rowWeight = append(b.weight[:0], t.weight...), append(b.rowWeight[:0], t.rowWeight...)
+}
+
+// load takes the basis b, unless rows have been left out since it was kept. Rows that are new since then are not tight in it.
+func (t *tableau) load(b *basis) {
+	if b.purges != t.purges {
+		return
+	}
+	for _, j := range t.basic {
+		t.place[j] = -1
+	}
+	for _, i := range t.tight {
+		t.row[i] = -1
+	}
+	t.pivots = b.pivots
+	t.basic, t.tight = append(t.basic[:0], b.basic...), append(t.tight[:0], b.tight...)
+	for c, j := range t.basic {
+		t.place[j], t.side[j] = int32(c), 0
+		copy(t.line(c), b.inverse[c*len(b.tight):])
+	}
+	for r, i := range t.tight {
+		t.row[i] = int32(r)
+	}
+	copy(t.cost, b.cost)
+	t.dual = append(t.dual[:0], b.dual...)
+	copy(t.weight, b.weight)
+	copy(t.rowWeight, b.rowWeight)
+	t.stale = true
+}
+
+// rest puts a nonbasic column on its upper or its lower bound.
+func (t *tableau) rest(j int, high bool) {
+	t.at[j], t.side[j] = t.lo[j], 1
+	if high {
+		t.at[j], t.side[j] = t.hi[j], -1
+	}
+	if t.lo[j] == t.hi[j] {
+		t.side[j] = 0
+	}
+}
+
+// values works out the basic variables from the nonbasic ones. Most of those are 0 and add nothing to the rows.
 func (t *tableau) values() {
 	t.spent += (int64(len(t.basic))*int64(len(t.basic)) + int64(len(t.col))) / 8
-	need := t.rho[:0]
-	for _, i := range t.tight {
-		b := -t.base[i]
-		for k := t.from[i]; k < t.from[i+1]; k++ {
-			if j := t.col[k]; t.place[j] < 0 {
-				b -= float64(t.coef[k] * t.at[j])
-			}
+	t.stale = false
+	copy(t.slack, t.base)
+	for _, j := range t.active {
+		if t.place[j] < 0 {
+			spread(t.slack, t.columns[j], t.at[j])
 		}
-		need = append(need, b)
-		t.slack[i] = 0
 	}
-	t.rho = need
+	t.rho = grow(t.rho, len(t.tight))
+	for r, i := range t.tight {
+		t.rho[r] = -t.slack[i]
+	}
 	for c, j := range t.basic {
 		sum := 0.0
-		for r, w := range t.line(c) {
-			sum += float64(w * need[r])
+		line := t.line(c)
+		rho := t.rho[:len(line)] // as long, so that no index is checked
+		for r, w := range line {
+			sum += float64(w * rho[r])
 		}
 		t.at[j] = sum
+		spread(t.slack, t.columns[j], sum)
 	}
-	for i, r := range t.row {
-		if r < 0 {
-			t.slack[i] = t.over(i)
-		}
+	for _, i := range t.tight {
+		t.slack[i] = 0
+	}
+}
+
+// spread adds to sums of the rows what so much of a column brings.
+func spread(sums []float64, column []element, v float64) {
+	if v == 0 {
+		return
+	}
+	for k := range column {
+		e := &column[k]
+		sums[e.row] += float64(e.a * v)
+	}
+}
+
+// add adds a multiple of one line to another that is no shorter.
+func add(to, line []float64, by float64) {
+	to = to[:len(line)]
+	for k, v := range line {
+		to[k] += float64(by * v)
 	}
 }
 
@@ -334,9 +460,7 @@ func (t *tableau) direction(out int) {
 				t.alpha[j] = a
 				continue
 			}
-			for r, w := range t.line(int(c)) {
-				rho[r] += float64(a * w)
-			}
+			add(rho, t.line(int(c)), a)
 		}
 	}
 	for r, w := range rho {
@@ -353,9 +477,10 @@ func (t *tableau) direction(out int) {
 	}
 }
 
-func grow(s []float64, n int) []float64 {
+// grow returns s or another slice, of n of whatever was there.
+func grow[T any](s []T, n int) []T {
 	if cap(s) < n {
-		return make([]float64, n, 2*n)
+		return make([]T, n, 2*n)
 	}
 	return s[:n]
 }
@@ -364,19 +489,14 @@ func grow(s []float64, n int) []float64 {
 // or -1. Columns whose range does not make up for what is short are put on their other bound.
 func (t *tableau) enter(up bool, short float64) (in int, flips bool) {
 	t.passed = t.passed[:0]
+	sign := 1.0
+	if !up {
+		sign = -1
+	}
 	for {
 		best, least, size := -1, 0.0, 0.0
 		for _, j := range t.active {
-			a := t.alpha[j]
-			if a == 0 || t.place[j] >= 0 || t.lo[j] == t.hi[j] {
-				continue
-			}
-			if !up {
-				a = -a
-			}
-			if t.at[j] != t.lo[j] {
-				a = -a
-			}
+			a := float64(float64(t.alpha[j]*t.side[j]) * sign)
 			if a <= small {
 				continue
 			}
@@ -386,10 +506,7 @@ func (t *tableau) enter(up bool, short float64) (in int, flips bool) {
 			}
 		}
 		for r, a := range t.rho {
-			if !up {
-				a = -a
-			}
-			if a <= small {
+			if a = float64(a * sign); a <= small {
 				continue
 			}
 			ratio := math.Abs(t.dual[r]) / a
@@ -415,13 +532,7 @@ func (t *tableau) enter(up bool, short float64) (in int, flips bool) {
 	}
 }
 
-func (t *tableau) flip(j int) {
-	if t.at[j] == t.lo[j] {
-		t.at[j] = t.hi[j]
-	} else {
-		t.at[j] = t.lo[j]
-	}
-}
+func (t *tableau) flip(j int) { t.rest(j, t.side[j] > 0) }
 
 // pivot lets out leave to its bound, and in enter. It reports false, with nothing done, if the
 // inverse is no longer good enough for that.
@@ -438,9 +549,8 @@ func (t *tableau) pivot(out, in int, up bool) bool {
 			if r < 0 {
 				continue
 			}
-			a := float64(t.unit[e.row] * float64(e.coef))
 			for c := range move {
-				move[c] -= float64(a * t.inverse[c*t.stride+int(r)])
+				move[c] -= float64(e.a * t.inverse[c*t.stride+int(r)])
 			}
 		}
 		p = t.alpha[in]
@@ -469,31 +579,29 @@ func (t *tableau) pivot(out, in int, up bool) bool {
 	}
 	weight /= float64(p * p)
 	// The slacks, by how all columns move.
-	t.change = grow(t.change, t.n)
-	change := t.change
-	clear(change)
+	t.moved = grow(t.moved, len(t.row))
+	moved := t.moved
+	clear(moved)
 	for c, j := range t.basic {
 		d := move[c]
-		change[j] = d
+		spread(moved, t.columns[j], d)
 		t.at[j] += float64(d * step)
-		t.weight[j] = max(t.weight[j], float64(float64(d*d)*weight))
+		if d = float64(float64(d*d) * weight); d > t.weight[j] {
+			t.weight[j] = d
+		}
 	}
 	if in < t.n {
-		change[in] = 1
+		spread(moved, t.columns[in], 1)
 		t.at[in] += step
 	}
-	for i, r := range t.row {
-		if r >= 0 {
+	for i, d := range moved {
+		if d == 0 || t.row[i] >= 0 {
 			continue
 		}
-		d := 0.0
-		cols := t.col[t.from[i]:t.from[i+1]]
-		coef := t.coef[t.from[i]:t.from[i+1]]
-		for e, j := range cols {
-			d += float64(coef[e] * change[j])
-		}
 		t.slack[i] += float64(d * step)
-		t.rowWeight[i] = max(t.rowWeight[i], float64(float64(d*d)*weight))
+		if d = float64(float64(d*d) * weight); d > t.rowWeight[i] {
+			t.rowWeight[i] = d
+		}
 	}
 	// Reduced costs and prices.
 	ratio := 0.0
@@ -503,12 +611,8 @@ func (t *tableau) pivot(out, in int, up bool) bool {
 		ratio = t.dual[t.row[in-t.n]] / p
 	}
 	if ratio != 0 {
-		for _, j := range t.active {
-			t.cost[j] -= float64(ratio * t.alpha[j])
-		}
-		for r, a := range t.rho {
-			t.dual[r] -= float64(ratio * a)
-		}
+		add(t.cost, t.alpha, -ratio)
+		add(t.dual, t.rho, -ratio)
 	}
 	for _, j := range t.basic {
 		t.cost[j] = 0
@@ -516,11 +620,7 @@ func (t *tableau) pivot(out, in int, up bool) bool {
 	t.z += float64(ratio * float64(p*step))
 	t.update(out, in, p, ratio)
 	if out < t.n {
-		if up {
-			t.at[out] = t.lo[out]
-		} else {
-			t.at[out] = t.hi[out]
-		}
+		t.rest(out, !up)
 	} else {
 		t.slack[out-t.n] = 0
 	}
@@ -535,7 +635,7 @@ func (t *tableau) pivot(out, in int, up bool) bool {
 	}
 	if in < t.n {
 		t.weight[in] = weight
-		t.cost[in] = 0
+		t.cost[in], t.side[in] = 0, 0
 	} else {
 		t.rowWeight[in-t.n] = weight
 		t.slack[in-t.n] = step
@@ -556,9 +656,7 @@ func (t *tableau) update(out, in int, p, ratio float64) {
 		for c := range move {
 			if d := move[c] / p; d != 0 && (out >= t.n || c != int(t.place[out])) {
 				line := t.line(c)
-				for r, w := range rho {
-					line[r] -= float64(d * w)
-				}
+				add(line, rho, -d)
 				line[q] = d
 			}
 		}
@@ -592,8 +690,8 @@ func (t *tableau) update(out, in int, p, ratio float64) {
 			t.widen()
 			s = t.stride
 		}
-		for len(t.inverse) < (k+1)*s {
-			t.inverse = append(t.inverse, 0)
+		if more := (k+1)*s - len(t.inverse); more > 0 {
+			t.inverse = slices.Grow(t.inverse, more)[:(k+1)*s]
 		}
 		for c := range move {
 			t.inverse[c*s+k] = 0
@@ -608,10 +706,7 @@ func (t *tableau) update(out, in int, p, ratio float64) {
 		line[k] = 1 / p
 		for c, d := range move {
 			if d != 0 {
-				to := t.line(c)
-				for r, w := range line {
-					to[r] += float64(d * w)
-				}
+				add(t.line(c), line, d)
 			}
 		}
 		return
@@ -623,10 +718,7 @@ func (t *tableau) update(out, in int, p, ratio float64) {
 	}
 	for o, d := range move {
 		if o != c && d != 0 {
-			to := t.line(o)
-			for r, w := range line {
-				to[r] += float64(d * w)
-			}
+			add(t.line(o), line, d)
 		}
 	}
 	t.place[out], t.place[in], t.basic[c] = -1, int32(c), int32(in)
@@ -664,7 +756,7 @@ func (t *tableau) rebuild() {
 		for _, e := range t.columns[j] {
 			if r := t.row[e.row]; r >= 0 {
 				for c := range t.move {
-					t.move[c] -= float64(float64(t.unit[e.row]*float64(e.coef)) * t.inverse[c*t.stride+int(r)])
+					t.move[c] -= float64(e.a * t.inverse[c*t.stride+int(r)])
 				}
 			}
 		}
@@ -686,19 +778,14 @@ func (t *tableau) rebuild() {
 			}
 		}
 		if best < 0 { // the columns depend on each other: this one goes to a bound
-			t.at[j] = t.lo[j]
-			if t.cost[j] < 0 {
-				t.at[j] = t.hi[j]
-			}
+			t.rest(int(j), t.cost[j] < 0)
 			continue
 		}
 		t.rho = grow(t.rho, k)
 		clear(t.rho)
 		for e := t.from[best]; e < t.from[best+1]; e++ {
 			if c := t.place[t.col[e]]; c >= 0 {
-				for r, w := range t.line(int(c)) {
-					t.rho[r] += float64(t.coef[e] * w)
-				}
+				add(t.rho, t.line(int(c)), t.coef[e])
 			}
 		}
 		t.update(t.n+best, int(j), size, 0)
@@ -707,9 +794,7 @@ func (t *tableau) rebuild() {
 		t.dual[r] = 0
 	}
 	for c, j := range t.basic {
-		for r, w := range t.line(c) {
-			t.dual[r] += float64(float64(t.prices[j]) * w)
-		}
+		add(t.dual, t.line(c), float64(t.prices[j]))
 	}
 	for j, c := range t.prices {
 		t.cost[j] = float64(c)
@@ -727,7 +812,9 @@ func (t *tableau) rebuild() {
 // ray returns weights of the rows, none below 0, by which they cannot all be kept, after
 // optimize has found that impossible.
 func (t *tableau) ray() []float64 {
-	y := make([]float64, len(t.rows))
+	t.moved = grow(t.moved, len(t.rows))
+	y := t.moved
+	clear(y)
 	sign := 1.0
 	if !t.stuckUp {
 		sign = -1

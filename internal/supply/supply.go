@@ -258,7 +258,8 @@ type network struct {
 	parts  int
 	wanted float64
 	total  float64
-	supply []float64 // of each thing, by x
+	there  []float64 // of each thing, by x
+	supply []float64 // what is left of it
 	level  []int32
 	next   []int32
 	line   []int32
@@ -320,7 +321,7 @@ func (m *model) network() *network {
 		n.next[v]++
 	}
 	n.level, n.line = make([]int32, nodes), make([]int32, 0, nodes)
-	n.supply = make([]float64, len(m.Have))
+	n.there, n.supply = make([]float64, len(m.Have)), make([]float64, len(m.Have))
 	n.place = make([]int, len(m.program.Cost))
 	for j := range n.place {
 		n.place[j] = -1
@@ -368,8 +369,9 @@ func (n *network) set(x []float64) {
 		for _, h := range n.holders[a] {
 			sum += float64(float64(h.N) * x[h.Thing])
 		}
-		n.supply[a] = max(0, sum)
+		n.there[a] = max(0, sum)
 	}
+	copy(n.supply, n.there)
 	// What can go from v to its things, of most, and the arcs to them.
 	send := func(things []int, step int, most float64) float64 {
 		sent := 0.0
@@ -423,12 +425,8 @@ func (n *network) set(x []float64) {
 		n.total += sent
 		e = begin + 4*len(things)
 	}
-	for a, there := range n.Have {
-		sum := float64(there)
-		for _, h := range n.holders[a] {
-			sum += float64(float64(h.N) * x[h.Thing])
-		}
-		room(sum)
+	for a, there := range n.there {
+		room(there)
 		n.arcs[e-1].room = n.arcs[e-2].full - n.supply[a]
 		n.arcs[e-2].room = n.supply[a]
 	}
@@ -457,7 +455,7 @@ func (n *network) levels() bool {
 	clear(n.level)
 	n.level[0] = 1
 	n.line = append(n.line[:0], 0)
-	for k := 0; k < len(n.line); k++ {
+	for k := 0; k < len(n.line) && n.level[1] == 0; k++ {
 		v := n.line[k]
 		for _, e := range n.out[n.first[v]:n.first[v+1]] {
 			if a := &n.arcs[e]; a.room > drop && n.level[a.to] == 0 {
@@ -492,9 +490,9 @@ func (n *network) send(v int32, most float64) float64 {
 	return 0
 }
 
-// cuts returns the rows of the nodes that the source still reaches after the flow, one of each part.
+// cuts returns the rows of the nodes that the source still reaches after a flow that could not be more, one of
+// each part.
 func (n *network) cuts() []intprog.Row {
-	n.levels()
 	short := make([]bool, n.parts)
 	for _, e := range n.out[:n.first[1]] {
 		if a := &n.arcs[e]; a.room > drop {
