@@ -31,7 +31,7 @@ type Plan struct {
 	TakeDown []labor.Task     `json:"takeDown,omitempty"` // if the request has a day for it
 	Dates    []labor.Day      `json:"dates,omitempty"`    // what to do when
 	Quote    []labor.Option   `json:"quote,omitempty"`    // with a visit a day; a basis is for the house alone
-	Cartons  []labor.Carton   `json:"cartons,omitempty"`  // next year's stock by room; what did not hang is in "spares"
+	Cartons  []labor.Carton   `json:"cartons,omitempty"`  // next year's stock by room, the balls of a tree by size; what did not hang is in "spares"
 	Stock    []shopping.Lot   `json:"stock,omitempty"`    // owned next year; without a basket as planned
 }
 

@@ -26,7 +26,7 @@ type House struct {
 //
 //	circuit    120 V and 15 A, with nothing else on it
 //	rates      labor.StartingRates
-//	boxes      24 cells for balls of up to 2 1/2 in, 12 for 4 in, 4 for 8 in, and an open box of 24 pieces
+//	boxes      24 cells for balls of up to 2 1/2 in, 12 for 4 in, 4 for 8 in, and an open box of 24 pieces; larger ones are told
 //
 // Source: each package has its own; the circuit and the rates are from memory, the boxes a choice of this package.
 func CommonPractice() House {

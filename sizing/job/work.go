@@ -1,8 +1,10 @@
 package job
 
 import (
+	"cmp"
 	"errors"
 	"maps"
+	"slices"
 	"strings"
 
 	"example.com/fircone/sizing"
@@ -186,13 +188,54 @@ func (d *draft) things() []labor.Thing {
 	}
 	var list []labor.Thing
 	for i, room := range d.rooms {
-		list = append(list, d.taken(stock, i, room.name)...)
+		things := d.taken(stock, i, room.name)
+		if i < len(d.Trees) {
+			things = sized(things, d.Trees[i].Pieces)
+		}
+		list = append(list, things...)
 	}
 	for _, l := range d.Stock { // in their order
 		one, _ := single(l)
 		list = append(list, stock.take("spares", one, stock[one])...)
 	}
 	return merged(list)
+}
+
+// sized returns the things of a tree with the sizes of the ornaments as they hang, the largest first, where the stock does not say them.
+func sized(things []labor.Thing, pieces []shopping.Lot) []labor.Thing {
+	type ball struct {
+		color string
+		size  units.Length
+	}
+	hung := map[ball]int{}
+	var balls []ball
+	for _, p := range pieces {
+		b := ball{p.Item.Color, p.Item.Size}
+		if hung[b] == 0 && b.size > 0 {
+			balls = append(balls, b)
+		}
+		hung[b] += p.Quantity.Pieces
+	}
+	slices.SortStableFunc(balls, func(a, b ball) int { return cmp.Compare(b.size, a.size) })
+	for _, t := range things {
+		hung[ball{t.Item.Color, t.Item.Size}] -= t.Quantity.Pieces
+	}
+	var list []labor.Thing
+	for _, t := range things {
+		for _, b := range balls {
+			if n := min(t.Quantity.Pieces, hung[b]); t.Item.Kind == shopping.Ornament && t.Item.Size == 0 && t.Item.Color == b.color && n > 0 {
+				hung[b] -= n
+				t.Quantity.Pieces -= n
+				part := t
+				part.Item.Size, part.Quantity.Pieces = b.size, n
+				list = append(list, part)
+			}
+		}
+		if t.Quantity.Pieces > 0 || t.Quantity.Length > 0 {
+			list = append(list, t)
+		}
+	}
+	return list
 }
 
 // merged returns things with those that are alike in one, but for strings of lights.

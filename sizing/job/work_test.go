@@ -3,7 +3,9 @@ package job_test
 import (
 	"encoding/json"
 	"errors"
+	"maps"
 	"math/big"
+	"slices"
 	"strings"
 	"testing"
 
@@ -45,6 +47,84 @@ func packed(cartons []labor.Carton) []shopping.Lot {
 	return lots
 }
 
+// unsized returns lots without the sizes of ornaments, which the station's shop does not say.
+func unsized(lots []shopping.Lot) []shopping.Lot {
+	list := slices.Clone(lots)
+	for i := range list {
+		list[i].Item.Size = 0
+	}
+	return list
+}
+
+// fit checks that what hangs on the trees is in cartons by its size, each in a cell that takes it or told to be in none.
+func fit(t *testing.T, boxes []labor.Box, p job.Plan) {
+	t.Helper()
+	type ball struct {
+		room, color string
+		size        units.Length
+	}
+	count := map[ball]int{}
+	for _, tree := range p.Trees {
+		for _, x := range tree.Pieces {
+			if x.Item.Kind == shopping.Ornament && x.Item.Size > 0 {
+				count[ball{tree.Room, x.Item.Color, x.Item.Size}] += x.Quantity.Pieces
+			}
+		}
+	}
+	if len(count) == 0 {
+		t.Error("no ball has a size")
+	}
+	for _, c := range p.Cartons {
+		at := slices.IndexFunc(boxes, func(b labor.Box) bool { return b.Name == c.Box })
+		for _, x := range c.Things {
+			if x.Item.Kind == shopping.Ornament {
+				count[ball{x.Room, x.Item.Color, x.Item.Size}] -= x.Quantity.Pieces
+			}
+			if at >= 0 && boxes[at].Cell > 0 && x.Item.Size > boxes[at].Cell || at < 0 && !strings.Contains(c.Label, "no box takes it") {
+				t.Errorf("%v in %q, %s", x, c.Box, c.Label)
+			}
+		}
+	}
+	for b, n := range count {
+		if b.size > 0 && n != 0 {
+			t.Errorf("%d of %v are not packed", n, b)
+		}
+	}
+}
+
+// Balls go into cells that take them: those of a 60 ft tree, those that no box takes, and what is left of a color of which two broke.
+func TestWorkSizes(t *testing.T) {
+	r := job.Request{Stand: units.Must(labor.ParseDate("2026-11-28")), House: job.CommonPractice()}
+	r.Trees = []job.Tree{{Tree: sizing.Tree{Height: 25 * units.Foot}, Room: "square"}, {Tree: sizing.Tree{Height: 9 * units.Foot}, Room: "hall"}}
+	r.House.Boxes = r.House.Boxes[:2]
+	p, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	fit(t, r.House.Boxes, p)
+	if last := p.Cartons[len(p.Cartons)-1]; last.Box != "" || last.Things[0].Item.Size <= 4*units.Inch {
+		t.Errorf("last is %s", last.Label)
+	}
+	s := station(t)
+	crimson := shopping.Item{Kind: shopping.Ornament, Color: "crimson"}
+	s.Lost = []shopping.Lot{{Item: crimson, Quantity: shopping.Quantity{Pieces: 6}}}
+	if p, err = job.Make(s); err != nil {
+		t.Fatal(err)
+	}
+	left := map[units.Length]int{}
+	for _, c := range p.Cartons {
+		for _, x := range c.Things {
+			if x.Item.Color == "crimson" {
+				left[x.Item.Size] += x.Quantity.Pieces
+			}
+		}
+	}
+	// By hand: 37 crimson, 10 of 3 1/8 in and 19 of 2 in on the tall tree, 5 of 1 1/2 in, 3 on the mantel; what is there goes to the rooms in turn.
+	if want := map[units.Length]int{25 * units.Inch / 8: 10, 2 * units.Inch: 19, 3 * units.Inch / 2: 2}; !maps.Equal(left, want) {
+		t.Errorf("left are %v", left)
+	}
+}
+
 // The station's work: the cartons hold next year's stock and nothing else; what hung in a room is packed for it; the quote
 // is that of the formula in exact fractions, over the tasks and the basket of this plan.
 func TestWork(t *testing.T) {
@@ -53,7 +133,7 @@ func TestWork(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	have, in := counted(p.Stock), counted(packed(p.Cartons))
+	have, in := counted(p.Stock), counted(unsized(packed(p.Cartons)))
 	for l, n := range have {
 		if in[l] != n {
 			t.Errorf("%d of %v in cartons, %d owned", in[l], l, n)
@@ -73,6 +153,7 @@ func TestWork(t *testing.T) {
 			}
 		}
 	}
+	fit(t, r.House.Boxes, p)
 	hung := map[string]int{}
 	for _, tree := range p.Trees {
 		for _, x := range tree.Pieces {
@@ -255,7 +336,7 @@ func TestWorkLeftOut(t *testing.T) {
 			needs[l] += k
 		}
 	}
-	in := counted(packed(p.Cartons))
+	in := counted(unsized(packed(p.Cartons)))
 	for l, n := range needs {
 		if n > 0 && in[l] != n {
 			t.Errorf("%d of %v packed, %d planned", in[l], l, n)
