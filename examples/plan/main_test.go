@@ -222,7 +222,7 @@ func TestSheet(t *testing.T) {
 		}
 		last = i
 	}
-	for _, want := range []string{"45 W, limit 1440 W (80 % of a 15 A circuit)", "planned 27, budget allows"} {
+	for _, want := range []string{"45 W, limit 1440 W (80 % of a 15 A circuit)", "29 (planned 27): 19 of 2 in (2 types), 10 of 3 1/8 in"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("the sheet does not say %q", want)
 		}

@@ -251,37 +251,49 @@ func (s *sheet) heading(name string) {
 func (s *sheet) line(label string, column int, text string) {
 	if column < 0 { // a paragraph
 		column, text, label = 0, label, ""
-		s.b.WriteString("  ")
-	} else {
-		s.b.WriteString("  " + label + strings.Repeat(" ", max(1, column-utf8.RuneCountInString(label))))
 	}
-	at := 2 + max(column, utf8.RuneCountInString(label)+1)
-	for i, word := range strings.Fields(text) {
-		n := utf8.RuneCountInString(word)
-		switch {
-		case i == 0:
-		case at+1+n > sheetWidth:
-			s.b.WriteString("\n  " + strings.Repeat(" ", column))
-			at = 2 + column
-		default:
-			s.b.WriteByte(' ')
-			at++
-		}
-		s.b.WriteString(word)
-		at += n
+	gap := max(1, column-utf8.RuneCountInString(label))
+	switch {
+	case label == "":
+		gap = column
+	case text == "":
+		gap = 0
+	case column > labelWidth:
+		gap = max(2, gap)
 	}
-	s.b.WriteByte('\n')
+	s.b.WriteString("  " + label + strings.Repeat(" ", gap))
+	lines := wrapped(text, sheetWidth-2-column, sheetWidth-2-utf8.RuneCountInString(label)-gap)
+	s.b.WriteString(strings.Join(lines, "\n  "+strings.Repeat(" ", column)) + "\n")
 }
 
-// priced writes a line with an amount at its end.
-func (s *sheet) priced(text string, amount decimal.Decimal) {
-	cost := s.money(amount)
-	room := sheetWidth - 2 - utf8.RuneCountInString(text) - utf8.RuneCountInString(cost)
-	if room < 1 { // too long for one line
-		s.line("", 0, text)
-		text, room = "", sheetWidth-2-utf8.RuneCountInString(cost)
+// wrapped returns a text as lines of so many characters at most, the first of them of its own number.
+func wrapped(text string, width, first int) []string {
+	lines, room := []string{""}, first
+	for i, word := range strings.Fields(text) {
+		last := len(lines) - 1
+		switch n := utf8.RuneCountInString(word); {
+		case i == 0:
+			lines[0] = word
+			room -= n
+		case n < room:
+			lines[last] += " " + word
+			room -= n + 1
+		default:
+			lines = append(lines, word)
+			room = width - n
+		}
 	}
-	s.b.WriteString("  " + text + strings.Repeat(" ", room) + cost + "\n")
+	return lines
+}
+
+// priced writes a text that wraps after its mark, with an amount at the end of its last line.
+func (s *sheet) priced(mark, text string, amount decimal.Decimal) {
+	cost := s.money(amount)
+	width := sheetWidth - 2 - utf8.RuneCountInString(mark) - utf8.RuneCountInString(cost) - 1
+	indent := "  " + strings.Repeat(" ", utf8.RuneCountInString(mark))
+	lines := wrapped(text, width, width)
+	last := lines[len(lines)-1]
+	s.b.WriteString("  " + mark + strings.Join(lines, "\n"+indent) + strings.Repeat(" ", width+1-utf8.RuneCountInString(last)) + cost + "\n")
 }
 
 // buy lists what to buy, what is taken from the box, what is short, and what goes
@@ -296,54 +308,53 @@ func (s *sheet) buy(list shopping.List) {
 	default:
 		s.heading("To buy: the fullest trees for " + s.money(budget))
 	}
-	bought := 0
 	for _, p := range list.Purchases {
 		var order []string // what the packs hold, and the packs of each
 		packs, cost := map[string][]string{}, map[string]decimal.Decimal{}
 		for _, b := range p.Buys {
-			what := s.item(b.Offer.Item)
 			if len(b.Offer.Contents) > 0 {
-				what = s.lots(b.Offer.Contents)
+				s.priced("[ ] ", s.packs(b)+": "+s.lots(b.Offer.Contents)+" in each", b.Cost)
+				continue
 			}
+			what := s.item(b.Offer.Item)
 			if packs[what] == nil {
 				order = append(order, what)
 			}
-			text := strconv.Itoa(b.Packs) + " x " + b.Offer.Name + " at " + s.money(b.Offer.Price)
-			if b.Offer.Store != "" {
-				text += ", " + b.Offer.Store
-			}
-			packs[what], cost[what] = append(packs[what], text), cost[what].Add(b.Cost)
-			bought++
+			packs[what], cost[what] = append(packs[what], s.packs(b)), cost[what].Add(b.Cost)
 		}
 		for _, what := range order {
-			s.priced("[ ] "+what+": "+strings.Join(packs[what], ", "), cost[what])
+			s.priced("[ ] ", what+": "+strings.Join(packs[what], ", ")+s.weak(p), cost[what])
 		}
 	}
+	total := list.Total
 	for _, b := range list.Bills {
 		if !b.Delivery.IsZero() {
-			s.priced("    delivery, "+b.Store, b.Delivery)
+			s.priced("    ", "delivery, "+b.Store, b.Delivery)
 		}
-		if !b.Tax.IsZero() {
-			s.priced("    tax, "+b.Store, b.Tax)
+		if tax := b.Tax.Round(int32(s.request.House.Rates.Places)); !b.Tax.IsZero() { // as a till has it
+			total = total.Sub(b.Tax).Add(tax)
+			s.priced("    ", "tax, "+b.Store, tax)
 		}
 	}
-	if bought == 0 {
+	if !slices.ContainsFunc(list.Purchases, func(p shopping.Purchase) bool { return len(p.Buys) > 0 }) {
 		s.line("nothing", 0, "")
 	}
-	s.priced("    total", list.Total)
-	var owned []string
-	for _, p := range list.Purchases {
-		if p.Owned != (shopping.Quantity{}) {
-			owned = append(owned, s.lot(p.Shares[0].Item, p.Owned))
-		}
-	}
-	var also []string
-	if len(owned) > 0 {
-		also = append(also, "From stock: "+listed(owned)+".")
-	}
+	s.priced("    ", "total", total)
+	var also, spare []string
 	var left []shopping.Lot
 	for _, p := range list.Purchases {
+		for _, share := range p.Shares {
+			if share.Spare && share.Gets != (shopping.Quantity{}) {
+				spare = append(spare, s.lot(share.Item, share.Gets))
+			}
+		}
 		left = append(left, p.Left...)
+	}
+	if owned := s.stock(list); len(owned) > 0 {
+		also = append(also, "From stock: "+listed(owned)+".")
+	}
+	if len(spare) > 0 {
+		also = append(also, "Spares, for what breaks: "+listed(spare)+".")
 	}
 	if len(left) > 0 {
 		also = append(also, "Left over, back into the box: "+s.lots(left)+".")
@@ -352,6 +363,158 @@ func (s *sheet) buy(list shopping.List) {
 		s.line(strings.Join(also, " "), -1, "")
 	}
 	s.short(list)
+}
+
+// packs says how many packs of an offer are bought, at which price and where: "4 x box of 5 at 7.00 (3 for 14.00)".
+func (s *sheet) packs(b shopping.Buy) string {
+	text := strconv.Itoa(b.Packs) + " x " + b.Offer.Name + " at " + s.money(b.Offer.Price)
+	var notes []string
+	if !b.Cost.Equal(b.Offer.Price.Mul(decimal.NewFromInt(int64(b.Packs)))) {
+		for _, d := range b.Offer.Deals {
+			switch {
+			case d.Packs > 0 && d.Packs <= b.Packs:
+				notes = append(notes, strconv.Itoa(d.Packs)+" for "+s.money(d.Price))
+			case d.From > 0 && d.From <= b.Packs:
+				notes = append(notes, s.money(d.Price)+" each from "+strconv.Itoa(d.From)+" on")
+			}
+		}
+	}
+	if b.Offer.Store != "" {
+		notes = append(notes, b.Offer.Store)
+	}
+	if notes != nil {
+		text += " (" + strings.Join(notes, "; ") + ")"
+	}
+	return text
+}
+
+// weak says of hooks in which rooms they carry too much.
+func (s *sheet) weak(p shopping.Purchase) string {
+	var rooms []string
+	for _, m := range s.plan.Mantels {
+		for _, l := range m.Loads {
+			over := slices.ContainsFunc(l.Hooks, func(h mantel.HookLoad) bool { return h.Total > l.Working })
+			if over && !slices.Contains(rooms, m.Room) {
+				rooms = append(rooms, m.Room)
+			}
+		}
+	}
+	if rooms == nil || p.Shares[0].Item.Kind != shopping.Hook {
+		return ""
+	}
+	return "; TOO WEAK, see there before you buy: " + listing(rooms)
+}
+
+// A piece is what is taken from a shelf or a box at once: a thing, a strand or a string of lights.
+type piece struct {
+	item  shopping.Item
+	one   shopping.Quantity // of one of them
+	count int
+}
+
+// pieces returns so many lots as pieces.
+func pieces(lot shopping.Lot, times int) piece {
+	p := piece{item: lot.Item, one: shopping.Quantity{Pieces: 1, Length: lot.Quantity.Length}, count: times * lot.Quantity.Pieces}
+	switch {
+	case lot.Item.Kind == shopping.Light:
+		p.one, p.count = lot.Quantity, times
+	case lot.Quantity.Length > 0:
+		p.one.Pieces, p.count = 0, times*max(1, lot.Quantity.Pieces)
+	}
+	return p
+}
+
+// stock says what is taken from what is owned, item by item: "5 forest green ornaments", or "15 of 50 wire ties" where the rest is left.
+func (s *sheet) stock(list shopping.List) []string {
+	var owned []piece
+	add := func(list *[]piece, p piece) {
+		for i := range *list {
+			if o := &(*list)[i]; o.item == p.item && o.one == p.one {
+				o.count += p.count
+				return
+			}
+		}
+		*list = append(*list, p)
+	}
+	if s.plan.Box != nil {
+		for i, swatch := range s.request.Colors {
+			lot := shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Color: swatch.Name}}
+			lot.Quantity.Pieces = s.plan.Box.Kept[i]
+			add(&owned, pieces(lot, 1))
+		}
+	}
+	for _, lot := range s.request.Shop.Owned {
+		add(&owned, pieces(lot, 1))
+	}
+	var other []piece // bought, less what is left
+	for _, p := range list.Purchases {
+		for _, b := range p.Buys {
+			for _, lot := range b.Offer.Contents {
+				add(&other, pieces(lot, b.Packs))
+			}
+			if len(b.Offer.Contents) == 0 {
+				add(&other, pieces(shopping.Lot{Item: b.Offer.Item, Quantity: b.Offer.Pack}, b.Packs))
+			}
+		}
+		for _, lot := range p.Left {
+			add(&other, pieces(lot, -1))
+		}
+	}
+	var texts []string
+	for _, o := range owned {
+		used := 0
+		switch at := slices.IndexFunc(other, func(b piece) bool { return b.item == o.item && b.one == o.one }); {
+		case !slices.ContainsFunc(list.Purchases, func(p shopping.Purchase) bool { return p.Owned != (shopping.Quantity{}) && wants(p, o.item) }):
+		case o.one.Length > 0: // strands may be cut
+			for _, p := range list.Purchases {
+				for _, c := range p.Cuts {
+					if c.Offer == "" && c.Roll == o.one.Length && wants(p, o.item) {
+						used += c.Rolls
+					}
+				}
+			}
+		case at >= 0:
+			used = o.count + min(0, other[at].count)
+		default:
+			used = o.count
+		}
+		if used == 0 {
+			continue
+		}
+		all := ""
+		if used < o.count {
+			all = strconv.Itoa(o.count)
+		}
+		texts = append(texts, s.amount(o, used, all))
+	}
+	return texts
+}
+
+// amount says that so many pieces are taken, of all if that is not empty.
+func (s *sheet) amount(p piece, used int, all string) string {
+	if p.one.Length == 0 && p.item.Kind != shopping.Light {
+		if all == "" {
+			return s.lot(p.item, shopping.Quantity{Pieces: used})
+		}
+		return strconv.Itoa(used) + " of " + s.lot(p.item, shopping.Quantity{Pieces: p.count})
+	}
+	one := s.lot(p.item, p.one)
+	if all != "" {
+		return strconv.Itoa(used) + " of " + all + " x " + one
+	}
+	if used > 1 {
+		return strconv.Itoa(used) + " x " + one
+	}
+	return one
+}
+
+// wants reports whether an item serves a need of a purchase.
+func wants(p shopping.Purchase, i shopping.Item) bool {
+	return slices.ContainsFunc(p.Shares, func(share shopping.Share) bool {
+		n := share.Item
+		return n.Kind == i.Kind && (n.Color == "" || n.Color == i.Color) && (n.Type == "" || n.Type == i.Type) &&
+			(n.Size == 0 || n.Size <= i.Size && i.Size <= max(n.Size, share.MaxSize))
+	})
 }
 
 // short lists what is missing, item by item, with the rooms that miss it.
@@ -461,6 +624,7 @@ type get struct {
 	shopping.Need
 	gets     shopping.Quantity
 	replaced shopping.Quantity // by others
+	parts    []shopping.Lot    // which things, where the need leaves that open
 	cuts     []string
 }
 
@@ -471,7 +635,7 @@ func (g get) instead() bool { return strings.HasPrefix(g.Basis, "instead of ") }
 func (s *sheet) gets(shares []shopping.Share) []get {
 	var list []get
 	for _, n := range shares {
-		g := get{Need: n.Need, gets: n.Gets, replaced: n.Replaced}
+		g := get{Need: n.Need, gets: n.Gets, replaced: n.Replaced, parts: n.Parts}
 		if s.plan.Basket != nil {
 			for _, p := range s.plan.Basket.Purchases {
 				for _, c := range p.Cuts {
@@ -490,9 +654,9 @@ func (s *sheet) gets(shares []shopping.Share) []get {
 
 // cut says what a room gets of a strand.
 func (s *sheet) cut(c shopping.Cut, piece shopping.Need) string {
-	roll := s.length(c.Roll) + " strand"
+	own, roll := "a ", s.length(c.Roll)+" strand"
 	if c.Offer == "" {
-		roll = "your own " + roll
+		own, roll = "", "your own "+roll
 	}
 	if piece.Quantity.Length == c.Roll {
 		return strconv.Itoa(c.Rolls*max(1, piece.Quantity.Pieces)) + " x " + roll
@@ -501,10 +665,10 @@ func (s *sheet) cut(c shopping.Cut, piece shopping.Need) string {
 	if n := c.Rolls * max(1, piece.Quantity.Pieces); n > 1 {
 		return strconv.Itoa(n) + " x " + length + " off " + strconv.Itoa(c.Rolls) + " x " + roll
 	}
-	return length + " off a " + roll
+	return length + " off " + own + roll
 }
 
-// told says how much there is of a need, "81 ft" or "planned 27, budget allows 33".
+// told says how much there is of a need, "81 ft" or "29 (planned 27)".
 func (s *sheet) told(g get) string {
 	planned, gets := s.quantity(g.Quantity), s.quantity(g.gets)
 	switch {
@@ -517,7 +681,7 @@ func (s *sheet) told(g get) string {
 	case g.gets == (shopping.Quantity{}):
 		return "planned " + planned + ", none to be had"
 	case g.gets.Pieces > g.Quantity.Pieces && g.gets.Length == 0:
-		return "planned " + planned + ", budget allows " + gets
+		return gets + " (planned " + planned + ")" // as the budget allows
 	case g.gets.Pieces >= g.Open.Min && g.Open.Max > 0:
 		return "planned " + planned + ", " + gets + " will do"
 	}
@@ -686,9 +850,11 @@ func (s *sheet) top(t job.TreePlan) string {
 // balls writes the ornaments: how many of each color, and of which sizes they are.
 func (s *sheet) balls(needs []get, t job.TreePlan) {
 	total, least, most := 0, t.Types*t.Each.Min, t.Types*t.Each.Max
+	types := map[shopping.Item]bool{}
 	for _, p := range t.Pieces {
 		if p.Item.Kind == shopping.Ornament {
 			total += p.Quantity.Pieces
+			types[p.Item] = true
 		}
 	}
 	if t.Planned[shopping.Ornament].Pieces == 0 {
@@ -698,7 +864,11 @@ func (s *sheet) balls(needs []get, t job.TreePlan) {
 	if total < least {
 		text += ", too few"
 	}
-	text += ": " + say(t.Types, "type") + ", " + t.Each.String() + " of each (" +
+	kinds := say(t.Types, "type")
+	if len(types) < t.Types {
+		kinds += " planned, fewer to be had"
+	}
+	text += ": " + kinds + ", " + t.Each.String() + " of each (" +
 		strconv.Itoa(least) + " to " + strconv.Itoa(most) + " will do)"
 	for _, g := range needs {
 		if g.Item.Kind != shopping.Ornament {
@@ -724,6 +894,7 @@ func (s *sheet) balls(needs []get, t job.TreePlan) {
 			others[g.Item.Color] += g.gets.Pieces
 		}
 	}
+	hung := slices.Clone(t.Pieces) // those that no line has told yet
 	for _, g := range needs {
 		if g.Item.Kind != shopping.Ornament || g.instead() && others[g.Item.Color] == 0 {
 			continue
@@ -735,40 +906,91 @@ func (s *sheet) balls(needs []get, t job.TreePlan) {
 		if g.Item.Size > 0 {
 			color += ", " + s.length(g.Item.Size)
 		}
-		text := s.told(g)
+		text, n := s.told(g), g.gets.Pieces
 		if g.instead() {
 			color += ", others"
-			text = strconv.Itoa(others[g.Item.Color])
+			n = others[g.Item.Color]
+			text = strconv.Itoa(n)
 			others[g.Item.Color] = 0
 		}
-		if g.Item.Size == 0 {
-			text += s.sizes(t.Pieces, g.Item.Color)
-		}
-		s.line("  "+color, labelWidth+1, text)
+		s.line("  "+color, labelWidth+1, text+s.which(taken(hung, g, n), g.Item.Size > 0, g.instead()))
 		s.reason(g.Need)
 	}
 }
 
-// sizes says how many there are of which size of a color.
-func (s *sheet) sizes(pieces []shopping.Lot, color string) string {
-	var order []units.Length
-	count := map[units.Length]int{}
-	for _, p := range pieces {
-		if p.Item.Kind == shopping.Ornament && p.Item.Color == color && p.Item.Size > 0 {
-			if count[p.Item.Size] == 0 {
-				order = append(order, p.Item.Size)
-			}
-			count[p.Item.Size] += p.Quantity.Pieces
+// taken takes n pieces of the color of a get, and of its size if it has one, from what hangs in a room.
+func taken(hung []shopping.Lot, g get, n int) []shopping.Lot {
+	var list []shopping.Lot
+	for i := range hung {
+		p := &hung[i]
+		k := min(n, p.Quantity.Pieces)
+		if p.Item.Kind != shopping.Ornament || p.Item.Color != g.Item.Color || g.Item.Size > 0 && !g.serves(p.Item) || k == 0 {
+			continue
 		}
+		list = append(list, shopping.Lot{Item: p.Item, Quantity: shopping.Quantity{Pieces: k}})
+		p.Quantity.Pieces -= k
+		n -= k
 	}
-	var texts []string
-	for _, size := range order {
-		texts = append(texts, strconv.Itoa(count[size])+" of "+s.length(size))
+	return list
+}
+
+// serves reports whether an item has a size that the need takes.
+func (g get) serves(i shopping.Item) bool {
+	return i.Size >= g.Item.Size && i.Size <= max(g.Item.Size, g.MaxSize)
+}
+
+// which says how many there are of which size, and of which types. Where one size is asked for only the types are said; of
+// others in their place it is not known how many types without a name they are.
+func (s *sheet) which(pieces []shopping.Lot, sized, others bool) string {
+	type sort struct {
+		size  units.Length
+		named string // empty where the shelves have no types
 	}
-	if len(texts) == 0 {
+	var order []sort
+	count, types := map[sort]int{}, map[sort]int{}
+	for _, p := range pieces {
+		key := sort{size: p.Item.Size, named: p.Item.Type}
+		if numbered(p.Item.Type) {
+			key.named = ""
+		}
+		if count[key] == 0 {
+			order = append(order, key)
+		}
+		count[key] += p.Quantity.Pieces
+		types[key]++
+	}
+	plain := len(order) == 1 && order[0].named == ""
+	if len(order) == 0 || plain && (sized || order[0].size == 0) {
 		return ""
 	}
+	if len(order) == 1 && sized {
+		return " (" + order[0].named + ")"
+	}
+	var texts []string
+	for _, key := range order {
+		text := strconv.Itoa(count[key])
+		switch {
+		case key.size > 0 && !sized:
+			text += " of " + s.length(key.size)
+		case key.size == 0:
+			text += " of no stated size"
+		}
+		switch {
+		case key.named != "":
+			text += " (" + key.named + ")"
+		case types[key] > 1 && !others:
+			text += " (" + say(types[key], "type") + ")"
+		}
+		texts = append(texts, text)
+	}
 	return ": " + strings.Join(texts, ", ")
+}
+
+// numbered reports whether a type is a number of the plan's own, as "ball 2": the shelves tell none.
+func numbered(name string) bool {
+	number, found := strings.CutPrefix(name, "ball ")
+	_, err := strconv.Atoi(number)
+	return found && err == nil
 }
 
 // mantel writes the page of a mantel, in the order of work.

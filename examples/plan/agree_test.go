@@ -1,0 +1,269 @@
+package main
+
+import (
+	"encoding/json"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/shopspring/decimal"
+)
+
+// A jsonPlan is what the test reads of a plan.
+type jsonPlan struct {
+	Trees []struct {
+		Shares []jsonShare
+		Pieces []jsonLot
+	}
+	Basket *struct {
+		Total     decimal.Decimal
+		Purchases []struct {
+			Shares []jsonShare
+			Buys   []struct {
+				Offer struct {
+					Item     string
+					Name     string
+					Pack     any
+					Contents []jsonLot
+				}
+				Packs int
+				Cost  decimal.Decimal
+			}
+			Left []jsonLot
+		}
+		Bills []struct{ Tax decimal.Decimal }
+	}
+}
+
+type jsonShare struct {
+	Item string
+	Gets any
+}
+
+type jsonLot struct {
+	Item     string
+	Quantity any
+}
+
+// ornament returns the color of an ornament.
+func ornament(item string) (color string, is bool) {
+	name, _, _ := strings.Cut(item, ", ")
+	if name == "ornaments" {
+		return "", true
+	}
+	return strings.CutSuffix(name, " ornaments")
+}
+
+// tally adds a number to a color.
+func tally(to map[string]int, item string, quantity any, times int) {
+	n, counted := quantity.(float64)
+	if color, is := ornament(item); is && counted {
+		to[color] += int(n) * times
+	}
+}
+
+// entries returns the lines of a section, each with what wraps below it in a column, up to an amount of money.
+func entries(section string, column int) []string {
+	var list []string
+	for line := range strings.Lines(section) {
+		line = strings.TrimSuffix(line, "\n")
+		if indent := strings.Repeat(" ", column); len(list) > 0 && !amount.MatchString(list[len(list)-1]) && strings.HasPrefix(line, indent) && !strings.HasPrefix(line[column:], " ") {
+			list[len(list)-1] += " " + strings.TrimPrefix(line, indent)
+			continue
+		}
+		list = append(list, line)
+	}
+	return list
+}
+
+var (
+	inAll    = regexp.MustCompile(`^  ornaments +(\d+) in all`)
+	ofColor  = regexp.MustCompile(`^    (.+?)  +(.+)$`)
+	has      = regexp.MustCompile(`^(?:planned \d+, (?:only )?)?(none|\d+)\b( others in their place)?`)
+	priced   = regexp.MustCompile(`^  (\[ \]|   ) (.*?) +(\d+\.\d\d)$`)
+	bought   = regexp.MustCompile(`(\d+) x ([^:;]+?) at (\d+\.\d\d)( \([^)]*(?: for | from )[^)]*\))?`)
+	amount   = regexp.MustCompile(`\d\.\d\d$`)
+	counting = regexp.MustCompile(`(\d+)(?: of (\d+))? ([a-z][a-z ]*)`)
+)
+
+// number is what a text says, or zero for none.
+func number(text string) int {
+	n, _ := strconv.Atoi(text)
+	return n
+}
+
+// What the sheet prints adds up, and is what the plan has: ornaments tree by tree and color by color, the packs bought and what
+// they cost, and what comes from stock and goes back.
+func TestSheetAgreesWithPlan(t *testing.T) {
+	files, err := filepath.Glob("testdata/*.json")
+	if err != nil || len(files) < 9 {
+		t.Fatal(files, err)
+	}
+	calls := [][]string{nil, {"-budget", "90.00"}, {"-budget", "0"}, {"-units", "metric"}, {"-request", "demo/station.json"}}
+	for _, f := range files {
+		calls = append(calls, []string{"-request", f})
+	}
+	for _, args := range calls {
+		text, stderr, status := call(args...)
+		data, _, _ := call(append(args, "-json")...)
+		var p jsonPlan
+		if err := json.Unmarshal([]byte(data), &p); err != nil || status != 0 {
+			t.Fatalf("%q: status %d, %s, %v", args, status, stderr, err)
+		}
+		complain := func(format string, values ...any) { t.Helper(); t.Errorf("%q: "+format, append([]any{args}, values...)...) }
+		trees := 0
+		for section := range strings.SplitSeq(text, "\n\n") {
+			if head, _, _ := strings.Cut(section, "\n"); strings.Contains(head, ": tree, ") {
+				ornaments(entries(section, 16), p.Trees[trees].Pieces, p.Trees[trees].Shares, complain)
+				trees++
+			}
+		}
+		if trees != len(p.Trees) {
+			complain("%d trees, want %d", trees, len(p.Trees))
+		}
+		if p.Basket != nil {
+			basket(text, p, complain)
+		}
+	}
+}
+
+// ornaments compares what the page of a tree says of them.
+func ornaments(lines []string, pieces []jsonLot, shares []jsonShare, complain func(string, ...any)) {
+	printed, hung, given := map[string]int{}, map[string]int{}, map[string]int{}
+	all, sum := 0, 0
+	for i, line := range lines {
+		if m := inAll.FindStringSubmatch(line); m != nil {
+			all = number(m[1])
+			lines = lines[i+1:]
+			break
+		}
+	}
+	for _, line := range lines {
+		m := ofColor.FindStringSubmatch(line)
+		if m == nil {
+			continue
+		}
+		color, _, _ := strings.Cut(m[1], ", ")
+		if color == "any color" {
+			color = ""
+		}
+		n := 0
+		if h := has.FindStringSubmatch(m[2]); h != nil && h[2] == "" {
+			n = number(h[1])
+		}
+		printed[color] += n
+		sum += n
+		if _, parts, found := strings.Cut(m[2], ": "); found {
+			for part := range strings.SplitSeq(parts, ", ") {
+				count, _, _ := strings.Cut(part, " ")
+				n -= number(count)
+			}
+			if n != 0 {
+				complain("the parts miss the count by %d: %s", n, line)
+			}
+		}
+	}
+	for _, p := range pieces {
+		tally(hung, p.Item, p.Quantity, 1)
+	}
+	total := 0
+	for _, share := range shares {
+		tally(given, share.Item, share.Gets, 1)
+	}
+	for color, n := range hung {
+		total += n
+		if printed[color] != n || given[color] != n {
+			complain("%d of %q on the sheet, %d in the pieces of the plan, %d in its shares", printed[color], color, n, given[color])
+		}
+	}
+	if all != total || sum != total {
+		complain("%d in all, %d in the lines, want %d", all, sum, total)
+	}
+}
+
+// basket compares what is bought, what comes from stock and what is left.
+func basket(text string, p jsonPlan, complain func(string, ...any)) {
+	section, _, _ := strings.Cut(text, "\n\n")
+	sum, total := decimal.Decimal{}, decimal.Decimal{}
+	packs := map[string]int{}
+	for _, line := range entries(section, 6) {
+		m := priced.FindStringSubmatch(line)
+		if m == nil {
+			continue
+		}
+		amount := decimal.RequireFromString(m[3])
+		if strings.HasPrefix(m[2], "total") {
+			total = amount
+			continue
+		}
+		sum = sum.Add(amount)
+		cost, deal := decimal.Decimal{}, false
+		for _, b := range bought.FindAllStringSubmatch(m[2], -1) {
+			packs[b[2]] += number(b[1])
+			cost = cost.Add(decimal.RequireFromString(b[3]).Mul(decimal.NewFromInt(int64(number(b[1])))))
+			deal = deal || b[4] != ""
+		}
+		if m[1] == "[ ]" && !deal && !cost.Equal(amount) {
+			complain("comes to %v: %s", cost, line)
+		}
+	}
+	taxes := decimal.New(1, -2).Mul(decimal.NewFromInt(int64(len(p.Basket.Bills)))) // each is rounded
+	if !sum.Equal(total) || total.Sub(p.Basket.Total).Abs().GreaterThan(taxes) {
+		complain("the lines come to %v, the total is %v, and %v in the plan", sum, total, p.Basket.Total)
+	}
+	gets, buys, left := map[string]int{}, map[string]int{}, map[string]int{}
+	for _, purchase := range p.Basket.Purchases {
+		for _, share := range purchase.Shares {
+			tally(gets, share.Item, share.Gets, 1)
+		}
+		for _, lot := range purchase.Left {
+			tally(left, lot.Item, lot.Quantity, 1)
+		}
+		for _, b := range purchase.Buys {
+			packs[b.Offer.Name] -= b.Packs
+			tally(buys, b.Offer.Item, b.Offer.Pack, b.Packs)
+			for _, lot := range b.Offer.Contents {
+				tally(buys, lot.Item, lot.Quantity, b.Packs)
+			}
+		}
+	}
+	for name, n := range packs {
+		if n != 0 {
+			complain("%+d of %q on the sheet", n, name)
+		}
+	}
+	list := strings.Join(strings.Fields(section), " ")
+	part := func(head string) string {
+		_, rest, _ := strings.Cut(list, head)
+		for _, next := range []string{" SHORT,", ". Left over, ", ". Spares, "} {
+			rest, _, _ = strings.Cut(rest, next)
+		}
+		return rest
+	}
+	stock, back := part("From stock: "), part("Left over, back into the box: ")
+	used, unused := colors(stock, gets)
+	back2, _ := colors(back, gets)
+	for color, n := range gets {
+		if used[color]+buys[color]+unused[color] != n+left[color] || back2[color] != left[color] {
+			complain("%s: %d from stock and %d bought for %d; left %d on the sheet, %d in the plan, %d of them stayed in the box", color, used[color], buys[color], n, back2[color], left[color], unused[color])
+		}
+	}
+}
+
+// colors returns how many ornaments of each color a list names, and how many are not used of those it names them from.
+func colors(list string, known map[string]int) (used, unused map[string]int) {
+	used, unused = map[string]int{}, map[string]int{}
+	for _, m := range counting.FindAllStringSubmatch(list, -1) {
+		color := strings.TrimSpace(strings.TrimSuffix(strings.TrimSuffix(strings.TrimSpace(m[3]), "s"), "ornament"))
+		if _, is := known[color]; !is || color == "" {
+			continue
+		}
+		used[color] += number(m[1])
+		if m[2] != "" {
+			unused[color] += number(m[2]) - number(m[1])
+		}
+	}
+	return used, unused
+}
