@@ -112,7 +112,10 @@ func TestSheetAgreesWithPlan(t *testing.T) {
 		if err := json.Unmarshal([]byte(data), &p); err != nil || status != 0 {
 			t.Fatalf("%q: status %d, %s, %v", args, status, stderr, err)
 		}
-		complain := func(format string, values ...any) { t.Helper(); t.Errorf("%q: "+format, append([]any{args}, values...)...) }
+		complain := func(format string, values ...any) {
+			t.Helper()
+			t.Errorf("%q: "+format, append([]any{args}, values...)...)
+		}
 		trees := 0
 		for section := range strings.SplitSeq(text, "\n\n") {
 			if head, _, _ := strings.Cut(section, "\n"); strings.Contains(head, ": tree, ") {
