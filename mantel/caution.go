@@ -10,13 +10,25 @@ const (
 	geometry = "geometry: what was measured"
 )
 
-// The cautions of this package. Their texts carry no figure of the job, except where
+// candles and weigh return the cautions that have figures, in a style.
+func candles(style units.Style) units.Caution {
+	return units.Caution{Code: "candles", Text: "use battery candles only on a dressed shelf: an open flame stays " + showUp(fromFlame, style) + " from what can burn", Source: tips}
+}
+
+func weigh(style units.Style) units.Caution {
+	c := units.Caution{Code: "weigh yours", Text: "weigh yours, dressed, and wet if fresh: thin artificial garland is 2 to 4 oz a foot, full 6 to 10, fresh 8 to 16", Source: memory}
+	if style == units.InMetric { // 1 oz a foot is 93.01 g a meter
+		c.Text = "weigh yours, dressed, and wet if fresh: thin artificial garland is 190 to 370 g a meter, full 560 to 930, fresh 740 to 1490"
+	}
+	return c
+}
+
+// The other cautions of this package. Their texts carry no figure of the job, except where
 // one is added.
 var (
 	cautionTakeDown = units.Caution{Code: "take down before a fire", Text: "take the garland and the stockings down before a fire is lit", Source: tips}
 	cautionNotTrim  = units.Caution{Code: "not trim", Text: "a hanging garland is not trim: meeting the figures of a code does not make it safe", Source: trim}
 	cautionLocal    = units.Caution{Code: "local code", Text: "local code and the maker of the fireplace decide", Source: commonPractice}
-	cautionCandles  = units.Caution{Code: "candles", Text: "use battery candles only on a dressed shelf: an open flame stays 3 ft from what can burn", Source: tips}
 	cautionDry      = units.Caution{Code: "dry greens", Text: "fresh greens dry out in days over a hearth: mist them, and throw them out when needles fall", Source: commonPractice}
 	cautionBerries  = units.Caution{Code: "berries", Text: "holly, mistletoe and yew are poisonous: keep their berries from children and pets, or use artificial ones", Source: memory}
 	cautionPeople   = units.Caution{Code: "reach", Text: "keep ends, ribbon, bells and cords out of the way of feet, children and pets", Source: commonPractice}
@@ -34,7 +46,6 @@ var (
 	cautionHookLabel = units.Caution{Code: "hook label", Text: "follow the label of the hook for the surface, the weight and the waiting time; a rating is for a clean, sound surface", Source: memory}
 	cautionHookHeat  = units.Caution{Code: "hook heat", Text: "heat and dust weaken adhesive: do not trust an adhesive hook over a fireplace that is used", Source: memory}
 	cautionHookShare = units.Caution{Code: "hooks side by side", Text: "hooks side by side share a load only as far as they are pulled alike: use a stronger hook, not more of the same", Source: "statics"}
-	cautionWeigh     = units.Caution{Code: "weigh yours", Text: "weigh yours, dressed, and wet if fresh: thin artificial garland is 2 to 4 oz a foot, full 6 to 10, fresh 8 to 16", Source: memory}
 	cautionHalfHung  = units.Caution{Code: "half hung", Text: "while the garland goes up, a hook with a swag on one side carries the whole level pull of that side", Source: "statics"}
 
 	cautionLowShelf = units.Caution{Code: "low shelf", Text: "the shelf is too low for the ends that the rule asks for", Source: ownFigure}

@@ -57,19 +57,19 @@ type Clearance struct {
 // String returns a text such as "swag 2: distance from the opening 4 in, at least 6 in (IRC
 // R1001.11 exception 4, 2018)", rounded so that what falls short reads so.
 func (c Clearance) String() string {
-	text, limit := "", "at most "+showDown(c.Allowed)
+	text, limit := "", "at most "+showDown(c.Allowed, units.InFeetInches)
 	switch {
 	case c == Clearance{}:
 		return unchecked
 	case c.AtLeast:
-		limit = "at least " + showUp(c.Allowed)
+		limit = "at least " + showUp(c.Allowed, units.InFeetInches)
 	case c.Allowed == 0:
 		limit = "nothing"
 	}
 	if c.Place != "" {
-		measured := showUp(c.Measured)
+		measured := showUp(c.Measured, units.InFeetInches)
 		if c.AtLeast {
-			measured = showDown(c.Measured)
+			measured = showDown(c.Measured, units.InFeetInches)
 		}
 		text = c.Place + ": " + c.Measure + " " + measured + ", "
 	}
@@ -169,10 +169,11 @@ func (c Clearances) String() string {
 //	* a drop beside it
 //
 // What stands out is the depth of the shelf and half the thickness, since the garland hangs
-// at its front edge. All of it is a caution: nothing is changed to meet it.
+// at its front edge. All of it is a caution: nothing is changed to meet it. Texts have their
+// figures in a style.
 //
 // Source: see the package.
-func (m Mantel) Clearances(hanging Hanging) (Clearances, error) {
+func (m Mantel) Clearances(hanging Hanging, style units.Style) (Clearances, error) {
 	h := hanging
 	if err := m.checkHanging("Mantel.Clearances", "", "/hanging", h); err != nil {
 		return Clearances{}, err
@@ -203,7 +204,7 @@ func (m Mantel) Clearances(hanging Hanging) (Clearances, error) {
 		}
 		c.add(m, "ribbon", m.fromZone(along, h.Fall), h.Fall, around)
 	}
-	c.finish(m, h.Thickness)
+	c.finish(m, h.Thickness, style)
 	return c, nil
 }
 
@@ -254,7 +255,7 @@ func (c *Clearances) judge(m Mantel, place string, d units.Length, beside bool, 
 }
 
 // finish puts the worst first, and adds the cautions.
-func (c *Clearances) finish(m Mantel, thickness units.Length) {
+func (c *Clearances) finish(m Mantel, thickness units.Length, style units.Style) {
 	rank := map[string]int{measureNear: 0, measureOut: 1, measureHearth: 2}
 	slices.SortStableFunc(c.Violations, func(a, b Clearance) int {
 		if a.Measure != b.Measure {
@@ -265,7 +266,7 @@ func (c *Clearances) finish(m Mantel, thickness units.Length) {
 		}
 		return cmp.Compare(b.Measured-b.Allowed, a.Measured-a.Allowed)
 	})
-	c.Cautions = append(c.Cautions, cautionTakeDown, cautionNotTrim, cautionLocal, cautionCandles, cautionDry, cautionBerries, cautionPeople, cautionHangers)
+	c.Cautions = append(c.Cautions, cautionTakeDown, cautionNotTrim, cautionLocal, candles(style), cautionDry, cautionBerries, cautionPeople, cautionHangers)
 	if m.Opening == (Rectangle{}) {
 		c.Cautions = append(c.Cautions, cautionNoOpening)
 	} else if m.Depth == 0 {

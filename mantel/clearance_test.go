@@ -59,7 +59,7 @@ func TestClearanceTable(t *testing.T) {
 		{8 * in, 0, list{tips(8 * in)}}, // depth not measured
 	} {
 		m := mantel.Mantel{Length: 5 * ft, Depth: test.depth, Opening: mantel.Rectangle{Width: 3 * ft, Height: 2 * ft, Gap: test.below}}
-		got, err := m.Clearances(mantel.Hanging{})
+		got, err := m.Clearances(mantel.Hanging{}, units.InFeetInches)
 		all := got.Violations
 		if got.Fire != (mantel.Clearance{}) {
 			all = append(all, got.Fire)
@@ -76,7 +76,7 @@ func TestClearanceTable(t *testing.T) {
 // Half of the thickness brings a garland nearer, lower, and further out.
 func TestThickness(t *testing.T) {
 	m := mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: in, Opening: mantel.Rectangle{Width: 3 * ft, Height: 2 * ft, Gap: 10 * in}}
-	got, err := m.Clearances(mantel.Hanging{Thickness: 2 * in, Left: 58 * in})
+	got, err := m.Clearances(mantel.Hanging{Thickness: 2 * in, Left: 58 * in}, units.InFeetInches)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -88,18 +88,18 @@ func TestThickness(t *testing.T) {
 	}
 
 	// On the hearth, and just above it.
-	got, err = m.Clearances(mantel.Hanging{Thickness: 2 * in, Right: 59 * in})
+	got, err = m.Clearances(mantel.Hanging{Thickness: 2 * in, Right: 59 * in}, units.InFeetInches)
 	if err != nil || places(got)[1].hearth != 0 || len(from(got, "common practice")) != 0 {
 		t.Errorf("got %v, %v", got, err)
 	}
-	got, err = m.Clearances(mantel.Hanging{Thickness: 2 * in, Right: 59*in + 1})
+	got, err = m.Clearances(mantel.Hanging{Thickness: 2 * in, Right: 59*in + 1}, units.InFeetInches)
 	hearth := mantel.Clearance{"right drop", "height above the hearth", -1, 0, true, "common practice"}
 	if err != nil || places(got)[1].hearth != -1 || !slices.Equal(from(got, "common practice"), []mantel.Clearance{hearth}) {
 		t.Errorf("got %v, %v", got, err)
 	}
 
 	// So thick that it reaches the opening from the shelf.
-	got, err = m.Clearances(mantel.Hanging{Thickness: 3 * ft})
+	got, err = m.Clearances(mantel.Hanging{Thickness: 3 * ft}, units.InFeetInches)
 	if err != nil || places(got)[0].opening != 0 {
 		t.Errorf("got %v, %v", got, err)
 	}
@@ -159,7 +159,7 @@ func TestDistances(t *testing.T) {
 			map[string]units.Length{"swag 2": 1},
 		},
 	} {
-		got, err := m.Clearances(test.h)
+		got, err := m.Clearances(test.h, units.InFeetInches)
 		if err != nil {
 			t.Errorf("%s: %v", test.reason, err)
 		}
@@ -171,7 +171,7 @@ func TestDistances(t *testing.T) {
 		}
 	}
 	// Every part is there, from the left, the ribbon last.
-	got, err := m.Clearances(mantel.Hanging{Swags: 2, Sag: in, Left: in, Right: in, Fall: in})
+	got, err := m.Clearances(mantel.Hanging{Swags: 2, Sag: in, Left: in, Right: in, Fall: in}, units.InFeetInches)
 	var parts []string
 	for _, c := range got.Places {
 		parts = append(parts, c.Place)
@@ -193,7 +193,7 @@ func TestFallWhereSpotsHasIt(t *testing.T) {
 		}
 		at, _ := alongs(spots, "ribbon, mantel")
 		want := max(0, 14*in-at[0], at[0]-50*in) // how far it is beside the opening
-		got, err := m.Clearances(mantel.Hanging{Look: look, Fall: 27 * in})
+		got, err := m.Clearances(mantel.Hanging{Look: look, Fall: 27 * in}, units.InFeetInches)
 		if err != nil || got.Places[1].Place != "ribbon" || got.Places[1].Measured != want {
 			t.Errorf("%v: got %v, %v, want the ribbon %v from the opening", look, got.Places, err, want)
 		}
@@ -240,7 +240,7 @@ func TestSwagDistance(t *testing.T) {
 		m.Opening.Height = in
 		h := mantel.Hanging{Swags: rapid.IntRange(1, 8).Draw(t, "swags")}
 		h.Sag = lengths(0, 3*ft).Draw(t, "sag")
-		got, err := m.Clearances(h)
+		got, err := m.Clearances(h, units.InFeetInches)
 		if err != nil || len(got.Places) != h.Swags {
 			t.Fatal(got, err)
 		}
@@ -263,7 +263,7 @@ func TestClearanceProperties(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		m := mantels().Draw(t, "m")
 		h := hangings(m).Draw(t, "h")
-		got, err := m.Clearances(h)
+		got, err := m.Clearances(h, units.InFeetInches)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -297,13 +297,13 @@ func TestClearanceProperties(t *testing.T) {
 		// Moving the opening down never adds a violation of the fire's rules.
 		if m.Opening.Width != 0 && m.Opening.Gap < 40*ft {
 			m.Height = 0
-			got, err := m.Clearances(h)
+			got, err := m.Clearances(h, units.InFeetInches)
 			if err != nil {
 				t.Fatal(err)
 			}
 			deeper := m
 			deeper.Opening.Gap += lengths(0, 10*ft).Draw(t, "further")
-			less, err := deeper.Clearances(h)
+			less, err := deeper.Clearances(h, units.InFeetInches)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -331,7 +331,7 @@ func TestCautions(t *testing.T) {
 		{mantel.Mantel{Length: 5 * ft, Height: 5 * ft, Depth: ft, Opening: opening, Above: mantel.Rectangle{Width: ft, Height: ft}}, mantel.Hanging{Thickness: in}, []string{"a mirror", "covers"}},
 		{mantel.Mantel{Length: 5 * ft}, mantel.Hanging{}, []string{"no opening", "height of the shelf", "thickness"}},
 	} {
-		got, err := test.m.Clearances(test.h)
+		got, err := test.m.Clearances(test.h, units.InFeetInches)
 		if err != nil || len(got.Cautions) != 8+len(test.want) {
 			t.Errorf("%v: cautions %q, %v", test.m, got.Cautions, err)
 			continue
@@ -401,9 +401,9 @@ func places(c mantel.Clearances) (parts []nearness) {
 
 // What comes with an error, or was not measured, does not read as if it were safe.
 func TestUncheckedText(t *testing.T) {
-	c, err1 := mantel.Mantel{}.Clearances(mantel.Hanging{})
-	l, err2 := mantel.Run{}.Loads(lb, mantel.Hook{})
-	bare, err3 := mantel.Mantel{Length: 5 * ft}.Clearances(mantel.Hanging{})
+	c, err1 := mantel.Mantel{}.Clearances(mantel.Hanging{}, units.InFeetInches)
+	l, err2 := mantel.Run{}.Loads(lb, mantel.Hook{}, units.InFeetInches)
+	bare, err3 := mantel.Mantel{Length: 5 * ft}.Clearances(mantel.Hanging{}, units.InFeetInches)
 	if err1 == nil || err2 == nil || err3 != nil {
 		t.Error(err1, err2, err3)
 	}

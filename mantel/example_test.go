@@ -28,12 +28,12 @@ func Example_chart() {
 		shelf := mantel.Mantel{Length: feet * units.Foot}
 		fmt.Printf("%d ft   ", feet)
 		for _, look := range []mantel.Look{mantel.Traditional, mantel.AsymmetricalLeft} {
-			h, _, err := r.Hang(shelf, mantel.Hanging{Look: look})
+			h, _, err := r.Hang(shelf, mantel.Hanging{Look: look}, units.InFeetInches)
 			if err != nil {
 				fmt.Println(err)
 				return
 			}
-			needs, err := r.Needs(shelf, h)
+			needs, err := r.Needs(shelf, h, units.InFeetInches)
 			if err != nil {
 				fmt.Println(err)
 				return
@@ -77,13 +77,13 @@ func Example_teaRoom() {
 	}
 	h.Sag = run.Sag
 	fmt.Println(h)
-	loads, err := run.Loads(8*units.Ounce, mantel.Hook{Rating: 10 * units.Pound})
+	loads, err := run.Loads(8*units.Ounce, mantel.Hook{Rating: 10 * units.Pound}, units.InFeetInches)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	fmt.Println(loads)
-	clear, err := teaRoom.Clearances(h)
+	clear, err := teaRoom.Clearances(h, units.InFeetInches)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -114,7 +114,7 @@ func Example_swags() {
 					fmt.Println(err)
 					return
 				}
-				needs, err := run.Needs(0)
+				needs, err := run.Needs(0, units.InFeetInches)
 				if err != nil {
 					fmt.Println(err)
 					return
@@ -296,7 +296,7 @@ func ExampleCommonPractice() {
 	r := mantel.CommonPractice()
 	r.Traditional.PickSpacing = 6 * units.Inch
 	r.Traditional.Ribbon, r.Traditional.Bells = 54*units.Inch, 2
-	needs, err := r.Needs(mantel.Mantel{Length: 5 * units.Foot}, mantel.Hanging{Left: units.Foot, Right: units.Foot})
+	needs, err := r.Needs(mantel.Mantel{Length: 5 * units.Foot}, mantel.Hanging{Left: units.Foot, Right: units.Foot}, units.InFeetInches)
 	for _, n := range needs {
 		fmt.Printf("%s: %v; %s\n", n.Item, n.Quantity, n.Basis)
 	}
@@ -315,7 +315,7 @@ func ExampleCommonPractice() {
 // figure of our own: it stays 6 in above the hearth.
 func ExampleRules_Hang() {
 	low := mantel.Mantel{Length: 64 * units.Inch, Height: 44 * units.Inch}
-	h, cautions, err := mantel.CommonPractice().Hang(low, mantel.Hanging{Look: mantel.AsymmetricalLeft})
+	h, cautions, err := mantel.CommonPractice().Hang(low, mantel.Hanging{Look: mantel.AsymmetricalLeft}, units.InFeetInches)
 	fmt.Println(h, err)
 	fmt.Println(cautions[0].Text)
 	// Output:
@@ -329,7 +329,7 @@ func ExampleRules_Hang() {
 func ExampleRules_Needs() {
 	needs, err := mantel.CommonPractice().Needs(teaRoom, mantel.Hanging{
 		Swags: 2, Sag: 9 * units.Inch, Left: units.Foot, Right: units.Foot, Look: mantel.AsymmetricalLeft,
-	})
+	}, units.InFeetInches)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -435,7 +435,7 @@ func ExampleRun_Below() {
 
 // As for cable, at a pound a foot.
 func ExampleRun_Loads() {
-	loads, err := cable().Loads(units.Pound, mantel.Hook{Rating: 25 * units.Pound, Factor: 1})
+	loads, err := cable().Loads(units.Pound, mantel.Hook{Rating: 25 * units.Pound, Factor: 1}, units.InFeetInches)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -455,7 +455,7 @@ func ExampleRun_Needs() {
 		Hooks: []mantel.Point{{}, {Along: 4 * units.Foot, Below: 3 * units.Foot}, {Along: 8 * units.Foot}},
 		Right: units.Foot,
 	}
-	needs, err := run.Needs(8 * units.Inch)
+	needs, err := run.Needs(8*units.Inch, units.InFeetInches)
 	for _, n := range needs {
 		fmt.Printf("%s: %v; %s\n", n.Item, n.Quantity, n.Basis)
 	}
@@ -483,7 +483,7 @@ func ExampleRun_Lights() {
 		fmt.Println(err)
 		return
 	}
-	need, cord, cautions, err := run.Lights(20, 25*units.Inch, mantel.Point{Along: -2 * units.Foot, Below: 4 * units.Foot})
+	need, cord, cautions, err := run.Lights(20, 25*units.Inch, mantel.Point{Along: -2 * units.Foot, Below: 4 * units.Foot}, units.InFeetInches)
 	fmt.Println(need.Quantity, need.Basis, err)
 	fmt.Println(cord, cautions[0].Code)
 	// Output:
@@ -504,7 +504,7 @@ func ExampleStairs() {
 	stairs.Sag = 6 * units.Inch
 	fmt.Println(stairs.Hooks)
 	fmt.Println(cautions[0].Text)
-	loads, err := stairs.Loads(8*units.Ounce, mantel.Hook{Rating: 10 * units.Pound})
+	loads, err := stairs.Loads(8*units.Ounce, mantel.Hook{Rating: 10 * units.Pound}, units.InFeetInches)
 	fmt.Println(loads.Hooks[0], err)
 	fmt.Println(loads.Hooks[4])
 	// Output:
@@ -556,7 +556,7 @@ func ExampleLoads_String() {
 		fmt.Println(err)
 		return
 	}
-	loads, err := run.Loads(8*units.Ounce, mantel.Hook{Rating: 4 * units.Pound})
+	loads, err := run.Loads(8*units.Ounce, mantel.Hook{Rating: 4 * units.Pound}, units.InFeetInches)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -574,7 +574,7 @@ func ExampleLoads_String() {
 // By hand: 2 ft of 8 oz hang at the first hook.
 func ExampleHookLoad_String() {
 	run := mantel.Run{Hooks: []mantel.Point{{}, {Along: 4 * units.Foot}}, Left: 2 * units.Foot, Lying: true}
-	loads, err := run.Loads(8*units.Ounce, mantel.Hook{Rating: 5 * units.Pound})
+	loads, err := run.Loads(8*units.Ounce, mantel.Hook{Rating: 5 * units.Pound}, units.InFeetInches)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -590,7 +590,7 @@ func ExampleMantel_Clearances() {
 		Length: 5 * units.Foot, Height: 4 * units.Foot, Depth: 3 * units.Inch / 2,
 		Opening: mantel.Rectangle{Width: 3 * units.Foot, Height: 2 * units.Foot, Gap: 9 * units.Inch},
 	}
-	clear, err := m.Clearances(mantel.Hanging{Swags: 1, Sag: units.Inch})
+	clear, err := m.Clearances(mantel.Hanging{Swags: 1, Sag: units.Inch}, units.InFeetInches)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -607,7 +607,7 @@ func ExampleMantel_Clearances() {
 
 // As for Mantel.Clearances: no figure falls short where there is no fireplace.
 func ExampleClearances_String() {
-	clear, err := mantel.Mantel{Length: 5 * units.Foot, Height: 4 * units.Foot}.Clearances(mantel.Hanging{Thickness: 8 * units.Inch})
+	clear, err := mantel.Mantel{Length: 5 * units.Foot, Height: 4 * units.Foot}.Clearances(mantel.Hanging{Thickness: 8 * units.Inch}, units.InFeetInches)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -620,7 +620,7 @@ func ExampleClearances_String() {
 
 // NFPA and ESFI holiday safety tips: 3 ft from a fire.
 func ExampleClearance_String() {
-	clear, err := teaRoom.Clearances(mantel.Hanging{})
+	clear, err := teaRoom.Clearances(mantel.Hanging{}, units.InFeetInches)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -650,7 +650,7 @@ func ExampleStandOut() {
 func ExampleMantel_Stockings() {
 	loads, clear, err := teaRoom.Stockings(
 		mantel.Stockings{Length: 18 * units.Inch, Thickness: 8 * units.Inch, Weight: 2 * units.Pound},
-		mantel.Hook{Rating: 3 * units.Pound, Factor: 1})
+		mantel.Hook{Rating: 3 * units.Pound, Factor: 1}, units.InFeetInches)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -672,7 +672,7 @@ func ExampleMantel_Stockings() {
 
 // Common practice, and the usual cautions: fluff, wire, tie in, hang, and then the rest.
 func ExampleSteps() {
-	needs, err := mantel.CommonPractice().Needs(teaRoom, mantel.Hanging{Left: units.Foot, Right: units.Foot})
+	needs, err := mantel.CommonPractice().Needs(teaRoom, mantel.Hanging{Left: units.Foot, Right: units.Foot}, units.InFeetInches)
 	if err != nil {
 		fmt.Println(err)
 		return

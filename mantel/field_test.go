@@ -76,16 +76,16 @@ func TestFieldsAreJSONPointers(t *testing.T) {
 	}{
 		"Mantel.Hang":       {values{"": &m, "hanging": &h}, func() error { return second(m.Hang(h)) }},
 		"Mantel.FindDrops":  {values{"": &m, "hanging": &h}, func() error { return second(m.FindDrops(9*ft, h)) }},
-		"Mantel.Clearances": {values{"": &m, "hanging": &h}, func() error { return second(m.Clearances(h)) }},
-		"Mantel.Stockings":  {values{"": &m, "stockings": &s, "hook": &hook}, func() error { _, _, err := m.Stockings(s, hook); return err }},
-		"Rules.Needs":       {values{"": &r.Traditional, "mantel": &m, "hanging": &h}, func() error { return second(r.Needs(m, h)) }},
-		"Rules.Hang":        {values{"": &r.Traditional, "mantel": &m, "hanging": &h}, func() error { _, _, err := r.Hang(m, h); return err }},
+		"Mantel.Clearances": {values{"": &m, "hanging": &h}, func() error { return second(m.Clearances(h, units.InFeetInches)) }},
+		"Mantel.Stockings":  {values{"": &m, "stockings": &s, "hook": &hook}, func() error { _, _, err := m.Stockings(s, hook, units.InFeetInches); return err }},
+		"Rules.Needs":       {values{"": &r.Traditional, "mantel": &m, "hanging": &h}, func() error { return second(r.Needs(m, h, units.InFeetInches)) }},
+		"Rules.Hang":        {values{"": &r.Traditional, "mantel": &m, "hanging": &h}, func() error { _, _, err := r.Hang(m, h, units.InFeetInches); return err }},
 		"Run.Garland":       {values{"": &run}, func() error { return second(run.Garland()) }},
 		"Run.FindSag":       {values{"": &run}, func() error { return second(run.FindSag(4 * ft)) }},
 		"Run.Below":         {values{"": &run}, func() error { return second(run.Below(ft)) }},
-		"Run.Needs":         {values{"": &run}, func() error { return second(run.Needs(0)) }},
-		"Run.Lights":        {values{"": &run, "outlet": &outlet}, func() error { _, _, _, err := run.Lights(50, ft, outlet); return err }},
-		"Run.Loads":         {values{"": &run, "hook": &hook}, func() error { return second(run.Loads(oz, hook)) }},
+		"Run.Needs":         {values{"": &run}, func() error { return second(run.Needs(0, units.InFeetInches)) }},
+		"Run.Lights":        {values{"": &run, "outlet": &outlet}, func() error { _, _, _, err := run.Lights(50, ft, outlet, units.InFeetInches); return err }},
+		"Run.Loads":         {values{"": &run, "hook": &hook}, func() error { return second(run.Loads(oz, hook, units.InFeetInches)) }},
 		"Run.AppendPath":    {values{"": &run}, func() error { return ours(run.AppendPath(nil, 3)) }},
 		"Stairs":            {values{"newel": &newel, "post": &post}, func() error { _, _, err := mantel.Stairs(newel, post, 15, 4); return err }},
 		"Door":              {values{"corner": &corner}, func() error { _, _, err := mantel.Door(corner, 1); return err }},
@@ -150,7 +150,7 @@ func TestMoreErrors(t *testing.T) {
 	corner.LeftWall = true
 	third := func(_, _ any, err error) error { return err }
 	lights := func(lamps int, length units.Length) error {
-		need, cord, cautions, err := run.Lights(lamps, length, mantel.Point{})
+		need, cord, cautions, err := run.Lights(lamps, length, mantel.Point{}, units.InFeetInches)
 		if err != nil && (need.Basis != "" || cord != 0 || cautions != nil) {
 			t.Error(need, cord, cautions, err)
 		}
@@ -158,10 +158,10 @@ func TestMoreErrors(t *testing.T) {
 	}
 	for field, err := range map[string]error{
 		"distance":            second(mantel.StandOut(-1, true)),
-		"perFoot":             second(run.Loads(0, hook)),
-		"/sag":                second(swag(10*ft, 1, in).Loads(oz, hook)),
+		"perFoot":             second(run.Loads(0, hook, units.InFeetInches)),
+		"/sag":                second(swag(10*ft, 1, in).Loads(oz, hook, units.InFeetInches)),
 		"garland":             second(swag(ft, ft, 0).FindSag(16 * in)),
-		"pickSpacing":         second(run.Needs(1)),
+		"pickSpacing":         second(run.Needs(1, units.InFeetInches)),
 		"pieces":              second(run.AppendPath(nil, 0)),
 		"lamps":               lights(0, ft),
 		"length":              lights(1, 151*ft),
@@ -171,12 +171,12 @@ func TestMoreErrors(t *testing.T) {
 		"/newel/along":        third(mantel.Stairs(mantel.Point{Along: 1001 * ft}, mantel.Point{Along: ft}, 3, 4)),
 		"swags":               third(mantel.Door(mantel.Point{Along: ft}, 20)),
 		"/corner/along":       third(mantel.Door(mantel.Point{Along: ft - 1}, 2)),
-		"/hook/factor":        second(run.Loads(oz, mantel.Hook{Rating: lb, Factor: 3})),
-		"/stockings/count":    third(tearoom.Stockings(mantel.Stockings{Count: 9, Length: ft, Weight: lb}, hook)),
-		"/stockings/length":   third(tearoom.Stockings(mantel.Stockings{Length: 5 * ft, Weight: lb}, hook)),
-		"/stockings/weight":   third(tearoom.Stockings(mantel.Stockings{Length: ft}, hook)),
+		"/hook/factor":        second(run.Loads(oz, mantel.Hook{Rating: lb, Factor: 3}, units.InFeetInches)),
+		"/stockings/count":    third(tearoom.Stockings(mantel.Stockings{Count: 9, Length: ft, Weight: lb}, hook, units.InFeetInches)),
+		"/stockings/length":   third(tearoom.Stockings(mantel.Stockings{Length: 5 * ft, Weight: lb}, hook, units.InFeetInches)),
+		"/stockings/weight":   third(tearoom.Stockings(mantel.Stockings{Length: ft}, hook, units.InFeetInches)),
 		"/hanging/left":       second(corner.Hang(mantel.Hanging{Left: 1})),
-		"/asymmetrical/extra": third(mantel.Rules{Asymmetrical: mantel.LookRules{Extra: -1}}.Hang(tearoom, mantel.Hanging{Look: mantel.AsymmetricalLeft})),
+		"/asymmetrical/extra": third(mantel.Rules{Asymmetrical: mantel.LookRules{Extra: -1}}.Hang(tearoom, mantel.Hanging{Look: mantel.AsymmetricalLeft}, units.InFeetInches)),
 	} {
 		var got *units.Error
 		if !errors.As(err, &got) || got.Field != field {
@@ -191,8 +191,8 @@ func TestMoreErrors(t *testing.T) {
 		third(mantel.Door(mantel.Point{Along: ft}, 101)),
 		second(corner.FindDrops(64*in+55*in, mantel.Hanging{})),
 		second(mantel.StandOut(100*ft+1, true)),
-		third(tearoom.Stockings(mantel.Stockings{Length: ft, Weight: lb}, mantel.Hook{})),
-		third(mantel.Mantel{Length: ft}.Stockings(mantel.Stockings{Count: 2, Length: ft, Weight: lb}, hook)),
+		third(tearoom.Stockings(mantel.Stockings{Length: ft, Weight: lb}, mantel.Hook{}, units.InFeetInches)),
+		third(mantel.Mantel{Length: ft}.Stockings(mantel.Stockings{Count: 2, Length: ft, Weight: lb}, hook, units.InFeetInches)),
 	} {
 		if err == nil {
 			t.Errorf("row %d: no error", i)
@@ -201,7 +201,7 @@ func TestMoreErrors(t *testing.T) {
 	if run, cautions, err := mantel.Stairs(mantel.Point{}, mantel.Point{Along: ft}, 50, 51); err != nil || len(run.Hooks) != 2 || len(cautions) != 1 {
 		t.Error(run, cautions, err)
 	}
-	if h, _, err := mantel.CommonPractice().Hang(tearoom, mantel.Hanging{Look: mantel.AsymmetricalRight}); err != nil || h.Right != 4*ft || h.Left != 0 {
+	if h, _, err := mantel.CommonPractice().Hang(tearoom, mantel.Hanging{Look: mantel.AsymmetricalRight}, units.InFeetInches); err != nil || h.Right != 4*ft || h.Left != 0 {
 		t.Error(h, err)
 	}
 	right := tearoom
@@ -211,7 +211,7 @@ func TestMoreErrors(t *testing.T) {
 		if err != nil || h.Left+h.Right != 6*in || h.Left != 0 && m.LeftWall || h.Right != 0 && m.RightWall {
 			t.Errorf("%v: %v, %v", m, h, err)
 		}
-		h, cautions, err := mantel.CommonPractice().Hang(m, mantel.Hanging{})
+		h, cautions, err := mantel.CommonPractice().Hang(m, mantel.Hanging{}, units.InFeetInches)
 		if err != nil || h.Left+h.Right != ft || len(cautions) != 1 || cautions[0].Code != map[bool]string{true: "wall left", false: "wall right"}[m.LeftWall] {
 			t.Errorf("%v: %v, %v, %v", m, h, cautions, err)
 		}
@@ -220,10 +220,10 @@ func TestMoreErrors(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if need, cord, cautions, err := hung.Lights(3, ft, mantel.Point{Along: 70 * in}); err != nil || cord != ft || need.Quantity.Pieces != 18 || len(cautions) != 1 || !strings.HasSuffix(need.Basis, "cord 1 ft from the right") {
+	if need, cord, cautions, err := hung.Lights(3, ft, mantel.Point{Along: 70 * in}, units.InFeetInches); err != nil || cord != ft || need.Quantity.Pieces != 18 || len(cautions) != 1 || !strings.HasSuffix(need.Basis, "cord 1 ft from the right") {
 		t.Error(need, cord, err)
 	}
-	if l, c, err := tearoom.Stockings(mantel.Stockings{Count: 1, Length: ft, Weight: 2 * lb}, hook); err != nil || len(c.Places) != 2 || l.Remedy != "hooks with a breaking load of 10 lb or more, or no more than 3.2 oz on each" || len(l.Needs) != 2 {
+	if l, c, err := tearoom.Stockings(mantel.Stockings{Count: 1, Length: ft, Weight: 2 * lb}, hook, units.InFeetInches); err != nil || len(c.Places) != 2 || l.Remedy != "hooks with a breaking load of 10 lb or more, or no more than 3.2 oz on each" || len(l.Needs) != 2 {
 		t.Error(l, err)
 	}
 	path, err := mantel.Run{Hooks: []mantel.Point{{}, {Along: ft}}, Left: in, Right: 2 * in}.AppendPath(nil, 1)
@@ -244,7 +244,7 @@ func TestSwagAtTwoHeights(t *testing.T) {
 	if err != nil || back.Sag-s.Sag > 2 || s.Sag-back.Sag > 2 {
 		t.Errorf("%v: %v, %v", s, back, err)
 	}
-	l, err := s.Loads(lb, mantel.Hook{Rating: 5 * lb})
+	l, err := s.Loads(lb, mantel.Hook{Rating: 5 * lb}, units.InFeetInches)
 	if share := float64(l.Hooks[1].Down) / float64(l.Weight); err != nil || math.Abs(share-0.980248711220364) > 1e-12 {
 		t.Errorf("%v of the weight on the upper hook, %v", share, err)
 	}
@@ -259,7 +259,7 @@ func TestRunProperties(t *testing.T) {
 			last := r.Hooks[len(r.Hooks)-1]
 			r.Hooks = append(r.Hooks, mantel.Point{Along: last.Along + lengths(2*in, 10*ft).Draw(t, "span"), Below: last.Below + lengths(-6*ft, 6*ft).Draw(t, "rise")})
 		}
-		got, err := r.Loads(oz, mantel.Hook{Rating: 5 * lb})
+		got, err := r.Loads(oz, mantel.Hook{Rating: 5 * lb}, units.InFeetInches)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -279,7 +279,7 @@ func TestRunProperties(t *testing.T) {
 		for _, p := range slices.Backward(r.Hooks) {
 			mirror.Hooks = append(mirror.Hooks, mantel.Point{Along: -p.Along, Below: p.Below})
 		}
-		other, err := mirror.Loads(oz, mantel.Hook{Rating: 5 * lb})
+		other, err := mirror.Loads(oz, mantel.Hook{Rating: 5 * lb}, units.InFeetInches)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -306,8 +306,8 @@ func TestOffsetMirrors(t *testing.T) {
 		}
 		mirror, back := m, h
 		mirror.Opening.Offset, back.Left, back.Right = -m.Opening.Offset, h.Right, h.Left
-		a, err1 := m.Clearances(h)
-		b, err2 := mirror.Clearances(back)
+		a, err1 := m.Clearances(h, units.InFeetInches)
+		b, err2 := mirror.Clearances(back, units.InFeetInches)
 		if err1 != nil || err2 != nil {
 			t.Fatal(err1, err2)
 		}

@@ -34,11 +34,11 @@ type Hanging struct {
 func (h Hanging) String() string {
 	text := "straight along the shelf"
 	if h.Swags != 0 {
-		text = plural(h.Swags, "swag") + " " + show(h.Sag) + " deep"
+		text = plural(h.Swags, "swag") + " " + show(h.Sag, units.InFeetInches) + " deep"
 	}
-	text += ", falling " + show(h.Left) + " at the left and " + show(h.Right) + " at the right"
+	text += ", falling " + show(h.Left, units.InFeetInches) + " at the left and " + show(h.Right, units.InFeetInches) + " at the right"
 	if h.Fall != 0 {
-		text += ", with ribbon falling " + show(h.Fall)
+		text += ", with ribbon falling " + show(h.Fall, units.InFeetInches)
 		if h.Look == Traditional {
 			text += " in the middle"
 		} else {

@@ -86,7 +86,7 @@ func TestNeedsFollowTheHanging(t *testing.T) {
 		{mantel.Hanging{Left: ft + 1, Right: 2 * ft}, 101 * in, "5 ft 4 in along the shelf, 1 ft falling at the left, 2 ft at the right; by rule 7 ft 4 in, 1 ft 1/16 in more"},
 		{mantel.Hanging{Swags: 2, Left: ft}, 76 * in, "5 ft 4 in close along 3 hooks, 1 ft falling at the left, 0 ft at the right; by rule 7 ft 4 in, 1 ft less"},
 	} {
-		needs, err := mantel.CommonPractice().Needs(tearoom, test.h)
+		needs, err := mantel.CommonPractice().Needs(tearoom, test.h, units.InFeetInches)
 		if err != nil || needs[0].Basis != test.basis || needs[0].Quantity != (shopping.Quantity{Length: test.whole}) {
 			t.Errorf("got %+v, %v, want %v, %s", needs[0], err, test.whole, test.basis)
 		}
@@ -223,24 +223,24 @@ func TestEveryMethodChecks(t *testing.T) {
 			return v, v == mantel.Hanging{}, err
 		}, length},
 		"Mantel.Clearances": {func() (any, bool, error) {
-			v, err := bad.Clearances(mantel.Hanging{})
+			v, err := bad.Clearances(mantel.Hanging{}, units.InFeetInches)
 			return v, v.Places == nil && v.Violations == nil && v.Cautions == nil, err
 		}, length},
 		"Mantel.Stockings": {func() (any, bool, error) {
-			v, c, err := bad.Stockings(mantel.Stockings{}, hook)
+			v, c, err := bad.Stockings(mantel.Stockings{}, hook, units.InFeetInches)
 			return v, v.Needs == nil && v.Hooks == nil && c.Places == nil && c.Cautions == nil, err
 		}, length},
 		"Run.Garland": {func() (any, bool, error) { v, err := none.Garland(); return v, v == 0, err }, hooks},
 		"Run.FindSag": {func() (any, bool, error) { v, err := none.FindSag(ft); return v, v.Hooks == nil, err }, hooks},
 		"Run.Below":   {func() (any, bool, error) { v, err := none.Below(0); return v, v == 0, err }, hooks},
-		"Run.Needs":   {func() (any, bool, error) { v, err := none.Needs(0); return v, v == nil, err }, hooks},
+		"Run.Needs":   {func() (any, bool, error) { v, err := none.Needs(0, units.InFeetInches); return v, v == nil, err }, hooks},
 		"Run.Lights": {func() (any, bool, error) {
-			v, cord, cautions, err := none.Lights(1, ft, mantel.Point{})
+			v, cord, cautions, err := none.Lights(1, ft, mantel.Point{}, units.InFeetInches)
 			return v, v.Basis == "" && cord == 0 && cautions == nil, err
 		}, hooks},
 		"Run.AppendPath": {func() (any, bool, error) { v, err := none.AppendPath(dst, 1); return v, slices.Equal(v, dst), err }, hooks},
 		"Run.Loads": {func() (any, bool, error) {
-			v, err := none.Loads(units.Pound, hook)
+			v, err := none.Loads(units.Pound, hook, units.InFeetInches)
 			return v, v.Hooks == nil && v.Cautions == nil && v.Weight == 0, err
 		}, hooks},
 	} {

@@ -28,11 +28,11 @@ func TestJSON(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	loads, err := run.Loads(8*units.Ounce, hook)
+	loads, err := run.Loads(8*units.Ounce, hook, units.InFeetInches)
 	if err != nil {
 		t.Fatal(err)
 	}
-	clearances, err := tearoom.Clearances(h)
+	clearances, err := tearoom.Clearances(h, units.InFeetInches)
 	if err != nil || len(clearances.Violations) == 0 {
 		t.Fatal(clearances, err)
 	}
@@ -41,7 +41,7 @@ func TestJSON(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	needs, err := rules.Needs(tearoom, mantel.Hanging{Look: mantel.AsymmetricalLeft})
+	needs, err := rules.Needs(tearoom, mantel.Hanging{Look: mantel.AsymmetricalLeft}, units.InFeetInches)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -101,17 +101,17 @@ type HookLoad struct {
 
 // String returns a text such as "at 5 ft 4 in: 1 lb down, 8.4 oz to the left".
 func (l HookLoad) String() string {
-	text := "at " + show(l.At.Along) + ": "
+	text := "at " + show(l.At.Along, units.InFeetInches) + ": "
 	if l.Down < 0 {
-		text += showMass(-l.Down) + " up"
+		text += showMass(-l.Down, units.InFeetInches) + " up"
 	} else {
-		text += showMass(l.Down) + " down"
+		text += showMass(l.Down, units.InFeetInches) + " down"
 	}
 	switch pull := l.Right - l.Left; {
 	case pull > 0:
-		text += ", " + showMass(pull) + " to the right"
+		text += ", " + showMass(pull, units.InFeetInches) + " to the right"
 	case pull < 0:
-		text += ", " + showMass(-pull) + " to the left"
+		text += ", " + showMass(-pull, units.InFeetInches) + " to the left"
 	}
 	return text
 }
@@ -132,11 +132,11 @@ func (l Loads) String() string {
 		return unchecked
 	}
 	var b strings.Builder
-	b.WriteString("weight " + showMass(l.Weight) + ", ")
+	b.WriteString("weight " + showMass(l.Weight, units.InFeetInches) + ", ")
 	if apart := l.apart(); apart > 0 {
-		b.WriteString("hooks at most " + show(apart) + " apart, ")
+		b.WriteString("hooks at most " + show(apart, units.InFeetInches) + " apart, ")
 	}
-	b.WriteString("each good for " + showMass(l.Working))
+	b.WriteString("each good for " + massDown(l.Working, units.InFeetInches))
 	for _, h := range l.Hooks {
 		b.WriteString("\n" + h.String())
 		if h.Total > l.Working {
@@ -158,12 +158,12 @@ func (l Loads) apart() (widest units.Length) {
 }
 
 // need returns the hooks as a need, for stockings if there is no garland.
-func (l Loads) need(overloaded int, stockings bool) shopping.Need {
+func (l Loads) need(overloaded int, stockings bool, style units.Style) shopping.Need {
 	where := "at each of " + plural(len(l.Hooks), "place")
 	if stockings {
 		where = "for each of " + plural(len(l.Hooks), "stocking")
 	}
-	basis := "1 " + where + ", up to " + showMass(l.most()) + " on a working load of " + showMass(l.Working)
+	basis := "1 " + where + ", up to " + massUp(l.most(), style) + " on a working load of " + massDown(l.Working, style)
 	if overloaded > 0 {
 		basis += ": overloaded at " + strconv.Itoa(overloaded) + "; to hold it, " + l.Remedy
 	}
@@ -179,7 +179,7 @@ func (l Loads) most() (most units.Mass) {
 
 // judge fills in what follows from the pulls on the hooks: totals, what would hold an
 // overload, needs and cautions. A perFoot of 0 is stockings.
-func (l *Loads) judge(hook Hook, perFoot units.Mass) {
+func (l *Loads) judge(hook Hook, perFoot units.Mass, style units.Style) {
 	between := false // two swags
 	overloaded, hanging := 0, units.Mass(0)
 	for i, h := range l.Hooks {
@@ -191,44 +191,33 @@ func (l *Loads) judge(hook Hook, perFoot units.Mass) {
 		hanging = max(hanging, resultant(h.Down, max(h.Left, h.Right)))
 		between = between || h.Left > 0 && h.Right > 0
 	}
-	l.Cautions = append(l.Cautions, cautionHookLabel, cautionHookHeat, cautionWeigh)
+	l.Cautions = append(l.Cautions, cautionHookLabel, cautionHookHeat, weigh(style))
 	if between {
 		c := cautionHalfHung
-		c.Text += ", up to " + showMass(hanging) + " here"
+		c.Text += ", up to " + massUp(hanging, style) + " here"
 		l.Cautions = append(l.Cautions, c)
 	}
 	if overloaded > 0 {
 		l.Cautions = append(l.Cautions, cautionHookShare)
-		l.Remedy = l.remedy(hook, perFoot)
+		l.Remedy = l.remedy(hook, perFoot, style)
 	}
-	l.Needs = append(l.Needs, l.need(overloaded, perFoot == 0))
+	l.Needs = append(l.Needs, l.need(overloaded, perFoot == 0, style))
 }
 
 // remedy returns what would hold an overload.
-func (l *Loads) remedy(hook Hook, perFoot units.Mass) string {
+func (l *Loads) remedy(hook Hook, perFoot units.Mass, style units.Style) string {
 	most := l.most()
-	rating := "a breaking load of " + massUp(most*units.Mass(hook.factor()))
+	rating := "a breaking load of " + massUp(most*units.Mass(hook.factor()), style)
 	if hook.Factor == 1 {
-		rating = "a working load of " + massUp(most)
+		rating = "a working load of " + massUp(most, style)
 	}
 	text := "hooks with " + rating + " or more"
 	if perFoot == 0 {
-		return text + ", or no more than " + massDown(l.Working) + " on each"
+		return text + ", or no more than " + massDown(l.Working, style) + " on each"
 	}
 	length := every(l.Working, perFoot)
-	return text + "; or garland of " + massDown(units.Mass(mulDiv(uint64(perFoot), uint64(l.Working), uint64(most)))) +
-		" a foot or less; or these hooks " + showDown(length) + " apart or closer along an edge, with no more than " + showDown(length/2) + " falling at an end"
-}
-
-// massUp and massDown are showMass, but to the tenth of an ounce above and below, which
-// is no whole number of nanograms.
-func massUp(m units.Mass) string {
-	tenths := (10*m + units.Ounce - 1) / units.Ounce
-	return showMass((tenths*units.Ounce + 9) / 10)
-}
-
-func massDown(m units.Mass) string {
-	return showMass(10 * m / units.Ounce * units.Ounce / 10)
+	return text + "; or garland of " + perFootDown(units.Mass(mulDiv(uint64(perFoot), uint64(l.Working), uint64(most))), style) +
+		" or less; or these hooks " + showDown(length, style) + " apart or closer along an edge, with no more than " + showDown(length/2, style) + " falling at an end"
 }
 
 // resultant returns √(a² + b²) rounded up. Both are below 2⁵³ here, so that it is

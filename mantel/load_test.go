@@ -52,7 +52,7 @@ func loads(m mantel.Mantel, h mantel.Hanging, perFoot units.Mass, hook mantel.Ho
 	if err != nil {
 		return mantel.Loads{}, err
 	}
-	return run.Loads(perFoot, hook)
+	return run.Loads(perFoot, hook, units.InFeetInches)
 }
 
 // garland returns the length of a garland that hangs so on a mantel.

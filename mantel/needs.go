@@ -34,10 +34,10 @@ const offHearth = 6 * units.Inch
 // Hang returns hanging with Left and Right as the rule has them: half of Extra at each end
 // of a traditional mantel, all of it at the heavy end of an asymmetrical one. Nothing falls
 // at a wall, and on a low shelf an end stops 6 in above the hearth. A caution then gives the
-// figures.
+// figures in a style.
 //
 // Source: common practice; the 6 in, a starting figure of our own.
-func (r Rules) Hang(mantel Mantel, hanging Hanging) (Hanging, []units.Caution, error) {
+func (r Rules) Hang(mantel Mantel, hanging Hanging, style units.Style) (Hanging, []units.Caution, error) {
 	const fn = "Rules.Hang"
 	h := hanging
 	h.Left, h.Right = 0, 0
@@ -71,24 +71,25 @@ func (r Rules) Hang(mantel Mantel, hanging Hanging) (Hanging, []units.Caution, e
 		most := max(0, mantel.Height-offHearth-h.Thickness/2)
 		switch {
 		case end.wall && *end.drop > 0:
-			say(cautionWall, end.name, ": "+show(*end.drop)+" at the "+end.name)
+			say(cautionWall, end.name, ": "+show(*end.drop, style)+" at the "+end.name)
 			*end.drop = 0
 		case mantel.Height != 0 && *end.drop > most:
-			say(cautionLowShelf, end.name, ": the "+end.name+" one falls "+show(most)+", not "+show(*end.drop))
+			say(cautionLowShelf, end.name, ": the "+end.name+" one falls "+show(most, style)+", not "+show(*end.drop, style))
 			*end.drop = most
 		}
 	}
 	return h, cautions, nil
 }
 
-func difference(more units.Length) string {
+func difference(more units.Length, style units.Style) string {
 	if more > 0 {
-		return showUp(more) + " more"
+		return showUp(more, style) + " more"
 	}
-	return showDown(-more) + " less"
+	return showDown(-more, style) + " less"
 }
 
-// Needs returns what a mantel takes as its garland hangs, each with its basis and source:
+// Needs returns what a mantel takes as its garland hangs, each with its basis, in a
+// style, and source:
 //
 //	base garland       as it hangs, see Rules.Hang, rounded up to an inch
 //	picks, mantel      length/PickSpacing, rounded up
@@ -100,7 +101,7 @@ func difference(more units.Length) string {
 // The top layer has length/(Layers · PickSpacing) picks, rounded up. The basis says how much
 // the garland differs from the rule. Rooms are left empty. If the picks, ornaments, ribbon
 // and lights are the same as those of the tree, clear their type "mantel" after [Steps].
-func (r Rules) Needs(mantel Mantel, hanging Hanging) ([]shopping.Need, error) {
+func (r Rules) Needs(mantel Mantel, hanging Hanging, style units.Style) ([]shopping.Need, error) {
 	const fn = "Rules.Needs"
 	if err := mantel.checkHanging(fn, "/mantel", "/hanging", hanging); err != nil {
 		return nil, err
@@ -117,15 +118,15 @@ func (r Rules) Needs(mantel Mantel, hanging Hanging) ([]shopping.Need, error) {
 	run := mantel.hang(hanging)
 	if garland := run.garland(); garland == a.garland {
 		add(itemGarland, shopping.Quantity{Length: garland},
-			"shelf of "+mantel.Length.String()+" and "+a.rules.Extra.String()+" more", commonPractice)
+			"shelf of "+show(mantel.Length, style)+" and "+show(a.rules.Extra, style)+" more", commonPractice)
 	} else {
-		need := run.garlandNeed()
-		need.Basis += "; by rule " + show(a.garland) + ", " + difference(garland-a.garland)
+		need := run.garlandNeed(style)
+		need.Basis += "; by rule " + show(a.garland, style) + ", " + difference(garland-a.garland, style)
 		needs = append(needs, need)
 	}
 	if a.picks > 0 {
 		add(itemPicks, shopping.Quantity{Pieces: a.picks},
-			"1 for each "+a.rules.PickSpacing.String()+" of "+mantel.Length.String(), commonPractice)
+			"1 for each "+show(a.rules.PickSpacing, style)+" of "+show(mantel.Length, style), commonPractice)
 	}
 	if a.ornaments > 0 {
 		gaps := a.ornaments / a.rules.OrnamentsPerGap

@@ -13,8 +13,8 @@ import (
 func ExampleRules_Needs_question() {
 	rules, shelf := mantel.CommonPractice(), mantel.Mantel{Length: 64 * units.Inch}
 	for _, look := range []mantel.Look{mantel.Traditional, mantel.AsymmetricalLeft} {
-		h, _, _ := rules.Hang(shelf, mantel.Hanging{Look: look})
-		needs, _ := rules.Needs(shelf, h)
+		h, _, _ := rules.Hang(shelf, mantel.Hanging{Look: look}, units.InFeetInches)
+		needs, _ := rules.Needs(shelf, h, units.InFeetInches)
 		fmt.Println(needs[0].Quantity, look)
 	}
 	// Output:
@@ -65,7 +65,7 @@ func ExampleRun_Garland_question() {
 func ExampleRun_Loads_question() {
 	m := mantel.Mantel{Length: 64 * units.Inch}
 	run, _ := m.Hang(mantel.Hanging{Swags: 2, Sag: 8 * units.Inch, Left: units.Foot, Right: units.Foot})
-	loads, _ := run.Loads(units.Pound/2, mantel.Hook{Rating: 5 * units.Pound})
+	loads, _ := run.Loads(units.Pound/2, mantel.Hook{Rating: 5 * units.Pound}, units.InFeetInches)
 	for _, hook := range loads.Hooks {
 		fmt.Println(hook.At.Along, hook.Total.Format(units.InInches, units.Ounce/10), "overloaded:", hook.Total > loads.Working)
 	}
@@ -87,7 +87,7 @@ func ExampleMantel_Clearances_question() {
 		Depth:   7 * units.Inch,
 		Opening: mantel.Rectangle{Width: 36 * units.Inch, Height: 30 * units.Inch, Gap: 10 * units.Inch},
 	}
-	c, _ := m.Clearances(mantel.Hanging{Swags: 2, Sag: 8 * units.Inch, Left: units.Foot, Right: units.Foot})
+	c, _ := m.Clearances(mantel.Hanging{Swags: 2, Sag: 8 * units.Inch, Left: units.Foot, Right: units.Foot}, units.InFeetInches)
 	fmt.Println(c)
 	// Output:
 	// no fire while this hangs: swag 1: distance from an open fire 2 in, at least 3 ft (NFPA and ESFI holiday safety tips, undated)

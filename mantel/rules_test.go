@@ -43,11 +43,11 @@ func TestRules(t *testing.T) {
 	r := mantel.CommonPractice()
 	for _, test := range tests {
 		m := mantel.Mantel{Length: test.length}
-		h, cautions, err := r.Hang(m, mantel.Hanging{Look: test.look})
+		h, cautions, err := r.Hang(m, mantel.Hanging{Look: test.look}, units.InFeetInches)
 		if err != nil || len(cautions) > 0 {
 			t.Errorf("%s: %v, %v", test.reason, cautions, err)
 		}
-		needs, err := r.Needs(m, h)
+		needs, err := r.Needs(m, h, units.InFeetInches)
 		if err != nil || needs[0].Quantity.Length != test.garland || needs[0].Source != "common practice" {
 			t.Errorf("garland of %v, %v: %v, %v, want %v: %s", test.length, test.look, needs[0], err, test.garland, test.reason)
 		}
@@ -75,7 +75,7 @@ func pieces(needs []shopping.Need, kind shopping.Kind) (n int) {
 func TestRibbonAndBells(t *testing.T) {
 	r := mantel.CommonPractice()
 	for _, look := range []mantel.Look{mantel.Traditional, mantel.AsymmetricalLeft, mantel.AsymmetricalRight} {
-		needs, err := r.Needs(mantel.Mantel{Length: 5 * ft}, mantel.Hanging{Look: look})
+		needs, err := r.Needs(mantel.Mantel{Length: 5 * ft}, mantel.Hanging{Look: look}, units.InFeetInches)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -118,7 +118,7 @@ func TestHouseRules(t *testing.T) {
 		{"one pick, no gap", func(l *mantel.LookRules) { l.PickSpacing = 5 * ft }, mantel.Traditional, 0},
 		{"none wanted", func(l *mantel.LookRules) { l.OrnamentsPerGap = 0 }, mantel.Traditional, 0},
 	} {
-		needs, err := custom(test.change).Needs(m, mantel.Hanging{Look: test.look})
+		needs, err := custom(test.change).Needs(m, mantel.Hanging{Look: test.look}, units.InFeetInches)
 		if got := pieces(needs, shopping.Ornament); err != nil || got != test.ornaments {
 			t.Errorf("%s: got %d, %v, want %d", test.reason, got, err, test.ornaments)
 		}
@@ -128,7 +128,7 @@ func TestHouseRules(t *testing.T) {
 func TestRulesErrors(t *testing.T) {
 	const good = 5 * ft
 	needs := func(r mantel.Rules, l units.Length, k mantel.Look) error {
-		got, err := r.Needs(mantel.Mantel{Length: l}, mantel.Hanging{Look: k})
+		got, err := r.Needs(mantel.Mantel{Length: l}, mantel.Hanging{Look: k}, units.InFeetInches)
 		if err != nil && got != nil {
 			t.Error("Needs returned needs and an error")
 		}
@@ -254,11 +254,11 @@ func TestNeeds(t *testing.T) {
 		}},
 	} {
 		m := mantel.Mantel{Length: 5 * ft}
-		h, cautions, err := test.rules.Hang(m, mantel.Hanging{Look: test.look})
+		h, cautions, err := test.rules.Hang(m, mantel.Hanging{Look: test.look}, units.InFeetInches)
 		if err != nil || cautions != nil {
 			t.Errorf("%s: %v, %v", test.reason, cautions, err)
 		}
-		got, err := test.rules.Needs(m, h)
+		got, err := test.rules.Needs(m, h, units.InFeetInches)
 		if err != nil {
 			t.Errorf("%s: %v", test.reason, err)
 		}
@@ -284,11 +284,11 @@ func TestRulesAreMonotone(t *testing.T) {
 		a := lengths(ft, 50*ft).Draw(t, "a")
 		b := lengths(a, 50*ft).Draw(t, "b")
 		needs := func(l units.Length) []shopping.Need {
-			h, _, err := r.Hang(mantel.Mantel{Length: l}, mantel.Hanging{Look: look})
+			h, _, err := r.Hang(mantel.Mantel{Length: l}, mantel.Hanging{Look: look}, units.InFeetInches)
 			if err != nil {
 				t.Fatal(err)
 			}
-			needs, err := r.Needs(mantel.Mantel{Length: l}, h)
+			needs, err := r.Needs(mantel.Mantel{Length: l}, h, units.InFeetInches)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -334,11 +334,11 @@ func TestCostIsMonotone(t *testing.T) {
 		a := lengths(ft, 12*ft).Draw(t, "a")
 		b := lengths(a, 12*ft).Draw(t, "b")
 		cost := func(l units.Length) decimal.Decimal {
-			h, _, err := mantel.CommonPractice().Hang(mantel.Mantel{Length: l}, mantel.Hanging{Look: look})
+			h, _, err := mantel.CommonPractice().Hang(mantel.Mantel{Length: l}, mantel.Hanging{Look: look}, units.InFeetInches)
 			if err != nil {
 				t.Fatal(err)
 			}
-			needs, err := mantel.CommonPractice().Needs(mantel.Mantel{Length: l}, h)
+			needs, err := mantel.CommonPractice().Needs(mantel.Mantel{Length: l}, h, units.InFeetInches)
 			if err != nil {
 				t.Fatal(err)
 			}

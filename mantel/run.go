@@ -267,8 +267,9 @@ func (r Run) AppendPath(dst []Point, pieces int) ([]Point, error) {
 }
 
 // Needs returns the garland, rounded up to an inch, and one pick for each pickSpacing of it,
-// rounded up, with a tie each. PickSpacing is from 1/2 in; 0 is no picks.
-func (r Run) Needs(pickSpacing units.Length) ([]shopping.Need, error) {
+// rounded up, with a tie each; the basis of each is in a style. PickSpacing is from 1/2 in; 0 is
+// no picks.
+func (r Run) Needs(pickSpacing units.Length, style units.Style) ([]shopping.Need, error) {
 	const fn = "Run.Needs"
 	if err := r.check(fn); err != nil {
 		return nil, err
@@ -278,14 +279,14 @@ func (r Run) Needs(pickSpacing units.Length) ([]shopping.Need, error) {
 			return nil, err
 		}
 	}
-	needs := []shopping.Need{r.garlandNeed()}
+	needs := []shopping.Need{r.garlandNeed(style)}
 	if pickSpacing != 0 {
 		length := r.garland()
 		n := divideUp(length, pickSpacing)
 		needs = append(needs,
 			shopping.Need{
 				Item: shopping.Item{Kind: shopping.Pick, Type: "garland"}, Quantity: shopping.Quantity{Pieces: n},
-				Basis: "1 for each " + pickSpacing.String() + " of " + show(length), Source: commonPractice,
+				Basis: "1 for each " + show(pickSpacing, style) + " of " + show(length, style), Source: commonPractice,
 			},
 			shopping.Need{Item: itemTies, Quantity: shopping.Quantity{Pieces: n}, Basis: "1 for each of " + plural(n, "pick"), Source: ownFigure})
 	}
@@ -293,10 +294,10 @@ func (r Run) Needs(pickSpacing units.Length) ([]shopping.Need, error) {
 }
 
 // way says how the garland goes from the first hook to the last.
-func (r *Run) way() string {
+func (r *Run) way(style units.Style) string {
 	switch {
 	case r.Sag > 0:
-		return plural(len(r.Hooks)-1, "swag") + " " + show(r.Sag) + " deep"
+		return plural(len(r.Hooks)-1, "swag") + " " + show(r.Sag, style) + " deep"
 	case r.Lying:
 		return "along the shelf"
 	}
@@ -309,20 +310,20 @@ func (r Run) String() string {
 		return "no hooks"
 	}
 	across := r.Hooks[len(r.Hooks)-1].Along - r.Hooks[0].Along
-	return r.way() + " over " + show(across) + ", falling " + show(r.Left) + " at the left and " + show(r.Right) + " at the right"
+	return r.way(units.InFeetInches) + " over " + show(across, units.InFeetInches) + ", falling " + show(r.Left, units.InFeetInches) + " at the left and " + show(r.Right, units.InFeetInches) + " at the right"
 }
 
 // garlandNeed returns the garland as a need, rounded up to a whole inch, for a supply is
 // never short.
-func (r Run) garlandNeed() shopping.Need {
-	run, source := r.way(), "measured"
+func (r Run) garlandNeed(style units.Style) shopping.Need {
+	run, source := r.way(style), "measured"
 	if r.Sag > 0 {
 		run, source = "in "+run, "length of a catenary"
 	}
 	return shopping.Need{
 		Item:     itemGarland,
 		Quantity: shopping.Quantity{Length: units.Length(divideUp(r.garland(), units.Inch)) * units.Inch},
-		Basis:    show(r.between()) + " " + run + ", " + show(r.Left) + " falling at the left, " + show(r.Right) + " at the right",
+		Basis:    show(r.between(), style) + " " + run + ", " + show(r.Left, style) + " falling at the left, " + show(r.Right, style) + " at the right",
 		Source:   source,
 	}
 }
@@ -334,9 +335,9 @@ func (r Run) garlandNeed() shopping.Need {
 //	strings = garland/length, rounded up
 //	cord    = from the nearer end, along the wall and up or down it, rounded up to a foot
 //
-// The basis says how many strings, and at which end the plug is. Package sizing/lights says
+// The basis says in a style how many strings, and at which end the plug is. Package sizing/lights says
 // what they draw.
-func (r Run) Lights(lamps int, length units.Length, outlet Point) (need shopping.Need, cord units.Length, cautions []units.Caution, err error) {
+func (r Run) Lights(lamps int, length units.Length, outlet Point, style units.Style) (need shopping.Need, cord units.Length, cautions []units.Caution, err error) {
 	const fn = "Run.Lights"
 	if err := r.check(fn); err != nil {
 		return shopping.Need{}, 0, nil, err
@@ -367,7 +368,7 @@ func (r Run) Lights(lamps int, length units.Length, outlet Point) (need shopping
 	cord = units.Length(divideUp(near, units.Foot)) * units.Foot
 	return shopping.Need{
 		Item: itemLights, Quantity: shopping.Quantity{Pieces: strings * lamps},
-		Basis:  plural(strings, "string") + " of " + strconv.Itoa(lamps) + " on " + show(length) + ", along " + show(garland) + " of garland; cord " + show(cord) + " from the " + end,
+		Basis:  plural(strings, "string") + " of " + strconv.Itoa(lamps) + " on " + show(length, style) + ", along " + show(garland, style) + " of garland; cord " + showUp(cord, style) + " from the " + end,
 		Source: "geometry",
 	}, cord, []units.Caution{cautionCords}, nil
 }
@@ -386,10 +387,11 @@ func (r Run) Lights(lamps int, length units.Length, outlet Point) (need shopping
 // Every Down, and what lies on a shelf, add up to the weight exactly. Each Down and pull is
 // within a nanogram of the exact one up to 1 lb, and a part in 1e12 beyond. It returns
 // [units.ErrRange] if a sag is less than a hundredth of its span: a taut garland pulls
-// without limit.
+// without limit. Texts have their figures in a style, loads rounded up and what a hook may
+// carry down.
 //
 // Source: statics; the design factor, as for [Hook.WorkingLoad].
-func (r Run) Loads(perFoot units.Mass, hook Hook) (Loads, error) {
+func (r Run) Loads(perFoot units.Mass, hook Hook, style units.Style) (Loads, error) {
 	const fn = "Run.Loads"
 	if err := r.check(fn); err != nil {
 		return Loads{}, err
@@ -408,7 +410,7 @@ func (r Run) Loads(perFoot units.Mass, hook Hook) (Loads, error) {
 	if err := r.share(fn, &l, perFoot); err != nil {
 		return Loads{}, err
 	}
-	l.judge(hook, perFoot)
+	l.judge(hook, perFoot, style)
 	return l, nil
 }
 

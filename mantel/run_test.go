@@ -41,7 +41,7 @@ func TestLoadsAreExact(t *testing.T) {
 					exact := slow.OfSag(float64(run.Hooks[swags].Along)/float64(swags), float64(rise), float64(sag))
 					l, r := exact.Ends()
 					for _, perFoot := range []units.Mass{units.Gram, oz / 2, 7 * oz, 20 * lb} {
-						got, err := run.Loads(perFoot, mantel.Hook{Rating: lb})
+						got, err := run.Loads(perFoot, mantel.Hook{Rating: lb}, units.InFeetInches)
 						if err != nil {
 							t.Fatal(err)
 						}
@@ -228,7 +228,7 @@ func TestBelowOfARun(t *testing.T) {
 // By hand: two lines of 5 ft that lie on something sloped, a foot and 2 ft falling.
 func TestLyingRun(t *testing.T) {
 	r := mantel.Run{Hooks: []mantel.Point{{}, {Along: 4 * ft, Below: 3 * ft}, {Along: 8 * ft}}, Left: ft, Right: 2 * ft, Lying: true}
-	got, err := r.Loads(oz, mantel.Hook{Rating: lb})
+	got, err := r.Loads(oz, mantel.Hook{Rating: lb}, units.InFeetInches)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -242,7 +242,7 @@ func TestLyingRun(t *testing.T) {
 	if below, err := r.Below(2 * ft); err != nil || below != 18*in {
 		t.Error(below, err)
 	}
-	needs, err := r.Needs(0)
+	needs, err := r.Needs(0, units.InFeetInches)
 	if want := "10 ft along the shelf, 1 ft falling at the left, 2 ft at the right"; err != nil || needs[0].Basis != want || needs[0].Quantity.Length != 13*ft {
 		t.Error(needs, err)
 	}
@@ -250,7 +250,7 @@ func TestLyingRun(t *testing.T) {
 
 // Of equal totals, and of hooks that are lifted.
 func TestLiftedHook(t *testing.T) {
-	got, err := swag(20*in, 100*in, in).Loads(lb, mantel.Hook{Rating: 100 * lb})
+	got, err := swag(20*in, 100*in, in).Loads(lb, mantel.Hook{Rating: 100 * lb}, units.InFeetInches)
 	if err != nil || got.Hooks[0].Down >= 0 || got.Hooks[1].Down <= got.Weight || got.Hooks[0].Left != 0 || got.Hooks[0].Right != got.Hooks[1].Left {
 		t.Error(got, err)
 	}

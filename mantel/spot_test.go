@@ -223,7 +223,7 @@ func TestSpotsProperties(t *testing.T) {
 		}
 		// As many as the rules say, on the shelf, a spacing apart.
 		picks, layers := alongs(left, "picks, mantel")
-		needs, err := r.Needs(m, mantel.Hanging{Look: look})
+		needs, err := r.Needs(m, mantel.Hanging{Look: look}, units.InFeetInches)
 		if err != nil {
 			t.Fatal(err)
 		}

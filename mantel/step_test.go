@@ -106,7 +106,7 @@ func TestStepsUseTheNeeds(t *testing.T) {
 			l.OrnamentsPerGap, l.Bells, l.Ribbon = perGap, bells, ribbon*ft
 			l.PickSpacing = in * units.Length(spacing)
 		})
-		needs, err := r.Needs(m, mantel.Hanging{Look: look})
+		needs, err := r.Needs(m, mantel.Hanging{Look: look}, units.InFeetInches)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -22,7 +22,7 @@ type Stockings struct {
 }
 
 // Stockings returns what each holder of a row of stockings carries, and how near each comes
-// to the opening and the hearth, by the same figures as a garland. The row is in the middle
+// to the opening and the hearth, by the same figures as a garland, with texts in a style. The row is in the middle
 // of the shelf:
 //
 //	=o=======o=======o=======o=  shelf
@@ -35,7 +35,7 @@ type Stockings struct {
 // It returns [units.ErrFit] if Count is more than fit, or the toes would lie on the hearth.
 //
 // Source: common practice, from memory.
-func (m Mantel) Stockings(stockings Stockings, hook Hook) (Loads, Clearances, error) {
+func (m Mantel) Stockings(stockings Stockings, hook Hook, style units.Style) (Loads, Clearances, error) {
 	const fn = "Mantel.Stockings"
 	s := stockings
 	if err := m.check(fn, ""); err != nil {
@@ -76,7 +76,7 @@ func (m Mantel) Stockings(stockings Stockings, hook Hook) (Loads, Clearances, er
 	}
 	loads := Loads{
 		Weight: units.Mass(n) * s.Weight, Working: working,
-		Needs: []shopping.Need{{Item: itemStockings, Quantity: shopping.Quantity{Pieces: n}, Basis: show(s.Spacing) + " apart on " + show(m.Length) + ", where " + strconv.Itoa(fit) + " fit", Source: commonPractice}},
+		Needs: []shopping.Need{{Item: itemStockings, Quantity: shopping.Quantity{Pieces: n}, Basis: show(s.Spacing, style) + " apart on " + show(m.Length, style) + ", where " + strconv.Itoa(fit) + " fit", Source: commonPractice}},
 	}
 	var clear Clearances
 	first := (m.Length - units.Length(n-1)*s.Spacing) / 2
@@ -87,7 +87,7 @@ func (m Mantel) Stockings(stockings Stockings, hook Hook) (Loads, Clearances, er
 		from.nm = max(0, from.nm-float64(s.Thickness/2))
 		clear.addOut(m, "stocking "+strconv.Itoa(i+1), from, s.Length, s.Thickness)
 	}
-	loads.judge(hook, 0)
-	clear.finish(m, s.Thickness)
+	loads.judge(hook, 0, style)
+	clear.finish(m, s.Thickness, style)
 	return loads, clear, nil
 }

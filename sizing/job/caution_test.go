@@ -66,20 +66,20 @@ func TestCautionsHaveOneShape(t *testing.T) {
 	}
 	low, corner := mantel.Mantel{Length: 64 * in, Height: 14 * in}, mantel.Mantel{Length: 5 * ft, RightWall: true}
 	for _, m := range []mantel.Mantel{shelf, low, corner} {
-		hanging, list, err := mantel.CommonPractice().Hang(m, mantel.Hanging{Swags: 2, Sag: 3 * in, Thickness: 3 * in * units.Length(len(all)%2)})
+		hanging, list, err := mantel.CommonPractice().Hang(m, mantel.Hanging{Swags: 2, Sag: 3 * in, Thickness: 3 * in * units.Length(len(all)%2)}, units.InFeetInches)
 		add(err, list...)
-		clearances, err := m.Clearances(hanging)
+		clearances, err := m.Clearances(hanging, units.InFeetInches)
 		add(err, clearances.Cautions...)
 		run, err := m.Hang(hanging)
 		add(err)
-		loads, err := run.Loads(8*units.Ounce, mantel.Hook{Rating: 5 * units.Pound})
+		loads, err := run.Loads(8*units.Ounce, mantel.Hook{Rating: 5 * units.Pound}, units.InFeetInches)
 		add(err, loads.Cautions...)
-		_, _, list, err = run.Lights(100, 25*ft, mantel.Point{})
+		_, _, list, err = run.Lights(100, 25*ft, mantel.Point{}, units.InFeetInches)
 		add(err, list...)
 	}
-	clearances, err := shelf.Clearances(mantel.Hanging{Thickness: 8 * in})
+	clearances, err := shelf.Clearances(mantel.Hanging{Thickness: 8 * in}, units.InFeetInches)
 	add(err, clearances.Cautions...)
-	stockings, clearances, err := shelf.Stockings(mantel.Stockings{Length: 18 * in, Weight: units.Pound}, mantel.Hook{Rating: 5 * units.Pound})
+	stockings, clearances, err := shelf.Stockings(mantel.Stockings{Length: 18 * in, Weight: units.Pound}, mantel.Hook{Rating: 5 * units.Pound}, units.InFeetInches)
 	add(err, append(stockings.Cautions, clearances.Cautions...)...)
 	_, list, err := mantel.Door(mantel.Point{Along: 3 * ft, Below: 7 * ft}, 2)
 	add(err, list...)

@@ -32,11 +32,11 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	before := len(f.list)
 	f.room(m.Room, at)
 	p := &mantelDraft{MantelPlan: MantelPlan{Mantel: m, Loads: map[shopping.Kind]mantel.Loads{}}}
-	hang := p.shelf
+	hang, style := p.shelf, d.house.Units
 	if m.Run.given() {
 		hang = p.run
 	}
-	run, needs := hang(f, d.house.Mantels, at)
+	run, needs := hang(f, d.house.Mantels, style, at)
 	if d.house.Units == units.InMetric {
 		inMetric(run, needs)
 	}
@@ -48,7 +48,7 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 		hook, hooked = mantel.Hook{Rating: units.Pound}, false
 	}
 	if m.PerFoot != 0 && len(f.list) == before {
-		loads, err := run.Loads(m.PerFoot, hook)
+		loads, err := run.Loads(m.PerFoot, hook, style)
 		if f.note(err, at+"/hanging", args...) && hooked {
 			p.Loads[shopping.Garland] = loads
 			needs = append(needs, loads.Needs...)
@@ -56,7 +56,7 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 		}
 	}
 	if m.Stockings != (mantel.Stockings{}) {
-		needs = append(needs, p.stockings(f, hook, hooked, at)...)
+		needs = append(needs, p.stockings(f, hook, hooked, style, at)...)
 	}
 	if m.Lights != (lights.Label{}) && len(f.list) == before {
 		needs = append(needs, p.lights(f, d.house, run, at)...)
@@ -104,7 +104,7 @@ func inMetric(run mantel.Run, needs []shopping.Need) {
 }
 
 // shelf hangs the garland along the shelf.
-func (p *mantelDraft) shelf(f *faulty, rules mantel.Rules, at string) (mantel.Run, []shopping.Need) {
+func (p *mantelDraft) shelf(f *faulty, rules mantel.Rules, style units.Style, at string) (mantel.Run, []shopping.Need) {
 	args := []string{"mantel", at, "m", at, "length", at + "/length", "look", at + "/hanging/look", "sag", at + "/hanging/sag", "hanging", at + "/hanging"}
 	ofHouse := func(err error) bool { return f.note(err, "/house/mantels", args...) }
 	ofShelf := func(err error) bool { return f.note(err, at, args...) }
@@ -116,16 +116,16 @@ func (p *mantelDraft) shelf(f *faulty, rules mantel.Rules, at string) (mantel.Ru
 		h.Sag = sixth(p.Length, h.Swags)
 	}
 	if h.Left == 0 && h.Right == 0 {
-		hanging, cautions, err := rules.Hang(p.Mantel.Mantel, *h)
+		hanging, cautions, err := rules.Hang(p.Mantel.Mantel, *h, style)
 		if ofHouse(err) {
 			*h, p.cautions = hanging, cautions
 		}
 	}
-	needs, err := rules.Needs(p.Mantel.Mantel, *h)
+	needs, err := rules.Needs(p.Mantel.Mantel, *h, style)
 	ofHouse(err)
 	run, err := p.Hang(*h)
 	ofShelf(err)
-	p.Clearances, err = p.Mantel.Mantel.Clearances(*h)
+	p.Clearances, err = p.Mantel.Mantel.Clearances(*h, style)
 	ofShelf(err)
 	p.cautions = append(p.cautions, p.Clearances.Cautions...)
 	return run, needs
@@ -157,7 +157,7 @@ func (r Run) hang(hooked bool) string {
 const maxHeight = 100 * units.Foot
 
 // run hangs the garland along stairs, round a door or over hooks.
-func (p *mantelDraft) run(f *faulty, rules mantel.Rules, at string) (mantel.Run, []shopping.Need) {
+func (p *mantelDraft) run(f *faulty, rules mantel.Rules, style units.Style, at string) (mantel.Run, []shopping.Need) {
 	r := &p.Run
 	at += "/run"
 	if p.Length != 0 {
@@ -194,7 +194,7 @@ func (p *mantelDraft) run(f *faulty, rules mantel.Rules, at string) (mantel.Run,
 	if err != nil {
 		return mantel.Run{}, nil
 	}
-	needs, err := hung.Needs(rules.Traditional.PickSpacing)
+	needs, err := hung.Needs(rules.Traditional.PickSpacing, style)
 	f.note(err, at, "pickSpacing", "/house/mantels/traditional/pickSpacing")
 	for i := range needs {
 		if needs[i].Item.Kind == shopping.Pick {
@@ -209,12 +209,12 @@ func (p *mantelDraft) run(f *faulty, rules mantel.Rules, at string) (mantel.Run,
 }
 
 // stockings hangs a row of stockings below the shelf, and returns what it takes.
-func (p *mantelDraft) stockings(f *faulty, hook mantel.Hook, hooked bool, at string) []shopping.Need {
+func (p *mantelDraft) stockings(f *faulty, hook mantel.Hook, hooked bool, style units.Style, at string) []shopping.Need {
 	if p.Run.given() {
 		f.refuse(at+"/stockings", strconv.Itoa(p.Stockings.Count), "a shelf to hang them from", units.ErrFit)
 		return nil
 	}
-	loads, near, err := p.Mantel.Mantel.Stockings(p.Stockings, hook)
+	loads, near, err := p.Mantel.Mantel.Stockings(p.Stockings, hook, style)
 	if !f.note(err, at, "m", at, "stockings", at+"/stockings", "hook", at+"/hook") {
 		return nil
 	}
@@ -234,7 +234,7 @@ func (p *mantelDraft) stockings(f *faulty, hook mantel.Hook, hooked bool, at str
 // lights winds strings through the garland, and returns what they come to.
 func (p *mantelDraft) lights(f *faulty, h House, run mantel.Run, at string) []shopping.Need {
 	label := p.Mantel.Lights
-	need, cord, cautions, err := run.Lights(label.Lamps, label.Length, p.Outlet)
+	need, cord, cautions, err := run.Lights(label.Lamps, label.Length, p.Outlet, h.Units)
 	if !f.note(err, at, "lamps", at+"/lights/lamps", "length", at+"/lights/length", "outlet", at+"/outlet") {
 		return nil
 	}

@@ -251,7 +251,7 @@ func (m Mantel) Crew(paper Paper, needs []shopping.Need) ([]string, error) {
 		return nil, err
 	}
 	if needs == nil {
-		if needs, err = m.Rules.Needs(m.Mantel, m.Hanging); err != nil {
+		if needs, err = m.Rules.Needs(m.Mantel, m.Hanging, units.InFeetInches); err != nil {
 			return nil, err
 		}
 	}

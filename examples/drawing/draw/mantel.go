@@ -50,7 +50,7 @@ func (m Mantel) lay() (*shelf, error) {
 			return nil, err
 		}
 	}
-	clear, err := m.Mantel.Clearances(m.Hanging)
+	clear, err := m.Mantel.Clearances(m.Hanging, units.InFeetInches)
 	if err != nil {
 		return nil, err
 	}

@@ -41,11 +41,11 @@ func hanging(h mantel.Hanging) string {
 // byRule returns the needs of a shelf whose garland hangs by rule.
 func byRule(r mantel.Rules, l units.Length, look mantel.Look) ([]shopping.Need, error) {
 	m := mantel.Mantel{Length: l}
-	h, _, err := r.Hang(m, mantel.Hanging{Look: look})
+	h, _, err := r.Hang(m, mantel.Hanging{Look: look}, units.InFeetInches)
 	if err != nil {
 		return nil, err
 	}
-	return r.Needs(m, h)
+	return r.Needs(m, h, units.InFeetInches)
 }
 
 // of returns how much of a kind there is among needs.
@@ -115,10 +115,10 @@ func mantelPage(p *page) {
 			}
 			line, failed := run.AppendPath(nil, 8)
 			p.add("path of %s = %s", text, or(path)(line, firstError(err, failed)))
-			c, failed := m.Clearances(h)
+			c, failed := m.Clearances(h, units.InFeetInches)
 			p.add("clear %s = %s", text, or(func(c mantel.Clearances) string { return clearances(m, c) })(c, failed))
 			for _, k := range []mantel.Hook{{Rating: 5 * units.Pound}, {Rating: 8 * units.Ounce, Factor: 12}} {
-				l, failed := run.Loads(12*units.Ounce, k)
+				l, failed := run.Loads(12*units.Ounce, k, units.InFeetInches)
 				p.add("loads of 12 oz a foot on hooks of %s by %d, %s = %s", ng(k.Rating), k.Factor, text, or(loads)(l, firstError(err, failed)))
 			}
 		}
@@ -252,7 +252,7 @@ func slopes(p *page) {
 				text := fmt.Sprintf("slope %s rise %s sag %s", nm(length(across)), nm(length(rise)), nm(r.Sag))
 				garland, err := r.Garland()
 				p.add("%s = %s", text, or(nm)(garland, err))
-				l, err := r.Loads(12*units.Ounce, mantel.Hook{Rating: units.Pound})
+				l, err := r.Loads(12*units.Ounce, mantel.Hook{Rating: units.Pound}, units.InFeetInches)
 				p.add("%s loads = %s", text, or(func(l mantel.Loads) string {
 					return fmt.Sprintf("%d and %d down, %d level", int64(l.Hooks[0].Down), int64(l.Hooks[1].Down), int64(l.Hooks[0].Right))
 				})(l, err))
