@@ -50,7 +50,7 @@ func (t Tree) Cautions(style units.Style) ([]units.Caution, error) {
 	add(public, "exits", "keep exits, the ways to them and their signs clear of the tree and its cords", nfpa1)
 	add(!cut && public, "label", "the label of the tree and of its decorations must say flame resistant", nfpa1)
 	add(cut && public, "own height", "keep the tree at least "+tape(t.Height, style)+", its own height, from any source of heat", ifc)
-	add(!(cut && public), "heat", "keep the tree at least "+say("3 ft", "1 m")+" from fire, candles, radiators and vents", tips)
+	add(!(cut && public), "heat", "keep the tree at least "+say("3 ft", "91.5 cm")+" from fire, candles, radiators and vents", tips)
 	add(cut, "trunk", "cut at least "+say("1/2 in", "13 mm")+" off the trunk before it goes into its stand, which should hold "+say("2 gallons", "8 liters")+" or more", "commentary on International Fire Code section 806.1, read")
 	add(cut, "water", "water the tree every day, about "+say("a quart for each inch", "a liter for each 27 mm")+" of the trunk's diameter and "+say("a gallon", "4 liters")+" or more on the first day; a dry tree goes out", wsu)
 	add(t.Kind == Metal, "metal", "hang no electric lights on a metal tree", nfpa1)

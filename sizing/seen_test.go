@@ -240,7 +240,7 @@ func TestCautions(t *testing.T) {
 		{true, units.InFeetInches, "own height", "at least 9 ft, its own height"},
 		{true, units.InMetric, "own height", "at least 2.74 m, its own height"},
 		{false, units.InFeetInches, "heat", "at least 3 ft from fire"},
-		{false, units.InMetric, "heat", "at least 1 m from fire"},
+		{false, units.InMetric, "heat", "at least 91.5 cm from fire"},
 	} {
 		list, _ := Tree{Height: 9 * ft, Public: row.public}.Cautions(row.style)
 		if !slices.ContainsFunc(list, func(c units.Caution) bool { return c.Code == row.code && strings.Contains(c.Text, row.want) }) {

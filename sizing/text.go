@@ -86,6 +86,13 @@ func safe(l units.Length, style units.Style, more bool) string {
 	switch {
 	case style == units.InMetric:
 		step = units.Centimeter / 2
+	case style == units.InFeet && l >= units.Foot, style == units.InYards && l >= units.Yard:
+		step = units.Foot / 100
+		if style == units.InYards {
+			step = units.Yard / 100
+		}
+	case style == units.InFeet, style == units.InYards:
+		in = units.InInches
 	case style != units.InInches:
 		in = units.InFeetInches
 	}

@@ -95,9 +95,9 @@ func TestStyles(t *testing.T) {
 		tape, left, over, enough string
 	}{
 		{units.InFeetInches, "7 ft 6 3/8 in", "7 ft 6 1/4 in", "7 ft 6 1/2 in", "8 ft"},
-		{units.InFeet, "7.53 ft", "7 ft 6 1/4 in", "7 ft 6 1/2 in", "8 ft"},
+		{units.InFeet, "7.53 ft", "7.52 ft", "7.53 ft", "8 ft"},
 		{units.InInches, "90 3/8 in", "90 1/4 in", "90 1/2 in", "8 ft"},
-		{units.InYards, "2.51 yd", "7 ft 6 1/4 in", "7 ft 6 1/2 in", "2.6 yd"},
+		{units.InYards, "2.51 yd", "2.5 yd", "2.51 yd", "2.6 yd"},
 		{units.InMetric, "2.29 m", "2.29 m", "2.295 m", "2.3 m"},
 	} {
 		if got := tape(l, row.style); got != row.tape {
@@ -212,6 +212,15 @@ func TestColumns(t *testing.T) {
 	for _, none := range []driver.Valuer{Taper(9), TreeKind(9), Exposure(9)} {
 		if text, err := none.Value(); text != nil || err == nil {
 			t.Errorf("%v: %v, %v", none, text, err)
+		}
+	}
+}
+
+// What is shorter than a foot or a yard is in inches.
+func TestShortStyles(t *testing.T) {
+	for style, want := range map[units.Style]string{units.InFeet: "4 1/4 in", units.InYards: "4 1/4 in", units.InInches: "4 1/4 in", units.InFeetInches: "4 1/4 in"} {
+		if got := left(4*in+in/3, style); got != want {
+			t.Errorf("%v: %s, want %s", style, got, want)
 		}
 	}
 }

@@ -328,7 +328,7 @@ func TestOddJobs(t *testing.T) {
 		{[]string{"-request", "testdata/stairs.json", "-work"}, []string{"PUTTING UP: 2 people, 3 h, the least"}, []string{"0 min"}},
 		{[]string{"-quote", "-pack", "-stand", "2026-11-28"}, []string{"picks and mantel picks, 1 x bunch of 6", "8 mantel picks; ", "7 x 9 ft of garland"}, []string{"picks, mantel"}},
 		{[]string{"-request", "testdata/metric.json"}, []string{
-			"garland of 490 g a meter or less", "no more than 15 cm falling", "hooks with a breaking load of 5.33 kg or more", "190 to 370 g a meter", "an open flame stays 92 cm", "5 mantel picks (lounge 2, library 3)",
+			"garland of 490 g a meter or less", "no more than 15 cm falling", "hooks with a breaking load of 5.32 kg or more", "190 to 370 g a meter", "an open flame stays 91.5 cm", "5 mantel picks (lounge 2, library 3)",
 		}, []string{" oz", " ft", " lb", "inch", " foot"}},
 	} {
 		stdout, stderr, status := call(row.args...)

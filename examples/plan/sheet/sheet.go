@@ -160,7 +160,6 @@ func (s *sheet) alike(c units.Caution) string {
 		}
 		text = strings.Join(slices.Concat(words[:head], []string{strings.Join(variants, " or ") + comma}, words[len(words)-tail:]), " ")
 	}
-	text = s.measures(text)
 	return strings.ToUpper(text[:1]) + text[1:] + "."
 }
 
@@ -175,22 +174,54 @@ func (s *sheet) money(d decimal.Decimal) string {
 // style is the units of the house.
 func (s *sheet) style() units.Style { return s.request.House.Units }
 
-// length prints a length to a quarter inch, small ones to an eighth; or to half a centimeter, a
-// centimeter from a meter on, and 10 cm from 10 m on.
+// scale returns what a length is rounded to, and the style that it is printed in: a quarter inch, an
+// eighth of a small one; half a centimeter, a centimeter from a meter on, and 10 cm from 10 m on. What
+// is shorter than a foot or a yard is in inches.
+func (s *sheet) scale(l units.Length) (units.Length, units.Style) {
+	switch style := s.style(); {
+	case style == units.InMetric && l >= 10*units.Meter:
+		return 10 * units.Centimeter, style
+	case style == units.InMetric && l >= units.Meter:
+		return units.Centimeter, style
+	case style == units.InMetric:
+		return units.Centimeter / 2, style
+	case style == units.InFeet && l >= units.Foot:
+		return units.Foot / 100, style
+	case style == units.InYards && l >= units.Yard:
+		return units.Yard / 100, style
+	case l < 6*units.Inch:
+		return units.Inch / 8, inches(style)
+	default:
+		return units.Inch / 4, inches(style)
+	}
+}
+
+// inches returns the style of what is shorter than a foot or a yard.
+func inches(style units.Style) units.Style {
+	if style == units.InFeetInches {
+		return style
+	}
+	return units.InInches
+}
+
+// length prints a length.
 func (s *sheet) length(l units.Length) string {
-	step := units.Inch / 4
-	if l < 6*units.Inch {
-		step = units.Inch / 8
+	step, style := s.scale(l)
+	return l.Format(style, step)
+}
+
+// least prints a length that may be no shorter, rounded up, and most one that may be no longer, down. What a tape
+// shows is exact.
+func (s *sheet) least(l units.Length) string { return s.sided(l, units.Ceil) }
+func (s *sheet) most(l units.Length) string  { return s.sided(l, units.Floor) }
+
+func (s *sheet) sided(l units.Length, round func(l, step units.Length) (units.Length, error)) string {
+	step, style := s.scale(l)
+	if style == units.InMetric && l%units.Millimeter == 0 {
+		step = units.Millimeter
 	}
-	if s.style() == units.InMetric {
-		switch step = units.Centimeter / 2; {
-		case l >= 10*units.Meter:
-			step = 10 * units.Centimeter
-		case l >= units.Meter:
-			step = units.Centimeter
-		}
-	}
-	return l.Format(s.style(), step)
+	l, _ = round(l, step)
+	return l.Format(style, step)
 }
 
 // quantity prints a quantity in the units of the house.
@@ -842,9 +873,17 @@ func (s *sheet) top(t job.TreePlan) string {
 	case t.Ladder.Lift:
 		return "; no stepladder reaches the tip: it takes a lift, and people trained to use it"
 	case t.Ladder.Size > 0:
-		return what + " from a stepladder of " + s.length(t.Ladder.Size)
+		return what + " from a stepladder of " + s.ladder(t.Ladder.Size)
 	}
 	return what + " within reach from the floor"
+}
+
+// ladder prints the size of a stepladder, which is sold by feet.
+func (s *sheet) ladder(size units.Length) string {
+	if s.style() == units.InMetric {
+		return s.length(size)
+	}
+	return size.Format(units.InFeetInches, units.Inch)
 }
 
 // balls writes the ornaments: how many of each color, and of which sizes they are.
@@ -1094,15 +1133,34 @@ func (s *sheet) loads(hooks, one string, l mantel.Loads) string {
 			over++
 		}
 	}
-	text := hooks + " at " + say(len(l.Hooks), "place") + ", at most " + s.weight(most) + " on " + one + "; one may carry " + s.weight(l.Working) + "."
+	text := hooks + " at " + say(len(l.Hooks), "place") + ", at most " + s.load(most) + " on " + one + "; one may carry " + s.carries(l.Working) + "."
 	if over > 0 {
-		text += " OVERLOADED at " + say(over, "place") + ": use " + s.measures(l.Remedy) + "."
+		text += " OVERLOADED at " + say(over, "place") + ": use " + l.Remedy + "."
 	}
 	return text
 }
 
-// weight prints a weight.
-func (s *sheet) weight(m units.Mass) string { return m.Format(s.style(), units.Ounce/10) }
+// load prints a load, rounded up to a tenth of an ounce, or to 5 g unless it is whole grams, from 1 kg on 10 g; and
+// carries what a hook may carry, rounded down.
+func (s *sheet) load(m units.Mass) string    { return s.weight(m, units.Ceil) }
+func (s *sheet) carries(m units.Mass) string { return s.weight(m, units.Floor) }
+
+func (s *sheet) weight(m units.Mass, round func(m, step units.Mass) (units.Mass, error)) string {
+	step, tenths := 5*units.Gram, units.Mass(1)
+	switch {
+	case s.style() != units.InMetric:
+		step, tenths = units.Ounce, 10 // a tenth of it is no whole number of nanograms
+	case m%units.Gram == 0:
+		step = units.Gram
+	case m >= units.Kilogram:
+		step = 10 * units.Gram
+	}
+	m, _ = round(tenths*m, step)
+	if tenths > 1 {
+		return ((m + 5) / 10).Format(units.InFeetInches, units.Ounce/10)
+	}
+	return m.Format(units.InMetric, step)
+}
 
 // fire says how near what hangs comes to the fire: in one sentence whether a fire may burn, and the worst of the
 // figures for trim with its source. With why the rest follow.
@@ -1113,7 +1171,7 @@ func (s *sheet) fire(m job.MantelPlan) string {
 	}
 	var texts []string
 	if c.Fire != (mantel.Clearance{}) {
-		texts = append(texts, "NO FIRE WHILE THIS HANGS: "+s.length(c.Fire.Measured)+" from the opening ("+c.Fire.Place+"), want "+s.length(c.Fire.Allowed))
+		texts = append(texts, "NO FIRE WHILE THIS HANGS: "+s.most(c.Fire.Measured)+" from the opening ("+c.Fire.Place+"), want "+s.least(c.Fire.Allowed))
 	}
 	if len(c.Violations) > 0 {
 		text := "Worst as trim: " + s.clearance(c.Violations[0]) + " (" + c.Violations[0].Source + ")"
@@ -1123,18 +1181,17 @@ func (s *sheet) fire(m job.MantelPlan) string {
 		texts = append(texts, text)
 	}
 	if texts == nil {
-		return "Nothing is within 3 ft of the opening. "
+		return "Nothing is within " + s.least(3*units.Foot) + " of the opening. "
 	}
 	return strings.Join(texts, ". ") + ". "
 }
 
 // clearance says what was measured and what is asked for.
 func (s *sheet) clearance(c mantel.Clearance) string {
-	bound := ", at most "
 	if c.AtLeast {
-		bound = ", at least "
+		return c.Place + ", " + c.Measure + " " + s.most(c.Measured) + ", at least " + s.least(c.Allowed)
 	}
-	return c.Place + ", " + c.Measure + " " + s.length(c.Measured) + bound + s.length(c.Allowed)
+	return c.Place + ", " + c.Measure + " " + s.least(c.Measured) + ", at most " + s.most(c.Allowed)
 }
 
 // takes says how much a step takes of what no step before it has named.

@@ -191,21 +191,22 @@ var sizingOracles = []oracle{
 		}
 		return first(same(m[5], verdict), same(integer(m[6]), tallest), same(integer(m[7]), spare))
 	}},
-	{"sizing", `ladder ceiling \d+ nm clear \d+ nm topper (\d+) nm stand (\d+) nm tree (\d+) nm = size (\d+) nm, lift (\w+), in (\d+) nm`, 120, func(m []string) string {
-		topper, height := integer(m[0]), integer(m[2])
-		if topper == 0 {
-			topper = min(away(big.NewRat(height, 8)).Int64(), 10*foot)
+	{"sizing", `ladder ceiling (\d+) nm clear \d+ nm topper (\d+) nm stand (\d+) nm tree (\d+) nm = size (\d+) nm, lift (\w+), in (\d+) nm`, 120, func(m []string) string {
+		ceiling, topper, height := integer(m[0]), integer(m[1]), integer(m[3])
+		base := integer(m[2]) + height
+		if topper == 0 { // an eighth, as far as there is room but for two inches
+			topper = min(away(big.NewRat(height, 8)).Int64(), 10*foot, max(0, ceiling-foot/6-base))
 		}
-		top := topper + integer(m[1]) + height
+		top := min(ceiling, base+topper)
 		size := int64(0)
 		if top > 6*foot {
 			size = max(4*foot, (top-4*foot+2*foot-1)/(2*foot)*(2*foot))
 		}
-		in := near(float(m[5]), 0.65*float64(height)/2, 1)
+		in := near(float(m[6]), 0.65*float64(height)/2, 1)
 		if top > 20*foot {
-			return first(same(m[3], "0"), same(m[4], "true"), in)
+			return first(same(m[4], "0"), same(m[5], "true"), in)
 		}
-		return first(same(integer(m[3]), size), same(m[4], "false"), in)
+		return first(same(integer(m[4]), size), same(m[5], "false"), in)
 	}},
 	{"sizing", `cone ` + coneText + ` slant = (\d+) nm.*`, 9, func(m []string) string {
 		from, to := cone(m).span()
