@@ -51,19 +51,17 @@ func (s *search) cuts() []Row {
 				}
 			}
 		}
-		var best Row
-		far := 1e-4
+		best, far := int64(0), 1e-4 // the divisor whose row is broken most
 		for _, d := range divisors {
 			rest := mod(b, d)
 			if rest == 0 {
 				continue
 			}
-			round := func(a int64) int64 { return (a-mod(a, d))/d*rest + min(rest, mod(a, d)) }
 			lhs, norm := 0.0, 0.0
 			least := rest * ((b-rest)/d + 1)
 			large := least > most || least < -most
 			for _, e := range entries {
-				g := round(e.a)
+				g := round(e.a, d, rest)
 				large = large || g > most || g < -most
 				lhs += float64(float64(g) * e.u)
 				norm += float64(float64(g) * float64(g))
@@ -72,41 +70,46 @@ func (s *search) cuts() []Row {
 				continue
 			}
 			if v := (float64(least) - lhs) / math.Sqrt(norm); v > far {
-				far = v
-				best = Row{Least: least}
-				common := int64(0)
-				for k, e := range entries {
-					g := round(e.a)
-					if g == 0 {
-						continue
-					}
-					common = gcd(common, max(g, -g))
-					j := r.Col[k]
-					if e.flip { // g·(hi - x)
-						best.Least -= g * s.hi[j]
-						g = -g
-					} else {
-						best.Least += g * s.lo[j]
-					}
-					best.Col, best.Coef = append(best.Col, j), append(best.Coef, g)
-				}
-				if common > 1 {
-					for k := range best.Coef {
-						best.Coef[k] /= common
-					}
-					best.Least /= common // without a rest: the column that d is of has rest or -rest
-				}
+				best, far = d, v
 			}
 		}
-		if best.Col != nil {
-			more = append(more, best)
+		if best == 0 {
+			continue
 		}
+		rest, common := mod(b, best), int64(0)
+		made := Row{Least: rest * ((b-rest)/best + 1)}
+		for k, e := range entries {
+			g := round(e.a, best, rest)
+			if g == 0 {
+				continue
+			}
+			common = gcd(common, max(g, -g))
+			j := r.Col[k]
+			if e.flip { // g·(hi - x)
+				made.Least -= g * s.hi[j]
+				g = -g
+			} else {
+				made.Least += g * s.lo[j]
+			}
+			made.Col, made.Coef = append(made.Col, j), append(made.Coef, g)
+		}
+		for k := range made.Coef {
+			made.Coef[k] /= common
+		}
+		made.Least /= common // without a rest: the column that the divisor is of has rest or -rest
+		more = append(more, made)
 	}
 	more = append(more, s.gomory()...)
 	if room := MaxCells/len(s.Cost) - len(s.rows); len(more) > room {
 		more = more[:max(0, room)]
 	}
 	return more
+}
+
+// round returns ⌊a/d⌋·rest + min(rest, a mod d).
+func round(a, d, rest int64) int64 {
+	m := mod(a, d)
+	return (a-m)/d*rest + min(rest, m)
 }
 
 // mod returns a mod d, from 0 to d-1.
@@ -136,18 +139,12 @@ func (s *search) gomory() []Row {
 	var all []found
 	sum := make([]int64, len(s.Cost))
 	weights := make([]int64, len(t.tight))
-	// What the sums below may come to, so that none overflows.
-	widest := func(j int) float64 { return max(1, math.Abs(float64(s.lo[j])), math.Abs(float64(s.hi[j]))) }
+	// Which columns are nearer to their upper bound, and what the sums below may come to, so that none overflows.
+	far := make([]bool, len(s.Cost))
 	fixed := 0.0
 	for j := range s.Cost {
-		fixed += float64(4 * fine * widest(j))
-	}
-	reach := make([]float64, len(t.tight))
-	for r, i := range t.tight {
-		reach[r] = 4 * math.Abs(float64(s.rows[i].Least))
-		for k, j := range s.rows[i].Col {
-			reach[r] += float64(4 * math.Abs(float64(s.rows[i].Coef[k])) * widest(j))
-		}
+		far[j] = float64(s.hi[j])-t.at[j] < t.at[j]-float64(s.lo[j])
+		fixed += float64(4 * fine * max(1, t.wide[j]))
 	}
 	for c, j := range t.basic {
 		if f := t.at[j] - math.Floor(t.at[j]); f < 0.01 || f > 0.99 {
@@ -156,29 +153,20 @@ func (s *search) gomory() []Row {
 		clear(sum)
 		b, size := int64(0), fixed
 		for r, w := range t.line(c) {
-			weight := math.Round(float64(float64(w*t.unit[t.tight[r]]) * fine))
-			size += float64((math.Abs(weight) + 2*fine) * reach[r])
+			i := t.tight[r]
+			weight := math.Round(float64(float64(w*t.unit[i]) * fine))
+			size += float64((math.Abs(weight) + 2*fine) * float64(4*t.reach[i]))
 			weights[r] = int64(max(-maxSum, min(maxSum, weight)))
 		}
 		if size > maxSum {
 			continue
 		}
 		for r, w := range weights {
-			if w == 0 {
-				continue
-			}
-			row := &s.rows[t.tight[r]]
-			b += w * row.Least
-			for k, col := range row.Col {
-				sum[col] += w * row.Coef[k]
-			}
+			b += s.rows[t.tight[r]].addTo(sum, w)
 		}
 		// From the nearer bound of each column.
 		for col, a := range sum {
-			if a == 0 {
-				continue
-			}
-			if s.far(col) {
+			if far[col] {
 				b -= a * s.hi[col]
 				sum[col] = -a
 			} else {
@@ -189,14 +177,13 @@ func (s *search) gomory() []Row {
 		if rest < fine/64 || rest > fine-fine/64 {
 			continue
 		}
-		round := func(a int64) int64 { return (a-mod(a, fine))/fine*rest + min(rest, mod(a, fine)) }
 		least := rest * ((b-rest)/fine + 1)
 		for col, a := range sum {
 			if a == 0 {
 				continue
 			}
-			g := round(a)
-			if s.far(col) {
+			g := round(a, fine, rest)
+			if far[col] {
 				least -= g * s.hi[col]
 				g = -g
 			} else {
@@ -205,31 +192,16 @@ func (s *search) gomory() []Row {
 			sum[col] = g
 		}
 		for r, w := range weights {
-			g := round(-w)
-			if g == 0 {
-				continue
-			}
-			row := &s.rows[t.tight[r]]
-			least += g * row.Least
-			for k, col := range row.Col {
-				sum[col] += g * row.Coef[k]
-			}
+			least += s.rows[t.tight[r]].addTo(sum, round(-w, fine, rest))
 		}
 		const most = 1 << 30
-		entries := 0
-		for _, g := range sum {
-			if g != 0 {
-				entries++
-			}
-		}
-		r := Row{Col: make([]int, 0, entries), Coef: make([]int64, 0, entries)}
-		lhs, norm, smallest := 0.0, 0.0, int64(most)
+		lhs, norm, smallest, entries := 0.0, 0.0, int64(most), 0
 		large := least > most || least < -most
 		for col, g := range sum {
 			if g == 0 {
 				continue
 			}
-			r.Col, r.Coef = append(r.Col, col), append(r.Coef, g)
+			entries++
 			large = large || g > most || g < -most
 			smallest = min(smallest, max(g, -g))
 			lhs += float64(float64(g) * t.at[col])
@@ -238,10 +210,17 @@ func (s *search) gomory() []Row {
 		if large || norm == 0 || math.Sqrt(norm) > float64(wide*float64(smallest)) {
 			continue
 		}
-		r.Least = least
-		if v := (float64(least) - lhs) / math.Sqrt(norm); v > 1e-3 {
-			all = append(all, found{r, v})
+		v := (float64(least) - lhs) / math.Sqrt(norm)
+		if v <= 1e-3 {
+			continue
 		}
+		r := Row{Col: make([]int, 0, entries), Coef: make([]int64, 0, entries), Least: least}
+		for col, g := range sum {
+			if g != 0 {
+				r.Col, r.Coef = append(r.Col, col), append(r.Coef, g)
+			}
+		}
+		all = append(all, found{r, v})
 	}
 	slices.SortStableFunc(all, func(a, b found) int { return cmp.Compare(b.far, a.far) })
 	var rows []Row
@@ -251,8 +230,12 @@ func (s *search) gomory() []Row {
 	return rows
 }
 
-// far reports whether the value of a column is nearer to its upper bound.
-func (s *search) far(col int) bool {
-	v := s.t.at[col]
-	return float64(s.hi[col])-v < v-float64(s.lo[col])
+// addTo adds a row so many times to the sum of others, and returns what it adds to their least.
+func (r *Row) addTo(sum []int64, times int64) int64 {
+	if times != 0 {
+		for k, col := range r.Col {
+			sum[col] += times * r.Coef[k]
+		}
+	}
+	return times * r.Least
 }

@@ -85,7 +85,7 @@ func (t *tableau) begin(p *Problem, rows []Row, lo, hi []int64) {
 	}
 	if t.columns == nil {
 		t.columns, t.from = make([][]element, n), []int32{0}
-		entries, each := make([]element, n*(all/n+8)), all/n+8
+		entries, each := make([]element, n*(all/n+16)), all/n+16
 		for j := range n {
 			t.columns[j] = entries[j*each : j*each : (j+1)*each]
 		}
@@ -268,7 +268,7 @@ type basis struct {
 func (t *tableau) save(b *basis) {
 	b.purges, b.pivots = t.purges, t.pivots
 	b.basic, b.tight = append(b.basic[:0], t.basic...), append(b.tight[:0], t.tight...)
-	b.inverse = b.inverse[:0]
+	b.inverse = slices.Grow(b.inverse[:0], len(t.basic)*len(t.tight))
 	for c := range t.basic {
 		b.inverse = append(b.inverse, t.line(c)...)
 	}
@@ -357,8 +357,16 @@ func spread(sums []float64, column []element, v float64) {
 // add adds a multiple of one line to another that is no shorter.
 func add(to, line []float64, by float64) {
 	to = to[:len(line)]
-	for k, v := range line {
-		to[k] += float64(by * v)
+	k := 0
+	for ; k+4 <= len(line); k += 4 { // four at a time are faster
+		a, b := line[k:k+4:k+4], to[k:k+4:k+4]
+		b[0] += float64(by * a[0])
+		b[1] += float64(by * a[1])
+		b[2] += float64(by * a[2])
+		b[3] += float64(by * a[3])
+	}
+	for ; k < len(line); k++ {
+		to[k] += float64(by * line[k])
 	}
 }
 
@@ -381,7 +389,7 @@ func (t *tableau) optimize(effort *int64) int {
 			if d < 0 {
 				d, low = v-t.hi[j], false
 			}
-			if d <= float64(feasible*(1+math.Abs(v))) {
+			if d <= feasible || d <= float64(feasible*(1+math.Abs(v))) {
 				continue
 			}
 			if d = float64(d*d) / t.weight[j]; d > far {
@@ -495,14 +503,14 @@ func (t *tableau) enter(up bool, short float64) (in int, flips bool) {
 	}
 	for {
 		best, least, size := -1, 0.0, 0.0
-		for _, j := range t.active {
-			a := float64(float64(t.alpha[j]*t.side[j]) * sign)
-			if a <= small {
+		side := t.side[:len(t.alpha)]
+		for j, a := range t.alpha {
+			if a = float64(float64(a*side[j]) * sign); a <= small {
 				continue
 			}
 			ratio := math.Abs(t.cost[j]) / a
 			if best < 0 || ratio < least-1e-12 || ratio <= least+1e-12 && a > size {
-				best, least, size = int(j), ratio, a
+				best, least, size = j, ratio, a
 			}
 		}
 		for r, a := range t.rho {

@@ -263,14 +263,14 @@ type network struct {
 	level  []int32
 	next   []int32
 	line   []int32
-	place  []int // of each column in the row being made, -1 if not yet
+	made   intprog.Row // the row being made
+	place  []int       // of each column in it, -1 if not yet
 }
 
 type arc struct {
 	to      int32
 	endless bool
 	room    float64
-	full    float64
 }
 
 // network builds the nodes and arcs; their room is set for each x.
@@ -358,78 +358,90 @@ func (n *network) divide() {
 // set gives the arcs the room that x makes, and sends what goes by the first ways there are.
 func (n *network) set(x []float64) {
 	n.wanted, n.total = 0, 0
-	e := 0
-	room := func(v float64) {
-		v = max(0, v)
-		n.arcs[e].room, n.arcs[e].full, n.arcs[e+1].room = v, v, 0
-		e += 2
-	}
 	for a, there := range n.Have {
-		sum := float64(there)
-		for _, h := range n.holders[a] {
-			sum += float64(float64(h.N) * x[h.Thing])
-		}
-		n.there[a] = max(0, sum)
+		n.there[a] = float64(there)
 	}
-	copy(n.supply, n.there)
-	// What can go from v to its things, of most, and the arcs to them.
-	send := func(things []int, step int, most float64) float64 {
-		sent := 0.0
-		for _, a := range things {
-			f := max(0, min(most-sent, n.supply[a]))
-			n.supply[a] -= f
-			n.arcs[e].room, n.arcs[e+1].room = math.MaxFloat64, f
-			sent += f
-			e += step
-		}
-		return sent
-	}
-	for _, demand := range n.Demands {
-		all := e
-		free := float64(demand.N - int64(demand.Take)*demand.Least)
-		room(free)
-		n.wanted += free
-		if demand.Take > 0 {
+	for i, packs := range x[:len(n.Packs)] {
+		if packs == 0 {
 			continue
 		}
-		sent := 0.0
-		for _, things := range demand.Kinds {
-			sent += send(things, 2, free-sent)
+		for _, h := range n.Packs[i].Holds {
+			n.there[h.Thing] += float64(float64(h.N) * packs)
 		}
-		n.arcs[all].room -= sent
-		n.arcs[all+1].room = sent
+	}
+	for a, there := range n.there {
+		n.there[a] = positive(there)
+		n.supply[a] = n.there[a]
+	}
+	e := 0
+	for d := range n.Demands {
+		demand := &n.Demands[d]
+		free := float64(demand.N - int64(demand.Take)*demand.Least)
+		n.wanted += free
+		if demand.Take > 0 {
+			n.room(e, free, 0)
+			e += 2
+			continue
+		}
+		first, sent := e, 0.0
+		e += 2
+		for _, things := range demand.Kinds {
+			sent += n.ways(things, e, 2, free-sent)
+			e += 2 * len(things)
+		}
+		n.room(first, free, sent)
 		n.total += sent
 	}
 	for _, k := range n.kinds {
 		demand := &n.Demands[k.demand]
 		y := x[k.column]
-		firm := max(0, float64(float64(demand.Least)*y))
-		all := e
-		room(firm)
-		n.wanted += firm
-		room(float64(float64(demand.Most-demand.Least) * y))
 		things := demand.Kinds[k.kind]
-		begin := e
-		sent := send(things, 4, firm)
-		n.arcs[all].room -= sent
-		n.arcs[all+1].room = sent
+		firm, more := positive(float64(float64(demand.Least)*y)), positive(float64(float64(demand.Most-demand.Least)*y))
+		n.wanted += firm
+		sent := n.ways(things, e+4, 4, firm)
+		n.room(e, firm, sent)
 		n.total += sent
-		e = begin + 2
-		d := n.first[2+k.demand] // its arc from the source comes first
-		source := &n.arcs[n.out[d]^1]
-		sent = send(things, 4, min(source.room, n.arcs[all+2].room))
-		n.arcs[all+2].room -= sent
-		n.arcs[all+3].room = sent
-		source.room -= sent
-		n.arcs[n.out[d]].room += sent
+		d := n.first[2+k.demand] // the arc from the source to the demand comes first
+		source := n.out[d] ^ 1
+		left := n.arcs[source].room
+		sent = n.ways(things, e+6, 4, min(left, more))
+		n.room(e+2, more, sent)
+		n.arcs[source].room -= sent
+		n.arcs[source^1].room += sent
 		n.total += sent
-		e = begin + 4*len(things)
+		e += 4 + 4*len(things)
 	}
 	for a, there := range n.there {
-		room(there)
-		n.arcs[e-1].room = n.arcs[e-2].full - n.supply[a]
-		n.arcs[e-2].room = n.supply[a]
+		n.room(e, there, there-n.supply[a])
+		e += 2
 	}
+}
+
+func positive(v float64) float64 {
+	if v > 0 {
+		return v
+	}
+	return 0
+}
+
+// room gives an arc its room, of which some is used.
+func (n *network) room(e int, all, used float64) { n.arcs[e].room, n.arcs[e+1].room = all-used, used }
+
+// ways sends as much as is there of things, and at most so much, by the arcs to them, which begin at e and are so
+// far apart, and returns how much that is.
+func (n *network) ways(things []int, e, step int, most float64) float64 {
+	sent := 0.0
+	for _, a := range things {
+		f := n.supply[a]
+		if f > most-sent {
+			f = positive(most - sent)
+		}
+		n.supply[a] -= f
+		n.arcs[e].room, n.arcs[e+1].room = math.MaxFloat64, f
+		sent += f
+		e += step
+	}
+	return sent
 }
 
 const drop = 1e-9
@@ -471,8 +483,8 @@ func (n *network) send(v int32, most float64) float64 {
 	if v == 1 {
 		return most
 	}
-	for ; n.next[v] < n.first[v+1]; n.next[v]++ {
-		e := n.out[n.next[v]]
+	for k, last := n.next[v], n.first[v+1]; k < last; k++ {
+		e := n.out[k]
 		a := &n.arcs[e]
 		if a.room <= drop || n.level[a.to] != n.level[v]+1 {
 			continue
@@ -484,9 +496,11 @@ func (n *network) send(v int32, most float64) float64 {
 			if back := &n.arcs[e^1]; !back.endless {
 				back.room += f
 			}
+			n.next[v] = k
 			return f
 		}
 	}
+	n.next[v] = n.first[v+1]
 	return 0
 }
 
@@ -510,7 +524,7 @@ func (n *network) cuts() []intprog.Row {
 
 // cut returns the row of the nodes of one part.
 func (n *network) cut(part int32) intprog.Row {
-	r := intprog.Row{Col: make([]int, 0, len(n.place)), Coef: make([]int64, 0, len(n.place))}
+	r := intprog.Row{Col: n.made.Col[:0], Coef: n.made.Coef[:0]}
 	add := func(column int, coef int64) {
 		k := n.place[column]
 		if k < 0 {
@@ -547,7 +561,8 @@ func (n *network) cut(part int32) intprog.Row {
 	for _, j := range r.Col {
 		n.place[j] = -1
 	}
-	return r
+	n.made = r
+	return intprog.Row{Col: slices.Clone(r.Col), Coef: slices.Clone(r.Coef), Least: r.Least}
 }
 
 // gets returns what each demand has of each thing by the flow.
