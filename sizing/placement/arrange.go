@@ -54,20 +54,26 @@ func (s stand) most(kinds []kind, total int) (fit int) {
 	if c := cover(kinds); c > s.area() {
 		over = min(over, int(float64(total)*s.area()/c)+1)
 	}
-	next, grow := 0, 1
+	next, near, grow := 0, 0, 1
 	if over > many {
 		kinds = bySizes(kinds)
 	}
 	switch {
 	case over > manyMore:
-		// Fewer larger ones are tried sooner, and a little less of them fit.
+		// Fewer larger ones are tried sooner, and a little less of them fit. The first try
+		// that comes to about as many will do.
 		scale := float64(over) / aMany
 		fewer := int(float64(total) / scale)
 		larger := share(kinds, fewer, total)
 		for i := range larger {
 			larger[i].radius = float64(larger[i].radius * math.Sqrt(scale))
 		}
-		next = int(float64(s.most(larger, fewer)) * scale * (1 - 1.0/256))
+		less := 1.0 / 128
+		if alike(kinds) >= 0 {
+			less = 1.0 / 256
+		}
+		next = int(float64(s.most(larger, fewer)) * scale * (1 - less))
+		near = next - next/64
 	case over > many:
 		// If all were the largest, nine tenths of what would cover the surface.
 		largest := 0.0
@@ -78,7 +84,7 @@ func (s stand) most(kinds []kind, total int) (fit int) {
 		}
 		next = int(0.9 * s.area() / float64(2*math.Sqrt(3)*largest*largest))
 	}
-	for over-fit > 1+fit/128 {
+	for over-fit > 1+fit/128 && (near == 0 || fit < near) {
 		if next <= fit || next >= over {
 			next = (fit + over) / 2
 		}
@@ -94,7 +100,7 @@ func (s stand) most(kinds []kind, total int) (fit int) {
 		}
 		// How tight many are says, to about a hundredth, how many would just touch. Where that
 		// does not help, the steps grow.
-		step := grow * (1 + fit/128)
+		step := grow * (1 + max(fit, near)/128)
 		touching := int(float64(next) * a.tight(shared))
 		switch {
 		case ok && touching > fit+step || !ok && touching < over-step:

@@ -44,12 +44,6 @@ type pattern struct {
 	leveling float64 // how far toward its height each place moves in one sweep
 }
 
-// A height is how far down the place with a number is.
-type height struct {
-	slant float64
-	spot  int32
-}
-
 // even returns n places of f, as far apart as they go, none of them within
 // margin of the edges at the top and the bottom.
 //
@@ -102,38 +96,50 @@ func (f surface) even(n int, margin float64) []spot {
 	return best
 }
 
-// sortFlat sorts list, in which few are at one slant, as an insertion sort does: what is
-// not less stays in order. It takes time proportional to the length of the list.
-func sortFlat[T any](list []T, slant func(T) float64, less func(p, q T) bool) {
+// A sorter sorts spots, of which few are at one slant: from the top down, and what is at
+// one slant by azimuth. It takes time proportional to their number.
+type sorter struct {
+	start  []int32
+	sorted []spot
+}
+
+func (s *sorter) sort(list []spot) {
+	n := len(list)
 	lo, hi := math.Inf(1), math.Inf(-1)
 	for _, p := range list {
-		lo, hi = min(lo, slant(p)), max(hi, slant(p))
+		lo, hi = min(lo, p.slant), max(hi, p.slant)
 	}
-	bin := func(p T) int { return int((slant(p) - lo) / (hi - lo) * float64(len(list))) }
-	if !(lo < hi) {
-		bin = func(T) int { return 0 }
+	wide := hi - lo
+	if !(wide > 0) {
+		wide = 1
 	}
-	start := make([]int32, len(list)+2)
+	if len(s.sorted) != n {
+		s.start, s.sorted = make([]int32, n+2), make([]spot, n)
+	}
+	clear(s.start)
 	for _, p := range list {
-		start[bin(p)+1]++
+		s.start[int((p.slant-lo)/wide*float64(n))+1]++
 	}
-	for i := range len(list) {
-		start[i+1] += start[i]
+	for i := range n {
+		s.start[i+1] += s.start[i]
 	}
-	sorted := make([]T, len(list))
 	for _, p := range list {
-		b := bin(p)
-		sorted[start[b]] = p
-		start[b]++
+		b := int((p.slant - lo) / wide * float64(n))
+		s.sorted[s.start[b]] = p
+		s.start[b]++
 	}
-	for i, p := range sorted {
+	for i, p := range s.sorted {
 		j := i
-		for ; j > 0 && less(p, sorted[j-1]); j-- {
-			sorted[j] = sorted[j-1]
+		for ; j > 0; j-- {
+			q := s.sorted[j-1]
+			if p.slant > q.slant || p.slant == q.slant && p.azimuth >= q.azimuth {
+				break
+			}
+			s.sorted[j] = q
 		}
-		sorted[j] = p
+		s.sorted[j] = p
 	}
-	copy(list, sorted)
+	copy(list, s.sorted)
 }
 
 // fair returns the fault of n places up to which no further patterns are tried. Few
@@ -183,9 +189,7 @@ func (f surface) cut(n, k int) (pattern, bool) {
 			}
 		}
 	}
-	sortFlat(points, func(p spot) float64 { return p.slant }, func(p, q spot) bool {
-		return p.slant < q.slant || p.slant == q.slant && p.azimuth < q.azimuth
-	})
+	new(sorter).sort(points)
 	before := func(slant float64) int {
 		i, _ := slices.BinarySearchFunc(points, slant, func(p spot, slant float64) int { return cmp.Compare(p.slant, slant) })
 		return i
@@ -243,7 +247,12 @@ func (f surface) relax(p pattern, n int, margin, inset float64) []spot {
 	var spans [9]span
 	placed := make([]vec, len(spots)) // at, in the order of the cells
 	slot := make([]int32, len(spots)) // of each place in that
-	own := make([]height, 0, n)
+	var sorter sorter
+	own := make([]spot, 0, n)   // with numbers as azimuths
+	level := make([]float64, n) // the height at which each has its share of the surface, from the top
+	for k := range level {
+		level[k] = f.share(float64(k)+0.5, n)
+	}
 	sweeps := sweeps
 	if n > manySpots {
 		sweeps = manySweeps
@@ -253,16 +262,16 @@ func (f surface) relax(p pattern, n int, margin, inset float64) []spot {
 			own = own[:0]
 			for i, s := range spots {
 				if p.own[i] {
-					own = append(own, height{s.slant, int32(i)})
+					own = append(own, spot{s.slant, float64(i)})
 				}
 			}
-			sortFlat(own, func(h height) float64 { return h.slant }, func(p, q height) bool { return p.slant < q.slant })
-			// A little toward the heights at which each has its share of the surface: out of the
-			// rows that lie along the edges.
+			sorter.sort(own)
+			// A little toward those heights: out of the rows that lie along the edges.
 			for k, h := range own {
-				slant := h.slant + float64(p.leveling*(f.share(float64(k)+0.5, n)-h.slant))
+				slant := h.slant + float64(p.leveling*(level[k]-h.slant))
 				slant = min(max(slant, lo), hi)
-				spots[h.spot].slant, at[h.spot] = slant, f.turnedAt(slant, turned[h.spot])
+				i := int(h.azimuth)
+				spots[i].slant, at[i] = slant, f.turnedAt(slant, turned[i])
 			}
 		}
 		cells.fill(spots)
@@ -270,14 +279,15 @@ func (f surface) relax(p pattern, n int, margin, inset float64) []spot {
 			placed[k], slot[i] = at[i], int32(k)
 		}
 		target := float64(d * (firstTarget + float64((lastTarget-firstTarget)*float64(sweep)/float64(sweeps-1))))
+		near := float64(target * target)
 		for i, s := range spots {
 			u := at[i]
 			var x, y, z float64 // the sum of pushes
-			k := cells.spans(&spans, s)
+			k := cells.spans(&spans, int(cells.rows[i]), cells.turns[i])
 			for _, span := range spans[:k] {
 				for _, v := range placed[span.from:span.to] {
 					square := dist2(u, v)
-					if square >= target*target || square == 0 { // itself, for one
+					if square >= near || square == 0 { // itself, for one
 						continue
 					}
 					dist := math.Sqrt(square)

@@ -290,7 +290,7 @@ func TestGridSeam(t *testing.T) {
 	g := newGrid(shape(0.65, 0, 1), 0.05)
 	row := g.row(spot{0.9, 0})
 	columns := int(g.first[row+1] - g.first[row])
-	if left, right := g.column(row, spot{0.9, -math.Pi}), g.column(row, spot{0.9, math.Pi}); columns < 5 || left != 0 || right != columns-1 {
+	if left, right := g.column(row, spot{0.9, -math.Pi}.turn()), g.column(row, spot{0.9, math.Pi}.turn()); columns < 5 || left != 0 || right != columns-1 {
 		t.Errorf("columns %d and %d of %d", left, right, columns)
 	}
 }

@@ -111,16 +111,13 @@ func (g grid) row(p spot) int {
 	return min(max(int((p.slant-g.top)/g.size), 0), len(g.first)-2)
 }
 
-func (g grid) column(row int, p spot) int {
-	columns := int(g.first[row+1] - g.first[row])
-	turn := p.azimuth/(2*math.Pi) + 0.5
-	return min(max(int(turn*float64(columns)), 0), columns-1)
-}
+// turn returns how far round p is, from 0 to 1 with the seam at both.
+func (p spot) turn() float64 { return p.azimuth/(2*math.Pi) + 0.5 }
 
-// cell returns the cell of p.
-func (g grid) cell(p spot) int {
-	row := g.row(p)
-	return int(g.first[row]) + g.column(row, p)
+// column returns the column of a row in which a turn is.
+func (g grid) column(row int, turn float64) int {
+	columns := int(g.first[row+1] - g.first[row])
+	return min(max(int(turn*float64(columns)), 0), columns-1)
 }
 
 // An index is a grid with points in its cells.
@@ -128,7 +125,10 @@ type index struct {
 	grid
 	start []int32 // of each cell in items, and an end
 	items []int32
-	cells []int32 // of each item, by its number
+
+	// Of each item, by its number.
+	cells, rows []int32
+	turns       []float64
 }
 
 func newIndex(f surface, size float64) *index {
@@ -139,12 +139,14 @@ func newIndex(f surface, size float64) *index {
 // fill puts the points of spots in their cells.
 func (x *index) fill(spots []spot) {
 	if len(x.items) != len(spots) {
-		x.items, x.cells = make([]int32, len(spots)), make([]int32, len(spots))
+		n := len(spots)
+		x.items, x.cells, x.rows, x.turns = make([]int32, n), make([]int32, n), make([]int32, n), make([]float64, n)
 	}
 	clear(x.start)
 	for i, p := range spots {
-		c := x.cell(p)
-		x.cells[i] = int32(c)
+		row, turn := x.row(p), p.turn()
+		c := x.first[row] + int32(x.column(row, turn))
+		x.rows[i], x.turns[i], x.cells[i] = int32(row), turn, c
 		x.start[c]++
 	}
 	sum := int32(0)
@@ -162,11 +164,9 @@ func (x *index) fill(spots []spot) {
 // A span is a part of the items of an index.
 type span struct{ from, to int32 }
 
-// spans returns where the points are that can be nearer to p than the size of the cells, as
-// the first n of dst: those of its cell and of the ones around it.
-func (x *index) spans(dst *[9]span, p spot) (n int) {
-	row := x.row(p)
-	turn := p.azimuth/(2*math.Pi) + 0.5
+// spans returns where the points are that can be nearer to one in a row, so far round, than
+// the size of the cells, as the first n of dst: those of its cell and of the ones around it.
+func (x *index) spans(dst *[9]span, row int, turn float64) (n int) {
 	for r := max(row-1, 0); r <= min(row+1, len(x.first)-2); r++ {
 		first, columns := x.first[r], x.first[r+1]-x.first[r]
 		if columns == 1 {
@@ -191,7 +191,7 @@ func (x *index) spans(dst *[9]span, p spot) (n int) {
 // near appends to dst the points that can be nearer to p than the size of the cells.
 func (x *index) near(dst []int32, p spot) []int32 {
 	var spans [9]span
-	n := x.spans(&spans, p)
+	n := x.spans(&spans, x.row(p), p.turn())
 	for _, s := range spans[:n] {
 		dst = append(dst, x.items[s.from:s.to]...)
 	}
@@ -214,7 +214,7 @@ func (x *index) inside(dst []int32, p spot, reach float64) []int32 {
 			dst = append(dst, x.items[x.start[first]:x.start[first+columns]]...)
 			continue
 		}
-		c := int32(x.column(row, p))
+		c := int32(x.column(row, p.turn()))
 		for k := c - wide; k <= c+wide; k++ {
 			cell := first + (k+columns)%columns
 			dst = append(dst, x.items[x.start[cell]:x.start[cell+1]]...)
