@@ -13,6 +13,7 @@ import (
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/job"
+	"example.com/fircone/sizing/labor"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
@@ -283,7 +284,11 @@ func TestLengthInMetric(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, n := range p.Basket.Purchases {
-			if n.Shares[0].Item.Kind == shopping.Garland && (n.Buys[0].Packs != want.strands || n.Surplus.Length != want.excess) {
+			excess := units.Length(0)
+			for _, l := range n.Left {
+				excess += units.Length(l.Quantity.Pieces) * l.Quantity.Length
+			}
+			if n.Shares[0].Item.Kind == shopping.Garland && (n.Buys[0].Packs != want.strands || excess != want.excess) {
 				t.Errorf("%v: garland of 32.4 m: %v", style, n)
 			}
 		}
@@ -587,5 +592,34 @@ func TestOwnedPlaces(t *testing.T) {
 		if list := job.Faults(err); len(list) != 1 || list[0].Field != want {
 			t.Errorf("%s: %v, want %s", count, err, want)
 		}
+	}
+}
+
+// A tax of 6.25 % makes no amount that cannot be paid: the plan with its quote is made, and the tax is in the places of the house.
+func TestTaxAtTheTill(t *testing.T) {
+	r := station(t)
+	r.Stand = units.Must(labor.ParseDate("2026-11-28"))
+	r.Shop.Budget = decimal.Decimal{}
+	r.Shop.Stores = []shopping.Store{{Name: "depot", Tax: decimal.RequireFromString("6.25")}}
+	for i := range r.Shop.Offers {
+		r.Shop.Offers[i].Store = "depot"
+	}
+	p, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	goods := decimal.Zero
+	for _, b := range p.Basket.Purchases {
+		goods = goods.Add(b.Cost)
+	}
+	bill := p.Basket.Bills[0]
+	if want := goods.Mul(decimal.RequireFromString("0.0625")).Round(2); !bill.Goods.Equal(goods) || !bill.Tax.Equal(want) || !p.Basket.Total.Equal(goods.Add(want)) {
+		t.Errorf("goods %v of %v, tax %v of %v", bill.Goods, goods, bill.Tax, want)
+	}
+	// A house whose currency has no places pays whole ones.
+	r.House = job.CommonPractice()
+	r.House.Rates.Places = 0
+	if p, err = job.Make(r); err != nil || !p.Basket.Bills[0].Tax.Equal(p.Basket.Bills[0].Tax.Round(0)) {
+		t.Errorf("%v, %v", p.Basket.Bills, err)
 	}
 }

@@ -245,6 +245,9 @@ func (d *draft) shop() error {
 		_, err := d.goods.List(nil) // which looks at the rest of the shop
 		return err
 	}
+	if rates := d.house.Rates; d.goods.Coin.IsZero() && rates.Minutes != nil {
+		d.goods.Coin = decimal.New(1, -int32(rates.Places))
+	}
 	buy := d.goods.List
 	if !d.budget.IsZero() {
 		buy = d.goods.Fullest

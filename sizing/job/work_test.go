@@ -273,7 +273,9 @@ func TestWorkRoundTrip(t *testing.T) {
 		surplus := 0
 		for _, p := range first.Basket.Purchases {
 			if p.Shares[0].Item == gold {
-				surplus = p.Surplus.Pieces
+				for _, l := range p.Left {
+					surplus += l.Quantity.Pieces
+				}
 			}
 		}
 		r.Lost = []shopping.Lot{{Item: gold, Quantity: shopping.Quantity{Pieces: 2}}}

@@ -311,6 +311,8 @@ func TestRefused(t *testing.T) {
 			c.Tasks = slices.Repeat([]labor.Task{{Minutes: 100_000, People: 50}}, 201)
 		}},
 		{"Rates.Quote", "/goods/total", units.ErrFit, func(c *call) { c.Goods.Total = decimal.NewFromInt(11) }},
+		{"Rates.Quote", "/goods/total", units.ErrFit, func(c *call) { c.Goods.Bills = []shopping.Bill{{Tax: decimal.New(1, -2)}} }},
+		{"Rates.Quote", "/goods/bills/0/tax", units.ErrRange, func(c *call) { c.Goods.Bills = []shopping.Bill{{Tax: decimal.New(-1, -2)}} }},
 		{"Rates.Quote", "/goods/purchases", units.ErrRange, func(c *call) { c.Goods.Purchases = make([]shopping.Purchase, 5001) }},
 		{"Rates.Quote", "/goods/purchases/0/buys/0/offer/name", units.ErrSyntax, func(c *call) { c.Goods.Purchases[0].Buys[0].Offer.Name = "" }},
 		{"Rates.Quote", "/down/1/people", units.ErrRange, func(c *call) { c.Off[1].People = 51 }},

@@ -41,8 +41,8 @@ const (
 //	done for you   the goods, the work of all tasks, and the visits
 //	goods only     the goods
 //
-// The goods are whole packs; what the list's total has beyond its purchases, such as delivery, is a line
-// of its own. Up and down are those of [Rates.Tasks], with a line for each room; down is nil if
+// The goods are whole packs; what the list's total has beyond its purchases and its tax, such as delivery,
+// is a line of its own. The tax on its bills is passed on as it was paid. Up and down are those of [Rates.Tasks], with a line for each room; down is nil if
 // the house does not take it down. Up to 1,000 visits. The prices are
 //
 //	goods     cost · (1 + markup)
@@ -53,7 +53,7 @@ const (
 //	deposit   of the total
 //
 // each exact and then rounded to Places, half away from zero. More goods, more tasks or a
-// higher rate never cost less. ErrFit reports purchases that cost more than the total of their list.
+// higher rate never cost less. ErrFit reports purchases and tax that cost more than the total of their list.
 func (r Rates) Quote(goods shopping.List, up, down []Task, visits int) ([]Option, error) {
 	c := &checker{fn: "Rates.Quote"}
 	c.percentTable(r)
@@ -62,7 +62,7 @@ func (r Rates) Quote(goods shopping.List, up, down []Task, visits int) ([]Option
 	c.tasks("/up", up)
 	c.tasks("/down", down)
 	c.whole("visits", visits, 0, maxVisits)
-	rest := c.goods(goods)
+	rest, tax := c.goods(goods)
 	if c.err != nil {
 		return nil, c.err
 	}
@@ -81,6 +81,10 @@ func (r Rates) Quote(goods shopping.List, up, down []Task, visits int) ([]Option
 	if !rest.IsZero() {
 		bought = append(bought, r.sold("delivery and the like", rest))
 	}
+	var passed []Line
+	if !tax.IsZero() {
+		passed = []Line{{Text: "tax on the goods, as paid", Basis: "tax " + r.money(tax), Price: r.round(tax)}}
+	}
 	work := append(worked(r, up, "putting up"), worked(r, down, "taking down and packing")...)
 	travel := func(visits int) []Line {
 		return []Line{{
@@ -90,9 +94,9 @@ func (r Rates) Quote(goods shopping.List, up, down []Task, visits int) ([]Option
 	}
 	fee := []Line{{Text: "consultation", Basis: "the fee of " + r.Price[consult].String(), Price: r.round(r.Price[consult])}}
 	return []Option{
-		r.option("consultation", nil, fee, travel(1)),
-		r.option("done for you", bought, work, travel(visits)),
-		r.option("goods only", bought, nil, nil),
+		r.option("consultation", nil, nil, fee, travel(1)),
+		r.option("done for you", bought, passed, work, travel(visits)),
+		r.option("goods only", bought, passed, nil, nil),
 	}, nil
 }
 
@@ -111,15 +115,15 @@ func itemsOf(p shopping.Purchase) string {
 	return strings.Join(names, " and ")
 }
 
-// goods checks a list, and returns what its total has beyond the purchases.
-func (c *checker) goods(l shopping.List) decimal.Decimal {
+// goods checks a list, and returns what its total has beyond the purchases: the tax of its bills, and the rest.
+func (c *checker) goods(l shopping.List) (rest, tax decimal.Decimal) {
 	if len(l.Purchases) > maxNeeds {
 		c.fail(units.ErrRange, "/goods/purchases", strconv.Itoa(len(l.Purchases)), "at most 5,000 purchases")
 	}
 	sum := decimal.Zero
 	for i, p := range l.Purchases {
 		if c.err != nil {
-			return decimal.Zero
+			return decimal.Zero, decimal.Zero
 		}
 		list := at("/goods/purchases", i, "")
 		for k, s := range p.Shares {
@@ -134,14 +138,20 @@ func (c *checker) goods(l shopping.List) decimal.Decimal {
 			sum = sum.Add(p.Cost)
 		}
 	}
+	for i, b := range l.Bills {
+		if c.decimal(at("/goods/bills", i, "tax"), b.Tax, maxCosts); c.err != nil {
+			return decimal.Zero, decimal.Zero
+		}
+		tax, sum = tax.Add(b.Tax), sum.Add(b.Tax)
+	}
 	c.decimal("/goods/total", l.Total, maxCosts)
 	if c.err == nil && sum.GreaterThan(l.Total) {
-		c.fail(units.ErrFit, "/goods/total", l.Total.String(), sum.String()+" or more, as the purchases come to")
+		c.fail(units.ErrFit, "/goods/total", l.Total.String(), sum.String()+" or more, as the purchases and the tax come to")
 	}
 	if c.err != nil {
-		return decimal.Zero
+		return decimal.Zero, decimal.Zero
 	}
-	return l.Total.Sub(sum)
+	return l.Total.Sub(sum), tax
 }
 
 // round rounds money to the places of the currency.
@@ -188,14 +198,14 @@ func worked(r Rates, tasks []Task, text string) []Line {
 	return lines
 }
 
-// option returns goods, work and travel with their discounts and taxes.
-func (r Rates) option(name string, goods, work, travel []Line) Option {
+// option returns goods, work and travel with their discounts and taxes, and after the goods what is passed on as it is.
+func (r Rates) option(name string, goods, passed, work, travel []Line) Option {
 	o := Option{Name: name}
 	for _, part := range []struct {
 		name  string
 		lines []Line
 		tax   decimal.Decimal
-	}{{"goods", goods, r.Percent[goodsTax]}, {"work", work, r.Percent[workTax]}, {"travel", travel, r.Percent[roadTax]}} {
+	}{{"goods", goods, r.Percent[goodsTax]}, {"", passed, decimal.Zero}, {"work", work, r.Percent[workTax]}, {"travel", travel, r.Percent[roadTax]}} {
 		sum := decimal.Zero
 		for _, l := range part.lines {
 			sum = sum.Add(l.Price)
@@ -204,7 +214,7 @@ func (r Rates) option(name string, goods, work, travel []Line) Option {
 		if len(part.lines) == 0 {
 			continue
 		}
-		if !r.Percent[discount].IsZero() {
+		if part.name != "" && !r.Percent[discount].IsZero() {
 			off := r.percent(r.Percent[discount], sum)
 			o.Lines = append(o.Lines, Line{Text: "discount of " + r.Percent[discount].String() + " % on the " + part.name, Basis: "of " + r.money(sum), Price: off.Neg()})
 			sum = sum.Sub(off)

@@ -2,6 +2,7 @@ package labor_test
 
 import (
 	"math/big"
+	"slices"
 	"strings"
 	"testing"
 
@@ -209,5 +210,30 @@ func TestTypesInALine(t *testing.T) {
 	o := must[[]labor.Option](t)(labor.StartingRates().Quote(list, nil, nil, 0))[2]
 	if got := o.Lines[0].Text; got != "picks and mantel picks, 1 x box of 6, 2 x box of 24" {
 		t.Error(got)
+	}
+}
+
+// Tax that a store took is passed on: no markup, no discount and no tax of the house on it. By hand: goods of 80.00 with 50 % are
+// 120.00, less 10 % 108.00, and 5 % of that 5.40; delivery of 6.00 is in the goods, 9.00; the tax is 5.38.
+func TestTaxIsPassedOn(t *testing.T) {
+	r := labor.StartingRates()
+	r.Percent = map[string]decimal.Decimal{"markup": decimal.NewFromInt(50), "discount": decimal.NewFromInt(10), "goods tax": decimal.NewFromInt(5)}
+	ribbon := shopping.Item{Kind: shopping.Ribbon}
+	goods := shopping.List{
+		Purchases: []shopping.Purchase{{Shares: []shopping.Share{{Need: shopping.Need{Item: ribbon}}}, Cost: decimal.NewFromInt(80), Buys: []shopping.Buy{{Offer: shopping.Offer{Item: ribbon, Name: "roll"}, Packs: 8}}}},
+		Bills:     []shopping.Bill{{Store: "corner", Goods: decimal.NewFromInt(80), Delivery: decimal.NewFromInt(6), Tax: decimal.New(538, -2)}},
+		Total:     decimal.New(9138, -2),
+	}
+	o := must[[]labor.Option](t)(r.Quote(goods, nil, nil, 0))[2]
+	var got []string
+	for _, l := range o.Lines {
+		got = append(got, l.Price.StringFixed(2)+" "+l.Text)
+	}
+	want := []string{
+		"120.00 ribbon, 8 x roll", "9.00 delivery and the like", "-12.90 discount of 10 % on the goods",
+		"5.81 tax of 5 % on the goods", "5.38 tax on the goods, as paid",
+	}
+	if !slices.Equal(got, want) {
+		t.Errorf("got %q", got)
 	}
 }

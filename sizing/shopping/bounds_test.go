@@ -31,8 +31,8 @@ func TestMemory(t *testing.T) {
 		t.Errorf("allocated %d MB in all", got>>20)
 	}
 	// At one price a piece nothing over is the least.
-	if p.Surplus.Pieces != 0 || !p.Cost.Equal(decimal.NewFromInt(500_000)) {
-		t.Errorf("%v over, for %v", p.Surplus, p.Cost)
+	if shopping.Surplus(p.Left).Pieces != 0 || !p.Cost.Equal(decimal.NewFromInt(500_000)) {
+		t.Errorf("%v over, for %v", shopping.Surplus(p.Left), p.Cost)
 	}
 }
 
@@ -45,8 +45,8 @@ func TestCoprimePacks(t *testing.T) {
 	}}
 	for need, surplus := range map[int]int{997_001: 1, 997_002: 0, 1: 998, 1001: 997} {
 		p, err := shop.Cheapest(balls(need))
-		if err != nil || p.Surplus.Pieces != surplus {
-			t.Errorf("need %d: %v over, %v, want %d", need, p.Surplus, err, surplus)
+		if err != nil || shopping.Surplus(p.Left).Pieces != surplus {
+			t.Errorf("need %d: %v over, %v, want %d", need, shopping.Surplus(p.Left), err, surplus)
 		}
 	}
 }
@@ -108,7 +108,7 @@ func TestNoCommonMeasure(t *testing.T) {
 	}}
 	p, err := shop.Cheapest(garland(81 * units.Foot))
 	// Nine strands b are 81 ft and 63 nm, and no rate is better than theirs.
-	if err != nil || p.Buys[0].Packs != 9 || p.Surplus.Length != 63 || !p.Cost.Equal(cents(9450)) {
+	if err != nil || p.Buys[0].Packs != 9 || shopping.Surplus(p.Left).Length != 63 || !p.Cost.Equal(cents(9450)) {
 		t.Errorf("got %v, %v", p, err)
 	}
 	// One price by length: nothing is settled beforehand.

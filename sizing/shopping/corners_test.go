@@ -42,7 +42,7 @@ need|red ornaments|hall|1|1||||||
 buy|||||two|yard|2.00|1|2.00|1 red ornaments + 1 gold ornaments
 left|gold ornaments||1|||||||
 delivery||||||yard|||3.00|
-tax||||||yard|||0.9|`
+tax||||||yard|||0.90|`
 	var kept []string
 	for _, line := range strings.Split(want, "\n") {
 		if line != "left|" {

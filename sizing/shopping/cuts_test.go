@@ -129,7 +129,7 @@ func TestWholePieces(t *testing.T) {
 			t.Fatal(err)
 		}
 		surplus := length + units.Length(bestKey[1]) - units.Length(need.Pieces)*need.Length
-		if got := packs(s, p); !slices.Equal(got, best) || p.Surplus.Length != surplus || p.Owned.Length != length || !p.Bound.Equal(p.Cost) {
+		if got := packs(s, p); !slices.Equal(got, best) || shopping.Surplus(p.Left).Length != surplus || shopping.Surplus(p.Owned).Length != length || !p.Bound.Equal(p.Cost) {
 			t.Fatalf("got %v: %+v\nwant %v, %v over", got, p, best, surplus)
 		}
 		checkCuts(t, s, p)
@@ -223,7 +223,7 @@ func TestPiecesAndLength(t *testing.T) {
 			return
 		}
 		checkCuts(t, s, p)
-		if p.Surplus.Length < 0 || p.Bound.GreaterThan(p.Cost) {
+		if shopping.Surplus(p.Left).Length < 0 || p.Bound.GreaterThan(p.Cost) {
 			t.Fatalf("%+v", p)
 		}
 		if best >= 0 && p.Bound.GreaterThan(cents(best)) {

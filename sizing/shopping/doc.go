@@ -68,7 +68,8 @@
 // # Money
 //
 // Prices are of type Decimal of github.com/shopspring/decimal, in one currency, with at
-// most four decimal places (no currency of ISO 4217 has more). Nothing is rounded. Texts
+// most four decimal places (no currency of ISO 4217 has more). Nothing is rounded but the tax of
+// each bill, as a till does it: to whole coins of Shop.Coin, half away from zero. Texts
 // show two places, or four where two would round. JSON takes "9.00" or 9.00 and writes "9".
 //
 // # Bounds

@@ -27,7 +27,7 @@ func TestRunsOfEqualCost(t *testing.T) {
 	for _, offers := range [][]shopping.Offer{{short, long}, {long, short}} {
 		shop := shopping.Shop{Offers: offers, Joins: map[shopping.Item]shopping.Join{{Kind: shopping.Garland}: {Overlap: 2 * units.Inch}}}
 		p, err := shop.Cheapest(need("ticket hall"), need("waiting room"))
-		if err != nil || p.Cost.String() != "15" || p.Surplus.Length != 2*units.Inch {
+		if err != nil || p.Cost.String() != "15" || shopping.Surplus(p.Left).Length != 2*units.Inch {
 			t.Errorf("%v first: %v, %v", offers[0].Name, p, err)
 		}
 		for _, b := range p.Buys {

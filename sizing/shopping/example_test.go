@@ -124,7 +124,7 @@ func ExampleShop_List_packs() {
 	for _, b := range list.Purchases[0].Buys {
 		fmt.Println(b.Packs, b.Offer.Name)
 	}
-	fmt.Println(list.Total.StringFixed(2), "with", list.Purchases[0].Surplus, "over")
+	fmt.Println(list.Total.StringFixed(2), "with", list.Purchases[0].Left[0].Quantity, "over")
 	// Output:
 	// 2 box of 9
 	// 1 tub of 20
@@ -905,7 +905,6 @@ func ExampleList() {
 	//           "cost": "9"
 	//         }
 	//       ],
-	//       "surplus": 4,
 	//       "left": [
 	//         {
 	//           "item": "picks",

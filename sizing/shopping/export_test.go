@@ -27,3 +27,15 @@ func (l List) Records() [][]string { return l.records() }
 
 // LeftOf returns what a cut leaves of each roll.
 func LeftOf(c Cut) units.Length { return c.left() }
+
+// Surplus returns what the lots of a list come to, as what is left of a purchase.
+func Surplus(lots []Lot) (sum Quantity) {
+	for _, l := range lots {
+		if l.Quantity.Length > 0 {
+			sum.Length += units.Length(max(1, l.Quantity.Pieces)) * l.Quantity.Length
+			continue
+		}
+		sum.Pieces += l.Quantity.Pieces
+	}
+	return sum
+}

@@ -30,17 +30,6 @@ func (stock itemStock) strands() []strand {
 	return strands
 }
 
-// bought returns the strands in so many packs of each offer.
-func (stock itemStock) bought(counts []int64) []strand {
-	var strands []strand
-	for i, n := range counts {
-		st := stock.offers[i].pack.strand()
-		st.n *= n
-		strands = append(strands, st)
-	}
-	return strands
-}
-
 // length returns the length of strands laid end to end.
 func length(strands []strand) units.Length {
 	var sum units.Length
@@ -111,15 +100,13 @@ func weigh(counts []int64, packs []cover.Pack) (key [3]int64) {
 
 // A measured is lengths of one item as they are bought and cut.
 type measured struct {
-	counts  []int64 // packs of each offer
-	cost    int64
-	bound   int64
-	gets    []Quantity // of each wish
-	cuts    []Cut
-	left    []Lot
-	surplus units.Length
-	owned   units.Length
-	short   units.Length // what is missing of all wishes
+	counts []int64 // packs of each offer
+	cost   int64
+	bound  int64
+	gets   []Quantity // of each wish
+	cuts   []Cut
+	left   []Lot
+	short  units.Length // what is missing of all wishes
 }
 
 // lengths returns the purchase for lines of lengths that are served by one item.
@@ -162,7 +149,10 @@ func (s Shop) lengths(c *checker, g group) (Purchase, error) {
 		p.buy(stock.offers[i].Offer, n)
 	}
 	p.Bound = amount(best.bound)
-	p.Owned.Length, p.Surplus.Length = best.owned, best.surplus
+	for _, o := range stock.owned {
+		o.Quantity.Pieces = max(1, o.Quantity.Pieces)
+		p.Owned = append(p.Owned, o)
+	}
 	p.Cuts, p.Left = best.cuts, best.left
 	return p, nil
 }
@@ -229,13 +219,11 @@ func (c *checker) measure(item Item, list []portion, stock itemStock) (measured,
 		}
 		d, cut = sum(served), whole
 	}
-	groups := 1
 	switch {
 	case d.running > 0 && len(d.wholes) == 0:
 		var all joining
 		all, err = c.join(item, d.runs, stock)
 		cut = cutPlan{packs: all.counts, bound: all.bound}
-		groups = max(1, all.groups)
 	case d.running > 0:
 		cut, err = c.cutAndJoin(item, d, stock, rolls, cut)
 	}
@@ -278,21 +266,6 @@ func (c *checker) measure(item Item, list []portion, stock itemStock) (measured,
 		}
 	}
 	m.cuts, m.left = y.finish()
-	strands := stock.strands()
-	m.owned = length(strands)
-	all := append(strands, stock.bought(m.counts)...)
-	switch {
-	case d.running == 0:
-		m.surplus = length(all)
-		for _, q := range d.wholes {
-			m.surplus -= units.Length(q.Pieces) * q.Length
-		}
-	case len(d.wholes) == 0:
-		m.owned = joined(stock.strands(), stock.join.Overlap)
-		m.surplus = max(0, joined(all, stock.join.Overlap)-d.running+units.Length(groups-1)*stock.join.Overlap)
-	default:
-		m.surplus = max(0, joined(stock.remnants(d.wholes, rolls, cut), stock.join.Overlap)-d.running)
-	}
 	return m, nil
 }
 

@@ -130,7 +130,8 @@ func TestFullestToTheLastCent(t *testing.T) {
 }
 
 // By hand: each of two rolls of 10 in holds one piece of 6 in, and 4 in are left of
-// each, which are 6 in when joined with 2 in of overlap.
+// each, which are 6 in when joined with 2 in of overlap. A run of 1 in is cut from one of them, and of
+// 7 in from a third roll.
 func TestSurplusBesideWholePieces(t *testing.T) {
 	s := Shop{
 		Offers: []Offer{{Item: Item{Kind: Ribbon}, Name: "roll", Pack: Quantity{Length: 10 * units.Inch}, Price: decimal.NewFromInt(1)}},
@@ -139,24 +140,24 @@ func TestSurplusBesideWholePieces(t *testing.T) {
 	pieces := Need{Item: Item{Kind: Ribbon}, Quantity: Quantity{Pieces: 2, Length: 6 * units.Inch}}
 	for _, tt := range []struct{ running, packs, surplus units.Length }{
 		{0, 2, 8},
-		{1, 2, 5},
+		{1, 2, 7},
 		{5, 2, 1},
 		{6, 2, 0},
-		{7, 3, 7}, // a third roll makes it 8 in more
+		{7, 3, 11},
 	} {
 		needs := []Need{pieces}
 		if tt.running > 0 {
 			needs = append(needs, Need{Item: Item{Kind: Ribbon}, Quantity: Quantity{Length: tt.running * units.Inch}})
 		}
 		p, err := s.Cheapest(needs...)
-		if err != nil || p.Buys[0].Packs != int(tt.packs) || p.Surplus.Length != tt.surplus*units.Inch {
+		if err != nil || p.Buys[0].Packs != int(tt.packs) || Surplus(p.Left).Length != tt.surplus*units.Inch {
 			t.Errorf("%v: %v, %v", tt.running, p, err)
 		}
 	}
 	// A roll that is not needed is not cut.
 	s.Owned = []Lot{{Item: Item{Kind: Ribbon}, Quantity: Quantity{Pieces: 3, Length: 6 * units.Inch}}}
 	p, err := s.Cheapest(pieces)
-	if err != nil || len(p.Cuts) != 1 || p.Cuts[0].Rolls != 2 || p.Surplus.Length != 6*units.Inch {
+	if err != nil || len(p.Cuts) != 1 || p.Cuts[0].Rolls != 2 || Surplus(p.Left).Length != 6*units.Inch {
 		t.Errorf("%v, %v", p, err)
 	}
 }
@@ -179,8 +180,8 @@ func TestRunsOfOneStrandEach(t *testing.T) {
 		// One that is as short as the overlap makes no line longer.
 		s.Owned = []Lot{{Item: Item{Kind: Garland}, Quantity: Quantity{Length: 3 * units.Inch}}}
 	}
-	// Nor does it serve a run as short as itself.
-	if p, err := s.Cheapest(need(3)); err != nil || p.Buys[0].Packs != 1 || p.Surplus.Length != 2*units.Inch {
+	// Nor does it serve a run as short as itself: 3 in of it are left, and 2 in of the strand.
+	if p, err := s.Cheapest(need(3)); err != nil || p.Buys[0].Packs != 1 || Surplus(p.Left).Length != 5*units.Inch {
 		t.Errorf("%v, %v", p, err)
 	}
 	// Fewer packs at one cost and length.

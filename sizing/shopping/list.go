@@ -17,8 +17,8 @@ import (
 type List struct {
 	Purchases []Purchase      `json:"purchases"`       // in the order in which the items were first needed
 	Bills     []Bill          `json:"bills,omitempty"` // of each of Shop.Stores that something is bought at
-	Total     decimal.Decimal `json:"total"`           // the sum of all costs, deliveries and tax, exact
-	Bound     decimal.Decimal `json:"bound"`           // no list that serves the needs as far costs less; equal to Total if that is proved the least
+	Total     decimal.Decimal `json:"total"`           // what is paid: all costs, deliveries and tax
+	Bound     decimal.Decimal `json:"bound"`           // no list that serves the needs as far costs less, before a till rounds its tax; equal to Total if that is proved the least
 	Least     decimal.Decimal `json:"least,omitzero"`  // of Shop.Fullest: what the fewest of everything would cost; the budget is too small if that is more
 }
 
@@ -27,7 +27,7 @@ type Bill struct {
 	Store    string          `json:"store"`    // as Shop.Stores names it
 	Goods    decimal.Decimal `json:"goods"`    // what the offers cost there
 	Delivery decimal.Decimal `json:"delivery"` // 0 if the goods come to what it is free from
-	Tax      decimal.Decimal `json:"tax"`      // on both, exact; the bill is the sum of the three
+	Tax      decimal.Decimal `json:"tax"`      // on both, rounded to Shop.Coin, half away from zero; the bill is the sum of the three
 }
 
 // Short returns what is missing: every share that gets less than was planned, spares aside.
@@ -520,11 +520,18 @@ func (p Purchase) text(w *writer, poor bool) {
 			last = s.Item
 			w.row(0, "[ ] "+last.String(), "")
 		}
-		s.text(w, !poor && len(p.Shares) == 1 && p.Owned == (Quantity{}))
+		s.text(w, !poor && len(p.Shares) == 1 && len(p.Owned) == 0)
 	}
-	if p.Owned != (Quantity{}) {
-		w.row(4, "owned", p.Owned.String())
+	lots := func(what string, list []Lot) {
+		for _, l := range list {
+			name := what
+			if several || l.Item != last {
+				name += ", " + l.Item.String()
+			}
+			w.row(4, name, l.Quantity.one())
+		}
 	}
+	lots("owned", p.Owned)
 	for _, b := range p.Buys {
 		at := " at " + money(b.Offer.Price)
 		if !b.Offer.Price.Mul(decimal.NewFromInt(int64(b.Packs))).Equal(b.Cost) {
@@ -541,13 +548,7 @@ func (p Purchase) text(w *writer, poor bool) {
 	for _, c := range p.Cuts {
 		w.row(4, c.String(), "")
 	}
-	for _, l := range p.Left {
-		what := "left over"
-		if several || l.Item != last {
-			what += ", " + l.Item.String()
-		}
-		w.row(4, what, l.Quantity.one())
-	}
+	lots("left over", p.Left)
 	if !p.Bound.Equal(p.Cost) {
 		w.row(4, "could cost as little as", money(p.Bound))
 	}
@@ -780,7 +781,7 @@ func (l List) records() [][]string {
 			add("delivery", "", "", "", "", "", b.Store, "", "", money(b.Delivery), "")
 		}
 		if b.Tax.Sign() > 0 {
-			add("tax", "", "", "", "", "", b.Store, "", "", b.Tax.String(), "")
+			add("tax", "", "", "", "", "", b.Store, "", "", money(b.Tax), "")
 		}
 	}
 	return records

@@ -1,6 +1,7 @@
 package shopping_test
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -180,6 +181,11 @@ func TestBadOpenFields(t *testing.T) {
 		}},
 		{"free from", "/stores/0/freeFrom", func() (shopping.Shop, []shopping.Need) {
 			return store(shopping.Store{Name: "a", FreeFrom: cents(-1)})
+		}},
+		{"coin", "/coin", func() (shopping.Shop, []shopping.Need) {
+			s, needs := store(shopping.Store{Name: "a"})
+			s.Coin = cents(-1)
+			return s, needs
 		}},
 		{"tax", "/stores/0/tax", func() (shopping.Shop, []shopping.Need) {
 			return store(shopping.Store{Name: "a", Tax: decimal.New(12345, -3)})
@@ -459,5 +465,70 @@ func TestBowsAndRun(t *testing.T) {
 	p, err := s.Cheapest(shopping.Need{Item: ribbon, Quantity: ofLength(4, 54*units.Inch)}, shopping.Need{Item: ribbon, Quantity: ofLength(0, 42*units.Foot)})
 	if err != nil || !p.Cost.Equal(cents(1580)) || !p.Bound.Equal(p.Cost) {
 		t.Errorf("%v, %v", p, err)
+	}
+}
+
+// What a purchase costs is without tax and delivery, whatever the stores. Tax is rounded once a bill, as it is paid. By hand: 49 picks
+// in 5 boxes at 9.00 are 45.00, with a delivery of 6.95 51.95, of which 6.25 % are 3.246875; 5 boxes at 8.50 are 42.50, and 6.25 %
+// of them 2.65625. Where the stores differ in tax, 10 % on 42.50 are 4.25, and 45.00 without tax are less.
+func TestCostIsWithoutTax(t *testing.T) {
+	near, far := boxes()[1], boxes()[1]
+	near.Name, near.Store = "near", "near"
+	far.Name, far.Store, far.Price = "far", "far", cents(850)
+	for _, tt := range []struct {
+		reason, tax, other, coin string
+		offers                   []shopping.Offer
+		cost, billed, total      string
+	}{
+		{"a cent", "6.25", "6.25", "0", []shopping.Offer{near}, "45", "3.25", "55.2"},
+		{"five", "6.25", "6.25", "0.05", []shopping.Offer{near}, "45", "3.25", "55.2"},
+		{"a tenth of a cent", "6.25", "6.25", "0.001", []shopping.Offer{near}, "45", "3.247", "55.197"},
+		{"a whole one", "6.25", "6.25", "1", []shopping.Offer{near}, "45", "3", "54.95"},
+		{"two stores", "6.25", "6.25", "0", []shopping.Offer{near, far}, "42.5", "2.66", "45.16"},
+		{"a half", "0", "5", "1", []shopping.Offer{far}, "42.5", "2", "44.5"},
+		{"half away from zero", "0", "1", "0.05", []shopping.Offer{far}, "42.5", "0.45", "42.95"},
+		{"taxes differ", "0", "30", "0", []shopping.Offer{near, far}, "45", "0", "51.95"},
+		{"taxes differ, far", "30", "20", "0", []shopping.Offer{near, far}, "42.5", "8.5", "51"},
+	} {
+		d := decimal.RequireFromString
+		s := shopping.Shop{Offers: tt.offers, Coin: d(tt.coin), Stores: []shopping.Store{{Name: "near", Tax: d(tt.tax), Delivery: d("6.95")}, {Name: "far", Tax: d(tt.other)}}}
+		l, err := s.List(station())
+		if err != nil {
+			t.Fatal(tt.reason, err)
+		}
+		if p := l.Purchases[0]; p.Cost.String() != tt.cost || !p.Bound.Equal(p.Cost) || l.Bills[0].Tax.String() != tt.billed || l.Total.String() != tt.total || !l.Bound.Equal(l.Total) {
+			t.Errorf("%s: costs %v, bound %v, tax %v, total %v, bound %v", tt.reason, p.Cost, p.Bound, l.Bills[0].Tax, l.Total, l.Bound)
+		}
+	}
+}
+
+// What is owned is told item by item and strand by strand, also where needs are bought together. By hand: 9 red, 5 green and 6 more
+// red are owned, and 12 of each are needed: the 7 green that are missing take 4 boxes of 2 and 2.
+func TestOwnedItemByItem(t *testing.T) {
+	ball := func(color string, n int) shopping.Lot {
+		return shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Color: color}, Quantity: pieces(n)}
+	}
+	s := shopping.Shop{
+		Offers: []shopping.Offer{{Name: "mixed", Contents: []shopping.Lot{ball("red", 2), ball("green", 2)}, Price: cents(300)}},
+		Owned:  []shopping.Lot{ball("red", 9), ball("green", 5), ball("red", 6)},
+	}
+	p, err := s.Cheapest(shopping.Need{Item: ball("red", 0).Item, Quantity: pieces(12)}, shopping.Need{Item: ball("green", 0).Item, Quantity: pieces(12)})
+	if want := []shopping.Lot{ball("red", 15), ball("green", 5)}; err != nil || !slices.Equal(p.Owned, want) || p.Buys[0].Packs != 4 {
+		t.Errorf("%v, %v", p.Owned, err)
+	}
+	if text := p.String(); !strings.Contains(text, "owned, red ornaments") || !strings.Contains(text, "owned, green ornaments") {
+		t.Error(text)
+	}
+	garland := shopping.Item{Kind: shopping.Garland}
+	strands := func(n int, l units.Length) shopping.Lot {
+		return shopping.Lot{Item: garland, Quantity: shopping.Quantity{Pieces: n, Length: l}}
+	}
+	s = shopping.Shop{
+		Owned: []shopping.Lot{strands(20, 9*units.Foot), strands(0, units.Foot)},
+		Joins: map[shopping.Item]shopping.Join{garland: {Overlap: 2 * units.Inch}},
+	}
+	p, err = s.Cheapest(shopping.Need{Item: garland, Quantity: shopping.Quantity{Length: 81 * units.Foot}})
+	if want := []shopping.Lot{strands(20, 9*units.Foot), strands(1, units.Foot)}; err != nil || !slices.Equal(p.Owned, want) {
+		t.Errorf("%v, %v", p.Owned, err)
 	}
 }

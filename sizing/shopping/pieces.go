@@ -98,14 +98,12 @@ func (s Shop) alone(c *checker, p *Purchase, l *line, need int64, stock itemStoc
 		return err
 	}
 	counts = stock.counted(counts)
-	surplus := owned - gets
+	p.Owned = rest(stock.owned)
 	lots := slices.Clone(stock.owned)
 	for i, n := range counts {
-		surplus += n * int64(stock.offers[i].pack.Pieces)
 		p.buy(stock.offers[i].Offer, n)
 		lots = append(lots, times(stock.offers[i].holds(), n)...)
 	}
-	p.Owned.Pieces, p.Surplus.Pieces = int(owned), int(surplus)
 	p.Bound = p.Cost
 	for i, n := range allot(gets, l.wishes) {
 		p.Shares[i].take(l, n, lots)
@@ -807,11 +805,8 @@ func (m *coupling) shrink(effort *int64) {
 
 // unpack shares out what was found, thing by thing.
 func (m *coupling) unpack(p *Purchase, found supply.Result, counts map[int]int64) {
-	var lots []Lot
-	for _, o := range m.owned {
-		lots = append(lots, o)
-		p.Owned.Pieces += o.Quantity.Pieces
-	}
+	p.Owned = rest(m.owned)
+	lots := slices.Clone(m.owned)
 	for i, o := range m.shop.Offers {
 		lots = append(lots, times(o.holds(), counts[i])...)
 	}
@@ -821,7 +816,6 @@ func (m *coupling) unpack(p *Purchase, found supply.Result, counts map[int]int64
 	}
 	for i, l := range lots {
 		if at, ok := where[l.Item]; ok {
-			p.Surplus.Pieces += l.Quantity.Pieces
 			where[l.Item] = append(at, i)
 		}
 	}
@@ -852,7 +846,6 @@ func (m *coupling) unpack(p *Purchase, found supply.Result, counts map[int]int64
 				}
 			}
 			share.close()
-			p.Surplus.Pieces -= share.Gets.Pieces
 		}
 		first += len(l.wishes)
 	}
@@ -861,7 +854,7 @@ func (m *coupling) unpack(p *Purchase, found supply.Result, counts map[int]int64
 
 // light says which strings go to which room, unless they are too many.
 func (m *coupling) light(p *Purchase, found supply.Result) bool {
-	there, strings := int64(0), int64(0)
+	strings := int64(0)
 	type kept struct {
 		lot  Lot
 		left int64
@@ -875,9 +868,8 @@ func (m *coupling) light(p *Purchase, found supply.Result) bool {
 				n += found.Packs[j] * m.columns[j].packs
 			}
 		} else {
-			p.Owned.Pieces += sp.lot.Quantity.Pieces * int(n)
+			p.Owned = append(p.Owned, sp.lot)
 		}
-		there += n * int64(sp.lot.Quantity.Pieces)
 		strings += n
 		lots = append(lots, kept{sp.lot, n})
 	}
@@ -899,9 +891,7 @@ func (m *coupling) light(p *Purchase, found supply.Result) bool {
 			}
 		}
 		share.Gets.Pieces = min(share.Gets.Pieces, share.Quantity.Pieces)
-		there -= int64(share.Gets.Pieces)
 	}
-	p.Surplus.Pieces = int(there)
 	for _, k := range lots {
 		for range k.left {
 			p.Left = append(p.Left, k.lot)

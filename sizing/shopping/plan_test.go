@@ -197,7 +197,7 @@ func checkPlan(t *rapid.T, s shopping.Shop, l shopping.List) {
 				}
 			}
 		}
-		if p.Bound.GreaterThan(p.Cost) || p.Surplus.Pieces < 0 || p.Surplus.Length < 0 {
+		if p.Bound.GreaterThan(p.Cost) || shopping.Surplus(p.Left).Pieces < 0 || shopping.Surplus(p.Left).Length < 0 {
 			t.Fatalf("%+v", p)
 		}
 	}

@@ -14,14 +14,13 @@ import (
 // A Purchase is what to buy of one item, or of several that share a box or an owned piece,
 // and who gets what.
 type Purchase struct {
-	Shares  []Share         `json:"shares"`         // what each need gets, spares last
-	Owned   Quantity        `json:"owned,omitzero"` // what there is already, strands joined
-	Buys    []Buy           `json:"buys,omitempty"` // in the order of the offers; none if what is owned will do
-	Surplus Quantity        `json:"surplus"`        // what is owned and bought over what the needs get, offcuts included
-	Left    []Lot           `json:"left,omitempty"` // the same, item by item and piece by piece: what goes back into the box
-	Cuts    []Cut           `json:"cuts,omitempty"` // which strands and rolls serve which room, and how they are cut; owned ones first
-	Cost    decimal.Decimal `json:"cost"`           // of all Buys, without delivery and tax
-	Bound   decimal.Decimal `json:"bound"`          // nothing that serves the needs as far costs less; equal to Cost if that is proved the least
+	Shares []Share         `json:"shares"`          // what each need gets, spares last
+	Owned  []Lot           `json:"owned,omitempty"` // what there is already that could serve the needs, item by item and strand by strand
+	Buys   []Buy           `json:"buys,omitempty"`  // in the order of the offers; none if what is owned will do
+	Left   []Lot           `json:"left,omitempty"`  // what is owned and bought and does not hang, likewise: what goes back into the box
+	Cuts   []Cut           `json:"cuts,omitempty"`  // which strands and rolls serve which room, and how they are cut; owned ones first
+	Cost   decimal.Decimal `json:"cost"`            // of all Buys, without delivery and tax
+	Bound  decimal.Decimal `json:"bound"`           // nothing that serves the needs as far costs less; equal to Cost if that is proved the least, with the tax where stores differ in it
 }
 
 // A Share is a need and what it gets.

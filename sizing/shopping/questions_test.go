@@ -28,7 +28,7 @@ func ExampleShop_List_question() {
 	for _, b := range p.Buys {
 		fmt.Println(b.Packs, b.Offer.Name)
 	}
-	fmt.Println(p.Cost, "and", p.Surplus, "left over")
+	fmt.Println(p.Cost, "and", p.Left[0].Quantity, "left over")
 	// Output:
 	// 1 box of 6
 	// 2 box of 24

@@ -2,6 +2,7 @@ package shopping
 
 import (
 	"errors"
+	"slices"
 	"strconv"
 	"testing"
 
@@ -61,6 +62,18 @@ func TestUndecidedRuns(t *testing.T) {
 	p, err := shop.cheapest(c, needs)
 	if err != nil || !p.Bound.LessThan(p.Cost) || p.Bound.LessThan(p.Cost.Mul(decimal.New(95, -2))) {
 		t.Errorf("between %v and %v, %v", p.Bound, p.Cost, err)
+	}
+	// Where stores differ in tax, what is not proved is a bound without tax too: 10 % less at most.
+	taxed := shop
+	taxed.Offers, taxed.Stores = slices.Clone(shop.Offers), []Store{{Name: "far", Tax: decimal.NewFromInt(10)}}
+	taxed.Offers[1].Store = "far"
+	c = &checker{method: "Shop.List", work: 1_000_000, items: 1}
+	found, err := taxed.cheapestStores(c, wishes(needs))
+	if err != nil || !found.Bound.LessThan(found.Total) {
+		t.Fatalf("between %v and %v, %v", found.Bound, found.Total, err)
+	}
+	if p := found.Purchases[0]; !p.Bound.LessThan(p.Cost) || p.Bound.LessThan(found.Bound.Mul(decimal.New(90, -2))) || p.Bound.GreaterThan(found.Bound) {
+		t.Errorf("between %v and %v, with tax %v and %v", p.Bound, p.Cost, found.Bound, found.Total)
 	}
 	shop.Offers = shop.Offers[:1]
 	shop.Offers[0].Shelf = 4

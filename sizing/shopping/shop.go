@@ -31,6 +31,7 @@ import (
 //	  "owned": [{"item": "picks", "quantity": 5}],
 //	  "joins": {"garland": {"overlap": "2 in"}},
 //	  "spares": {"ornaments": 4},
+//	  "coin": "0.01",
 //	  "budget": "120.00"
 //	}
 //
@@ -42,6 +43,7 @@ type Shop struct {
 	Joins  map[Item]Join   `json:"joins,omitempty"`  // how strands are joined; an entry for a kind, or a kind and type, holds for all of it
 	Spares ByKind[int]     `json:"spares,omitzero"`  // how many more are planned against breakage, in percent, rounded up
 	Stores []Store         `json:"stores,omitempty"` // those that deliver for a fee, or add tax
+	Coin   decimal.Decimal `json:"coin,omitzero"`    // the smallest amount that is paid, to which a till rounds tax; 0: 0.01
 	Budget decimal.Decimal `json:"budget,omitzero"`  // for Shop.Fullest, to which zero is no money; the other methods leave it alone
 }
 
@@ -259,6 +261,9 @@ func (c *checker) shop(s Shop) error {
 		if err := c.store(st, s.Stores[:i]); err != nil {
 			return at("stores", i, err)
 		}
+	}
+	if _, err := c.money("/coin", s.Coin, maxPrice); err != nil {
+		return err
 	}
 	return nil
 }

@@ -228,7 +228,7 @@ func TestBadNeeds(t *testing.T) {
 	_, err = hoard.Cheapest(picks(1))
 	checkError(t, "a hoard", err, units.ErrRange, &units.Error{Func: "shopping.Shop.List", Field: "/owned", Value: "picks in all: 1001000000", Want: "at most 1000000000 pieces"})
 	hoard.Owned = hoard.Owned[1:]
-	if p, err := hoard.Cheapest(picks(1)); err != nil || p.Surplus.Pieces != 999_999_999 {
+	if p, err := hoard.Cheapest(picks(1)); err != nil || shopping.Surplus(p.Left).Pieces != 999_999_999 {
 		t.Errorf("got %v, %v", p, err)
 	}
 	_, err = shop.List(make([]shopping.Need, 5001))

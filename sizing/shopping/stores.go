@@ -55,6 +55,7 @@ func (s Shop) cheapestStores(c *checker, list []wish) (located, error) {
 	}
 	c.work = work
 	best.Bound = decimal.Min(bound, best.Total)
+	s.round(&best.List)
 	return best, nil
 }
 
@@ -100,7 +101,7 @@ func (s Shop) pad(c *checker, l *List) {
 		bounds[i] = p.Bound
 	}
 	s.settle(l, false)
-	l.Bound = bound
+	l.Bound = decimal.Min(bound, l.Total)
 	for i := range bounds {
 		l.Purchases[i].Bound = bounds[i]
 	}
@@ -134,7 +135,6 @@ func (p *Purchase) more(o Offer, n int64) {
 	b.Cost = amount(o.cost(int64(b.Packs)))
 	for _, h := range times(o.holds(), n) {
 		p.Left = merged(p.Left, h)
-		p.Surplus.Pieces += h.Quantity.Pieces
 	}
 }
 
@@ -199,9 +199,16 @@ func (s Shop) settle(l *List, mixed bool) {
 	goods := make([]decimal.Decimal, len(s.Stores))
 	bought := make([]bool, len(s.Stores))
 	l.Total, l.Bound = decimal.Decimal{}, decimal.Decimal{}
+	most := decimal.Decimal{} // the highest tax that there is, in percent
+	for _, o := range s.Offers {
+		if mixed {
+			most = decimal.Max(most, s.store(o.Store).Tax)
+		}
+	}
 	for i := range l.Purchases {
 		p := &l.Purchases[i]
-		var cost decimal.Decimal
+		var cost, paid decimal.Decimal // without tax, and with it
+		proved := p.Bound.Equal(p.Cost)
 		for k := range p.Buys {
 			b := &p.Buys[k]
 			if mixed {
@@ -214,15 +221,20 @@ func (s Shop) settle(l *List, mixed bool) {
 			if at := slices.IndexFunc(s.Stores, func(st Store) bool { return st.Name == b.Offer.Store }); at >= 0 {
 				goods[at], bought[at] = added(goods[at], b.Cost), true
 			}
-			cost = added(cost, s.store(b.Offer.Store).with(b.Cost))
+			cost, paid = added(cost, b.Cost), added(paid, s.store(b.Offer.Store).with(b.Cost))
 		}
+		bound := p.Bound // with tax
 		switch {
-		case !mixed && len(s.Offers) > 0:
-			p.Bound = s.store(s.Offers[0].Store).with(p.Bound)
+		case mixed && proved:
+			bound, p.Bound = paid, cost
+		case mixed:
+			hundred := decimal.NewFromInt(100)
+			p.Bound, _ = p.Bound.Mul(hundred).QuoRem(hundred.Add(most), places)
+		case len(s.Offers) > 0:
+			bound = s.store(s.Offers[0].Store).with(bound)
 		}
-		p.Cost = cost
-		p.Bound = decimal.Min(p.Bound, cost)
-		l.Total, l.Bound = added(l.Total, p.Cost), added(l.Bound, p.Bound)
+		p.Cost, p.Bound = cost, decimal.Min(p.Bound, cost)
+		l.Total, l.Bound = added(l.Total, paid), added(l.Bound, decimal.Min(bound, paid))
 	}
 	l.Bills = nil
 	for i, st := range s.Stores {
@@ -242,5 +254,27 @@ func (s Shop) settle(l *List, mixed bool) {
 		if st.FreeFrom.Sign() == 0 {
 			l.Bound = l.Bound.Add(st.with(b.Delivery))
 		}
+	}
+}
+
+// round rounds the tax of each bill as a till does, and what l costs with it. What was proved the least stays so.
+func (s Shop) round(l *List) {
+	coin := s.Coin
+	if coin.Sign() == 0 {
+		coin = decimal.New(1, -2)
+	}
+	coins := func(d decimal.Decimal) decimal.Decimal { return d.DivRound(coin, 0).Mul(coin) }
+	exact, taxed := l.Total, false
+	for i := range l.Bills {
+		b := &l.Bills[i]
+		tax := coins(b.Tax)
+		l.Total = l.Total.Add(tax.Sub(b.Tax))
+		taxed, b.Tax = taxed || b.Tax.Sign() > 0, tax
+	}
+	switch {
+	case l.Bound.Equal(exact):
+		l.Bound = l.Total
+	case taxed:
+		l.Bound = decimal.Min(coins(l.Bound), l.Total)
 	}
 }

@@ -357,20 +357,18 @@ func (s *sheet) buy(list shopping.List) {
 			s.priced("[ ] ", what+": "+strings.Join(packs[what], ", ")+s.weak(p), cost[what])
 		}
 	}
-	total := list.Total
 	for _, b := range list.Bills {
 		if !b.Delivery.IsZero() {
 			s.priced("    ", "delivery, "+b.Store, b.Delivery)
 		}
-		if tax := b.Tax.Round(int32(s.request.House.Rates.Places)); !b.Tax.IsZero() { // as a till has it
-			total = total.Sub(b.Tax).Add(tax)
-			s.priced("    ", "tax, "+b.Store, tax)
+		if !b.Tax.IsZero() {
+			s.priced("    ", "tax, "+b.Store, b.Tax)
 		}
 	}
 	if !slices.ContainsFunc(list.Purchases, func(p shopping.Purchase) bool { return len(p.Buys) > 0 }) {
 		s.line("nothing", 0, "")
 	}
-	s.priced("    ", "total", total)
+	s.priced("    ", "total", list.Total)
 	var also, spare []string
 	var left []shopping.Lot
 	for _, p := range list.Purchases {
@@ -467,18 +465,11 @@ func (s *sheet) stock(list shopping.List) []string {
 		}
 		*list = append(*list, p)
 	}
-	if s.plan.Box != nil {
-		for i, swatch := range s.request.Colors {
-			lot := shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Color: swatch.Name}}
-			lot.Quantity.Pieces = s.plan.Box.Kept[i]
-			add(&owned, pieces(lot, 1))
-		}
-	}
-	for _, lot := range s.request.Shop.Owned {
-		add(&owned, pieces(lot, 1))
-	}
 	var other []piece // bought, less what is left
 	for _, p := range list.Purchases {
+		for _, lot := range p.Owned {
+			add(&owned, pieces(lot, 1))
+		}
 		for _, b := range p.Buys {
 			for _, lot := range b.Offer.Contents {
 				add(&other, pieces(lot, b.Packs))
@@ -495,7 +486,6 @@ func (s *sheet) stock(list shopping.List) []string {
 	for _, o := range owned {
 		used := 0
 		switch at := slices.IndexFunc(other, func(b piece) bool { return b.item == o.item && b.one == o.one }); {
-		case !slices.ContainsFunc(list.Purchases, func(p shopping.Purchase) bool { return p.Owned != (shopping.Quantity{}) && wants(p, o.item) }):
 		case o.one.Length > 0: // strands may be cut
 			for _, p := range list.Purchases {
 				for _, c := range p.Cuts {

@@ -95,7 +95,7 @@ func bought(w wish, x shopping.Purchase) string {
 		fmt.Sscanf(b.Offer.Name, "pack %d", &k)
 		counts[k-1] = b.Packs
 	}
-	s := fmt.Sprintf("buy %s, cost %s, at least %s, over %s", count(counts), dec(x.Cost), dec(x.Bound), held(x.Surplus))
+	s := fmt.Sprintf("buy %s, cost %s, at least %s, over %s", count(counts), dec(x.Cost), dec(x.Bound), held(over(x.Left)))
 	for _, c := range wholes(x.Cuts) {
 		pieces := make([]string, 0, len(c.Pieces))
 		for _, q := range c.Pieces {
@@ -104,6 +104,18 @@ func bought(w wish, x shopping.Purchase) string {
 		s += fmt.Sprintf(", cut %d x %s into %s, %s left", c.Rolls, nm(c.Roll), strings.Join(pieces, " and "), nm(c.left))
 	}
 	return s
+}
+
+// over adds up what is left.
+func over(left []shopping.Lot) (sum shopping.Quantity) {
+	for _, l := range left {
+		if l.Quantity.Length > 0 {
+			sum.Length += units.Length(l.Quantity.Pieces) * l.Quantity.Length
+		} else {
+			sum.Pieces += l.Quantity.Pieces
+		}
+	}
+	return sum
 }
 
 // A cutting is a cut and what is left of each roll.
