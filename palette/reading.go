@@ -91,7 +91,7 @@ func (r Rules) Read(palette Palette, on Swatch) (Reading, error) {
 	var room [maxSwatches + 1]sight
 	seen := p.sights(room[:0], on)
 	n := len(p)*(len(p)-1)/2 + (len(seen)-len(p))*len(p)
-	reading := Reading{Palette: slices.Clone(p), Apart: r.Apart, Pairs: make([]Pair, 0, n)}
+	reading := Reading{Palette: slices.Clone(p), Apart: r.Apart, Pairs: slices.Grow([]Pair(nil), n)}
 	read := func(i, j int, b Swatch) {
 		d := seen[i].differences(&seen[j])
 		pair := Pair{A: p[i], B: b, Difference: d.byView()}

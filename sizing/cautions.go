@@ -1,6 +1,10 @@
 package sizing
 
-import "example.com/fircone/units"
+import (
+	"strings"
+
+	"example.com/fircone/units"
+)
 
 // Cautions returns what to see to with a tree, most important first, with lengths in a style.
 // Fire codes differ between editions and places.
@@ -40,22 +44,22 @@ func (t Tree) Cautions(style units.Style) ([]units.Caution, error) {
 		return inches
 	}
 	list := make([]units.Caution, 0, 4)
-	add := func(when bool, code, text, source string) {
+	add := func(when bool, code, source string, text ...string) {
 		if when {
-			list = append(list, units.Caution{Code: code, Text: text, Source: source})
+			list = append(list, units.Caution{Code: code, Text: strings.Join(text, ""), Source: source})
 		}
 	}
 	cut, public := t.Kind == Cut, t.Public
-	add(cut && public, "cut", "a cut tree is not allowed in rooms for assembly, shops and the like unless the building is sprinklered throughout, nor in an exit, corridor, lobby or vestibule", ifc)
-	add(public, "exits", "keep exits, the ways to them and their signs clear of the tree and its cords", nfpa1)
-	add(!cut && public, "label", "the label of the tree and of its decorations must say flame resistant", nfpa1)
-	add(cut && public, "own height", "keep the tree at least "+tape(t.Height, style)+", its own height, from any source of heat", ifc)
-	add(!(cut && public), "heat", "keep the tree at least "+say("3 ft", "91.5 cm")+" from fire, candles, radiators and vents", tips)
-	add(cut, "trunk", "cut at least "+say("1/2 in", "13 mm")+" off the trunk before it goes into its stand, which should hold "+say("2 gallons", "8 liters")+" or more", "commentary on International Fire Code section 806.1, read")
-	add(cut, "water", "water the tree every day, about "+say("a quart for each inch", "a liter for each 27 mm")+" of the trunk's diameter and "+say("a gallon", "4 liters")+" or more on the first day; a dry tree goes out", wsu)
-	add(t.Kind == Metal, "metal", "hang no electric lights on a metal tree", nfpa1)
-	add(t.Kind == PreLit, "prelit", "use only the tree's own lights, as its label says", "common practice")
-	add(t.Height >= 8*units.Foot, "tie", "tie the tree off to the wall or the ceiling", memory)
-	add(public, "marshal", "ask the fire marshal before the tree is set up; editions and local rules differ", "common practice")
+	add(cut && public, "cut", ifc, "a cut tree is not allowed in rooms for assembly, shops and the like unless the building is sprinklered throughout, nor in an exit, corridor, lobby or vestibule")
+	add(public, "exits", nfpa1, "keep exits, the ways to them and their signs clear of the tree and its cords")
+	add(!cut && public, "label", nfpa1, "the label of the tree and of its decorations must say flame resistant")
+	add(cut && public, "own height", ifc, "keep the tree at least ", tape(t.Height, style), ", its own height, from any source of heat")
+	add(!(cut && public), "heat", tips, "keep the tree at least ", say("3 ft", "91.5 cm"), " from fire, candles, radiators and vents")
+	add(cut, "trunk", "commentary on International Fire Code section 806.1, read", "cut at least ", say("1/2 in", "13 mm"), " off the trunk before it goes into its stand, which should hold ", say("2 gallons", "8 liters"), " or more")
+	add(cut, "water", wsu, "water the tree every day, about ", say("a quart for each inch", "a liter for each 27 mm"), " of the trunk's diameter and ", say("a gallon", "4 liters"), " or more on the first day; a dry tree goes out")
+	add(t.Kind == Metal, "metal", nfpa1, "hang no electric lights on a metal tree")
+	add(t.Kind == PreLit, "prelit", "common practice", "use only the tree's own lights, as its label says")
+	add(t.Height >= 8*units.Foot, "tie", memory, "tie the tree off to the wall or the ceiling")
+	add(public, "marshal", "common practice", "ask the fire marshal before the tree is set up; editions and local rules differ")
 	return list, nil
 }

@@ -192,16 +192,20 @@ func (c Comparison) sizes(style units.Style) string {
 // checkAccents reports a kind that is no accent.
 func checkAccents(fn string, accents []shopping.Kind) error {
 	for _, a := range accents {
-		known, names := false, []string(nil)
+		known := false
+		for _, d := range dressings {
+			known = known || d.accent && d.kind == a
+		}
+		if known {
+			continue
+		}
+		var names []string
 		for _, d := range dressings {
 			if d.accent {
-				known = known || d.kind == a
 				names = append(names, d.kind.String())
 			}
 		}
-		if !known {
-			return nameError(fn, "accents", a.String(), names)
-		}
+		return nameError(fn, "accents", a.String(), names)
 	}
 	return nil
 }

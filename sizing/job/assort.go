@@ -222,13 +222,19 @@ func (d *dressing) reason(n *shopping.Need, r *row, types int) {
 // hung returns the pieces of the room as they are hung: its batches with the numbers
 // that the shares of the room get. Where a share says which types or sizes it gets, it is those.
 func (d *dressing) hung(shares []shopping.Share) []shopping.Lot {
+	types := 0
+	for _, r := range d.rows {
+		types += len(r.types)
+	}
 	var list []shopping.Lot
 	label := 0
 	add := func(i shopping.Item, n int) {
 		if n == 0 {
 			return
 		}
-		label++
+		if label++; list == nil {
+			list = make([]shopping.Lot, 0, types)
+		}
 		if i.Type == "" {
 			i.Type = "ball " + strconv.Itoa(label)
 		}

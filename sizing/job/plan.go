@@ -114,6 +114,9 @@ func (f *faulty) refuse(pointer, value, want string, reason error) {
 // are pairs of a name that the library has for an argument and the place in the request that it came
 // from; a field of no argument is one of the receiver.
 func place(function string, err error, receiver string, args ...string) []*units.Error {
+	if err == nil {
+		return nil
+	}
 	var e *units.Error
 	if !errors.As(err, &e) {
 		return nil
@@ -158,7 +161,6 @@ const maxRooms = 100
 func prepare(function string, r Request) (*draft, []*units.Error) {
 	f := &faulty{function: function}
 	d := &draft{house: r.House, goods: r.Shop, budget: r.Shop.Budget}
-	d.Trees, d.Mantels = []TreePlan{}, []MantelPlan{}
 	working := r.Stand != 0 || r.Down != 0 || len(r.Lost) > 0
 	switch usual := reflect.ValueOf(d.house).IsZero(); {
 	case usual && !working:
@@ -178,6 +180,8 @@ func prepare(function string, r Request) (*draft, []*units.Error) {
 	if r.Shop.Budget.IsNegative() {
 		f.refuse("/shop/budget", r.Shop.Budget.String(), "0 to 1000000000", units.ErrRange)
 	}
+	d.Trees, d.Mantels = make([]TreePlan, 0, len(r.Trees)), make([]MantelPlan, 0, len(r.Mantels))
+	d.rooms = make([]dressing, 0, len(r.Trees)+len(r.Mantels))
 	d.stock = stockOf(d.goods, len(r.Mantels) > 0)
 	for i, t := range r.Trees {
 		d.tree(f, r.Colors, t, "/trees/"+strconv.Itoa(i))

@@ -104,7 +104,9 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 		p.Planned[n.Item.Kind] = n.Quantity
 	}
 	p.strings(f, h, at, p.Planned[shopping.Light].Pieces)
-	cautions = append(cautions, p.Load.Caution)
+	if p.Load.Caution.Text != "" {
+		cautions = append(cautions, p.Load.Caution)
+	}
 	if t.Handle == 0 {
 		p.Handle = min(usualHandle, t.Height/12)
 	}

@@ -144,6 +144,7 @@ func (y *layout) runs(c *checker, list []portion) []units.Length {
 		}
 	}
 	all := y.bars
+	y.cuts = make([]bar, 0, len(y.bars)+len(lengths))
 	for _, g := range y.groups(c, lengths) {
 		y.bars = g.bars
 		slices.SortFunc(g.runs, func(a, b run) int { return a.at - b.at })
@@ -322,7 +323,7 @@ func (y *layout) finish() ([]Cut, []Lot) {
 		}
 		made = append(made, p)
 	}
-	cuts := make([]Cut, 0, len(made))
+	cuts := slices.Grow([]Cut(nil), len(made))
 	for _, b := range made {
 		c := Cut{Offer: b.offer, Roll: b.roll, Rolls: int(b.n), Pieces: make([]Need, len(b.pieces))}
 		for i, p := range b.pieces {

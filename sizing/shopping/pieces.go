@@ -74,6 +74,9 @@ func (stock itemStock) packs() (owned int64, packs []cover.Pack) {
 
 // counted returns how many packs of each offer counts of packs and bundles are.
 func (stock itemStock) counted(counts []int64) []int64 {
+	if len(counts) == len(stock.offers) {
+		return counts
+	}
 	sums := slices.Clone(counts[:len(stock.offers)])
 	k := len(stock.offers)
 	for i, o := range stock.offers {
@@ -99,10 +102,10 @@ func (s Shop) alone(c *checker, p *Purchase, l *line, need int64, stock itemStoc
 	}
 	counts = stock.counted(counts)
 	p.Owned = rest(stock.owned)
-	lots := slices.Clone(stock.owned)
+	lots := append(make([]Lot, 0, len(stock.owned)+len(counts)), stock.owned...)
 	for i, n := range counts {
 		p.buy(stock.offers[i].Offer, n)
-		lots = append(lots, times(stock.offers[i].holds(), n)...)
+		lots = times(lots, stock.offers[i].holds(), n)
 	}
 	p.Bound = p.Cost
 	for i, n := range allot(gets, l.wishes) {
@@ -112,16 +115,16 @@ func (s Shop) alone(c *checker, p *Purchase, l *line, need int64, stock itemStoc
 	return nil
 }
 
-// times returns lots n times.
-func times(lots []Lot, n int64) []Lot {
+// times appends to a list lots n times.
+func times(list, lots []Lot, n int64) []Lot {
 	if n == 0 {
-		return nil
+		return list
 	}
-	many := slices.Clone(lots)
-	for i := range many {
-		many[i].Quantity.Pieces *= int(n)
+	for _, l := range lots {
+		l.Quantity.Pieces *= int(n)
+		list = append(list, l)
 	}
-	return many
+	return list
 }
 
 // take gives s n pieces of the lots that do for l, in their order.
@@ -177,6 +180,9 @@ func rest(lots []Lot) []Lot {
 // allot shares n pieces out: what is planned or, if that is too much, first the least of
 // each and then in proportion to what is planned beyond it. Spares come last.
 func allot(n int64, wishes []*wish) []int64 {
+	if len(wishes) == 1 {
+		return []int64{max(0, min(n, int64(wishes[0].Quantity.Pieces)))}
+	}
 	shares := make([]int64, len(wishes))
 	weights := make([]int, len(wishes))
 	give := func(spare bool, weight func(i int) int64) {
@@ -289,7 +295,7 @@ func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 		// What else the packs hold is left over.
 		var others []Lot
 		for i, o := range s.Offers {
-			for _, h := range times(o.holds(), counts[i]) {
+			for _, h := range times(nil, o.holds(), counts[i]) {
 				if !slices.ContainsFunc(group, func(l *line) bool { return l.takes(h.Item) }) {
 					others = append(others, h)
 				}
@@ -808,7 +814,7 @@ func (m *coupling) unpack(p *Purchase, found supply.Result, counts map[int]int64
 	p.Owned = rest(m.owned)
 	lots := slices.Clone(m.owned)
 	for i, o := range m.shop.Offers {
-		lots = append(lots, times(o.holds(), counts[i])...)
+		lots = times(lots, o.holds(), counts[i])
 	}
 	where := make(map[Item][]int, len(m.things)) // of each thing, its lots
 	for _, thing := range m.things {

@@ -133,7 +133,7 @@ func (p *Purchase) more(o Offer, n int64) {
 	b := &p.Buys[k]
 	b.Packs += int(n)
 	b.Cost = amount(o.cost(int64(b.Packs)))
-	for _, h := range times(o.holds(), n) {
+	for _, h := range times(nil, o.holds(), n) {
 		p.Left = merged(p.Left, h)
 	}
 }
