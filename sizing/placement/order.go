@@ -237,17 +237,33 @@ func (s Station) String() string {
 	default:
 		b.WriteString("a " + s.Ladder.Size.String() + " stepladder")
 	}
-	fmt.Fprintf(&b, " at %d o'clock, %s to %s up:", s.Clock, tape(s.From), tape(s.To))
-	from := "the middle"
+	fmt.Fprintf(&b, " at %d o'clock, ", s.Clock)
+	if low, high := tape(s.From), tape(s.To); low != high {
+		b.WriteString(low + " to ")
+	}
+	b.WriteString(tape(s.To) + " up:")
 	for i, p := range s.Places {
-		side := "left"
-		if p.Left < 0 {
-			side, p.Left = "right", -p.Left
-		}
-		fmt.Fprintf(&b, "\n%d: %v: %s up at %d o'clock, %s %s of %s%s", s.First+i, p.Item, tape(p.Height), p.Azimuth.Clock(), tape(p.Left), side, from, p.deep())
-		from = "the last"
+		fmt.Fprintf(&b, "\n%d: %v: %s up at %d o'clock, %s%s", s.First+i, p.Item, tape(p.Height), p.Azimuth.Clock(), s.aside(i), p.deep())
 	}
 	return b.String()
+}
+
+// aside says how far piece i is from the one before it, or the first from the middle.
+func (s Station) aside(i int) string {
+	from, straight := "the last", "straight below the last"
+	if i == 0 {
+		from, straight = "the middle", "in the middle"
+	} else if s.Places[i].Height > s.Places[i-1].Height {
+		straight = "straight above the last"
+	}
+	side, off := "left", s.Places[i].Left
+	if off < 0 {
+		side, off = "right", -off
+	}
+	if off < units.Inch/4 {
+		return straight
+	}
+	return tape(off) + " " + side + " of " + from
 }
 
 // tape returns a length to half an inch.

@@ -155,17 +155,17 @@ func TestUsualOrder(t *testing.T) {
 		reason string
 		want   []string
 	}{
-		{[]placement.Place{at(0, 0)}, "on the floor", []string{"1 to 1: on the floor at 6 o'clock, 0 ft to 0 ft up"}},
-		{[]placement.Place{at(6*ft, 180*deg)}, "as high as one reaches", []string{"1 to 1: on the floor at 12 o'clock, 6 ft to 6 ft up"}},
-		{[]placement.Place{at(6*ft+1, 180*deg)}, "and a little higher", []string{"1 to 1: a 4 ft stepladder at 12 o'clock, 6 ft to 6 ft up"}},
+		{[]placement.Place{at(0, 0)}, "on the floor", []string{"1 to 1: on the floor at 6 o'clock, 0 ft up"}},
+		{[]placement.Place{at(6*ft, 180*deg)}, "as high as one reaches", []string{"1 to 1: on the floor at 12 o'clock, 6 ft up"}},
+		{[]placement.Place{at(6*ft+1, 180*deg)}, "and a little higher", []string{"1 to 1: a 4 ft stepladder at 12 o'clock, 6 ft up"}},
 		{[]placement.Place{at(20*ft+1, 0), at(9*ft, 0), at(7*ft, 20*deg), at(3*ft, 0)}, "from the top down", []string{
-			"1 to 1: out of reach of the ladder at 6 o'clock, 20 ft to 20 ft up",
+			"1 to 1: out of reach of the ladder at 6 o'clock, 20 ft up",
 			"2 to 3: a 6 ft stepladder at 6 o'clock, 7 ft to 9 ft up",
-			"4 to 4: on the floor at 6 o'clock, 3 ft to 3 ft up",
+			"4 to 4: on the floor at 6 o'clock, 3 ft up",
 		}},
 		{[]placement.Place{at(4*ft, 0), at(4*ft, 90*deg), at(4*ft, -90*deg), at(4*ft, 180*deg)}, "four sides of a thin tree", []string{
-			"1 to 2: on the floor at 8 o'clock, 4 ft to 4 ft up",
-			"3 to 4: on the floor at 2 o'clock, 4 ft to 4 ft up",
+			"1 to 2: on the floor at 8 o'clock, 4 ft up",
+			"3 to 4: on the floor at 2 o'clock, 4 ft up",
 		}},
 	} {
 		got, err := placement.Order{}.Stations(tc.places)
@@ -195,6 +195,24 @@ func TestUsualOrder(t *testing.T) {
 		"4: ornaments, star: 3 ft up at 6 o'clock, 1 ft 1/2 in right of the last",
 	} {
 		if text := strings.Split(got[0].String(), "\n")[1+i]; text != want {
+			t.Errorf("%q, want %q", text, want)
+		}
+	}
+	// Less than a quarter inch off is straight below or above.
+	for _, tc := range []struct {
+		off, up units.Length
+		want    string
+	}{
+		{0, 0, "straight below the last"},
+		{in/4 - 1, -in, "straight below the last"},
+		{1 - in/4, in, "straight above the last"},
+		{in / 4, 0, "1/2 in left of the last"},
+		{-in / 4, 0, "1/2 in right of the last"},
+	} {
+		first, second := at(5*ft, 0), at(5*ft+tc.up, 0)
+		second.Left = tc.off
+		want := "on the floor at 6 o'clock, 5 ft up:\n1: ornaments, star: 5 ft up at 6 o'clock, in the middle\n2: ornaments, star: " + (5*ft + tc.up).String() + " up at 6 o'clock, " + tc.want
+		if text := (placement.Station{First: 1, Clock: 6, From: 5 * ft, To: 5 * ft, Places: []placement.Place{first, second}}).String(); text != want {
 			t.Errorf("%q, want %q", text, want)
 		}
 	}

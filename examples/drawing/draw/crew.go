@@ -163,7 +163,7 @@ func (v *view) sheet(paper Paper, number int, s placement.Station, first, last i
 		c.rect(edge, y-rowHeight*0.58, rowHeight*0.62, rowHeight*0.62, `fill="none" stroke="`+ink+`"`)
 		c.text(point{edge + 20, y}, `font-weight="bold"`, fmt.Sprint(s.First+first+i))
 		c.squeeze(point{edge + 52, y}, paper.Width*0.43-edge-58, listed, step.Item.String())
-		c.squeeze(point{paper.Width * 0.43, y}, paper.Width*0.57-edge, listed, where(step, first+i == 0))
+		c.squeeze(point{paper.Width * 0.43, y}, paper.Width*0.57-edge, listed, where(s, first+i))
 		c.line(point{edge, y + rowHeight*0.26}, point{paper.Width - edge, y + rowHeight*0.26}, `stroke="#ccc" stroke-width="0.6"`)
 		y += rowHeight
 	}
@@ -404,18 +404,25 @@ func (s *shelf) numbers() {
 // half prints a length to half an inch.
 func half(l units.Length) string { return l.Format(units.InFeetInches, units.Inch/2) }
 
-// where says where a piece hangs, the first of a station from its middle.
-func where(s placement.Place, first bool) string {
-	from, side, off := "last", "left", s.Left
-	if first {
-		from = "middle"
+// where says where piece i of a station hangs, the first from its middle.
+func where(s placement.Station, i int) string {
+	p := s.Places[i]
+	from, straight := "the last", "straight below the last"
+	if i == 0 {
+		from, straight = "the middle", "in the middle"
+	} else if p.Height > s.Places[i-1].Height {
+		straight = "straight above the last"
 	}
+	side, off := "left", p.Left
 	if off < 0 {
 		side, off = "right", -off
 	}
-	text := fmt.Sprintf("%s up, %d o'clock, %s %s of the %s", half(s.Height), s.Azimuth.Clock(), half(off), side, from)
-	if s.Depth > 0 {
-		text += ", " + half(s.Depth) + " deep"
+	if off >= units.Inch/4 {
+		straight = half(off) + " " + side + " of " + from
+	}
+	text := fmt.Sprintf("%s up, %d o'clock, %s", half(p.Height), p.Azimuth.Clock(), straight)
+	if p.Depth > 0 {
+		text += ", " + half(p.Depth) + " deep"
 	}
 	return text
 }
