@@ -71,6 +71,7 @@ func TestWrongFlags(t *testing.T) {
 		{[]string{"-prices", "hour -3"}, []string{"-prices", `"-3"`, "1000000"}},
 		{[]string{"-prices", "hour 3, hour 4"}, []string{"-prices", `"hour 3, hour 4"`}},
 		{[]string{"7 ft"}, []string{`"7 ft"`, "-tree"}},
+		{[]string{"-tree", "7 ft", "-budget", "100"}, []string{"-budget", "-request"}},
 	} {
 		stdout, stderr, status := call(row.args...)
 		if status != 2 || stdout != "" || strings.Count(stderr, "\n") != 1 || !strings.HasSuffix(stderr, "\n") {
@@ -322,14 +323,35 @@ func TestOddJobs(t *testing.T) {
 		{[]string{"-tree", "15 ft", "-ceiling", "14 ft"}, []string{"13 ft is the tallest; no room for a topper."}, []string{"topper from", "tip from"}},
 		{[]string{"-tree", "9 ft", "-ceiling", "9 ft 6 in"}, []string{"a topper of 4 in at most; topper from a stepladder of 6 ft"}, nil},
 		{[]string{"-request", "testdata/stairs.json"}, []string{
-			"no mantel lights (planned 100), 4 ft of extension cord", "6 hooks 6 Hang the garland from hook to hook", "Fasten the garland along the top",
+			"no mantel lights (planned 100), 4 ft of extension cord", "6 hooks; 0 ft from the left, then every 2 ft to 10 ft 6 Hang the garland from hook to hook", "19 mantel picks; every 8 in along it", "Get too: 4 ft of extension cord (stairs)", "Fasten the garland along the top",
 		}, nil},
-		{[]string{"-request", "testdata/stockings.json"}, []string{"hangs on them: 7 hooks 6 Hang the garland", "Hang the stockings on their holders: 4 stockings"}, nil},
+		{[]string{"-request", "testdata/stockings.json"}, []string{"hangs on them: 7 hooks; of the garland 0 ft from the left, then every 2 ft 8 in to 5 ft 4 in; of the stockings 1 ft 6 1/2 in from the left, then every 9 in to 3 ft 9 1/2 in 6 Hang the garland", "0 ft from the opening (stocking 1), want 3 ft. Worst as trim: distance from the opening 0 ft, at least 6 in", "Hang the stockings on their holders: 4 stockings"}, nil},
 		{[]string{"-request", "testdata/stairs.json", "-work"}, []string{"PUTTING UP: 2 people, 3 h, the least"}, []string{"0 min"}},
 		{[]string{"-quote", "-pack", "-stand", "2026-11-28"}, []string{"picks and mantel picks, 1 x bunch of 6", "8 mantel picks; ", "7 x 9 ft of garland"}, []string{"picks, mantel"}},
 		{[]string{"-request", "testdata/metric.json"}, []string{
-			"garland of 490 g a meter or less", "no more than 15 cm falling", "hooks with a breaking load of 5.32 kg or more", "190 to 370 g a meter", "an open flame stays 91.5 cm", "5 mantel picks (lounge 2, library 3)",
+			"garland of 490 g a meter or less", "no more than 15 cm falling", "distance from the opening 0 m, at least 15.5 cm", "one may carry 400 g", "hooks with a breaking load of 5.32 kg or more", "190 to 370 g a meter", "an open flame stays 91.5 cm", "5 mantel picks (lounge 2, library 3)",
 		}, []string{" oz", " ft", " lb", "inch", " foot"}},
+		{[]string{"-request", "testdata/typed.json"}, []string{"crimson 27: 9 of no stated size, 18 of 1 1/2 in (ball)", "gold 18: 11 of 1 1/2 in (ball), 7 of 1 1/2 in (star)", "9 types planned, fewer to be had"}, nil},
+		{[]string{"-request", "testdata/stores.json"}, []string{
+			"5 x mixed box at 16.00 (14.50 each from 5 on; depot): 6 crimson, 6 forest green, 4 gold, 2 ivory ornaments in each 72.50",
+			"9 x 9 ft strand at 6.90 (3 for 13.80; depot) 41.40", "tax, depot 12.59", "From stock: 9 crimson, 5 forest green, 6 gold, 3 ivory ornaments. Left",
+		}, nil},
+		{[]string{"-request", "testdata/owned.json"}, []string{
+			"nothing total 0.00", "43 of 209 crimson,", "10 of 20 x 9 ft of garland", "10 of 12 x 100 lights, 1 of 3 x 50 lights", "1 ft 6 in off your own 9 ft strand",
+		}, []string{"a your own"}},
+		{[]string{"-budget", "90.00"}, []string{
+			"planned 900, only 450: 4 strings of 100, 1 of 50; the label given is of a string of 100, and 5 of them draw 25 W from 1 plug: go by the labels of yours; limit 1440 W",
+			"planned 150, only 75: 1 string of 100",
+		}, nil},
+		{nil, []string{
+			"8 mantel picks; 4 in from the left, then every 8 in to 5 ft 3", "gaps from the left: crimson in 1, 3, 5; forest green in 2, 6; gold in 4; ivory in 7", "2 hooks; 0 ft and 5 ft 4 in from the left",
+			"falling 1 ft at each end", "150: 1 string of 100, 1 of 50",
+		}, nil},
+		{[]string{"-mantel", "60 in", "-look", "asymmetrical left"}, []string{
+			"20 mantel picks; 0 ft from the left, then every 3 in to 4 ft 9 in; layer 1 from 3 ft 6 in to 4 ft 9 in; layer 2 from 1 ft 9 in to 3 ft 3 in; layer 3 from 0 ft to 1 ft 6 in",
+		}, nil},
+		{[]string{"-tree", "7 ft", "-accent", "garland,picks"}, []string{"garland and picks on one tree look overfull"}, nil},
+		{[]string{"-units", "feet"}, []string{"19 of 2 in (2 types)"}, []string{"0.1"}},
 	} {
 		stdout, stderr, status := call(row.args...)
 		text := strings.Join(strings.Fields(stdout), " ")

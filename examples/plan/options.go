@@ -180,6 +180,9 @@ func (o *options) change(r *job.Request) error {
 			wrong = append(wrong, fmt.Errorf("invalid value %q for flag -budget: want an amount of money, such as 120.00", o.budget))
 		}
 	}
+	if o.given["budget"] && len(r.Shop.Offers) == 0 && len(wrong) == 0 && (o.given["tree"] || o.given["mantel"] || o.given["request"]) {
+		wrong = append(wrong, errors.New("flag -budget is about a shop: give -request too, of a file that says what there is to buy"))
+	}
 	if o.given["units"] {
 		if r.House.Circuit.Volts == 0 {
 			r.House = job.CommonPractice()
@@ -327,8 +330,14 @@ func (o *options) explain(err error) []string {
 		return lines
 	}
 	var f *units.Error
-	if !errors.As(err, &f) || f.Field != "" && !strings.HasPrefix(f.Field, "/") {
+	if !errors.As(err, &f) || f.Field != "" && f.Field != "data" && !strings.HasPrefix(f.Field, "/") {
 		return []string{err.Error()}
+	}
+	switch f.Field { // no place in the file, but all of it
+	case "":
+		return []string{fmt.Sprintf("%s: want %s, not %s", o.file, f.Want, f.Value)}
+	case "data":
+		return []string{fmt.Sprintf("%s: want %s", o.file, f.Want)}
 	}
 	if name := o.flagOf(f); name != "" {
 		return []string{fmt.Sprintf("invalid value %q for flag -%s: want %s", f.Value, name, f.Want)}

@@ -83,3 +83,16 @@ func TestFaultsInTables(t *testing.T) {
 		t.Errorf("%v, want %v", fields, want)
 	}
 }
+
+// Colors that cannot be read are no fault of the box that is sorted by them.
+func TestBoxWithoutColors(t *testing.T) {
+	for text, want := range map[string]string{
+		`{"trees":[{"height":"7 ft"}],"colors":"crimsom,gold","box":[{"name":"a","color":"#f00","count":1}]}`: "/colors",
+		`{"trees":[{"height":"7 ft"}],"box":[{"name":"a","color":"#f00","count":1}]}`:                         "/box",
+	} {
+		_, err := job.ParseRequest([]byte(text))
+		if list := job.Faults(err); len(list) != 1 || list[0].Field != want {
+			t.Errorf("%s: %v, want a fault of %s alone", text, err, want)
+		}
+	}
+}

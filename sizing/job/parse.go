@@ -46,7 +46,7 @@ func ParseRequest(data []byte) (Request, error) {
 	for _, f := range check(function, r) {
 		told := false
 		for _, known := range list {
-			told = told || f.Field == known.Field || strings.HasPrefix(known.Field, f.Field+"/") || strings.HasPrefix(f.Field, known.Field+"/") ||
+			told = told || f.Field == known.Field || f.Field == "/box" && known.Field == "/colors" || strings.HasPrefix(known.Field, f.Field+"/") || strings.HasPrefix(f.Field, known.Field+"/") ||
 				errors.Is(known, units.ErrName) && nothing(f.Value) && parent(f.Field) == parent(known.Field) // the name that is missing was misspelled
 		}
 		if !told {

@@ -2,6 +2,7 @@
 package sheet
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -336,6 +337,8 @@ func (s *sheet) buy(list shopping.List) {
 		s.heading("To buy: the least cost for what is needed")
 	case list.Least.GreaterThan(budget):
 		s.heading("To buy: as far as " + s.money(budget) + " goes; it takes " + s.money(list.Least) + " to have enough of everything")
+	case len(s.plan.Trees) == 0:
+		s.heading("To buy: what is needed, for " + s.money(budget) + " at most")
 	default:
 		s.heading("To buy: the fullest trees for " + s.money(budget))
 	}
@@ -387,6 +390,17 @@ func (s *sheet) buy(list shopping.List) {
 	}
 	if len(left) > 0 {
 		also = append(also, "Left over, back into the box: "+s.lots(left)+".")
+	}
+	var cords []string
+	for _, m := range s.plan.Mantels {
+		for _, share := range m.Shares {
+			if cord := cord(share.Need); cord != "" {
+				cords = append(cords, cord+" ("+m.Room+")")
+			}
+		}
+	}
+	if cords != nil {
+		also = append(also, "Get too: "+listing(cords)+".")
 	}
 	if also != nil {
 		s.line(strings.Join(also, " "), -1, "")
@@ -676,6 +690,9 @@ func (s *sheet) gets(shares []shopping.Share) []get {
 // cut says what a room gets of a strand.
 func (s *sheet) cut(c shopping.Cut, piece shopping.Need) string {
 	own, roll := "a ", s.length(c.Roll)+" strand"
+	if piece.Item.Kind == shopping.Ribbon {
+		roll = s.length(c.Roll) + " roll"
+	}
 	if c.Offer == "" {
 		own, roll = "", "your own "+roll
 	}
@@ -777,17 +794,16 @@ func (s *sheet) tree(t job.TreePlan, measured sizing.Tree) {
 	}
 	s.line(strings.ToUpper(shape[:1])+shape[1:]+", "+t.Exposure.String()+", "+surface.Format(area, step)+", "+way+room+".", -1, "")
 	needs := s.gets(t.Shares)
-	extra := ""
-	if l := t.Load; l.Limit > 0 {
-		c := s.request.House.Circuit
-		plugs, _ := t.Strings.Runs()
-		extra = say(t.Strings.Count, "string") + " of " + strconv.Itoa(t.Strings.Each.Lamps) + " from " + say(plugs, "plug") + ", " +
-			l.Power.String() + ", limit " + l.Limit.String() + " (80 % of a " + strconv.Itoa(c.Amperes) + " A circuit)"
-		if l.Power > l.Limit {
-			extra += ": OVERLOADED, use more circuits"
+	var accents []string
+	for _, kind := range []shopping.Kind{shopping.Garland, shopping.Ribbon, shopping.Pick} {
+		if t.Planned[kind] != (shopping.Quantity{}) {
+			accents = append(accents, kind.String())
 		}
 	}
-	s.dress(needs, shopping.Light, extra)
+	if len(accents) > 1 {
+		s.line("Mind that "+listing(accents)+" on one tree look overfull, and each is as much as if alone.", -1, "")
+	}
+	s.lamps(needs, t)
 	for _, kind := range []shopping.Kind{shopping.Garland, shopping.Ribbon} {
 		s.dress(needs, kind, s.wraps(t, measured, needs, kind))
 	}
@@ -796,6 +812,73 @@ func (s *sheet) tree(t job.TreePlan, measured sizing.Tree) {
 	if s.why {
 		s.line("rule and shape", labelWidth+1, strings.ReplaceAll(sizing.Format(t.Comparison, s.style()), "\n", ". "))
 	}
+}
+
+// lamps writes the lights: how many, which strings, and what they draw by their label.
+func (s *sheet) lamps(needs []get, t job.TreePlan) {
+	for i, g := range needs {
+		if g.Item.Kind != shopping.Light {
+			continue
+		}
+		text := s.told(g)
+		l := t.Load
+		want, differ := lots(t.Strings.Each.Lamps, t.Strings.Count), false
+		hang := g.parts
+		if len(hang) == 0 && g.gets.Pieces > 0 {
+			hang = want
+		}
+		for _, p := range hang {
+			differ = differ || p.Quantity.Pieces != t.Strings.Each.Lamps
+		}
+		if len(hang) > 0 {
+			text += ": " + stringsOf(hang)
+		}
+		if first := i == slices.IndexFunc(needs, func(o get) bool { return o.Item.Kind == shopping.Light }); l.Limit > 0 && first && len(hang) > 0 {
+			plugs, _ := t.Strings.Runs()
+			if differ {
+				text += "; the label given is of a string of " + strconv.Itoa(t.Strings.Each.Lamps) + ", and " + strconv.Itoa(t.Strings.Count) + " of them draw " +
+					l.Power.String() + " from " + say(plugs, "plug") + ": go by the labels of yours; limit "
+			} else {
+				text += " from " + say(plugs, "plug") + ", " + l.Power.String() + ", limit "
+			}
+			text += l.Limit.String() + " (80 % of a " + strconv.Itoa(s.request.House.Circuit.Amperes) + " A circuit)"
+			if l.Power > l.Limit {
+				text += ": OVERLOADED, use more circuits"
+			}
+		}
+		s.line(s.item(g.Item), labelWidth+1, text)
+		s.reason(g.Need)
+	}
+}
+
+// lots returns so many strings of so many lamps, and none of none.
+func lots(lamps, count int) []shopping.Lot {
+	if lamps == 0 || count == 0 {
+		return nil
+	}
+	return slices.Repeat([]shopping.Lot{{Quantity: shopping.Quantity{Pieces: lamps}}}, count)
+}
+
+// stringsOf counts strings by their lamps: "4 strings of 100, 1 of 50".
+func stringsOf(list []shopping.Lot) string {
+	var order []int
+	count := map[int]int{}
+	for _, l := range list {
+		n := l.Quantity.Pieces
+		if count[n] == 0 {
+			order = append(order, n)
+		}
+		count[n]++
+	}
+	var texts []string
+	for i, n := range order {
+		if i == 0 {
+			texts = append(texts, say(count[n], "string")+" of "+strconv.Itoa(n))
+		} else {
+			texts = append(texts, strconv.Itoa(count[n])+" of "+strconv.Itoa(n))
+		}
+	}
+	return strings.Join(texts, ", ")
 }
 
 // wraps says how far apart a garland or ribbon is wound: what is had of it.
@@ -1040,7 +1123,7 @@ func (s *sheet) mantel(m job.MantelPlan) {
 	}
 	s.line(about, -1, "")
 	if s.why {
-		for _, v := range m.Clearances.Violations {
+		for _, v := range slices.SortedStableFunc(slices.Values(m.Clearances.Violations), worse) {
 			s.line("", labelWidth+1, "trim: "+s.clearance(v)+" ("+v.Source+")")
 		}
 	}
@@ -1048,9 +1131,13 @@ func (s *sheet) mantel(m job.MantelPlan) {
 	var lines []string
 	for _, step := range m.Steps {
 		text, takes := step.Do, s.takes(step, needs, told)
+		places := s.places(step.Code, m)
 		if s.why {
 			if takes != "" {
 				text += " It takes" + strings.TrimPrefix(takes, ":") + "."
+			}
+			if places != "" {
+				text += " Places: " + places + "."
 			}
 			if step.Caution.Text != "" {
 				text += " Mind: " + step.Caution.Text + "."
@@ -1063,7 +1150,10 @@ func (s *sheet) mantel(m job.MantelPlan) {
 		}
 		text, _, _ = strings.Cut(text, ". ")
 		text, _, _ = strings.Cut(text, ": ")
-		lines = append(lines, strings.TrimSuffix(text, ".")+takes)
+		if places != "" {
+			places = "; " + places
+		}
+		lines = append(lines, strings.TrimSuffix(text, ".")+takes+places)
 	}
 	for i, line := range lines {
 		s.line(strconv.Itoa(i+1), 2, line)
@@ -1078,6 +1168,149 @@ func (s *sheet) mantel(m job.MantelPlan) {
 			s.line(s.item(g.Item), labelWidth+1, g.Basis+" ("+g.Source+")")
 		}
 	}
+}
+
+// places says where along the shelf, or how far from the first hook to the right, what a step marks, wires or puts up goes.
+func (s *sheet) places(code string, m job.MantelPlan) string {
+	switch code {
+	case "mark":
+		return s.layers(m)
+	case "wire ornaments":
+		return s.gaps(m.Spots)
+	case "hooks":
+		var texts []string
+		for _, kind := range []shopping.Kind{shopping.Garland, shopping.Stocking} {
+			var at []units.Length
+			for _, h := range m.Loads[kind].Hooks {
+				at = append(at, h.At.Along-start(m))
+			}
+			if len(at) > 0 {
+				texts = append(texts, s.along(at))
+			}
+		}
+		if len(texts) == 2 {
+			return "of the garland " + texts[0] + "; of the stockings " + texts[1]
+		}
+		return strings.Join(texts, "")
+	}
+	return ""
+}
+
+// start is where the places of a mantel count from: the left end of the shelf, or the first hook of a run.
+func start(m job.MantelPlan) units.Length {
+	if len(m.Run.Hooks) > 0 {
+		return m.Run.Hooks[0].Along
+	}
+	return 0
+}
+
+// layers says where the picks go, layer by layer if there are several.
+func (s *sheet) layers(m job.MantelPlan) string {
+	var all []units.Length
+	var order []int
+	layers := map[int][]units.Length{}
+	for _, spot := range m.Spots {
+		if spot.Item.Kind != shopping.Pick {
+			continue
+		}
+		all = append(all, spot.Along)
+		if layers[spot.Layer] == nil {
+			order = append(order, spot.Layer)
+		}
+		layers[spot.Layer] = append(layers[spot.Layer], spot.Along)
+	}
+	if all == nil { // along stairs or a door
+		garland, picks := units.Length(0), 0
+		for _, share := range m.Shares {
+			switch share.Item.Kind {
+			case shopping.BaseGarland:
+				garland += share.Quantity.Length
+			case shopping.Pick:
+				picks += share.Quantity.Pieces
+			}
+		}
+		if picks == 0 {
+			return ""
+		}
+		return "every " + s.length(garland/units.Length(picks)) + " along it"
+	}
+	text := s.along(all)
+	if len(order) < 2 {
+		return text
+	}
+	slices.Sort(order)
+	for _, layer := range order {
+		at := layers[layer]
+		text += "; layer " + strconv.Itoa(layer) + " from " + s.place(slices.Min(at)) + " to " + s.place(slices.Max(at))
+	}
+	return text
+}
+
+// gaps says which ornament goes into which gap between the picks.
+func (s *sheet) gaps(spots []mantel.Spot) string {
+	var order []shopping.Item
+	at := map[shopping.Item][]string{}
+	n := 0
+	for _, spot := range spots {
+		if spot.Item.Kind != shopping.Ornament {
+			continue
+		}
+		n++
+		if at[spot.Item] == nil {
+			order = append(order, spot.Item)
+		}
+		at[spot.Item] = append(at[spot.Item], strconv.Itoa(n))
+	}
+	if len(order) < 2 { // all alike
+		return ""
+	}
+	var texts []string
+	for _, item := range order {
+		name := item.Color
+		if name == "" {
+			name = "any color"
+		}
+		if item.Size > 0 {
+			name += " of " + s.length(item.Size)
+		}
+		texts = append(texts, name+" in "+strings.Join(at[item], ", "))
+	}
+	return "gaps from the left: " + strings.Join(texts, "; ")
+}
+
+// along says places: each, or the first and how far apart they are.
+func (s *sheet) along(at []units.Length) string {
+	step := units.Length(0)
+	if len(at) > 2 {
+		step = at[1] - at[0]
+	}
+	for i := 1; i < len(at); i++ {
+		if off := at[i] - at[i-1] - step; off > units.Millimeter/1000 || off < -units.Millimeter/1000 {
+			step = 0
+		}
+	}
+	if step > 0 {
+		return s.place(at[0]) + " from the left, then every " + s.place(step) + " to " + s.place(at[len(at)-1])
+	}
+	var texts []string
+	for i, l := range at {
+		if i == 0 || l != at[i-1] {
+			texts = append(texts, s.place(l))
+		}
+	}
+	if texts == nil {
+		return ""
+	}
+	return listing(texts) + " from the left"
+}
+
+// place prints a place to an eighth of an inch, or to a millimeter.
+func (s *sheet) place(l units.Length) string {
+	_, style := s.scale(l)
+	if style == units.InMetric {
+		return l.Format(style, units.Millimeter)
+	}
+	return l.Format(style, units.Inch/8)
 }
 
 // hung says what is dressed, and how its garland hangs.
@@ -1109,7 +1342,7 @@ func (s *sheet) hung(m job.MantelPlan) (what, how string) {
 		how = "Garland in " + say(len(r.Hooks)-1, "swag") + " " + s.length(r.Sag) + " deep"
 	}
 	if r.Left > 0 || r.Right > 0 {
-		how += ", falling " + s.length(r.Left) + " at the left, " + s.length(r.Right) + " at the right"
+		how += s.falling(r.Left, r.Right)
 	}
 	return what, how + "."
 }
@@ -1117,13 +1350,20 @@ func (s *sheet) hung(m job.MantelPlan) (what, how string) {
 // loads says what hooks carry, and what would hold where they do not.
 func (s *sheet) loads(hooks, one string, l mantel.Loads) string {
 	most, over := units.Mass(0), 0
+	var lifted []units.Length
 	for _, h := range l.Hooks {
+		if h.Down < 0 {
+			lifted = append(lifted, h.At.Along-l.Hooks[0].At.Along)
+		}
 		most = max(most, h.Total)
 		if h.Total > l.Working {
 			over++
 		}
 	}
 	text := hooks + " at " + say(len(l.Hooks), "place") + ", at most " + s.load(most) + " on " + one + "; one may carry " + s.carries(l.Working) + "."
+	if lifted != nil {
+		text += " The garland lifts off the hook " + s.along(lifted) + ": tie it down there."
+	}
 	if over > 0 {
 		text += " OVERLOADED at " + say(over, "place") + ": use " + l.Remedy + "."
 	}
@@ -1164,7 +1404,11 @@ func (s *sheet) fire(m job.MantelPlan) string {
 		texts = append(texts, "NO FIRE WHILE THIS HANGS: "+s.most(c.Fire.Measured)+" from the opening ("+c.Fire.Place+"), want "+s.least(c.Fire.Allowed))
 	}
 	if len(c.Violations) > 0 {
-		text := "Worst as trim: " + s.clearance(c.Violations[0]) + " (" + c.Violations[0].Source + ")"
+		worst := slices.MinFunc(c.Violations, worse)
+		if worst.Place == c.Fire.Place {
+			worst.Place = "" // as before
+		}
+		text := "Worst as trim: " + s.clearance(worst) + " (" + worst.Source + ")"
 		if n := len(c.Violations) - 1; n > 0 && !s.why {
 			text += "; " + strconv.Itoa(n) + " more with -why"
 		}
@@ -1176,12 +1420,30 @@ func (s *sheet) fire(m job.MantelPlan) string {
 	return strings.Join(texts, ". ") + ". "
 }
 
+// worse puts what comes nearest to the opening first, of garland and stockings alike, and then what stands out farthest.
+func worse(a, b mantel.Clearance) int {
+	switch {
+	case a.AtLeast != b.AtLeast:
+		if a.AtLeast {
+			return -1
+		}
+		return 1
+	case a.AtLeast:
+		return cmp.Compare(a.Measured, b.Measured)
+	}
+	return cmp.Compare(b.Measured-b.Allowed, a.Measured-a.Allowed)
+}
+
 // clearance says what was measured and what is asked for.
 func (s *sheet) clearance(c mantel.Clearance) string {
-	if c.AtLeast {
-		return c.Place + ", " + c.Measure + " " + s.most(c.Measured) + ", at least " + s.least(c.Allowed)
+	what := c.Measure + " "
+	if c.Place != "" {
+		what = c.Place + ", " + what
 	}
-	return c.Place + ", " + c.Measure + " " + s.least(c.Measured) + ", at most " + s.most(c.Allowed)
+	if c.AtLeast {
+		return what + s.most(c.Measured) + ", at least " + s.least(c.Allowed)
+	}
+	return what + s.least(c.Measured) + ", at most " + s.most(c.Allowed)
 }
 
 // takes says how much a step takes of what no step before it has named.
@@ -1216,8 +1478,11 @@ func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool
 			if len(g.cuts) > 0 {
 				text += " (" + strings.Join(g.cuts, ", ") + ")"
 			}
-			if cord := g.Basis[strings.LastIndex(g.Basis, "; ")+1:]; strings.HasSuffix(cord, " of extension cord") {
-				text += "," + cord
+			if i.Kind == shopping.Light && len(g.parts) > 0 {
+				text += " (" + stringsOf(g.parts) + ")"
+			}
+			if cord := cord(g.Need); cord != "" {
+				text += ", " + cord
 			}
 			texts = append(texts, text)
 		}
@@ -1228,13 +1493,35 @@ func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool
 	return ": " + listed(texts)
 }
 
+// cord returns how much extension cord goes with a need, "4 ft of extension cord", or nothing.
+func cord(n shopping.Need) string {
+	cord := n.Basis[strings.LastIndex(n.Basis, "; ")+1:]
+	if !strings.HasSuffix(cord, " of extension cord") {
+		return ""
+	}
+	return strings.TrimSpace(cord)
+}
+
 // hangs says how a garland hangs.
 func (s *sheet) hangs(h mantel.Hanging) string {
 	text := "straight"
 	if h.Swags > 0 {
 		text = say(h.Swags, "swag") + " " + s.length(h.Sag) + " deep"
 	}
-	return text + ", falling " + s.length(h.Left) + " at the left, " + s.length(h.Right) + " at the right"
+	return text + s.falling(h.Left, h.Right)
+}
+
+// falling says how far the ends fall.
+func (s *sheet) falling(left, right units.Length) string {
+	switch {
+	case left == right:
+		return ", falling " + s.length(left) + " at each end"
+	case left == 0:
+		return ", falling " + s.length(right) + " at the right"
+	case right == 0:
+		return ", falling " + s.length(left) + " at the left"
+	}
+	return ", falling " + s.length(left) + " at the left, " + s.length(right) + " at the right"
 }
 
 // colors says which colors are taken for one by some, and what parts them.
