@@ -267,10 +267,10 @@ func TestWorkSheets(t *testing.T) {
 			[]string{"an hour", "cost ", "TO BUY", "Taking down is not in it"},
 		},
 		{[]string{"-quote", "-why"}, []string{"QUOTE: for the house", "at 45.00 an hour", "cost 33.50, and 50 %"}, nil},
-		{[]string{"-quote", "-prices", "hour 90, visit 0"}, []string{"2 visits                                                              0.00"}, nil},
+		{[]string{"-quote", "-prices", "hour 90, visit 0"}, []string{"3 visits                                                              0.00"}, nil},
 		{
 			[]string{"-work"},
-			[]string{"DATES\n", "2026-11-27  begin to put up", "PUTTING UP: 2 people, ", "[ ] 0:00-0:0", "1+2", "TAKING DOWN: on 2027-01-06", "Use a ladder made for the height", "time your own work"},
+			[]string{"DATES\n", "2026-11-27  begin to put up", "PUTTING UP: 2 people, ", "[ ] 0:00-0:0", "1+2", "TAKING DOWN: on 2026-12-25, 1 h 9 min", "TAKING DOWN: on 2027-01-06, 36 min", "Use a ladder made for the height", "time your own work"},
 			[]string{"QUOTE", "NEXT YEAR", " min for each"},
 		},
 		{[]string{"-work", "-why"}, []string{" min for each"}, nil},

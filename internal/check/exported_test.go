@@ -16,7 +16,7 @@ var update = flag.Bool("update", false, "write the list of exported names anew")
 // labor and job, and the most types in sizing. An identifier is a constant, a variable, a function, a type, a method or a
 // field. 800 in all is what we want to come to.
 const (
-	mostNames = 797
+	mostNames = 800
 	mostWords = 660 // of the packages but labor and job
 	mostTypes = 18
 )

@@ -28,7 +28,7 @@ type Plan struct {
 	// The work, if the request has a Stand date.
 	Work     []labor.Task     `json:"work,omitempty"`     // putting up, as scheduled
 	Time     units.Range[int] `json:"time,omitzero"`      // minutes: Max as scheduled, Min for any schedule
-	TakeDown []labor.Task     `json:"takeDown,omitempty"` // if the request has a day for it
+	TakeDown []labor.Task     `json:"takeDown,omitempty"` // if the request has a day for it: for each of Dates with works to take down in turn, from its beginning
 	Dates    []labor.Day      `json:"dates,omitempty"`    // what to do when
 	Quote    []labor.Option   `json:"quote,omitempty"`    // with a visit a day; a basis is for the house alone
 	Cartons  []labor.Carton   `json:"cartons,omitempty"`  // next year's stock by room, the balls of a tree by size; what did not hang is in "spares"

@@ -36,7 +36,7 @@ func (f *faulty) dates(rates labor.Rates, r Request) {
 		}
 		stand = 1_000 // any day
 	}
-	_, err := rates.Dates(stand, r.Down, 0, false, nil)
+	_, err := rates.Dates(stand, r.Down, 0, nil, nil)
 	f.note(err, "/house/rates", "stand", "/stand", "down", "/down")
 	_, err = labor.NextStock(r.Lost, shopping.List{}, nil)
 	f.note(err, "", "owned", "/lost")
@@ -61,11 +61,10 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	rates := d.house.Rates
 	rates.Units = d.house.Units
 	var works []labor.Work
-	cut := false
 	for _, t := range d.Trees {
-		w := labor.Work{Room: t.Room, Height: t.Height, Needs: hangs(t.Shares)}
-		if cut = cut || t.Kind == sizing.Cut; t.Kind != sizing.Cut {
-			w.Place = "artificial tree"
+		w := labor.Work{Room: t.Room, Place: "artificial tree", Height: t.Height, Needs: hangs(t.Shares)}
+		if t.Kind == sizing.Cut {
+			w.Place = "cut tree"
 		}
 		works = append(works, w)
 	}
@@ -79,18 +78,9 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	if r.Down == 0 {
 		down = nil
 	}
-	var downTime units.Range[int]
-	for _, s := range [...]struct {
-		tasks []labor.Task
-		to    *[]labor.Task
-		time  *units.Range[int]
-	}{{up, &d.Work, &d.Time}, {down, &d.TakeDown, &downTime}} {
-		if *s.to, *s.time, err = rates.Schedule(s.tasks); !f.times(err) {
-			return f.list
-		}
+	if d.Work, d.Time, err = rates.Schedule(up); !f.times(err) {
+		return f.list
 	}
-	day := int(rates.Minutes["day"].Ceil().IntPart())
-	visits := (d.Time.Max+day-1)/day + (downTime.Max+day-1)/day
 	owned, bought, order := d.goods.Owned, shopping.List{}, d.needs()
 	if d.Basket == nil {
 		owned = d.planned()
@@ -104,10 +94,14 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 			}
 		}
 	}
+	d.Dates, err = rates.Dates(r.Stand, r.Down, d.Time.Max, works, order)
+	f.note(err, "/house/rates", "stand", "/stand", "down", "/down", "elapsed", "/house/rates/minutes")
+	visits, ok := d.takeDown(f, rates, r, down)
+	if !ok {
+		return f.list
+	}
 	d.Quote, err = rates.Quote(bought, up, down, visits)
 	f.note(err, "/house/rates", "goods", "/shop/offers", "visits", "/house/rates/minutes/day")
-	d.Dates, err = rates.Dates(r.Stand, r.Down, d.Time.Max, cut, order)
-	f.note(err, "/house/rates", "stand", "/stand", "down", "/down", "elapsed", "/house/rates/minutes")
 	d.Stock, err = labor.NextStock(owned, bought, r.Lost)
 	if f.note(err, "", "owned", "/shop/owned", "bought", "/shop/offers", "lost", "/lost") {
 		var e *units.Error
@@ -119,6 +113,50 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	}
 	d.careful = rates.Cautions(append(up, down...), d.Cartons)
 	return d.owned(f.list)
+}
+
+// takeDown schedules the tasks of each day of taking down, and returns how many visits there are in all. What takes
+// several days begins on its date; what is on a cut tree, which must be out, begins so much earlier, but stands first.
+func (d *draft) takeDown(f *faulty, rates labor.Rates, r Request, tasks []labor.Task) (visits int, ok bool) {
+	day := int(rates.Minutes["day"].Ceil().IntPart())
+	days := func(minutes int) int { return (minutes + day - 1) / day }
+	visits = days(d.Time.Max)
+	var ends []labor.Day
+	for i := range d.Dates {
+		date := &d.Dates[i]
+		if len(date.Down) == 0 {
+			continue
+		}
+		var those []labor.Task
+		for _, t := range tasks {
+			if slices.Contains(date.Down, t.Work) {
+				those = append(those, t)
+			}
+		}
+		list, time, err := rates.Schedule(those)
+		if !f.times(err) {
+			return 0, false
+		}
+		d.TakeDown = append(d.TakeDown, list...)
+		n := days(time.Max)
+		if visits += n; n < 2 {
+			continue
+		}
+		date.Text = "begin to " + date.Text + ": " + say(n, "day")
+		more := labor.Date(n - 1)
+		if date.Date < r.Down {
+			date.Date = max(min(r.Stand, date.Date), date.Date-more)
+			continue
+		}
+		end := labor.Day{Date: r.Down + more, Text: "all is down and packed"}
+		if _, err := end.Date.MarshalText(); err != nil {
+			f.refuse("/down", r.Down.String(), "a day that leaves "+say(n, "day")+" to take down, before 9999-12-31", units.ErrRange)
+		}
+		ends = append(ends, end)
+	}
+	d.Dates = append(d.Dates, ends...)
+	slices.SortStableFunc(d.Dates, func(a, b labor.Day) int { return cmp.Compare(a.Date, b.Date) })
+	return visits, true
 }
 
 // hangs returns what goes up in a room.

@@ -3,6 +3,7 @@ package job_test
 import (
 	"encoding/json"
 	"errors"
+	"fmt"
 	"maps"
 	"math/big"
 	"slices"
@@ -186,7 +187,7 @@ func TestWork(t *testing.T) {
 	goods = off(goods)
 	goods.Add(goods, cents(new(big.Rat).Mul(goods, big.NewRat(625, 10_000))))
 	total := new(big.Rat).Add(goods, off(price(p.Work).Add(price(p.Work), price(p.TakeDown))))
-	total.Add(total, off(big.NewRat(50, 1))) // two visits of 25.00
+	total.Add(total, off(big.NewRat(75, 1))) // three visits of 25.00: to put up, for the cut tree, for the rest
 	if want := p.Quote[1]; want.Total.Rat().Cmp(total) != 0 || want.Deposit.Rat().Cmp(cents(new(big.Rat).Quo(total, big.NewRat(2, 1)))) != 0 {
 		t.Errorf("total %s, deposit %s, by fractions %s", want.Total, want.Deposit, total.FloatString(2))
 	}
@@ -348,6 +349,85 @@ func TestWorkLeftOut(t *testing.T) {
 		if c.Things[0].Room != "attic" {
 			t.Errorf("%s", c.Label)
 		}
+	}
+}
+
+// A cut tree is taken down by the day on which it is out, all else on the day for it, each thing once and with a visit of its own. What
+// takes longer than a day begins before the cut tree is out, and goes on after the day for the rest.
+func TestWorkCutTree(t *testing.T) {
+	out, down := units.Must(labor.ParseDate("2026-12-25")), units.Must(labor.ParseDate("2027-01-06"))
+	dates := func(p job.Plan) (text []string) {
+		for _, d := range p.Dates {
+			if d.Date > p.Dates[0].Date+30 {
+				text = append(text, fmt.Sprint(d.Date, " ", d.Text, " ", d.Down))
+			}
+		}
+		return text
+	}
+	visits := func(p job.Plan) string {
+		for _, l := range p.Quote[1].Lines {
+			if strings.HasSuffix(l.Text, " visits") {
+				return l.Text
+			}
+		}
+		return "no visits"
+	}
+	r := job.Request{Stand: units.Must(labor.ParseDate("2026-11-28")), Down: down, House: job.CommonPractice()}
+	r.Trees = []job.Tree{{Tree: sizing.Tree{Height: 7 * units.Foot}}, {Tree: sizing.Tree{Height: 9 * units.Foot, Kind: sizing.Artificial}}}
+	both := r
+	both.Trees = r.Trees[:1]
+	long := r
+	long.House.Rates.Minutes = maps.Clone(r.House.Rates.Minutes)
+	long.House.Rates.Minutes["day"] = decimal.NewFromInt(30)
+	for _, row := range []struct {
+		r      job.Request
+		visits string
+		want   []string
+	}{
+		{r, "3 visits", []string{"2026-12-25 take down and pack what is on the cut tree [0]", "2026-12-25 the cut tree is out, at the latest: 12 days before the rest []", "2027-01-06 take down and pack [1]"}},
+		{both, "2 visits", []string{"2026-12-25 take down and pack [0]", "2026-12-25 the cut tree is out, at the latest []"}},
+	} {
+		p, err := job.Make(row.r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := dates(p); !slices.Equal(got, row.want) || visits(p) != row.visits {
+			t.Errorf("%q, %s", got, visits(p))
+		}
+		for i, x := range p.TakeDown {
+			if i > 0 && x.Work < p.TakeDown[i-1].Work {
+				t.Errorf("task %d, %v, is not in its day", i, x)
+			}
+		}
+		if p.TakeDown[0].Start != 0 || p.TakeDown[len(p.TakeDown)-1].Work != len(row.r.Trees)-1 {
+			t.Errorf("%v", p.TakeDown)
+		}
+	}
+	p, err := job.Make(long)
+	if err != nil {
+		t.Fatal(err)
+	}
+	// The dates by the minutes of each tree, in days of 30.
+	ends := map[int]int{}
+	for _, x := range p.TakeDown {
+		ends[x.Work] = max(ends[x.Work], x.Start+x.Minutes)
+	}
+	begin := p.Dates[slices.IndexFunc(p.Dates, func(d labor.Day) bool { return strings.HasPrefix(d.Text, "begin to put up") })].Date
+	out = begin + 28
+	cut, rest := (ends[0]+29)/30, (ends[1]+29)/30
+	want := []string{
+		fmt.Sprintf("%v begin to take down and pack what is on the cut tree: %d days [0]", out-labor.Date(cut-1), cut),
+		fmt.Sprintf("%v the cut tree is out, at the latest: %d days before the rest []", out, down-out),
+		fmt.Sprintf("%v begin to take down and pack: %d days [1]", down, rest),
+		fmt.Sprintf("%v all is down and packed []", down+labor.Date(rest-1)),
+	}
+	if got := dates(p); cut < 2 || rest < 2 || !slices.Equal(got[len(got)-4:], want) || visits(p) != fmt.Sprint((p.Time.Max+29)/30+cut+rest, " visits") {
+		t.Errorf("%q, want %q, %s", got, want, visits(p))
+	}
+	long.Stand, long.Down = units.Must(labor.ParseDate("9999-12-01")), units.Must(labor.ParseDate("9999-12-31"))
+	_, err = job.Make(long)
+	if list := job.Faults(err); len(list) != 1 || list[0].Field != "/down" || !errors.Is(list[0], units.ErrRange) {
+		t.Errorf("%v", err)
 	}
 }
 

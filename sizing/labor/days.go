@@ -12,8 +12,9 @@ import (
 
 // A Day is what to do on a date.
 type Day struct {
-	Date Date   `json:"date"` // when
-	Text string `json:"text"` // "order garland"
+	Date Date   `json:"date"`           // when
+	Text string `json:"text"`           // "order garland"
+	Down []int  `json:"down,omitempty"` // the indices of the works that are taken down on it
 }
 
 // maxStay is the most days from the day it stands to the day it comes down.
@@ -28,9 +29,10 @@ const maxStay = 3_650
 //	cut tree in    begin or the day before, not before down - "cut tree"
 //	cut tree out   begin + "cut tree" or down, whichever is earlier
 //
-// No clock is read. The elapsed minutes go up to 1,000,000, down to 3,650 days after stand. ErrFit reports a
-// down before stand. If the public uses the room, the fire code may not allow a cut tree.
-func (r Rates) Dates(stand, down Date, elapsed int, cut bool, needs []shopping.Need) ([]Day, error) {
+// What is on a cut tree is taken down by the day on which the tree is out. Of the work each Place is looked
+// at, and of the needs each kind. No clock is read. The elapsed minutes go up to 1,000,000, down to
+// 3,650 days after stand. ErrFit reports a down before stand. If the public uses the room, the fire code may not allow a cut tree.
+func (r Rates) Dates(stand, down Date, elapsed int, work []Work, needs []shopping.Need) ([]Day, error) {
 	c := &checker{fn: "Rates.Dates"}
 	c.minutesTable(r)
 	day := 0
@@ -55,6 +57,17 @@ func (r Rates) Dates(stand, down Date, elapsed int, cut bool, needs []shopping.N
 	if len(needs) > maxNeeds {
 		c.fail(units.ErrRange, "/needs", strconv.Itoa(len(needs)), "at most 5,000 needs")
 	}
+	var cut, rest []int
+	if len(work) > maxWorks {
+		c.fail(units.ErrRange, "/work", strconv.Itoa(len(work)), "at most 500 works")
+	}
+	for i, w := range work {
+		if c.place(i, w); w.Place == cutTree {
+			cut = append(cut, i)
+		} else {
+			rest = append(rest, i)
+		}
+	}
 	kinds := map[int][]string{} // by lead
 	var all []Day
 	if c.err == nil {
@@ -74,30 +87,44 @@ func (r Rates) Dates(stand, down Date, elapsed int, cut bool, needs []shopping.N
 			}
 		}
 		for lead, names := range kinds {
-			all = append(all, Day{wire - Date(lead), "order " + strings.Join(names, ", ")})
+			all = append(all, Day{Date: wire - Date(lead), Text: "order " + strings.Join(names, ", ")})
 		}
+		add := func(d Date, text string, down ...int) { all = append(all, Day{d, text, down}) }
 		if len(kinds) > 0 {
-			all = append(all, Day{wire, "everything is in hand"})
+			add(wire, "everything is in hand")
 		}
-		all = append(all, Day{wire, "wire garland and picks, and see that the lights work"})
+		add(wire, "wire garland and picks, and see that the lights work")
 		if begin < stand {
-			all = append(all, Day{begin, "begin to put up: " + minutesText(elapsed)})
+			add(begin, "begin to put up: "+minutesText(elapsed))
 		}
-		if cut {
+		early := false
+		if len(cut) > 0 {
 			stay := Date(r.Days[cutTree])
 			in, out := begin-1, begin+stay
 			if down != 0 {
+				early = out < down
 				in, out = min(begin, max(down-stay, in)), min(down, out)
 			}
-			all = append(all, Day{in, "the cut tree comes in, at the earliest"})
+			add(in, "the cut tree comes in, at the earliest")
 			text := "the cut tree is out, at the latest"
-			if down != 0 && out < down {
+			switch {
+			case early && len(rest) > 0:
+				add(out, "take down and pack what is on the cut tree", cut...)
 				text += ": " + strconv.Itoa(int(down-out)) + " days before the rest"
+			case early:
+				add(out, "take down and pack", cut...)
 			}
-			all = append(all, Day{out, text})
+			add(out, text)
 		}
-		if all = append(all, Day{stand, "it stands"}); down != 0 {
-			all = append(all, Day{down, "take down and pack"})
+		add(stand, "it stands")
+		switch {
+		case down == 0:
+		case !early:
+			rest = append(cut, rest...)
+			slices.Sort(rest)
+			add(down, "take down and pack", rest...)
+		case len(rest) > 0:
+			add(down, "take down and pack", rest...)
 		}
 		// The kinds come from a map, but each lead has a day of its own.
 		slices.SortStableFunc(all, func(a, b Day) int { return cmp.Compare(a.Date, b.Date) })

@@ -1,6 +1,7 @@
 package labor_test
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -22,7 +23,11 @@ func TestDays(t *testing.T) {
 		stand := labor.Date(rapid.IntRange(739_000, 740_000).Draw(t, "stand"))
 		down := stand + labor.Date(rapid.IntRange(0, 60).Draw(t, "down"))
 		minutes := rapid.IntRange(0, 5000).Draw(t, "minutes")
-		days := must[[]labor.Day](t)(r.Dates(stand, down, minutes, true, []shopping.Need{pieces(shopping.Pick, 1), pieces(shopping.Garland, 0), pieces(shopping.Pick, 1)}))
+		works := []labor.Work{{Place: "cut tree"}}
+		for _, place := range rapid.SliceOfN(rapid.SampledFrom([]string{"", "artificial tree", "cut tree", "mantel"}), 0, 3).Draw(t, "places") {
+			works = append(works, labor.Work{Place: place})
+		}
+		days := must[[]labor.Day](t)(r.Dates(stand, down, minutes, works, []shopping.Need{pieces(shopping.Pick, 1), pieces(shopping.Garland, 0), pieces(shopping.Pick, 1)}))
 		if !slices.IsSortedFunc(days, func(a, b labor.Day) int { return int(a.Date - b.Date) }) {
 			t.Fatalf("%v", days)
 		}
@@ -41,8 +46,27 @@ func TestDays(t *testing.T) {
 		if work < minutes || work-workday >= minutes && minutes > 0 || begin-wire != labor.Date(r.Days["wiring"]) {
 			t.Fatalf("%d min from %v: %v", minutes, begin, days)
 		}
-		if wire-on("order picks") != 14 || wire-on("order garland") != 28 || on("everything") != wire || on("it stands") != stand || on("take down") != down {
+		if wire-on("order picks") != 14 || wire-on("order garland") != 28 || on("everything") != wire || on("it stands") != stand {
 			t.Fatalf("%v", days)
+		}
+		// Everything is taken down once: the cut trees by the day on which they are out, the rest on its own.
+		taken := map[int]labor.Date{}
+		for _, d := range days {
+			for _, i := range d.Down {
+				if taken[i] != 0 || d.Text == "" {
+					t.Fatalf("work %d is taken down twice: %v", i, days)
+				}
+				taken[i] = d.Date
+			}
+		}
+		for i, w := range works {
+			want := down
+			if w.Place == "cut tree" {
+				want = on("the cut tree is out")
+			}
+			if taken[i] != want {
+				t.Fatalf("work %d, %q, is taken down on %v, not %v: %v", i, w.Place, taken[i], want, days)
+			}
 		}
 		in, out := on("the cut tree comes in"), on("the cut tree is out")
 		if in > begin || in < begin-1 || out > down || out-begin > labor.Date(r.Days["cut tree"]) || out < down && out-begin < labor.Date(r.Days["cut tree"]) || in < begin && down-in > labor.Date(r.Days["cut tree"]) {
@@ -54,9 +78,38 @@ func TestDays(t *testing.T) {
 // Nobody takes it down: the dates end on the day it stands, but for a cut tree, which has to go. By hand: 27 November and 28 days are 25 December.
 func TestDatesWithoutTakingDown(t *testing.T) {
 	stand := must[labor.Date](t)(labor.ParseDate("2026-11-28"))
-	days := must[[]labor.Day](t)(labor.StartingRates().Dates(stand, 0, 282, true, nil))
+	days := must[[]labor.Day](t)(labor.StartingRates().Dates(stand, 0, 282, []labor.Work{{Place: "cut tree"}}, nil))
 	last := days[len(days)-1]
 	if last.Date.String() != "2026-12-25" || last.Text != "the cut tree is out, at the latest" || days[len(days)-2].Text != "it stands" || len(days) != 5 {
 		t.Errorf("%v", days)
+	}
+}
+
+// A cut tree is taken down before it is out, the rest on its day; where there is no rest, nothing is left for that day. By hand: it comes
+// in on 27 November, and may stay until 25 December, which is 12 days before 6 January.
+func TestDatesOfTakingDown(t *testing.T) {
+	stand, down := must[labor.Date](t)(labor.ParseDate("2026-11-28")), must[labor.Date](t)(labor.ParseDate("2027-01-06"))
+	cut := labor.Work{Place: "cut tree"}
+	for _, row := range []struct {
+		works []labor.Work
+		down  labor.Date
+		want  []string
+	}{
+		{[]labor.Work{{Place: "mantel"}, cut, {Place: "artificial tree"}, cut}, down, []string{
+			"2026-12-25 take down and pack what is on the cut tree [1 3]", "2026-12-25 the cut tree is out, at the latest: 12 days before the rest []", "2027-01-06 take down and pack [0 2]",
+		}},
+		{[]labor.Work{cut}, down, []string{"2026-12-25 take down and pack [0]", "2026-12-25 the cut tree is out, at the latest []"}},
+		{[]labor.Work{{}, cut}, down - 12, []string{"2026-12-25 the cut tree is out, at the latest []", "2026-12-25 take down and pack [0 1]"}},
+		{[]labor.Work{{}}, down, []string{"2027-01-06 take down and pack [0]"}},
+		{nil, down, []string{"2027-01-06 take down and pack []"}},
+	} {
+		days := must[[]labor.Day](t)(labor.StartingRates().Dates(stand, row.down, 282, row.works, nil))
+		var got []string
+		for _, d := range days[slices.IndexFunc(days, func(d labor.Day) bool { return d.Text == "it stands" })+1:] {
+			got = append(got, fmt.Sprint(d.Date, " ", d.Text, " ", d.Down))
+		}
+		if !slices.Equal(got, row.want) {
+			t.Errorf("%v: %q, want %q", row.works, got, row.want)
+		}
 	}
 }

@@ -35,7 +35,7 @@ func TestDocFigures(t *testing.T) {
 	for _, w := range station() {
 		needs = append(needs, w.Needs...)
 	}
-	days := must[[]labor.Day](t)(r.Dates(stand, stand+39, time.Max, true, needs))
+	days := must[[]labor.Day](t)(r.Dates(stand, stand+39, time.Max, station(), needs))
 	for _, want := range []string{
 		fmt.Sprintf("mantel in %d h %d min", time.Max/60, time.Max%60), fmt.Sprintf("come to %d, half of which", personMinutes(up)),
 		"picks" + sums["goods"] + ", work " + work.StringFixed(2) + ", two visits" + sums["travel"], "tax" + sums["tax"], "in all " + o.Total.StringFixed(2),

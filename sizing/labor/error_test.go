@@ -96,7 +96,7 @@ var methods = []struct {
 		}
 		return list, err
 	}},
-	{"Rates.Dates", []string{"Rates", "Stand", "Down", "Needs"}, func(c *call) (any, error) { return c.Rates.Dates(c.Stand, c.Down, c.Minute, true, c.Needs) }},
+	{"Rates.Dates", []string{"Rates", "Stand", "Down", "Needs"}, func(c *call) (any, error) { return c.Rates.Dates(c.Stand, c.Down, c.Minute, c.Work, c.Needs) }},
 	{"NextStock", []string{"Owned", "Bought", "Lost"}, func(c *call) (any, error) { return labor.NextStock(c.Owned, c.Bought, c.Lost) }},
 }
 
@@ -310,6 +310,8 @@ func TestRefused(t *testing.T) {
 		{"Rates.Schedule", "/tasks/200/minutes", units.ErrRange, func(c *call) {
 			c.Tasks = slices.Repeat([]labor.Task{{Minutes: 100_000, People: 50}}, 201)
 		}},
+		{"Rates.Dates", "/work", units.ErrRange, func(c *call) { c.Work = make([]labor.Work, 501) }},
+		{"Rates.Dates", "/work/1/place", units.ErrName, func(c *call) { c.Work[1].Place = "roof" }},
 		{"Rates.Quote", "/goods/total", units.ErrFit, func(c *call) { c.Goods.Total = decimal.NewFromInt(11) }},
 		{"Rates.Quote", "/goods/total", units.ErrFit, func(c *call) { c.Goods.Bills = []shopping.Bill{{Tax: decimal.New(1, -2)}} }},
 		{"Rates.Quote", "/goods/bills/0/tax", units.ErrRange, func(c *call) { c.Goods.Bills = []shopping.Bill{{Tax: decimal.New(-1, -2)}} }},

@@ -207,7 +207,7 @@ func Example_cartons() {
 	// no packing has fewer than 10
 }
 
-// The dates of the station: it stands from 28 November 2026 to 6 January 2027, and the tree of the waiting room is cut. By hand:
+// The dates of the station: it stands from 28 November 2026 to 6 January 2027, and the tree of the waiting room is now a cut one. By hand:
 // 282 min are less than a day of 480; 14 and 28 days before the 26th are 12 November and 29 October; 27 November and 28 days are 25 December.
 func Example_dates() {
 	stand, err := labor.ParseDate("2026-11-28")
@@ -215,11 +215,13 @@ func Example_dates() {
 		fmt.Println(err)
 		return
 	}
+	works := station()
+	works[1].Place = "cut tree"
 	var needs []shopping.Need
-	for _, w := range station() {
+	for _, w := range works {
 		needs = append(needs, w.Needs...)
 	}
-	days, err := house().Dates(stand, stand+39, 282, true, needs)
+	days, err := house().Dates(stand, stand+39, 282, works, needs)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -235,6 +237,7 @@ func Example_dates() {
 	// 2026-11-27 begin to put up: 4 h 42 min
 	// 2026-11-27 the cut tree comes in, at the earliest
 	// 2026-11-28 it stands
+	// 2026-12-25 take down and pack what is on the cut tree
 	// 2026-12-25 the cut tree is out, at the latest: 12 days before the rest
 	// 2027-01-06 take down and pack
 }
@@ -442,7 +445,7 @@ func ExampleRates_Dates() {
 		fmt.Println(err)
 		return
 	}
-	days, err := labor.StartingRates().Dates(stand, stand+36, 24, false, nil)
+	days, err := labor.StartingRates().Dates(stand, stand+36, 24, nil, nil)
 	if err != nil {
 		fmt.Println(err)
 		return

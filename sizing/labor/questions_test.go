@@ -71,7 +71,7 @@ func ExampleRates_Dates_question() {
 		fmt.Println(err)
 		return
 	}
-	days, err := labor.StartingRates().Dates(stand, stand+39, 282, false, []shopping.Need{{Item: shopping.Item{Kind: shopping.Garland}}})
+	days, err := labor.StartingRates().Dates(stand, stand+39, 282, nil, []shopping.Need{{Item: shopping.Item{Kind: shopping.Garland}}})
 	if err != nil {
 		fmt.Println(err)
 		return

@@ -16,7 +16,7 @@ import (
 // A Work is one place to dress, before any rate is applied.
 type Work struct {
 	Room   string          `json:"room,omitempty"`  // "ticket hall"; may be empty
-	Place  string          `json:"place,omitempty"` // "artificial tree", which is shaped first; "mantel", one task whatever goes on it; or empty
+	Place  string          `json:"place,omitempty"` // "artificial tree", which is shaped first; "cut tree", which is taken out in time; "mantel", one task whatever goes on it; or empty
 	Height units.Length    `json:"height"`          // of its highest point above the floor, up to 100 ft
 	From   units.Length    `json:"from,omitempty"`  // of its lowest point, 0 to Height
 	Needs  []shopping.Need `json:"needs"`           // what goes on it; of each the quantity
@@ -182,9 +182,7 @@ func (c *checker) work(i int, w Work) {
 	if w.From > w.Height {
 		c.fail(units.ErrFit, at("/work", i, "from"), w.From.String(), "the height of "+w.Height.String()+" or less")
 	}
-	if w.Place != "" && w.Place != shaping && w.Place != mantels {
-		c.fail(units.ErrName, at("/work", i, "place"), w.Place, shaping+", "+mantels+" or empty")
-	}
+	c.place(i, w)
 	var sums shopping.ByKind[shopping.Quantity]
 	for j, n := range w.Needs {
 		list := at("/work", i, "needs")
@@ -203,6 +201,13 @@ func (c *checker) work(i int, w Work) {
 			c.fail(units.ErrRange, field, n.Quantity.String(), "at most 1,000,000 pieces or 1,000 km of a kind")
 			return
 		}
+	}
+}
+
+// place checks the place of a work.
+func (c *checker) place(i int, w Work) {
+	if w.Place != "" && w.Place != shaping && w.Place != cutTree && w.Place != mantels {
+		c.fail(units.ErrName, at("/work", i, "place"), w.Place, shaping+", "+cutTree+", "+mantels+" or empty")
 	}
 }
 

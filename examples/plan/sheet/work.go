@@ -8,6 +8,8 @@ import (
 	"example.com/fircone/sizing/job"
 	"example.com/fircone/sizing/labor"
 	"example.com/fircone/units"
+
+	"github.com/shopspring/decimal"
 )
 
 // workCodes are the cautions of package labor: those of the day, and those of the cartons.
@@ -63,9 +65,22 @@ func Work(r job.Request, p job.Plan, why bool) string {
 	}
 	s.heading("Putting up: " + crew + ", " + hours(p.Time.Max) + proved)
 	s.tasks(p.Work)
-	if len(p.TakeDown) > 0 {
-		s.heading("Taking down: on " + r.Down.String() + ", " + hours(end(p.TakeDown)))
-		s.tasks(p.TakeDown)
+	for _, d := range p.Dates {
+		var tasks []labor.Task
+		for _, t := range p.TakeDown {
+			if slices.Contains(d.Down, t.Work) {
+				tasks = append(tasks, t)
+			}
+		}
+		if len(tasks) == 0 {
+			continue
+		}
+		on := "on "
+		if decimal.NewFromInt(int64(end(tasks))).GreaterThan(s.request.House.Rates.Minutes["day"].Ceil()) {
+			on = "from "
+		}
+		s.heading("Taking down: " + on + d.Date.String() + ", " + hours(end(tasks)))
+		s.tasks(tasks)
 	}
 	s.b.WriteByte('\n')
 	s.line("Times count from the beginning, without breaks and without the way there. They are rates of the house: time your own work.", -1, "")
