@@ -1,12 +1,13 @@
 package labor
 
 import (
+	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
 
-// stepladders reach so high, with a person on the last step that may be stood on: see package sizing.
-const stepladders = 20 * units.Foot
+// stepladders returns how high one works from a stepladder.
+func stepladders() units.Length { return sizing.Ladder{Lift: true}.Reach().Min }
 
 // Cautions returns those that apply to tasks and cartons, each once, with the codes "work ladder" for a task
 // above Reach, "platform" above any stepladder, "two people", "work cords", "glass" and "lifting".
@@ -14,7 +15,7 @@ func (r Rates) Cautions(tasks []Task, cartons []Carton) []units.Caution {
 	var ladder, platform, pair, cords, glass, lifting bool
 	for _, t := range tasks {
 		ladder = ladder || t.Height > r.Reach
-		platform = platform || t.Height > stepladders
+		platform = platform || t.Height > stepladders()
 		pair = pair || t.People > 1
 		cords = cords || t.Kind == shopping.Light
 	}
@@ -32,7 +33,7 @@ func (r Rates) Cautions(tasks []Task, cartons []Carton) []units.Caution {
 		}
 	}
 	say(ladder, "work ladder", "use a ladder made for the height, open and locked on level ground, with nobody working below; face it, do not lean out, come down and move it; its label says how high to stand and what it bears")
-	say(platform, "platform", "no stepladder reaches over "+stepladders.String()+": that is work for trained people with a platform or a lift")
+	say(platform, "platform", "no stepladder reaches over "+r.say(stepladders())+": that is work for trained people with a platform or a lift")
 	say(pair, "two people", "do not begin a task for two until both are there: one works, the other holds the ladder and hands things up, or takes the other side of the carton")
 	say(cords, "work cords", "unplug before stringing and unstringing; leave out a string with a bare wire or a broken lamp holder; keep cords off walkways and from under ladders; the label says how many strings may be joined")
 	say(glass, "glass", "wear gloves and shoes to sweep up broken glass, count what is lost, and keep children and pets away until it is done")

@@ -45,7 +45,7 @@ func (r Rates) Schedule(tasks []Task) ([]Task, units.Range[int], error) {
 	before := map[int][]int{} // by work: the parts of its last task
 	for i, t := range tasks {
 		var now []int
-		for _, p := range t.shared(r.Crew, t.Height > r.Reach) {
+		for _, p := range t.shared(r.Crew, t.Height > min(r.Reach, stepladders())) {
 			now = append(now, len(parts))
 			parts = append(parts, part{p, i})
 			graph = append(graph, schedule.Task{Time: p.Minutes, People: p.People, After: before[t.Work]})

@@ -129,7 +129,7 @@ func minutesText(n int) string {
 }
 
 // Tasks returns how to put everything up, place by place in the order of work, and how to take it down. The
-// levels are above Pair, above Reach, and below: the tree is shaped from the floor up; lights, garland and ribbon go
+// levels are above what a stepladder reaches (see [sizing.Ladder.Reach]), above Pair, above Reach, and below: the tree is shaped from the floor up; lights, garland and ribbon go
 // from the top down, then topper, picks, ornaments and the rest level by level, the skirt last. The share above
 // a height h of what is spread over a tree is that of a cone,
 //
@@ -251,20 +251,26 @@ type level struct {
 	from, to units.Length
 	ladder   bool
 	pair     bool
+	lift     bool
 }
 
 // levels returns those of w, from the top down.
 func (r Rates) levels(w Work) []level {
 	var all []level
+	at := func(from, to, height units.Length) {
+		all = append(all, level{from, to, height > r.Reach, height > r.Pair, height > stepladders()})
+	}
 	top := w.Height
-	for _, l := range [...]level{{from: r.Pair, ladder: true, pair: true}, {from: r.Reach, ladder: true}, {}} {
-		if l.from, l.to = max(l.from, w.From), top; l.from < l.to {
-			all = append(all, l)
-			top = l.from
+	steps := [...]units.Length{stepladders(), r.Pair, r.Reach, 0}
+	slices.SortFunc(steps[:], func(a, b units.Length) int { return cmp.Compare(b, a) })
+	for _, from := range steps {
+		if from = max(from, w.From); from < top {
+			at(from, top, top)
+			top = from
 		}
 	}
 	if len(all) == 0 { // it is all at one height
-		all = append(all, level{from: w.From, to: w.Height, ladder: w.Height > r.Reach, pair: w.Height > r.Pair})
+		at(w.From, w.Height, w.Height)
 	}
 	return all
 }
@@ -323,7 +329,10 @@ func (r Rates) tasks(c *checker, index int, w Work) []Task {
 	task := func(l level, kind shopping.Kind, q shopping.Quantity, text, basis string, minutes int) Task {
 		t := Task{Work: index, Room: w.Room, Kind: kind, Quantity: q, Height: l.to, Minutes: minutes, People: 1, Basis: basis}
 		verb, _ := t.verbs()
-		if t.Text = verb + " " + text; l.ladder {
+		switch t.Text = verb + " " + text; {
+		case l.lift:
+			t.Text += ", from a lift"
+		case l.ladder:
 			t.Text += ", from a ladder"
 		}
 		if l.pair {

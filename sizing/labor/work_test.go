@@ -1,11 +1,13 @@
 package labor_test
 
 import (
+	"fmt"
 	"math/big"
 	"slices"
 	"strings"
 	"testing"
 
+	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/labor"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
@@ -159,7 +161,8 @@ func TestTasks(t *testing.T) {
 				exact[k] = new(big.Rat)
 			}
 			exact[k].Add(exact[k], time)
-			if strings.HasSuffix(task.Text, ", from a ladder") != (task.Height > r.Reach) || (task.People == 2) != (task.Height > r.Pair) {
+			lift := task.Height > 20*units.Foot
+			if strings.HasSuffix(task.Text, ", from a lift") != lift || strings.HasSuffix(task.Text, ", from a ladder") != (task.Height > r.Reach && !lift) || (task.People == 2) != (task.Height > r.Pair) {
 				t.Fatalf("%v up to %v, reach %v, pair %v", task, task.Height, r.Reach, r.Pair)
 			}
 			if k == shopping.Ornament || k == shopping.Pick {
@@ -204,6 +207,8 @@ func TestShareAboveReach(t *testing.T) {
 		{81, 6 * units.Foot, 8 * units.Foot, []int{81}},
 		{5, 9 * units.Foot, 9 * units.Foot, []int{5}},
 		{0, 0, 9 * units.Foot, nil},
+		{900, 0, 30 * units.Foot, []int{100, 384, 92, 324}}, // 100 from a lift: (10/30)², (22/30)² and (24/30)² are above 20, 8 and 6 ft
+		{36, 18 * units.Foot, 24 * units.Foot, []int{16, 20}},
 	} {
 		w := labor.Work{From: row.from, Height: row.height, Needs: []shopping.Need{pieces(shopping.Ornament, row.n)}}
 		var got []int
@@ -213,6 +218,37 @@ func TestShareAboveReach(t *testing.T) {
 		}
 		if !slices.Equal(got, row.want) {
 			t.Errorf("%d from %v to %v: %v, want %v", row.n, row.from, row.height, got, row.want)
+		}
+	}
+}
+
+// What no stepladder reaches is a task of its own from a lift, wherever the house begins to work in twos: the sheet and the ladder of the
+// room have the same limit.
+func TestLift(t *testing.T) {
+	limit := 20 * units.Foot
+	below := must[sizing.Ladder](t)(sizing.LadderFor(limit))
+	above := must[sizing.Ladder](t)(sizing.LadderFor(limit + 1))
+	if below.Lift || !above.Lift {
+		t.Fatalf("%v, %v", below, above)
+	}
+	r := labor.StartingRates()
+	for _, row := range []struct {
+		reach, pair units.Length
+		want        []string
+	}{
+		{6 * units.Foot, 8 * units.Foot, []string{"20 ft to 24 ft, from a lift 2", "8 ft to 20 ft, from a ladder 2", "6 ft to 8 ft, from a ladder 1", "0 ft to 6 ft 1"}},
+		{6 * units.Foot, 22 * units.Foot, []string{"22 ft to 24 ft, from a lift 2", "20 ft to 22 ft, from a lift 1", "6 ft to 20 ft, from a ladder 1", "0 ft to 6 ft 1"}},
+		{22 * units.Foot, 23 * units.Foot, []string{"23 ft to 24 ft, from a lift 2", "22 ft to 23 ft, from a lift 1", "20 ft to 22 ft, from a lift 1", "0 ft to 20 ft 1"}},
+	} {
+		r.Reach, r.Pair = row.reach, row.pair
+		tasks, _ := tasksOf(t, r, labor.Work{Height: 24 * units.Foot, Needs: []shopping.Need{pieces(shopping.Ornament, 800)}})
+		var got []string
+		for _, task := range tasks {
+			_, where, _ := strings.Cut(task.Text, ", ")
+			got = append(got, fmt.Sprint(where, " ", task.People))
+		}
+		if !slices.Equal(got, row.want) {
+			t.Errorf("reach %v, pair %v: %q", row.reach, row.pair, got)
 		}
 	}
 }

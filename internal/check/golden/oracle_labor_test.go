@@ -94,7 +94,7 @@ var laborOracles = []oracle{
 		height := top
 		for _, level := range []struct {
 			from, people int64
-		}{{integer(m[5]), 2}, {integer(m[4]), 1}, {0, 1}} {
+		}{{20 * 304_800_000, 2}, {integer(m[5]), 2}, {integer(m[4]), 1}, {0, 1}} { // what no stepladder reaches comes first
 			low := max(level.from, from)
 			if low >= height && (from < top || len(want) > 0 || level.from != 0) {
 				continue
@@ -116,7 +116,7 @@ var laborOracles = []oracle{
 			now := ceiling(exact)
 			want = append(want, fmt.Sprintf("%d in %d min by %d", upTo-given, now-minutes, level.people))
 			if level.people == 2 {
-				two = now - minutes
+				two += now - minutes
 			} else {
 				one += now - minutes
 			}
