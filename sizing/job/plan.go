@@ -1,7 +1,6 @@
 package job
 
 import (
-	"errors"
 	"reflect"
 	"slices"
 	"strconv"
@@ -114,12 +113,9 @@ func (f *faulty) refuse(pointer, value, want string, reason error) {
 // are pairs of a name that the library has for an argument and the place in the request that it came
 // from; a field of no argument is one of the receiver.
 func place(function string, err error, receiver string, args ...string) []*units.Error {
-	if err == nil {
-		return nil
-	}
-	var e *units.Error
-	if !errors.As(err, &e) {
-		return nil
+	e, ok := err.(*units.Error)
+	if !ok {
+		return nil // there is no error, since no other is returned
 	}
 	moved := *e
 	moved.Func = function
