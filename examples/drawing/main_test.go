@@ -20,7 +20,7 @@ import (
 	"example.com/fircone/units"
 )
 
-// The committed pictures are what the program draws. What is in them is checked
+// The committed pictures are what the program draws, on every machine. What is in them is checked
 // in package draw, against the places.
 func TestCommitted(t *testing.T) {
 	dir := t.TempDir()

@@ -44,14 +44,14 @@ func fir(seed int, spread float64) bough {
 		b.twigs.WriteString("M" + pair(x, y))
 		for s := 0.0; s < length; s += step {
 			u := s / length
-			sin, cos := math.Sincos(turn + bend*u)
+			sin, cos := sincos(turn + bend*u)
 			x, y = x+step*cos, y+step*sin
 			for _, side := range []float64{-1, 1} {
 				if main && s < 9 {
 					continue
 				}
 				lean := side * (0.85 - 0.45*u + 0.35*(toss()-0.5))
-				sin, cos := math.Sincos(turn + bend*u + lean)
+				sin, cos := sincos(turn + bend*u + lean)
 				l := (9.5 - 3*u) * (0.75 + 0.5*toss())
 				d := "M" + pair(x, y) + "l" + pair(l*cos, l*sin)
 				switch k := toss(); {

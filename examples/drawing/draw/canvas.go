@@ -117,7 +117,7 @@ func headLines(title string) []string { return wrap(title, (width-margin)/1.125,
 func (c *canvas) measure(p, q point, label string) {
 	c.line(p, q, `stroke="`+ink+`" fill="none"`)
 	dx, dy := q.x-p.x, q.y-p.y
-	d := math.Hypot(dx, dy)
+	d := hypot(dx, dy)
 	dx, dy = dx/d, dy/d
 	for _, e := range []struct {
 		at   point

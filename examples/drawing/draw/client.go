@@ -178,7 +178,7 @@ func (v *view) define() ([]thing, error) {
 		r := p.Item.Size.In(units.Inch) / 2
 		at := v.front(p.At)
 		z := p.At.Z.In(units.Inch)
-		sin, _ := math.Sincos(p.Azimuth.Degrees() * math.Pi / 180)
+		sin, _ := sincos(p.Azimuth.Degrees() * math.Pi / 180)
 		if p.Item.Size == 0 {
 			// A pick is pushed in from the outside: it points out and up.
 			turn := sin*70 + 24*(chance(i, 1)-0.5)
@@ -271,8 +271,8 @@ func (v *view) foot() {
 	// The skirt lies in folds: a hem that waves, lit and dark by turns.
 	rx, ry := b*0.8, b*0.135
 	hem := func(a, grow float64) point {
-		wave := 1 + 0.013*math.Sin(a*13) + 0.012*math.Sin(a*8+1) + 0.005*math.Sin(a*21+2)
-		return point{v.middle + rx*grow*wave*math.Cos(a), v.floor + ry*grow*wave*math.Sin(a)}
+		wave := 1 + 0.013*sine(a*13) + 0.012*sine(a*8+1) + 0.005*sine(a*21+2)
+		return point{v.middle + rx*grow*wave*cosine(a), v.floor + ry*grow*wave*sine(a)}
 	}
 	ring := func(grow float64) (points []point) {
 		for i := range 144 {
@@ -349,13 +349,13 @@ func (v *view) fronds() []thing {
 			for k := range n {
 				seed := shell*10000 + w*100 + k
 				turn := (float64(k)+0.5+0.7*(chance(seed, 2)-0.5))/float64(n)*math.Pi - math.Pi/2
-				sin, cos := math.Sincos(turn * (1.02 + 0.6/float64(n)))
+				sin, cos := sincos(turn * (1.02 + 0.6/float64(n)))
 				r := r0 * (0.95 + 0.17*chance(seed, 3))
 				z := z0 + unit*3.6*(chance(seed, 4)-0.5)*min(1, r0/(10*unit))
 				// Low branches droop, those at the top rise.
 				fall := 0.45 - 1.0*u
-				dx, dy := sin*math.Cos(fall), math.Sin(fall)+0.62*cos*(1-0.3*u)
-				d := math.Hypot(dx, dy)
+				dx, dy := sin*cosine(fall), sine(fall)+0.62*cos*(1-0.3*u)
+				d := hypot(dx, dy)
 				if d < 0.05 {
 					dx, dy, d = 0.1, 0.5, 0.5
 				}
@@ -483,9 +483,9 @@ func (v *view) band(line []point, width float64, color palette.Color, seed int) 
 	var up, down []point
 	for i, p := range line {
 		u := float64(i) / float64(len(line)-1)
-		belly := math.Sin(math.Pi * u)
+		belly := sine(math.Pi * u)
 		half := width / 2 * (0.3 + 0.7*math.Sqrt(max(belly, 0)))
-		tip := width * 0.12 * math.Sin(2*math.Pi*u+float64(seed%2)*math.Pi)
+		tip := width * 0.12 * sine(2*math.Pi*u+float64(seed%2)*math.Pi)
 		up = append(up, point{p.x, p.y - half + tip})
 		down = append(down, point{p.x, p.y + half + tip*0.6})
 	}
@@ -530,7 +530,7 @@ func (v *view) tinsel(line []point, color palette.Color, seed int) {
 		v.raw(`<path stroke="`, paint.String(), `" stroke-width="`, num([]float64{1.5, 1.2, 0.9}[k]), `" d="`)
 		for i, p := range line {
 			for m := range 3 {
-				sin, cos := math.Sincos(2 * math.Pi * chance(seed, i, m, k))
+				sin, cos := sincos(2 * math.Pi * chance(seed, i, m, k))
 				l := w * (0.7 + 0.6*chance(seed, i, m, k, 1))
 				if k == 2 {
 					sin = -math.Abs(sin) // the light comes from above

@@ -228,13 +228,13 @@ func (c *canvas) plates(disks []disk, first, last, number int, within box) {
 		for ring := range 6 {
 			far := 2 + 13*float64(ring)
 			for k := range 12 {
-				sin, cos := math.Sincos(float64(k) * math.Pi / 6)
+				sin, cos := sincos(float64(k) * math.Pi / 6)
 				try(d.x+(d.r+far+w/2)*cos, d.y+(d.r+far+h/2)*sin, 1+30*float64(ring)+float64(k)/10)
 			}
 		}
 		done = append(done, best)
 		x, y := (best.x0+best.x1)/2, (best.y0+best.y1)/2
-		if math.Hypot(x-d.x, y-d.y) > d.r+w/2+12 {
+		if hypot(x-d.x, y-d.y) > d.r+w/2+12 {
 			c.line(d.point, point{x, y}, `stroke="`+ink+`" stroke-width="0.6"`)
 		}
 		c.rect(best.x0, best.y0, w, h, `rx="3" fill="#fff" stroke="`+ink+`" stroke-width="0.6"`)

@@ -1,6 +1,7 @@
 // Package draw makes SVG pictures of dressed trees and mantels, with the standard
 // library: to scale, readable in black and white, and with a title and a
-// description for those who do not see them. It is there to be copied.
+// description for those who do not see them. It is there to be copied; same.go says what to
+// put for a package that is fircone's own.
 package draw
 
 import (

@@ -271,11 +271,11 @@ func (m Mantel) colors() []string {
 func around(x, y, w, h, d, floor float64) []point {
 	points := []point{{x - d, floor}}
 	for i := range 13 {
-		sin, cos := math.Sincos(float64(i) * math.Pi / 24)
+		sin, cos := sincos(float64(i) * math.Pi / 24)
 		points = append(points, point{x - d*cos, y - d*sin})
 	}
 	for i := range 13 {
-		sin, cos := math.Sincos(float64(i) * math.Pi / 24)
+		sin, cos := sincos(float64(i) * math.Pi / 24)
 		points = append(points, point{x + w + d*sin, y - d*cos})
 	}
 	return append(points, point{x + w + d, floor})
@@ -287,7 +287,7 @@ func needles(run []point, r float64) []point {
 	side := 1.0
 	for i := 1; i < len(run); i++ {
 		p, q := run[i-1], run[i]
-		d := math.Hypot(q.x-p.x, q.y-p.y)
+		d := hypot(q.x-p.x, q.y-p.y)
 		n := max(int(d/4), 1)
 		for k := range n {
 			t := float64(k) / float64(n)
@@ -304,7 +304,7 @@ func needles(run []point, r float64) []point {
 // sprig draws a pick: three leaves and a berry.
 func sprig(c *canvas, p point, r float64, color string) {
 	for _, turn := range []float64{-0.9, 0, 0.9} {
-		sin, cos := math.Sincos(turn)
+		sin, cos := sincos(turn)
 		c.line(p, point{p.x + r*sin, p.y - r*cos}, `stroke="#33573a" stroke-width="1.8" stroke-linecap="round"`)
 	}
 	c.circle(p, max(r/5, 2), `fill="`+color+`" stroke="`+ink+`" stroke-width="0.8"`)

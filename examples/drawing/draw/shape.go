@@ -143,7 +143,7 @@ func (o ornament) gleam(d string) {
 	default:
 		o.raw(`<g fill="#ffe9b0">`)
 		for i := range 9 {
-			sin, cos := math.Sincos(0.5 + float64(i)*0.66)
+			sin, cos := sincos(0.5 + float64(i)*0.66)
 			r := 52 + 24*chance(i, 3)
 			o.raw(`<circle cx="`, tenth(r*cos), `" cy="`, tenth(r*sin), `" r="`, tenth(2.4+2.6*chance(i, 4)), `" opacity="`, tenth(0.5+0.4*chance(i, 5)), `"/>`)
 		}
@@ -157,7 +157,7 @@ func (o ornament) sparkle(clip string) {
 	for k, paint := range []any{tint(o.color, black, 0.5), tint(o.color, white, 0.55), "#fff"} {
 		o.raw(`<path stroke="`, fmt.Sprint(paint), `" stroke-width="`, num([]float64{7, 6, 5.5}[k]), `" d="`)
 		for i := range []int{60, 55, 26}[k] {
-			sin, cos := math.Sincos(2 * math.Pi * chance(i, k, 1))
+			sin, cos := sincos(2 * math.Pi * chance(i, k, 1))
 			r := 96 * math.Sqrt(chance(i, k, 2))
 			o.raw("M", num(math.Round(r*cos)), " ", num(math.Round(r*sin)), "h0")
 		}
@@ -202,14 +202,14 @@ func (o ornament) spokes(points int, inner float64) {
 		if i%2 != 0 {
 			r *= inner
 		}
-		sin, cos := math.Sincos(float64(i) * math.Pi / float64(points))
+		sin, cos := sincos(float64(i) * math.Pi / float64(points))
 		return r * sin, -r * cos
 	}
 	for i := range 2 * points {
 		x, y := at(i)
 		p, q := at(i + 1)
 		// The light comes from the upper left.
-		facing := -math.Sin((float64(i)+0.5)*math.Pi/float64(points)+0.75) * 0.42
+		facing := -sine((float64(i)+0.5)*math.Pi/float64(points)+0.75) * 0.42
 		if i%2 == 0 {
 			facing -= 0.28
 		} else {
@@ -235,7 +235,7 @@ func (o ornament) snowflake() {
 	var d strings.Builder
 	for i := range 6 {
 		for _, p := range [][4]float64{{0, 0, 0, -96}, {0, -36, -26, -62}, {0, -36, 26, -62}, {0, -64, -20, -84}, {0, -64, 20, -84}} {
-			sin, cos := math.Sincos(float64(i) * math.Pi / 3)
+			sin, cos := sincos(float64(i) * math.Pi / 3)
 			d.WriteString("M" + tenth(p[0]*cos-p[1]*sin) + " " + tenth(p[0]*sin+p[1]*cos) + "L" + tenth(p[2]*cos-p[3]*sin) + " " + tenth(p[2]*sin+p[3]*cos))
 		}
 	}
@@ -303,7 +303,7 @@ func (o ornament) cone() {
 	o.fill("M0-98C40-90 62-40 56 10C50 60 24 96 0 100C-24 96-50 60-56 10C-62-40-40-90 0-98z", tint(o.color, black, 0.72))
 	for row := 7; row >= 0; row-- {
 		y := -78 + 23*float64(row)
-		w := 56 * math.Sin(math.Pi*(0.16+0.74*float64(row)/7.6))
+		w := 56 * sine(math.Pi*(0.16+0.74*float64(row)/7.6))
 		for k := range 4 {
 			x := w * (float64(k) + 0.5*float64(row%2) - 1.75) / 2.1
 			lit := 0.3 - x/130 + 0.1*(chance(row, k)-0.5)
@@ -377,14 +377,14 @@ func (v *view) pickDef(id string, s palette.Swatch) {
 	sprays := []spray{{-0.95, 72}, {-0.5, 92}, {-0.08, 100}, {0.38, 94}, {0.85, 76}}
 	leaf := tint(metal(v.Palette), palette.Color{70, 96, 60}, 0.25)
 	for i, s := range sprays {
-		sin, cos := math.Sincos(s.turn + 0.22)
+		sin, cos := sincos(s.turn + 0.22)
 		r := s.reach * 0.86
 		x, y := r*sin, -r*cos
 		o.fill(fmt.Sprintf("M0 0Q%s %s %s %sQ%s %s 0 0z", tenth(x*0.5-y*0.16), tenth(y*0.5+x*0.16), tenth(x), tenth(y), tenth(x*0.5+y*0.16), tenth(y*0.5-x*0.16)), tint(leaf, black, 0.15+0.1*float64(i%3)))
 		o.stroke(fmt.Sprintf("M0 0L%s %s", tenth(x*0.94), tenth(y*0.94)), tint(leaf, white, 0.55), 2.4, ".8")
 	}
 	for i, s := range sprays {
-		sin, cos := math.Sincos(s.turn)
+		sin, cos := sincos(s.turn)
 		o.stroke(fmt.Sprintf("M0 10Q%s %s %s %s", tenth(s.reach*0.3*sin), tenth(-s.reach*0.6*cos), tenth(s.reach*0.9*sin), tenth(-s.reach*0.9*cos)), "#4a3420", 4, "1")
 		for k := range 4 {
 			u := 0.42 + 0.18*float64(k)

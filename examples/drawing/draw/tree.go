@@ -198,7 +198,7 @@ func (v *view) star(p point, r float64) {
 		if i%2 == 1 {
 			q *= 0.45
 		}
-		sin, cos := math.Sincos(float64(i) * math.Pi / 5)
+		sin, cos := sincos(float64(i) * math.Pi / 5)
 		points = append(points, point{p.x + q*sin, p.y - q*cos})
 	}
 	v.path(points, true, `data-part="topper" fill="`+glow+`" stroke="`+ink+`" stroke-linejoin="round"`)

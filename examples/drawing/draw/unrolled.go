@@ -23,16 +23,16 @@ func (t Tree) Unrolled() (string, error) {
 	}
 	tree := t.Layout.Tree
 	high, low := tree.Height.In(units.Inch), tree.Handle.In(units.Inch)
-	slope := math.Hypot(v.base, high-low)
+	slope := hypot(v.base, high-low)
 	sin := v.base / slope
 	half := degrees / 360 * math.Pi * sin // of the angle that the surface takes when it is flat
 	// The sector reaches across, down, and up where it is wider than a half circle.
-	across, up := slope*math.Sin(min(half, math.Pi/2)), -slope*min(math.Cos(half), 0)
+	across, up := slope*sine(min(half, math.Pi/2)), -slope*min(cosine(half), 0)
 	v.scale = min((width-margin)/(2*across), 620/slope)
 	down := 19 * float64(len(headLines(t.Title))-1)
 	tip := point{width / 2, 56 + down + up*v.scale}
 	flat := func(slant, azimuth float64) point {
-		s, c := math.Sincos(azimuth * sin)
+		s, c := sincos(azimuth * sin)
 		return point{tip.x + slant*v.scale*s, tip.y + slant*v.scale*c}
 	}
 	slant := func(z float64) float64 { return (high - z) / (high - low) * slope }
