@@ -88,7 +88,6 @@ func TestPictures(t *testing.T) {
 		"/picture?of=mantel":           "tea room",
 		"/picture?of=surface&number=2": "waiting room",
 		"/picture?of=client":           "ticket hall",
-		"/picture?of=client-dark":      "ticket hall",
 	} {
 		for what, body := range map[string]string{"the station": example, "two plain trees": `{"trees":[{"room":"ticket hall","height":"9 ft","accents":["picks"]},` +
 			`{"room":"waiting room","height":"4 ft","accents":["ribbon"]}],"mantels":[{"room":"tea room","length":"5 ft"}]}`} {

@@ -29,7 +29,7 @@ type Reply struct {
 //	/crew?of=mantel&number=1&paper=A4   the sheets to hang a tree or to dress a mantel from
 //	/sheet?of=quote                     a sheet of text: plan, quote, quote-house, work or pack
 //	/picture?of=tree&number=1           a tree from the front
-//	/picture?of=client&number=1         the same as a client sees it; client-dark is on dark
+//	/picture?of=client&number=1         the same as a client sees it
 //	/picture?of=surface&number=1        its surface, unrolled
 //	/picture?of=mantel&number=1         a mantel from the front
 //

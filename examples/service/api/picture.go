@@ -52,7 +52,7 @@ func ask(query string, of ...string) (question, error) {
 }
 
 // pictures are what there is to draw.
-var pictures = []string{"tree", "client", "client-dark", "surface", "mantel"}
+var pictures = []string{"tree", "client", "surface", "mantel"}
 
 // picture draws a part of the plan for the job in body.
 func picture(query string, body []byte) Reply {
@@ -88,7 +88,7 @@ func drawing(p job.Plan, colors palette.Palette, q question) (string, error) {
 	switch q.of {
 	case "surface":
 		return t.Unrolled()
-	case "client", "client-dark":
+	case "client":
 		return t.Client() // its ground is clear: it stands on white and on dark
 	}
 	return t.Front()

@@ -490,10 +490,9 @@ function showPlan(p, body) {
 	const sections = [];
 	const card = (title, ...parts) => sections.push(el("section", { class: "card" }, el("h2", {}, title), ...parts));
 	if (p.basket) sections.push(basketOf(p.basket, asked.shop?.budget));
-	const dark = matchMedia("(prefers-color-scheme: dark)").matches;
 	p.trees.forEach((t, i) => {
 		const number = i + 1, name = [t.room, `tree, ${t.height}`].filter(Boolean).join(": ");
-		card(name, needsOf(t.shares), ...treeNotes(t), pictureOf(dark ? "client-dark" : "client", number, body),
+		card(name, needsOf(t.shares), ...treeNotes(t), pictureOf("client", number, body),
 			later(`${name}: working drawing`, () => [pictureOf("tree", number, body)]),
 			later(`${name}: where to stand, and what hangs from there`, () => stationsOf(number, body)), printButton("tree", number, body, name));
 		sections.at(-1).classList.add("room");
