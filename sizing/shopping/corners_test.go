@@ -32,9 +32,9 @@ func TestRecordsOfAllSorts(t *testing.T) {
 	for _, r := range l.Records() {
 		got = append(got, strings.Join(r, "|"))
 	}
-	want := `need|lights|hall|250|250||||||
+	want := `need|lights|hall|300|250||||||
 part|white lights|hall|300|||||||3 x 100
-need|lights|office|80|80||||||
+need|lights|office|100|80||||||
 part|white lights|office|100|||||||
 buy|white lights||||string|yard|1.00|4|4.00|100 white lights
 left|

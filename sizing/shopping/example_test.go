@@ -389,9 +389,11 @@ func Example_lights() {
 	fmt.Print(list)
 	// Output:
 	// [ ] lights
-	//     ticket hall                      750
+	//     ticket hall                      800
+	//       for 750, in whole strings
 	//       8 x 100 lights
-	//     waiting room                     450
+	//     waiting room                     500
+	//       for 450, in whole strings
 	//       5 x 100 lights
 	//     13 x string of 100 at 8.90    115.70
 	//

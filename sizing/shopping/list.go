@@ -565,6 +565,9 @@ func (s Share) text(w *writer, shelf bool) {
 		room = "needed"
 	}
 	w.row(4, room, s.as(s.Gets))
+	if s.Item.Kind.whole() && s.Gets.Pieces > s.Quantity.Pieces {
+		w.row(6, "for "+s.Quantity.String()+", in whole strings", "")
+	}
 	for parts := s.Parts; len(parts) > 0; {
 		p, n := parts[0], alike(parts)
 		if parts = parts[n:]; p.Item.Kind.whole() {

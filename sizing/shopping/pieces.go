@@ -896,7 +896,6 @@ func (m *coupling) light(p *Purchase, found supply.Result) bool {
 				}
 			}
 		}
-		share.Gets.Pieces = min(share.Gets.Pieces, share.Quantity.Pieces)
 	}
 	for _, k := range lots {
 		for range k.left {
