@@ -341,7 +341,7 @@ func TestOddJobs(t *testing.T) {
 		}, []string{"a your own"}},
 		{[]string{"-budget", "90.00"}, []string{
 			"planned 900, only 450: 4 strings of 100, 1 of 50; the label given is of a string of 100, and 5 of them draw 25 W from 1 plug: go by the labels of yours; limit 1440 W",
-			"planned 150, only 75: 1 string of 100",
+			"planned 150, only 100: 1 string of 100",
 		}, nil},
 		{nil, []string{
 			"8 mantel picks; 4 in from the left, then every 8 in to 5 ft 3", "gaps from the left: crimson in 1, 3, 5; forest green in 2, 6; gold in 4; ivory in 7", "2 hooks; 0 ft and 5 ft 4 in from the left",

@@ -304,13 +304,16 @@ func told(parts []shopping.Lot) bool {
 	return false
 }
 
+// maxLamps is how many lamps a load is reckoned of at most.
+const maxLamps = 1_000_000
+
 // settle writes what the basket gets for each room into the rooms, and what hangs there.
 func (d *draft) settle() {
 	if d.Basket != nil {
 		d.given()
 	}
 	for i := range d.rooms {
-		picks, lamps := 0, 0
+		picks, lamps, other := 0, 0, false
 		shares := *d.shares(i)
 		for _, s := range shares {
 			switch s.Item.Kind {
@@ -318,6 +321,7 @@ func (d *draft) settle() {
 				picks += s.Gets.Pieces
 			case shopping.Light:
 				lamps += s.Gets.Pieces
+				other = other || i < len(d.Trees) && slices.ContainsFunc(s.Parts, func(l shopping.Lot) bool { return l.Quantity.Pieces != d.Trees[i].Lights.Lamps })
 			}
 		}
 		pieces := d.rooms[i].hung(shares)
@@ -331,8 +335,14 @@ func (d *draft) settle() {
 			pieces = append(pieces, shopping.Lot{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: picks}})
 		}
 		t.Pieces = pieces
-		if lamps < t.Planned[shopping.Light].Pieces {
-			t.strings(&faulty{}, d.house, "", lamps) // fewer than have been looked at
+		if lamps != t.Planned[shopping.Light].Pieces {
+			t.strings(&faulty{}, d.house, "", min(lamps, maxLamps)) // by a label that has been looked at
+		}
+		if other && t.Strings.Count > 0 {
+			d.rooms[i].cautions = append(d.rooms[i].cautions, units.Caution{
+				Code: "other strings", Source: "common practice",
+				Text: "not all strings of lights are those of the label, by which their load is reckoned: add up the watts on the labels of those that hang, and join none that differ",
+			})
 		}
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"math/rand/v2"
 	"os"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -14,6 +15,7 @@ import (
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/job"
 	"example.com/fircone/sizing/labor"
+	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
@@ -621,5 +623,49 @@ func TestTaxAtTheTill(t *testing.T) {
 	r.House.Rates.Places = 0
 	if p, err = job.Make(r); err != nil || !p.Basket.Bills[0].Tax.Equal(p.Basket.Bills[0].Tax.Round(0)) {
 		t.Errorf("%v, %v", p.Basket.Bills, err)
+	}
+}
+
+// What is told of the lights is what hangs: a tree gets the lamps of its strings, its load is of these, and strings that
+// are not those of the label are told. By hand: the 9 ft tree takes 900 lamps; 3 strings of 150 and one of 50 are 500, as
+// 5 strings of 100 of 400 W, which is over 1440 W; 9 strings of 100 that draw 5 W are 45 W, and one of 1000 as much as 10.
+func TestLightsThatHang(t *testing.T) {
+	light := shopping.Item{Kind: shopping.Light}
+	str := func(lamps int, shelf shopping.Shelf) shopping.Offer {
+		return shopping.Offer{Item: light, Name: "string of " + strconv.Itoa(lamps), Pack: shopping.Quantity{Pieces: lamps}, Price: decimal.NewFromInt(9), Shelf: shelf}
+	}
+	for _, row := range []struct {
+		reason             string
+		offers             []shopping.Offer
+		watts              units.Power
+		gets, short, count int
+		codes              string
+	}{
+		{"short", []shopping.Offer{str(150, 3), str(50, 1)}, 400, 500, 400, 5, "other strings overload"},
+		{"as the label", []shopping.Offer{str(100, 0)}, 5, 900, 0, 9, "load"},
+		{"longer", []shopping.Offer{str(1000, 0)}, 5, 1000, 0, 10, "other strings load"},
+	} {
+		p, err := job.Make(job.Request{
+			Trees: []job.Tree{{Tree: sizing.Tree{Height: 9 * units.Foot}, SizeBy: "rule", Accents: []shopping.Kind{}, Lights: lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: row.watts * units.Watt}}},
+			Shop:  shopping.Shop{Offers: row.offers},
+		})
+		if err != nil {
+			t.Fatal(row.reason, err)
+		}
+		tree, parts := p.Trees[0], 0
+		share := tree.Shares[slices.IndexFunc(tree.Shares, func(s shopping.Share) bool { return s.Item == light })]
+		for _, l := range share.Parts {
+			parts += l.Quantity.Pieces
+		}
+		var codes []string
+		for _, c := range p.Cautions {
+			if c.Code == "load" || c.Code == "overload" || c.Code == "other strings" {
+				codes = append(codes, c.Code)
+			}
+		}
+		if share.Gets.Pieces != row.gets || parts != row.gets || share.Short().Pieces != row.short || tree.Strings.Count != row.count ||
+			tree.Load.Power != row.watts*units.Watt*units.Power(row.count) || strings.Join(codes, " ") != row.codes {
+			t.Errorf("%s: %d lamps, %d in strings, short of %d, %v, %v, cautions %q", row.reason, share.Gets.Pieces, parts, share.Short().Pieces, tree.Strings, tree.Load, codes)
+		}
 	}
 }

@@ -295,8 +295,11 @@ func (d *draft) cautions() {
 			}
 		}
 	}
-	for _, r := range d.rooms {
+	for i, r := range d.rooms {
 		say(r.cautions)
+		if i < len(d.Trees) {
+			say([]units.Caution{d.Trees[i].Load.Caution})
+		}
 	}
 	say(d.careful)
 }

@@ -24,7 +24,7 @@ type TreePlan struct {
 	Pieces            []shopping.Lot                     `json:"pieces"`           // what hangs: types by color and size
 	Fit               *sizing.Fit                        `json:"fit,omitempty"`    // nil without a ceiling
 	Ladder            sizing.Ladder                      `json:"ladder"`           // to set the topper
-	Strings           lights.Strings                     `json:"strings,omitzero"` // zero without a label
+	Strings           lights.Strings                     `json:"strings,omitzero"` // for the lamps that hang; zero without a label
 	Load              lights.Load                        `json:"load,omitzero"`    // on a circuit of their own
 }
 
@@ -104,9 +104,6 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 		p.Planned[n.Item.Kind] = n.Quantity
 	}
 	p.strings(f, h, at, p.Planned[shopping.Light].Pieces)
-	if p.Load.Caution.Text != "" {
-		cautions = append(cautions, p.Load.Caution)
-	}
 	if t.Handle == 0 {
 		p.Handle = min(usualHandle, t.Height/12)
 	}

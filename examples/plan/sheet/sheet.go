@@ -65,7 +65,7 @@ var subjects = []struct {
 	name  string
 	codes []string
 }{
-	{"Tree", []string{"cut", "exits", "label", "own height", "heat", "trunk", "water", "metal", "prelit", "tie", "marshal", "clear", "ladder", "lift", "deep", "floor", "load", "overload", "days", "off"}},
+	{"Tree", []string{"cut", "exits", "label", "own height", "heat", "trunk", "water", "metal", "prelit", "tie", "marshal", "clear", "ladder", "lift", "deep", "floor", "load", "overload", "other strings", "days", "off"}},
 	{"Mantel", []string{
 		"take down before a fire", "not trim", "local code", "candles", "dry greens", "screen", "mirror", "covered", "hook label", "hook heat",
 		"hooks side by side", "weigh yours", "half hung", "berries", "reach", "cords", "not measured", "height not given",
@@ -719,7 +719,7 @@ func (s *sheet) told(g get) string {
 	case g.gets == (shopping.Quantity{}):
 		return "planned " + planned + ", none to be had"
 	case g.gets.Pieces > g.Quantity.Pieces && g.gets.Length == 0:
-		return gets + " (planned " + planned + ")" // as the budget allows
+		return gets + " (planned " + planned + ")" // as the budget allows, or in whole strings
 	case g.gets.Pieces >= g.Open.Min && g.Open.Max > 0:
 		return "planned " + planned + ", " + gets + " will do"
 	}
