@@ -8,6 +8,8 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/units"
+
 	"github.com/shopspring/decimal"
 )
 
@@ -83,7 +85,7 @@ var (
 	has      = regexp.MustCompile(`^(?:planned \d+, (?:only )?)?(none|\d+)\b( others in their place)?`)
 	priced   = regexp.MustCompile(`^  (\[ \]|   ) (.*?) +(\d+\.\d\d)$`)
 	bought   = regexp.MustCompile(`(\d+) x ([^:;]+?) at (\d+\.\d\d)( \([^)]*(?: for | from )[^)]*\))?`)
-	amount   = regexp.MustCompile(`\d\.\d\d$`)
+	amount   = regexp.MustCompile(`^.{75}\d\.\d\d$`)
 	counting = regexp.MustCompile(`(\d+)(?: of (\d+))? ([a-z][a-z ]*)`)
 )
 
@@ -118,7 +120,9 @@ func TestSheetAgreesWithPlan(t *testing.T) {
 		trees := 0
 		for section := range strings.SplitSeq(text, "\n\n") {
 			if head, _, _ := strings.Cut(section, "\n"); strings.Contains(head, ": tree, ") {
-				ornaments(entries(section, 16), p.Trees[trees].Pieces, p.Trees[trees].Shares, complain)
+				lines := entries(section, 16)
+				ornaments(lines, p.Trees[trees].Pieces, p.Trees[trees].Shares, complain)
+				strands(lines, p.Trees[trees].Shares, complain)
 				trees++
 			}
 		}
@@ -182,6 +186,51 @@ func ornaments(lines []string, pieces []jsonLot, shares []jsonShare, complain fu
 	}
 	if all != total || sum != total {
 		complain("%d in all, %d in the lines, want %d", all, sum, total)
+	}
+}
+
+var (
+	running = regexp.MustCompile(`^  (garland|ribbon) +(?:planned .*, only )?([^;:,(]+?)(?: \(planned .*?\))?(?:, lapped ([^:]+))?: ([^;]+)`)
+	whole   = regexp.MustCompile(`^(\d+) x (?:your own )?(.+)$`)
+	cutOff  = regexp.MustCompile(`^(?:(\d+) x )?(.+) off .+$`)
+)
+
+// strands adds up what a garland or a ribbon is joined from, with what the joins take: the length in front of it, to a quarter of an
+// inch or half a centimeter, or 10 cm of a long one, for each strand; and that is no less than the plan has.
+func strands(lines []string, shares []jsonShare, complain func(string, ...any)) {
+	length := func(text string) (l units.Length) {
+		text = strings.TrimSuffix(strings.TrimSuffix(text, " strand"), " roll")
+		if text != "" && l.UnmarshalText([]byte(text)) != nil {
+			complain("no length: %s", text)
+		}
+		return l
+	}
+	for _, line := range lines {
+		m := running.FindStringSubmatch(line)
+		if m == nil {
+			continue
+		}
+		sum, joins := units.Length(0), units.Length(-1)
+		for part := range strings.SplitSeq(m[4], ", ") {
+			n, one := 1, ""
+			if c := cutOff.FindStringSubmatch(part); c != nil {
+				n, one = max(1, number(c[1])), c[2]
+			} else if w := whole.FindStringSubmatch(part); w != nil {
+				n, one = number(w[1]), w[2]
+			}
+			sum += units.Length(n) * length(one)
+			joins += units.Length(n)
+		}
+		sum -= joins * length(m[3])
+		off, near := length(m[2])-sum, 6*units.Centimeter+(joins+1)*units.Centimeter/2
+		if off > near || off < -near {
+			complain("%v in front of %v: %s", length(m[2]), sum, line)
+		}
+		for _, share := range shares {
+			if text, is := share.Gets.(string); is && share.Item == m[1] && length(m[2]) < length(text)-near {
+				complain("%s of %s in the plan: %s", text, m[1], line)
+			}
+		}
 	}
 }
 

@@ -264,7 +264,7 @@ func TestWorkSheets(t *testing.T) {
 		{
 			[]string{"-quote"},
 			[]string{"QUOTE: to stand on 2026-11-28\n", "consultation", "done for you", "goods only", "  ticket hall, putting up ", "balance"},
-			[]string{"an hour", "cost ", "TO BUY", "Taking down is not in it"},
+			[]string{"an hour", "cost ", "TO BUY", "Taking down is not in it", "NO PRICE"},
 		},
 		{[]string{"-quote", "-why"}, []string{"QUOTE: for the house", "at 45.00 an hour", "cost 33.50, and 50 %"}, nil},
 		{[]string{"-quote", "-prices", "hour 90, visit 0"}, []string{"3 visits                                                              0.00"}, nil},
@@ -278,7 +278,7 @@ func TestWorkSheets(t *testing.T) {
 		{[]string{"-quote", "-work", "-pack"}, []string{"QUOTE", "PUTTING UP", "TO PACK"}, nil},
 		{
 			[]string{"-tree", "7 ft", "-quote", "-work", "-pack", "-stand", "2026-11-28"},
-			[]string{"Taking down is not in it.", "your tree"},
+			[]string{"Taking down is not in it.", "your tree", "NO PRICE is given of hour, visit and consultation"},
 			[]string{"TAKING DOWN", "take down and pack"},
 		},
 	} {
@@ -350,6 +350,7 @@ func TestOddJobs(t *testing.T) {
 		{[]string{"-mantel", "60 in", "-look", "asymmetrical left"}, []string{
 			"20 mantel picks; 0 ft from the left, then every 3 in to 4 ft 9 in; layer 1 from 3 ft 6 in to 4 ft 9 in; layer 2 from 1 ft 9 in to 3 ft 3 in; layer 3 from 0 ft to 1 ft 6 in",
 		}, nil},
+		{[]string{"-request", "testdata/uncut.json"}, []string{"85 ft 6 in (planned 81 ft), lapped 2 in: 1 x your own 6 ft, 9 x 9 ft strand"}, nil},
 		{[]string{"-tree", "7 ft", "-accent", "garland,picks"}, []string{"garland and picks on one tree look overfull"}, nil},
 		{[]string{"-units", "feet"}, []string{"19 of 2 in (2 types)"}, []string{"0.1"}},
 	} {

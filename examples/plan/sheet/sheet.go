@@ -661,6 +661,8 @@ type get struct {
 	replaced shopping.Quantity // by others
 	parts    []shopping.Lot    // which things, where the need leaves that open
 	cuts     []string
+	hangs    units.Length // what the cuts come to, joined
+	lap      units.Length // that each join takes
 }
 
 // instead reports whether it stands in for what was not to be had.
@@ -671,16 +673,31 @@ func (s *sheet) gets(shares []shopping.Share) []get {
 	var list []get
 	for _, n := range shares {
 		g := get{Need: n.Need, gets: n.Gets, replaced: n.Replaced, parts: n.Parts}
+		strands := 0
 		if s.plan.Basket != nil {
 			for _, p := range s.plan.Basket.Purchases {
 				for _, c := range p.Cuts {
 					for _, piece := range c.Pieces {
 						if piece.Item.Kind == n.Item.Kind && piece.Room == n.Room {
+							if last := len(g.cuts) - 1; last >= 0 && !strings.Contains(g.cuts[last], " off ") { // said once
+								g.cuts[last] = strings.TrimSuffix(strings.TrimSuffix(g.cuts[last], " strand"), " roll")
+							}
 							g.cuts = append(g.cuts, s.cut(c, piece))
+							n := c.Rolls * max(1, piece.Quantity.Pieces)
+							g.hangs += units.Length(n) * piece.Quantity.Length
+							strands += n
 						}
 					}
 				}
 			}
+		}
+		if strands > 1 && n.Quantity.Pieces == 0 {
+			join, known := s.request.Shop.Joins[shopping.Item{Kind: n.Item.Kind, Type: n.Item.Type}]
+			if !known {
+				join = s.request.Shop.Joins[shopping.Item{Kind: n.Item.Kind}]
+			}
+			g.lap = join.Overlap
+			g.hangs -= units.Length(strands-1) * g.lap
 		}
 		list = append(list, g)
 	}
@@ -710,6 +727,8 @@ func (s *sheet) cut(c shopping.Cut, piece shopping.Need) string {
 func (s *sheet) told(g get) string {
 	planned, gets := s.quantity(g.Quantity), s.quantity(g.gets)
 	switch {
+	case g.gets == g.Quantity && g.Quantity.Pieces == 0 && g.hangs > g.gets.Length+units.Inch: // uncut, or of pieces not too short
+		return s.length(g.hangs) + " (planned " + planned + ")"
 	case g.gets == g.Quantity:
 		return planned
 	case g.replaced != (shopping.Quantity{}) && g.gets == (shopping.Quantity{}):
@@ -748,6 +767,9 @@ func (s *sheet) dress(needs []get, kind shopping.Kind, extra string) {
 			continue
 		}
 		text := s.told(g)
+		if g.lap > 0 {
+			text += ", lapped " + s.length(g.lap)
+		}
 		if len(g.cuts) > 0 {
 			text += ": " + strings.Join(g.cuts, ", ")
 		}
@@ -1476,7 +1498,11 @@ func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool
 				text += " (planned " + s.quantity(g.Quantity) + ")"
 			}
 			if len(g.cuts) > 0 {
-				text += " (" + strings.Join(g.cuts, ", ") + ")"
+				lap := ""
+				if g.lap > 0 {
+					lap = "lapped " + s.length(g.lap) + ": "
+				}
+				text += " (" + lap + strings.Join(g.cuts, ", ") + ")"
 			}
 			if i.Kind == shopping.Light && len(g.parts) > 0 {
 				text += " (" + stringsOf(g.parts) + ")"

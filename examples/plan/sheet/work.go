@@ -38,6 +38,15 @@ func Quote(r job.Request, p job.Plan, why bool) string {
 		}
 		s.b.WriteString(s.request.House.Rates.Sheet(o, !why))
 	}
+	var missing []string
+	for _, name := range []string{"hour", "visit", "consultation"} {
+		if _, known := s.request.House.Rates.Price[name]; !known {
+			missing = append(missing, name)
+		}
+	}
+	if missing != nil {
+		s.line("NO PRICE is given of "+listing(missing)+", which count nothing here: give -prices.", -1, "")
+	}
 	if r.Down == 0 {
 		s.line("Taking down is not in it.", -1, "")
 	}
