@@ -39,7 +39,8 @@ type Plan struct {
 // a budget, for the fullest trees: see [shopping.Shop.Fullest].
 //
 // What hangs is what the basket gets for the room or, without one, what is planned. What is
-// short, over the budget or does not fit is no error but a part of the plan.
+// short, over the budget or does not fit is no error but a part of the plan. Lights hang by whole
+// strings: without a basket those of their label, or of 100. A mantel without garland is no work.
 //
 // Needs name an ornament's size if all offers of its color do, a number of types if as many are to
 // be had, and "mantel" for other kinds if some are sold so.

@@ -9,6 +9,7 @@ import (
 
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/labor"
+	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 )
@@ -62,14 +63,14 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	rates.Units = d.house.Units
 	var works []labor.Work
 	for _, t := range d.Trees {
-		w := labor.Work{Room: t.Room, Place: "artificial tree", Height: t.Height, Needs: hangs(t.Shares)}
+		w := labor.Work{Room: t.Room, Place: "artificial tree", Height: t.Height, Needs: hangs(t.Shares, t.Lights)}
 		if t.Kind == sizing.Cut {
 			w.Place = "cut tree"
 		}
 		works = append(works, w)
 	}
 	for _, m := range d.Mantels {
-		works = append(works, labor.Work{Room: m.Room, Place: "mantel", Height: m.Height, Needs: hangs(m.Shares)})
+		works = append(works, m.work())
 	}
 	up, down, err := rates.Tasks(works)
 	if !f.times(err) {
@@ -96,10 +97,7 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	}
 	d.Dates, err = rates.Dates(r.Stand, r.Down, d.Time.Max, works, order)
 	f.note(err, "/house/rates", "stand", "/stand", "down", "/down", "elapsed", "/house/rates/minutes")
-	visits, ok := d.takeDown(f, rates, r, down)
-	if !ok {
-		return f.list
-	}
+	visits := d.takeDown(f, rates, r, down)
 	d.Quote, err = rates.Quote(bought, up, down, visits)
 	f.note(err, "/house/rates", "goods", "/shop/offers", "visits", "/house/rates/minutes/day")
 	d.Stock, err = labor.NextStock(owned, bought, r.Lost)
@@ -117,7 +115,7 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 
 // takeDown schedules the tasks of each day of taking down, and returns how many visits there are in all. What takes
 // several days begins on its date; what is on a cut tree, which must be out, begins so much earlier, but stands first.
-func (d *draft) takeDown(f *faulty, rates labor.Rates, r Request, tasks []labor.Task) (visits int, ok bool) {
+func (d *draft) takeDown(f *faulty, rates labor.Rates, r Request, tasks []labor.Task) (visits int) {
 	day := int(rates.Minutes["day"].Ceil().IntPart())
 	days := func(minutes int) int { return (minutes + day - 1) / day }
 	visits = days(d.Time.Max)
@@ -133,10 +131,7 @@ func (d *draft) takeDown(f *faulty, rates labor.Rates, r Request, tasks []labor.
 				those = append(those, t)
 			}
 		}
-		list, time, err := rates.Schedule(those)
-		if !f.times(err) {
-			return 0, false
-		}
+		list, time, _ := rates.Schedule(those) // which asks no more than putting up
 		d.TakeDown = append(d.TakeDown, list...)
 		n := days(time.Max)
 		if visits += n; n < 2 {
@@ -156,24 +151,80 @@ func (d *draft) takeDown(f *faulty, rates labor.Rates, r Request, tasks []labor.
 	}
 	d.Dates = append(d.Dates, ends...)
 	slices.SortStableFunc(d.Dates, func(a, b labor.Day) int { return cmp.Compare(a.Date, b.Date) })
-	return visits, true
+	return visits
 }
 
-// hangs returns what goes up in a room.
-func hangs(shares []shopping.Share) []shopping.Need {
+// work returns what there is to do at a mantel: where nothing is to be had of its garland, only the stockings are hung.
+func (m MantelPlan) work() labor.Work {
+	w := labor.Work{Room: m.Room, Place: "mantel", Height: m.Height, Needs: hangs(m.Shares, m.Mantel.Lights)}
+	var sums shopping.ByKind[shopping.Quantity]
+	for _, n := range w.Needs {
+		sums[n.Item.Kind].Pieces += n.Quantity.Pieces
+		sums[n.Item.Kind].Length += n.Quantity.Length
+	}
+	if sums[shopping.BaseGarland].Length > 0 {
+		return w
+	}
+	w.Place, w.Needs = "", nil
+	if n := sums[shopping.Stocking].Pieces; n > 0 {
+		w.Needs = []shopping.Need{
+			{Item: shopping.Item{Kind: shopping.Hook}, Quantity: shopping.Quantity{Pieces: min(n, sums[shopping.Hook].Pieces)}},
+			{Item: shopping.Item{Kind: shopping.Stocking}, Quantity: shopping.Quantity{Pieces: n}},
+		}
+	}
+	return w
+}
+
+// hangs returns what goes up in a room, lights by whole strings.
+func hangs(shares []shopping.Share, label lights.Label) []shopping.Need {
 	var list []shopping.Need
 	for _, s := range shares {
-		list = append(list, shopping.Need{Item: s.Item, Quantity: s.Gets})
+		n := shopping.Need{Item: s.Item, Quantity: s.Gets}
+		if s.Item.Kind == shopping.Light {
+			n.Quantity.Pieces = 0
+			for _, l := range lotsOf(s, label) {
+				n.Quantity.Pieces += l.Quantity.Pieces
+			}
+		}
+		list = append(list, n)
 	}
 	return list
 }
 
-// planned returns the needs of a job without a basket as lots, lights by the string.
+// usualString is how many lamps a string has where no label says it.
+const usualString = 100
+
+// lotsOf returns the things that a share gets, lights string by string: as the basket has them, or else by their label.
+func lotsOf(s shopping.Share, label lights.Label) []shopping.Lot {
+	if len(s.Parts) > 0 {
+		return s.Parts
+	}
+	l := shopping.Lot{Item: s.Item, Quantity: s.Gets}
+	if s.Item.Kind != shopping.Light {
+		return []shopping.Lot{l}
+	}
+	l.Quantity.Pieces = cmp.Or(label.Lamps, usualString)
+	return slices.Repeat([]shopping.Lot{l}, (s.Gets.Pieces+l.Quantity.Pieces-1)/l.Quantity.Pieces)
+}
+
+// label returns that of the lights of a room.
+func (d *draft) label(room int) lights.Label {
+	if room < len(d.Trees) {
+		return d.Trees[room].Lights
+	}
+	return d.Mantels[room-len(d.Trees)].Mantel.Lights
+}
+
+// planned returns what a job without a basket needs as lots.
 func (d *draft) planned() []shopping.Lot {
 	var lots []shopping.Lot
-	for _, n := range d.needs() {
-		if n.Quantity != (shopping.Quantity{}) {
-			lots = append(lots, shopping.Lot{Item: n.Item, Quantity: n.Quantity})
+	for i := range d.rooms {
+		for _, s := range *d.shares(i) {
+			for _, l := range lotsOf(s, d.label(i)) {
+				if l.Quantity != (shopping.Quantity{}) {
+					lots = append(lots, l)
+				}
+			}
 		}
 	}
 	return lots
@@ -298,11 +349,10 @@ func merged(list []labor.Thing) []labor.Thing {
 func (d *draft) taken(stock shelf, room int, name string) []labor.Thing {
 	var list []labor.Thing
 	for _, s := range *d.shares(room) {
-		parts := s.Parts
-		if len(parts) == 0 && (s.Gets.Length == 0 || d.Basket == nil) {
-			parts = []shopping.Lot{{Item: s.Item, Quantity: s.Gets}}
+		if len(s.Parts) == 0 && s.Gets.Length > 0 && d.Basket != nil {
+			continue // it is cut: see below
 		}
-		for _, p := range parts {
+		for _, p := range lotsOf(s, d.label(room)) {
 			list = append(list, stock.take(name, p, 1)...)
 		}
 	}

@@ -10,10 +10,12 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/job"
 	"example.com/fircone/sizing/labor"
+	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
@@ -335,6 +337,11 @@ func TestWorkLeftOut(t *testing.T) {
 	}
 	needs := counted(nil)
 	for _, n := range p.Trees[0].Shares {
+		if n.Item.Kind == shopping.Light {
+			n.Quantity.Pieces /= 4 // into four strings of 100
+			needs[shopping.Lot{Item: n.Item, Quantity: n.Quantity}] = 4
+			continue
+		}
 		for l, k := range counted([]shopping.Lot{{Item: n.Item, Quantity: n.Quantity}}) {
 			needs[l] += k
 		}
@@ -428,6 +435,79 @@ func TestWorkCutTree(t *testing.T) {
 	_, err = job.Make(long)
 	if list := job.Faults(err); len(list) != 1 || list[0].Field != "/down" || !errors.Is(list[0], units.ErrRange) {
 		t.Errorf("%v", err)
+	}
+}
+
+// Lights hang, are packed and are there next year by whole strings: those that the basket has, or else by their label, or of 100. By hand:
+// 7 ft take 700 lights, in 24 strings of 30; a basket of two strings of 200 for 400 hangs all of both.
+func TestWorkStrings(t *testing.T) {
+	light := shopping.Item{Kind: shopping.Light}
+	for _, row := range []struct {
+		name          string
+		put           func(*job.Request)
+		strings, each int
+	}{
+		{"a label", func(r *job.Request) { r.Trees[0].Lights.Lamps = 30 }, 24, 30},
+		{"no label", func(r *job.Request) { r.Trees[0].Lights = lights.Label{} }, 7, 100},
+		{"a basket", func(r *job.Request) {
+			r.Shop.Offers = []shopping.Offer{{Item: light, Name: "string", Pack: shopping.Quantity{Pieces: 400}, Price: decimal.NewFromInt(1)}}
+		}, 2, 400},
+	} {
+		r := job.Request{Stand: units.Must(labor.ParseDate("2026-11-28")), House: job.CommonPractice()}
+		r.Trees = []job.Tree{{Tree: sizing.Tree{Height: 7 * units.Foot}, Lights: lights.Label{Lamps: 50, Length: 16 * units.Foot, Power: 2 * units.Watt}}}
+		row.put(&r)
+		p, err := job.Make(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		lamps := 0
+		for _, x := range p.Work {
+			if x.Kind == shopping.Light {
+				lamps += x.Quantity.Pieces
+			}
+		}
+		one := shopping.Lot{Item: light, Quantity: shopping.Quantity{Pieces: row.each}}
+		if n := counted(packed(p.Cartons))[one]; n != row.strings || counted(p.Stock)[one] != n || lamps != n*row.each {
+			t.Errorf("%s: %d packed, %d in stock, %d lamps strung: want %d of %d", row.name, n, counted(p.Stock)[one], lamps, row.strings, row.each)
+		}
+	}
+}
+
+// A mantel for which nothing of its garland is to be had is no work; its stockings still hang, from as many hooks as there are.
+func TestWorkWithoutGarland(t *testing.T) {
+	hour := func(r job.Request) (texts []string) {
+		p, err := job.Make(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, x := range append(p.Work, p.TakeDown...) {
+			texts = append(texts, x.Text)
+		}
+		return texts
+	}
+	offer := func(kind shopping.Kind, n int, length units.Length) shopping.Offer {
+		return shopping.Offer{Item: shopping.Item{Kind: kind}, Name: kind.String(), Pack: shopping.Quantity{Pieces: n, Length: length}, Price: decimal.NewFromInt(1)}
+	}
+	day := units.Must(labor.ParseDate("2026-11-28"))
+	r := job.Request{Stand: day, Down: day + 30, House: job.CommonPractice()}
+	m := job.Mantel{Hook: mantel.Hook{Rating: 5 * units.Pound}, PerFoot: units.Pound / 2}
+	m.Length = 64 * units.Inch
+	r.Mantels = []job.Mantel{m}
+	r.Shop.Offers = []shopping.Offer{offer(shopping.Pick, 1, 0), offer(shopping.Tie, 1, 0), offer(shopping.Hook, 1, 0)}
+	if got := hour(r); got != nil {
+		t.Errorf("without garland: %q", got)
+	}
+	r.Mantels[0].Stockings = mantel.Stockings{Count: 4, Length: 18 * units.Inch, Weight: units.Pound}
+	r.Shop.Offers = append(r.Shop.Offers, offer(shopping.Stocking, 1, 0))
+	if got, want := hour(r), []string{
+		"hang 2 of 4 hooks", "hang 2 of 4 hooks", "hang 2 of 4 stockings", "hang 2 of 4 stockings",
+		"take off 2 of 4 stockings", "take off 2 of 4 stockings", "take off 2 of 4 hooks", "take off 2 of 4 hooks",
+	}; !slices.Equal(got, want) {
+		t.Errorf("with stockings: %q", got)
+	}
+	r.Shop.Offers = append(r.Shop.Offers, offer(shopping.BaseGarland, 0, 9*units.Foot))
+	if got, want := hour(r), []string{"dress the mantel", "clear the mantel"}; !slices.Equal(got, want) {
+		t.Errorf("with garland: %q", got)
 	}
 }
 

@@ -320,7 +320,7 @@ func TestRefused(t *testing.T) {
 		{"Rates.Quote", "/down/1/people", units.ErrRange, func(c *call) { c.Off[1].People = 51 }},
 		{"Rates.Quote", "/down", units.ErrRange, func(c *call) { c.Off = make([]labor.Task, 5001) }},
 		{"Rates.Dates", "down", units.ErrRange, func(c *call) { c.Down = -1 }},
-		{"Rates.Pack", "/things", units.ErrRange, func(c *call) { c.Things = make([]labor.Thing, 1001) }},
+		{"Rates.Pack", "/things", units.ErrRange, func(c *call) { c.Things = make([]labor.Thing, 10_001) }},
 		{"Rates.Pack", "/things/1/quantity", units.ErrRange, func(c *call) { c.Things[1].Quantity.Pieces = 10_000 }},
 		{"Rates.Pack", "/things/1/weight", units.ErrRange, func(c *call) { c.Things[1].Weight = 200*units.Pound + 1 }},
 		{"Rates.Pack", "/boxes", units.ErrRange, func(c *call) { c.Boxes = make([]labor.Box, 21) }},

@@ -36,7 +36,7 @@ type Carton struct {
 }
 
 const (
-	maxThings  = 1_000
+	maxThings  = 10_000
 	maxPacked  = 10_000 // pieces
 	maxBoxes   = 20
 	maxPiece   = 200 * units.Pound
@@ -94,7 +94,7 @@ type packing struct {
 // things checks things, and returns those that there are in the order of packing.
 func (c *checker) things(things []Thing) []Thing {
 	if len(things) > maxThings {
-		c.fail(units.ErrRange, "/things", strconv.Itoa(len(things)), "at most 1,000 things")
+		c.fail(units.ErrRange, "/things", strconv.Itoa(len(things)), "at most 10,000 things")
 		return nil
 	}
 	var all []Thing

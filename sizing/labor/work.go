@@ -81,9 +81,11 @@ func stepOf(k shopping.Kind) step {
 	return step{stage: stageSpread, up: "hang", off: "take off"}
 }
 
-// rank is the order of kinds in a level: the topper while the ladder is there, then picks, then ornaments.
+// rank is the order of kinds in a level: hooks before what hangs on them, the topper while the ladder is there, then picks, then ornaments.
 func rank(k shopping.Kind) int {
 	switch k {
+	case shopping.Hook:
+		return -1
 	case shopping.Topper:
 		return 0
 	case shopping.Pick:
