@@ -46,6 +46,7 @@ var (
 	cautionHookLabel = units.Caution{Code: "hook label", Text: "follow the label of the hook for the surface, the weight and the waiting time; a rating is for a clean, sound surface", Source: memory}
 	cautionHookHeat  = units.Caution{Code: "hook heat", Text: "heat and dust weaken adhesive: do not trust an adhesive hook over a fireplace that is used", Source: memory}
 	cautionHookShare = units.Caution{Code: "hooks side by side", Text: "hooks side by side share a load only as far as they are pulled alike: use a stronger hook, not more of the same", Source: "statics"}
+	cautionLifted    = units.Caution{Code: "lifted", Text: "a steep garland lifts its lower hook: tie it down there, or it comes off", Source: "statics"}
 	cautionHalfHung  = units.Caution{Code: "half hung", Text: "while the garland goes up, a hook with a swag on one side carries the whole level pull of that side", Source: "statics"}
 
 	cautionLowShelf = units.Caution{Code: "low shelf", Text: "the shelf is too low for the ends that the rule asks for", Source: ownFigure}

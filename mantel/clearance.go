@@ -254,18 +254,24 @@ func (c *Clearances) judge(m Mantel, place string, d units.Length, beside bool, 
 	}
 }
 
+// and returns c with other, the worst of both first.
+func (c Clearances) and(other Clearances) Clearances {
+	both := Clearances{slices.Concat(c.Places, other.Places), slices.Concat(c.Violations, other.Violations), c.Fire, slices.Clone(c.Cautions)}
+	if c.Fire == (Clearance{}) || other.Fire != (Clearance{}) && other.Fire.Measured < c.Fire.Measured {
+		both.Fire = other.Fire
+	}
+	for _, o := range other.Cautions {
+		if !slices.Contains(both.Cautions, o) {
+			both.Cautions = append(both.Cautions, o)
+		}
+	}
+	both.order()
+	return both
+}
+
 // finish puts the worst first, and adds the cautions.
 func (c *Clearances) finish(m Mantel, thickness units.Length, style units.Style) {
-	rank := map[string]int{measureNear: 0, measureOut: 1, measureHearth: 2}
-	slices.SortStableFunc(c.Violations, func(a, b Clearance) int {
-		if a.Measure != b.Measure {
-			return rank[a.Measure] - rank[b.Measure]
-		}
-		if a.AtLeast {
-			return cmp.Compare(a.Measured, b.Measured)
-		}
-		return cmp.Compare(b.Measured-b.Allowed, a.Measured-a.Allowed)
-	})
+	c.order()
 	c.Cautions = append(c.Cautions, cautionTakeDown, cautionNotTrim, cautionLocal, candles(style), cautionDry, cautionBerries, cautionPeople, cautionHangers)
 	if m.Opening == (Rectangle{}) {
 		c.Cautions = append(c.Cautions, cautionNoOpening)
@@ -284,6 +290,20 @@ func (c *Clearances) finish(m Mantel, thickness units.Length, style units.Style)
 			c.Cautions = append(c.Cautions, cautionCover)
 		}
 	}
+}
+
+// order puts the worst first.
+func (c *Clearances) order() {
+	rank := map[string]int{measureNear: 0, measureOut: 1, measureHearth: 2}
+	slices.SortStableFunc(c.Violations, func(a, b Clearance) int {
+		if a.Measure != b.Measure {
+			return rank[a.Measure] - rank[b.Measure]
+		}
+		if a.AtLeast {
+			return cmp.Compare(a.Measured, b.Measured)
+		}
+		return cmp.Compare(b.Measured-b.Allowed, a.Measured-a.Allowed)
+	})
 }
 
 // A distance from the zone that is guarded: the opening, and what is under it down to

@@ -413,3 +413,38 @@ func TestUncheckedText(t *testing.T) {
 		}
 	}
 }
+
+// Of garland and stockings the worst of both comes first, and a caution once.
+func TestClearancesOfBoth(t *testing.T) {
+	m := mantel.Mantel{Length: 64 * in, Height: 54 * in, Depth: 7 * in, Opening: mantel.Rectangle{Width: 36 * in, Height: 30 * in, Gap: 14 * in}}
+	garland, err := m.Clearances(mantel.Hanging{Swags: 2, Sag: 4 * in, Thickness: 8 * in}, units.InFeetInches)
+	if err != nil {
+		t.Fatal(err)
+	}
+	hung := func(length units.Length, with mantel.Clearances) mantel.Clearances {
+		_, c, err := m.Stockings(mantel.Stockings{Count: 3, Length: length, Weight: lb}, mantel.Hook{Rating: 10 * lb}, with, units.InFeetInches)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return c
+	}
+	// By hand: a toe 18 in below the shelf is in front of an opening 14 in below it; one of 2 in is farther than the garland.
+	stockings, both := hung(18*in, mantel.Clearances{}), hung(18*in, garland)
+	if first := both.Violations[0]; !strings.HasPrefix(first.Place, "stocking") || first.Measured != 0 || both.Fire.Measured != 0 || both.Fire != stockings.Fire {
+		t.Errorf("first %v, fire %v", first, both.Fire)
+	}
+	if n := len(garland.Violations) + len(stockings.Violations); len(both.Violations) != n || len(both.Places) != len(garland.Places)+len(stockings.Places) {
+		t.Errorf("%d violations, want %d", len(both.Violations), n)
+	}
+	for i, c := range both.Cautions {
+		if slices.Contains(both.Cautions[i+1:], c) {
+			t.Errorf("twice: %v", c)
+		}
+	}
+	if !slices.IsSortedFunc(both.Violations, func(a, b mantel.Clearance) int { return strings.Compare(a.Measure[:1], b.Measure[:1]) }) { // distance before standing
+		t.Errorf("%v", both.Violations)
+	}
+	if short := hung(2*in, garland); short.Fire != garland.Fire || short.Violations[0] != garland.Violations[0] {
+		t.Errorf("first %v, fire %v", short.Violations[0], short.Fire)
+	}
+}

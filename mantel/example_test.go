@@ -487,7 +487,7 @@ func ExampleRun_Lights() {
 	fmt.Println(need.Quantity, need.Basis, err)
 	fmt.Println(cord, cautions[0].Code)
 	// Output:
-	// 80 4 strings of 20 on 2 ft 1 in, along 7 ft 4 in of garland; cord 5 ft from the left <nil>
+	// 80 4 strings of 20 on 2 ft 1 in, along 7 ft 4 in of garland; extension cord of 5 ft from the left <nil>
 	// 5 ft cords
 }
 
@@ -650,7 +650,7 @@ func ExampleStandOut() {
 func ExampleMantel_Stockings() {
 	loads, clear, err := teaRoom.Stockings(
 		mantel.Stockings{Length: 18 * units.Inch, Thickness: 8 * units.Inch, Weight: 2 * units.Pound},
-		mantel.Hook{Rating: 3 * units.Pound, Factor: 1}, units.InFeetInches)
+		mantel.Hook{Rating: 3 * units.Pound, Factor: 1}, mantel.Clearances{}, units.InFeetInches)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -677,20 +677,20 @@ func ExampleSteps() {
 		fmt.Println(err)
 		return
 	}
-	steps, err := mantel.Steps(mantel.Traditional, needs)
+	steps, err := mantel.Steps(mantel.Hanging{Left: units.Foot, Right: units.Foot}, needs)
 	if err != nil {
 		fmt.Println(err)
 		return
 	}
 	for i, s := range steps {
-		fmt.Printf("%d. %s %q (%s)\n", i+1, s.Do, s.Items, s.Caution.Text)
+		fmt.Printf("%d. %s %q (%s)\n", i+1, s.Do, s.Uses, s.Caution.Text)
 	}
 	// Output:
-	// 1. Lay the garland on a table and fluff it: spread every tip, first one side and then the other. ["base garland"] ()
-	// 2. Mark the places along the garland, one for each pick, and lay the picks beside them. ["picks, mantel"] ()
-	// 3. Wire each pick to the garland by its stem, while it lies flat. Start with the two beside the middle and work outwards, left and right in turn. ["picks, mantel" "wire ties"] (wire ends are sharp)
-	// 4. Wire the ornaments into the gaps between the picks. ["ornaments, mantel" "wire ties"] (breakable ones stay out of reach of children and pets)
-	// 5. Hang the garland from the middle outwards, and let both ends fall alike. ["base garland"] (two people lift a dressed garland, one at each end)
+	// 1. Lay the garland on a table and fluff it: spread every tip, first one side and then the other. ["base garland: 7 ft 4 in"] ()
+	// 2. Mark the places along the garland, one for each pick, and lay the picks beside them. ["picks, mantel: 8"] ()
+	// 3. Wire each pick to the garland by its stem, while it lies flat. Start with the two beside the middle and work outwards, left and right in turn. ["picks, mantel: 8" "wire ties: 8"] (wire ends are sharp)
+	// 4. Wire the ornaments into the gaps between the picks. ["ornaments, mantel: 7" "wire ties: 7"] (breakable ones stay out of reach of children and pets)
+	// 5. Hang the garland from the middle outwards, and let both ends fall alike. ["base garland: 7 ft 4 in"] (two people lift a dressed garland, one at each end)
 	// 6. Step back and measure: drops and swags, and what is between them and the opening and the hearth. [] (the garland comes down before a fire is lit)
 }
 

@@ -77,7 +77,7 @@ func TestFieldsAreJSONPointers(t *testing.T) {
 		"Mantel.Hang":       {values{"": &m, "hanging": &h}, func() error { return second(m.Hang(h)) }},
 		"Mantel.FindDrops":  {values{"": &m, "hanging": &h}, func() error { return second(m.FindDrops(9*ft, h)) }},
 		"Mantel.Clearances": {values{"": &m, "hanging": &h}, func() error { return second(m.Clearances(h, units.InFeetInches)) }},
-		"Mantel.Stockings":  {values{"": &m, "stockings": &s, "hook": &hook}, func() error { _, _, err := m.Stockings(s, hook, units.InFeetInches); return err }},
+		"Mantel.Stockings":  {values{"": &m, "stockings": &s, "hook": &hook}, func() error { _, _, err := m.Stockings(s, hook, mantel.Clearances{}, units.InFeetInches); return err }},
 		"Rules.Needs":       {values{"": &r.Traditional, "mantel": &m, "hanging": &h}, func() error { return second(r.Needs(m, h, units.InFeetInches)) }},
 		"Rules.Hang":        {values{"": &r.Traditional, "mantel": &m, "hanging": &h}, func() error { _, _, err := r.Hang(m, h, units.InFeetInches); return err }},
 		"Run.Garland":       {values{"": &run}, func() error { return second(run.Garland()) }},
@@ -172,9 +172,9 @@ func TestMoreErrors(t *testing.T) {
 		"swags":               third(mantel.Door(mantel.Point{Along: ft}, 20)),
 		"/corner/along":       third(mantel.Door(mantel.Point{Along: ft - 1}, 2)),
 		"/hook/factor":        second(run.Loads(oz, mantel.Hook{Rating: lb, Factor: 3}, units.InFeetInches)),
-		"/stockings/count":    third(tearoom.Stockings(mantel.Stockings{Count: 9, Length: ft, Weight: lb}, hook, units.InFeetInches)),
-		"/stockings/length":   third(tearoom.Stockings(mantel.Stockings{Length: 5 * ft, Weight: lb}, hook, units.InFeetInches)),
-		"/stockings/weight":   third(tearoom.Stockings(mantel.Stockings{Length: ft}, hook, units.InFeetInches)),
+		"/stockings/count":    third(tearoom.Stockings(mantel.Stockings{Count: 9, Length: ft, Weight: lb}, hook, mantel.Clearances{}, units.InFeetInches)),
+		"/stockings/length":   third(tearoom.Stockings(mantel.Stockings{Length: 5 * ft, Weight: lb}, hook, mantel.Clearances{}, units.InFeetInches)),
+		"/stockings/weight":   third(tearoom.Stockings(mantel.Stockings{Length: ft}, hook, mantel.Clearances{}, units.InFeetInches)),
 		"/hanging/left":       second(corner.Hang(mantel.Hanging{Left: 1})),
 		"/asymmetrical/extra": third(mantel.Rules{Asymmetrical: mantel.LookRules{Extra: -1}}.Hang(tearoom, mantel.Hanging{Look: mantel.AsymmetricalLeft}, units.InFeetInches)),
 	} {
@@ -191,8 +191,8 @@ func TestMoreErrors(t *testing.T) {
 		third(mantel.Door(mantel.Point{Along: ft}, 101)),
 		second(corner.FindDrops(64*in+55*in, mantel.Hanging{})),
 		second(mantel.StandOut(100*ft+1, true)),
-		third(tearoom.Stockings(mantel.Stockings{Length: ft, Weight: lb}, mantel.Hook{}, units.InFeetInches)),
-		third(mantel.Mantel{Length: ft}.Stockings(mantel.Stockings{Count: 2, Length: ft, Weight: lb}, hook, units.InFeetInches)),
+		third(tearoom.Stockings(mantel.Stockings{Length: ft, Weight: lb}, mantel.Hook{}, mantel.Clearances{}, units.InFeetInches)),
+		third(mantel.Mantel{Length: ft}.Stockings(mantel.Stockings{Count: 2, Length: ft, Weight: lb}, hook, mantel.Clearances{}, units.InFeetInches)),
 	} {
 		if err == nil {
 			t.Errorf("row %d: no error", i)
@@ -220,10 +220,10 @@ func TestMoreErrors(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if need, cord, cautions, err := hung.Lights(3, ft, mantel.Point{Along: 70 * in}, units.InFeetInches); err != nil || cord != ft || need.Quantity.Pieces != 18 || len(cautions) != 1 || !strings.HasSuffix(need.Basis, "cord 1 ft from the right") {
+	if need, cord, cautions, err := hung.Lights(3, ft, mantel.Point{Along: 70 * in}, units.InFeetInches); err != nil || cord != ft || need.Quantity.Pieces != 18 || len(cautions) != 1 || !strings.HasSuffix(need.Basis, "; extension cord of 1 ft from the right") {
 		t.Error(need, cord, err)
 	}
-	if l, c, err := tearoom.Stockings(mantel.Stockings{Count: 1, Length: ft, Weight: 2 * lb}, hook, units.InFeetInches); err != nil || len(c.Places) != 2 || l.Remedy != "hooks with a breaking load of 10 lb or more, or no more than 3.2 oz on each" || len(l.Needs) != 2 {
+	if l, c, err := tearoom.Stockings(mantel.Stockings{Count: 1, Length: ft, Weight: 2 * lb}, hook, mantel.Clearances{}, units.InFeetInches); err != nil || len(c.Places) != 2 || l.Remedy != "hooks with a breaking load of 10 lb or more, or no more than 3.2 oz on each" || len(l.Needs) != 2 {
 		t.Error(l, err)
 	}
 	path, err := mantel.Run{Hooks: []mantel.Point{{}, {Along: ft}}, Left: in, Right: 2 * in}.AppendPath(nil, 1)

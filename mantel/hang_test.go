@@ -227,7 +227,7 @@ func TestEveryMethodChecks(t *testing.T) {
 			return v, v.Places == nil && v.Violations == nil && v.Cautions == nil, err
 		}, length},
 		"Mantel.Stockings": {func() (any, bool, error) {
-			v, c, err := bad.Stockings(mantel.Stockings{}, hook, units.InFeetInches)
+			v, c, err := bad.Stockings(mantel.Stockings{}, hook, mantel.Clearances{}, units.InFeetInches)
 			return v, v.Needs == nil && v.Hooks == nil && c.Places == nil && c.Cautions == nil, err
 		}, length},
 		"Run.Garland": {func() (any, bool, error) { v, err := none.Garland(); return v, v == 0, err }, hooks},

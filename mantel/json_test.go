@@ -45,7 +45,7 @@ func TestJSON(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	steps, err := mantel.Steps(mantel.AsymmetricalLeft, needs)
+	steps, err := mantel.Steps(mantel.Hanging{Look: mantel.AsymmetricalLeft}, needs)
 	if err != nil {
 		t.Fatal(err)
 	}

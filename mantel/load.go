@@ -103,7 +103,7 @@ type HookLoad struct {
 func (l HookLoad) String() string {
 	text := "at " + show(l.At.Along, units.InFeetInches) + ": "
 	if l.Down < 0 {
-		text += showMass(-l.Down, units.InFeetInches) + " up"
+		text += showMass(-l.Down, units.InFeetInches) + " up, LIFTED: tie it down"
 	} else {
 		text += showMass(l.Down, units.InFeetInches) + " down"
 	}
@@ -192,6 +192,17 @@ func (l *Loads) judge(hook Hook, perFoot units.Mass, style units.Style) {
 		between = between || h.Left > 0 && h.Right > 0
 	}
 	l.Cautions = append(l.Cautions, cautionHookLabel, cautionHookHeat, weigh(style))
+	lifted := ""
+	for _, h := range l.Hooks {
+		if h.Down < 0 {
+			lifted += ", " + show(h.At.Along, style)
+		}
+	}
+	if lifted != "" {
+		c := cautionLifted
+		c.Text += ": here " + lifted[2:] + " from the left"
+		l.Cautions = append(l.Cautions, c)
+	}
 	if between {
 		c := cautionHalfHung
 		c.Text += ", up to " + massUp(hanging, style) + " here"

@@ -384,7 +384,35 @@ at 5 ft 4 in: 3.5 oz down, 250 g to the left`
 	if got, want := one.String(), "weight 1 lb, each good for 1 lb\nat 0 ft: 1 lb down"; got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
-	if got, want := (mantel.HookLoad{At: mantel.Point{Along: ft}, Down: -oz}).String(), "at 1 ft: 1 oz up"; got != want {
+	if got, want := (mantel.HookLoad{At: mantel.Point{Along: ft}, Down: -oz}).String(), "at 1 ft: 1 oz up, LIFTED: tie it down"; got != want {
 		t.Errorf("got %s, want %s", got, want)
+	}
+}
+
+// By hand: 20 in wide, rising 14 in with 1 in of sag, a garland is all but straight, and pulls harder than it weighs;
+// its lower end lifts the hook where the catenary leaves it upwards. A level one lifts none.
+func TestLifted(t *testing.T) {
+	for _, row := range []struct {
+		rise units.Length
+		want []string
+	}{{14 * in, []string{"a steep garland lifts its lower hook: tie it down there, or it comes off: here 0 ft from the left"}}, {-14 * in, []string{"a steep garland lifts its lower hook: tie it down there, or it comes off: here 50.8 cm from the left"}}, {0, nil}} {
+		run := mantel.Run{Hooks: []mantel.Point{{}, {Along: 20 * in, Below: -row.rise}}, Sag: 1 * in}
+		style := units.InFeetInches
+		if row.rise < 0 {
+			style = units.InMetric
+		}
+		l, err := run.Loads(8*oz, mantel.Hook{Rating: 20 * lb}, style)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var got []string
+		for _, c := range l.Cautions {
+			if c.Code == "lifted" {
+				got = append(got, c.Text)
+			}
+		}
+		if !slices.Equal(got, row.want) {
+			t.Errorf("rising %v: %q, want %q", row.rise, got, row.want)
+		}
 	}
 }

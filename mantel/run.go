@@ -368,7 +368,7 @@ func (r Run) Lights(lamps int, length units.Length, outlet Point, style units.St
 	cord = units.Length(divideUp(near, units.Foot)) * units.Foot
 	return shopping.Need{
 		Item: itemLights, Quantity: shopping.Quantity{Pieces: strings * lamps},
-		Basis:  plural(strings, "string") + " of " + strconv.Itoa(lamps) + " on " + show(length, style) + ", along " + show(garland, style) + " of garland; cord " + showUp(cord, style) + " from the " + end,
+		Basis:  plural(strings, "string") + " of " + strconv.Itoa(lamps) + " on " + show(length, style) + ", along " + show(garland, style) + " of garland; extension cord of " + showUp(cord, style) + " from the " + end,
 		Source: "geometry",
 	}, cord, []units.Caution{cautionCords}, nil
 }
@@ -382,7 +382,7 @@ func (r Run) Lights(lamps int, length units.Length, outlet Point, style units.St
 //
 // A level swag hangs half on each. The steeper it is, the more the upper hook carries: 20 in
 // wide, rising 14 in, with 4 in of sag, 98 % of the weight. A very steep one lifts its lower
-// hook, which needs a tie. Where two swags meet their pulls cancel, once both hang.
+// hook, which needs a tie, and a caution says so. Where two swags meet their pulls cancel, once both hang.
 //
 // Every Down, and what lies on a shelf, add up to the weight exactly. Each Down and pull is
 // within a nanogram of the exact one up to 1 lb, and a part in 1e12 beyond. It returns

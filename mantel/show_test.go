@@ -89,7 +89,7 @@ func TestMetric(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	stockings, near, err := m.Stockings(Stockings{Length: 12 * in, Weight: units.Pound}, Hook{Rating: units.Pound}, units.InMetric)
+	stockings, near, err := m.Stockings(Stockings{Length: 12 * in, Weight: units.Pound}, Hook{Rating: units.Pound}, Clearances{}, units.InMetric)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -2,6 +2,7 @@ package mantel_test
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -21,12 +22,12 @@ func parsed(text string) shopping.Item {
 	return item
 }
 
-// texts returns the texts of items.
-func texts(items []shopping.Item) (list []string) {
-	for _, item := range items {
-		list = append(list, item.String())
+// texts returns the texts of the items of lots, and of how many pieces they are.
+func texts(lots []shopping.Lot) (items, amounts []string) {
+	for _, l := range lots {
+		items, amounts = append(items, l.Item.String()), append(amounts, strconv.Itoa(l.Quantity.Pieces))
 	}
-	return list
+	return items, amounts
 }
 
 func itemsOf(needs []shopping.Need) (items []string) {
@@ -37,59 +38,82 @@ func itemsOf(needs []shopping.Need) (items []string) {
 }
 
 func TestSteps(t *testing.T) {
-	all := []string{"base garland", "picks, mantel", "ornaments, mantel", "ribbon, mantel", "bells", "wire ties", "hooks"}
-	// Each step by a word of what it does and what it takes.
-	type step struct{ word, items string }
+	all := []string{"base garland", "8 picks, mantel", "7 ornaments, mantel", "1 ribbon, mantel", "3 bells", "16 wire ties", "2 hooks"}
+	// Each step by a word of what it does and what it uses.
+	type step struct{ word, items, pieces string }
 	for _, test := range []struct {
 		reason string
 		look   mantel.Look
+		right  units.Length // what falls there; 1 ft falls at the left
 		items  []string
 		want   []step
 	}{
-		{"everything", mantel.AsymmetricalLeft, all, []step{
-			{"fluff", "base garland"},
-			{"one for each pick", "picks, mantel"},
-			{"light end; each pick lies over", "picks, mantel; wire ties"},
-			{"gaps", "ornaments, mantel; wire ties"},
-			{"hooks", "hooks"},
-			{"from the light end on", "base garland"},
-			{"at the heavy end", "ribbon, mantel; bells; wire ties"},
-			{"measure", ""},
+		{"everything", mantel.AsymmetricalLeft, 0, all, []step{
+			{"fluff", "base garland", "0"},
+			{"one for each pick", "picks, mantel", "8"},
+			{"light end; each pick lies over", "picks, mantel; wire ties", "8; 8"},
+			{"gaps", "ornaments, mantel; wire ties", "7; 7"},
+			{"hooks", "hooks", "2"},
+			{"from the light end on, and let the rest fall at the left.", "base garland", "0"},
+			{"at the heavy end", "ribbon, mantel; bells; wire ties", "1; 3; 1"},
+			{"measure", "", ""},
 		}},
-		{"no ribbon, bells or hooks", mantel.Traditional, []string{"base garland", "picks, mantel", "ornaments, mantel", "wire ties"}, []step{
-			{"fluff", "base garland"},
-			{"one for each pick", "picks, mantel"},
-			{"outwards, left and right in turn", "picks, mantel; wire ties"},
-			{"gaps", "ornaments, mantel; wire ties"},
-			{"both ends fall alike", "base garland"},
-			{"measure", ""},
+		{"no ribbon, bells or hooks", mantel.Traditional, ft, []string{"base garland", "8 picks, mantel", "7 ornaments, mantel", "10 wire ties"}, []step{
+			{"fluff", "base garland", "0"},
+			{"one for each pick", "picks, mantel", "8"},
+			{"outwards, left and right in turn", "picks, mantel; wire ties", "8; 8"},
+			{"gaps", "ornaments, mantel; wire ties", "7; 2"},
+			{"both ends fall alike", "base garland", "0"},
+			{"measure", "", ""},
 		}},
-		{"bells alone, and something that is not for a mantel", mantel.Traditional, []string{"base garland", "bells", "lights"}, []step{
-			{"fluff", "base garland"},
-			{"from the middle outwards", "base garland"},
-			{"over the middle of the shelf", "bells"},
-			{"measure", ""},
+		{"bells alone, and something that is not for a mantel", mantel.Traditional, 2 * ft, []string{"base garland", "3 bells", "100 lights"}, []step{
+			{"fluff", "base garland", "0"},
+			{"from the middle outwards, and let more fall at the right than at the left.", "base garland", "0"},
+			{"over the middle of the shelf", "bells", "3"},
+			{"measure", "", ""},
 		}},
-		{"ties alone are for nothing", mantel.Traditional, []string{"wire ties"}, []step{{"measure", ""}}},
-		{"nothing", mantel.Traditional, nil, []step{{"measure", ""}}},
+		{"garland and stockings of two kinds of mantel", mantel.Traditional, 6 * in, []string{"base garland", "2 hooks", "3 hooks", "3 stockings"}, []step{
+			{"fluff", "base garland", "0"},
+			{"hooks", "hooks", "5"},
+			{"and let more fall at the left than at the right.", "base garland", "0"},
+			{"stockings", "stockings", "3"},
+			{"measure", "", ""},
+		}},
+		{"ties alone are for nothing", mantel.Traditional, 0, []string{"4 wire ties"}, []step{{"measure", "", ""}}},
+		{"nothing", mantel.Traditional, 0, nil, []step{{"measure", "", ""}}},
 	} {
 		var needs []shopping.Need
 		for _, item := range test.items {
-			needs = append(needs, shopping.Need{Item: parsed(item)})
+			number, name, _ := strings.Cut(item, " ")
+			n, err := strconv.Atoi(number)
+			if err != nil {
+				name = item
+			}
+			needs = append(needs, shopping.Need{Item: parsed(name), Quantity: shopping.Quantity{Pieces: n}})
 		}
-		got, err := mantel.Steps(test.look, needs)
+		got, err := mantel.Steps(mantel.Hanging{Look: test.look, Left: ft, Right: test.right}, needs)
 		if err != nil || len(got) != len(test.want) {
 			t.Errorf("%s: %v, %v", test.reason, got, err)
 			continue
 		}
 		for i, want := range test.want {
-			if !strings.Contains(got[i].Do, want.word) || strings.Join(texts(got[i].Items), "; ") != want.items {
+			items, pieces := texts(got[i].Uses)
+			if !strings.Contains(got[i].Do, want.word) || strings.Join(items, "; ") != want.items || strings.Join(pieces, "; ") != want.pieces {
 				t.Errorf("%s: step %d is %v, want %v", test.reason, i+1, got[i], want)
 			}
 		}
 	}
-	got, err := mantel.Steps(3, nil)
-	checkError(t, "look", err, &units.Error{Func: "mantel.Steps", Field: "look", Want: wantLook, Err: units.ErrName})
+	for text, h := range map[string]mantel.Hanging{
+		"the middle outwards.": {}, "let the rest fall at the right.": {Right: ft}, "let the rest fall at the left.": {Left: ft},
+		"the light end on.": {Look: mantel.AsymmetricalRight},
+	} {
+		steps, err := mantel.Steps(h, []shopping.Need{{Item: parsed("base garland")}})
+		if err != nil || !strings.HasSuffix(steps[1].Do, text) {
+			t.Errorf("%v: %v, %v", h, steps, err)
+		}
+	}
+	got, err := mantel.Steps(mantel.Hanging{Look: 3}, nil)
+	checkError(t, "look", err, &units.Error{Func: "mantel.Steps", Field: "/hanging/look", Want: wantLook, Err: units.ErrName})
 	if got != nil {
 		t.Errorf("%v with an error", got)
 	}
@@ -115,15 +139,27 @@ func TestStepsUseTheNeeds(t *testing.T) {
 			t.Fatal(err)
 		}
 		needs = append(needs, hung.Needs...)
-		steps, err := mantel.Steps(look, needs)
+		steps, err := mantel.Steps(mantel.Hanging{Look: look}, needs)
 		if err != nil {
 			t.Fatal(err)
 		}
 		var used []string
+		ties := 0
 		for _, s := range steps {
-			used = append(used, texts(s.Items)...)
+			items, _ := texts(s.Uses)
+			used = append(used, items...)
+			for _, l := range s.Uses {
+				if l.Item.Kind == shopping.Tie {
+					ties += l.Quantity.Pieces
+				}
+			}
 		}
 		items := itemsOf(needs)
+		for _, n := range needs {
+			if n.Item.Kind == shopping.Tie && n.Quantity.Pieces != ties {
+				t.Fatalf("the steps use %d ties of %d", ties, n.Quantity.Pieces)
+			}
+		}
 		for _, item := range items {
 			if !slices.Contains(used, item) {
 				t.Fatalf("no step uses the %s", item)

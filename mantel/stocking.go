@@ -22,7 +22,8 @@ type Stockings struct {
 }
 
 // Stockings returns what each holder of a row of stockings carries, and how near each comes
-// to the opening and the hearth, by the same figures as a garland, with texts in a style. The row is in the middle
+// to the opening and the hearth, by the same figures as a garland, with texts in a style. The clearances are those of a
+// garland on the same mantel, if given, and of the stockings, the worst of both first. The row is in the middle
 // of the shelf:
 //
 //	=o=======o=======o=======o=  shelf
@@ -35,7 +36,7 @@ type Stockings struct {
 // It returns [units.ErrFit] if Count is more than fit, or the toes would lie on the hearth.
 //
 // Source: common practice, from memory.
-func (m Mantel) Stockings(stockings Stockings, hook Hook, style units.Style) (Loads, Clearances, error) {
+func (m Mantel) Stockings(stockings Stockings, hook Hook, garland Clearances, style units.Style) (Loads, Clearances, error) {
 	const fn = "Mantel.Stockings"
 	s := stockings
 	if err := m.check(fn, ""); err != nil {
@@ -89,5 +90,5 @@ func (m Mantel) Stockings(stockings Stockings, hook Hook, style units.Style) (Lo
 	}
 	loads.judge(hook, 0, style)
 	clear.finish(m, s.Thickness, style)
-	return loads, clear, nil
+	return loads, garland.and(clear), nil
 }

@@ -79,7 +79,7 @@ func TestCautionsHaveOneShape(t *testing.T) {
 	}
 	clearances, err := shelf.Clearances(mantel.Hanging{Thickness: 8 * in}, units.InFeetInches)
 	add(err, clearances.Cautions...)
-	stockings, clearances, err := shelf.Stockings(mantel.Stockings{Length: 18 * in, Weight: units.Pound}, mantel.Hook{Rating: 5 * units.Pound}, units.InFeetInches)
+	stockings, clearances, err := shelf.Stockings(mantel.Stockings{Length: 18 * in, Weight: units.Pound}, mantel.Hook{Rating: 5 * units.Pound}, mantel.Clearances{}, units.InFeetInches)
 	add(err, append(stockings.Cautions, clearances.Cautions...)...)
 	_, list, err := mantel.Door(mantel.Point{Along: 3 * ft, Below: 7 * ft}, 2)
 	add(err, list...)
@@ -96,7 +96,7 @@ func TestCautionsHaveOneShape(t *testing.T) {
 	}
 	done := map[string]string{}
 	for _, look := range []mantel.Look{mantel.Traditional, mantel.AsymmetricalLeft} {
-		steps, err := mantel.Steps(look, needs)
+		steps, err := mantel.Steps(mantel.Hanging{Look: look}, needs)
 		add(err)
 		for _, s := range steps {
 			if s.Code == "" || s.Do == "" {

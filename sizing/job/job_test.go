@@ -180,10 +180,10 @@ func TestOneAssortment(t *testing.T) {
 				agree(name, hung, balls(m.Shares, ofShare))
 			}
 			for _, step := range m.Steps {
-				for _, item := range step.Items {
+				for _, item := range step.Uses {
 					found := false
 					for _, n := range m.Shares {
-						found = found || n.Item == item
+						found = found || n.Item == item.Item
 					}
 					if !found {
 						t.Errorf("job %d, %s: step %q has %v, which no need has", seed, name, step.Do, item)

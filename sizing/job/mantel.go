@@ -64,10 +64,10 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	if len(f.list) > before {
 		return
 	}
-	p.Steps, _ = mantel.Steps(m.Hanging.Look, needs) // whose look has been looked at
+	p.Steps, _ = mantel.Steps(p.Hanging, needs) // whose look has been looked at
 	for i, step := range p.Steps {
-		if m.Run.given() && strings.HasPrefix(step.Do, "Hang the garland ") {
-			p.Steps[i].Do = m.Run.hang(hooked)
+		if m.Run.given() && step.Code == "hang" {
+			p.Steps[i].Do = p.Run.hang(hooked, m.Run.Hooks != nil)
 		}
 	}
 	room := dressing{name: m.Room, cautions: p.cautions}
@@ -86,7 +86,7 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	}
 	p.Shares = room.needs(needs, stock{})
 	for i := range p.Steps {
-		p.Steps[i].Items = planned(p.Steps[i].Items, p.Shares, d.stock)
+		p.Steps[i].Uses = planned(p.Steps[i].Uses, p.Shares, d.stock)
 	}
 	d.Mantels = append(d.Mantels, p.MantelPlan)
 	d.rooms = append(d.rooms, room)
@@ -142,13 +142,20 @@ func (r Run) given() bool {
 	return r.Hooks != nil || r.To != (mantel.Point{}) || r.Balusters != 0 || r.Swags != 0 || r.Sag != 0 || r.Left != 0 || r.Right != 0 || r.Lying
 }
 
-// hang says how the garland of a run is put up, with hooks or whatever else holds it.
-func (r Run) hang(hooked bool) string {
+// hang says how the garland of a run is put up: with hooks, that are there or not, or whatever else holds it.
+func (r Run) hang(hooked, there bool) string {
+	way := ", from the middle outwards"
+	if first, last := r.Hooks[0], r.Hooks[len(r.Hooks)-1]; first.Below != last.Below {
+		way = ", from the lower end up"
+	}
+	if r.Left > 0 || r.Right > 0 {
+		way += ", and let the ends fall"
+	}
 	switch {
-	case hooked || r.Hooks != nil:
-		return "Hang the garland from hook to hook, from the lower end up."
+	case hooked || there:
+		return "Hang the garland from hook to hook" + way + "."
 	case r.Balusters > 0:
-		return "Tie the garland to the rail at each place, from the lower end up."
+		return "Tie the garland to the rail at each place" + way + "."
 	}
 	return "Fasten the garland along the top, from the middle outwards, and let both sides fall."
 }
@@ -177,6 +184,9 @@ func (p *mantelDraft) run(f *faulty, rules mantel.Rules, style units.Style, at s
 				f.refuse(at+"/swags", strconv.Itoa(r.Swags), "0 to one more than the balusters", units.ErrRange)
 			case r.Swags > 0:
 				each = (r.Balusters + r.Swags) / r.Swags
+				if shared, ok := share(r.Balusters, r.Swags); !ok && r.Balusters > 0 {
+					f.refuse(at+"/swags", strconv.Itoa(r.Swags), shared+" over "+say(r.Balusters, "baluster")+", or 0 for none", units.ErrFit)
+				}
 			}
 			hung, cautions, err = mantel.Stairs(mantel.Point{}, r.To, r.Balusters, each)
 		} else {
@@ -201,11 +211,32 @@ func (p *mantelDraft) run(f *faulty, rules mantel.Rules, style units.Style, at s
 			needs[i].Item.Type = "mantel" // one kind of pick for all garlands
 		}
 	}
-	_, err = mantel.Steps(p.Hanging.Look, nil)
-	f.note(err, at, "look", strings.TrimSuffix(at, "/run")+"/hanging/look")
+	_, err = mantel.Steps(p.Hanging, nil)
+	f.note(err, at, "hanging", strings.TrimSuffix(at, "/run")+"/hanging")
 	r.Run = hung
 	p.Spots, p.Clearances = []mantel.Spot{}, mantel.Clearances{Places: []mantel.Clearance{}, Violations: []mantel.Clearance{}, Cautions: []units.Caution{}}
 	return hung, needs
+}
+
+// share returns the numbers of swags that so many balusters hold, as in "1, 2, 3, 4, 6, 8 or 16": each
+// reaches over as many but the last, which may be shorter. It reports whether swags is one of them.
+func share(balusters, swags int) (numbers string, ok bool) {
+	before := 0
+	for each := balusters + 1; each > 0; each-- {
+		n := (balusters + each) / each
+		if n == before {
+			continue
+		}
+		switch before = n; {
+		case each == 1:
+			numbers += " or "
+		case numbers != "":
+			numbers += ", "
+		}
+		numbers += strconv.Itoa(n)
+		ok = ok || n == swags
+	}
+	return numbers, ok
 }
 
 // stockings hangs a row of stockings below the shelf, and returns what it takes.
@@ -214,15 +245,11 @@ func (p *mantelDraft) stockings(f *faulty, hook mantel.Hook, hooked bool, style 
 		f.refuse(at+"/stockings", strconv.Itoa(p.Stockings.Count), "a shelf to hang them from", units.ErrFit)
 		return nil
 	}
-	loads, near, err := p.Mantel.Mantel.Stockings(p.Stockings, hook, style)
+	loads, near, err := p.Mantel.Mantel.Stockings(p.Stockings, hook, p.Clearances, style)
 	if !f.note(err, at, "m", at, "stockings", at+"/stockings", "hook", at+"/hook") {
 		return nil
 	}
-	c := &p.Clearances
-	c.Places, c.Violations = append(c.Places, near.Places...), append(c.Violations, near.Violations...)
-	if c.Fire == (mantel.Clearance{}) || near.Fire != (mantel.Clearance{}) && near.Fire.Measured < c.Fire.Measured {
-		c.Fire = near.Fire
-	}
+	p.Clearances = near
 	p.cautions = append(p.cautions, near.Cautions...)
 	if hooked {
 		p.Loads[shopping.Stocking] = loads
@@ -234,12 +261,12 @@ func (p *mantelDraft) stockings(f *faulty, hook mantel.Hook, hooked bool, style 
 // lights winds strings through the garland, and returns what they come to.
 func (p *mantelDraft) lights(f *faulty, h House, run mantel.Run, at string) []shopping.Need {
 	label := p.Mantel.Lights
-	need, cord, cautions, err := run.Lights(label.Lamps, label.Length, p.Outlet, h.Units)
+	need, _, cautions, err := run.Lights(label.Lamps, label.Length, p.Outlet, h.Units)
 	if !f.note(err, at, "lamps", at+"/lights/lamps", "length", at+"/lights/length", "outlet", at+"/outlet") {
 		return nil
 	}
-	if p.Outlet != (mantel.Point{}) {
-		need.Basis += "; " + cord.Format(h.Units, units.Inch) + " of extension cord"
+	if p.Outlet == (mantel.Point{}) {
+		need.Basis, _, _ = strings.Cut(need.Basis, "; extension cord")
 	}
 	count, err := label.For(need.Quantity)
 	if !f.note(err, at+"/lights") {
@@ -251,17 +278,17 @@ func (p *mantelDraft) lights(f *faulty, h House, run mantel.Run, at string) []sh
 	return []shopping.Need{need}
 }
 
-// planned returns the items of a step as the needs have them: ornaments by color, the rest as it is sold.
-func planned(items []shopping.Item, needs []shopping.Share, stock stock) []shopping.Item {
-	var list []shopping.Item
-	for _, i := range items {
-		if i.Kind != shopping.Ornament {
-			list = append(list, stock.sold(i))
+// planned returns what a step uses as the needs have it: ornaments by color, the rest as it is sold.
+func planned(lots []shopping.Lot, needs []shopping.Share, stock stock) []shopping.Lot {
+	var list []shopping.Lot
+	for _, l := range lots {
+		if l.Item.Kind != shopping.Ornament {
+			list = append(list, shopping.Lot{Item: stock.sold(l.Item), Quantity: l.Quantity})
 			continue
 		}
 		for _, n := range needs {
 			if n.Item.Kind == shopping.Ornament {
-				list = append(list, n.Item)
+				list = append(list, shopping.Lot{Item: n.Item, Quantity: n.Quantity})
 			}
 		}
 	}

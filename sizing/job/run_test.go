@@ -77,6 +77,18 @@ func TestRuns(t *testing.T) {
 			t.Errorf("%s: %s", m.Room, steps)
 		}
 	}
+	// By hand: of 16 gaps 5 swags would take 4 each, which makes 4.
+	_, err = job.Make(job.Request{Mantels: []job.Mantel{{Run: job.Run{To: mantel.Point{Along: 12 * ft, Below: -8 * ft}, Balusters: 15, Swags: 5}}}})
+	if want := `job.Make: /mantels/0/run/swags "5": does not fit: want 1, 2, 3, 4, 6, 8 or 16 over 15 balusters, or 0 for none`; err == nil || !strings.HasPrefix(err.Error(), want) {
+		t.Errorf("%v, want %s", err, want)
+	}
+	// Level hooks have no lower end, and what falls at a door does so at both ends.
+	level := job.Mantel{Run: job.Run{To: mantel.Point{Along: 38 * in, Below: 84 * in}, Swags: 1}, PerFoot: 6 * units.Ounce, Hook: mantel.Hook{Rating: 5 * units.Pound}}
+	if p, err := job.Make(job.Request{Mantels: []job.Mantel{level}}); err != nil || !slices.ContainsFunc(p.Mantels[0].Steps, func(s mantel.Step) bool {
+		return s.Do == "Hang the garland from hook to hook, from the middle outwards, and let the ends fall."
+	}) {
+		t.Errorf("%v, %v", p.Mantels, err)
+	}
 	for _, code := range []string{"stairs", "door", "hook label"} {
 		if !slices.ContainsFunc(p.Cautions, func(c units.Caution) bool { return c.Code == code }) {
 			t.Errorf("no caution %q", code)
@@ -107,7 +119,7 @@ func TestShelf(t *testing.T) {
 	if holders := got.Loads[shopping.Stocking].Hooks; len(holders) != 4 || holders[0].Down != units.Pound || need(got, shopping.Stocking).Quantity.Pieces != 4 {
 		t.Errorf("stockings: %+v", holders)
 	}
-	if n := need(got, shopping.Light); n.Quantity.Pieces != 100 || n.Item.Type != "mantel" || !strings.Contains(n.Basis, "of extension cord") {
+	if n := need(got, shopping.Light); n.Quantity.Pieces != 100 || n.Item.Type != "mantel" || !strings.Contains(n.Basis, "extension cord of") {
 		t.Errorf("lights: %+v", n)
 	}
 	// A toe 18 in below the shelf hangs in front of the opening, whose top is 16 in below it.
@@ -134,7 +146,7 @@ func TestShelf(t *testing.T) {
 		t.Fatal(err)
 	}
 	got = p.Mantels[0]
-	if len(got.Loads) > 0 || need(got, shopping.Stocking).Quantity.Pieces != 4 || strings.Contains(need(got, shopping.Light).Basis, "of extension cord") {
+	if len(got.Loads) > 0 || need(got, shopping.Stocking).Quantity.Pieces != 4 || strings.Contains(need(got, shopping.Light).Basis, "extension cord of") {
 		t.Errorf("without a hook: %+v", got.Shares)
 	}
 }
@@ -158,6 +170,8 @@ func TestRunFaults(t *testing.T) {
 	}{
 		{"/length", with(func(m *job.Mantel) { m.Length = 5 * ft })},
 		{"/run/swags", with(func(m *job.Mantel) { m.Run.Swags = 16 })},
+		{"/run/swags", with(func(m *job.Mantel) { m.Run.Swags = 6 })}, // 15 gaps: 1, 2, 3, 4, 5, 8 or 15 swags
+		{"/run/swags", with(func(m *job.Mantel) { m.Run.Balusters, m.Run.Swags = 1, 3 })},
 		{"/run/swags", with(func(m *job.Mantel) { m.Run.Swags = -1 })},
 		{"/run/balusters", with(func(m *job.Mantel) { m.Run.Balusters, m.Run.Swags = -1, 0 })},
 		{"/run/to", with(func(m *job.Mantel) { m.Run.To = mantel.Point{} })},
@@ -208,8 +222,8 @@ func TestPicksForBoth(t *testing.T) {
 				}
 			}
 		}
-		if item.String() != want || m.Steps[1].Items[0] != item || !slices.ContainsFunc(m.Spots, func(s mantel.Spot) bool { return s.Item == item }) {
-			t.Errorf("%s on offer: the mantel takes %v, step 2 has %v, want %s", sold, item, m.Steps[1].Items, want)
+		if item.String() != want || m.Steps[1].Uses[0].Item != item || !slices.ContainsFunc(m.Spots, func(s mantel.Spot) bool { return s.Item == item }) {
+			t.Errorf("%s on offer: the mantel takes %v, step 2 has %v, want %s", sold, item, m.Steps[1].Uses, want)
 		}
 	}
 }

@@ -96,6 +96,16 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	f.note(err, at)
 	cautions = append(append(of, cautions...), p.Ladder.Cautions...)
 
+	accents := 0
+	for _, n := range needs {
+		if n.Item.Kind != shopping.Ornament && n.Item.Kind != shopping.Light {
+			accents++
+		}
+	}
+	if accents > 1 {
+		cautions = append(cautions, units.Caution{Code: "overfull", Text: "two accents on one tree look overfull, since each is as much as one alone: choose one", Source: "common practice"})
+	}
+
 	p.Comparison, p.SizeBy = c, "rule"
 	if c.ByShape {
 		p.SizeBy = "shape"

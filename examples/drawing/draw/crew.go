@@ -255,7 +255,7 @@ func (m Mantel) Crew(paper Paper, needs []shopping.Need) ([]string, error) {
 			return nil, err
 		}
 	}
-	steps, err := mantel.Steps(m.Hanging.Look, needs)
+	steps, err := mantel.Steps(m.Hanging, needs)
 	if err != nil {
 		return nil, err
 	}

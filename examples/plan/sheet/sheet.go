@@ -2,7 +2,6 @@
 package sheet
 
 import (
-	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -65,10 +64,10 @@ var subjects = []struct {
 	name  string
 	codes []string
 }{
-	{"Tree", []string{"cut", "exits", "label", "own height", "heat", "trunk", "water", "metal", "prelit", "tie", "marshal", "clear", "ladder", "lift", "deep", "floor", "load", "overload", "other strings", "days", "off"}},
+	{"Tree", []string{"cut", "exits", "label", "own height", "heat", "trunk", "water", "metal", "prelit", "overfull", "tie", "marshal", "clear", "ladder", "lift", "deep", "floor", "load", "overload", "other strings", "days", "off"}},
 	{"Mantel", []string{
 		"take down before a fire", "not trim", "local code", "candles", "dry greens", "screen", "mirror", "covered", "hook label", "hook heat",
-		"hooks side by side", "weigh yours", "half hung", "berries", "reach", "cords", "not measured", "height not given",
+		"hooks side by side", "weigh yours", "lifted", "half hung", "berries", "reach", "cords", "not measured", "height not given",
 		"depth not given", "thickness not given", "opening not given", "low shelf left", "low shelf right", "wall left", "wall right", "above",
 		"stairs", "door",
 	}},
@@ -1145,7 +1144,7 @@ func (s *sheet) mantel(m job.MantelPlan) {
 	}
 	s.line(about, -1, "")
 	if s.why {
-		for _, v := range slices.SortedStableFunc(slices.Values(m.Clearances.Violations), worse) {
+		for _, v := range m.Clearances.Violations {
 			s.line("", labelWidth+1, "trim: "+s.clearance(v)+" ("+v.Source+")")
 		}
 	}
@@ -1153,6 +1152,9 @@ func (s *sheet) mantel(m job.MantelPlan) {
 	var lines []string
 	for _, step := range m.Steps {
 		text, takes := step.Do, s.takes(step, needs, told)
+		if takes == "" && !had(step, needs) {
+			continue // there is nothing to do it with, as a step before has told
+		}
 		places := s.places(step.Code, m)
 		if s.why {
 			if takes != "" {
@@ -1340,10 +1342,11 @@ func (s *sheet) hung(m job.MantelPlan) (what, how string) {
 	r := m.Run
 	if len(r.Hooks) == 0 {
 		how = "Garland " + s.hangs(m.Hanging) + "."
-		for side, wall := range map[string]bool{"left": m.LeftWall, "right": m.RightWall} {
-			if wall {
-				how += " The " + side + " end is at a wall."
-			}
+		if m.LeftWall {
+			how += " The left end is at a wall."
+		}
+		if m.RightWall {
+			how += " The right end is at a wall."
 		}
 		return "mantel, " + s.length(m.Length) + ", " + m.Hanging.Look.String(), how
 	}
@@ -1426,7 +1429,7 @@ func (s *sheet) fire(m job.MantelPlan) string {
 		texts = append(texts, "NO FIRE WHILE THIS HANGS: "+s.most(c.Fire.Measured)+" from the opening ("+c.Fire.Place+"), want "+s.least(c.Fire.Allowed))
 	}
 	if len(c.Violations) > 0 {
-		worst := slices.MinFunc(c.Violations, worse)
+		worst := c.Violations[0]
 		if worst.Place == c.Fire.Place {
 			worst.Place = "" // as before
 		}
@@ -1440,20 +1443,6 @@ func (s *sheet) fire(m job.MantelPlan) string {
 		return "Nothing is within " + s.least(3*units.Foot) + " of the opening. "
 	}
 	return strings.Join(texts, ". ") + ". "
-}
-
-// worse puts what comes nearest to the opening first, of garland and stockings alike, and then what stands out farthest.
-func worse(a, b mantel.Clearance) int {
-	switch {
-	case a.AtLeast != b.AtLeast:
-		if a.AtLeast {
-			return -1
-		}
-		return 1
-	case a.AtLeast:
-		return cmp.Compare(a.Measured, b.Measured)
-	}
-	return cmp.Compare(b.Measured-b.Allowed, a.Measured-a.Allowed)
 }
 
 // clearance says what was measured and what is asked for.
@@ -1471,7 +1460,13 @@ func (s *sheet) clearance(c mantel.Clearance) string {
 // takes says how much a step takes of what no step before it has named.
 func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool) string {
 	var texts []string
-	for _, i := range step.Items {
+	for _, u := range step.Uses {
+		i := u.Item
+		if i.Kind == shopping.Tie {
+			told[i] = true
+			texts = append(texts, s.ties(u, step, needs)...)
+			continue
+		}
 		if told[i] {
 			continue
 		}
@@ -1521,11 +1516,38 @@ func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool
 
 // cord returns how much extension cord goes with a need, "4 ft of extension cord", or nothing.
 func cord(n shopping.Need) string {
-	cord := n.Basis[strings.LastIndex(n.Basis, "; ")+1:]
-	if !strings.HasSuffix(cord, " of extension cord") {
+	_, cord, found := strings.Cut(n.Basis, "; extension cord of ")
+	if !found {
 		return ""
 	}
-	return strings.TrimSpace(cord)
+	length, _, _ := strings.Cut(cord, " from the ")
+	return length + " of extension cord"
+}
+
+// ties says how many wire ties a step takes: one for each piece that there is to tie.
+func (s *sheet) ties(ties shopping.Lot, step mantel.Step, needs []get) []string {
+	tied, there := 0, 0
+	for _, g := range needs {
+		if g.Item == ties.Item {
+			there += g.gets.Pieces
+		} else if g.Item.Kind != shopping.Bell && slices.ContainsFunc(step.Uses, func(l shopping.Lot) bool { return l.Item == g.Item }) {
+			tied += g.gets.Pieces
+		}
+	}
+	switch tied = min(tied, ties.Quantity.Pieces); {
+	case tied == 0:
+		return nil
+	case there == 0:
+		return []string{"no " + s.item(ties.Item) + " (planned " + strconv.Itoa(tied) + ")"}
+	}
+	return []string{s.lot(ties.Item, shopping.Quantity{Pieces: tied})}
+}
+
+// had reports whether there is anything of what a step uses.
+func had(step mantel.Step, needs []get) bool {
+	return len(step.Uses) == 0 || slices.ContainsFunc(needs, func(g get) bool {
+		return g.gets != (shopping.Quantity{}) && slices.ContainsFunc(step.Uses, func(l shopping.Lot) bool { return l.Item == g.Item && l.Item.Kind != shopping.Tie })
+	})
 }
 
 // hangs says how a garland hangs.
