@@ -114,7 +114,7 @@ func check(function string, r Request) []*units.Error {
 	var list []*units.Error
 	seen := map[string]bool{}
 	for len(list) < strictjson.MaxFaults {
-		_, faults := prepare(function, r)
+		faults := new(draft).prepare(function, r)
 		if _, err := r.Shop.List(nil); err != nil {
 			faults = append(faults, place(function, err, "/shop")...)
 		}

@@ -60,7 +60,8 @@ func Make(request Request) (Plan, error) {
 
 // plan is Make, with the faults that it meets first.
 func plan(function string, r Request) (Plan, []*units.Error) {
-	d, faults := prepare(function, r)
+	var d draft
+	faults := d.prepare(function, r)
 	if len(faults) == 0 {
 		faults = d.owned(place(function, d.shop(), "/shop", "needs", ""))
 	}
@@ -153,11 +154,11 @@ func (d *draft) owned(faults []*units.Error) []*units.Error {
 // Bounds of a request.
 const maxRooms = 100
 
-// prepare returns the plan without a basket, or the faults that it meets, one for each value
+// prepare makes the plan without a basket, and returns the faults that it meets, one for each value
 // at most and the first of several in a value.
-func prepare(function string, r Request) (*draft, []*units.Error) {
+func (d *draft) prepare(function string, r Request) []*units.Error {
 	f := &faulty{function: function}
-	d := &draft{house: r.House, goods: r.Shop, budget: r.Shop.Budget}
+	d.house, d.goods, d.budget = r.House, r.Shop, r.Shop.Budget
 	working := r.Stand != 0 || r.Down != 0 || len(r.Lost) > 0
 	switch usual := reflect.ValueOf(d.house).IsZero(); {
 	case usual && !working:
@@ -171,7 +172,7 @@ func prepare(function string, r Request) (*draft, []*units.Error) {
 	}
 	if n := len(r.Trees) + len(r.Mantels); n > maxRooms {
 		f.refuse("/trees", strconv.Itoa(n)+" trees and mantels", "at most "+strconv.Itoa(maxRooms)+" together", units.ErrRange)
-		return d, f.list
+		return f.list
 	}
 	d.colors(f, r)
 	if r.Shop.Budget.IsNegative() {
@@ -186,7 +187,7 @@ func prepare(function string, r Request) (*draft, []*units.Error) {
 	for i, m := range r.Mantels {
 		d.mantel(f, r.Colors, m, "/mantels/"+strconv.Itoa(i))
 	}
-	return d, f.list
+	return f.list
 }
 
 // house notes the faults of the rules that no value of the request meets.
