@@ -47,7 +47,8 @@ const (
 // off the budget.
 //
 // A budget too small for the least of everything is spent in the same way on a part of it;
-// lengths and needs that are not open are bought whole or not at all. Least says what would do.
+// lengths and needs that are not open are bought whole or not at all, and what is owned of
+// them hangs. Least says what would do.
 //
 // At most 100 items may be open, with 1,000,000 counts from least to most in all. For the least
 // cost of items at least so full, plan least + ⌈fullness · (most - least)⌉ of each and call
@@ -275,6 +276,9 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 	}
 	chosen := f.shop.withSpares(f.wishes(counts, true))
 	l, err := f.shop.replaced(c, chosen)
+	if err == nil && poor {
+		err = f.owned(c, &l, counts)
+	}
 	if err != nil || !poor {
 		return l.List, err
 	}
@@ -283,6 +287,38 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 		l.share(i).Need = w.Need
 	}
 	return l.List, nil
+}
+
+// owned hangs what is owned of the lengths that no money is spent on. What another purchase has is in its list.
+func (f *openNeeds) owned(c *checker, l *located, counts []int64) error {
+	own := Shop{Joins: f.shop.Joins}
+	for _, o := range f.shop.Owned {
+		taken := func(p Purchase) bool {
+			return slices.ContainsFunc(p.Owned, func(q Lot) bool { return q.Item == o.Item })
+		}
+		if o.Quantity.Length > 0 && !slices.ContainsFunc(l.Purchases, taken) {
+			own.Owned = append(own.Owned, o)
+		}
+	}
+	for k, o := range f.lines {
+		if counts[k] >= 0 || o.wishes[0].Quantity.Length == 0 || own.Owned == nil {
+			continue
+		}
+		var some []wish
+		for _, w := range o.wishes {
+			some = append(some, *w)
+		}
+		found, err := own.once(c, some)
+		if err != nil {
+			return err
+		}
+		p := found.Purchases[0]
+		own.Owned = slices.DeleteFunc(own.Owned, func(o Lot) bool {
+			return slices.ContainsFunc(p.Owned, func(q Lot) bool { return q.Item == o.Item })
+		})
+		l.Purchases[l.at[o.at[0]].purchase] = p
+	}
+	return nil
 }
 
 // goods returns what a purchase costs without tax.

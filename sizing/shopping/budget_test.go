@@ -155,3 +155,61 @@ func onShelf(n int) Shelf {
 	}
 	return Shelf(n)
 }
+
+// With too little money what is owned hangs, and is counted. By hand: a run of 20 ft takes a strand of 9 ft beside one of 12 ft
+// that is owned, which costs too much; so 12 ft hang, and the other 9 ft of another color are what is left for the mantel of 5 ft.
+func TestOwnedHangsWithoutMoney(t *testing.T) {
+	item := Item{Kind: Garland, Color: "green"}
+	red := Item{Kind: Garland, Color: "red"}
+	s := Shop{
+		Offers: []Offer{{Item: item, Name: "9 ft", Pack: Quantity{Length: 9 * units.Foot}, Price: decimal.NewFromInt(9)}},
+		Owned: []Lot{
+			{item, Quantity{Pieces: 1, Length: 12 * units.Foot}}, {red, Quantity{Pieces: 1, Length: 9 * units.Foot}}, {Item{Kind: Pick}, Quantity{Pieces: 2}},
+		},
+		Budget: decimal.NewFromInt(8),
+	}
+	run := func(i Item, feet units.Length) Need {
+		return Need{Item: i, Room: "hall", Quantity: Quantity{Length: feet * units.Foot}}
+	}
+	needs := []Need{{Item: Item{Kind: Pick}, Quantity: Quantity{Pieces: 3}}, run(item, 20), run(Item{Kind: Garland, Color: "red"}, 5), run(Item{Kind: Ribbon}, 5), run(Item{Kind: Garland, Type: "none"}, 5)}
+	l, err := s.Fullest(needs)
+	if err != nil {
+		t.Fatal(err)
+	}
+	gets := map[Item]Quantity{}
+	owned, there := map[Item]units.Length{}, map[Item]units.Length{}
+	for _, p := range l.Purchases {
+		for _, share := range p.Shares {
+			gets[share.Item] = share.Gets
+			if share.Quantity != needs[slices.IndexFunc(needs, func(n Need) bool { return n.Item == share.Item })].Quantity {
+				t.Errorf("planned is %v", share.Need)
+			}
+		}
+		for _, o := range p.Owned {
+			owned[o.Item] += units.Length(o.Quantity.Pieces) * o.Quantity.Length
+		}
+		for _, c := range p.Cuts {
+			there[c.Pieces[0].Item] += units.Length(c.Rolls) * (c.Roll - c.left())
+		}
+		for _, o := range p.Left {
+			there[o.Item] += units.Length(o.Quantity.Pieces) * o.Quantity.Length
+		}
+	}
+	if gets[item].Length != 12*units.Foot || gets[red].Length != 5*units.Foot || gets[Item{Kind: Ribbon}] != (Quantity{}) || gets[Item{Kind: Pick}].Pieces != 2 || !l.Total.IsZero() {
+		t.Errorf("%v, for %v", gets, l.Total)
+	}
+	if owned[item] != 12*units.Foot || owned[red] != 9*units.Foot || there[item] != owned[item] || there[red] != owned[red] {
+		t.Errorf("owned %v, hung and left %v", owned, there)
+	}
+	// Where the steps are spent the error says so.
+	cut := func(feet units.Length) Need { return Need{Item: item, Quantity: Quantity{Pieces: 1, Length: feet * units.Foot}} }
+	c := newChecker("Shop.Fullest")
+	f, err := s.filling(c, []Need{cut(2), cut(3)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	c.work = 0
+	if err := f.owned(c, &located{at: make([]place, 2)}, []int64{-1}); !errors.Is(err, units.ErrLimit) {
+		t.Errorf("got %v, want units.ErrLimit", err)
+	}
+}
