@@ -202,7 +202,9 @@ func TestOwnedHangsWithoutMoney(t *testing.T) {
 		t.Errorf("owned %v, hung and left %v", owned, there)
 	}
 	// Where the steps are spent the error says so.
-	cut := func(feet units.Length) Need { return Need{Item: item, Quantity: Quantity{Pieces: 1, Length: feet * units.Foot}} }
+	cut := func(feet units.Length) Need {
+		return Need{Item: item, Quantity: Quantity{Pieces: 1, Length: feet * units.Foot}}
+	}
 	c := newChecker("Shop.Fullest")
 	f, err := s.filling(c, []Need{cut(2), cut(3)})
 	if err != nil {
