@@ -381,6 +381,7 @@ func TestWorkCutTree(t *testing.T) {
 	}
 	r := job.Request{Stand: units.Must(labor.ParseDate("2026-11-28")), Down: down, House: job.CommonPractice()}
 	r.Trees = []job.Tree{{Tree: sizing.Tree{Height: 7 * units.Foot}}, {Tree: sizing.Tree{Height: 9 * units.Foot, Kind: sizing.Artificial}}}
+	r.House.Rates.Price["visit"] = decimal.Zero // said, so that the visits are not without a price
 	both := r
 	both.Trees = r.Trees[:1]
 	long := r

@@ -42,8 +42,10 @@ const (
 //	goods only     the goods
 //
 // The goods are whole packs; what the list's total has beyond its purchases and its tax, such as delivery,
-// is a line of its own. The tax on its bills is passed on as it was paid. Up and down are those of [Rates.Tasks], with a line for each room; down is nil if
-// the house does not take it down. Up to 1,000 visits. The prices are
+// is a line of its own. The tax on its bills is passed on as it was paid; if you resell the goods, buy
+// them without it. Up and down are those of [Rates.Tasks], with a line for each room; down is nil if
+// the house does not take it down. Up to 1,000 visits. A line whose price is not among the rates says
+// that it is "without a price", and counts nothing. The prices are
 //
 //	goods     cost · (1 + markup)
 //	work      minutes · people / 60 · hour, of a room together
@@ -88,11 +90,11 @@ func (r Rates) Quote(goods shopping.List, up, down []Task, visits int) ([]Option
 	work := append(worked(r, up, "putting up"), worked(r, down, "taking down and packing")...)
 	travel := func(visits int) []Line {
 		return []Line{{
-			Text: countOf(visits, "visit"), Basis: strconv.Itoa(visits) + " at " + r.Price[visit].String(),
+			Text: countOf(visits, "visit") + r.unpriced(visit), Basis: strconv.Itoa(visits) + " at " + r.Price[visit].String(),
 			Price: r.round(r.Price[visit].Mul(decimal.NewFromInt(int64(visits)))),
 		}}
 	}
-	fee := []Line{{Text: "consultation", Basis: "the fee of " + r.Price[consult].String(), Price: r.round(r.Price[consult])}}
+	fee := []Line{{Text: "consultation" + r.unpriced(consult), Basis: "the fee of " + r.Price[consult].String(), Price: r.round(r.Price[consult])}}
 	return []Option{
 		r.option("consultation", nil, nil, fee, travel(1)),
 		r.option("done for you", bought, passed, work, travel(visits)),
@@ -173,6 +175,14 @@ func (r Rates) sold(text string, cost decimal.Decimal) Line {
 	return l
 }
 
+// unpriced returns what a line says that counts nothing since there is no price of its name.
+func (r Rates) unpriced(name string) string {
+	if _, ok := r.Price[name]; ok {
+		return ""
+	}
+	return ", without a price"
+}
+
 // worked returns a line for each room, in the order in which they come.
 func worked(r Rates, tasks []Task, text string) []Line {
 	minutes := map[string]int64{}
@@ -193,6 +203,7 @@ func worked(r Rates, tasks []Task, text string) []Line {
 		if room != "" {
 			l.Text = room + ", " + text
 		}
+		l.Text += r.unpriced(hour)
 		lines = append(lines, l)
 	}
 	return lines

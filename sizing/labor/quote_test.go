@@ -173,10 +173,10 @@ func TestZeroRateIsShown(t *testing.T) {
 	const want = `done for you
   picks, 1 x box of 6, 2 x box of 24                                   55.50
   delivery and the like                                                 7.43
-  ticket hall, putting up                                               0.00
-  waiting room, putting up                                              0.00
-  tea room, putting up                                                  0.00
-  1 visit                                                               0.00
+  ticket hall, putting up, without a price                              0.00
+  waiting room, putting up, without a price                             0.00
+  tea room, putting up, without a price                                 0.00
+  1 visit, without a price                                              0.00
 total                                                                  62.93
   deposit                                                              31.47
   balance                                                              31.46
@@ -235,5 +235,27 @@ func TestTaxIsPassedOn(t *testing.T) {
 	}
 	if !slices.Equal(got, want) {
 		t.Errorf("got %q", got)
+	}
+}
+
+// A price that is left out is told in each line that it counts nothing in; one of zero is a price.
+func TestWithoutAPrice(t *testing.T) {
+	r := labor.StartingRates()
+	tasks := []labor.Task{{Room: "hall", Minutes: 30, People: 1}, {Minutes: 30, People: 1}}
+	texts := func() (list []string) {
+		for _, o := range must[[]labor.Option](t)(r.Quote(shopping.List{}, tasks, nil, 2)) {
+			for _, l := range o.Lines {
+				list = append(list, l.Text)
+			}
+		}
+		return list
+	}
+	const none = ", without a price"
+	if got, want := texts(), []string{"consultation" + none, "1 visit" + none, "hall, putting up" + none, "putting up" + none, "2 visits" + none}; !slices.Equal(got, want) {
+		t.Errorf("%q", got)
+	}
+	r.Price["visit"], r.Price["hour"] = decimal.Zero, decimal.NewFromInt(45)
+	if got, want := texts(), []string{"consultation" + none, "1 visit", "hall, putting up", "putting up", "2 visits"}; !slices.Equal(got, want) {
+		t.Errorf("%q", got)
 	}
 }

@@ -222,6 +222,14 @@ func TestShareAboveReach(t *testing.T) {
 	}
 }
 
+// Hooks go up before what hangs on them, and come down after it.
+func TestHooksFirst(t *testing.T) {
+	tasks, down := tasksOf(t, labor.StartingRates(), labor.Work{Height: units.Yard, Needs: []shopping.Need{pieces(shopping.Ornament, 3), pieces(shopping.Stocking, 2), pieces(shopping.Hook, 2)}})
+	if tasks[0].Kind != shopping.Hook || down[len(down)-1].Kind != shopping.Hook {
+		t.Errorf("%v, %v", tasks, down)
+	}
+}
+
 // What no stepladder reaches is a task of its own from a lift, wherever the house begins to work in twos: the sheet and the ladder of the
 // room have the same limit.
 func TestLift(t *testing.T) {
