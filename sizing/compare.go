@@ -149,7 +149,7 @@ func (c Comparison) ruled(fn string, kind shopping.Kind, style units.Style) (str
 		"; " + strconv.Itoa(feet) + " of each, and " + each.String() + " will do"
 	if next, err := TradeHeight(height); err == nil && next > height {
 		feet++
-		text += "; " + tape(up(next-height, tick(style)), style) + " short of " + strconv.Itoa(feet) + " ft, which has " +
+		text += "; " + tape(up(next-height, tick(style)), style) + " short of " + nominal(next, style) + ", which has " +
 			plural(c.Rules.TypesPerFoot*feet, "type") + " and " + strconv.Itoa(feet) + " of each"
 	}
 	return text, nil

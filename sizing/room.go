@@ -314,7 +314,7 @@ func (l Ladder) text(style units.Style) string {
 	case l.Lift:
 		text = "a platform or a lift"
 	case l.Size != 0:
-		text = tape(l.Size, style) + " stepladder"
+		text = nominal(l.Size, style) + " stepladder"
 	}
 	if l.In != 0 && text != "from the floor" {
 		text += ", the tip " + over(l.In, style) + " in from the branch line"

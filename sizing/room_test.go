@@ -506,6 +506,9 @@ func TestLadder(t *testing.T) {
 	if got, want := Format(l, units.InMetric), "4.27 m stepladder, the tip 1.49 m in from the branch line; set it"; !strings.HasPrefix(got, want) || err != nil {
 		t.Errorf("in metric: %q, %v", got, err)
 	}
+	if got, want := Format(l, units.InYards), "14 ft stepladder, the tip 1.63 yd in"; !strings.HasPrefix(got, want) { // 4 ft 10 1/2 in
+		t.Errorf("in yards: %q", got)
+	}
 }
 
 // From the floor, from a stepladder of any size, with a lift, and of what is none.

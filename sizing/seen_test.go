@@ -112,7 +112,7 @@ func TestWholeFeetAreSaid(t *testing.T) {
 		want   string
 	}{
 		{210 * units.Centimeter, units.InFeetInches, "6 types, 1 for each of 6 whole feet (6 ft 10 5/8 in); 6 of each, and 4 to 8 will do; 1 3/8 in short of 7 ft, which has 7 types and 7 of each"},
-		{210 * units.Centimeter, units.InMetric, "6 types, 1 for each of 6 whole feet (2.1 m); 6 of each, and 4 to 8 will do; 4 cm short of 7 ft, which has 7 types and 7 of each"},
+		{210 * units.Centimeter, units.InMetric, "6 types, 1 for each of 6 whole feet (2.1 m); 6 of each, and 4 to 8 will do; 4 cm short of 2.13 m, which has 7 types and 7 of each"},
 		{7*ft - in/16, units.InFeetInches, "6 types, 1 for each of 6 whole feet (6 ft 11 7/8 in); 6 of each, and 4 to 8 will do; 1/8 in short of 7 ft, which has 7 types and 7 of each"},
 		{7*ft + 6*in, units.InFeetInches, "7 types, 1 for each of 7 whole feet (7 ft 6 in); 7 of each, and 5 to 9 will do"},
 		{9 * ft, units.InMetric, "9 types, 1 for each whole foot of 2.74 m; 9 of each, and 7 to 11 will do"},

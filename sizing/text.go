@@ -32,6 +32,14 @@ func tape(l units.Length, style units.Style) string {
 	return l.Format(units.InFeetInches, units.Inch/8)
 }
 
+// nominal returns a size in whole feet, by which trees and ladders are told, or in metric.
+func nominal(l units.Length, style units.Style) string {
+	if style != units.InMetric {
+		style = units.InFeet
+	}
+	return tape(l, style)
+}
+
 // tick returns what a tape measure is read to.
 func tick(style units.Style) units.Length {
 	if style == units.InMetric {
