@@ -68,13 +68,15 @@ func tally(to map[string]int, item string, quantity any, times int) {
 // entries returns the lines of a section, each with what wraps below it in a column, up to an amount of money.
 func entries(section string, column int) []string {
 	var list []string
+	ended := false
 	for line := range strings.Lines(section) {
 		line = strings.TrimSuffix(line, "\n")
-		if indent := strings.Repeat(" ", column); len(list) > 0 && !amount.MatchString(list[len(list)-1]) && strings.HasPrefix(line, indent) && !strings.HasPrefix(line[column:], " ") {
+		if indent := strings.Repeat(" ", column); len(list) > 0 && !ended && strings.HasPrefix(line, indent) && !strings.HasPrefix(line[column:], " ") {
 			list[len(list)-1] += " " + strings.TrimPrefix(line, indent)
-			continue
+		} else {
+			list = append(list, line)
 		}
-		list = append(list, line)
+		ended = column == 6 && amount.MatchString(line)
 	}
 	return list
 }
@@ -295,6 +297,7 @@ func basket(text string, p jsonPlan, complain func(string, ...any)) {
 	stock, back := part("From stock: "), part("Left over, back into the box: ")
 	used, unused := colors(stock, gets)
 	back2, _ := colors(back, gets)
+	delete(gets, "") // whose lots are told without a color, by type
 	for color, n := range gets {
 		if used[color]+buys[color]+unused[color] != n+left[color] || back2[color] != left[color] {
 			complain("%s: %d from stock and %d bought for %d; left %d on the sheet, %d in the plan, %d of them stayed in the box", color, used[color], buys[color], n, back2[color], left[color], unused[color])

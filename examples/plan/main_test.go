@@ -223,7 +223,7 @@ func TestSheet(t *testing.T) {
 		}
 		last = i
 	}
-	for _, want := range []string{"45 W, limit 1440 W (80 % of a 15 A circuit)", "29 (planned 27): 19 of 2 in (2 types), 10 of 3 1/8 in"} {
+	for _, want := range []string{"900: 9 strings of 100, 1 plug, 45 W, limit 1440 W, 80 % of 15 A", "29 (planned 27): 19 of 2 in (2 types), 10 of 3 1/8 in"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("the sheet does not say %q", want)
 		}
@@ -323,9 +323,9 @@ func TestOddJobs(t *testing.T) {
 		{[]string{"-tree", "15 ft", "-ceiling", "14 ft"}, []string{"13 ft is the tallest; no room for a topper."}, []string{"topper from", "tip from"}},
 		{[]string{"-tree", "9 ft", "-ceiling", "9 ft 6 in"}, []string{"a topper of 4 in at most; topper from a stepladder of 6 ft"}, nil},
 		{[]string{"-request", "testdata/stairs.json"}, []string{
-			"no mantel lights (planned 100), 4 ft of extension cord", "6 hooks; 0 ft from the left, then every 2 ft to 10 ft 6 Hang the garland from hook to hook", "19 mantel picks; every 8 in along it", "Get too: 4 ft of extension cord (stairs)", "Fasten the garland along the top",
+			"no mantel lights (planned 100), 4 ft of extension cord", "6 hooks; 0 ft from the left, then every 2 ft 6 Hang the garland from hook to hook", "19 mantel picks; every 8 in along it", "Get too: 4 ft of extension cord (stairs)", "Fasten the garland along the top",
 		}, nil},
-		{[]string{"-request", "testdata/stockings.json"}, []string{"hangs on them: 7 hooks; of the garland 0 ft from the left, then every 2 ft 8 in to 5 ft 4 in; of the stockings 1 ft 6 1/2 in from the left, then every 9 in to 3 ft 9 1/2 in 6 Hang the garland", "0 ft from the opening (stocking 1), want 3 ft. Worst as trim: distance from the opening 0 ft, at least 6 in", "Hang the stockings on their holders: 4 stockings"}, nil},
+		{[]string{"-request", "testdata/stockings.json"}, []string{"hangs on them: 7 hooks; of the garland 0 ft from the left, then every 2 ft 8 in; of the stockings 1 ft 6 1/2 in from the left, then every 9 in 6 Hang the garland", "0 ft from the opening (stocking 1), want 3 ft. Worst as trim: distance from the opening 0 ft, at least 6 in", "Hang the stockings on their holders: 4 stockings"}, nil},
 		{[]string{"-request", "testdata/stairs.json", "-work"}, []string{"PUTTING UP: 2 people, 3 h, the least"}, []string{"0 min"}},
 		{[]string{"-quote", "-pack", "-stand", "2026-11-28"}, []string{"picks and mantel picks, 1 x bunch of 6", "8 mantel picks; ", "7 x 9 ft of garland"}, []string{"picks, mantel"}},
 		{[]string{"-request", "testdata/metric.json"}, []string{
@@ -344,14 +344,14 @@ func TestOddJobs(t *testing.T) {
 			"planned 150, only 100: 1 string of 100",
 		}, nil},
 		{nil, []string{
-			"8 mantel picks; 4 in from the left, then every 8 in to 5 ft 3", "gaps from the left: crimson in 1, 3, 5; forest green in 2, 6; gold in 4; ivory in 7", "2 hooks; 0 ft and 5 ft 4 in from the left",
+			"8 mantel picks; 4 in from the left, then every 8 in 3 Wire", "8 wire ties", "7 wire ties", "gaps from the left: 1, 3, 5 crimson; 2, 6 forest green; 4 gold; 7 ivory", "2 hooks; 0 ft and 5 ft 4 in from the left",
 			"falling 1 ft at each end", "150: 1 string of 100, 1 of 50",
 		}, nil},
 		{[]string{"-mantel", "60 in", "-look", "asymmetrical left"}, []string{
-			"20 mantel picks; 0 ft from the left, then every 3 in to 4 ft 9 in; layer 1 from 3 ft 6 in to 4 ft 9 in; layer 2 from 1 ft 9 in to 3 ft 3 in; layer 3 from 0 ft to 1 ft 6 in",
+			"20 mantel picks; 0 ft from the left, then every 3 in; layer 1 from 3 ft 6 in to 4 ft 9 in; layer 2 from 1 ft 9 in to 3 ft 3 in; layer 3 from 0 ft to 1 ft 6 in",
 		}, nil},
 		{[]string{"-request", "testdata/uncut.json"}, []string{"85 ft 6 in (planned 81 ft), lapped 2 in: 1 x your own 6 ft, 9 x 9 ft strand"}, nil},
-		{[]string{"-tree", "7 ft", "-accent", "garland,picks"}, []string{"garland and picks on one tree look overfull"}, nil},
+		{[]string{"-tree", "7 ft", "-accent", "garland,picks"}, []string{"Two accents on one tree look overfull"}, nil},
 		{[]string{"-units", "feet"}, []string{"19 of 2 in (2 types)"}, []string{"0.1"}},
 	} {
 		stdout, stderr, status := call(row.args...)

@@ -444,7 +444,7 @@ func (s *sheet) weak(p shopping.Purchase) string {
 	if rooms == nil || p.Shares[0].Item.Kind != shopping.Hook {
 		return ""
 	}
-	return "; TOO WEAK, see there before you buy: " + listing(rooms)
+	return "; TOO WEAK for " + listing(rooms) + ", see there before you buy"
 }
 
 // A piece is what is taken from a shelf or a box at once: a thing, a strand or a string of lights.
@@ -815,15 +815,6 @@ func (s *sheet) tree(t job.TreePlan, measured sizing.Tree) {
 	}
 	s.line(strings.ToUpper(shape[:1])+shape[1:]+", "+t.Exposure.String()+", "+surface.Format(area, step)+", "+way+room+".", -1, "")
 	needs := s.gets(t.Shares)
-	var accents []string
-	for _, kind := range []shopping.Kind{shopping.Garland, shopping.Ribbon, shopping.Pick} {
-		if t.Planned[kind] != (shopping.Quantity{}) {
-			accents = append(accents, kind.String())
-		}
-	}
-	if len(accents) > 1 {
-		s.line("Mind that "+listing(accents)+" on one tree look overfull, and each is as much as if alone.", -1, "")
-	}
 	s.lamps(needs, t)
 	for _, kind := range []shopping.Kind{shopping.Garland, shopping.Ribbon} {
 		s.dress(needs, kind, s.wraps(t, measured, needs, kind))
@@ -860,9 +851,9 @@ func (s *sheet) lamps(needs []get, t job.TreePlan) {
 				text += "; the label given is of a string of " + strconv.Itoa(t.Strings.Each.Lamps) + ", and " + strconv.Itoa(t.Strings.Count) + " of them draw " +
 					l.Power.String() + " from " + say(plugs, "plug") + ": go by the labels of yours; limit "
 			} else {
-				text += " from " + say(plugs, "plug") + ", " + l.Power.String() + ", limit "
+				text += ", " + say(plugs, "plug") + ", " + l.Power.String() + ", limit "
 			}
-			text += l.Limit.String() + " (80 % of a " + strconv.Itoa(s.request.House.Circuit.Amperes) + " A circuit)"
+			text += l.Limit.String() + ", 80 % of " + strconv.Itoa(s.request.House.Circuit.Amperes) + " A"
 			if l.Power > l.Limit {
 				text += ": OVERLOADED, use more circuits"
 			}
@@ -1297,7 +1288,7 @@ func (s *sheet) gaps(spots []mantel.Spot) string {
 		if item.Size > 0 {
 			name += " of " + s.length(item.Size)
 		}
-		texts = append(texts, name+" in "+strings.Join(at[item], ", "))
+		texts = append(texts, strings.Join(at[item], ", ")+" "+name)
 	}
 	return "gaps from the left: " + strings.Join(texts, "; ")
 }
@@ -1314,7 +1305,7 @@ func (s *sheet) along(at []units.Length) string {
 		}
 	}
 	if step > 0 {
-		return s.place(at[0]) + " from the left, then every " + s.place(step) + " to " + s.place(at[len(at)-1])
+		return s.place(at[0]) + " from the left, then every " + s.place(step)
 	}
 	var texts []string
 	for i, l := range at {
