@@ -19,7 +19,8 @@ type jsonPlan struct {
 		Shares []jsonShare
 		Pieces []jsonLot
 	}
-	Basket *struct {
+	Mantels []struct{ Shares []jsonShare }
+	Basket  *struct {
 		Total     decimal.Decimal
 		Purchases []struct {
 			Shares []jsonShare
@@ -119,17 +120,20 @@ func TestSheetAgreesWithPlan(t *testing.T) {
 			t.Helper()
 			t.Errorf("%q: "+format, append([]any{args}, values...)...)
 		}
-		trees := 0
+		trees, mantels := 0, 0
 		for section := range strings.SplitSeq(text, "\n\n") {
 			if head, _, _ := strings.Cut(section, "\n"); strings.Contains(head, ": tree, ") {
 				lines := entries(section, 16)
 				ornaments(lines, p.Trees[trees].Pieces, p.Trees[trees].Shares, complain)
 				strands(lines, p.Trees[trees].Shares, complain)
 				trees++
+			} else if strings.Contains(section, "Lay the garland on a table") {
+				gaps(section, p.Mantels[mantels].Shares, complain)
+				mantels++
 			}
 		}
-		if trees != len(p.Trees) {
-			complain("%d trees, want %d", trees, len(p.Trees))
+		if trees != len(p.Trees) || mantels != len(p.Mantels) {
+			complain("%d trees and %d mantels, want %d and %d", trees, mantels, len(p.Trees), len(p.Mantels))
 		}
 		if p.Basket != nil {
 			basket(text, p, complain)
@@ -233,6 +237,32 @@ func strands(lines []string, shares []jsonShare, complain func(string, ...any)) 
 				complain("%s of %s in the plan: %s", text, m[1], line)
 			}
 		}
+	}
+}
+
+var (
+	inGaps = regexp.MustCompile(`gaps from the left: (.*?)(?: \d+ [A-Z]|$)`)
+	gapsOf = regexp.MustCompile(`(?:^|; )(\d+(?:, \d+)*) `)
+)
+
+// gaps compares how many gaps of a mantel get an ornament, where they are told, with how many it gets.
+func gaps(section string, shares []jsonShare, complain func(string, ...any)) {
+	m := inGaps.FindStringSubmatch(strings.Join(strings.Fields(section), " "))
+	if m == nil {
+		return
+	}
+	given, total, n := map[string]int{}, 0, 0
+	for _, share := range shares {
+		tally(given, share.Item, share.Gets, 1)
+	}
+	for _, k := range given {
+		total += k
+	}
+	for _, list := range gapsOf.FindAllStringSubmatch(m[1], -1) {
+		n += 1 + strings.Count(list[1], ",")
+	}
+	if n != total {
+		complain("%d gaps, want %d: %s", n, total, m[1])
 	}
 }
 

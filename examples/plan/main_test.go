@@ -264,7 +264,7 @@ func TestWorkSheets(t *testing.T) {
 		{
 			[]string{"-quote"},
 			[]string{"QUOTE: to stand on 2026-11-28\n", "consultation", "done for you", "goods only", "  ticket hall, putting up ", "balance"},
-			[]string{"an hour", "cost ", "TO BUY", "Taking down is not in it", "NO PRICE"},
+			[]string{"an hour", "cost ", "TO BUY", "Taking down is not in it", "NO PRICE", "Goods are not"},
 		},
 		{[]string{"-quote", "-why"}, []string{"QUOTE: for the house", "at 45.00 an hour", "cost 33.50, and 50 %"}, nil},
 		{[]string{"-quote", "-prices", "hour 90, visit 0"}, []string{"3 visits                                                              0.00"}, nil},
@@ -278,7 +278,7 @@ func TestWorkSheets(t *testing.T) {
 		{[]string{"-quote", "-work", "-pack"}, []string{"QUOTE", "PUTTING UP", "TO PACK"}, nil},
 		{
 			[]string{"-tree", "7 ft", "-quote", "-work", "-pack", "-stand", "2026-11-28"},
-			[]string{"Taking down is not in it.", "your tree", "NO PRICE is given of hour, visit and consultation"},
+			[]string{"Taking down is not in it.", "your tree", "NO PRICE is given of hour, visit and consultation", "Goods are not in it"},
 			[]string{"TAKING DOWN", "take down and pack"},
 		},
 	} {

@@ -45,7 +45,10 @@ func Quote(r job.Request, p job.Plan, why bool) string {
 		}
 	}
 	if missing != nil {
-		s.line("NO PRICE is given of "+listing(missing)+", which count nothing here: give -prices.", -1, "")
+		s.line("NO PRICE is given of "+listing(missing)+": give -prices.", -1, "")
+	}
+	if p.Basket == nil {
+		s.line("Goods are not in it: there is no shop to buy from.", -1, "")
 	}
 	if r.Down == 0 {
 		s.line("Taking down is not in it.", -1, "")
