@@ -95,7 +95,7 @@ func (s stand) most(kinds []kind, total int) (fit int) {
 		} else {
 			over = next
 		}
-		if over <= many {
+		if over <= many || near > 0 && fit >= near {
 			continue
 		}
 		// How tight many are says, to about a hundredth, how many would just touch. Where that
@@ -296,30 +296,64 @@ func (a arrangement) clear(kinds []kind) bool {
 	for i := range at {
 		at[i] = a.set(i)
 	}
-	// A piece that is set back is no nearer than 1 - deepest of the way to the
-	// trunk, and the slope is steep enough, so that these cells do.
-	cells := newIndex(a.surface, 2*largest/(1-deepest))
-	cells.fill(a.spots)
-	var near []int32
+	// A piece that is set back is no nearer than 1 - deepest of the way to the trunk, and the
+	// slope is steep enough, so that no others can touch. Of those at the tips it is clear now.
+	ok := true
+	var near [][2]int32
+	a.pairs(kinds, 1/(1-deepest), func(i, j int32, square float64) {
+		if a.depth[i] > 0 || a.depth[j] > 0 {
+			near = append(near, [2]int32{i, j})
+		} else if r := kinds[a.who[i]].radius + kinds[a.who[j]].radius; square < r*r {
+			ok = false
+		}
+	})
+	if !ok {
+		return false
+	}
 	for touched := true; touched; {
 		touched = false
-		for i, p := range a.spots {
-			near = cells.near(near[:0], p)
-			for _, j := range near {
-				r := kinds[a.who[i]].radius + kinds[a.who[j]].radius
-				if int(j) == i || dist2(at[i], at[j]) >= r*r {
-					continue
-				}
-				if a.depth[i] == 0 && a.depth[j] == 0 {
-					return false
-				}
-				a.depth[i], a.depth[j] = 0, 0
-				at[i], at[j] = a.set(i), a.set(int(j))
-				touched = true
+		for _, p := range near {
+			i, j := p[0], p[1]
+			r := kinds[a.who[i]].radius + kinds[a.who[j]].radius
+			if dist2(at[i], at[j]) >= r*r {
+				continue
 			}
+			if a.depth[i] == 0 && a.depth[j] == 0 {
+				return false
+			}
+			a.depth[i], a.depth[j] = 0, 0
+			at[i], at[j] = a.set(int(i)), a.set(int(j))
+			touched = true
 		}
 	}
 	return true
+}
+
+// pairs calls f with each two pieces that are, at the tips, nearer than reach times the
+// distance at which they touch, and with the square of how far apart they are. It looks
+// around each for those that are no larger, so that a few large ones among many small ones
+// take little time.
+func (a arrangement) pairs(kinds []kind, reach float64, f func(i, j int32, square float64)) {
+	at := make([]vec, len(a.spots))
+	for i, p := range a.spots {
+		at[i] = a.at(p)
+	}
+	cells := newIndex(a.surface, a.bound(len(a.spots)))
+	cells.fill(a.spots)
+	var near []int32
+	for i, p := range a.spots {
+		i, large := int32(i), kinds[a.who[i]].radius
+		near = cells.inside(near[:0], p, float64(2*reach*large))
+		for _, j := range near {
+			small := kinds[a.who[j]].radius
+			if small > large || small == large && j >= i {
+				continue
+			}
+			if square, r := dist2(at[i], at[j]), float64(reach*(large+small)); square < r*r {
+				f(i, j, square)
+			}
+		}
+	}
 }
 
 // tight returns the least square of the distance of two pieces at the tips, as a share of
@@ -329,25 +363,11 @@ func (a arrangement) tight(kinds []kind) float64 {
 	if a.who == nil {
 		return 0
 	}
-	largest := 0.0
-	at := make([]vec, len(a.spots))
-	for i, p := range a.spots {
-		largest = max(largest, kinds[a.who[i]].radius)
-		at[i] = a.at(p)
-	}
-	cells := newIndex(a.surface, float64(2*roomy*largest))
-	cells.fill(a.spots)
 	least := roomy
-	var near []int32
-	for i, p := range a.spots {
-		near = cells.near(near[:0], p)
-		for _, j := range near {
-			r := kinds[a.who[i]].radius + kinds[a.who[j]].radius
-			if square := dist2(at[i], at[j]); int(j) != i && square < least*r*r {
-				least = square / (r * r)
-			}
-		}
-	}
+	a.pairs(kinds, math.Sqrt(roomy), func(i, j int32, square float64) {
+		r := kinds[a.who[i]].radius + kinds[a.who[j]].radius
+		least = min(least, square/(r*r))
+	})
 	return least
 }
 

@@ -469,7 +469,8 @@ func less(pieces []shopping.Lot, n int) []shopping.Lot {
 	return pieces
 }
 
-// How many fit, told of more than fit, takes under a second.
+// How many fit, told of more than fit, takes under a second; of a few large ones among many
+// small ones, some seconds.
 func BenchmarkHowMany(b *testing.B) {
 	for _, n := range []int{1_000, 27_000, 99_000} {
 		for sizes := 1; sizes <= 3; sizes++ {
@@ -483,6 +484,17 @@ func BenchmarkHowMany(b *testing.B) {
 			})
 		}
 	}
+	b.Run("large among small", func(b *testing.B) {
+		lot := func(size units.Length, n int) shopping.Lot {
+			return shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Size: size}, Quantity: shopping.Quantity{Pieces: n}}
+		}
+		pieces := []shopping.Lot{lot(3*units.Foot, 10), lot(units.Inch/3, 98_990)}
+		for b.Loop() {
+			if _, err := hall.Places(pieces); !errors.Is(err, units.ErrFit) {
+				b.Fatal(err)
+			}
+		}
+	})
 }
 
 // tooMany returns n pieces of so many sizes, each in four types and colors, a quarter more
