@@ -111,7 +111,7 @@ func (t Task) shared(crew int, ladder bool) []Task {
 	if shape {
 		total = maxShare
 	}
-	n := min(crew, maxShare, total)
+	n := min(crew, maxShare, total, t.Minutes) // nobody has nothing to do
 	if ladder || t.People > 1 || n < 2 || !shape && (t.Kind == 0 || stepOf(t.Kind).stage != stageSpread) {
 		return []Task{t}
 	}

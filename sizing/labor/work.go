@@ -141,8 +141,9 @@ func minutesText(n int) string {
 //
 //	rate · quantity · (1 + above, if above Pair)
 //
-// minutes, rounded up by less than a minute for each kind of a place. Down is the reverse, and takes its
-// percentage of the minutes, rounded up by less than two person-minutes for each place.
+// minutes, rounded up by less than a minute for each kind of a place, but a minute at least for a task. Down
+// is the reverse, and takes its percentage of the minutes, rounded up by less than two person-minutes for
+// each place, but likewise.
 //
 // ErrFit reports pieces for what is measured by length and the reverse, a From above Height, and a
 // Pair below Reach. A kind takes at most 100,000 min in a work.
@@ -307,6 +308,9 @@ func (t *timer) minutes(c *checker, field string, amount int64, pair bool) int {
 		return 0
 	}
 	n := int(now.Int64()) - t.before
+	if more.Sign() > 0 {
+		n = max(n, 1)
+	}
 	t.before += n
 	return n
 }
@@ -489,7 +493,10 @@ func (r Rates) takeDown(tasks []Task) []Task {
 	for _, i := range order {
 		s := sums[tasks[i].Work]
 		s.exact += int64(tasks[i].Minutes) * share
-		n := (s.exact+999_999)/1_000_000 - s.given
+		n := max(0, (s.exact+999_999)/1_000_000-s.given)
+		if tasks[i].Minutes > 0 && share > 0 {
+			n = max(n, 1)
+		}
 		s.given += n
 		sums[tasks[i].Work] = s
 		t := &list[i]

@@ -90,7 +90,7 @@ var laborOracles = []oracle{
 		n, from, top := integer(m[0]), integer(m[2]), integer(m[3])
 		var want []string
 		given, minutes := int64(0), int64(0)
-		exact, one, two := new(big.Rat), int64(0), int64(0)
+		exact, all, rounded, down := new(big.Rat), int64(0), int64(0), int64(0)
 		height := top
 		for _, level := range []struct {
 			from, people int64
@@ -113,22 +113,19 @@ var laborOracles = []oracle{
 				time = times(time, new(big.Rat).Add(big.NewRat(1, 1), percentOf(m[6])))
 			}
 			exact.Add(exact, time)
-			now := ceiling(exact)
-			want = append(want, fmt.Sprintf("%d in %d min by %d", upTo-given, now-minutes, level.people))
-			if level.people == 2 {
-				two += now - minutes
-			} else {
-				one += now - minutes
-			}
-			given, minutes = upTo, now
+			took := max(1, ceiling(exact)-minutes)
+			want = append(want, fmt.Sprintf("%d in %d min by %d", upTo-given, took, level.people))
+			// Those of two people come first, as they are rounded. Each task takes a minute at least.
+			all += took
+			back := max(1, ceiling(times(percentOf(m[8]), big.NewRat(all, 1)))-rounded)
+			rounded += back
+			down += back * level.people
+			given, minutes = upTo, minutes+took
 		}
 		if got := strings.Join(want, ", "); got != m[7] {
 			return "want " + got
 		}
-		// Those of two people are rounded first.
-		pair := ceiling(times(percentOf(m[8]), big.NewRat(two, 1)))
-		all := ceiling(times(percentOf(m[8]), big.NewRat(two+one, 1)))
-		if down := 2*pair + all - pair; down != integer(m[9]) {
+		if down != integer(m[9]) {
 			return fmt.Sprintf("want %d person-minutes down", down)
 		}
 		return ""
