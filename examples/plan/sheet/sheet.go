@@ -300,7 +300,13 @@ func (s *sheet) line(label string, column int, text string) {
 // wrapped returns a text as lines of so many characters at most, the first of them of its own number.
 func wrapped(text string, width, first int) []string {
 	lines, room := []string{""}, first
-	for i, word := range strings.Fields(text) {
+	words := strings.Fields(text)
+	for i := len(words) - 1; i > 0; i-- { // a number of things stays with its x
+		if words[i] == "x" {
+			words = slices.Replace(words, i-1, i+1, words[i-1]+" x")
+		}
+	}
+	for i, word := range words {
 		last := len(lines) - 1
 		switch n := utf8.RuneCountInString(word); {
 		case i == 0:
