@@ -161,6 +161,7 @@ func ExampleShop_List_strands() {
 	//       hall
 	//     cut 1 x 9 ft strand into 7 ft 6 in
 	//       for ticket hall, 1 ft 6 in left
+	//     lost in joins              1 ft 6 in
 	//     left over                  1 ft 6 in
 	//
 	// total                              99.00

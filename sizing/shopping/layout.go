@@ -227,7 +227,8 @@ func (y *layout) cut(b *bar, n int64, left units.Length) bar {
 	return c
 }
 
-// run joins strands for one run, and returns how long it comes to, at most need.
+// run joins strands for one run, and returns how long it comes to: at most need, but where a strand is not cut or a
+// piece is not to be shorter.
 func (y *layout) run(room string, need units.Length) units.Length {
 	over, shortest := y.join.Overlap, y.join.Shortest
 	got := units.Length(0)
@@ -278,7 +279,100 @@ func (y *layout) run(room string, need units.Length) units.Length {
 		}
 		y.begun = &one
 	}
-	return min(got, need)
+	return got
+}
+
+// fewest returns the layout that joins the fewest pieces of those tried, and what each of the wishes gets: the one of runs
+// or, where that joins more than one piece for each run, one of long.
+func (c *checker) fewest(item Item, list []portion, d demand, stock itemStock, counts []int64, patterns []cutting.Pattern) (*layout, []units.Length) {
+	best := c.layout(item, list, d, stock, counts, patterns)
+	gets := best.runs(c, list)
+	pieces := best.pieces()
+	if len(d.runs) > maxParted || stock.join.Uncut || pieces <= int64(len(d.runs)) {
+		return best, gets
+	}
+	for _, longest := range []bool{true, false} {
+		y := c.layout(item, list, d, stock, counts, patterns)
+		got := y.long(list, longest)
+		less := false // than before, of any
+		for i, l := range got {
+			less = less || l < gets[i]
+		}
+		if n := y.pieces(); !less && n < pieces {
+			best, gets, pieces = y, got, n
+		}
+	}
+	return best, gets
+}
+
+// pieces returns how many pieces there are of all runs.
+func (y *layout) pieces() (n int64) {
+	for _, list := range [][]bar{y.cuts, y.bars} {
+		for _, b := range list {
+			for _, p := range b.pieces {
+				if p.quantity.Pieces == 0 {
+					n += b.n
+				}
+			}
+		}
+	}
+	return n
+}
+
+// long lays out the running lengths, the longest or the shortest first, each from one strand if there is any as long, and
+// else from the longest strands. It returns what each gets.
+func (y *layout) long(list []portion, longest bool) []units.Length {
+	gets := make([]units.Length, len(list))
+	var order []int
+	for i, w := range list {
+		if w.quantity.Pieces == 0 && w.quantity.Length > 0 {
+			order = append(order, i)
+		}
+	}
+	slices.SortStableFunc(order, func(a, b int) int {
+		if longest {
+			a, b = b, a
+		}
+		return cmp.Compare(list[a].quantity.Length, list[b].quantity.Length)
+	})
+	for _, i := range order {
+		over, need, got := y.join.Overlap, list[i].quantity.Length, units.Length(0)
+		for got < need {
+			lost := over // by the join to what there is
+			if got == 0 {
+				lost = 0
+			}
+			want := max(need-got+lost, y.join.Shortest)
+			at := slices.IndexFunc(y.bars, func(b bar) bool { return b.n > 0 && b.left >= want })
+			many, piece := int64(1), want
+			if at < 0 {
+				// All of the longest, as far as it takes more than one.
+				for at = len(y.bars) - 1; at >= 0 && y.bars[at].n == 0; at-- {
+				}
+				if at < 0 || y.bars[at].left <= over || y.bars[at].left < y.join.Shortest {
+					break
+				}
+				if piece = y.bars[at].left; got > 0 {
+					many = min(y.bars[at].n, int64((need-got-1)/(piece-over)))
+				}
+			}
+			y.take(at, many, list[i].room, piece)
+			got += units.Length(many) * (piece - lost)
+		}
+		gets[i] = got
+	}
+	return gets
+}
+
+// take cuts a piece for a room off so many of a bar, each of which goes back to where its length puts it.
+func (y *layout) take(at int, many int64, room string, l units.Length) {
+	b := &y.bars[at]
+	b.n -= many
+	rest := *b
+	rest.n, rest.left = many, b.left-l
+	rest.pieces = append(slices.Clip(b.pieces), piece(room, l))
+	to, _ := slices.BinarySearchFunc(y.bars, rest.left, func(b bar, l units.Length) int { return cmp.Compare(b.left, l) })
+	y.bars = slices.Insert(y.bars, to, rest)
 }
 
 func piece(room string, l units.Length) portion { return portion{room, Quantity{Length: l}} }

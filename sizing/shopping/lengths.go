@@ -253,16 +253,16 @@ func (c *checker) measure(item Item, list []portion, stock itemStock) (measured,
 	if short {
 		m.bound = weigh(m.counts, stock.raw())[0]
 	}
-	y := c.layout(item, served, d, stock, m.counts, cut.patterns)
+	y, got := c.fewest(item, served, d, stock, m.counts, cut.patterns)
 	for i, w := range served {
 		if q := w.quantity; q.Pieces > 0 && q.Length > 0 {
 			m.gets[i] = q
 		}
 	}
-	for i, got := range y.runs(c, served) {
+	for i, l := range got {
 		if q := served[i].quantity; q.Pieces == 0 {
-			m.gets[i].Length = got
-			m.short += q.Length - got
+			m.gets[i].Length = l
+			m.short += max(0, q.Length-l)
 		}
 	}
 	m.cuts, m.left = y.finish()

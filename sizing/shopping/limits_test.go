@@ -2,6 +2,8 @@ package shopping
 
 import (
 	"errors"
+	"math/rand/v2"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -189,5 +191,96 @@ func TestRunsOfOneStrandEach(t *testing.T) {
 	s.Offers = append(s.Offers, Offer{Item: Item{Kind: Garland}, Name: "two", Pack: Quantity{Pieces: 2, Length: 5 * units.Inch}, Price: decimal.NewFromInt(2)})
 	if p, err := s.Cheapest(need(5), need(5)); err != nil || len(p.Buys) != 1 || p.Buys[0].Packs != 1 || p.Buys[0].Offer.Name != "two" {
 		t.Errorf("%v, %v", p, err)
+	}
+}
+
+// A run takes one strand that is long enough, and of the ways to join it that of the fewest pieces. By hand, in feet.
+func TestFewestPieces(t *testing.T) {
+	const ft = units.Foot
+	item := Item{Kind: Ribbon}
+	for _, tt := range []struct {
+		reason  string
+		overlap units.Length
+		owned   []int // strands of so many feet
+		runs    []int
+		pieces  int64
+		left    []int
+	}{
+		{"a strand of its own length", 0, []int{9, 9}, []int{7, 9}, 2, []int{2}},
+		{"a whole roll before two pieces", 0, []int{9, 5, 15}, []int{14}, 1, []int{9, 5, 1}},
+		{"not the short ones first", 0, []int{6, 9, 9, 9}, []int{27}, 3, []int{6}},
+		{"many at once", 0, []int{2, 2, 2, 2, 9, 9, 9}, []int{30}, 5, []int{2, 2, 1}},
+		{"the shortest first", 0, []int{4, 6, 10}, []int{4, 16}, 3, nil},
+		{"with an overlap", 1, []int{9, 9, 9}, []int{8, 9}, 2, []int{9, 1}},
+		{"too little", 1, []int{3, 3}, []int{9}, 2, nil},
+		{"too short to join", 1, []int{1, 6, 6, 1}, []int{9}, 2, []int{2, 1, 1}},
+	} {
+		s := Shop{Joins: map[Item]Join{item: {Overlap: tt.overlap * ft}}}
+		for _, n := range tt.owned {
+			s.Owned = append(s.Owned, Lot{item, Quantity{Pieces: 1, Length: units.Length(n) * ft}})
+		}
+		var needs []Need
+		for i, n := range tt.runs {
+			needs = append(needs, Need{Item: item, Room: strconv.Itoa(i), Quantity: Quantity{Length: units.Length(n) * ft}})
+		}
+		p, err := s.Cheapest(needs...)
+		if err != nil {
+			t.Fatal(tt.reason, err)
+		}
+		pieces, left := int64(0), []int{}
+		for _, c := range p.Cuts {
+			pieces += int64(c.Rolls * len(c.Pieces))
+		}
+		for _, l := range p.Left {
+			for range l.Quantity.Pieces {
+				left = append(left, int(l.Quantity.Length/ft))
+			}
+		}
+		if pieces != tt.pieces || !slices.Equal(left, append([]int{}, tt.left...)) {
+			t.Errorf("%s: %d pieces, %v left, %v", tt.reason, pieces, left, p)
+		}
+	}
+}
+
+// No layout joins more pieces than that which takes the shortest strands first, and none hangs less.
+func TestNoMorePieces(t *testing.T) {
+	fewer := 0
+	r := rand.New(rand.NewPCG(11, 5))
+	for range 2000 {
+		stock := itemStock{join: Join{Overlap: units.Length(r.IntN(3)) * units.Inch, Shortest: units.Length(r.IntN(2)*r.IntN(12)) * units.Inch}}
+		for range 1 + r.IntN(5) {
+			stock.owned = append(stock.owned, Lot{Item{Kind: Ribbon}, Quantity{Pieces: 1 + r.IntN(3), Length: units.Length(3+r.IntN(40)) * units.Inch}})
+		}
+		list := make([]portion, 1+r.IntN(4))
+		for i := range list {
+			list[i] = piece(strconv.Itoa(i), units.Length(1+r.IntN(90))*units.Inch)
+		}
+		d := sum(list)
+		c := newChecker("Shop.List")
+		plain := c.layout(Item{Kind: Ribbon}, list, d, stock, nil, nil)
+		want := plain.runs(c, list)
+		y, got := c.fewest(Item{Kind: Ribbon}, list, d, stock, nil, nil)
+		for i := range got {
+			if got[i] < want[i] {
+				t.Fatalf("%v of %v, %v: %v, want %v", stock, list, i, got, want)
+			}
+		}
+		if y.pieces() < plain.pieces() {
+			fewer++
+		}
+		pieces, joins := y.pieces(), y.pieces()
+		cuts, left := y.finish()
+		there, hung := length(stock.strands()), units.Length(0)
+		for _, l := range got {
+			if hung += l; l > 0 {
+				joins--
+			}
+		}
+		if pieces > plain.pieces() || there != hung+units.Length(joins)*stock.join.Overlap+Surplus(left).Length {
+			t.Fatalf("%v of %v: %d pieces, %d before; %v left, %v", stock, list, pieces, plain.pieces(), left, cuts)
+		}
+	}
+	if fewer < 300 {
+		t.Errorf("%d layouts of fewer pieces", fewer)
 	}
 }

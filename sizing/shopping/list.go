@@ -63,7 +63,8 @@ func (l List) Short() []Share {
 // with a cut at each end of a run but the last, c = k-1, unless it falls on the end of a
 // strand. An owned strand no longer than the overlap cannot be joined. One whole piece is
 // never joined from two. If an item is needed both ways, what the pieces leave of the rolls is
-// joined. The longest strands remain.
+// joined. Up to 200 runs are joined from the fewest pieces of the ways tried: a run takes one strand
+// that is long enough rather than two. Of as many pieces the longest strands remain.
 //
 // Of equal cost it takes the purchase with the least surplus (rolls to cut: the least length
 // bought; several runs: the least length bought, each strand less the overlap), then the
@@ -548,10 +549,30 @@ func (p Purchase) text(w *writer, poor bool) {
 	for _, c := range p.Cuts {
 		w.row(4, c.String(), "")
 	}
+	if lost := p.lost(); lost > 0 {
+		w.row(4, "lost in joins", lost.String())
+	}
 	lots("left over", p.Left)
 	if !p.Bound.Equal(p.Cost) {
 		w.row(4, "could cost as little as", money(p.Bound))
 	}
+}
+
+// lost returns what the joins of running lengths lose of the strands: the pieces are longer than what hangs.
+func (p Purchase) lost() (lost units.Length) {
+	for _, c := range p.Cuts {
+		for _, n := range c.Pieces {
+			if n.Quantity.Pieces == 0 {
+				lost += units.Length(c.Rolls) * n.Quantity.Length
+			}
+		}
+	}
+	for _, s := range p.Shares {
+		if s.Gets.Pieces == 0 {
+			lost -= s.Gets.Length
+		}
+	}
+	return lost
 }
 
 // text writes s to w. Shelf says that what it gets is what the shelf holds.

@@ -26,7 +26,7 @@ type Purchase struct {
 // A Share is a need and what it gets.
 type Share struct {
 	Need
-	Gets     Quantity `json:"gets"`              // how much of what is planned; of lights, all of its strings, which may be more; for whole pieces their number, and the shortest length
+	Gets     Quantity `json:"gets"`              // how much of what is planned; of lights, all of its strings, and of a length all that hangs once joins have taken their overlaps, which may be more; for whole pieces their number, and the shortest length
 	Parts    []Lot    `json:"parts,omitempty"`   // which things, where the need leaves that open; of lights, each string
 	Replaced Quantity `json:"replaced,omitzero"` // how much of what is missing a substitute stands for, in a share of its own
 	Spare    bool     `json:"spare,omitempty"`   // against breakage, by Shop.Spares

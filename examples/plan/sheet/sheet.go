@@ -744,6 +744,8 @@ func (s *sheet) told(g get) string {
 		return "planned " + planned + ", none to be had"
 	case g.gets.Pieces > g.Quantity.Pieces && g.gets.Length == 0:
 		return gets + " (planned " + planned + ")" // as the budget allows, or in whole strings
+	case g.gets.Pieces == 0 && g.gets.Length > g.Quantity.Length:
+		return gets + " (planned " + planned + ")" // since strands are not cut, or not short
 	case g.gets.Pieces >= g.Open.Min && g.Open.Max > 0:
 		return "planned " + planned + ", " + gets + " will do"
 	}
