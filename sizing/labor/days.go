@@ -30,7 +30,7 @@ const maxStay = 3_650
 //	cut tree out   begin + "cut tree" or down, whichever is earlier
 //
 // What is on a cut tree is taken down by the day on which the tree is out. Of the work each Place is looked
-// at, and of the needs each kind. No clock is read. The elapsed minutes go up to 1,000,000, down to
+// at, and whether there is something to do; of the needs each kind. No clock is read. The elapsed minutes go up to 1,000,000, down to
 // 3,650 days after stand. ErrFit reports a down before stand. If the public uses the room, the fire code may not allow a cut tree.
 func (r Rates) Dates(stand, down Date, elapsed int, work []Work, needs []shopping.Need) ([]Day, error) {
 	c := &checker{fn: "Rates.Dates"}
@@ -62,9 +62,10 @@ func (r Rates) Dates(stand, down Date, elapsed int, work []Work, needs []shoppin
 		c.fail(units.ErrRange, "/work", strconv.Itoa(len(work)), "at most 500 works")
 	}
 	for i, w := range work {
-		if c.place(i, w); w.Place == cutTree {
+		switch c.place(i, w); {
+		case w.Place == cutTree:
 			cut = append(cut, i)
-		} else {
+		case w.Place != "" || len(w.Needs) > 0: // there is something to do
 			rest = append(rest, i)
 		}
 	}

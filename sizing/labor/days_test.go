@@ -24,7 +24,7 @@ func TestDays(t *testing.T) {
 		down := stand + labor.Date(rapid.IntRange(0, 60).Draw(t, "down"))
 		minutes := rapid.IntRange(0, 5000).Draw(t, "minutes")
 		works := []labor.Work{{Place: "cut tree"}}
-		for _, place := range rapid.SliceOfN(rapid.SampledFrom([]string{"", "artificial tree", "cut tree", "mantel"}), 0, 3).Draw(t, "places") {
+		for _, place := range rapid.SliceOfN(rapid.SampledFrom([]string{"artificial tree", "cut tree", "mantel"}), 0, 3).Draw(t, "places") {
 			works = append(works, labor.Work{Place: place})
 		}
 		days := must[[]labor.Day](t)(r.Dates(stand, down, minutes, works, []shopping.Need{pieces(shopping.Pick, 1), pieces(shopping.Garland, 0), pieces(shopping.Pick, 1)}))
@@ -99,8 +99,9 @@ func TestDatesOfTakingDown(t *testing.T) {
 			"2026-12-25 take down and pack what is on the cut tree [1 3]", "2026-12-25 the cut tree is out, at the latest: 12 days before the rest []", "2027-01-06 take down and pack [0 2]",
 		}},
 		{[]labor.Work{cut}, down, []string{"2026-12-25 take down and pack [0]", "2026-12-25 the cut tree is out, at the latest []"}},
-		{[]labor.Work{{}, cut}, down - 12, []string{"2026-12-25 the cut tree is out, at the latest []", "2026-12-25 take down and pack [0 1]"}},
-		{[]labor.Work{{}}, down, []string{"2027-01-06 take down and pack [0]"}},
+		{[]labor.Work{{Needs: []shopping.Need{{}}}, cut}, down - 12, []string{"2026-12-25 the cut tree is out, at the latest []", "2026-12-25 take down and pack [0 1]"}},
+		{[]labor.Work{{Place: "mantel"}}, down, []string{"2027-01-06 take down and pack [0]"}},
+		{[]labor.Work{cut, {}}, down, []string{"2026-12-25 take down and pack [0]", "2026-12-25 the cut tree is out, at the latest []"}}, // the other has nothing to do
 		{nil, down, []string{"2027-01-06 take down and pack []"}},
 	} {
 		days := must[[]labor.Day](t)(labor.StartingRates().Dates(stand, row.down, 282, row.works, nil))

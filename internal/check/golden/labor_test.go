@@ -106,7 +106,7 @@ func laborPage(p *page) {
 		r.Days["wiring"], r.Days["cut tree"], r.Days["picks"] = d.upTo(6), 1+d.upTo(50), d.upTo(60)
 		stand := labor.Date(735_000 + d.upTo(10_000))
 		down, minutes := stand+labor.Date(d.upTo(60)), d.upTo(4000)
-		days, err := r.Dates(stand, down, minutes, []labor.Work{{Place: "cut tree"}, {}}, []shopping.Need{{Item: shopping.Item{Kind: shopping.Pick}}})
+		days, err := r.Dates(stand, down, minutes, []labor.Work{{Place: "cut tree"}, {Place: "mantel"}}, []shopping.Need{{Item: shopping.Item{Kind: shopping.Pick}}})
 		p.add("stand %d down %d, %d min of %d a day, wiring %d, cut tree %d, order %d = %s", stand, down, minutes, workday, r.Days["wiring"], r.Days["cut tree"], r.Days["picks"], or(func(days []labor.Day) string {
 			var text []string
 			for _, day := range days {
