@@ -326,6 +326,7 @@ func TestOddJobs(t *testing.T) {
 			"no mantel lights (planned 100), 4 ft of extension cord", "6 hooks; 0 ft from the left, then every 2 ft 6 Hang the garland from hook to hook", "19 mantel picks; every 8 in along it", "Get too: 4 ft of extension cord (stairs)", "Fasten the garland along the top",
 		}, nil},
 		{[]string{"-request", "testdata/stockings.json"}, []string{"hangs on them: 7 hooks; of the garland 0 ft from the left, then every 2 ft 8 in; of the stockings 1 ft 6 1/2 in from the left, then every 9 in 6 Hang the garland", "0 ft from the opening (stocking 1), want 3 ft. Worst as trim: distance from the opening 0 ft, at least 6 in", "Hang the stockings on their holders: 4 stockings"}, nil},
+		{[]string{"-request", "testdata/ownstockings.json"}, []string{"[ ] hooks: 3 x pair at 6.50 19.50", "SHORT, on no shelf here: 4 stockings (tea room 4): bring your own, for which the list has hooks"}, nil},
 		{[]string{"-request", "testdata/stairs.json", "-work"}, []string{"PUTTING UP: 2 people, 3 h, the least"}, []string{"0 min"}},
 		{[]string{"-quote", "-pack", "-stand", "2026-11-28"}, []string{"picks and mantel picks, 1 x bunch of 6", "8 mantel picks; ", "7 x 9 ft of garland"}, []string{"picks, mantel"}},
 		{[]string{"-request", "testdata/metric.json"}, []string{

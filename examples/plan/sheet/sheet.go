@@ -600,6 +600,9 @@ func (s *sheet) short(list shopping.List) {
 			if len(rooms[item]) > 0 {
 				text += " (" + strings.Join(rooms[item], ", ") + ")"
 			}
+			if item.Kind == shopping.Stocking && !part.there {
+				text += ": bring your own, for which the list has hooks"
+			}
 			s.b.WriteString(head)
 			head = ""
 			s.line("", 2, text)
