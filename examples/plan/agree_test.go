@@ -85,7 +85,7 @@ func entries(section string, column int) []string {
 var (
 	inAll    = regexp.MustCompile(`^  ornaments +(\d+) in all`)
 	ofColor  = regexp.MustCompile(`^    (.+?)  +(.+)$`)
-	has      = regexp.MustCompile(`^(?:planned \d+, (?:only )?)?(none|\d+)\b( others in their place)?`)
+	has      = regexp.MustCompile(`^(?:planned \d+, (?:only |budget allows )?)?(none|\d+)\b( others in their place)?`)
 	priced   = regexp.MustCompile(`^  (\[ \]|   ) (.*?) +(\d+\.\d\d)$`)
 	bought   = regexp.MustCompile(`(\d+) x ([^:;]+?) at (\d+\.\d\d)( \([^)]*(?: for | from )[^)]*\))?`)
 	amount   = regexp.MustCompile(`^.{75}\d\.\d\d$`)

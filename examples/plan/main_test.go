@@ -223,7 +223,7 @@ func TestSheet(t *testing.T) {
 		}
 		last = i
 	}
-	for _, want := range []string{"900: 9 strings of 100, 1 plug, 45 W, limit 1440 W, 80 % of 15 A", "29 (planned 27): 19 of 2 in (2 types), 10 of 3 1/8 in"} {
+	for _, want := range []string{"900: 9 strings of 100, 1 plug, 45 W, limit 1440 W, 80 % of 15 A", "planned 27, budget allows 29: 19 of 2 in (2 types), 10 of 3 1/8 in"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("the sheet does not say %q", want)
 		}

@@ -731,7 +731,7 @@ func (s *sheet) cut(c shopping.Cut, piece shopping.Need) string {
 	return length + " off " + own + roll
 }
 
-// told says how much there is of a need, "81 ft" or "29 (planned 27)".
+// told says how much there is of a need, "81 ft" or "planned 27, budget allows 29".
 func (s *sheet) told(g get) string {
 	planned, gets := s.quantity(g.Quantity), s.quantity(g.gets)
 	switch {
@@ -745,8 +745,10 @@ func (s *sheet) told(g get) string {
 		return "planned " + planned + ", " + gets + " and " + s.quantity(g.replaced) + " others"
 	case g.gets == (shopping.Quantity{}):
 		return "planned " + planned + ", none to be had"
+	case g.gets.Pieces > g.Quantity.Pieces && g.gets.Length == 0 && g.Open.Max > 0:
+		return "planned " + planned + ", budget allows " + gets
 	case g.gets.Pieces > g.Quantity.Pieces && g.gets.Length == 0:
-		return gets + " (planned " + planned + ")" // as the budget allows, or in whole strings
+		return gets + " (planned " + planned + ")" // whole strings of lights
 	case g.gets.Pieces == 0 && g.gets.Length > g.Quantity.Length:
 		return gets + " (planned " + planned + ")" // since strands are not cut, or not short
 	case g.gets.Pieces >= g.Open.Min && g.Open.Max > 0:
