@@ -45,10 +45,14 @@ type tableau struct {
 	limit   float64 // a cost above it is as good as none
 	pivots  int     // since the inverse was worked out
 	most    int     // pivots in one call; 0: as many as it takes, more or less
+	trial   float64 // how much the prices would change with the pivot that was not made, 0 if there is none
+	tried   int     // the column or, from n on, the row that would have left
 	stuck   int     // the column or, from n on, the row without a way
 	stuckUp bool    // it is below its bound
 	stale   bool    // the basic variables have to be worked out
 	purges  int     // how often rows were left out
+	stamp   int     // of the basis: another one has another
+	stamps  int     // the last of them
 	order   []int
 	spent   int64 // steps not yet taken off
 
@@ -221,10 +225,15 @@ func (t *tableau) line(c int) []float64 { return t.inverse[c*t.stride : c*t.stri
 // whole returns the coefficient of an element, as near as a float64 is.
 func (t *tableau) whole(e element) int64 { return int64(e.a / t.unit[e.row]) }
 
-// price returns the price of a row.
+// price returns the price of a row, after the pivot that was not made if optimize came to beyond.
 func (t *tableau) price(i int) float64 {
-	if r := t.row[i]; r >= 0 {
+	switch r := t.row[i]; {
+	case r >= 0 && t.trial != 0:
+		return float64((t.dual[r] - float64(t.trial*t.rho[r])) * t.unit[i])
+	case r >= 0:
 		return float64(t.dual[r] * t.unit[i])
+	case t.n+i == t.tried:
+		return float64(t.trial * t.unit[i])
 	}
 	return 0
 }
@@ -259,14 +268,14 @@ func (t *tableau) setBounds(lo, hi []int64) {
 
 // A basis is what a tableau has to be given to be as it was, but for its bounds.
 type basis struct {
-	purges, pivots                         int
+	purges, pivots, stamp                  int
 	basic, tight                           []int32
 	inverse, cost, dual, weight, rowWeight []float64
 }
 
 // save keeps the basis in b.
 func (t *tableau) save(b *basis) {
-	b.purges, b.pivots = t.purges, t.pivots
+	b.purges, b.pivots, b.stamp = t.purges, t.pivots, t.stamp
 	b.basic, b.tight = append(b.basic[:0], t.basic...), append(b.tight[:0], t.tight...)
 	b.inverse = slices.Grow(b.inverse[:0], len(t.basic)*len(t.tight))
 	for c := range t.basic {
@@ -276,11 +285,13 @@ func (t *tableau) save(b *basis) {
 	b.weight, b.rowWeight = append(b.weight[:0], t.weight...), append(b.rowWeight[:0], t.rowWeight...)
 }
 
-// load takes the basis b, unless rows have been left out since it was kept. Rows that are new since then are not tight in it.
+// load takes the basis b, unless it has it or rows have been left out since it was kept. Rows that are new since
+// then are not tight in it.
 func (t *tableau) load(b *basis) {
-	if b.purges != t.purges {
+	if b.purges != t.purges || b.stamp == t.stamp {
 		return
 	}
+	t.stamp = b.stamp
 	for _, j := range t.basic {
 		t.place[j] = -1
 	}
@@ -377,6 +388,7 @@ func (t *tableau) optimize(effort *int64) int {
 		most = 50 + 20*len(t.row)
 	}
 	t.z = t.objective()
+	t.trial, t.tried = 0, -1
 	*effort -= t.spent
 	t.spent = 0
 	again := true // the inverse may be worked out once more
@@ -433,7 +445,12 @@ func (t *tableau) optimize(effort *int64) int {
 			t.direction(out)
 			*effort -= int64(len(t.col) / 8)
 		}
-		if !t.pivot(out, in, up) {
+		p, by, ratio := t.step(out, in, up)
+		if float64(t.z+float64(ratio*by)) > t.limit {
+			t.trial, t.tried = ratio, out
+			return beyond
+		}
+		if !t.pivot(out, in, up, p, by, ratio) {
 			if !again {
 				return givenUp
 			}
@@ -442,11 +459,28 @@ func (t *tableau) optimize(effort *int64) int {
 			t.values()
 			t.z = t.objective()
 		}
-		if t.z > t.limit {
-			return beyond
-		}
 	}
 	return givenUp
+}
+
+// step returns what is known of a pivot before it: the entry of the tableau that it is on, by how much what leaves
+// moves, and how much the cost rises with each unit of that.
+func (t *tableau) step(out, in int, up bool) (p, by, ratio float64) {
+	switch {
+	case out >= t.n:
+		by = -t.slack[out-t.n]
+	case up:
+		by = t.lo[out] - t.at[out]
+	default:
+		by = t.hi[out] - t.at[out]
+	}
+	if in < t.n {
+		p = t.alpha[in]
+		return p, by, t.cost[in] / p
+	}
+	r := t.row[in-t.n]
+	p = t.rho[r]
+	return p, by, t.dual[r] / p
 }
 
 // direction works out how a basic variable depends on the nonbasic ones: on the columns in
@@ -544,12 +578,11 @@ func (t *tableau) flip(j int) { t.rest(j, t.side[j] > 0) }
 
 // pivot lets out leave to its bound, and in enter. It reports false, with nothing done, if the
 // inverse is no longer good enough for that.
-func (t *tableau) pivot(out, in int, up bool) bool {
+func (t *tableau) pivot(out, in int, up bool, p, by, ratio float64) bool {
 	k := len(t.tight)
 	// How the basic columns move with in.
 	t.move = grow(t.move, k)
 	move := t.move
-	var p float64
 	if in < t.n {
 		clear(move)
 		for _, e := range t.columns[in] {
@@ -561,13 +594,11 @@ func (t *tableau) pivot(out, in int, up bool) bool {
 				move[c] -= float64(e.a * t.inverse[c*t.stride+int(r)])
 			}
 		}
-		p = t.alpha[in]
 	} else {
 		r := int(t.row[in-t.n])
 		for c := range move {
 			move[c] = t.inverse[c*t.stride+r]
 		}
-		p = t.rho[r]
 	}
 	if out < t.n {
 		if q := move[t.place[out]]; math.Abs(q-p) > float64(1e-7*(1+math.Abs(p))) {
@@ -575,15 +606,13 @@ func (t *tableau) pivot(out, in int, up bool) bool {
 		}
 	}
 	t.pivots++
-	step := 0.0
-	weight := 1.0
-	switch {
-	case out >= t.n:
-		step, weight = -t.slack[out-t.n]/p, t.rowWeight[out-t.n]
-	case up:
-		step, weight = (t.lo[out]-t.at[out])/p, t.weight[out]
-	default:
-		step, weight = (t.hi[out]-t.at[out])/p, t.weight[out]
+	t.stamps++
+	t.stamp = t.stamps
+	step, weight := by/p, 0.0
+	if out >= t.n {
+		weight = t.rowWeight[out-t.n]
+	} else {
+		weight = t.weight[out]
 	}
 	weight /= float64(p * p)
 	// The slacks, by how all columns move.
@@ -612,12 +641,6 @@ func (t *tableau) pivot(out, in int, up bool) bool {
 		}
 	}
 	// Reduced costs and prices.
-	ratio := 0.0
-	if in < t.n {
-		ratio = t.cost[in] / p
-	} else {
-		ratio = t.dual[t.row[in-t.n]] / p
-	}
 	if ratio != 0 {
 		add(t.cost, t.alpha, -ratio)
 		add(t.dual, t.rho, -ratio)
@@ -625,7 +648,7 @@ func (t *tableau) pivot(out, in int, up bool) bool {
 	for _, j := range t.basic {
 		t.cost[j] = 0
 	}
-	t.z += float64(ratio * float64(p*step))
+	t.z += float64(ratio * by)
 	t.update(out, in, p, ratio)
 	if out < t.n {
 		t.rest(out, !up)
@@ -747,6 +770,8 @@ func (t *tableau) rebuild() {
 	k := int64(len(t.basic))
 	t.spent += k * (k*k + int64(len(t.col))) / 8
 	t.pivots = 0
+	t.stamps++
+	t.stamp = t.stamps
 	basic, tight := append([]int32(nil), t.basic...), append([]int32(nil), t.tight...)
 	for _, j := range basic {
 		t.place[j] = -1
