@@ -16,7 +16,10 @@
 // Sources: the dual simplex method, branch and bound, mixed-integer rounding, Gomory's cuts, bounds drawn
 // in by reduced costs: L. A. Wolsey, Integer Programming, Wiley 1998 (from memory). Bounds from rounded prices: A. Neumaier,
 // O. Shcherbina, Safe bounds in linear and mixed-integer linear programming, Mathematical
-// Programming 99 (2004) 283-296 (from memory).
+// Programming 99 (2004) 283-296 (from memory). What leaves the basis (devex): J. J. Forrest, D. Goldfarb, Mathematical
+// Programming 57 (1992) 341-374 (from memory). The columns to branch on, and the basis of the node above for both of its
+// children: T. Achterberg, Constraint Integer Programming, TU Berlin 2007 (from memory). Two aims in one number, the
+// second below the least step of the first: R. E. Steuer, Multiple Criteria Optimization, Wiley 1986 (from memory).
 package intprog
 
 import (
