@@ -1,0 +1,401 @@
+package sheet
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"example.com/fircone/mantel"
+	"example.com/fircone/sizing/job"
+	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
+)
+
+// mantel writes the page of a mantel, in the order of work.
+func (s *sheet) mantel(m job.MantelPlan) {
+	name := m.Room
+	if name == "" {
+		name = "Mantel"
+	}
+	what, hung := s.hung(m)
+	s.heading(name + ": " + what)
+	needs := s.gets(m.Shares)
+	about := s.fire(m) + hung
+	if l, ok := m.Loads[shopping.Garland]; ok {
+		about += s.loads(" Hooks", "one", l)
+	}
+	if l, ok := m.Loads[shopping.Stocking]; ok {
+		about += s.loads(" Stocking holders", "one", l)
+	}
+	s.line(about, -1, "")
+	if s.why {
+		for _, v := range m.Clearances.Violations {
+			s.line("", labelWidth+1, "trim: "+s.clearance(v)+" ("+v.Source+")")
+		}
+	}
+	told := map[shopping.Item]bool{}
+	var lines []string
+	for _, step := range m.Steps {
+		text, takes := step.Do, s.takes(step, needs, told)
+		if takes == "" && !had(step, needs) {
+			continue // there is nothing to do it with, as a step before has told
+		}
+		places := s.places(step.Code, m)
+		if s.why {
+			if takes != "" {
+				text += " It takes" + strings.TrimPrefix(takes, ":") + "."
+			}
+			if places != "" {
+				text += " Places: " + places + "."
+			}
+			if step.Caution.Text != "" {
+				text += " Mind: " + step.Caution.Text + "."
+			}
+			lines = append(lines, text)
+			continue
+		}
+		if takes == "" && strings.HasPrefix(text, "Step back") {
+			continue // the figures are above
+		}
+		text, _, _ = strings.Cut(text, ". ")
+		text, _, _ = strings.Cut(text, ": ")
+		if places != "" {
+			places = "; " + places
+		}
+		lines = append(lines, strings.TrimSuffix(text, ".")+takes+places)
+	}
+	for i, line := range lines {
+		s.line(strconv.Itoa(i+1), 2, line)
+	}
+	for _, g := range needs { // what no step names
+		if !told[g.Item] {
+			s.dress([]get{g}, g.Item.Kind, "")
+		}
+	}
+	if s.why {
+		for _, g := range needs {
+			s.line(s.item(g.Item), labelWidth+1, g.Basis+" ("+g.Source+")")
+		}
+	}
+}
+
+// places says where along the shelf, or how far from the first hook to the right, what a step marks, wires or puts up goes.
+func (s *sheet) places(code string, m job.MantelPlan) string {
+	switch code {
+	case "mark":
+		return s.layers(m)
+	case "wire ornaments":
+		return s.gaps(m.Spots)
+	case "hooks":
+		var texts []string
+		for _, kind := range []shopping.Kind{shopping.Garland, shopping.Stocking} {
+			var at []units.Length
+			for _, h := range m.Loads[kind].Hooks {
+				at = append(at, h.At.Along-start(m))
+			}
+			if len(at) > 0 {
+				texts = append(texts, s.along(at))
+			}
+		}
+		if len(texts) == 2 {
+			return "of the garland " + texts[0] + "; of the stockings " + texts[1]
+		}
+		return strings.Join(texts, "")
+	}
+	return ""
+}
+
+// start is where the places of a mantel count from: the left end of the shelf, or the first hook of a run.
+func start(m job.MantelPlan) units.Length {
+	if len(m.Run.Hooks) > 0 {
+		return m.Run.Hooks[0].Along
+	}
+	return 0
+}
+
+// layers says where the picks go, layer by layer if there are several.
+func (s *sheet) layers(m job.MantelPlan) string {
+	var all []units.Length
+	var order []int
+	layers := map[int][]units.Length{}
+	for _, spot := range m.Spots {
+		if spot.Item.Kind != shopping.Pick {
+			continue
+		}
+		all = append(all, spot.Along)
+		if layers[spot.Layer] == nil {
+			order = append(order, spot.Layer)
+		}
+		layers[spot.Layer] = append(layers[spot.Layer], spot.Along)
+	}
+	if all == nil { // along stairs or a door
+		garland, picks := units.Length(0), 0
+		for _, share := range m.Shares {
+			switch share.Item.Kind {
+			case shopping.BaseGarland:
+				garland += share.Quantity.Length
+			case shopping.Pick:
+				picks += share.Quantity.Pieces
+			}
+		}
+		if picks == 0 {
+			return ""
+		}
+		return "every " + s.length(garland/units.Length(picks)) + " along it"
+	}
+	text := s.along(all)
+	if len(order) < 2 {
+		return text
+	}
+	slices.Sort(order)
+	for _, layer := range order {
+		at := layers[layer]
+		text += "; layer " + strconv.Itoa(layer) + " from " + s.place(slices.Min(at)) + " to " + s.place(slices.Max(at))
+	}
+	return text
+}
+
+// gaps says which ornament goes into which gap between the picks.
+func (s *sheet) gaps(spots []mantel.Spot) string {
+	var order []shopping.Item
+	at := map[shopping.Item][]string{}
+	n := 0
+	for _, spot := range spots {
+		if spot.Item.Kind != shopping.Ornament {
+			continue
+		}
+		n++
+		if at[spot.Item] == nil {
+			order = append(order, spot.Item)
+		}
+		at[spot.Item] = append(at[spot.Item], strconv.Itoa(n))
+	}
+	if len(order) < 2 { // all alike
+		return ""
+	}
+	var texts []string
+	for _, item := range order {
+		name := item.Color
+		if name == "" {
+			name = "any color"
+		}
+		if item.Size > 0 {
+			name += " of " + s.length(item.Size)
+		}
+		texts = append(texts, strings.Join(at[item], ", ")+" "+name)
+	}
+	return "gaps from the left: " + strings.Join(texts, "; ")
+}
+
+// hung says what is dressed, and how its garland hangs.
+func (s *sheet) hung(m job.MantelPlan) (what, how string) {
+	r := m.Run
+	if len(r.Hooks) == 0 {
+		how = "Garland " + s.hangs(m.Hanging) + "."
+		if m.LeftWall {
+			how += " The left end is at a wall."
+		}
+		if m.RightWall {
+			how += " The right end is at a wall."
+		}
+		return "mantel, " + s.length(m.Length) + ", " + m.Hanging.Look.String(), how
+	}
+	first, last := r.Hooks[0], r.Hooks[len(r.Hooks)-1]
+	switch {
+	case r.Balusters > 0:
+		what = "stairs, " + s.length(last.Along-first.Along) + " across"
+		if rise := first.Below - last.Below; rise != 0 {
+			what += ", " + s.length(max(rise, -rise)) + " up"
+		}
+	case r.To != (mantel.Point{}):
+		what = "door or window, " + s.length(r.To.Along) + " by " + s.length(r.To.Below)
+	default:
+		what = "garland over hooks, " + s.length(last.Along-first.Along) + " across"
+	}
+	how = "Garland close along it"
+	if r.Sag > 0 {
+		how = "Garland in " + say(len(r.Hooks)-1, "swag") + " " + s.length(r.Sag) + " deep"
+	}
+	if r.Left > 0 || r.Right > 0 {
+		how += s.falling(r.Left, r.Right)
+	}
+	return what, how + "."
+}
+
+// loads says what hooks carry, and what would hold where they do not.
+func (s *sheet) loads(hooks, one string, l mantel.Loads) string {
+	most, over := units.Mass(0), 0
+	var lifted []units.Length
+	for _, h := range l.Hooks {
+		if h.Down < 0 {
+			lifted = append(lifted, h.At.Along-l.Hooks[0].At.Along)
+		}
+		most = max(most, h.Total)
+		if h.Total > l.Working {
+			over++
+		}
+	}
+	text := hooks + " at " + say(len(l.Hooks), "place") + ", at most " + s.load(most) + " on " + one + "; one may carry " + s.carries(l.Working) + "."
+	if lifted != nil {
+		text += " The garland lifts off the hook " + s.along(lifted) + ": tie it down there."
+	}
+	if over > 0 {
+		text += " OVERLOADED at " + say(over, "place") + ": use " + l.Remedy + "."
+	}
+	return text
+}
+
+// fire says how near what hangs comes to the fire: in one sentence whether a fire may burn, and the worst of the
+// figures for trim with its source. With why the rest follow.
+func (s *sheet) fire(m job.MantelPlan) string {
+	c := m.Clearances
+	if m.Opening == (mantel.Rectangle{}) {
+		return ""
+	}
+	var texts []string
+	if c.Fire != (mantel.Clearance{}) {
+		texts = append(texts, "NO FIRE WHILE THIS HANGS: "+s.most(c.Fire.Measured)+" from the opening ("+c.Fire.Place+"), want "+s.least(c.Fire.Allowed))
+	}
+	if len(c.Violations) > 0 {
+		worst := c.Violations[0]
+		if worst.Place == c.Fire.Place {
+			worst.Place = "" // as before
+		}
+		text := "Worst as trim: " + s.clearance(worst) + " (" + worst.Source + ")"
+		if n := len(c.Violations) - 1; n > 0 && !s.why {
+			text += "; " + strconv.Itoa(n) + " more with -why"
+		}
+		texts = append(texts, text)
+	}
+	if texts == nil {
+		return "Nothing is within " + s.least(3*units.Foot) + " of the opening. "
+	}
+	return strings.Join(texts, ". ") + ". "
+}
+
+// clearance says what was measured and what is asked for.
+func (s *sheet) clearance(c mantel.Clearance) string {
+	what := c.Measure + " "
+	if c.Place != "" {
+		what = c.Place + ", " + what
+	}
+	if c.AtLeast {
+		return what + s.most(c.Measured) + ", at least " + s.least(c.Allowed)
+	}
+	return what + s.least(c.Measured) + ", at most " + s.most(c.Allowed)
+}
+
+// takes says how much a step takes of what no step before it has named.
+func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool) string {
+	var texts []string
+	for _, u := range step.Uses {
+		i := u.Item
+		if i.Kind == shopping.Tie {
+			told[i] = true
+			texts = append(texts, s.ties(u, step, needs)...)
+			continue
+		}
+		if told[i] {
+			continue
+		}
+		var list []get
+		for _, g := range needs {
+			if g.Item != i {
+				continue
+			}
+			told[i] = true
+			if n := len(list); n > 0 && g.Quantity.Length == 0 { // hooks for the garland, and those for stockings
+				list[n-1].gets.Pieces += g.gets.Pieces
+				list[n-1].Quantity.Pieces += g.Quantity.Pieces
+				continue
+			}
+			list = append(list, g)
+		}
+		for _, g := range list {
+			text := s.lot(i, g.gets)
+			switch {
+			case g.gets == g.Quantity:
+			case g.gets == (shopping.Quantity{}):
+				text = "no " + s.item(i) + " (planned " + s.quantity(g.Quantity) + ")"
+			default:
+				text += " (planned " + s.quantity(g.Quantity) + ")"
+			}
+			if len(g.cuts) > 0 {
+				lap := ""
+				if g.lap > 0 {
+					lap = "lapped " + s.length(g.lap) + ": "
+				}
+				text += " (" + lap + strings.Join(g.cuts, ", ") + ")"
+			}
+			if i.Kind == shopping.Light && len(g.parts) > 0 {
+				text += " (" + stringsOf(g.parts) + ")"
+			}
+			if cord := cord(g.Need); cord != "" {
+				text += ", " + cord
+			}
+			texts = append(texts, text)
+		}
+	}
+	if len(texts) == 0 {
+		return ""
+	}
+	return ": " + listed(texts)
+}
+
+// cord returns how much extension cord goes with a need, "4 ft of extension cord", or nothing.
+func cord(n shopping.Need) string {
+	_, cord, found := strings.Cut(n.Basis, "; extension cord of ")
+	if !found {
+		return ""
+	}
+	length, _, _ := strings.Cut(cord, " from the ")
+	return length + " of extension cord"
+}
+
+// ties says how many wire ties a step takes: one for each piece that there is to tie.
+func (s *sheet) ties(ties shopping.Lot, step mantel.Step, needs []get) []string {
+	tied, there := 0, 0
+	for _, g := range needs {
+		if g.Item == ties.Item {
+			there += g.gets.Pieces
+		} else if g.Item.Kind != shopping.Bell && slices.ContainsFunc(step.Uses, func(l shopping.Lot) bool { return l.Item == g.Item }) {
+			tied += g.gets.Pieces
+		}
+	}
+	switch tied = min(tied, ties.Quantity.Pieces); {
+	case tied == 0:
+		return nil
+	case there == 0:
+		return []string{"no " + s.item(ties.Item) + " (planned " + strconv.Itoa(tied) + ")"}
+	}
+	return []string{s.lot(ties.Item, shopping.Quantity{Pieces: tied})}
+}
+
+// had reports whether there is anything of what a step uses.
+func had(step mantel.Step, needs []get) bool {
+	return len(step.Uses) == 0 || slices.ContainsFunc(needs, func(g get) bool {
+		return g.gets != (shopping.Quantity{}) && slices.ContainsFunc(step.Uses, func(l shopping.Lot) bool { return l.Item == g.Item && l.Item.Kind != shopping.Tie })
+	})
+}
+
+// hangs says how a garland hangs.
+func (s *sheet) hangs(h mantel.Hanging) string {
+	text := "straight"
+	if h.Swags > 0 {
+		text = say(h.Swags, "swag") + " " + s.length(h.Sag) + " deep"
+	}
+	return text + s.falling(h.Left, h.Right)
+}
+
+// falling says how far the ends fall.
+func (s *sheet) falling(left, right units.Length) string {
+	switch {
+	case left == right:
+		return ", falling " + s.length(left) + " at each end"
+	case left == 0:
+		return ", falling " + s.length(right) + " at the right"
+	case right == 0:
+		return ", falling " + s.length(left) + " at the left"
+	}
+	return ", falling " + s.length(left) + " at the left, " + s.length(right) + " at the right"
+}
