@@ -165,11 +165,7 @@ func clip(text string) string {
 	if len(text) <= most {
 		return text
 	}
-	cut := most
-	for !utf8.RuneStart(text[cut]) {
-		cut--
-	}
-	return text[:cut] + "…"
+	return strings.ToValidUTF8(text[:most], "") + "…"
 }
 
 // show returns a value that was read, as an answer shows it: a text as it is.

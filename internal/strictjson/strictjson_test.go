@@ -1,6 +1,7 @@
 package strictjson
 
 import (
+	"bytes"
 	"encoding/json"
 	"errors"
 	"reflect"
@@ -139,6 +140,7 @@ func TestFaults(t *testing.T) {
 		{"no key", `{"joins":{"x":"2 in"}}`, "/joins/x x: "},
 		{"a map that is no object", `{"joins":7}`, "/joins 7: an object"},
 		{"a long value", `{"count":"x` + strings.Repeat("ä", 200) + `"}`, "x" + strings.Repeat("ä", 59) + "…: a whole number"},
+		{"long, and no UTF-8 at all", strings.Repeat("\xb1", 121), "data …: "},
 	} {
 		got := faults(row.text, new(sample))
 		if len(got) != 1 || !strings.Contains(got[0], row.want) {
@@ -190,6 +192,7 @@ func FuzzUnmarshal(f *testing.F) {
 	for _, s := range []string{`{}`, `{"count":1}`, `{"deep":[1,2],"name":"x","much":"4 of 54 in","kinds":{"picks":4},"joins":{"garland":"2 in"}}`, `{"share":1e3,"shelf":null}`, `[`, `{"a":1,"a":2}`} {
 		f.Add([]byte(s))
 	}
+	f.Add(bytes.Repeat([]byte{0xb1}, 121)) // no UTF-8, and longer than an answer carries
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var v, w sample
 		if Unmarshal("test.F", data, &v) != nil {
