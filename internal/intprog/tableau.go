@@ -421,15 +421,7 @@ func (t *tableau) optimize(effort *int64) int {
 			return optimal
 		}
 		t.direction(out)
-		short := 0.0
-		switch {
-		case out >= t.n:
-			short = -t.slack[out-t.n]
-		case up:
-			short = t.lo[out] - t.at[out]
-		default:
-			short = t.at[out] - t.hi[out]
-		}
+		short := t.short(out, up)
 		in, flips := t.enter(up, short)
 		*effort -= int64(len(t.tight))*int64(len(t.tight)+8)/4 + int64(t.n)/4
 		if in < 0 {
@@ -463,16 +455,24 @@ func (t *tableau) optimize(effort *int64) int {
 	return givenUp
 }
 
+// short returns by how much what leaves is past its bound: a row below its least, a column below its least or, if it does not
+// go up, over its most.
+func (t *tableau) short(out int, up bool) float64 {
+	switch {
+	case out >= t.n:
+		return -t.slack[out-t.n]
+	case up:
+		return t.lo[out] - t.at[out]
+	}
+	return t.at[out] - t.hi[out]
+}
+
 // step returns what is known of a pivot before it: the entry of the tableau that it is on, by how much what leaves
 // moves, and how much the cost rises with each unit of that.
 func (t *tableau) step(out, in int, up bool) (p, by, ratio float64) {
-	switch {
-	case out >= t.n:
-		by = -t.slack[out-t.n]
-	case up:
-		by = t.lo[out] - t.at[out]
-	default:
-		by = t.hi[out] - t.at[out]
+	by = t.short(out, up)
+	if out < t.n && !up {
+		by = -by
 	}
 	if in < t.n {
 		p = t.alpha[in]
