@@ -238,8 +238,18 @@ func TestStyleText(t *testing.T) {
 	if text, err := numStyles.MarshalText(); text != nil || !errors.Is(err, ErrName) || numStyles.String() != "Style(5)" {
 		t.Errorf("no style: %q, %v, %v", text, err, numStyles)
 	}
+	if v, err := numStyles.Value(); v != nil || !errors.Is(err, ErrName) {
+		t.Errorf("no style for a database: %v, %v", v, err)
+	}
 	style := InYards
 	if err := style.UnmarshalText([]byte(strings.Repeat("x", 100))); !errors.Is(err, ErrName) || style != InYards {
 		t.Errorf("a long text: %v, %v", style, err)
+	}
+	longest := "feet" + strings.Repeat(" ", maxText-len("feet"))
+	if err := style.UnmarshalText([]byte(longest + " ")); !errors.Is(err, ErrName) || style != InYards {
+		t.Errorf("a name and space, %d bytes: %v, %v", maxText+1, style, err)
+	}
+	if err := style.UnmarshalText([]byte(longest)); err != nil || style != InFeet {
+		t.Errorf("a name and space, %d bytes: %v, %v", maxText, style, err)
 	}
 }

@@ -226,7 +226,7 @@ func (x *number) scan(s string, i int) (int, fault) {
 		}
 		i = j
 	}
-	if i+1 < len(s) && s[i]|0x20 == 'e' {
+	if i < len(s) && s[i]|0x20 == 'e' {
 		j := i + 1
 		j += signLen(s, j)
 		if j < len(s) && isDigit(s[j]) {

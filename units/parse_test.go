@@ -630,7 +630,7 @@ func TestPointErrors(t *testing.T) {
 	}
 }
 
-// UnmarshalText looks at no more of a text than it must, but at all of one that may be read: at its last byte too.
+// UnmarshalText and Scan look at no more of a text than they must, but at all of one that may be read: at its last byte too.
 func TestUnmarshalLongest(t *testing.T) {
 	pad := func(s string, n int) []byte { return []byte(s + strings.Repeat(" ", n-len(s)-1) + "5") }
 	var (
@@ -639,7 +639,10 @@ func TestUnmarshalLongest(t *testing.T) {
 		m Mass
 		p Power
 	)
-	for what, unmarshal := range map[string]func([]byte) error{"1 ft": l.UnmarshalText, "1 sq ft": a.UnmarshalText, "1 lb": m.UnmarshalText, "1 W": p.UnmarshalText} {
+	for what, unmarshal := range map[string]func([]byte) error{
+		"1 ft": l.UnmarshalText, "1 sq ft": a.UnmarshalText, "1 lb": m.UnmarshalText, "1 W": p.UnmarshalText,
+		"1 in": func(text []byte) error { return l.Scan(text) },
+	} {
 		if err := unmarshal(pad(what, maxText)); !errors.Is(err, errNoUnit) {
 			t.Errorf("%s and a 5 at byte %d: %v, want %v", what, maxText, err, errNoUnit)
 		}
