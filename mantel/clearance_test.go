@@ -181,6 +181,37 @@ func TestDistances(t *testing.T) {
 	}
 }
 
+// By hand: an opening 25 in wide under the left end of a shelf of 60 in, 12 in below it, and in a mirror; and one 36 in wide
+// whose left side is 12 in to the right of the shelf, 9 in below it. The triangles are 5-12-13 and 9-12-15.
+func TestDistancesToTheSide(t *testing.T) {
+	aside := mantel.Rectangle{Width: 25 * in, Height: 30 * in, Gap: 12 * in, Offset: -35 * in / 2}
+	mirrored := aside
+	mirrored.Offset = 35 * in / 2
+	type list = []units.Length
+	for _, test := range []struct {
+		opening mantel.Rectangle
+		h       mantel.Hanging
+		want    list
+	}{
+		{aside, mantel.Hanging{}, list{12 * in}},
+		{mirrored, mantel.Hanging{}, list{12 * in}},
+		{mantel.Rectangle{Width: 36 * in, Height: 30 * in, Gap: 9 * in, Offset: 60 * in}, mantel.Hanging{}, list{15 * in}},
+		{aside, mantel.Hanging{Left: 12 * in, Right: 12 * in}, list{0, 12 * in, 35 * in}},
+		{mirrored, mantel.Hanging{Left: 12 * in, Right: 12 * in}, list{35 * in, 12 * in, 0}},
+		{aside, mantel.Hanging{Swags: 2}, list{12 * in, 13 * in}}, // from the hook at 30 in
+		{mirrored, mantel.Hanging{Swags: 2}, list{13 * in, 12 * in}},
+	} {
+		c, err := mantel.Mantel{Length: 60 * in, Opening: test.opening}.Clearances(test.h, units.InFeetInches)
+		var got list
+		for _, p := range c.Places {
+			got = append(got, p.Measured)
+		}
+		if err != nil || !slices.Equal(got, test.want) {
+			t.Errorf("%+v, %v: %v, %v, want %v", test.opening, test.h, got, err, test.want)
+		}
+	}
+}
+
 // Where Spots puts the ribbon is where its fall is measured. 1½ yd hung by the middle
 // falls 27 in: 13 in deep in front of an opening that is 14 in below the shelf.
 func TestFallWhereSpotsHasIt(t *testing.T) {
@@ -446,5 +477,9 @@ func TestClearancesOfBoth(t *testing.T) {
 	}
 	if short := hung(2*in, garland); short.Fire != garland.Fire || short.Violations[0] != garland.Violations[0] {
 		t.Errorf("first %v, fire %v", short.Violations[0], short.Fire)
+	}
+	front, err := m.Clearances(mantel.Hanging{Swags: 1, Sag: 20 * in}, units.InFeetInches)
+	if both := hung(18*in, front); err != nil || both.Fire.Measured != 0 || both.Fire != front.Fire {
+		t.Errorf("of two in front of the opening the garland's comes first: %v, %v", both.Fire, err)
 	}
 }

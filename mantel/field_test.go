@@ -185,7 +185,8 @@ func TestMoreErrors(t *testing.T) {
 	}
 	for i, err := range []error{
 		third(mantel.Stairs(mantel.Point{}, mantel.Point{Along: ft}, -1, 1)),
-		third(mantel.Stairs(mantel.Point{}, mantel.Point{Along: ft}, 100, 1)),
+		third(mantel.Stairs(mantel.Point{}, mantel.Point{Along: 10 * ft}, 100, 1)),
+		second(run.Needs(in/2-1, units.InFeetInches)),
 		third(mantel.Stairs(mantel.Point{}, mantel.Point{Along: ft}, 3, 0)),
 		third(mantel.Door(mantel.Point{Along: ft}, -1)),
 		third(mantel.Door(mantel.Point{Along: ft}, 101)),
@@ -200,6 +201,20 @@ func TestMoreErrors(t *testing.T) {
 	}
 	if run, cautions, err := mantel.Stairs(mantel.Point{}, mantel.Point{Along: ft}, 50, 51); err != nil || len(run.Hooks) != 2 || len(cautions) != 1 {
 		t.Error(run, cautions, err)
+	}
+	for i, err := range []error{ // an inch is wide enough, a toe may touch the hearth
+		third(mantel.Stairs(mantel.Point{}, mantel.Point{Along: ft}, 11, 1)),
+		third(mantel.Stairs(mantel.Point{}, mantel.Point{Along: 10 * ft}, 99, 1)),
+		third(mantel.Door(mantel.Point{Along: ft}, 12)),
+		second(run.Needs(in/2, units.InFeetInches)),
+		third(tearoom.Stockings(mantel.Stockings{Length: 54 * in, Weight: lb}, hook, mantel.Clearances{}, units.InFeetInches)),
+	} {
+		if err != nil {
+			t.Errorf("row %d: %v", i, err)
+		}
+	}
+	if run, _, err := mantel.Stairs(mantel.Point{2 * ft, 5 * ft}, mantel.Point{12 * ft, 0}, 9, 5); err != nil || !slices.Equal(run.Hooks, []mantel.Point{{2 * ft, 5 * ft}, {7 * ft, 5 * ft / 2}, {12 * ft, 0}}) {
+		t.Error(run, err) // by hand
 	}
 	if h, _, err := mantel.CommonPractice().Hang(tearoom, mantel.Hanging{Look: mantel.AsymmetricalRight}, units.InFeetInches); err != nil || h.Right != 4*ft || h.Left != 0 {
 		t.Error(h, err)
@@ -222,6 +237,13 @@ func TestMoreErrors(t *testing.T) {
 	}
 	if need, cord, cautions, err := hung.Lights(3, ft, mantel.Point{Along: 70 * in}, units.InFeetInches); err != nil || cord != ft || need.Quantity.Pieces != 18 || len(cautions) != 1 || !strings.HasSuffix(need.Basis, "; extension cord of 1 ft from the right") {
 		t.Error(need, cord, err)
+	}
+	// An outlet as far from both ends: 32 in along and 24 in down.
+	if need, cord, _, err := hung.Lights(3, ft, mantel.Point{Along: 32 * in, Below: 2 * ft}, units.InFeetInches); err != nil || cord != 5*ft || !strings.HasSuffix(need.Basis, " from the left") {
+		t.Error(need, cord, err)
+	}
+	if l, _, err := tearoom.Stockings(mantel.Stockings{Count: 3, Length: ft, Weight: 2 * lb}, hook, mantel.Clearances{}, units.InFeetInches); err != nil || l.Weight != 6*lb {
+		t.Error(l.Weight, err)
 	}
 	if l, c, err := tearoom.Stockings(mantel.Stockings{Count: 1, Length: ft, Weight: 2 * lb}, hook, mantel.Clearances{}, units.InFeetInches); err != nil || len(c.Places) != 2 || l.Remedy != "hooks with a breaking load of 10 lb or more, or no more than 3.2 oz on each" || len(l.Needs) != 2 {
 		t.Error(l, err)

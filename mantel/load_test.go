@@ -384,8 +384,35 @@ at 5 ft 4 in: 3.5 oz down, 250 g to the left`
 	if got, want := one.String(), "weight 1 lb, each good for 1 lb\nat 0 ft: 1 lb down"; got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
-	if got, want := (mantel.HookLoad{At: mantel.Point{Along: ft}, Down: -oz}).String(), "at 1 ft: 1 oz up, LIFTED: tie it down"; got != want {
-		t.Errorf("got %s, want %s", got, want)
+	for down, want := range map[units.Mass]string{
+		-oz: "at 1 ft: 1 oz up, LIFTED: tie it down",
+		0:   "at 1 ft: 0 lb down", // nothing falls from a shelf
+	} {
+		if got := (mantel.HookLoad{At: mantel.Point{Along: ft}, Down: down}).String(); got != want {
+			t.Errorf("got %s, want %s", got, want)
+		}
+	}
+}
+
+// Only a hook between two swags is ever half hung, and one that carries nothing is not lifted.
+func TestLoadsCautions(t *testing.T) {
+	always := []string{"hook label", "hook heat", "weigh yours"}
+	for _, row := range []struct {
+		h    mantel.Hanging
+		want []string
+	}{
+		{mantel.Hanging{}, always},
+		{mantel.Hanging{Swags: 1, Sag: 6 * in}, always},
+		{mantel.Hanging{Swags: 2, Sag: 6 * in}, append(always, "half hung")},
+	} {
+		l, err := loads(mantel.Mantel{Length: 64 * in}, row.h, oz, mantel.Hook{Rating: 20 * lb})
+		var got []string
+		for _, c := range l.Cautions {
+			got = append(got, c.Code)
+		}
+		if err != nil || !slices.Equal(got, row.want) {
+			t.Errorf("%v: %q, %v, want %q", row.h, got, err, row.want)
+		}
 	}
 }
 

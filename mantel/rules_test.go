@@ -94,6 +94,17 @@ func TestRibbonAndBells(t *testing.T) {
 	}
 }
 
+// An end stops 6 in and half of the thickness above the hearth: 10 in below a shelf of 18 in; a foot below one of 20 in, as the
+// rule has it.
+func TestLowShelf(t *testing.T) {
+	for height, want := range map[units.Length]units.Length{18 * in: 10 * in, 20 * in: ft, 21 * in: ft} {
+		h, cautions, err := mantel.CommonPractice().Hang(mantel.Mantel{Length: 5 * ft, Height: height}, mantel.Hanging{Thickness: 4 * in}, units.InFeetInches)
+		if err != nil || h.Left != want || h.Right != want || (len(cautions) > 0) != (want < ft) {
+			t.Errorf("%v high: %v, %v, %v, want %v at each end", height, h, cautions, err, want)
+		}
+	}
+}
+
 // custom returns common practice with both looks changed alike.
 func custom(change func(*mantel.LookRules)) mantel.Rules {
 	r := mantel.CommonPractice()

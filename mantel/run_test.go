@@ -155,7 +155,7 @@ func TestFindSagOfARun(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for more, want := range map[units.Length]units.Length{0: 0, 1: 0, 80: 0, 120: 1, 199: 1, 200: 1} {
+	for more, want := range map[units.Length]units.Length{0: 0, 1: 0, 80: 0, 100: 1, 120: 1, 199: 1, 200: 1} { // a half goes up
 		if got, err := zigzag.FindSag(length + more); err != nil || got.Sag != 20*ft+want {
 			t.Errorf("%d nm more: %v, %v", more, got.Sag-20*ft, err)
 		}
@@ -208,6 +208,12 @@ func TestBelowOfARun(t *testing.T) {
 			if i%pieces == 0 && p != r.Hooks[i/pieces] {
 				t.Fatalf("%v is not the hook at %v", p, r.Hooks[i/pieces])
 			}
+			if i > 0 && i%pieces > 0 { // the pieces of a swag are as wide as each other, to a nanometer
+				left, right := r.Hooks[i/pieces].Along, r.Hooks[i/pieces+1].Along
+				if off := (p.Along-path[i-1].Along)*units.Length(pieces) - (right - left); max(off, -off) > units.Length(pieces) {
+					t.Fatalf("%v after %v in %d pieces from %v to %v", p.Along, path[i-1].Along, pieces, left, right)
+				}
+			}
 		}
 		i := rapid.IntRange(0, len(path)-2).Draw(t, "point")
 		left, right := r.Hooks[i/pieces], r.Hooks[i/pieces+1]
@@ -225,6 +231,31 @@ func TestBelowOfARun(t *testing.T) {
 	})
 }
 
+// A run that is moved along the wall and down it hangs the same, to the nanometer, though no span is a whole number of them.
+func TestMovedRun(t *testing.T) {
+	here, err := mantel.Mantel{Length: 64 * in}.Hang(mantel.Hanging{Swags: 61, Sag: in / 2, Left: ft})
+	if err != nil {
+		t.Fatal(err)
+	}
+	moved, by := here, mantel.Point{Along: -20 * ft, Below: 5 * ft}
+	moved.Hooks = nil
+	for _, p := range here.Hooks {
+		moved.Hooks = append(moved.Hooks, mantel.Point{Along: p.Along + by.Along, Below: p.Below + by.Below})
+	}
+	a, err1 := here.Garland()
+	b, err2 := moved.Garland()
+	if err1 != nil || err2 != nil || a != b {
+		t.Errorf("%v nm of garland, %v; moved %v nm, %v", int64(a), err1, int64(b), err2)
+	}
+	for at := units.Length(0); at <= 64*in; at += 64 * in / 1000 {
+		a, err1 := here.Below(at)
+		b, err2 := moved.Below(at + by.Along)
+		if err1 != nil || err2 != nil || a+by.Below != b {
+			t.Errorf("at %v: %v, %v; moved %v, %v", at, a, err1, b, err2)
+		}
+	}
+}
+
 // By hand: two lines of 5 ft that lie on something sloped, a foot and 2 ft falling.
 func TestLyingRun(t *testing.T) {
 	r := mantel.Run{Hooks: []mantel.Point{{}, {Along: 4 * ft, Below: 3 * ft}, {Along: 8 * ft}}, Left: ft, Right: 2 * ft, Lying: true}
@@ -234,6 +265,14 @@ func TestLyingRun(t *testing.T) {
 	}
 	equalLoads(t, got, mantel.Loads{Weight: 13 * oz, Working: lb / 5, Hooks: []mantel.HookLoad{
 		{Down: oz, Total: oz}, {At: r.Hooks[1]}, {At: r.Hooks[2], Down: 2 * oz, Total: 2 * oz},
+	}})
+	fastened := r // and then it hangs on the hooks, half of each line on either
+	fastened.Lying = false
+	if got, err = fastened.Loads(lb, mantel.Hook{Rating: 100 * lb}, units.InFeetInches); err != nil {
+		t.Fatal(err)
+	}
+	equalLoads(t, got, mantel.Loads{Weight: 13 * lb, Working: 20 * lb, Hooks: []mantel.HookLoad{
+		{Down: 7 * lb / 2, Total: 7 * lb / 2}, {At: r.Hooks[1], Down: 5 * lb, Total: 5 * lb}, {At: r.Hooks[2], Down: 9 * lb / 2, Total: 9 * lb / 2},
 	}})
 	path, err := r.AppendPath(nil, 9)
 	if err != nil || !slices.Equal(path, []mantel.Point{{0, ft}, {}, {4 * ft, 3 * ft}, {8 * ft, 0}, {8 * ft, 2 * ft}}) {

@@ -72,12 +72,12 @@ const sixteenth = units.Inch / 16
 
 func plain(l units.Length) bool { return l%(units.Inch/64) == 0 || l%units.Millimeter == 0 }
 
-// grams returns what a mass in metric is rounded to.
+// grams returns what a mass in metric, which is never negative, is rounded to.
 func grams(m units.Mass) units.Mass {
-	switch size := max(m, -m); {
+	switch {
 	case m%units.Gram == 0:
 		return units.Gram
-	case size < units.Kilogram:
+	case m < units.Kilogram:
 		return 5 * units.Gram
 	}
 	return 10 * units.Gram
@@ -102,7 +102,7 @@ func massUp(m units.Mass, style units.Style) string {
 	case style == units.InMetric:
 		m, _ = units.Ceil(m, grams(m))
 	case m%units.Gram != 0:
-		m = ((10*m+units.Ounce-1)/units.Ounce*units.Ounce + 9) / 10
+		m = (10*m + units.Ounce - 1) / units.Ounce * units.Ounce / 10
 	}
 	return showMass(m, style)
 }
