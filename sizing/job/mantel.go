@@ -30,7 +30,6 @@ type mantelDraft struct {
 // mantel plans a mantel at a place of the request.
 func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	before := len(f.list)
-	f.room(m.Room, at)
 	p := &mantelDraft{MantelPlan: MantelPlan{Mantel: m, Loads: map[shopping.Kind]mantel.Loads{}}}
 	hang, style := p.shelf, d.house.Units
 	if m.Run.given() {

@@ -181,13 +181,66 @@ func (d *draft) prepare(function string, r Request) []*units.Error {
 	d.Trees, d.Mantels = make([]TreePlan, 0, len(r.Trees)), make([]MantelPlan, 0, len(r.Mantels))
 	d.rooms = make([]dressing, 0, len(r.Trees)+len(r.Mantels))
 	d.stock = stockOf(d.goods, len(r.Mantels) > 0)
+	rooms := f.rooms(r)
 	for i, t := range r.Trees {
+		t.Room = rooms[i]
 		d.tree(f, r.Colors, t, "/trees/"+strconv.Itoa(i))
 	}
 	for i, m := range r.Mantels {
+		m.Room = rooms[len(r.Trees)+i]
 		d.mantel(f, r.Colors, m, "/mantels/"+strconv.Itoa(i))
 	}
 	return f.list
+}
+
+// rooms returns the names of the rooms, those of the trees first. What shares a name is told apart: "hall, tree 1".
+func (f *faulty) rooms(r Request) []string {
+	given := make([]string, 0, len(r.Trees)+len(r.Mantels))
+	what := func(i int) string {
+		switch {
+		case i < len(r.Trees):
+			return "tree"
+		case r.Mantels[i-len(r.Trees)].Run.given():
+			return "garland"
+		}
+		return "mantel"
+	}
+	for i, t := range r.Trees {
+		f.room(t.Room, "/trees/"+strconv.Itoa(i))
+		given = append(given, t.Room)
+	}
+	for i, m := range r.Mantels {
+		f.room(m.Room, "/mantels/"+strconv.Itoa(i))
+		given = append(given, m.Room)
+	}
+	names := slices.Clone(given)
+	for i, room := range given {
+		shared, alike := false, false
+		for k, other := range given {
+			if k != i && other == room {
+				shared, alike = true, alike || what(k) == what(i)
+			}
+		}
+		if !shared {
+			continue
+		}
+		name := what(i)
+		if room != "" {
+			name = room + ", " + name
+		}
+		for n, plain := 1, name; alike && n == 1 || slices.Contains(names, name); n++ {
+			name = plain + " " + strconv.Itoa(n)
+		}
+		if len(name) > maxName {
+			at := "/trees/" + strconv.Itoa(i)
+			if i >= len(r.Trees) {
+				at = "/mantels/" + strconv.Itoa(i-len(r.Trees))
+			}
+			f.refuse(at+"/room", room, "at most "+strconv.Itoa(maxName-len(name)+len(room))+" bytes where several share it", units.ErrSyntax)
+		}
+		names[i] = name
+	}
+	return names
 }
 
 // house notes the faults of the rules that no value of the request meets.

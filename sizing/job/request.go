@@ -60,7 +60,7 @@ type Request struct {
 // A Tree is one tree, and how it is dressed. Only Height is required.
 type Tree struct {
 	sizing.Tree
-	Room    string          `json:"room,omitempty"`   // "ticket hall"
+	Room    string          `json:"room,omitempty"`   // "ticket hall"; of two in one the plan says "ticket hall, tree 1"
 	Space   sizing.Room     `json:"space,omitzero"`   // without a ceiling its fit is not checked
 	SizeBy  string          `json:"sizeBy,omitempty"` // "rule", "shape" or "auto", as sizing.Rules.Compare says; empty is auto
 	Accents []shopping.Kind `json:"accents,omitzero"` // of garland, ribbon and picks; nil is garland
@@ -71,7 +71,7 @@ type Tree struct {
 type Mantel struct {
 	mantel.Mantel
 	Run       Run              `json:"run,omitzero"`       // in place of a shelf
-	Room      string           `json:"room,omitempty"`     // "tea room"
+	Room      string           `json:"room,omitempty"`     // "tea room", likewise
 	Hanging   mantel.Hanging   `json:"hanging,omitzero"`   // if neither end falls, the rule says how far
 	PerFoot   units.Mass       `json:"perFoot,omitzero"`   // weight of the garland; zero: not weighed
 	Hook      mantel.Hook      `json:"hook,omitzero"`      // for garland and stockings; empty: not checked

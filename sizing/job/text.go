@@ -49,7 +49,11 @@ func hung(room, what string, size units.Length, shares []shopping.Share) string 
 	if size == 0 && len(shares) == 0 {
 		return unplanned
 	}
-	if room != "" {
+	switch room {
+	case "":
+	case what: // of a job that names no room
+		room = ""
+	default:
 		room += ", "
 	}
 	text := room + what

@@ -2,6 +2,7 @@ package job_test
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -97,6 +98,61 @@ func TestPlanText(t *testing.T) {
 	for _, got := range []string{job.Plan{}.String(), job.TreePlan{}.String(), job.MantelPlan{}.String()} {
 		if got != "nothing was planned" {
 			t.Errorf("zero prints %q", got)
+		}
+	}
+}
+
+// What stands in one room, or in none that is named, is told apart, so that each gets its own garland.
+func TestRoomsToldApart(t *testing.T) {
+	tree := func(room string) job.Tree { return job.Tree{Tree: sizing.Tree{Height: 7 * ft}, Room: room} }
+	shelf := func(room string) job.Mantel { return job.Mantel{Mantel: mantel.Mantel{Length: 5 * ft}, Room: room} }
+	run := func(room string) job.Mantel {
+		return job.Mantel{Run: job.Run{Run: mantel.Run{Hooks: []mantel.Point{{}, {Along: 9 * ft}}}}, Room: room}
+	}
+	for _, test := range []struct {
+		trees   []job.Tree
+		mantels []job.Mantel
+		want    []string
+	}{
+		{[]job.Tree{tree("")}, nil, []string{""}},
+		{[]job.Tree{tree("a"), tree("b")}, []job.Mantel{shelf("c")}, []string{"a", "b", "c"}},
+		{[]job.Tree{tree(""), tree("")}, []job.Mantel{shelf("")}, []string{"tree 1", "tree 2", "mantel"}},
+		{[]job.Tree{tree("hall"), tree("tea room"), tree("hall")}, []job.Mantel{shelf("tea room"), run("hall"), run("stairs")}, []string{"hall, tree 1", "tea room, tree", "hall, tree 2", "tea room, mantel", "hall, garland", "stairs"}},
+		// Two names that are given already are left to those who have them.
+		{[]job.Tree{tree("hall"), tree("hall, tree 1"), tree("hall")}, []job.Mantel{shelf("hall, garland"), run("hall")}, []string{"hall, tree 2", "hall, tree 1", "hall, tree 3", "hall, garland", "hall, garland 1"}},
+	} {
+		plan, err := job.Make(job.Request{Trees: test.trees, Mantels: test.mantels})
+		if err != nil {
+			t.Error(err)
+			continue
+		}
+		var got []string
+		for _, p := range plan.Trees {
+			got = append(got, p.Room)
+			if p.Shares[0].Room != p.Room {
+				t.Errorf("a tree in %q needs for %q", p.Room, p.Shares[0].Room)
+			}
+		}
+		for _, p := range plan.Mantels {
+			got = append(got, p.Room)
+			if p.Shares[0].Room != p.Room {
+				t.Errorf("a mantel in %q needs for %q", p.Room, p.Shares[0].Room)
+			}
+		}
+		if !slices.Equal(got, test.want) {
+			t.Errorf("rooms %q, want %q", got, test.want)
+		}
+	}
+	long := strings.Repeat("x", 56)
+	if _, err := job.Make(job.Request{Trees: []job.Tree{tree(long), tree(long)}}); err != nil {
+		t.Error(err)
+	}
+	for _, r := range []job.Request{
+		{Trees: []job.Tree{tree(long + "xx"), tree(long + "xx")}},
+		{Mantels: []job.Mantel{shelf(long), shelf(long)}},
+	} {
+		if _, err := job.Make(r); err == nil || !strings.Contains(err.Error(), "where several share it") {
+			t.Errorf("a long name for two: %v", err)
 		}
 	}
 }

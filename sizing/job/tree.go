@@ -66,7 +66,6 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 		}
 	}
 
-	f.room(t.Room, at)
 	p := TreePlan{Tree: t}
 	var cautions []units.Caution
 	c, err := h.Trees.Compare(h.Look, t.Tree)
