@@ -231,10 +231,10 @@ func (c Comparison) text(style units.Style) string {
 		}
 		by := c.perFoot(kind, style)
 		if kind.Running() {
-			if k+1 < len(c.Rule) && c.wraps(kind) == c.wraps(kind+1) {
+			if c.alike(kind, kind+1) {
 				continue // said with the next
 			}
-			if c.wraps(kind) == c.wraps(kind-1) {
+			if c.alike(kind, kind-1) {
 				what = (kind - 1).String() + " or " + what
 			}
 			if line := c.wound(kind, by, style); line != "" {
@@ -254,13 +254,9 @@ func (c Comparison) text(style units.Style) string {
 	return strings.Join(lines, "\n")
 }
 
-// wraps returns what is said of a kind that is wound, so that two of which the same
-// is said can share a line.
-func (c Comparison) wraps(kind shopping.Kind) [2]units.Length {
-	if !kind.Running() {
-		return [2]units.Length{-1}
-	}
-	return [2]units.Length{c.Rules.PerFoot[kind].Length, c.Look.Spacing[kind]}
+// alike reports whether the same is said of two kinds that are wound, so that they can share a line.
+func (c Comparison) alike(a, b shopping.Kind) bool {
+	return a.Running() && b.Running() && c.Rules.PerFoot[a].Length == c.Rules.PerFoot[b].Length && c.Look.Spacing[a] == c.Look.Spacing[b]
 }
 
 // wound says how far apart a garland comes by rule, and what the look takes.

@@ -132,11 +132,10 @@ func (c cone) spacing(length units.Length, turn float64) units.Length {
 		if !(next < t) {
 			break
 		}
-		// A step of one part in 2**26 leaves less than one in 2**53, as a step is
-		// squared by the next and t·L″ is never over L′. And L″ is under arsinh/t³, so
-		// that a step leaves at most half its square times that: 0.005 nm will do.
+		// L″ is under arsinh/t³, so that a step of a part of t leaves at most half the
+		// square of that part times arsinh/t: 0.005 nm will do.
 		step := (t - next) / t
-		last := step < 0x1p-26 || float64(float64(step*step)*x.arsinh) < 0.01*t
+		last := float64(float64(step*step)*x.arsinh) < 0.01*t
 		t = next
 		if last {
 			break

@@ -93,7 +93,7 @@ func (r *Rules) match(fn string, l *Look, t *Tree, s *surface) (a shopping.ByKin
 			if !running || spacing < minSpacing || spacing > maxSpacing {
 				return shopping.ByKind[shopping.Quantity]{}, rangeError(fn, "/look/spacing/"+shopping.Kind(kind).String(), spacing.String(), wantEach(running, "1/4 in to 100 ft"))
 			}
-			if kind > 0 && spacing == l.Spacing[kind-1] { // ribbon, as a rule: half the work
+			if spacing == l.Spacing[kind-1] { // ribbon, as a rule: half the work
 				a[kind] = a[kind-1]
 			} else {
 				a[kind] = t.supplied(shopping.Kind(kind), shopping.Quantity{Length: s.cone.spiralLength(spacing, s.turn())})

@@ -186,6 +186,10 @@ func TestMatch(t *testing.T) {
 			t.Errorf("%+v: a result with an error", row.l)
 		}
 	}
+	_, err = rules.Compare(Look{Cover: 1.0000001}, Tree{Height: 9 * ft})
+	if want := `sizing.Rules.Compare: /look/cover "1.0000001": out of range: want 0 to 1`; err == nil || err.Error() != want {
+		t.Errorf("%v, want %s", err, want)
+	}
 	edge := Look{Spacing: lengths{shopping.Garland: minSpacing, shopping.Ribbon: maxSpacing}, Each: areas{shopping.Pick: maxEach, shopping.Light: minEach}, Cover: 1}
 	// 2736220387126487.858 um2 in 60 digits, over 6451600 and over 10^16; the discs of
 	// 8, 6 and 4 in by 20, 30 and 50 % are pi/4 of 31.6 sq in, 16012244900 um2... by hand
@@ -476,6 +480,11 @@ picks: 9.84 for each meter gives 2.51 to the square meter here; 4.30 takes 62
 lights: 328 for each meter gives 84 to the square meter here; 143 takes 2100`
 	if got := Format(c, units.InMetric); got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+	c.ByShape = true // 154.6 sq ft are 14.36 m²
+	needs, err := c.Needs(units.InMetric)
+	if want := "4.1 % of 14.4 m² covered, by sizes of 10.2 cm, 7.9 cm and 5.1 cm"; err != nil || needs[0].Basis != want {
+		t.Errorf("%v, %v, want %s", needs, err, want)
 	}
 	r := CommonPractice()
 	r.PerFoot[shopping.Ribbon].Length = 18 * ft

@@ -45,6 +45,9 @@ var ruleRows = []struct {
 
 func TestCommonPractice(t *testing.T) {
 	r := CommonPractice()
+	if r.HomeLargest != 6*in || r.HallLargest != 12*in {
+		t.Errorf("the largest ornaments %v and %v, want 6 in at home and 12 in in a hall", r.HomeLargest, r.HallLargest)
+	}
 	for _, row := range ruleRows {
 		types, err1 := r.Types(row.height)
 		each, err2 := r.Each(row.height)

@@ -52,6 +52,10 @@ func TestSeen(t *testing.T) {
 			t.Errorf("%v with an error", got)
 		}
 	}
+	_, err := tree.Seen(360.0001, 10*ft)
+	if want := `sizing.Tree.Seen: spread "360.0001": out of range: want 0 to 360 degrees`; err == nil || err.Error() != want {
+		t.Errorf("%v, want %s", err, want)
+	}
 	rapid.Check(t, func(t *rapid.T) {
 		tree := Tree{Height: units.Length(rapid.Int64Range(int64(ft), int64(100*ft)).Draw(t, "height")), Taper: Taper(rapid.IntRange(0, 2).Draw(t, "taper"))}
 		c, _ := tree.cone("", "/")
@@ -145,6 +149,12 @@ func TestLengthInMetric(t *testing.T) {
 	if err != nil || exact%units.Centimeter == 0 {
 		t.Fatal(exact, err)
 	}
+	tight, err := CommonPractice().Compare(Look{Spacing: shopping.ByKind[units.Length]{shopping.Garland: minSpacing}}, tree)
+	closest, err2 := tree.SpiralLength(minSpacing)
+	if err != nil || err2 != nil || closest%units.Centimeter == 0 {
+		t.Fatal(closest, err, err2)
+	}
+	tight.ByShape = true
 	for _, row := range []struct {
 		of     Comparison
 		style  units.Style
@@ -155,6 +165,7 @@ func TestLengthInMetric(t *testing.T) {
 		{c, units.InFeetInches, 1276 * in, "32.4 m are 1275.6 in"},
 		{shape, units.InMetric, (exact/units.Centimeter + 1) * units.Centimeter, "up to a centimeter"},
 		{shape, units.InFeetInches, (exact/in + 1) * in, "up to an inch"},
+		{tight, units.InMetric, (closest/units.Centimeter + 1) * units.Centimeter, "the closest wraps, up to a centimeter"},
 		{made, units.InMetric, 12_345_678, "as it was set"},
 		{unknown, units.InMetric, (exact/in + 1) * in, "without the spacing it was counted by"},
 	} {
