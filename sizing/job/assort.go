@@ -327,6 +327,7 @@ func (d *draft) settle() {
 		pieces := d.rooms[i].hung(shares)
 		if i >= len(d.Trees) {
 			m := &d.Mantels[i-len(d.Trees)]
+			d.rehang(i - len(d.Trees))
 			m.Spots = colored(m.Spots, pieces, m.Hanging.Look)
 			continue
 		}
