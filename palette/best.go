@@ -183,16 +183,13 @@ func (s *search) greedy(size int) int {
 	var kept, barred set
 	total := 0
 	for range size {
-		best := -1
+		best, most := 0, 0 // where nothing adds any more, the first color does not either
 		for i := range s.color {
-			if !barred.has(i) && (best < 0 || s.added(i, &kept) > s.added(best, &kept)) {
-				best = i
+			if n := s.added(i, &kept); n > most && !barred.has(i) {
+				best, most = i, n
 			}
 		}
-		if best < 0 {
-			return total
-		}
-		total += s.added(best, &kept)
+		total += most
 		kept, barred = kept.union(&s.keeps[best]), barred.union(&s.clash[best])
 	}
 	return total

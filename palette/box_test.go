@@ -139,6 +139,7 @@ func TestFinishes(t *testing.T) {
 		{Row{ruby(three), 10, 0, 4}, []Row{{ruby(Matte), 4, 0, 2}, {ruby(Shiny), 3, 0, 1}, {ruby(Glitter), 3, 0, 1}}},
 		{Row{ruby(Metal), 40, 4, 33}, []Row{{ruby(Metal), 40, 4, 33}}},
 		{Row{ruby(0), 40, 4, 33}, []Row{{ruby(0), 40, 4, 33}}},
+		{Row{ruby(Metal), 40, 4, 1_000_000}, []Row{{ruby(Metal), 40, 4, 1_000_000}}},
 		{Row{ruby(three), -1, 4, 33}, nil},
 		{Row{ruby(three), 40, 4, 3}, nil},
 		{Row{ruby(three), 40, 4, 1_000_001}, nil},

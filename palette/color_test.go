@@ -288,5 +288,12 @@ func TestLongWords(t *testing.T) {
 		if f, err := parseFinish("", text); !errors.Is(err, want) || want == nil && f != Metal {
 			t.Errorf("%d bytes: %v, %v, want %v", n, f, err, want)
 		}
+		if f, err := parseFinish("", strings.Repeat(" ", n)); !errors.Is(err, want) || f != 0 {
+			t.Errorf("%d spaces: %v, %v, want %v", n, f, err, want)
+		}
+		var v View
+		if err := v.UnmarshalText([]byte(strings.Repeat(" ", n-len("tritan")) + "tritan")); !errors.Is(err, want) || want == nil && v != Tritan {
+			t.Errorf("%d bytes: %v, %v, want %v", n, v, err, want)
+		}
 	}
 }

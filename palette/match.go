@@ -27,14 +27,6 @@ type Piece struct {
 
 func (p *Piece) count() int { return max(p.Count, 1) }
 
-// check reports a count or a finish outside its range, at a place.
-func (p *Piece) check(fn, at string) error {
-	if p.Count < 0 || p.Count > maxAlike {
-		return rangeError(fn, at+"/count", p.Count, fmt.Sprint("0 to ", maxAlike))
-	}
-	return p.Finish.check(fn, at+"/finish")
-}
-
 // A Match says where in a palette a piece belongs.
 type Match struct {
 	Swatch     Swatch  `json:"swatch"`     // the nearest swatch of the palette
@@ -132,8 +124,11 @@ func checkBox(fn, name string, box []Piece, limit int) error {
 	}
 	var total int64
 	for i := range box {
-		if box[i].Count < 0 || box[i].Count > maxAlike || box[i].Finish > allFinishes {
-			return box[i].check(fn, "/"+name+"/"+strconv.Itoa(i))
+		if n := box[i].Count; n < 0 || n > maxAlike {
+			return rangeError(fn, "/"+name+"/"+strconv.Itoa(i)+"/count", n, fmt.Sprint("0 to ", maxAlike))
+		}
+		if box[i].Finish > allFinishes {
+			return box[i].Finish.check(fn, "/"+name+"/"+strconv.Itoa(i)+"/finish")
 		}
 		if total += int64(box[i].count()); total > maxPieces {
 			return refuse(fn, name, fmt.Sprint(total), fmt.Sprint("at most ", maxPieces, " pieces in all"), units.ErrRange)

@@ -164,6 +164,7 @@ func TestSort(t *testing.T) {
 		{Rules{4, 10, 200}, p, box, `/fit "200": out of range: want 0 to 100`},
 		{r, p, []Piece{{}, {Count: -1}}, `/box/1/count "-1": out of range: want 0 to 1000000`},
 		{r, p, []Piece{{Count: 1_000_001}}, `/box/0/count "1000001": out of range: want 0 to 1000000`},
+		{r, p, []Piece{{Finish: allFinishes, Count: 1_000_000}, {Count: -1}}, `/box/1/count "-1": out of range: want 0 to 1000000`},
 		{r, p, make([]Piece, 1_000_001), `box "1000001": out of range: want at most 1000000 entries`},
 	} {
 		got, err := test.r.Sort(test.p, test.box)
@@ -330,6 +331,11 @@ func TestBest(t *testing.T) {
 	// Three colors keep all of it: no fourth is added.
 	if got, err := r.Best(box[1:6]); err != nil || got.Palette.String() != "crimson:shiny,gold:metal,#010203:clear" || got.Left != 0 {
 		t.Errorf("%v %v %d, %v", got.Palette, got.Kept, got.Left, err)
+	}
+	// Gold foil passes for gold, though it is 9.8 away: between metals lightness counts half.
+	gold := []Piece{{Color: mustColor("#d4af37"), Finish: Metal, Count: 2}, {Color: mustColor("#fdd017"), Finish: Metal}}
+	if got, err := r.Best(gold); err != nil || got.Palette.String() != "gold:metal" || got.Left != 0 {
+		t.Errorf("two golds: %v, %d left, %v", got.Palette, got.Left, err)
 	}
 	// A piece that is exactly as far as the tolerance is kept, and at the float below not.
 	two := []Piece{{Color: mustColor("crimson")}, {Color: mustColor("#d01030"), Count: 2}}

@@ -90,15 +90,16 @@ func (r Rules) Read(palette Palette, on Swatch) (Reading, error) {
 	}
 	var room [maxSwatches + 1]sight
 	seen := p.sights(room[:0], on)
-	n := len(p)*(len(p)-1)/2 + (len(seen)-len(p))*len(p)
-	reading := Reading{Palette: slices.Clone(p), Apart: r.Apart, Pairs: slices.Grow([]Pair(nil), n)}
+	pairs, at := len(seen)*(len(seen)-1)/2, 0
+	reading := Reading{Palette: slices.Clone(p), Apart: r.Apart, Pairs: slices.Grow([]Pair(nil), pairs)[:pairs]}
 	read := func(i, j int, b Swatch) {
 		d := seen[i].differences(&seen[j])
 		pair := Pair{A: p[i], B: b, Difference: d.byView()}
 		if !all(r.holds(d)) {
 			pair.Mend = r.mend(p, seen, i, j)
 		}
-		reading.Pairs = append(reading.Pairs, pair)
+		reading.Pairs[at] = pair
+		at++
 	}
 	for i := range p {
 		for j := i + 1; j < len(p); j++ {
@@ -213,7 +214,7 @@ func (r Rules) mend(p Palette, seen []sight, i, j int) Swatch {
 }
 
 // between returns for each view the luminances at which a color is surely no farther from other, by
-// lightness, than was. They leave out a billionth at both ends.
+// lightness, than was. They leave out a billionth of L* at both ends.
 func between(was, other *sight) (nearer [views][2]float64) {
 	luminance := func(l float64) float64 { // the inverse of the L* of toLab
 		if f := (l + 16) / 116; f > 6.0/29 {
@@ -223,7 +224,7 @@ func between(was, other *sight) (nearer [views][2]float64) {
 	}
 	for v := range nearer {
 		d := math.Abs(was[v].l-other[v].l) - 1e-9
-		nearer[v] = [2]float64{luminance(other[v].l-d) + 1e-9, luminance(other[v].l+d) - 1e-9}
+		nearer[v] = [2]float64{luminance(other[v].l - d), luminance(other[v].l + d)}
 	}
 	return nearer
 }

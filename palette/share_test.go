@@ -227,6 +227,7 @@ func TestShare(t *testing.T) {
 		want   string
 	}{
 		{Palette{}, totals{1, 1, nil}, `palette "": out of range: want 1 to 6 swatches, not 0`},
+		{six[:5], totals{6, 6, nil}, `shares "0": out of range: want 5 shares, since there is no usual rule for so many colors`},
 		{six, totals{6, 6, nil}, `shares "0": out of range: want 6 shares, since there is no usual rule for so many colors`},
 		{two, totals{1, 1, []int{1}}, `shares "1": out of range: want 2 of them, one for each swatch`},
 		{two, totals{1, 1, []int{1, 0}}, `/shares/1 "0": out of range: want 1 to 1000000`},

@@ -135,6 +135,11 @@ func TestSuggestRefuses(t *testing.T) {
 	if got, err := (Rules{4, 100, 0}).Suggest(mustPalette(t, "red"), Swatch{}, swatches("lime")); err != nil || len(got) != 0 {
 		t.Errorf("nothing is 100 from red: %v, %v", got, err)
 	}
+	// Of two colors that are as near, the one first in the palette is named.
+	alike := Palette{{Name: "a", Color: Color{255}}, {Name: "b", Color: Color{255}}}
+	if got, err := r.Suggest(alike, Swatch{}, swatches("navy")); err != nil || got[0].Nearest.A != alike[0] {
+		t.Errorf("two of one color: %v, %v", got, err)
+	}
 	many := make([]Swatch, 1000)
 	for i := range many {
 		many[i] = Swatch{"same", Color{0, 0, 128}, 0}
