@@ -332,7 +332,7 @@ func TestOddJobs(t *testing.T) {
 		{[]string{"-request", "testdata/metric.json"}, []string{
 			"garland of 490 g a meter or less", "no more than 15 cm falling", "distance from the opening 0 m, at least 15.5 cm", "one may carry 400 g", "hooks with a breaking load of 5.32 kg or more", "190 to 370 g a meter", "an open flame stays 91.5 cm", "5 mantel picks (lounge 2, library 3)",
 		}, []string{" oz", " ft", " lb", "inch", " foot"}},
-		{[]string{"-request", "testdata/typed.json"}, []string{"crimson 27: 9 of no stated size, 18 of 1 1/2 in (ball)", "gold 18: 11 of 1 1/2 in (ball), 7 of 1 1/2 in (star)", "9 types planned, fewer to be had"}, nil},
+		{[]string{"-request", "testdata/typed.json"}, []string{"crimson, 2 in 18: 11 (ball), 7 (star) crimson 9 forest", "ivory, 3 1/8 in 6 (ball) ivory 3"}, nil},
 		{[]string{"-request", "testdata/stores.json"}, []string{
 			"5 x mixed box at 16.00 (14.50 each from 5 on; depot): 6 crimson, 6 forest green, 4 gold, 2 ivory ornaments in each 72.50",
 			"9 x 9 ft strand at 6.90 (3 for 13.80; depot) 41.40", "tax, depot 12.59", "From stock: 9 crimson, 5 forest green, 6 gold, 3 ivory ornaments. Left",

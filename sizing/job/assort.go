@@ -31,12 +31,17 @@ type row struct {
 type batch struct {
 	size  units.Length
 	count int
+	part  bool // of a type that has another batch
 }
+
+// equal are the shares in percent where there is no usual rule: see [palette.Palette.Share].
+var equal = map[int][]int{5: {20, 20, 20, 20, 20}, 6: {17, 17, 17, 17, 16, 16}}
 
 // share shares total pieces out. Types go to the colors by the usual shares, and every
 // type has as many pieces as the next, to one; on a mantel, without types, the
 // pieces go by the shares. Each type is of one size of the mix, the one of which most is left, and is taken off the mix.
-func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) {
+func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) error {
+	var failed error
 	if len(colors) == 0 {
 		d.rows = []row{{types: make([]batch, max(1, d.types))}}
 	} else {
@@ -44,7 +49,8 @@ func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) 
 		if d.types > 0 {
 			pieces = d.types
 		}
-		sharing, _ := colors.Share(d.types, pieces) // colors that are no palette have been refused
+		sharing, err := colors.Share(d.types, pieces, equal[len(colors)]...)
+		failed = err
 		d.rows = make([]row, 0, len(sharing))
 		for _, s := range sharing {
 			r := row{color: s.Swatch.Name, share: s.Share, types: make([]batch, s.Types)}
@@ -77,6 +83,7 @@ func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) 
 			mix[most].Quantity.Pieces -= b.count
 		}
 	}
+	return failed
 }
 
 // A stock says what the shop and the box have: the ornaments by color, and for mantels which types there are of other kinds.
@@ -86,14 +93,16 @@ type stock struct {
 }
 
 type known struct {
-	sized bool            // all of them state a size
-	types map[string]bool // those that they state
+	offered bool            // some are
+	sized   bool            // all that are offered state a size; if none are, all that are owned
+	loose   int             // pieces owned that state none
+	things  []shopping.Item // those that state a type
 }
 
 // stockOf looks through a shop.
 func stockOf(s shopping.Shop, mantels bool) stock {
 	found := stock{map[string]known{}, map[shopping.Item]bool{}}
-	see := func(i shopping.Item) {
+	see := func(i shopping.Item, owned bool) {
 		if i.Kind != shopping.Ornament {
 			if mantels {
 				found.types[shopping.Item{Kind: i.Kind, Type: i.Type}] = true
@@ -101,30 +110,57 @@ func stockOf(s shopping.Shop, mantels bool) stock {
 			return
 		}
 		k, seen := found.colors[i.Color]
-		if !seen {
-			k.sized = true
+		if !k.offered || !owned {
+			k.sized = (k.sized || !seen) && i.Size > 0
 		}
-		k.sized = k.sized && i.Size > 0
-		if i.Type != "" {
-			if k.types == nil {
-				k.types = map[string]bool{}
-			}
-			k.types[i.Type] = true
+		k.offered = k.offered || !owned
+		if i.Type != "" && !slices.Contains(k.things, i) {
+			k.things = append(k.things, i)
 		}
 		found.colors[i.Color] = k
 	}
 	for _, o := range s.Offers {
 		if len(o.Contents) == 0 {
-			see(o.Item)
+			see(o.Item, false)
 		}
 		for _, c := range o.Contents {
-			see(c.Item)
+			see(c.Item, false)
 		}
 	}
 	for _, o := range s.Owned {
-		see(o.Item)
+		see(o.Item, true)
+		if k := found.colors[o.Item.Color]; o.Item.Kind == shopping.Ornament && o.Item.Size == 0 {
+			k.loose += max(0, o.Quantity.Pieces)
+			found.colors[o.Item.Color] = k
+		}
 	}
 	return found
+}
+
+// types returns how many types there are of a size, or of all sizes if that is 0.
+func (k known) types(size units.Length) int {
+	seen := map[string]bool{}
+	for _, i := range k.things {
+		if size == 0 || i.Size == size {
+			seen[i.Type] = true
+		}
+	}
+	return len(seen)
+}
+
+// loosen lets the last batches of a row be those of no stated size that are owned, so many in all, and returns how many are left.
+func (r *row) loosen(loose int) int {
+	for i := len(r.types) - 1; i >= 0 && loose > 0; i-- {
+		b := &r.types[i]
+		n := min(b.count, loose)
+		if loose -= n; n == b.count {
+			b.size = 0
+			continue
+		}
+		b.count -= n
+		r.types = append(r.types, batch{count: n, part: true})
+	}
+	return loose
 }
 
 // sold returns an item of a mantel as it is sold: without its type, where there are such things and none is of that type.
@@ -154,8 +190,9 @@ func (r *row) groups(list []group, sized bool) []group {
 		if at == len(list) {
 			list = append(list, group{size: b.size})
 		}
-		list[at].types++
-		list[at].count += b.count
+		if list[at].count += b.count; !b.part {
+			list[at].types++
+		}
 	}
 	slices.SortFunc(list, func(a, b group) int { return cmp.Compare(b.size, a.size) })
 	return list
@@ -175,6 +212,10 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
 		for i := range d.rows {
 			r := &d.rows[i]
 			known := stock.colors[r.color]
+			if d.types > 0 && known.sized {
+				known.loose = r.loosen(known.loose)
+				stock.colors[r.color] = known
+			}
 			for _, g := range r.groups(groups[:0], known.sized) {
 				o := n
 				o.Item = shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: g.size}
@@ -182,7 +223,11 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
 				if g.size > 0 {
 					o.Instead = []shopping.Need{{Item: shopping.Item{Kind: shopping.Ornament, Color: r.color}}}
 				}
-				d.open(&o, g.types, len(known.types))
+				had := min(g.types, known.types(g.size))
+				if known.sized && g.size == 0 {
+					had = 0 // those that are owned
+				}
+				d.open(&o, g.types, had)
 				d.reason(&o, r, g.types)
 				needs = append(needs, shopping.Share{Need: o, Gets: o.Quantity})
 			}
@@ -191,15 +236,15 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
 	return needs
 }
 
-// open says from how many to how many of each type will do.
-func (d *dressing) open(n *shopping.Need, types, stated int) {
+// open says from how many to how many of each type will do, and of how many types where so many are to be had.
+func (d *dressing) open(n *shopping.Need, types, had int) {
 	if d.types == 0 {
 		return
 	}
 	n.Open = units.Range[int]{Min: min(n.Quantity.Pieces, types*d.each.Min), Max: max(n.Quantity.Pieces, types*d.each.Max)}
-	if stated >= types && types > 1 {
-		least := min(d.each.Min, n.Quantity.Pieces/types)
-		n.Types, n.Each = types, units.Range[int]{Min: max(1, least), Max: max(d.each.Max, (n.Quantity.Pieces+types-1)/types)}
+	if had > 1 {
+		least := min(d.each.Min, n.Quantity.Pieces/had)
+		n.Types, n.Each = had, units.Range[int]{Min: max(1, least), Max: max(d.each.Max, (n.Quantity.Pieces+had-1)/had)}
 	}
 }
 
@@ -244,21 +289,19 @@ func (d *dressing) hung(shares []shopping.Share) []shopping.Lot {
 		of := func(s *shopping.Share) bool { return s.Item.Kind == shopping.Ornament && s.Item.Color == r.color }
 		sized := false
 		for i := range shares {
-			switch s := &shares[i]; {
-			case !of(s):
-			case told(s.Parts):
-				for _, p := range s.Parts {
-					p.Item.Color = r.color
-					add(p.Item, p.Quantity.Pieces)
-				}
-			default:
+			if s := &shares[i]; of(s) {
 				sized = sized || s.Item.Size > 0
+				for _, p := range s.Parts {
+					if p.Item.Color = r.color; told(p.Item) {
+						add(p.Item, p.Quantity.Pieces)
+					}
+				}
 			}
 		}
 		gets := func(size units.Length) (n int) {
 			for i := range shares {
-				if s := &shares[i]; of(s) && s.Item.Size == size && !told(s.Parts) {
-					n += s.Gets.Pieces
+				if s := &shares[i]; of(s) && s.Item.Size == size {
+					n += untold(s)
 				}
 			}
 			return n
@@ -287,21 +330,27 @@ func (d *dressing) hung(shares []shopping.Share) []shopping.Lot {
 				}
 			}
 		}
-		if sized && !slices.ContainsFunc(r.types, func(o batch) bool { return o.size == 0 }) {
-			add(shopping.Item{Kind: shopping.Ornament, Color: r.color}, gets(0)) // in place of what was not to be had
+		for i := range shares { // in place of what was not to be had
+			if s := &shares[i]; sized && of(s) && !slices.ContainsFunc(r.types, func(o batch) bool { return o.size == s.Item.Size }) {
+				add(shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: s.Item.Size}, untold(s))
+			}
 		}
 	}
 	return list
 }
 
-// told reports whether parts say more than the color.
-func told(parts []shopping.Lot) bool {
-	for _, p := range parts {
-		if p.Item.Type != "" || p.Item.Size > 0 {
-			return true
+// told reports whether an item says more than the color.
+func told(i shopping.Item) bool { return i.Type != "" || i.Size > 0 }
+
+// untold returns how many pieces a share gets of which its parts say no more than the color.
+func untold(s *shopping.Share) int {
+	n := s.Gets.Pieces
+	for _, p := range s.Parts {
+		if told(p.Item) {
+			n -= p.Quantity.Pieces
 		}
 	}
-	return false
+	return n
 }
 
 // maxLamps is how many lamps a load is reckoned of at most.

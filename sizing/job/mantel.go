@@ -36,8 +36,9 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 		hang = p.run
 	}
 	run, needs := hang(f, d.house.Mantels, style, at)
-	if d.house.Units == units.InMetric {
-		inMetric(run, needs)
+	if d.house.Units == units.InMetric && len(f.list) == before {
+		err := inMetric(run, needs)
+		f.note(err, at)
 	}
 	args := []string{"perFoot", at + "/perFoot", "hook", at + "/hook", "k", at + "/hook"}
 	hook, hooked := m.Hook, m.Hook != (mantel.Hook{})
@@ -63,7 +64,9 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	if len(f.list) > before {
 		return
 	}
-	p.Steps, _ = mantel.Steps(p.Hanging, needs) // whose look has been looked at
+	steps, err := mantel.Steps(p.Hanging, needs)
+	f.note(err, at, "hanging", at+"/hanging")
+	p.Steps = steps
 	for i, step := range p.Steps {
 		if m.Run.given() && step.Code == "hang" {
 			p.Steps[i].Do = p.Run.hang(hooked, m.Run.Hooks != nil)
@@ -81,7 +84,7 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 		p.Spots[i].Item = d.stock.sold(s.Item)
 	}
 	if total > 0 {
-		room.share(colors, total, nil)
+		f.note(room.share(colors, total, nil), at, "palette", "/colors", "shares", "/colors")
 	}
 	p.Shares = room.needs(needs, stock{})
 	for i := range p.Steps {
@@ -92,14 +95,17 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 }
 
 // inMetric rounds the garland of a run up to a centimeter, not to an inch, among the needs.
-func inMetric(run mantel.Run, needs []shopping.Need) {
+func inMetric(run mantel.Run, needs []shopping.Need) error {
 	const step = units.Centimeter
+	var failed error
 	for i := range needs {
 		if q := &needs[i].Quantity; needs[i].Item.Kind == shopping.BaseGarland {
-			exact, _ := run.Garland() // which has been looked at
+			exact, err := run.Garland()
+			failed = err
 			q.Length = min(q.Length, (exact+step-1)/step*step)
 		}
 	}
+	return failed
 }
 
 // shelf hangs the garland along the shelf.

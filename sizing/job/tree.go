@@ -130,8 +130,9 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	}
 	room := dressing{name: t.Room, types: min(p.Types, total), each: p.Each, cautions: cautions}
 	if total > 0 {
-		mix, _ := h.Trees.Mix(t.Tree, total) // Compare has looked at the sizes
-		room.share(colors, total, mix)
+		mix, err := h.Trees.Mix(t.Tree, total)
+		ok(err)
+		f.note(room.share(colors, total, mix), at, "palette", "/colors", "shares", "/colors")
 	}
 	p.Shares = room.needs(needs, d.stock)
 	d.Trees = append(d.Trees, p)
