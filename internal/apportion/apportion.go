@@ -54,9 +54,7 @@ func Counts(total int, weights, least []int) []int {
 		counts[at]++
 		surplus[at] += sum
 	}
-	if left < 0 {
-		takeBack(int(-left), counts, least, surplus)
-	}
+	takeBack(int(-left), counts, least, surplus)
 	return counts
 }
 
@@ -64,15 +62,17 @@ func Counts(total int, weights, least []int) []int {
 // cut, under one below the quota, so the counts give one each in turn, round after round.
 func takeBack(n int, counts, least []int, surplus []int64) {
 	var givers []int
-	for i := range counts {
-		if counts[i] > least[i] {
-			givers = append(givers, i)
-		}
-	}
-	slices.SortFunc(givers, func(i, j int) int {
-		return cmp.Or(cmp.Compare(surplus[j], surplus[i]), cmp.Compare(j, i))
-	})
 	for n > 0 {
+		if givers == nil {
+			for i := range counts {
+				if counts[i] > least[i] {
+					givers = append(givers, i)
+				}
+			}
+			slices.SortFunc(givers, func(i, j int) int {
+				return cmp.Or(cmp.Compare(surplus[j], surplus[i]), cmp.Compare(j, i))
+			})
+		}
 		rounds := n / len(givers)
 		for _, i := range givers {
 			rounds = min(rounds, counts[i]-least[i])

@@ -109,6 +109,7 @@ func TestFaults(t *testing.T) {
 		{"an unknown name", `{"a/b~c":"x"}`, "/a~1b~0c x: one of deep, name, flag"},
 		{"upper case", `{"Name":"x"}`, "/Name x: one of name (did you mean that?), deep, flag"},
 		{"a letter left out", `{"nme":"x"}`, "/nme x: one of name (did you mean that?), deep, flag"},
+		{"the first of the names", `{"dep":"x"}`, "/dep x: one of deep (did you mean that?), name, flag"},
 		{"two letters changed places", `{"falg":true}`, "/falg true: one of flag (did you mean that?), deep, name"},
 		{"a name like none", `{"opening":"x"}`, "/opening x: one of deep, name, flag"},
 		{"a long name", `{"namenamenamenamenamenamenamenamename":"x"}`, "/namenamenamenamenamenamenamenamename x: one of deep, name, flag"},
@@ -140,6 +141,7 @@ func TestFaults(t *testing.T) {
 		{"no key", `{"joins":{"x":"2 in"}}`, "/joins/x x: "},
 		{"a map that is no object", `{"joins":7}`, "/joins 7: an object"},
 		{"a long value", `{"count":"x` + strings.Repeat("ä", 200) + `"}`, "x" + strings.Repeat("ä", 59) + "…: a whole number"},
+		{"120 bytes", `{"count":"` + strings.Repeat("x", 120) + `"}`, "/count " + strings.Repeat("x", 120) + ": a whole number"},
 		{"long, and no UTF-8 at all", strings.Repeat("\xb1", 121), "data …: "},
 	} {
 		got := faults(row.text, new(sample))
@@ -174,6 +176,28 @@ func TestAtTheLimits(t *testing.T) {
 		}
 		if deep(MaxDepth) || !deep(MaxDepth+1) {
 			t.Errorf("%s in each other: %d levels are refused: %t, one more: %t", row.reason, MaxDepth, deep(MaxDepth), deep(MaxDepth+1))
+		}
+	}
+}
+
+// A name of up to 32 bytes is compared with those there are; the first of two that are as like is meant, and
+// of 8 letters up to 3 may be wrong.
+func TestNearest(t *testing.T) {
+	long := strings.Repeat("a", 33)
+	for _, row := range []struct {
+		name  string
+		names []string
+		want  string
+	}{
+		{long[:32], []string{"b", long[:31]}, long[:31]},
+		{long, []string{"b", long[:32]}, ""},
+		{"cat", []string{"dog", "bat", "hat"}, "bat"},
+		{"abcdefgh", []string{"b", "abcdexyz"}, "abcdexyz"},
+		{"abcdefgh", []string{"b", "abcdwxyz"}, ""},
+	} {
+		first, told := strings.CutSuffix(nearest(row.name, row.names)[0], " (did you mean that?)")
+		if told != (row.want != "") || told && first != row.want {
+			t.Errorf("%s among %q: %q, %t; want %q", row.name, row.names, first, told, row.want)
 		}
 	}
 }

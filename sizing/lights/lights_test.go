@@ -91,6 +91,9 @@ func TestLoad(t *testing.T) {
 			t.Errorf("%s: %+v, %v; want %+v", row.reason, got, err, want)
 		}
 	}
+	if got, want := (Load{Power: 1, Limit: 1, Caution: units.Caution{Text: "care"}}).String(), "0.001 W of 0.001 W: within the limit; care"; got != want {
+		t.Errorf("prints %q, want %q", got, want)
+	}
 	if got, want := (Load{Power: 2, Limit: 1, Caution: units.Caution{Text: "care"}}).String(),
 		"0.002 W of 0.001 W: OVER THE LIMIT; care"; got != want {
 		t.Errorf("prints %q, want %q", got, want)
@@ -139,6 +142,7 @@ func TestUse(t *testing.T) {
 		{"hoursPerDay", "1e2000000000", decimal.New(1, 2_000_000_000), 0},
 		{"hoursPerDay", "-1e2147483647", decimal.New(-1, math.MaxInt32), 0},
 		{"hoursPerDay", "1e-2147483648", decimal.New(1, math.MinInt32), 0},
+		{"hoursPerDay", strings.Repeat("9", 64), decimal.RequireFromString(strings.Repeat("9", 64)), 0},
 		{"hoursPerDay", strings.Repeat("9", 64) + "...", decimal.RequireFromString(strings.Repeat("9", 70)), 0},
 		{"days", "-1", decimal.Decimal{}, -1},
 		{"days", "367", decimal.Decimal{}, 367},
