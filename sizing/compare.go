@@ -1,6 +1,7 @@
 package sizing
 
 import (
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -128,7 +129,11 @@ func (c Comparison) length(kind shopping.Kind, byShape bool, style units.Style) 
 func (c Comparison) ruled(fn string, kind shopping.Kind, style units.Style) (string, error) {
 	height := c.Tree.Height
 	if kind != shopping.Ornament {
-		return c.perFoot(kind, style) + " of " + tape(height, style), nil
+		text := c.perFoot(kind, style) + " of " + tape(height, style)
+		if q, _ := c.Rules.supply("", "", height, kind); kind == shopping.Light && q.Pieces != c.Rule[kind].Pieces {
+			text += inSteps
+		}
+		return text, nil
 	}
 	if err := checkCount(fn, "/rules/eachSpread", c.Rules.EachSpread, 100); err != nil {
 		return "", err
@@ -180,7 +185,34 @@ func (c Comparison) shaped(_ string, kind shopping.Kind, style units.Style) (str
 	case kind.Running():
 		return "wraps " + apart(c.Look.Spacing[kind], style) + " apart over " + area, nil
 	}
-	return dense(c.Look.Each[kind], style) + square(style) + " over " + area, nil
+	return c.counted(kind, s.area, style), nil
+}
+
+// inSteps is said of lights that have been rounded up.
+const inSteps = ", in steps of 50"
+
+// counted returns how many pieces of a kind there are to the square foot or meter, and over how much: in three figures and
+// to a tenth, or in as many more as give the number of pieces to whoever works it out.
+func (c Comparison) counted(kind shopping.Kind, area units.Area, style units.Style) string {
+	first, unit := "", unitArea(style)
+	for figures, step := 3, unit/10; figures < 7; figures, step = figures+1, step/10 {
+		n, text := density(c.Look.Each[kind], style, figures)
+		over := (area + step/2) / step * step
+		exact := min(float64(n*over.In(unit)), 1e9) // which is more than any look takes
+		pieces := int(math.Ceil(exact - 1e-9))
+		text += square(style) + " over " + surfaceTo(area, step, style)
+		q := c.Tree.supplied(kind, shopping.Quantity{Pieces: pieces})
+		if q.Pieces != pieces {
+			text += inSteps
+		}
+		if q == c.Shape[kind] {
+			return text
+		}
+		if first == "" {
+			first = text
+		}
+	}
+	return first // of a comparison that somebody made up
 }
 
 // sizes returns the sizes of ornament in words.

@@ -40,7 +40,7 @@
 // # Chart by shape
 //
 // Balls, and feet of garland, that match a full 7 ft tree: on a full tree in three places, and
-// on free-standing slim and pencil trees. Picks are 0.40 and lights 13 to the square foot.
+// on free-standing slim and pencil trees. Picks are 0.399 and lights 13.3 to the square foot.
 //
 //	height        free        wall      corner        slim      pencil
 //	    ft  balls   ft  balls   ft  balls   ft  balls   ft  balls   ft

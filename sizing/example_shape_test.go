@@ -34,8 +34,8 @@ func Example_ticketHall() {
 	// Output:
 	// ornaments: 81 of 4 in, 3 1/8 in and 2 in cover 4.1 % here; 4.1 % takes 81
 	// garland or ribbon: 9 ft for each foot gives wraps 13 1/4 in apart here; 10 1/4 in apart takes 104 ft
-	// picks: 3 for each foot gives 0.31 to the square foot here; 0.40 takes 35
-	// lights: 100 for each foot gives 10 to the square foot here; 13 takes 1200
+	// picks: 3 for each foot gives 0.31 to the square foot here; 0.399 takes 35
+	// lights: 100 for each foot gives 10.3 to the square foot here; 13.3 takes 1200
 	// 12 strings of 100 lamps, 4.8 W each in 4 runs: 57.6 W
 	// 4 ft to spare, 6 ft stepladder
 }
@@ -146,7 +146,7 @@ func ExampleTree_Skirt() {
 // Common practice; by hand 49, 21 and 700 on 52.6 sq ft.
 func ExampleCommonLook() {
 	fmt.Println(sizing.CommonLook())
-	// Output: garland 10 1/4 in apart, ribbon 10 1/4 in apart; 4.1 % covered by ornaments; to the square foot 0.40 picks, 13 lights
+	// Output: garland 10 1/4 in apart, ribbon 10 1/4 in apart; 4.1 % covered by ornaments; to the square foot 0.399 picks, 13.3 lights
 }
 
 // Geometry: half of a tree seen takes half the ornaments and lights.
@@ -168,7 +168,7 @@ func ExampleComparison_Needs_byShape() {
 	// Output:
 	// 41 ornaments: 4.1 % of 43.5 sq ft covered, by sizes of 4 in, 3 1/8 in and 2 in (geometry; common practice for the look)
 	// 52 ft 11 in garland: wraps 10 1/4 in apart over 43.5 sq ft (geometry; common practice for the look)
-	// 600 lights: 13 to the square foot over 43.5 sq ft (geometry; common practice for the look)
+	// 600 lights: 13.3 to the square foot over 43.5 sq ft, in steps of 50 (geometry; common practice for the look)
 }
 
 func ExampleLook_String() {
@@ -200,7 +200,7 @@ func ExampleRules_Compare() {
 func ExampleComparison_String() {
 	c, _ := sizing.CommonPractice().Compare(sizing.Look{Each: shopping.ByKind[units.Area]{shopping.Pick: units.SquareFoot}}, sizing.Tree{Height: 7 * units.Foot})
 	fmt.Println(c.String())
-	// Output: picks: 3 for each foot gives 0.40 to the square foot here; 1.00 takes 53
+	// Output: picks: 3 for each foot gives 0.399 to the square foot here; 1 takes 53
 }
 
 // A default of this package. By hand: 4, 3 and 2 in, the nearest that shops stock; 20,
@@ -245,7 +245,7 @@ func ExampleFormat() {
 	ladder := sizing.Ladder{Size: 6 * units.Foot, Cautions: []units.Caution{{Text: "follow its label"}}}
 	fmt.Println(sizing.Format(ladder, units.InMetric))
 	// Output:
-	// garland 26 cm apart, ribbon 26 cm apart; 4.1 % covered by ornaments; to the square meter 4.30 picks, 143 lights
+	// garland 26 cm apart, ribbon 26 cm apart; 4.1 % covered by ornaments; to the square meter 4.3 picks, 143 lights
 	// garland: 9 m for each meter gives wraps 25.5 cm apart here; 25 cm apart takes 19.2 m <nil>
 	// 1.83 m stepladder; follow its label
 }

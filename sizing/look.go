@@ -28,7 +28,7 @@ const (
 )
 
 // CommonLook returns the look of a full 7 ft tree seen from every side and dressed by
-// [CommonPractice]: wraps 10.16 in apart, 0.40 picks and 13 lights to the square foot, and 4.1 %
+// [CommonPractice]: wraps 10.16 in apart, 0.399 picks and 13.3 lights to the square foot, and 4.1 %
 // covered by ornaments.
 //
 // Source: common practice; the geometry is computed.
@@ -119,7 +119,7 @@ func wantEach(has bool, want string) string {
 }
 
 // String returns one line such as "garland 10 1/4 in apart; 4.1 % covered by ornaments; to the
-// square foot 0.40 picks, 13 lights". Spacings are rounded up, so that garland does not run out.
+// square foot 0.399 picks, 13.3 lights". Spacings are rounded up, so that garland does not run out.
 func (l Look) String() string { return l.text(units.InFeetInches) }
 
 func (l Look) text(style units.Style) string {

@@ -2,6 +2,7 @@ package sizing
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"reflect"
 	"strings"
@@ -397,8 +398,8 @@ func TestNeedsByShape(t *testing.T) {
 	garland := shopping.Need{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Length: 103*ft + 8*in}, Basis: "wraps 10 1/4 in apart" + over, Source: source}
 	ribbon := garland
 	ribbon.Item = shopping.Item{Kind: shopping.Ribbon}
-	picks := shopping.Need{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 35}, Basis: "0.40 to the square foot" + over, Source: source}
-	lights := shopping.Need{Item: shopping.Item{Kind: shopping.Light}, Quantity: shopping.Quantity{Pieces: 1200}, Basis: "13 to the square foot" + over, Source: source}
+	picks := shopping.Need{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 35}, Basis: "0.399 to the square foot" + over, Source: source}
+	lights := shopping.Need{Item: shopping.Item{Kind: shopping.Light}, Quantity: shopping.Quantity{Pieces: 1200}, Basis: "13.3 to the square foot" + over + ", in steps of 50", Source: source}
 	c, err := CommonPractice().Compare(CommonLook(), Tree{Height: 9 * ft})
 	if err != nil {
 		t.Fatal(err)
@@ -438,7 +439,7 @@ func TestLookText(t *testing.T) {
 	}{
 		{Look{}, "nothing"},
 		{Look{Spacing: lengths{shopping.Garland: 10 * in}}, "garland 10 in apart"},
-		{Look{Spacing: lengths{shopping.Ribbon: 3*in + in/4}, Each: areas{shopping.Pick: units.SquareFoot}}, "ribbon 3 1/4 in apart; to the square foot 1.00 picks"},
+		{Look{Spacing: lengths{shopping.Ribbon: 3*in + in/4}, Each: areas{shopping.Pick: units.SquareFoot}}, "ribbon 3 1/4 in apart; to the square foot 1 picks"},
 		{Look{Each: areas{shopping.Light: units.SquareFoot / 10}}, "to the square foot 10 lights"},
 		{Look{Each: areas{shopping.Light: units.SquareFoot/10 + 60_000_000}}, "to the square foot 9.94 lights"},
 		{Look{Cover: 0.0413}, "4.1 % covered by ornaments"},
@@ -467,8 +468,8 @@ func TestComparisonText(t *testing.T) {
 	}
 	want := `ornaments: 144 of 4 in, 3 1/8 in and 2 in cover 4.1 % here; 4.1 % takes 144
 garland: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 in apart takes 187 ft
-picks: 3 for each foot gives 0.23 to the square foot here; 0.40 takes 62
-lights: 100 for each foot gives 7.76 to the square foot here; 13 takes 2100`
+picks: 3 for each foot gives 0.233 to the square foot here; 0.399 takes 62
+lights: 100 for each foot gives 7.76 to the square foot here; 13.3 takes 2100`
 	if got := c.String(); got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
@@ -476,8 +477,8 @@ lights: 100 for each foot gives 7.76 to the square foot here; 13 takes 2100`
 	// foot are 9.84 and 328 for each meter; 0.23 to a square foot is 2.51 to a square meter.
 	want = `ornaments: 144 of 10.2 cm, 7.9 cm and 5.1 cm cover 4.1 % here; 4.1 % takes 144
 garland: 9 m for each meter gives wraps 44.5 cm apart here; 25.5 cm apart takes 56.9 m
-picks: 9.84 for each meter gives 2.51 to the square meter here; 4.30 takes 62
-lights: 328 for each meter gives 84 to the square meter here; 143 takes 2100`
+picks: 9.84 for each meter gives 2.51 to the square meter here; 4.3 takes 62
+lights: 328 for each meter gives 83.6 to the square meter here; 143 takes 2100`
 	if got := Format(c, units.InMetric); got != want {
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
@@ -564,5 +565,59 @@ func TestGarlandOnPart(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// Whoever works out a basis with the figures that it prints comes to the number beside it: pieces to the square foot or meter
+// times the surface, or so many for each foot of height, rounded up, and where it says so up to 50.
+func TestBasisGivesTheNumber(t *testing.T) {
+	check := func(t interface{ Fatalf(string, ...any) }, tree Tree, style units.Style) {
+		c, err := CommonPractice().Compare(CommonLook(), tree)
+		if err != nil {
+			t.Fatalf("%+v: %v", tree, err)
+		}
+		c.ByShape = true
+		needs, err := c.Needs(style, shopping.Pick)
+		if err != nil {
+			t.Fatalf("%+v: %v", tree, err)
+		}
+		for _, n := range needs[1:] { // picks, lights
+			var each, area float64
+			var foot, unit string
+			if _, err := fmt.Sscanf(n.Basis, "%g to the square %s over %g %s", &each, &foot, &area, &unit); err != nil {
+				t.Fatalf("%q: %v", n.Basis, err)
+			}
+			if strings.HasPrefix(unit, "cm²") {
+				area /= 10_000
+			}
+			got := int(math.Ceil(each*area - 1e-9))
+			if strings.HasSuffix(n.Basis, ", in steps of 50") {
+				got = (got + 49) / 50 * 50
+			}
+			if got != n.Quantity.Pieces {
+				t.Fatalf("%+v takes %v, %q gives %d", tree, n.Quantity, n.Basis, got)
+			}
+		}
+	}
+	for _, tree := range []Tree{
+		{Height: 7*ft + 6*in, Exposure: InCorner}, {Height: 11 * ft, Exposure: AgainstWall}, {Height: 18 * in}, {Height: 9 * ft}, {Height: 7 * ft}, {Height: 100 * ft},
+	} {
+		check(t, tree, units.InFeetInches)
+		check(t, tree, units.InMetric)
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		tree := Tree{
+			Height: units.Length(rapid.Int64Range(int64(minHeight), int64(30*ft)).Draw(t, "height")), Taper: Taper(rapid.IntRange(0, 2).Draw(t, "taper")),
+			Exposure: rapid.SampledFrom([]Exposure{AllRound, AgainstWall, InCorner, 200 * Degree}).Draw(t, "exposure"),
+		}
+		check(t, tree, rapid.SampledFrom([]units.Style{units.InFeetInches, units.InMetric, units.InYards}).Draw(t, "style"))
+	})
+	c, err := CommonPractice().Compare(CommonLook(), Tree{Height: 7*ft + 3*in})
+	if err != nil {
+		t.Fatal(err)
+	}
+	needs, err := c.Needs(units.InFeetInches)
+	if want := "100 for each foot of 7 ft 3 in, in steps of 50"; err != nil || needs[1].Basis != want || needs[1].Quantity.Pieces != 750 {
+		t.Errorf("%v, %v; want 750, %s", needs, err, want)
 	}
 }

@@ -61,8 +61,8 @@ func ExampleRules_Compare_question() {
 	// Output:
 	// ornaments: 144 of 4 in, 3 1/8 in and 2 in cover 4.1 % here; 4.1 % takes 144
 	// garland or ribbon: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 1/4 in apart takes 184 ft
-	// picks: 3 for each foot gives 0.23 to the square foot here; 0.40 takes 62
-	// lights: 100 for each foot gives 7.76 to the square foot here; 13 takes 2100
+	// picks: 3 for each foot gives 0.233 to the square foot here; 0.399 takes 62
+	// lights: 100 for each foot gives 7.76 to the square foot here; 13.3 takes 2100
 }
 
 // I have 50 ft of garland for a 7 ft tree: how far apart do the wraps come?

@@ -113,24 +113,31 @@ func safe(l units.Length, style units.Style, more bool) string {
 // up rounds a positive length up to a multiple of step.
 func up(l, step units.Length) units.Length { return (l + step - 1) / step * step }
 
+// surfaceText returns a surface to a tenth of a square foot or meter.
 func surfaceText(a units.Area, style units.Style) string {
-	if style == units.InMetric {
-		return a.Format(style, units.SquareMeter/10)
-	}
-	return a.Format(units.InFeet, units.SquareFoot/10)
+	return surfaceTo(a, unitArea(style)/10, style)
 }
 
-// dense returns how many pieces there are to the square foot or meter, in two digits
-// or three, where each has so much surface.
+func surfaceTo(a, step units.Area, style units.Style) string {
+	if style != units.InMetric {
+		style = units.InFeet
+	}
+	return a.Format(style, step)
+}
+
+// dense returns how many pieces there are to the square foot or meter where each has so much surface, in three figures.
 func dense(each units.Area, style units.Style) string {
+	_, text := density(each, style, 3)
+	return text
+}
+
+// density is dense in so many figures, and as a number.
+func density(each units.Area, style units.Style, figures int) (float64, string) {
 	if each <= 0 {
-		return "no" // a comparison that somebody made up
+		return 0, "no" // a comparison that somebody made up
 	}
-	n := unitArea(style).In(each)
-	if n < 9.995 {
-		return strconv.FormatFloat(n, 'f', 2, 64)
-	}
-	return strconv.FormatFloat(n, 'f', 0, 64)
+	n, _ := strconv.ParseFloat(strconv.FormatFloat(unitArea(style).In(each), 'e', figures-1, 64), 64)
+	return n, strconv.FormatFloat(n, 'f', -1, 64)
 }
 
 func unitArea(style units.Style) units.Area {
