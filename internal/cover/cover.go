@@ -184,13 +184,7 @@ const Never = 1 << 62
 
 // atMost reports whether w is no more than v.
 func (w *weight) atMost(v *weight) bool {
-	switch {
-	case w.cost != v.cost:
-		return w.cost < v.cost
-	case w.bulk != v.bulk:
-		return w.bulk < v.bulk
-	}
-	return w.packs <= v.packs
+	return w.cost < v.cost || w.cost == v.cost && (w.bulk < v.bulk || w.bulk == v.bulk && w.packs <= v.packs)
 }
 
 // New readies a cover of need, at least 1. It takes the steps it needs off
@@ -264,17 +258,16 @@ func (c *Cover) spend(passes int, work *int64) bool {
 
 // run makes passes over the amounts up to the last of best, which it fills in. It
 // returns the marks of the passes from the given one on.
-func (c *Cover) run(best []weight, passes []pass, from int) [][]uint64 {
+func (c *Cover) run(best []weight, passes []pass, from int) (marks [][]uint64) {
 	for t := range best {
 		best[t] = weight{cost: Never}
 	}
 	best[0] = weight{}
-	marks := make([][]uint64, len(passes)-from)
 	for k, p := range passes {
 		var mark []uint64
 		if k >= from {
 			mark = make([]uint64, len(best)/64+1)
-			marks[k-from] = mark
+			marks = append(marks, mark)
 		}
 		one := c.packs[p.kind]
 		size := p.lot * one.Size

@@ -73,9 +73,8 @@ type model struct {
 	net     *network
 }
 
-// Solve searches for the packs of least cost, and of those, as far as the steps reach,
-// for those of least bulk and then the fewest. It begins with start, which may be nil.
-func Solve(p *Problem, start []int64, effort *int64) Result {
+// newModel writes down the program of p.
+func newModel(p *Problem) *model {
 	m := &model{Problem: p, holders: make([][]Hold, len(p.Have))}
 	g := &m.program
 	column := func(cost, hi int64) int {
@@ -125,11 +124,18 @@ func Solve(p *Problem, start []int64, effort *int64) Result {
 	if m.ties(p.most()); !g.Weighs() {
 		m.ties(0)
 	}
+	return m
+}
+
+// Solve searches for the packs of least cost, and of those, as far as the steps reach,
+// for those of least bulk and then the fewest. It begins with start, which may be nil.
+func Solve(p *Problem, start []int64, effort *int64) Result {
+	m := newModel(p)
 	var begin []int64
 	if start != nil {
 		begin = m.complete(start)
 	}
-	found := intprog.Solve(g, begin, effort)
+	found := intprog.Solve(&m.program, begin, effort)
 	out := Result{Cost: found.Cost, Bound: found.Bound, None: found.None}
 	if found.X == nil {
 		return out
@@ -238,10 +244,7 @@ func (m *model) complete(packs []int64) []int64 {
 // broken returns the rows of sets of things of which x has too few, one of each part.
 func (m *model) broken(x []float64) []intprog.Row {
 	m.net.set(x)
-	missing := m.net.wanted - m.net.flow()
-	if missing < 1e-5*(1+math.Abs(m.net.wanted)) && missing < 0.5 {
-		return nil
-	}
+	m.net.flow()
 	return m.net.cuts()
 }
 
@@ -256,8 +259,6 @@ type network struct {
 	thing0 int     // the first thing
 	part   []int32 // of each node but the source and the sink
 	parts  int
-	wanted float64
-	total  float64
 	there  []float64 // of each thing, by x
 	supply []float64 // what is left of it
 	level  []int32
@@ -357,7 +358,6 @@ func (n *network) divide() {
 
 // set gives the arcs the room that x makes, and sends what goes by the first ways there are.
 func (n *network) set(x []float64) {
-	n.wanted, n.total = 0, 0
 	for a, there := range n.Have {
 		n.there[a] = float64(there)
 	}
@@ -370,14 +370,13 @@ func (n *network) set(x []float64) {
 		}
 	}
 	for a, there := range n.there {
-		n.there[a] = positive(there)
+		n.there[a] = max(0, there)
 		n.supply[a] = n.there[a]
 	}
 	e := 0
 	for d := range n.Demands {
 		demand := &n.Demands[d]
 		free := float64(demand.N - int64(demand.Take)*demand.Least)
-		n.wanted += free
 		if demand.Take > 0 {
 			n.room(e, free, 0)
 			e += 2
@@ -390,17 +389,14 @@ func (n *network) set(x []float64) {
 			e += 2 * len(things)
 		}
 		n.room(first, free, sent)
-		n.total += sent
 	}
 	for _, k := range n.kinds {
 		demand := &n.Demands[k.demand]
 		y := x[k.column]
 		things := demand.Kinds[k.kind]
-		firm, more := positive(float64(float64(demand.Least)*y)), positive(float64(float64(demand.Most-demand.Least)*y))
-		n.wanted += firm
+		firm, more := max(0, float64(float64(demand.Least)*y)), max(0, float64(float64(demand.Most-demand.Least)*y))
 		sent := n.ways(things, e+4, 4, firm)
 		n.room(e, firm, sent)
-		n.total += sent
 		d := n.first[2+k.demand] // the arc from the source to the demand comes first
 		source := n.out[d] ^ 1
 		left := n.arcs[source].room
@@ -408,20 +404,12 @@ func (n *network) set(x []float64) {
 		n.room(e+2, more, sent)
 		n.arcs[source].room -= sent
 		n.arcs[source^1].room += sent
-		n.total += sent
 		e += 4 + 4*len(things)
 	}
 	for a, there := range n.there {
 		n.room(e, there, there-n.supply[a])
 		e += 2
 	}
-}
-
-func positive(v float64) float64 {
-	if v > 0 {
-		return v
-	}
-	return 0
 }
 
 // room gives an arc its room, of which some is used.
@@ -432,10 +420,7 @@ func (n *network) room(e int, all, used float64) { n.arcs[e].room, n.arcs[e+1].r
 func (n *network) ways(things []int, e, step int, most float64) float64 {
 	sent := 0.0
 	for _, a := range things {
-		f := n.supply[a]
-		if f > most-sent {
-			f = positive(most - sent)
-		}
+		f := min(n.supply[a], max(0, most-sent))
 		n.supply[a] -= f
 		n.arcs[e].room, n.arcs[e+1].room = math.MaxFloat64, f
 		sent += f
@@ -446,19 +431,13 @@ func (n *network) ways(things []int, e, step int, most float64) float64 {
 
 const drop = 1e-9
 
-// flow sends as much more as goes from the source to the sink, and returns how much goes in all (Dinic).
-func (n *network) flow() float64 {
-	for n.wanted-n.total > drop && n.levels() {
+// flow sends as much more as goes from the source to the sink (Dinic).
+func (n *network) flow() {
+	for n.levels() {
 		copy(n.next, n.first)
-		for {
-			f := n.send(0, math.MaxFloat64)
-			if f <= drop {
-				break
-			}
-			n.total += f
+		for n.send(0, math.MaxFloat64) > 0 {
 		}
 	}
-	return n.total
 }
 
 // levels works out how far each node is from the source, and reports whether the sink is
@@ -508,10 +487,17 @@ func (n *network) send(v int32, most float64) float64 {
 // each part.
 func (n *network) cuts() []intprog.Row {
 	short := make([]bool, n.parts)
+	missing, wanted := 0.0, 0.0
 	for _, e := range n.out[:n.first[1]] {
-		if a := &n.arcs[e]; a.room > drop {
+		a := &n.arcs[e]
+		missing += a.room
+		wanted += a.room + n.arcs[e^1].room
+		if a.room > drop {
 			short[n.part[a.to]] = true
 		}
+	}
+	if missing < min(1e-5*(1+wanted), 0.5) {
+		return nil
 	}
 	var rows []intprog.Row
 	for part, is := range short {

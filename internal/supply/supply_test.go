@@ -1,11 +1,15 @@
 package supply
 
 import (
+	"math"
+	"math/rand/v2"
 	"slices"
 	"testing"
 
 	"example.com/fircone/internal/intprog"
+	"example.com/fircone/internal/tally"
 
+	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
 
@@ -158,7 +162,11 @@ func isBest(t rapid.TB, p *Problem) {
 			t.Fatalf("from all got %+v, want %d", from, best)
 		}
 	}
-	// What the demands get is theirs, and there.
+	getsTheirs(t, p, got)
+}
+
+// getsTheirs checks that what the demands get is theirs, and there.
+func getsTheirs(t rapid.TB, p *Problem, got Result) {
 	there := slices.Clone(p.Have)
 	for i, n := range got.Packs {
 		for _, h := range p.Packs[i].Holds {
@@ -208,6 +216,217 @@ func TestLightest(t *testing.T) {
 	if got := Solve(p, nil, &effort); !slices.Equal(got.Packs, []int64{0, 3, 0, 0}) {
 		t.Errorf("%+v", got)
 	}
+}
+
+// A choice that holds nothing is no pack. By hand: 6 pieces at one cost and bulk are one pack of 6, for which two choices
+// have to be made, or two of 3.
+func TestChoicesAreNoPacks(t *testing.T) {
+	p := &Problem{Have: []int64{0}, Demands: []Demand{{Kinds: [][]int{{0}}, N: 6}}, Packs: []Pack{
+		{Holds: []Hold{{0, 3}}, Cost: 1, Bulk: 3, Limit: 9}, {Holds: []Hold{{0, 6}}, Cost: 2, Bulk: 6, Limit: 9}, {Limit: 9}, {Limit: 9},
+	}, Rows: []intprog.Row{{Col: []int{2, 1}, Coef: []int64{1, -1}}, {Col: []int{3, 1}, Coef: []int64{1, -1}}}}
+	effort := int64(1_000_000)
+	if got := Solve(p, nil, &effort); len(got.Packs) != 4 || got.Packs[0] != 0 || got.Packs[1] != 1 {
+		t.Errorf("%+v", got)
+	}
+}
+
+// With no steps what it begins with is what it finds, if that serves. By hand: 6 of one kind, of which there are 2 of the
+// first, 3·2 of the second and 4 of the third.
+func TestStartServes(t *testing.T) {
+	p := &Problem{Have: []int64{2, 0, 4}, Demands: []Demand{{Kinds: [][]int{{0}, {1}, {2}}, N: 6, Take: 1, Least: 1, Most: 9}, {Kinds: [][]int{{0}, {2}}, N: 6}}, Packs: []Pack{
+		{Holds: []Hold{{1, 2}}, Cost: 5, Bulk: 2, Limit: 3}, {Holds: []Hold{{0, 9}}, Cost: 9, Bulk: 9, Limit: 9},
+	}}
+	effort := int64(0)
+	if got := Solve(p, []int64{3, 0}, &effort); !slices.Equal(got.Packs, []int64{3, 0}) || got.Cost != 15 {
+		t.Errorf("%+v", got)
+	}
+}
+
+// missing returns how much the demands cannot have of what x makes: the most, of all sets of things, that they
+// can have from nothing else, less what there is of the set (Gale).
+func missing(p *Problem, x []float64) float64 {
+	most := 0.0
+	for set := range 1 << len(p.Have) {
+		in := func(things []int) bool {
+			return !slices.ContainsFunc(things, func(a int) bool { return set>>a&1 == 0 })
+		}
+		sum := 0.0
+		for a, n := range p.Have {
+			if set>>a&1 == 1 {
+				sum -= float64(n)
+			}
+		}
+		for i, k := range p.Packs {
+			for _, h := range k.Holds {
+				if set>>h.Thing&1 == 1 {
+					sum -= float64(float64(h.N) * x[i])
+				}
+			}
+		}
+		y := x[len(p.Packs):]
+		for _, d := range p.Demands {
+			free := float64(d.N - int64(d.Take)*d.Least)
+			for _, things := range d.Kinds {
+				switch inside := in(things); {
+				case d.Take == 0 && !inside:
+					free = 0
+				case d.Take > 0 && inside:
+					sum += float64(float64(d.Least) * y[0])
+				case d.Take > 0:
+					free -= float64(float64(d.Most-d.Least) * y[0])
+				}
+				if d.Take > 0 {
+					y = y[1:]
+				}
+			}
+			sum += max(0, free)
+		}
+		most = max(most, sum)
+	}
+	return most
+}
+
+// The rows that a choice of packs and kinds breaks are short of all that is missing, together, and no column stands
+// in one twice.
+func TestBrokenRows(t *testing.T) {
+	problems := rapid.Custom(draw)
+	r := rand.New(rand.NewPCG(3, 14))
+	broken := 0
+	for seed := range 2000 {
+		p := problems.Example(seed)
+		m := newModel(p)
+		x := make([]float64, len(m.program.Cost))
+		for j := range x {
+			x[j] = float64(r.Int64N(4*m.program.Hi[j]+1)) / 4
+			if seed%2 == 0 {
+				x[j] = math.Round(x[j])
+			}
+		}
+		short := 0.0
+		rows := m.broken(x)
+		for _, row := range rows {
+			kept := -float64(row.Least)
+			for k, j := range row.Col {
+				kept += float64(float64(row.Coef[k]) * x[j])
+				if slices.Contains(row.Col[:k], j) {
+					t.Fatalf("%+v: column %d twice in %+v", p, j, row)
+				}
+			}
+			if kept >= 0 {
+				t.Fatalf("%+v: %v does not break %+v", p, x, row)
+			}
+			short -= kept
+		}
+		if want := missing(p, x); math.Abs(short-want) > 1e-6 {
+			t.Fatalf("%+v with %v: short of %v by %+v, want %v", p, x, short, rows, want)
+		}
+		broken += len(rows)
+	}
+	if broken < 1000 {
+		t.Errorf("only %d rows", broken)
+	}
+}
+
+// Demands that share nothing have rows of their own. By hand: of three demands for 5, each of a thing of its own, there is nothing,
+// enough and 2.
+func TestRowForEachPart(t *testing.T) {
+	p := &Problem{Have: []int64{0, 5, 2}}
+	for a := range p.Have {
+		p.Demands = append(p.Demands, Demand{Kinds: [][]int{{a}}, N: 5})
+		p.Packs = append(p.Packs, Pack{Holds: []Hold{{a, 3}}, Cost: 1, Limit: 9})
+	}
+	rows := newModel(p).broken([]float64{0, 0, 0})
+	if want := []intprog.Row{{Col: []int{0}, Coef: []int64{3}, Least: 5}, {Col: []int{2}, Coef: []int64{3}, Least: 5 - 2}}; !cmp.Equal(rows, want) {
+		t.Errorf("%+v, want %+v", rows, want)
+	}
+}
+
+// What is missing by no more than the errors of a sum is not missing.
+func TestBrokenByRounding(t *testing.T) {
+	p := &Problem{Have: []int64{0}, Demands: []Demand{{Kinds: [][]int{{0}}, N: 9}}, Packs: []Pack{{Holds: []Hold{{0, 3}}, Cost: 1, Limit: 9}}}
+	for x, want := range map[float64]int{3: 0, 3 - 1e-7: 0, 3 - 1e-3: 1} {
+		if rows := newModel(p).broken([]float64{x}); len(rows) != want {
+			t.Errorf("%v packs of 3 for 9: %v", x, rows)
+		}
+	}
+	// But one piece is, however many there are to be.
+	p.Demands[0].N = 3_000_000
+	if rows := newModel(p).broken([]float64{1_000_000 - 1.0/3}); len(rows) != 1 {
+		t.Error("one piece of 3,000,000 is not missed")
+	}
+}
+
+// someProblem returns one of more packs and demands than can be tried one by one.
+func someProblem(r *rand.Rand) *Problem {
+	p := &Problem{}
+	things := 3 + r.IntN(5)
+	for range things {
+		p.Have = append(p.Have, r.Int64N(3)*r.Int64N(2))
+	}
+	for range things + r.IntN(6) {
+		k := Pack{Limit: 1 + r.Int64N(6)}
+		for range 1 + r.IntN(3) {
+			a, n := r.IntN(things), 1+r.Int64N(6)
+			if !slices.ContainsFunc(k.Holds, func(h Hold) bool { return h.Thing == a }) {
+				k.Holds = append(k.Holds, Hold{a, n})
+				k.Bulk += n
+			}
+		}
+		k.Cost = k.Bulk*4 + r.Int64N(4*k.Bulk)
+		p.Packs = append(p.Packs, k)
+	}
+	for range 2 + r.IntN(4) {
+		d := Demand{N: 1 + r.Int64N(8)}
+		for _, a := range r.Perm(things)[:1+r.IntN(3)] {
+			d.Kinds = append(d.Kinds, []int{a})
+		}
+		if r.IntN(2) == 0 {
+			d.Take = 1 + r.IntN(len(d.Kinds))
+			d.Least = 1 + r.Int64N(2)
+			d.Most = d.Least + r.Int64N(4)
+			d.N = int64(d.Take)*d.Least + r.Int64N(int64(d.Take)*(d.Most-d.Least)+1)
+		}
+		p.Demands = append(p.Demands, d)
+	}
+	return p
+}
+
+// The steps that the search takes, and what they come to.
+func TestWork(t *testing.T) {
+	r := rand.New(rand.NewPCG(12, 25))
+	c := tally.New()
+	served := 0
+	for range 150 {
+		p := someProblem(r)
+		const all = 1_000_000
+		effort := int64(all)
+		got := Solve(p, nil, &effort)
+		c.Add(all-effort, got.Cost, got.Bound, tally.Bit(got.None))
+		c.Add(0, got.Packs...)
+		if got.Packs == nil {
+			continue
+		}
+		served++
+		if got.Bound != got.Cost {
+			t.Errorf("%+v: not proved, %+v", p, got)
+		}
+		getsTheirs(t, p, got)
+		// From all packs there are it ends at the same cost.
+		most := make([]int64, len(p.Packs))
+		for i, k := range p.Packs {
+			most[i] = k.Limit
+		}
+		effort = all
+		again := Solve(p, most, &effort)
+		c.Add(all-effort, again.Packs...)
+		if again.Cost != got.Cost {
+			t.Errorf("%+v: %+v from all packs, %+v from none", p, again, got)
+		}
+	}
+	if served < 50 {
+		t.Errorf("only %d served", served)
+	}
+	c.Check(t, "838180 8f20a2dfe69979c1")
 }
 
 // Where there are too many packs to count them, bulk counts all the same. By hand: 9 pieces cost 3 as one pack of 10
