@@ -71,3 +71,82 @@ func TestWork(t *testing.T) {
 	}
 	c.Check(t, "9447157 71d73584b96bd6e5")
 }
+
+// The same of problems with coefficients, costs and bounds of either sign, some with rows that are found only when they are broken
+// or with columns to decide first. Written down or found when they are broken, the rows leave the same least; where there are few x, it is
+// that of all x.
+func TestSignedWork(t *testing.T) {
+	r := rand.New(rand.NewPCG(14, 3))
+	c := tally.New()
+	proved := 0
+	for k := range 160 {
+		n, wide := 6, int64(3)
+		if k%2 == 1 {
+			n, wide = 14, 7
+		}
+		p := &Problem{}
+		for range n {
+			p.Cost = append(p.Cost, r.Int64N(60)-8)
+			p.Lo = append(p.Lo, r.Int64N(4)-2)
+			p.Hi = append(p.Hi, p.Lo[len(p.Lo)-1]+1+r.Int64N(wide))
+		}
+		for range n - 2 {
+			row := Row{}
+			for j := range n {
+				if a := r.Int64N(17) - 6; a != 0 && r.IntN(3) > 0 {
+					row.Col, row.Coef = append(row.Col, j), append(row.Coef, a)
+					row.Least += a * (p.Lo[j] + p.Hi[j]) / 2
+				}
+			}
+			row.Least += r.Int64N(8)
+			p.Rows = append(p.Rows, row)
+		}
+		if k%3 == 1 {
+			for j := range n {
+				p.First, p.Tie = append(p.First, j%3 == 0), append(p.Tie, r.Int64N(5))
+			}
+		}
+		hidden := *p
+		hidden.Rows = p.Rows[:1]
+		hidden.Broken = func(x []float64) (broken []Row) {
+			for _, row := range p.Rows[1:] {
+				sum := 0.0
+				for k, j := range row.Col {
+					sum += float64(float64(row.Coef[k]) * x[j])
+				}
+				if sum < float64(row.Least)-1e-6 {
+					broken = append(broken, row)
+				}
+			}
+			return broken
+		}
+		const all = 200_000
+		var found [2]Result
+		for h, q := range []*Problem{p, &hidden} {
+			effort := int64(all)
+			got := Solve(q, nil, &effort)
+			if got.X != nil && (!p.Kept(got.X) || p.price(got.X) != got.Cost || got.Bound > got.Cost) {
+				t.Fatalf("%+v: %+v", p, got)
+			}
+			c.Add(all-effort, got.Cost, got.Bound, tally.Bit(got.None))
+			c.Add(0, got.X...)
+			found[h] = got
+		}
+		done := func(r Result) bool { return r.None || r.X != nil && r.Bound == r.Cost }
+		if a, b := found[0], found[1]; done(a) && done(b) {
+			proved++
+			if a.None != b.None || a.Cost != b.Cost {
+				t.Fatalf("%+v: %+v, and %+v with hidden rows", p, a, b)
+			}
+		}
+		if k%2 == 0 {
+			if want, tie, ok := both(p); found[0].None == ok || ok && (found[0].Cost != want || found[0].Bound != want || p.tie(found[0].X) != tie) {
+				t.Fatalf("%+v: %+v, want %d, %d, %t", p, found[0], want, tie, ok)
+			}
+		}
+	}
+	if proved < 100 {
+		t.Errorf("only %d of 160 proved", proved)
+	}
+	c.Check(t, "7044268 415b792cc03868dc")
+}
