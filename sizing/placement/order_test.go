@@ -167,6 +167,22 @@ func TestUsualOrder(t *testing.T) {
 			"1 to 2: on the floor at 8 o'clock, 4 ft up",
 			"3 to 4: on the floor at 2 o'clock, 4 ft up",
 		}},
+		{[]placement.Place{at(9*ft, 0), at(6*ft, 0)}, "what the floor reaches is not hung from a ladder", []string{
+			"1 to 1: a 6 ft stepladder at 6 o'clock, 9 ft up",
+			"2 to 2: on the floor at 6 o'clock, 6 ft up",
+		}},
+		{[]placement.Place{at(4*ft, 180*deg), at(4*ft, 10*deg)}, "the front before the back", []string{
+			"1 to 1: on the floor at 6 o'clock, 4 ft up",
+			"2 to 2: on the floor at 12 o'clock, 4 ft up",
+		}},
+		{[]placement.Place{at(4*ft, -100*deg), at(4*ft, 90*deg)}, "the right side, nearer to the front", []string{
+			"1 to 1: on the floor at 3 o'clock, 4 ft up",
+			"2 to 2: on the floor at 9 o'clock, 4 ft up",
+		}},
+		{[]placement.Place{at(4*ft, 100*deg), at(4*ft, 60*deg), at(4*ft, -10*deg), at(4*ft, -50*deg)}, "twice 40° rather than 110° and one by itself", []string{
+			"1 to 2: on the floor at 7 o'clock, 4 ft up",
+			"3 to 4: on the floor at 3 o'clock, 4 ft up",
+		}},
 	} {
 		got, err := placement.Order{}.Stations(tc.places)
 		var texts []string
@@ -182,6 +198,21 @@ func TestUsualOrder(t *testing.T) {
 	got, err := placement.Order{Ladder: 4 * ft}.Stations([]placement.Place{at(9*ft, 0), at(8*ft, 0)})
 	if err != nil || len(got) != 2 || !got[0].Ladder.Lift || got[0].Ladder.Cautions[0].Code != "short ladder" || got[1].Ladder.Lift || got[1].Ladder.Size != 4*ft {
 		t.Errorf("%v, %v", got, err)
+	}
+	// A reach of 1 ft to each side, 2 ft from the trunk, is 2·asin(1/2) = 60° from a ladder; from the floor half
+	// as much again, 2·asin(3/4) = 97.2°. What hangs deep is reached from the tips, too.
+	for _, tc := range []struct {
+		height units.Length
+		apart  placement.Angle
+		want   int
+	}{{9 * ft, 59 * deg, 1}, {9 * ft, 61 * deg, 2}, {3 * ft, 97 * deg, 1}, {3 * ft, 98 * deg, 2}} {
+		first, second := at(tc.height, 170*deg), at(tc.height, 170*deg+tc.apart-360*deg)
+		for _, p := range []*placement.Place{&first, &second} {
+			p.At.X, p.At.Y, p.Depth = p.At.X/2, p.At.Y/2, ft
+		}
+		if got, err := (placement.Order{Side: ft}).Stations([]placement.Place{first, second}); err != nil || len(got) != tc.want {
+			t.Errorf("two that are %v apart, %v up: %v, %v, want %d stations", tc.apart, tc.height, got, err, tc.want)
+		}
 	}
 	// 2 ft from the trunk a twelfth of the way round is 2 ft · π/6 = 12.6 in, and the lower row goes the other way.
 	got, err = placement.Order{}.Stations([]placement.Place{at(5*ft, -15*deg), at(5*ft-in, 15*deg), at(3*ft, 15*deg), at(3*ft, -15*deg)})
@@ -219,6 +250,11 @@ func TestUsualOrder(t *testing.T) {
 	for _, o := range []placement.Order{{Ladder: -1}, {Ladder: 16*ft + 1}, {Side: ft - 1}, {Side: 4*ft + 1}} {
 		if got, err := o.Stations(nil); got != nil || !errors.Is(err, units.ErrRange) {
 			t.Errorf("%+v: %v", o, err)
+		}
+	}
+	for _, o := range []placement.Order{{Ladder: 16 * ft}, {Side: ft}, {Side: 4 * ft}} {
+		if got, err := o.Stations([]placement.Place{at(0, 0), at(100*ft, 0)}); len(got) != 2 || err != nil {
+			t.Errorf("%+v: %v, %v", o, got, err)
 		}
 	}
 	for _, h := range []units.Length{-1, 100*ft + 1} {
