@@ -285,17 +285,25 @@ func TestNoRoom(t *testing.T) {
 // Where a large piece fits at one height only, all go there; and one that is taller
 // than what is dressed does not fit.
 func TestBand(t *testing.T) {
-	l := placement.Layout{Tree: sizing.Tree{Height: 6 * units.Foot, BareTip: 66 * units.Inch}}
-	pieces := []shopping.Lot{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: 6*units.Inch - 2}, Quantity: shopping.Quantity{Pieces: 1}}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: units.Inch}, Quantity: shopping.Quantity{Pieces: 5}}}
-	got := places(t, l, pieces)
-	for _, p := range got {
-		if p.Item == pieces[0].Item && max(p.Height-3*units.Inch, 3*units.Inch-p.Height) > 1 {
-			t.Errorf("%v, where there is room only at 3 in", p)
+	for _, band := range []struct {
+		tree   sizing.Tree
+		middle units.Length
+	}{
+		{sizing.Tree{Height: 6 * units.Foot, BareTip: 66 * units.Inch}, 3 * units.Inch},
+		{sizing.Tree{Height: 6 * units.Foot, BareTip: 36 * units.Inch, BareBase: 24 * units.Inch, Handle: 6 * units.Inch}, 33 * units.Inch}, // 30 to 36 in up
+	} {
+		l := placement.Layout{Tree: band.tree}
+		pieces := []shopping.Lot{{Item: shopping.Item{Kind: shopping.Ornament, Type: "a", Size: 6*units.Inch - 2}, Quantity: shopping.Quantity{Pieces: 1}}, {Item: shopping.Item{Kind: shopping.Ornament, Type: "b", Size: units.Inch}, Quantity: shopping.Quantity{Pieces: 5}}}
+		got := places(t, l, pieces)
+		for _, p := range got {
+			if p.Item == pieces[0].Item && max(p.Height-band.middle, band.middle-p.Height) > 1 {
+				t.Errorf("%v, where there is room only at %v", p, band.middle)
+			}
 		}
-	}
-	pieces[0].Item.Size = 6*units.Inch + 2
-	if _, err := l.Places(pieces); !errors.Is(err, units.ErrFit) {
-		t.Error(err)
+		pieces[0].Item.Size = 6*units.Inch + 2
+		if _, err := l.Places(pieces); !errors.Is(err, units.ErrFit) {
+			t.Error(err)
+		}
 	}
 }
 
