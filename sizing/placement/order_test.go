@@ -167,6 +167,7 @@ func TestUsualOrder(t *testing.T) {
 			"1 to 2: on the floor at 8 o'clock, 4 ft up",
 			"3 to 4: on the floor at 2 o'clock, 4 ft up",
 		}},
+		{[]placement.Place{at(3*ft, 0), at(0, 0)}, "down to the floor", []string{"1 to 2: on the floor at 6 o'clock, 0 ft to 3 ft up"}},
 		{[]placement.Place{at(9*ft, 0), at(6*ft, 0)}, "what the floor reaches is not hung from a ladder", []string{
 			"1 to 1: a 6 ft stepladder at 6 o'clock, 9 ft up",
 			"2 to 2: on the floor at 6 o'clock, 6 ft up",
