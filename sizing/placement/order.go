@@ -151,8 +151,9 @@ func faces(places []Place, reach units.Length) [][]Place {
 	at := func(i int) Angle { return turn(sorted[i%n]) + Angle(i/n)*fullTurn }
 	// The groups no wider than so much: where each begins, and the end.
 	cover := func(wide Angle) (best []int) {
-		// One of them has place n, which is place 0, in it, and begins there or before.
-		for first := n; first > 0 && n-first < 200 && at(n)-at(first) <= wide; first-- {
+		// One of them has place n, which is place 0, in it, and begins there or before; place 0 itself is a whole turn
+		// away.
+		for first := n; n-first < 200 && at(n)-at(first) <= wide; first-- {
 			var starts []int
 			for i := first; i < first+n; {
 				starts = append(starts, i)

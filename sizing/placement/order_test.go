@@ -253,6 +253,18 @@ func TestUsualOrder(t *testing.T) {
 			t.Errorf("%+v: %v", o, err)
 		}
 	}
+	// With the clock from 6. And 300 pieces around a thin tree, 101 to a third of a turn, are three stations.
+	got, err = placement.Order{Side: ft}.Stations([]placement.Place{at(3*ft, 0), at(3*ft, 120*deg), at(3*ft, -120*deg)})
+	if err != nil || len(got) != 3 || got[0].Clock != 6 || got[1].Clock != 10 || got[2].Clock != 2 {
+		t.Errorf("with the clock: %v, %v", got, err)
+	}
+	var ring []placement.Place
+	for i := range 300 {
+		ring = append(ring, at(3*ft, placement.Angle(i-150)*1200))
+	}
+	if got, err := (placement.Order{}).Stations(ring); err != nil || len(got) != 3 || len(got[0].Places)+len(got[1].Places)+len(got[2].Places) != 300 {
+		t.Errorf("a ring of 300: %d stations, %v", len(got), err)
+	}
 	for _, o := range []placement.Order{{Ladder: 16 * ft}, {Side: ft}, {Side: 4 * ft}} {
 		if got, err := o.Stations([]placement.Place{at(0, 0), at(100*ft, 0)}); len(got) != 2 || err != nil {
 			t.Errorf("%+v: %v, %v", o, got, err)
