@@ -176,6 +176,7 @@ func TestUsualOrder(t *testing.T) {
 			"1 to 1: on the floor at 6 o'clock, 4 ft up",
 			"2 to 2: on the floor at 12 o'clock, 4 ft up",
 		}},
+		{[]placement.Place{at(4*ft, 60*deg), at(4*ft, -60*deg)}, "a third of a turn", []string{"1 to 2: on the floor at 6 o'clock, 4 ft up"}},
 		{[]placement.Place{at(4*ft, -100*deg), at(4*ft, 90*deg)}, "the right side, nearer to the front", []string{
 			"1 to 1: on the floor at 3 o'clock, 4 ft up",
 			"2 to 2: on the floor at 9 o'clock, 4 ft up",
