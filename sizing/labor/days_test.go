@@ -69,7 +69,7 @@ func TestDays(t *testing.T) {
 			}
 		}
 		in, out := on("the cut tree comes in"), on("the cut tree is out")
-		if in > begin || in < begin-1 || out > down || out-begin > labor.Date(r.Days["cut tree"]) || out < down && out-begin < labor.Date(r.Days["cut tree"]) || in < begin && down-in > labor.Date(r.Days["cut tree"]) {
+		if in > begin || in < begin-1 || out > down || out-begin > labor.Date(r.Days["cut tree"]) || out < down && out-begin < labor.Date(r.Days["cut tree"]) || in < begin && down-in > labor.Date(r.Days["cut tree"]) || in == begin && down-begin < labor.Date(r.Days["cut tree"]) {
 			t.Fatalf("in %v, out %v, at most %d days: %v", in, out, r.Days["cut tree"], days)
 		}
 	})
@@ -80,8 +80,31 @@ func TestDatesWithoutTakingDown(t *testing.T) {
 	stand := must[labor.Date](t)(labor.ParseDate("2026-11-28"))
 	days := must[[]labor.Day](t)(labor.StartingRates().Dates(stand, 0, 282, []labor.Work{{Place: "cut tree"}}, nil))
 	last := days[len(days)-1]
-	if last.Date.String() != "2026-12-25" || last.Text != "the cut tree is out, at the latest" || days[len(days)-2].Text != "it stands" || len(days) != 5 {
+	if last.Date.String() != "2026-12-25" || last.Text != "the cut tree is out, at the latest" || days[len(days)-2].Text != "it stands" || len(days) != 5 ||
+		days[1].Date.String() != "2026-11-26" || days[1].Text != "the cut tree comes in, at the earliest" {
 		t.Errorf("%v", days)
+	}
+}
+
+// What takes no time begins on no day of its own. The calendar ends with its first and its last day: wiring takes the day before.
+func TestDatesAtTheEnds(t *testing.T) {
+	r := labor.StartingRates()
+	for _, row := range []struct {
+		stand labor.Date
+		want  string
+	}{
+		{1, ""},
+		{2, "0001-01-01 wire garland and picks, and see that the lights work; 0001-01-02 it stands"},
+		{3_652_059, "9999-12-30 wire garland and picks, and see that the lights work; 9999-12-31 it stands"},
+	} {
+		days, err := r.Dates(row.stand, 0, 0, nil, nil)
+		var got []string
+		for _, d := range days {
+			got = append(got, d.Date.String()+" "+d.Text)
+		}
+		if strings.Join(got, "; ") != row.want || (err == nil) != (row.want != "") {
+			t.Errorf("day %d: %q, %v", row.stand, got, err)
+		}
 	}
 }
 

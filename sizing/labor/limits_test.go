@@ -83,6 +83,7 @@ func TestAtTheLimits(t *testing.T) {
 		{"what two people lift", "Rates.Pack", func(c *call) { c.Boxes[1].Limit = 80 * units.Pound }},
 		{"10,000 cells of 100 ft", "Rates.Pack", func(c *call) { c.Boxes[0].Cells, c.Boxes[0].Cell = 10_000, 100*units.Foot }},
 		{"one person lifts 100 lb", "Rates.Pack", func(c *call) { c.Rates.Lift = 100 * units.Pound }},
+		{"500 works to take down", "Rates.Dates", func(c *call) { c.Work = slices.Repeat(c.Work[:1], 500) }},
 		{"it comes down on the day", "Rates.Dates", func(c *call) { c.Down = c.Stand }},
 		{"it stands 3,650 days", "Rates.Dates", func(c *call) { c.Down = c.Stand + 3650 }},
 		{"a day of 1,440 minutes", "Rates.Dates", func(c *call) { c.Rates.Minutes["day"] = n(1440) }},
@@ -103,6 +104,7 @@ func TestAtTheLimits(t *testing.T) {
 			c.Lost = nil
 		}},
 		{"all of it is lost", "NextStock", func(c *call) { c.Lost = slices.Clone(c.Owned) }},
+		{"5,000 purchases that are empty", "NextStock", func(c *call) { c.Bought.Purchases = make([]shopping.Purchase, 5000) }},
 		{"a million pieces in packs", "NextStock", func(c *call) {
 			c.Bought.Purchases[0].Buys[0].Packs, c.Bought.Purchases[0].Buys[0].Offer.Pack.Pieces = 500, 2000
 		}},
@@ -134,6 +136,20 @@ func TestReasonOfAnItem(t *testing.T) {
 		c.Things[1].Item.Type, c.Things[1].Item.Size = "a, b", size
 		if _, _, err := c.Rates.Pack(c.Things, c.Boxes); !errors.Is(err, reason) {
 			t.Errorf("%v: %v, want %v", size, err, reason)
+		}
+	}
+}
+
+// An error shows 64 bytes of a value, and that there is more.
+func TestValueOfAnError(t *testing.T) {
+	for _, row := range []struct{ room, want string }{
+		{strings.Repeat("x", 63) + "\n", strings.Repeat("x", 63) + "\n"},
+		{strings.Repeat("x", 64) + "\n", strings.Repeat("x", 64) + "..."},
+	} {
+		_, _, err := labor.StartingRates().Tasks([]labor.Work{{Room: row.room}})
+		var e *units.Error
+		if !errors.As(err, &e) || e.Value != row.want {
+			t.Errorf("%v, want %q", err, row.want)
 		}
 	}
 }

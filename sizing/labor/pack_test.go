@@ -140,8 +140,10 @@ func TestLabels(t *testing.T) {
 	if got := p[0].Label; got != "1 of 1, 2 strings of 100 white lights; 1 string of 50 white lights" {
 		t.Error(got)
 	}
-	if p, count := packed(t, labor.StartingRates(), nil, nil); len(p) != 0 || count.Min != 0 {
-		t.Errorf("nothing: %+v", p)
+	for _, things := range [][]labor.Thing{nil, {thing(star, 0, 0)}} {
+		if p, count := packed(t, labor.StartingRates(), things, nil); len(p) != 0 || count.Min != 0 {
+			t.Errorf("nothing: %+v", p)
+		}
 	}
 }
 

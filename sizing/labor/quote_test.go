@@ -191,14 +191,33 @@ func TestSheetWidth(t *testing.T) {
 	o := labor.Option{Name: "done for you", Lines: []labor.Line{
 		{Text: strings.Repeat("crimson stars and ", 12), Price: decimal.NewFromInt(1_000_000)},
 		{Text: strings.Repeat("ö", 200), Price: decimal.NewFromInt(3)},
+		{Text: " " + strings.Repeat("x", 80)},
 	}}
 	for line := range strings.Lines(labor.StartingRates().Sheet(o, false)) {
-		if n := len([]rune(strings.TrimSuffix(line, "\n"))); n > 76 {
+		if n := len([]rune(strings.TrimSuffix(line, "\n"))); n > 76 || strings.TrimSpace(line) == "" {
 			t.Errorf("%d characters: %s", n, line)
 		}
 	}
 	if strings.Count(labor.StartingRates().Sheet(o, false), "ö") != 200 || strings.Count(labor.StartingRates().Sheet(o, false), "crimson") != 12 {
 		t.Errorf("text is lost:\n%s", labor.StartingRates().Sheet(o, false))
+	}
+}
+
+// A text of 64 characters, with the two before it, stands before its price; a longer one is broken at the last
+// space up to there, or where there is none, after 64.
+func TestSheetBreaks(t *testing.T) {
+	word := func(n int) string { return strings.Repeat("ö", n) }
+	for _, row := range []struct{ text, first string }{
+		{word(62), "  " + word(62) + "        1.00"},
+		{word(63), "  " + word(62)},
+		{"gold " + word(57), "  gold " + word(57) + "        1.00"},
+		{"gold " + word(57) + " more", "  gold " + word(57)},
+		{"gold " + word(58), "  gold"},
+	} {
+		o := labor.Option{Lines: []labor.Line{{Text: row.text, Price: decimal.NewFromInt(1)}}}
+		if lines := strings.Split(labor.StartingRates().Sheet(o, true), "\n"); lines[1] != row.first {
+			t.Errorf("%q begins %q", row.text, lines[1])
+		}
 	}
 }
 

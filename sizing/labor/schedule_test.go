@@ -1,7 +1,9 @@
 package labor_test
 
 import (
+	"fmt"
 	"slices"
+	"strings"
 	"testing"
 
 	"example.com/fircone/sizing/labor"
@@ -118,6 +120,41 @@ func TestScheduleByHand(t *testing.T) {
 		_, time := schedule(t, r, tasks)
 		if time.Max != row.want || time.Min != row.want {
 			t.Errorf("%d works: %d, bound %d, want %d", len(row.work), time.Max, time.Min, row.want)
+		}
+	}
+}
+
+// Who does what, by hand, for a crew of three. Two mantels are two tasks, by one person each. Two who are done go on, before a
+// third begins. While one dresses a mantel, the others do a third of 12 ornaments each in 4 min, and one of them the last third: 8 in all;
+// and likewise the sides of a tree that is shaped.
+func TestScheduleWho(t *testing.T) {
+	r := labor.StartingRates()
+	r.Crew = 3
+	mantel := labor.Task{Text: "dress the mantel", Minutes: 90, People: 1}
+	second := mantel
+	second.Work = 1
+	for _, row := range []struct {
+		tasks []labor.Task
+		want  []string
+	}{
+		{[]labor.Task{mantel, second}, []string{"0 dress the mantel 90 [1]", "0 dress the mantel 90 [2]"}},
+		{[]labor.Task{{Text: "x", Minutes: 10, People: 2}, {Work: 1, Text: "y", Minutes: 5, People: 2}}, []string{"0 x 10 [1 2]", "10 y 5 [1 2]"}},
+		{
+			[]labor.Task{mantel, {Work: 1, Kind: shopping.Ornament, Quantity: shopping.Quantity{Pieces: 12}, Text: "hang 12 ornaments", Minutes: 12, People: 1}},
+			[]string{"0 dress the mantel 90 [1]", "0 hang 8 of 12 ornaments 8 [2]", "0 hang 4 of 12 ornaments 4 [3]"},
+		},
+		{
+			[]labor.Task{mantel, {Work: 1, Quantity: shopping.Quantity{Length: 5 * units.Foot}, Text: "shape the tree", Minutes: 12, People: 1}},
+			[]string{"0 dress the mantel 90 [1]", "0 shape the tree 8 [2]", "0 shape the tree 4 [3]"},
+		},
+	} {
+		list, _ := schedule(t, r, row.tasks)
+		var got []string
+		for _, x := range list {
+			got = append(got, fmt.Sprint(x.Start, " ", strings.Replace(x.Text, "one of 3 sides of ", "", 1), " ", x.Minutes, " ", x.Who))
+		}
+		if !slices.Equal(got, row.want) {
+			t.Errorf("%q, want %q", got, row.want)
 		}
 	}
 }

@@ -194,9 +194,7 @@ func (s *stock) cut(c *checker, where string, cut shopping.Cut) {
 	for _, p := range cut.Pieces {
 		s.add(item, p.Quantity, cut.Rolls)
 	}
-	if left > 0 {
-		s.add(item, shopping.Quantity{Length: left}, cut.Rolls)
-	}
+	s.add(item, shopping.Quantity{Length: left}, cut.Rolls) // if nothing is left, it counts none
 }
 
 // lots returns what there is.

@@ -232,9 +232,59 @@ func TestShareAboveReach(t *testing.T) {
 	}
 }
 
+// By hand: of 81 ft of garland on a 9 ft tree (1/9)², 1 ft, are above 8 ft and (3/9)², 9 ft, above 6 ft. Of 80 ft, 960 in, these
+// are 11.9 and 106.7, and so 12 and 107 in. Three strands of 6 ft are 18 ft, 6 min at 1 min a yard.
+func TestGarlandByLevel(t *testing.T) {
+	for _, row := range []struct {
+		height, length units.Length
+		pieces         int
+		want           []string
+	}{
+		{9 * units.Foot, 81 * units.Foot, 1, []string{"1 ft of garland, 8 ft to 9 ft, from a ladder", "8 ft of garland, 6 ft to 8 ft, from a ladder", "72 ft of garland, 0 ft to 6 ft"}},
+		{9 * units.Foot, 80 * units.Foot, 1, []string{"1 ft of garland, 8 ft to 9 ft, from a ladder", "7 ft 11 in of garland, 6 ft to 8 ft, from a ladder", "71 ft 1 in of garland, 0 ft to 6 ft"}},
+		{5 * units.Foot, 6 * units.Foot, 3, []string{"18 ft of garland"}},
+	} {
+		tasks, _ := tasksOf(t, labor.StartingRates(), labor.Work{Height: row.height, Needs: []shopping.Need{{Item: shopping.Item{Kind: shopping.Garland}, Quantity: shopping.Quantity{Pieces: row.pieces, Length: row.length}}}})
+		var got []string
+		for _, task := range tasks {
+			got = append(got, strings.TrimPrefix(task.Text, "wind "))
+		}
+		if !slices.Equal(got, row.want) || row.pieces == 3 && tasks[0].Minutes != 6 {
+			t.Errorf("%d of %v: %q", row.pieces, row.length, got)
+		}
+	}
+}
+
+// A tree that is all at one height is not shaped. Ties take no time, up or down, and at 0 % nothing takes time to take down.
+func TestNothingToDo(t *testing.T) {
+	r := labor.StartingRates()
+	if up, _ := tasksOf(t, r, labor.Work{Place: "artificial tree", Height: units.Foot, From: units.Foot}); len(up) != 0 {
+		t.Errorf("%v", up)
+	}
+	needs := []shopping.Need{pieces(shopping.Pick, 4), pieces(shopping.Tie, 4)}
+	for _, row := range []struct {
+		percent int64
+		want    string
+	}{{40, "picks 6, wire ties 0; wire ties 0, picks 3"}, {0, "picks 6, wire ties 0; wire ties 0, picks 0"}} {
+		r.Percent["down"] = decimal.NewFromInt(row.percent)
+		up, down := tasksOf(t, r, labor.Work{Height: units.Yard, Needs: needs})
+		var got []string
+		for _, tasks := range [][]labor.Task{up, down} {
+			var list []string
+			for _, task := range tasks {
+				list = append(list, fmt.Sprint(task.Kind, " ", task.Minutes))
+			}
+			got = append(got, strings.Join(list, ", "))
+		}
+		if text := strings.Join(got, "; "); text != row.want {
+			t.Errorf("%d %%: %s, want %s", row.percent, text, row.want)
+		}
+	}
+}
+
 // Hooks go up before what hangs on them, and come down after it.
 func TestHooksFirst(t *testing.T) {
-	tasks, down := tasksOf(t, labor.StartingRates(), labor.Work{Height: units.Yard, Needs: []shopping.Need{pieces(shopping.Ornament, 3), pieces(shopping.Stocking, 2), pieces(shopping.Hook, 2)}})
+	tasks, down := tasksOf(t, labor.StartingRates(), labor.Work{Height: units.Yard, Needs: []shopping.Need{pieces(shopping.Pick, 3), pieces(shopping.Topper, 1), pieces(shopping.Ornament, 3), pieces(shopping.Stocking, 2), pieces(shopping.Hook, 2)}})
 	if tasks[0].Kind != shopping.Hook || down[len(down)-1].Kind != shopping.Hook {
 		t.Errorf("%v, %v", tasks, down)
 	}
@@ -345,6 +395,10 @@ func TestUnits(t *testing.T) {
 		t.Error(got)
 	}
 	r.Units = units.InInches
+	star.Item.Size = 33 * units.Inch / 10 // 3.3 in, to a quarter
+	if cartons, _ = packed(t, r, []labor.Thing{star}, []labor.Box{{Name: "open", Cells: 60}}); cartons[0].Label != "1 of 1, 2 stars, 3 1/4 in" {
+		t.Error(cartons[0].Label)
+	}
 	if tasks, _ = tasksOf(t, r, labor.Work{Height: 10 * units.Foot, Needs: []shopping.Need{pieces(shopping.Ornament, 100)}}); tasks[0].Text != "hang 4 ornaments, 96 in to 120 in, from a ladder" {
 		t.Error(tasks[0].Text)
 	}
