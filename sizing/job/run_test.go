@@ -89,6 +89,19 @@ func TestRuns(t *testing.T) {
 	}) {
 		t.Errorf("%v, %v", p.Mantels, err)
 	}
+	// One end falls, or none does; and a run may hang 100 ft up.
+	for _, row := range []struct {
+		left, right units.Length
+		want        string
+	}{{0, 0, ""}, {ft, 0, ", and let the ends fall"}, {0, ft, ", and let the ends fall"}} {
+		m := job.Mantel{Run: job.Run{Run: mantel.Run{Hooks: []mantel.Point{{}, {Along: 3 * ft}}, Left: row.left, Right: row.right}}}
+		m.Height = 100 * ft
+		if p, err := job.Make(job.Request{Mantels: []job.Mantel{m}}); err != nil || !slices.ContainsFunc(p.Mantels[0].Steps, func(s mantel.Step) bool {
+			return s.Do == "Hang the garland from hook to hook, from the middle outwards"+row.want+"."
+		}) {
+			t.Errorf("%v, %v: %v, %v", row.left, row.right, p.Mantels, err)
+		}
+	}
 	for _, code := range []string{"stairs", "door", "hook label"} {
 		if !slices.ContainsFunc(p.Cautions, func(c units.Caution) bool { return c.Code == code }) {
 			t.Errorf("no caution %q", code)
@@ -148,6 +161,16 @@ func TestShelf(t *testing.T) {
 	got = p.Mantels[0]
 	if len(got.Loads) > 0 || need(got, shopping.Stocking).Quantity.Pieces != 4 || strings.Contains(need(got, shopping.Light).Basis, "extension cord of") {
 		t.Errorf("without a hook: %+v", got.Shares)
+	}
+}
+
+// Swags of a shelf hang by the sag given, or a sixth of their width: 64 in in two swags are 32 in each, and 5 1/3 in to half an inch is 5.
+func TestSagOfAShelf(t *testing.T) {
+	for given, want := range map[units.Length]units.Length{0: 5 * in, 7 * in: 7 * in} {
+		p, err := job.Make(job.Request{Mantels: []job.Mantel{{Mantel: mantel.Mantel{Length: 64 * in}, Hanging: mantel.Hanging{Swags: 2, Sag: given}}}})
+		if err != nil || p.Mantels[0].Hanging.Sag != want {
+			t.Errorf("sag %v: %v, %v", given, p.Mantels, err)
+		}
 	}
 }
 

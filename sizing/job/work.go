@@ -320,7 +320,7 @@ func sized(things []labor.Thing, pieces []shopping.Lot) []labor.Thing {
 				list = append(list, part)
 			}
 		}
-		if t.Quantity.Pieces > 0 || t.Quantity.Length > 0 {
+		if t.Quantity.Pieces > 0 { // also strands, which are counted
 			list = append(list, t)
 		}
 	}

@@ -439,6 +439,55 @@ func TestWorkCutTree(t *testing.T) {
 	}
 }
 
+// What takes just a day takes one visit, and a minute more two.
+func TestVisitsOfADay(t *testing.T) {
+	r := job.Request{Stand: units.Must(labor.ParseDate("2026-11-28")), House: job.CommonPractice()}
+	r.Trees = []job.Tree{{Tree: sizing.Tree{Height: 7 * units.Foot}}}
+	r.House.Rates.Price["visit"] = decimal.Zero
+	p, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for day, want := range map[int]string{p.Time.Max: "1 visit", p.Time.Max - 1: "2 visits"} {
+		r.House.Rates.Minutes["day"] = decimal.NewFromInt(int64(day))
+		p, err := job.Make(r)
+		if err != nil || !slices.ContainsFunc(p.Quote[1].Lines, func(l labor.Line) bool { return l.Text == want }) {
+			t.Errorf("%d min in days of %d: %v, %v", p.Time.Max, day, p.Quote, err)
+		}
+	}
+}
+
+// Ribbon cut from rolls is packed for the rooms where its pieces hung: by hand, of rolls of 30 yd the tall tree has more than the low one.
+func TestCutPiecesInTheirRooms(t *testing.T) {
+	ribbon := shopping.Item{Kind: shopping.Ribbon}
+	r := job.Request{Stand: units.Must(labor.ParseDate("2026-11-28"))}
+	for i, room := range []string{"hall", "attic"} {
+		r.Trees = append(r.Trees, job.Tree{Tree: sizing.Tree{Height: units.Length(9-5*i) * units.Foot}, Room: room, Accents: []shopping.Kind{shopping.Ribbon}})
+	}
+	r.Shop.Offers = []shopping.Offer{{Item: ribbon, Name: "30 yd roll", Pack: shopping.Quantity{Length: 30 * units.Yard}, Price: decimal.NewFromInt(9)}}
+	p, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	length := func(things []labor.Thing, room string) (sum units.Length) {
+		for _, x := range things {
+			if x.Room == room && x.Item == ribbon {
+				sum += x.Quantity.Length * units.Length(max(1, x.Quantity.Pieces))
+			}
+		}
+		return sum
+	}
+	for _, tree := range p.Trees {
+		packed := units.Length(0)
+		for _, c := range p.Cartons {
+			packed += length(c.Things, tree.Room)
+		}
+		if want := tree.Planned[shopping.Ribbon].Length; packed != want || want == 0 {
+			t.Errorf("%s: %v of ribbon packed, %v planned", tree.Room, packed, want)
+		}
+	}
+}
+
 // Lights hang, are packed and are there next year by whole strings: those that the basket has, or else by their label, or of 100. By hand:
 // 7 ft take 700 lights, in 24 strings of 30; a basket of two strings of 200 for 400 hangs all of both.
 func TestWorkStrings(t *testing.T) {
@@ -498,6 +547,9 @@ func TestWorkWithoutGarland(t *testing.T) {
 	if got := hour(r); got != nil {
 		t.Errorf("without garland: %q", got)
 	}
+	if p, err := job.Make(r); err != nil || slices.ContainsFunc(p.Dates, func(d labor.Day) bool { return len(d.Down) > 0 }) {
+		t.Errorf("without garland there is something to take down: %v, %v", p.Dates, err)
+	}
 	r.Mantels[0].Stockings = mantel.Stockings{Count: 4, Length: 18 * units.Inch, Weight: units.Pound}
 	r.Shop.Offers = append(r.Shop.Offers, offer(shopping.Stocking, 1, 0))
 	if got, want := hour(r), []string{
@@ -516,6 +568,7 @@ func TestWorkWithoutGarland(t *testing.T) {
 func TestWorkFaults(t *testing.T) {
 	all := map[string]func(*job.Request){
 		"/house/rates/minutes/picks":  func(r *job.Request) { r.House.Rates.Minutes["picks"] = decimal.NewFromInt(-1) },
+		"/house/rates/minutes/day":    func(r *job.Request) { r.House.Rates.Minutes["day"] = decimal.Zero },
 		"/house/rates/days/garland":   func(r *job.Request) { r.House.Rates.Days["garland"] = 400 },
 		"/house/rates/percent/so~1fa": func(r *job.Request) { r.House.Rates.Percent["so/fa"] = decimal.NewFromInt(1) },
 		"/house/rates/price/hour":     func(r *job.Request) { r.House.Rates.Price["hour"] = decimal.NewFromInt(-45) },
