@@ -2,12 +2,14 @@ package main
 
 import (
 	"encoding/json"
+	"maps"
 	"path/filepath"
 	"regexp"
 	"strconv"
 	"strings"
 	"testing"
 
+	"example.com/fircone/sizing"
 	"example.com/fircone/units"
 
 	"github.com/shopspring/decimal"
@@ -19,8 +21,11 @@ type jsonPlan struct {
 		Shares []jsonShare
 		Pieces []jsonLot
 	}
-	Mantels []struct{ Shares []jsonShare }
-	Basket  *struct {
+	Mantels []struct {
+		Shares []jsonShare
+		Spots  []jsonSpot
+	}
+	Basket *struct {
 		Total     decimal.Decimal
 		Purchases []struct {
 			Shares []jsonShare
@@ -42,6 +47,11 @@ type jsonPlan struct {
 type jsonShare struct {
 	Item string
 	Gets any
+}
+
+type jsonSpot struct {
+	Item  string
+	Along units.Length
 }
 
 type jsonLot struct {
@@ -128,7 +138,7 @@ func TestSheetAgreesWithPlan(t *testing.T) {
 				strands(lines, p.Trees[trees].Shares, complain)
 				trees++
 			} else if strings.Contains(section, "Lay the garland on a table") {
-				gaps(section, p.Mantels[mantels].Shares, complain)
+				gaps(section, p.Mantels[mantels].Shares, p.Mantels[mantels].Spots, complain)
 				mantels++
 			}
 		}
@@ -241,28 +251,68 @@ func strands(lines []string, shares []jsonShare, complain func(string, ...any)) 
 }
 
 var (
-	inGaps = regexp.MustCompile(`gaps from the left: (.*?)(?: \d+ [A-Z]|$)`)
-	gapsOf = regexp.MustCompile(`(?:^|; )(\d+(?:, \d+)*) `)
+	inGaps = regexp.MustCompile(`gaps from the (left|right): (.*?)(?: \d+ [A-Z]|$)`)
+	gapsOf = regexp.MustCompile(`^(\d+(?:, \d+)*) (.*)$`)
 )
 
-// gaps compares how many gaps of a mantel get an ornament, where they are told, with how many it gets.
-func gaps(section string, shares []jsonShare, complain func(string, ...any)) {
-	m := inGaps.FindStringSubmatch(strings.Join(strings.Fields(section), " "))
+// gaps compares which gaps of a mantel get which ornaments, where they are told, with the spots of the plan; and the spots with
+// how many picks and ornaments the mantel gets.
+func gaps(section string, shares []jsonShare, spots []jsonSpot, complain func(string, ...any)) {
+	text := strings.Join(strings.Fields(section), " ")
+	if len(spots) == 0 {
+		return // along stairs or a door
+	}
+	given, picks := map[string]int{}, 0
+	for _, share := range shares {
+		tally(given, share.Item, share.Gets, 1)
+		if n, counted := share.Gets.(float64); counted && strings.HasPrefix(share.Item, "picks") {
+			picks += int(n)
+		}
+	}
+	var at []units.Length
+	for _, s := range spots {
+		if color, is := ornament(s.Item); is {
+			given[color]--
+		} else if strings.HasPrefix(s.Item, "picks") {
+			at = append(at, s.Along)
+		}
+	}
+	for color, n := range given {
+		if n != 0 {
+			complain("%d of %q have no spot", n, color)
+		}
+	}
+	if len(at) != picks {
+		complain("%d spots for %d picks", len(at), picks)
+	}
+	m := inGaps.FindStringSubmatch(text)
 	if m == nil {
 		return
 	}
-	given, total, n := map[string]int{}, 0, 0
-	for _, share := range shares {
-		tally(given, share.Item, share.Gets, 1)
+	want, told := map[string]int{}, map[string]int{}
+	for _, s := range spots {
+		if color, is := ornament(s.Item); is {
+			gap := 0
+			for _, p := range at {
+				if m[1] == "left" && p < s.Along || m[1] == "right" && p > s.Along {
+					gap++
+				}
+			}
+			want[strconv.Itoa(gap)+" "+color]++
+		}
 	}
-	for _, k := range given {
-		total += k
+	for part := range strings.SplitSeq(m[2], "; ") {
+		if list := gapsOf.FindStringSubmatch(part); list != nil {
+			for gap := range strings.SplitSeq(list[1], ", ") {
+				for name := range strings.SplitSeq(strings.ReplaceAll(list[2], " and ", ", "), ", ") {
+					name, _, _ = strings.Cut(name, " of ")
+					told[gap+" "+name]++
+				}
+			}
+		}
 	}
-	for _, list := range gapsOf.FindAllStringSubmatch(m[1], -1) {
-		n += 1 + strings.Count(list[1], ",")
-	}
-	if n != total {
-		complain("%d gaps, want %d: %s", n, total, m[1])
+	if !maps.Equal(told, want) {
+		complain("the gaps are %v, want %v: %s", told, want, m[0])
 	}
 }
 
@@ -349,4 +399,32 @@ func colors(list string, known map[string]int) (used, unused map[string]int) {
 		}
 	}
 	return used, unused
+}
+
+var wound = regexp.MustCompile(`(?m)^  garland +([^;]+); wind it (.+) apart$`)
+
+// Wound as far apart as the sheet says, the garland reaches the foot of the tree: the spiral is no longer than what hangs.
+func TestSheetWindsToTheFoot(t *testing.T) {
+	for _, height := range []string{"18 in", "4 ft", "8 ft", "9 ft", "11 ft 3 in", "60 cm", "2.5 m"} {
+		for _, style := range []string{"feet and inches", "metric"} {
+			text, stderr, status := call("-tree", height, "-size-by", "rule", "-units", style)
+			m := wound.FindStringSubmatch(text)
+			if m == nil || status != 0 {
+				t.Fatalf("%s: %s%s", height, text, stderr)
+			}
+			var tall, garland, apart units.Length
+			for i, l := range []*units.Length{&tall, &garland, &apart} {
+				if err := l.UnmarshalText([]byte([]string{height, m[1], m[2]}[i])); err != nil {
+					t.Fatal(m, err)
+				}
+			}
+			long, err := sizing.Tree{Height: tall}.SpiralLength(apart)
+			if err != nil || long > garland {
+				t.Errorf("%s: wound %s apart it takes %v, and %s hang (%v)", height, m[2], long, m[1], err)
+			}
+			if long < garland*9/10 {
+				t.Errorf("%s: wound %s apart it takes %v of %s", height, m[2], long, m[1])
+			}
+		}
+	}
 }

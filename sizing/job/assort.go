@@ -377,7 +377,7 @@ func (d *draft) settle() {
 		if i >= len(d.Trees) {
 			m := &d.Mantels[i-len(d.Trees)]
 			d.rehang(i - len(d.Trees))
-			m.Spots = colored(m.Spots, pieces, m.Hanging.Look)
+			m.hang(d.house.Mantels, d.stock, pieces)
 			continue
 		}
 		t := &d.Trees[i]

@@ -15,7 +15,7 @@ import (
 type MantelPlan struct {
 	Mantel                                    // as given, with drops or hooks
 	Shares     []shopping.Share               `json:"shares"`          // what it takes, with what it gets, then substitutes
-	Spots      []mantel.Spot                  `json:"spots"`           // where things go along a shelf
+	Spots      []mantel.Spot                  `json:"spots"`           // where what hangs goes along a shelf
 	Loads      map[shopping.Kind]mantel.Loads `json:"loads,omitempty"` // of garland and stockings, as far as weight and hook are known
 	Clearances mantel.Clearances              `json:"clearances"`      // likewise
 	Steps      []mantel.Step                  `json:"steps"`           // the order of work
@@ -79,9 +79,6 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 		if n.Item.Kind == shopping.Ornament {
 			total += n.Quantity.Pieces
 		}
-	}
-	for i, s := range p.Spots {
-		p.Spots[i].Item = d.stock.sold(s.Item)
 	}
 	if total > 0 {
 		f.note(room.share(colors, total, nil), at, "palette", "/colors", "shares", "/colors")
@@ -300,25 +297,104 @@ func planned(lots []shopping.Lot, needs []shopping.Share, stock stock) []shoppin
 	return list
 }
 
-// colored returns spots with the ornaments in the colors of pieces, as many as there are. On
-// a traditional mantel the two ends are alike, as far as the numbers are even.
-func colored(spots []mantel.Spot, pieces []shopping.Lot, look mantel.Look) []mantel.Spot {
-	var list []mantel.Spot
-	var at []int // the places of the ornaments in the list
-	left := make([]int, len(pieces))
-	total := 0
-	for i, p := range pieces {
-		left[i] = p.Quantity.Pieces
-		total += p.Quantity.Pieces
+// hang leaves the spots of what there is to hang. Picks fewer than planned are spread over the shelf, and the ornaments over their gaps.
+func (p *MantelPlan) hang(rules mantel.Rules, stock stock, pieces []shopping.Lot) {
+	planned, there := 0, map[shopping.Kind]int{}
+	for _, s := range p.Shares {
+		there[s.Item.Kind] += s.Gets.Pieces
+		if s.Item.Kind == shopping.Pick {
+			planned += s.Quantity.Pieces
+		}
 	}
-	for _, s := range spots {
+	balls := 0
+	for _, l := range pieces {
+		balls += l.Quantity.Pieces
+	}
+	if picks := there[shopping.Pick]; 0 < picks && picks < planned && !p.Run.given() {
+		p.Spots = p.spread(rules, picks, balls)
+	}
+	hangs := evenly(balls, ornaments(p.Spots))
+	list, at, hung := []mantel.Spot{}, 0, map[shopping.Kind]int{}
+	for _, s := range p.Spots {
 		if s.Item.Kind == shopping.Ornament {
-			if len(at) == total {
+			at++
+			if !hangs[at-1] {
 				continue
 			}
-			at = append(at, len(list))
+		} else if hung[s.Item.Kind]++; hung[s.Item.Kind] > there[s.Item.Kind] {
+			continue
 		}
+		s.Item = stock.sold(s.Item)
 		list = append(list, s)
+	}
+	p.Spots = colored(list, pieces, p.Hanging.Look)
+}
+
+// spread returns the spots of so many picks, fewer than planned, over the whole shelf, with places for ornaments in
+// their gaps; where the gaps do not hold so many, with those planned.
+func (p *MantelPlan) spread(rules mantel.Rules, picks, places int) []mantel.Spot {
+	r := &rules.Traditional
+	if p.Hanging.Look != mantel.Traditional {
+		r = &rules.Asymmetrical
+	}
+	n := units.Length(picks)
+	r.PickSpacing = (p.Length + n - 1) / n
+	r.Layers = min(r.Layers, max(1, picks/2)) // so that the top one has a gap
+	for {
+		list, err := rules.Spots(p.Mantel.Mantel, p.Hanging.Look)
+		switch {
+		case err != nil: // more to a gap than there may be
+			r.OrnamentsPerGap = 0
+			list, _ = rules.Spots(p.Mantel.Mantel, p.Hanging.Look)
+			for _, s := range p.Spots {
+				if s.Item.Kind == shopping.Ornament {
+					list = append(list, s)
+				}
+			}
+			return list
+		case ornaments(list) >= places:
+			return list
+		}
+		r.OrnamentsPerGap++
+	}
+}
+
+// ornaments counts the places for ornaments.
+func ornaments(spots []mantel.Spot) (n int) {
+	for _, s := range spots {
+		if s.Item.Kind == shopping.Ornament {
+			n++
+		}
+	}
+	return n
+}
+
+// evenly says which of a row of places are taken by n things, the same from both ends as far as that goes.
+func evenly(n, places int) []bool {
+	taken := make([]bool, places)
+	n = min(n, places)
+	for i := range n / 2 {
+		at := (2*i + 1) * places / (2 * n)
+		taken[at], taken[places-1-at] = true, true
+	}
+	if n%2 == 1 {
+		taken[(places-1)/2] = true
+	}
+	return taken
+}
+
+// colored returns spots with the ornaments in the colors of pieces. On
+// a traditional mantel the two ends are alike, as far as the numbers are even.
+func colored(list []mantel.Spot, pieces []shopping.Lot, look mantel.Look) []mantel.Spot {
+	var at []int // the places of the ornaments in the list
+	left := make([]int, len(pieces))
+	for i, p := range pieces {
+		left[i] = p.Quantity.Pieces
+	}
+	for i, s := range list {
+		if s.Item.Kind == shopping.Ornament {
+			at = append(at, i)
+		}
 	}
 	// most returns the color of which most is to come, with at least so many, another than the one before if there is one.
 	most := func(least, before int) int {

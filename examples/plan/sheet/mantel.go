@@ -85,7 +85,7 @@ func (s *sheet) places(code string, m job.MantelPlan) string {
 	case "mark":
 		return s.layers(m)
 	case "wire ornaments":
-		return s.gaps(m.Spots)
+		return s.gaps(m)
 	case "hooks":
 		var texts []string
 		for _, kind := range []shopping.Kind{shopping.Garland, shopping.Stocking} {
@@ -155,36 +155,71 @@ func (s *sheet) layers(m job.MantelPlan) string {
 	return text
 }
 
-// gaps says which ornament goes into which gap between the picks.
-func (s *sheet) gaps(spots []mantel.Spot) string {
-	var order []shopping.Item
-	at := map[shopping.Item][]string{}
-	n := 0
-	for _, spot := range spots {
-		if spot.Item.Kind != shopping.Ornament {
-			continue
+// gaps says which ornaments go into which gap between the picks, from the left or, where that is the heavy end, from the
+// right. Without gaps it says where they go along the shelf.
+func (s *sheet) gaps(m job.MantelPlan) string {
+	var picks []units.Length
+	var balls []mantel.Spot
+	for _, spot := range m.Spots {
+		switch spot.Item.Kind {
+		case shopping.Pick:
+			picks = append(picks, spot.Along)
+		case shopping.Ornament:
+			balls = append(balls, spot)
 		}
-		n++
-		if at[spot.Item] == nil {
-			order = append(order, spot.Item)
+	}
+	from := "left"
+	if m.Hanging.Look == mantel.AsymmetricalRight {
+		from = "right"
+		slices.Reverse(balls)
+	}
+	in := make([][]string, len(picks)+1) // by gap
+	var places []string
+	alike := !slices.ContainsFunc(balls, func(b mantel.Spot) bool { return b.Item != balls[0].Item })
+	for _, b := range balls {
+		gap := 0
+		for _, p := range picks {
+			if p < b.Along == (from == "left") {
+				gap++
+			}
 		}
-		at[spot.Item] = append(at[spot.Item], strconv.Itoa(n))
-	}
-	if len(order) < 2 { // all alike
-		return ""
-	}
-	var texts []string
-	for _, item := range order {
-		name := item.Color
+		name := b.Item.Color
 		if name == "" {
 			name = "any color"
 		}
-		if item.Size > 0 {
-			name += " of " + s.length(item.Size)
+		if b.Item.Size > 0 {
+			name += " of " + s.length(b.Item.Size)
 		}
-		texts = append(texts, strings.Join(at[item], ", ")+" "+name)
+		in[gap] = append(in[gap], name)
+		place := s.place(b.Along)
+		if !alike {
+			place += " " + name
+		}
+		places = append(places, place)
 	}
-	return "gaps from the left: " + strings.Join(texts, "; ")
+	if n := len(picks); places != nil && (n < 2 || len(in[0]) > 0 || len(in[n]) > 0) {
+		return "from the left: " + strings.Join(places, "; ")
+	}
+	var order []string
+	at := map[string][]string{}
+	for gap, names := range in {
+		if len(names) == 0 {
+			continue
+		}
+		what := listing(names)
+		if at[what] == nil {
+			order = append(order, what)
+		}
+		at[what] = append(at[what], strconv.Itoa(gap))
+	}
+	if alike && len(order) == 1 && len(at[order[0]]) == len(picks)-1 {
+		return "" // as many in each
+	}
+	var texts []string
+	for _, what := range order {
+		texts = append(texts, strings.Join(at[what], ", ")+" "+what)
+	}
+	return "gaps from the " + from + ": " + strings.Join(texts, "; ")
 }
 
 // hung says what is dressed, and how its garland hangs.

@@ -124,7 +124,7 @@ func stringsOf(list []shopping.Lot) string {
 	return strings.Join(texts, ", ")
 }
 
-// wraps says how far apart a garland or ribbon is wound: what is had of it.
+// wraps says how far apart a garland or ribbon is wound: what is had of it. It is rounded up, so that it reaches the foot of the tree.
 func (s *sheet) wraps(t job.TreePlan, measured sizing.Tree, needs []get, kind shopping.Kind) string {
 	apart := t.RuleLook.Spacing[kind]
 	if t.ByShape {
@@ -141,7 +141,7 @@ func (s *sheet) wraps(t job.TreePlan, measured sizing.Tree, needs []get, kind sh
 	if apart == 0 {
 		return ""
 	}
-	return "wind it " + s.length(apart) + " apart"
+	return "wind it " + s.least(apart) + " apart"
 }
 
 // under says what else has to go under the ceiling, if it is given or the room is tight.
