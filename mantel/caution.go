@@ -16,9 +16,9 @@ func candles(style units.Style) units.Caution {
 }
 
 func weigh(style units.Style) units.Caution {
-	c := units.Caution{Code: "weigh yours", Text: "weigh yours, dressed, and wet if fresh: thin artificial garland is 2 to 4 oz a foot, full 6 to 10, fresh 8 to 16", Source: memory}
+	c := units.Caution{Code: "weigh yours", Text: "weigh your garland, dressed, and wet if fresh: thin artificial garland is 2 to 4 oz a foot, full 6 to 10, fresh 8 to 16", Source: memory}
 	if style == units.InMetric { // 1 oz a foot is 93.01 g a meter
-		c.Text = "weigh yours, dressed, and wet if fresh: thin artificial garland is 190 to 370 g a meter, full 560 to 930, fresh 740 to 1490"
+		c.Text = "weigh your garland, dressed, and wet if fresh: thin artificial garland is 190 to 370 g a meter, full 560 to 930, fresh 740 to 1490"
 	}
 	return c
 }

@@ -320,7 +320,7 @@ func ExampleRules_Hang() {
 	fmt.Println(cautions[0].Text)
 	// Output:
 	// straight along the shelf, falling 3 ft 2 in at the left and 0 ft at the right <nil>
-	// the shelf is too low for the ends that the rule asks for: the left one falls 3 ft 2 in, not 4 ft
+	// the shelf is too low for the ends that the rule asks for: the left end falls 3 ft 2 in, not 4 ft
 }
 
 // Common practice, and starting figures of our own; each need says which. Two swags 9 in

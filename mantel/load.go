@@ -206,6 +206,10 @@ func (l *Loads) judge(hook Hook, perFoot units.Mass, style units.Style) {
 	if between {
 		c := cautionHalfHung
 		c.Text += ", up to " + massUp(hanging, style) + " here"
+		if hanging > l.Working {
+			c.Code = "half hung overload"
+			c.Text += ", more than it may carry: hold each swag until the next one hangs"
+		}
 		l.Cautions = append(l.Cautions, c)
 	}
 	if overloaded > 0 {

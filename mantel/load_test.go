@@ -397,15 +397,21 @@ at 5 ft 4 in: 3.5 oz down, 250 g to the left`
 // Only a hook between two swags is ever half hung, and one that carries nothing is not lifted.
 func TestLoadsCautions(t *testing.T) {
 	always := []string{"hook label", "hook heat", "weigh yours"}
+	// By hand, as parabolas, 32 in wide and 6 in deep, of 2.9 ft each, at 8 oz a foot: the middle hook carries 23 oz, and a pull of 14 oz while only
+	// one of them hangs, 27 oz in all.
 	for _, row := range []struct {
-		h    mantel.Hanging
-		want []string
+		h      mantel.Hanging
+		weight units.Mass
+		hook   mantel.Hook
+		want   []string
 	}{
-		{mantel.Hanging{}, always},
-		{mantel.Hanging{Swags: 1, Sag: 6 * in}, always},
-		{mantel.Hanging{Swags: 2, Sag: 6 * in}, append(always, "half hung")},
+		{mantel.Hanging{}, oz, mantel.Hook{Rating: 20 * lb}, always},
+		{mantel.Hanging{Swags: 1, Sag: 6 * in}, oz, mantel.Hook{Rating: 20 * lb}, always},
+		{mantel.Hanging{Swags: 2, Sag: 6 * in}, oz, mantel.Hook{Rating: 20 * lb}, append(always, "half hung")},
+		{mantel.Hanging{Swags: 2, Sag: 6 * in}, 8 * oz, mantel.Hook{Rating: 25 * oz, Factor: 1}, append(always, "half hung overload")},
+		{mantel.Hanging{Swags: 2, Sag: 6 * in}, 8 * oz, mantel.Hook{Rating: 29 * oz, Factor: 1}, append(always, "half hung")},
 	} {
-		l, err := loads(mantel.Mantel{Length: 64 * in}, row.h, oz, mantel.Hook{Rating: 20 * lb})
+		l, err := loads(mantel.Mantel{Length: 64 * in}, row.h, row.weight, row.hook)
 		var got []string
 		for _, c := range l.Cautions {
 			got = append(got, c.Code)

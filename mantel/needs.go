@@ -74,7 +74,7 @@ func (r Rules) Hang(mantel Mantel, hanging Hanging, style units.Style) (Hanging,
 			say(cautionWall, end.name, ": "+show(*end.drop, style)+" at the "+end.name)
 			*end.drop = 0
 		case mantel.Height != 0 && *end.drop > most:
-			say(cautionLowShelf, end.name, ": the "+end.name+" one falls "+show(most, style)+", not "+show(*end.drop, style))
+			say(cautionLowShelf, end.name, ": the "+end.name+" end falls "+show(most, style)+", not "+show(*end.drop, style))
 			*end.drop = most
 		}
 	}

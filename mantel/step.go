@@ -58,7 +58,10 @@ func Steps(hanging Hanging, needs []shopping.Need) ([]Step, error) {
 	hang := "Hang the garland from the middle outwards" + hanging.falls()
 	if look != Traditional {
 		order = "Start at the light end; each pick lies over the stem of the one before, and the layers rise towards the heavy end."
-		trim = "Tie the ribbon at the heavy end, as a bow or a fall, and hang the bells with it."
+		trim = "Tie the ribbon at the heavy end, as a bow, and hang the bells with it."
+		if hanging.Fall > 0 {
+			trim = "Tie the ribbon at the heavy end, let it fall, and hang the bells with it."
+		}
 		hang = "Hang the garland from the light end on" + hanging.falls()
 	}
 

@@ -112,6 +112,12 @@ func TestSteps(t *testing.T) {
 			t.Errorf("%v: %v, %v", h, steps, err)
 		}
 	}
+	for text, fall := range map[string]units.Length{"as a bow": 0, "let it fall": 2 * ft} {
+		steps, err := mantel.Steps(mantel.Hanging{Look: mantel.AsymmetricalLeft, Fall: fall}, []shopping.Need{{Item: parsed("ribbon, mantel"), Quantity: shopping.Quantity{Pieces: 1}}})
+		if err != nil || !strings.Contains(steps[0].Do, text) {
+			t.Errorf("falling %v: %v, %v, want %s", fall, steps, err, text)
+		}
+	}
 	got, err := mantel.Steps(mantel.Hanging{Look: 3}, nil)
 	checkError(t, "look", err, &units.Error{Func: "mantel.Steps", Field: "/hanging/look", Want: wantLook, Err: units.ErrName})
 	if got != nil {

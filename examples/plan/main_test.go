@@ -57,6 +57,7 @@ func TestWrongFlags(t *testing.T) {
 		{[]string{"-mantel", "5 ft", "-hook-rating", "0 lb", "-garland-weight", "8 oz"}, []string{"-hook-rating", `"0 lb"`, "more than zero"}},
 		{[]string{"-tree", "7 ft", "-width", "0 in"}, []string{"-width", `"0 ft"`, "more than zero"}},
 		{[]string{"-tree", "7 ft", "-ribbon-fall", "2 ft"}, []string{"-ribbon-fall", "-mantel"}},
+		{[]string{"-mantel", "7 ft", "-ribbon-fall", "2 ft"}, []string{"-ribbon-fall", "-look asymmetrical"}},
 		{[]string{"-mantel", "5 ft", "-hook-rating", "-5 lb", "-garland-weight", "8 oz"}, []string{"-hook-rating", `"-5 lb"`, "1000 lb"}},
 		{[]string{"-mantel", "5 ft", "-hook-rating", "5 lb", "-garland-weight", "90 lb"}, []string{"-garland-weight", `"90 lb"`, "20 lb"}},
 		{[]string{"-nosuch"}, []string{"-nosuch", "-help"}},
@@ -312,7 +313,7 @@ func TestOddJobs(t *testing.T) {
 		says, not []string
 	}{
 		{[]string{"-request", "testdata/soldout.json"}, []string{
-			"SHORT, the shelves have too few: ", "SHORT, on no shelf here: 9 ivory ornaments", "54 in all, too few", "crimson, 2 in planned 18, 16 others in their place",
+			"SHORT, the shelves have too few of one sort: ", "SHORT, on no shelf here: 9 ivory ornaments", "54 in all, too few", "crimson, 2 in planned 18, 16 others in their place",
 			"crimson, others 24: 12 of 4 in, 12 of 3 in",
 		}, nil},
 		{[]string{"-request", "testdata/ceiling.json"}, []string{
@@ -323,7 +324,7 @@ func TestOddJobs(t *testing.T) {
 		{[]string{"-tree", "15 ft", "-ceiling", "14 ft"}, []string{"13 ft is the tallest; no room for a topper."}, []string{"topper from", "tip from"}},
 		{[]string{"-tree", "9 ft", "-ceiling", "9 ft 6 in"}, []string{"a topper of 4 in at most; topper from a stepladder of 6 ft"}, nil},
 		{[]string{"-request", "testdata/stairs.json"}, []string{
-			"no mantel lights (planned 100), 4 ft of extension cord", "6 hooks; 0 ft from the left, then every 2 ft 6 Hang the garland from hook to hook", "19 mantel picks; every 8 in along it", "Get too: 4 ft of extension cord (stairs)", "Fasten the garland along the top",
+			"no mantel lights (planned 100), 4 ft of extension cord", "6 hooks; at the newel, at every 3rd baluster and at the post 6 Hang the garland from hook to hook", "19 mantel picks; every 8 in along it", "Get too: 4 ft of extension cord (stairs)", "Fasten the garland along the top",
 		}, nil},
 		{[]string{"-request", "testdata/stockings.json"}, []string{"hangs on them: 7 hooks; of the garland 0 ft from the left, then every 2 ft 8 in; of the stockings 1 ft 6 1/2 in from the left, then every 9 in 6 Hang the garland", "0 ft from the opening (stocking 1), want 3 ft. Worst as trim: distance from the opening 0 ft, at least 6 in", "Hang the stockings on their holders: 4 stockings"}, nil},
 		{[]string{"-request", "testdata/ownstockings.json"}, []string{"[ ] hooks: 3 x pair at 6.50 19.50", "SHORT, on no shelf here: 4 stockings (tea room 4): bring your own, for which the list has hooks"}, nil},
@@ -352,6 +353,13 @@ func TestOddJobs(t *testing.T) {
 			"20 mantel picks; 0 ft from the left, then every 3 in; layer 1 from 3 ft 6 in to 4 ft 9 in; layer 2 from 1 ft 9 in to 3 ft 3 in; layer 3 from 0 ft to 1 ft 6 in",
 		}, nil},
 		{[]string{"-request", "testdata/uncut.json"}, []string{"85 ft 6 in (planned 81 ft), lapped 2 in: 1 x your own 6 ft, 9 x 9 ft strand"}, nil},
+		// By hand, 3 holders 10 in apart in the middle of 6 ft: 26 in from its left end.
+		{[]string{"-request", "testdata/odds.json"}, []string{
+			"3 hooks; 2 ft 2 in from the left, then every 10 in", "let it fall, and hang the bells with it: 4 ft 6 in of mantel ribbon", "3 bells, 1 wire tie; it falls 2 ft",
+			"Tie the garland to the rail at each place, from the lower end up; at the newel and at the post", "COLORS: crimson, gold (metal) they hold apart", "checked against a fire (parcels, office).",
+			"OVERLOADED while it goes up, at up to 1 lb 11.6 oz", "one may carry 1 lb 9 oz. OVERLOADED while", "1 ft at the left (parcels).", "more than it may carry: hold each swag until the next one hangs (lamp room)",
+			"one may carry 3.2 oz", "3 hooks; at the newel, at every baluster and at the post",
+		}, nil},
 		{[]string{"-tree", "7 ft", "-accent", "garland,picks"}, []string{"Two accents on one tree look overfull"}, nil},
 		{[]string{"-units", "feet"}, []string{"19 of 2 in (2 types)"}, []string{"0.1"}},
 	} {

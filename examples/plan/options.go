@@ -316,6 +316,9 @@ func (o *options) about() error {
 	if o.given["sag"] && o.shelf.Hanging.Swags == 0 {
 		return errors.New("flag -sag is about swags: give -swags too")
 	}
+	if o.given["ribbon-fall"] && o.shelf.Hanging.Look == mantel.Traditional {
+		return errors.New("flag -ribbon-fall is about a look with a ribbon: give -look asymmetrical too")
+	}
 	return nil
 }
 

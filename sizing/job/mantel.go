@@ -67,9 +67,9 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	steps, err := mantel.Steps(p.Hanging, needs)
 	f.note(err, at, "hanging", at+"/hanging")
 	p.Steps = steps
-	for i, step := range p.Steps {
-		if m.Run.given() && step.Code == "hang" {
-			p.Steps[i].Do = p.Run.hang(hooked, m.Run.Hooks != nil)
+	for i := range p.Steps {
+		if m.Run.given() {
+			p.Run.work(&p.Steps[i], hooked, m.Run.Hooks != nil)
 		}
 	}
 	room := dressing{name: m.Room, cautions: p.cautions}
@@ -142,6 +142,18 @@ func sixth(across units.Length, swags int) units.Length {
 // given reports whether a run is asked for.
 func (r Run) given() bool {
 	return r.Hooks != nil || r.To != (mantel.Point{}) || r.Balusters != 0 || r.Swags != 0 || r.Sag != 0 || r.Left != 0 || r.Right != 0 || r.Lying
+}
+
+// work says what a step is along stairs, round a door or over hooks, where there is no fireplace.
+func (r Run) work(s *mantel.Step, hooked, there bool) {
+	switch s.Code {
+	case "hang":
+		s.Do = r.hang(hooked, there)
+	case "hooks":
+		s.Caution = units.Caution{Code: "no chair", Text: "stand on a step stool or ladder that is made for it, not on a chair", Source: "common practice"}
+	case "measure":
+		s.Do, s.Caution = "Step back and measure: drops and swags.", units.Caution{}
+	}
 }
 
 // hang says how the garland of a run is put up: with hooks, that are there or not, or whatever else holds it.

@@ -22,7 +22,7 @@ type Plan struct {
 	Colors   *palette.Reading `json:"colors,omitempty"` // nil if they are open
 	Box      *palette.Sorting `json:"box,omitempty"`    // nil without a box
 	Basket   *shopping.List   `json:"basket,omitempty"` // nil if there is nothing to buy from
-	Cautions []units.Caution  `json:"cautions"`         // each once
+	Cautions []units.Caution  `json:"cautions"`         // each once; of several rooms with the one that it is of, if not for all
 
 	// The work, if the request has a Stand date.
 	Work     []labor.Task     `json:"work,omitempty"`     // putting up, as scheduled
@@ -339,6 +339,12 @@ func (d *draft) shares(i int) *[]shopping.Share {
 	return &d.Mantels[i-len(d.Trees)].Shares
 }
 
+// ofRoom are the codes of cautions that hold for one room alone. Where there are several they name it.
+var ofRoom = []string{
+	"low shelf left", "low shelf right", "wall left", "wall right", "half hung", "half hung overload", "lifted", "covered",
+	"opening not given", "height not given", "depth not given", "thickness not given",
+}
+
 // cautions gathers those that the job calls for.
 func (d *draft) cautions() {
 	d.Cautions = []units.Caution{}
@@ -351,6 +357,13 @@ func (d *draft) cautions() {
 		}
 	}
 	for i, r := range d.rooms {
+		if len(d.rooms) > 1 {
+			for k, c := range r.cautions {
+				if slices.Contains(ofRoom, c.Code) {
+					r.cautions[k].Text += " (" + r.name + ")"
+				}
+			}
+		}
 		say(r.cautions)
 		if i < len(d.Trees) {
 			say([]units.Caution{d.Trees[i].Load.Caution})

@@ -12,6 +12,40 @@ import (
 	"example.com/fircone/units"
 )
 
+// Of several rooms a caution that is not of all names its own; a run without a fireplace has no steps at one.
+func TestCautionsNameRooms(t *testing.T) {
+	request, err := job.ParseRequest([]byte(`{"mantels": [
+		{"room": "tea room", "length": "60 in", "leftWall": true},
+		{"room": "stairs", "run": {"to": {"along": "8 ft", "below": "-4 ft"}, "balusters": 3, "swags": 2}, "perFoot": "4 oz", "hook": {"rating": "20 lb"}}
+	]}`))
+	if err != nil {
+		t.Fatal(err)
+	}
+	plan, err := job.Make(request)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := map[string]string{"wall left": " (tea room)", "opening not given": " (tea room)", "half hung": " (stairs)", "stairs": "treads", "hook label": "surface"}
+	for _, c := range plan.Cautions {
+		if end, is := want[c.Code]; is && strings.HasSuffix(c.Text, end) {
+			delete(want, c.Code)
+		}
+	}
+	if len(want) > 0 {
+		t.Errorf("%v are missing in %v", want, plan.Cautions)
+	}
+	for i, fire := range []bool{true, false} {
+		text := fmt.Sprint(plan.Mantels[i].Steps)
+		if strings.Contains(text, "hearth") != fire {
+			t.Errorf("%v", text)
+		}
+	}
+	request.Mantels = request.Mantels[:1]
+	if plan, err = job.Make(request); err != nil || strings.Contains(fmt.Sprint(plan.Cautions), "tea room") {
+		t.Errorf("alone: %v, %v", plan.Cautions, err)
+	}
+}
+
 // Where fewer picks or ornaments hang than planned they are spread over the shelf: the places in inches, by hand.
 func TestSpotsOfWhatHangs(t *testing.T) {
 	for _, test := range []struct {

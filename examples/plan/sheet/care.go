@@ -17,7 +17,7 @@ var subjects = []struct {
 	{"Tree", []string{"cut", "exits", "label", "own height", "heat", "trunk", "water", "metal", "prelit", "overfull", "tie", "marshal", "clear", "ladder", "lift", "deep", "floor", "load", "overload", "other strings", "days", "off"}},
 	{"Mantel", []string{
 		"take down before a fire", "not trim", "local code", "candles", "dry greens", "screen", "mirror", "covered", "hook label", "hook heat",
-		"hooks side by side", "weigh yours", "lifted", "half hung", "berries", "reach", "cords", "not measured", "height not given",
+		"hooks side by side", "weigh yours", "lifted", "half hung", "half hung overload", "berries", "reach", "cords", "not measured", "height not given",
 		"depth not given", "thickness not given", "opening not given", "low shelf left", "low shelf right", "wall left", "wall right", "above",
 		"stairs", "door",
 	}},
@@ -31,13 +31,22 @@ func (s *sheet) cautions() {
 	s.heading("Take care")
 	var order, last []string
 	texts := map[string][]string{}
-	seen := map[string]bool{} // the codes that are told
+	seen := map[string]bool{} // the codes that are told, or texts of one room
 	for _, c := range s.plan.Cautions {
 		if seen[c.Code] || slices.Contains(workCodes, c.Code) {
 			continue // those of the work are on its own sheets
 		}
-		seen[c.Code] = true
-		text := s.alike(c)
+		text, room := s.roomed(c.Text)
+		switch {
+		case room == "":
+			seen[c.Code] = true
+			text = s.alike(c)
+		case seen[text]:
+			continue
+		default:
+			seen[text] = true
+			text = strings.ToUpper(text[:1]) + text[1:] + " (" + s.with(c.Code, text) + ")."
+		}
 		switch {
 		case c.Code == "ladder":
 			text = "Ladder: " + c.Text + "."
@@ -56,6 +65,9 @@ func (s *sheet) cautions() {
 			list = append(list, texts[code]...)
 			delete(texts, code)
 		}
+		if subject.name == "Tree" && len(s.plan.Trees) == 0 {
+			subject.name = "Lights"
+		}
 		if len(list) > 0 {
 			s.line(subject.name+": "+strings.Join(list, " "), -1, "")
 		}
@@ -66,6 +78,34 @@ func (s *sheet) cautions() {
 	if len(last) > 0 {
 		s.line("Also: "+strings.Join(last, " "), -1, "")
 	}
+}
+
+// roomed parts a text of one room of several from the name of the room.
+func (s *sheet) roomed(text string) (bare, room string) {
+	var names []string
+	for _, t := range s.plan.Trees {
+		names = append(names, t.Room)
+	}
+	for _, m := range s.plan.Mantels {
+		names = append(names, m.Room)
+	}
+	for _, name := range names {
+		if bare, found := strings.CutSuffix(text, " ("+name+")"); found && name != "" {
+			return bare, name
+		}
+	}
+	return text, ""
+}
+
+// with lists the rooms of cautions that are alike.
+func (s *sheet) with(code, text string) string {
+	var rooms []string
+	for _, c := range s.plan.Cautions {
+		if bare, room := s.roomed(c.Text); c.Code == code && bare == text {
+			rooms = append(rooms, room)
+		}
+	}
+	return strings.Join(rooms, ", ")
 }
 
 // cautioned reports whether there is a caution of that code.
@@ -115,7 +155,15 @@ func (s *sheet) alike(c units.Caution) string {
 
 // colors says which colors are taken for one by some, and what parts them.
 func (s *sheet) colors(r palette.Reading) {
-	s.heading("Colors: " + r.Palette.String())
+	var names []string
+	for _, swatch := range r.Palette {
+		name := swatch.Name
+		if swatch.Finish != 0 {
+			name += " (" + swatch.Finish.String() + ")"
+		}
+		names = append(names, name)
+	}
+	s.heading("Colors: " + strings.Join(names, ", "))
 	if s.why {
 		s.b.WriteString(r.String() + "\n")
 		return
@@ -137,14 +185,28 @@ func (s *sheet) colors(r palette.Reading) {
 		}
 		text := "look alike to " + strings.Join(who, " and ")
 		if p.Mend != (palette.Swatch{}) {
-			text += "; " + p.Mend.Name + " as " + p.Mend.Color.String() + " parts them"
+			was := p.A
+			if p.Mend.Name == p.B.Name {
+				was = p.B
+			}
+			shade := "darker "
+			if light(p.Mend.Color) > light(was.Color) {
+				shade = "lighter "
+			}
+			text += "; a " + shade + p.Mend.Name + " (" + p.Mend.Color.String() + ") parts them"
 		}
 		s.line(p.A.Name+" and "+p.B.Name, 0, text)
 	}
-	if apart {
+	switch {
+	case apart && len(names) == 1:
+		s.line("it", 0, "holds apart for everybody")
+	case apart:
 		s.line("they", 0, "hold apart for everybody")
 	}
 }
+
+// light returns how light a color is, to tell a lighter one from a darker one: its channels weighed as the eye does, about.
+func light(c palette.Color) int { return 2*int(c[0]) + 5*int(c[1]) + int(c[2]) }
 
 // viewer says who looks in a view, as anybody would.
 func viewer(v palette.View) string {

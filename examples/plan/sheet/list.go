@@ -239,11 +239,18 @@ func wants(p shopping.Purchase, i shopping.Item) bool {
 func (s *sheet) short(list shopping.List) {
 	var order []shopping.Item
 	missing, rooms := map[shopping.Item]shopping.Quantity{}, map[shopping.Item][]string{}
-	for _, share := range list.Short() {
-		if s.open(share) {
+	var shares []shopping.Share // of the rooms, as their pages have them
+	for _, t := range s.plan.Trees {
+		shares = append(shares, t.Shares...)
+	}
+	for _, m := range s.plan.Mantels {
+		shares = append(shares, m.Shares...)
+	}
+	for _, share := range shares {
+		q := share.Short()
+		if q == (shopping.Quantity{}) || s.open(share) {
 			continue // less than planned, and enough
 		}
-		q := share.Short()
 		m, seen := missing[share.Item]
 		if !seen {
 			order = append(order, share.Item)
@@ -267,7 +274,7 @@ func (s *sheet) short(list shopping.List) {
 		there bool
 	}{{"not to be had for the money", true}, {"on no shelf here", false}} {
 		if !poor && part.there {
-			part.why = "the shelves have too few"
+			part.why = "the shelves have too few of one sort"
 		}
 		head := "  SHORT, " + part.why + ":\n"
 		for _, item := range order {

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -22,10 +23,10 @@ func (s *sheet) mantel(m job.MantelPlan) {
 	needs := s.gets(m.Shares)
 	about := s.fire(m) + hung
 	if l, ok := m.Loads[shopping.Garland]; ok {
-		about += s.loads(" Hooks", "one", l)
+		about += s.loads(" Hooks", "one", l, m)
 	}
 	if l, ok := m.Loads[shopping.Stocking]; ok {
-		about += s.loads(" Stocking holders", "one", l)
+		about += s.loads(" Stocking holders", "one", l, m)
 	}
 	s.line(about, -1, "")
 	if s.why {
@@ -86,14 +87,30 @@ func (s *sheet) places(code string, m job.MantelPlan) string {
 		return s.layers(m)
 	case "wire ornaments":
 		return s.gaps(m)
+	case "hang":
+		if _, hooked := m.Loads[shopping.Garland]; !hooked && m.Run.Balusters > 0 {
+			return s.rail(m)
+		}
+	case "trim":
+		if m.Hanging.Fall > 0 {
+			return "it falls " + s.length(m.Hanging.Fall)
+		}
 	case "hooks":
 		var texts []string
 		for _, kind := range []shopping.Kind{shopping.Garland, shopping.Stocking} {
 			var at []units.Length
-			for _, h := range m.Loads[kind].Hooks {
+			hooks := m.Loads[kind].Hooks
+			if kind == shopping.Stocking && hooks == nil { // whose places do not depend on what a hook holds
+				row, _, _ := m.Mantel.Mantel.Stockings(m.Stockings, mantel.Hook{Rating: units.Pound}, m.Clearances, s.style())
+				hooks = row.Hooks
+			}
+			for _, h := range hooks {
 				at = append(at, h.At.Along-start(m))
 			}
-			if len(at) > 0 {
+			switch {
+			case len(at) > 0 && m.Run.Balusters > 0:
+				texts = append(texts, s.rail(m))
+			case len(at) > 0:
 				texts = append(texts, s.along(at))
 			}
 		}
@@ -103,6 +120,39 @@ func (s *sheet) places(code string, m job.MantelPlan) string {
 		return strings.Join(texts, "")
 	}
 	return ""
+}
+
+// rail says at which balusters the garland of stairs is held.
+func (s *sheet) rail(m job.MantelPlan) string {
+	switch each := every(m); {
+	case each > m.Run.Balusters:
+		return "at the newel and at the post"
+	case each == 1:
+		return "at the newel, at every baluster and at the post"
+	default:
+		return "at the newel, at every " + ordinal(each) + " baluster and at the post"
+	}
+}
+
+// every returns how many balusters on the garland of stairs is held.
+func every(m job.MantelPlan) int {
+	return (m.Run.Balusters + max(1, len(m.Run.Hooks)-1)) / max(1, len(m.Run.Hooks)-1)
+}
+
+// ordinal returns "2nd", "3rd" and so on.
+func ordinal(n int) string {
+	end := "th"
+	if n/10%10 != 1 {
+		switch n % 10 {
+		case 1:
+			end = "st"
+		case 2:
+			end = "nd"
+		case 3:
+			end = "rd"
+		}
+	}
+	return strconv.Itoa(n) + end
 }
 
 // start is where the places of a mantel count from: the left end of the shelf, or the first hook of a run.
@@ -258,21 +308,37 @@ func (s *sheet) hung(m job.MantelPlan) (what, how string) {
 }
 
 // loads says what hooks carry, and what would hold where they do not.
-func (s *sheet) loads(hooks, one string, l mantel.Loads) string {
-	most, over := units.Mass(0), 0
+func (s *sheet) loads(hooks, one string, l mantel.Loads, m job.MantelPlan) string {
+	most, half, over := units.Mass(0), units.Mass(0), 0
 	var lifted []units.Length
-	for _, h := range l.Hooks {
+	var named []string // the same along stairs
+	for i, h := range l.Hooks {
 		if h.Down < 0 {
 			lifted = append(lifted, h.At.Along-l.Hooks[0].At.Along)
+			switch {
+			case i == 0:
+				named = append(named, "the newel")
+			case i == len(l.Hooks)-1:
+				named = append(named, "the post")
+			default:
+				named = append(named, "baluster "+strconv.Itoa(i*every(m)))
+			}
 		}
 		most = max(most, h.Total)
+		half = max(half, units.Mass(math.Ceil(math.Hypot(float64(h.Down), float64(max(h.Left, h.Right))))))
 		if h.Total > l.Working {
 			over++
 		}
 	}
 	text := hooks + " at " + say(len(l.Hooks), "place") + ", at most " + s.load(most) + " on " + one + "; one may carry " + s.carries(l.Working) + "."
-	if lifted != nil {
+	switch {
+	case lifted != nil && m.Run.Balusters > 0:
+		text += " The garland lifts off the hook at " + listing(named) + ": tie it down there."
+	case lifted != nil:
 		text += " The garland lifts off the hook " + s.along(lifted) + ": tie it down there."
+	}
+	if half > l.Working+within && half > most+within {
+		text += " OVERLOADED while it goes up, at up to " + s.load(half) + " with a swag on one side alone: hold each swag until the next one hangs."
 	}
 	if over > 0 {
 		text += " OVERLOADED at " + say(over, "place") + ": use " + l.Remedy + "."

@@ -88,7 +88,7 @@ func (s *sheet) told(g get) string {
 	case g.replaced != (shopping.Quantity{}) && g.gets == (shopping.Quantity{}):
 		return "planned " + planned + ", " + s.quantity(g.replaced) + " others in their place"
 	case g.replaced != (shopping.Quantity{}):
-		return "planned " + planned + ", " + gets + " and " + s.quantity(g.replaced) + " others"
+		return "planned " + planned + ", " + gets + " and " + s.quantity(g.replaced) + " others in their place"
 	case g.gets == (shopping.Quantity{}):
 		return "planned " + planned + ", none to be had"
 	case g.gets.Pieces > g.Quantity.Pieces && g.gets.Length == 0 && g.Open.Max > 0:

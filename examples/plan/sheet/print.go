@@ -150,16 +150,19 @@ func (s *sheet) place(l units.Length) string {
 
 // load prints a load, rounded up to a tenth of an ounce, or to 5 g unless it is whole grams, from 1 kg on 10 g; and
 // carries what a hook may carry, rounded down.
-func (s *sheet) load(m units.Mass) string { return s.weight(m, units.Ceil) }
+func (s *sheet) load(m units.Mass) string { return s.weight(m-within, units.Ceil) }
 
-func (s *sheet) carries(m units.Mass) string { return s.weight(m, units.Floor) }
+func (s *sheet) carries(m units.Mass) string { return s.weight(m+within, units.Floor) }
+
+// within is how near loads come to the exact ones: without it half a nanogram adds a tenth of an ounce.
+const within = units.Mass(1000)
 
 func (s *sheet) weight(m units.Mass, round func(m, step units.Mass) (units.Mass, error)) string {
 	step, tenths := 5*units.Gram, units.Mass(1)
 	switch {
 	case s.style() != units.InMetric:
 		step, tenths = units.Ounce, 10 // a tenth of it is no whole number of nanograms
-	case m%units.Gram == 0:
+	case (m+2*within)%units.Gram <= 4*within:
 		step = units.Gram
 	case m >= units.Kilogram:
 		step = 10 * units.Gram

@@ -21,7 +21,7 @@ func (s *sheet) tree(t job.TreePlan, measured sizing.Tree) {
 	shape := t.Taper.String()
 	if t.Base > 0 {
 		grade, _ := measured.Grade()
-		shape = s.length(t.Base) + " wide, " + grade
+		shape = s.length(t.Base) + " wide, " + grade + " taper"
 	}
 	way := "by rule"
 	if t.SizeBy == "shape" {
@@ -44,7 +44,11 @@ func (s *sheet) tree(t job.TreePlan, measured sizing.Tree) {
 		text, _, _ := strings.Cut(sizing.Format(*f, s.style()), "; ")
 		room = "; ceiling " + s.length(t.Space.Ceiling) + ", " + text + s.under(t) + room
 	}
-	s.line(strings.ToUpper(shape[:1])+shape[1:]+", "+t.Exposure.String()+", "+surface.Format(area, step)+", "+way+room+".", -1, "")
+	seen := t.Exposure.String()
+	if t.Exposure == sizing.HalfTree {
+		seen = "a half tree"
+	}
+	s.line(strings.ToUpper(shape[:1])+shape[1:]+", "+seen+", "+surface.Format(area, step)+", "+way+room+".", -1, "")
 	needs := s.gets(t.Shares)
 	s.lamps(needs, t)
 	for _, kind := range []shopping.Kind{shopping.Garland, shopping.Ribbon} {
