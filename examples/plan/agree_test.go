@@ -148,6 +148,7 @@ func TestSheetAgreesWithPlan(t *testing.T) {
 		if p.Basket != nil {
 			basket(text, p, complain)
 		}
+		short(text, complain)
 	}
 }
 
@@ -313,6 +314,38 @@ func gaps(section string, shares []jsonShare, spots []jsonSpot, complain func(st
 	}
 	if !maps.Equal(told, want) {
 		complain("the gaps are %v, want %v: %s", told, want, m[0])
+	}
+}
+
+var (
+	missing = regexp.MustCompile(`(?m)^    (\d+) (.+) ornaments? \((.+ \d+)\)$`)
+	pageOf  = regexp.MustCompile(`^    (.+?)  +planned (\d+), (?:only (\d+)|none)`)
+)
+
+// short compares what is short of a color in a room, in all sizes, with what the page of its tree has of what is planned.
+func short(text string, complain func(string, ...any)) {
+	told, pages := map[string]int{}, map[string]int{}
+	for section := range strings.SplitSeq(text, "\n\n") {
+		for _, m := range missing.FindAllStringSubmatch(section, -1) {
+			color, _, _ := strings.Cut(m[2], ", ")
+			for part := range strings.SplitSeq(m[3], ", ") {
+				if at := strings.LastIndex(part, " "); at > 0 {
+					told[strings.ToUpper(part[:at])+" "+color] += number(part[at+1:])
+				}
+			}
+		}
+		room, _, tree := strings.Cut(section, ": tree, ")
+		for _, line := range entries(section, 16) {
+			if m := pageOf.FindStringSubmatch(line); tree && m != nil {
+				color, _, _ := strings.Cut(m[1], ", ")
+				pages[room+" "+color] += number(m[2]) - number(m[3])
+			}
+		}
+	}
+	for name, n := range told {
+		if of, is := pages[name]; is && of != n {
+			complain("%s: %d short, and %d on its page", name, n, of)
+		}
 	}
 }
 
