@@ -22,7 +22,7 @@ type Plan struct {
 	Colors   *palette.Reading `json:"colors,omitempty"` // nil if they are open
 	Box      *palette.Sorting `json:"box,omitempty"`    // nil without a box
 	Basket   *shopping.List   `json:"basket,omitempty"` // nil if there is nothing to buy from
-	Cautions []units.Caution  `json:"cautions"`         // each once; of several rooms with the one that it is of, if not for all
+	Cautions []units.Caution  `json:"cautions"`         // each once; among several rooms, one about a single room ends with its name
 
 	// The work, if the request has a Stand date.
 	Work     []labor.Task     `json:"work,omitempty"`     // putting up, as scheduled
