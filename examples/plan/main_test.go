@@ -314,7 +314,7 @@ func TestOddJobs(t *testing.T) {
 	}{
 		{[]string{"-request", "testdata/soldout.json"}, []string{
 			"SHORT, the shelves have too few of one sort: ", "SHORT, on no shelf here: 9 ivory ornaments", "54 in all, too few", "crimson, 2 in planned 18, 16 others in their place",
-			"crimson, others 24: 12 of 4 in, 12 of 3 in",
+			"crimson, others 24: 12 of 3 in, 12 of 4 in",
 		}, nil},
 		{[]string{"-request", "testdata/ceiling.json"}, []string{
 			"does not fit: 6 in past the ceiling, 6 ft 4 in is the tallest with a topper of 1 ft 2 in and a stand of 4 in", "7 ft is the tallest with a topper of 10 in;",
@@ -333,6 +333,7 @@ func TestOddJobs(t *testing.T) {
 		{[]string{"-request", "testdata/metric.json"}, []string{
 			"garland of 490 g a meter or less", "no more than 15 cm falling", "distance from the opening 0 m, at least 15.5 cm", "one may carry 400 g", "hooks with a breaking load of 5.32 kg or more", "190 to 370 g a meter", "an open flame stays 91.5 cm", "5 mantel picks (lounge 2, library 3)",
 		}, []string{" oz", " ft", " lb", "inch", " foot"}},
+		{[]string{"-request", "testdata/poor.json"}, []string{"NO GARLAND IS TO BE HAD FOR IT: it cannot be dressed", "7 ft 4 in of base garland (tea room 7 ft 4 in)", "1 Lay the garland on a table and fluff it: 6 ft"}, []string{"hooks", "NO FIRE"}},
 		{[]string{"-request", "testdata/typed.json"}, []string{"crimson, 2 in 18: 11 (ball), 7 (star) crimson 9 forest", "ivory, 3 1/8 in 6 (ball) ivory 3"}, nil},
 		{[]string{"-request", "testdata/stores.json"}, []string{
 			"5 x mixed box at 16.00 (14.50 each from 5 on; depot): 6 crimson, 6 forest green, 4 gold, 2 ivory ornaments in each 72.50",

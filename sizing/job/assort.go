@@ -16,6 +16,7 @@ type dressing struct {
 	types int              // 0 on a mantel, whose ornaments are of any types
 	each  units.Range[int] // of each type
 	rows  []row
+	large units.Length // the largest ornament, 0 if any will do
 
 	cautions []units.Caution
 }
@@ -90,6 +91,7 @@ func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) 
 type stock struct {
 	colors map[string]known
 	types  map[shopping.Item]bool
+	near   int // how many sizes stand in for another one by one
 }
 
 type known struct {
@@ -97,11 +99,12 @@ type known struct {
 	sized   bool            // all that are offered state a size; if none are, all that are owned
 	loose   int             // pieces owned that state none
 	things  []shopping.Item // those that state a type
+	sizes   []units.Length  // those that are stated
 }
 
 // stockOf looks through a shop.
 func stockOf(s shopping.Shop, mantels bool) stock {
-	found := stock{map[string]known{}, map[shopping.Item]bool{}}
+	found := stock{map[string]known{}, map[shopping.Item]bool{}, 0}
 	see := func(i shopping.Item, owned bool) {
 		if i.Kind != shopping.Ornament {
 			if mantels {
@@ -116,6 +119,9 @@ func stockOf(s shopping.Shop, mantels bool) stock {
 		k.offered = k.offered || !owned
 		if i.Type != "" && !slices.Contains(k.things, i) {
 			k.things = append(k.things, i)
+		}
+		if i.Size > 0 && !slices.Contains(k.sizes, i.Size) {
+			k.sizes = append(k.sizes, i.Size)
 		}
 		found.colors[i.Color] = k
 	}
@@ -146,6 +152,24 @@ func (k known) types(size units.Length) int {
 		}
 	}
 	return len(seen)
+}
+
+// How many sizes stand in for another one by one: in a job of many trees fewer, since each takes a search.
+const (
+	maxNear = 4
+	allNear = 20 // of all trees
+)
+
+// instead returns what stands in for a size of a color: so many of the nearest sizes first, and then any up to the largest.
+func (k known) instead(color string, size, largest units.Length, most int) []shopping.Need {
+	near := slices.DeleteFunc(slices.Clone(k.sizes), func(s units.Length) bool { return s == size || s > largest })
+	off := func(s units.Length) units.Length { return max(s-size, size-s) }
+	slices.SortFunc(near, func(a, b units.Length) int { return cmp.Or(cmp.Compare(off(a), off(b)), cmp.Compare(a, b)) })
+	var list []shopping.Need
+	for _, s := range near[:min(len(near), most)] {
+		list = append(list, shopping.Need{Item: shopping.Item{Kind: shopping.Ornament, Color: color, Size: s}, MaxSize: s})
+	}
+	return append(list, shopping.Need{Item: shopping.Item{Kind: shopping.Ornament, Color: color}, MaxSize: largest})
 }
 
 // loosen lets the last batches of a row be those of no stated size that are owned, so many in all, and returns how many are left.
@@ -220,8 +244,11 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
 				o := n
 				o.Item = shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: g.size}
 				o.Quantity.Pieces = g.count
-				if g.size > 0 {
-					o.Instead = []shopping.Need{{Item: shopping.Item{Kind: shopping.Ornament, Color: r.color}}}
+				switch {
+				case g.size > 0:
+					o.Instead = known.instead(r.color, g.size, d.large, stock.near)
+				case d.large > 0 && slices.ContainsFunc(known.sizes, func(s units.Length) bool { return s > d.large }):
+					o.MaxSize = d.large
 				}
 				had := min(g.types, known.types(g.size))
 				if known.sized && g.size == 0 {
@@ -330,9 +357,11 @@ func (d *dressing) hung(shares []shopping.Share) []shopping.Lot {
 				}
 			}
 		}
-		for i := range shares { // in place of what was not to be had
-			if s := &shares[i]; sized && of(s) && !slices.ContainsFunc(r.types, func(o batch) bool { return o.size == s.Item.Size }) {
-				add(shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: s.Item.Size}, untold(s))
+		var others []units.Length // sizes in place of what was not to be had
+		for i := range shares {
+			if s := &shares[i]; sized && of(s) && !slices.Contains(others, s.Item.Size) && !slices.ContainsFunc(r.types, func(o batch) bool { return o.size == s.Item.Size }) {
+				others = append(others, s.Item.Size)
+				add(shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: s.Item.Size}, gets(s.Item.Size))
 			}
 		}
 	}
@@ -378,6 +407,9 @@ func (d *draft) settle() {
 			m := &d.Mantels[i-len(d.Trees)]
 			d.rehang(i - len(d.Trees))
 			m.hang(d.house.Mantels, d.stock, pieces)
+			if has(shopping.List{Purchases: []shopping.Purchase{{Shares: m.Shares}}}, m.Room) {
+				d.rooms[i].cautions = append(d.rooms[i].cautions, m.fewer())
+			}
 			continue
 		}
 		t := &d.Trees[i]

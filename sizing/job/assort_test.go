@@ -5,12 +5,14 @@ import (
 	"strings"
 	"testing"
 
+	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/job"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
 
+	"github.com/google/go-cmp/cmp"
 	"github.com/shopspring/decimal"
 )
 
@@ -172,6 +174,348 @@ func TestFewerTypes(t *testing.T) {
 		}
 		if s.Quantity.Pieces != 27 || s.Types != want || want > 0 && len(types) != want || s.Short() != (shopping.Quantity{}) || !s.Enough() {
 			t.Errorf("%v to be had: %v, types %d, parts %v, short %v", names, s, s.Types, s.Parts, s.Short())
+		}
+	}
+}
+
+// A mantel without garland gets nothing but its stockings, and the money goes elsewhere. Prices by hand: base garland 10 a
+// strand of 6 ft, a pair of hooks 3, a bunch of 8 picks 2, and 8 and 6 picks are needed for 64 and 48 in.
+func TestNoGarland(t *testing.T) {
+	shelf := func(room string, length units.Length) job.Mantel {
+		m := job.Mantel{Room: room, PerFoot: units.Ounce, Hook: mantel.Hook{Rating: 5 * units.Pound}}
+		m.Length = length
+		return m
+	}
+	offer := func(text, pack string, price int64) shopping.Offer {
+		q, err := shopping.ParseQuantity(pack)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return shopping.Offer{Item: itemOf(t, text), Name: pack, Pack: q, Price: decimal.NewFromInt(price)}
+	}
+	long, short := shelf("long", 64*units.Inch), shelf("short", 4*units.Foot) // which take 7 ft 4 in and 6 ft
+	stockings := shelf("short", 4*units.Foot)
+	stockings.Stockings = mantel.Stockings{Count: 2, Weight: units.Pound, Length: 18 * units.Inch}
+	for _, row := range []struct {
+		name    string
+		mantels []job.Mantel
+		budget  int64
+		shelf   shopping.Shelf // of the garland
+		bare    string         // rooms, in order
+		hooks   int            // in all
+	}{
+		{"all can be had", []job.Mantel{long, short}, 0, 0, "", 4},
+		{"sold out", []job.Mantel{long, short}, 0, shopping.SoldOut, "long short", 0},
+		{"sold out, with money", []job.Mantel{long, short}, 100, shopping.SoldOut, "long short", 0},
+		{"sold out, with stockings", []job.Mantel{stockings}, 0, shopping.SoldOut, "short", 2},
+		{"one strand", []job.Mantel{short, long}, 0, 1, "long", 2},
+		{"for all", []job.Mantel{long, short}, 36, 0, "", 4},
+		{"for one of them", []job.Mantel{long, short}, 35, 0, "short", 2},
+		{"for the other", []job.Mantel{long, short}, 22, 0, "long", 2},
+		{"for none", []job.Mantel{long, short}, 12, 0, "long short", 0},
+		{"for neither, with stockings", []job.Mantel{long, stockings}, 12, 0, "long short", 2},
+	} {
+		r := job.Request{House: job.CommonPractice(), Mantels: row.mantels}
+		r.Shop.Offers = []shopping.Offer{offer("base garland", "6 ft", 10), offer("hooks", "2", 3), offer("picks", "8", 2), offer("stockings", "1", 1), offer("wire ties", "50", 1)}
+		r.Shop.Offers[0].Shelf = row.shelf
+		r.Shop.Spares[shopping.Pick] = 1
+		r.Shop.Budget = decimal.NewFromInt(row.budget)
+		p, err := job.Make(r)
+		if err != nil {
+			t.Fatalf("%s: %v", row.name, err)
+		}
+		var bare []string
+		hooks, all := 0, 0
+		for _, m := range p.Mantels {
+			gets := shopping.ByKind[bool]{}
+			for _, s := range m.Shares {
+				all++
+				gets[s.Item.Kind] = gets[s.Item.Kind] || s.Gets != shopping.Quantity{}
+				if s.Item.Kind == shopping.Hook {
+					hooks += s.Gets.Pieces
+					if s.Gets.Pieces != 0 && s.Gets != s.Quantity {
+						t.Errorf("%s: %v", row.name, s)
+					}
+				}
+			}
+			told := ""
+			for _, c := range p.Cautions {
+				if strings.HasPrefix(c.Text, m.Room+": ") {
+					told += c.Code
+				}
+			}
+			if !gets[shopping.BaseGarland] {
+				bare = append(bare, m.Room)
+				if gets[shopping.Pick] || gets[shopping.Tie] || gets[shopping.Hook] != (m.Stockings != mantel.Stockings{}) || told != "no garland" {
+					t.Errorf("%s: %s gets %v, told %q", row.name, m.Room, gets, told)
+				}
+			} else if !gets[shopping.Hook] || told != "" {
+				t.Errorf("%s: %s gets %v, told %q", row.name, m.Room, gets, told)
+			}
+		}
+		if got := strings.Join(bare, " "); got != row.bare || hooks != row.hooks {
+			t.Errorf("%s: bare are %q, want %q; %d hooks, want %d", row.name, got, row.bare, hooks, row.hooks)
+		}
+		for _, b := range p.Basket.Purchases { // nothing is dropped from the list
+			for k, s := range b.Shares {
+				if !s.Spare {
+					all--
+				} else if k < len(b.Shares)-1 {
+					t.Errorf("%s: spares are not last in %v", row.name, b.Shares)
+				}
+			}
+		}
+		if all != 0 {
+			t.Errorf("%s: %d shares of the rooms are not in the list", row.name, all)
+		}
+		if row.budget > 0 && (p.Basket.Total.GreaterThan(r.Shop.Budget) || row.shelf == 0 && p.Basket.Least.LessThanOrEqual(r.Shop.Budget)) {
+			t.Errorf("%s: %v of %v, least %v", row.name, p.Basket.Total, row.budget, p.Basket.Least)
+		}
+	}
+}
+
+// A garland does not hang on fewer hooks than are planned.
+func TestTooFewHooks(t *testing.T) {
+	for room, want := range map[string]string{"": "there are 1 of 2 hooks", "tea room": "tea room: there are 1 of 2 hooks"} {
+		m := job.Mantel{Room: room, PerFoot: units.Ounce, Hook: mantel.Hook{Rating: 5 * units.Pound}}
+		m.Length = 4 * units.Foot
+		r := job.Request{House: job.CommonPractice(), Mantels: []job.Mantel{m}}
+		r.Shop.Owned = []shopping.Lot{{Item: itemOf(t, "hooks"), Quantity: shopping.Quantity{Pieces: 1}}, {Item: itemOf(t, "base garland"), Quantity: shopping.Quantity{Length: 9 * units.Foot}}}
+		p, err := job.Make(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		told := false
+		for _, c := range p.Cautions {
+			told = told || c.Code == "too few hooks" && strings.HasPrefix(c.Text, want)
+		}
+		if !told {
+			t.Errorf("%q: %v", room, p.Cautions)
+		}
+	}
+}
+
+// What the hooks on the shelf do not do, or a delivery for the rest, does not send the money after what cannot hang.
+func TestNoGarlandBesideTheRest(t *testing.T) {
+	shelf := func(room string, length units.Length) job.Mantel {
+		m := job.Mantel{Room: room, PerFoot: units.Ounce, Hook: mantel.Hook{Rating: 5 * units.Pound}}
+		m.Length = length
+		return m
+	}
+	strand := shopping.Offer{Item: itemOf(t, "base garland"), Name: "strand", Pack: shopping.Quantity{Length: 6 * units.Foot}, Price: decimal.NewFromInt(10)}
+	pair, picks := offerOf(t, "hooks", 3), offerOf(t, "picks", 1)
+	pair.Pack.Pieces = 2
+	for _, row := range []struct {
+		name    string
+		mantels []job.Mantel
+		budget  int64
+		hooks   shopping.Shelf
+		fee     int64 // to deliver picks
+		bare    string
+	}{
+		// By hand: 2 strands for the long one are 20, so that only the short one is dressed, and warned of.
+		{"no hooks", []job.Mantel{shelf("long", 64*units.Inch), shelf("short", 4*units.Foot)}, 12, shopping.SoldOut, 0, "long"},
+		// By hand: 10 and 3 are 13, but the first pick takes 6 more; what is left beside a delivery does not do.
+		{"a delivery", []job.Mantel{shelf("short", 4*units.Foot)}, 14, 0, 5, "short"},
+	} {
+		r := job.Request{House: job.CommonPractice(), Mantels: row.mantels}
+		r.Shop.Budget = decimal.NewFromInt(row.budget)
+		pair.Shelf, picks.Store = row.hooks, "away"
+		r.Shop.Offers = []shopping.Offer{strand, pair, picks}
+		r.Shop.Stores = []shopping.Store{{Name: "away", Delivery: decimal.NewFromInt(row.fee)}}
+		p, err := job.Make(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var bare []string
+		for _, m := range p.Mantels {
+			garland, others := false, false
+			for _, s := range m.Shares {
+				there := s.Gets != shopping.Quantity{}
+				garland, others = garland || there && s.Item.Kind == shopping.BaseGarland, others || there && s.Item.Kind != shopping.BaseGarland
+			}
+			if !garland {
+				bare = append(bare, m.Room)
+				if others {
+					t.Errorf("%s: %s gets %v", row.name, m.Room, m.Shares)
+				}
+			}
+		}
+		if got := strings.Join(bare, " "); got != row.bare || p.Basket.Total.GreaterThan(r.Shop.Budget) {
+			t.Errorf("%s: bare are %q, want %q, for %v", row.name, got, row.bare, p.Basket.Total)
+		}
+	}
+}
+
+// What is short is told as in the rooms: by the plan, not by what the budget leaves of it.
+func TestShortByThePlan(t *testing.T) {
+	for _, budget := range []int64{5, 30, 45, 200} {
+		r := job.Request{Trees: []job.Tree{bare(7 * units.Foot)}}
+		r.Trees[0].Room = "hall"
+		r.Shop.Offers, r.Shop.Budget = []shopping.Offer{offerOf(t, "ornaments", 1)}, decimal.NewFromInt(budget)
+		p, err := job.Make(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, b := range p.Basket.Purchases {
+			for _, s := range b.Shares {
+				for _, m := range p.Trees[0].Shares {
+					if m.Item == s.Item && (m.Quantity != s.Quantity || m.Open != s.Open || m.Gets != s.Gets) {
+						t.Errorf("with %d: %v, %v in the room", budget, s, m)
+					}
+				}
+				// By hand: 49 planned, from 35 to 63 will do.
+				if s.Item.Kind == shopping.Ornament && (s.Quantity.Pieces != 49 || s.Enough() != (budget >= 35) || s.Short().Pieces != max(0, 49-int(budget))) {
+					t.Errorf("with %d: %v, short %v", budget, s, s.Short())
+				}
+			}
+		}
+	}
+}
+
+// The nearest size stands in for one that is short, the smaller of two, and none that is too large for the tree.
+func TestNearestSize(t *testing.T) {
+	offers := func(texts ...string) (list []shopping.Offer) {
+		for _, text := range texts {
+			list = append(list, offerOf(t, "ornaments"+text, 49))
+		}
+		return list
+	}
+	at := func(inches int64) units.Length { return units.Length(inches) * units.Inch / 8 }
+	for _, row := range []struct {
+		public bool
+		offers []shopping.Offer
+		owned  string
+		want   map[units.Length]int // by hand: 21 of 2 in, 14 of 3 1/8 in and 14 of 4 in are planned
+		unused bool
+	}{
+		{false, offers(", 2 in", ", 3 1/8 in", ", 4 in"), "", map[units.Length]int{at(16): 21, at(25): 14, at(32): 14}, false},
+		{false, offers(", 2 in", ", 4 in"), "", map[units.Length]int{at(16): 21, at(32): 28}, false}, // 7/8 in off, not 1 1/8
+		{false, offers(", 2 in", ", 3 in"), "", map[units.Length]int{at(16): 21, at(24): 28}, false},
+		{false, offers(", 1 in", ", 3 in"), "", map[units.Length]int{at(8): 21, at(24): 28}, false}, // as far off: the smaller
+		{false, offers(", 12 in"), "", map[units.Length]int{}, true},
+		{true, offers(", 12 in"), "", map[units.Length]int{at(96): 49}, false},
+		{false, offers(""), "ornaments, 12 in", map[units.Length]int{at(16): 21, at(25): 14, at(32): 14}, true},
+	} {
+		r := job.Request{Trees: []job.Tree{bare(7 * units.Foot)}}
+		r.Trees[0].Public = row.public
+		r.Shop.Offers = row.offers
+		if row.owned != "" {
+			r.Shop.Owned = []shopping.Lot{{Item: itemOf(t, row.owned), Quantity: shopping.Quantity{Pieces: 9}}}
+		}
+		p, err := job.Make(r)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got := map[units.Length]int{}
+		for _, l := range p.Trees[0].Pieces {
+			got[l.Item.Size] += l.Quantity.Pieces
+		}
+		if diff := cmp.Diff(row.want, got); diff != "" {
+			t.Errorf("public %t, %v: -want +got\n%s", row.public, row.offers, diff)
+		}
+		if told := caution(p, "not used") != ""; told != row.unused {
+			t.Errorf("%v: told that it is not used is %t", row.owned, told)
+		}
+	}
+}
+
+// caution returns the text of the caution with a code.
+func caution(p job.Plan, code string) string {
+	for _, c := range p.Cautions {
+		if c.Code == code {
+			return c.Text
+		}
+	}
+	return ""
+}
+
+// What can never serve is a fault if it is of the wrong measure, and otherwise named.
+func TestNeverOfUse(t *testing.T) {
+	r := job.Request{Trees: []job.Tree{bare(7 * units.Foot)}}
+	var err error
+	if r.Colors, err = palette.CommonPractice().ParsePalette("crimson"); err != nil {
+		t.Fatal(err)
+	}
+	feet := offerOf(t, "garland", 9)
+	length := offerOf(t, "picks", 1)
+	length.Pack = shopping.Quantity{Length: units.Foot}
+	empty := offerOf(t, "garland", 1)
+	empty.Pack = shopping.Quantity{}
+	for field, o := range map[string]shopping.Offer{"want a length, as 9 ft, of garland": feet, "want a number of picks": length, "want at least 1 piece or a length": empty} {
+		r.Shop.Offers = []shopping.Offer{offerOf(t, "crimson ornaments", 1), o}
+		_, err := job.Make(r)
+		if list := job.Faults(err); len(list) != 1 || list[0].Field != "/shop/offers/1/pack" || !strings.Contains(err.Error(), field) {
+			t.Errorf("%v: %v", o, err)
+		}
+	}
+	r.Shop.Offers = []shopping.Offer{offerOf(t, "crimson ornaments", 1), offerOf(t, "ornaments", 12), offerOf(t, "navy ornaments", 1), offerOf(t, "picks", 1)}
+	for n, want := range []string{
+		"takes these as they are named: ornaments (box)",
+		"named: type 1 ornaments (owned); ornaments (box)",
+		"named: type 1 ornaments (owned); type 2 ornaments (owned); ornaments (box)",
+	} {
+		if got := caution(mustMake(t, r), "not used"); !strings.HasSuffix(got, want) {
+			t.Errorf("%d owned: %q, want %q", n, got, want)
+		}
+		r.Shop.Owned = append(r.Shop.Owned, shopping.Lot{Item: itemOf(t, "type "+strconv.Itoa(n+1)+" ornaments"), Quantity: shopping.Quantity{Pieces: 1}})
+	}
+	for n := range 4 {
+		r.Shop.Owned = append(r.Shop.Owned, shopping.Lot{Item: itemOf(t, "more "+strconv.Itoa(n)+" ornaments"), Quantity: shopping.Quantity{Pieces: 1}})
+	}
+	if got := caution(mustMake(t, r), "not used"); !strings.HasSuffix(got, "more 1 ornaments (owned); and 3 more") {
+		t.Errorf("%q", got)
+	}
+}
+
+func mustMake(t *testing.T, r job.Request) job.Plan {
+	t.Helper()
+	p, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p
+}
+
+// A garland that is a little longer than its strands is told to do with less at the ends: 2 in at each.
+func TestNearlyAStrand(t *testing.T) {
+	strand := func(length units.Length) shopping.Offer {
+		return shopping.Offer{Item: itemOf(t, "base garland"), Name: length.String(), Pack: shopping.Quantity{Length: length}, Price: decimal.NewFromInt(9)}
+	}
+	for _, row := range []struct {
+		length, strand, overlap units.Length
+		style                   units.Style
+		want                    string // after 24 in more than the shelf
+	}{
+		{87 * units.Inch, 9 * units.Foot, 0, 0, "; 3 in less at the ends, and 1 x 9 ft would do"}, // 9 ft 3 in
+		{88 * units.Inch, 9 * units.Foot, 0, 0, "; 4 in less at the ends, and 1 x 9 ft would do"},
+		{89 * units.Inch, 9 * units.Foot, 0, 0, ""},
+		{84 * units.Inch, 9 * units.Foot, 0, 0, ""},                                                     // just a strand
+		{87 * units.Inch, 54 * units.Inch, 0, 0, "; 3 in less at the ends, and 2 x 4 ft 6 in would do"}, // joined without loss
+		{87 * units.Inch, 56 * units.Inch, 2 * units.Inch, 0, "; 1 in less at the ends, and 2 x 4 ft 8 in would do"},
+		{87 * units.Inch, 30 * units.Foot, 0, 0, ""},
+		{87 * units.Inch, 9 * units.Foot, 0, units.InMetric, "; 8 cm less at the ends, and 1 x 2.74 m would do"},
+	} {
+		m := job.Mantel{}
+		m.Length = row.length
+		r := job.Request{House: job.CommonPractice(), Mantels: []job.Mantel{m}}
+		r.House.Units = row.style
+		r.Shop.Offers = []shopping.Offer{offerOf(t, "picks", 1), strand(row.strand)}
+		if row.overlap > 0 {
+			short := strand(row.overlap + 1)
+			short.Item.Type = "short"
+			r.Shop.Offers = append([]shopping.Offer{short}, r.Shop.Offers...)
+			r.Shop.Joins = map[shopping.Item]shopping.Join{{Kind: shopping.BaseGarland}: {Overlap: row.overlap}}
+		}
+		basis := ""
+		for _, s := range mustMake(t, r).Mantels[0].Shares {
+			if s.Item.Kind == shopping.BaseGarland {
+				basis = s.Basis
+			}
+		}
+		_, got, found := strings.Cut(basis, " more")
+		if got != row.want || !found {
+			t.Errorf("%v of strands of %v: %q, want %q", row.length, row.strand, basis, row.want)
 		}
 	}
 }

@@ -585,14 +585,14 @@ func TestToldOnce(t *testing.T) {
 
 // What is owned is told at its place in the request, although what fits of the box comes before it; and the box where it is too full.
 func TestOwnedPlaces(t *testing.T) {
-	const text = `{"trees":[{"height":"7 ft","accents":["picks"]}],"colors":"crimson,ivory","box":[{"name":"red","color":"crimson","count":%s},{"name":"more","color":"crimson","count":9}],"shop":{"owned":[{"item":"wire ties","quantity":5},{"item":"picks","quantity":"50 of 1 in"}]}}`
-	for count, want := range map[string]string{"9": "/shop/owned/1/quantity", "1000000": "/box"} {
-		r, err := job.ParseRequest([]byte(strings.Replace(text, "%s", count, 1)))
+	const text = `{"trees":[{"height":"7 ft","accents":["picks"]}],"colors":"crimson,ivory","box":[{"name":"red","color":"crimson","count":%s},{"name":"more","color":"crimson","count":9}],"shop":{"owned":[{"item":"wire ties","quantity":5},{"item":"picks","quantity":%s}]}}`
+	for _, row := range []struct{ count, picks, want string }{{"9", "2000000", "/shop/owned/1/quantity"}, {"9", `"50 of 1 in"`, "/shop/owned/1/quantity"}, {"1000000", "50", "/box"}} {
+		r, err := job.ParseRequest([]byte(strings.Replace(strings.Replace(text, "%s", row.count, 1), "%s", row.picks, 1)))
 		if err == nil {
 			_, err = job.Make(r)
 		}
-		if list := job.Faults(err); len(list) != 1 || list[0].Field != want {
-			t.Errorf("%s: %v, want %s", count, err, want)
+		if list := job.Faults(err); len(list) != 1 || list[0].Field != row.want {
+			t.Errorf("%s and %s: %v, want %s", row.count, row.picks, err, row.want)
 		}
 	}
 }

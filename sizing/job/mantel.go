@@ -76,6 +76,9 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	total := 0
 	for i, n := range needs {
 		needs[i].Item = d.stock.sold(n.Item)
+		if n.Item.Kind == shopping.BaseGarland {
+			needs[i].Basis += d.nearly(n.Quantity.Length, run)
+		}
 		if n.Item.Kind == shopping.Ornament {
 			total += n.Quantity.Pieces
 		}
@@ -131,6 +134,33 @@ func (p *mantelDraft) shelf(f *faulty, rules mantel.Rules, style units.Style, at
 	ofShelf(err)
 	p.cautions = append(p.cautions, p.Clearances.Cautions...)
 	return run, needs
+}
+
+// nearly says how much shorter a garland would be with a strand fewer, if its ends can spare that.
+func (d *draft) nearly(garland units.Length, run mantel.Run) string {
+	const each = 2 * units.Inch // which nobody sees
+	text := func(l units.Length) string {
+		if d.house.Units == units.InMetric {
+			return l.Format(units.InMetric, units.Centimeter)
+		}
+		return l.Format(d.house.Units, units.Inch/2)
+	}
+	spare := min(run.Left/2, each) + min(run.Right/2, each)
+	for _, o := range d.goods.Offers {
+		join, known := d.goods.Joins[shopping.Item{Kind: o.Item.Kind, Type: o.Item.Type}]
+		if !known {
+			join = d.goods.Joins[shopping.Item{Kind: o.Item.Kind}]
+		}
+		l := o.Pack.Length - join.Overlap
+		if o.Item.Kind != shopping.BaseGarland || l <= 0 {
+			continue
+		}
+		n := (garland - join.Overlap) / l
+		if less := garland - join.Overlap - n*l; n > 0 && less > 0 && less <= spare {
+			return "; " + text(less) + " less at the ends, and " + strconv.FormatInt(int64(n), 10) + " x " + text(o.Pack.Length) + " would do"
+		}
+	}
+	return ""
 }
 
 // sixth returns the usual sag of swags, to half an inch.

@@ -40,10 +40,13 @@ type Plan struct {
 //
 // What hangs is what the basket gets for the room or, without one, what is planned. What is
 // short, over the budget or does not fit is no error but a part of the plan. Lights hang by whole
-// strings: without a basket those of their label, or of 100. A mantel without garland is no work.
+// strings: without a basket those of their label, or of 100. A mantel without garland is no work: if
+// the shelves or the budget have none for it, nothing else is bought for it but stockings and their hooks.
 //
-// Needs name an ornament's size if all offers of its color do, a number of types if as many are to
-// be had, and "mantel" for other kinds if some are sold so.
+// Needs name an ornament's size if all offers of its color do, as many types as are to
+// be had, and "mantel" for other kinds if some are sold so. Pieces owned without a size are used first;
+// the nearest sizes stand in for one that is short. Toppers and skirts are not planned. Five colors or six
+// have equal shares.
 //
 // It returns all faults of the request at once: see [Faults].
 func Make(request Request) (Plan, error) {
@@ -175,12 +178,14 @@ func (d *draft) prepare(function string, r Request) []*units.Error {
 		return f.list
 	}
 	d.colors(f, r)
+	f.odd(r.Shop)
 	if r.Shop.Budget.IsNegative() {
 		f.refuse("/shop/budget", r.Shop.Budget.String(), "0 to 1000000000", units.ErrRange)
 	}
 	d.Trees, d.Mantels = make([]TreePlan, 0, len(r.Trees)), make([]MantelPlan, 0, len(r.Mantels))
 	d.rooms = make([]dressing, 0, len(r.Trees)+len(r.Mantels))
 	d.stock = stockOf(d.goods, len(r.Mantels) > 0)
+	d.stock.near = min(maxNear, allNear/max(1, len(r.Trees)))
 	rooms := f.rooms(r)
 	for i, t := range r.Trees {
 		t.Room = rooms[i]
@@ -307,28 +312,12 @@ func (d *draft) shop() error {
 	if !d.budget.IsZero() {
 		buy = d.goods.Fullest
 	}
-	list, err := buy(d.needs())
+	list, err := d.buy(buy)
 	if err != nil {
 		return err
 	}
 	d.Basket = &list
 	return nil
-}
-
-// needs returns those of all rooms.
-func (d *draft) needs() []shopping.Need {
-	n := 0
-	for i := range d.rooms {
-		n += len(*d.shares(i))
-	}
-	list := make([]shopping.Need, 0, n)
-	for i := range d.rooms {
-		shares := *d.shares(i)
-		for k := range shares {
-			list = append(list, shares[k].Need)
-		}
-	}
-	return list
 }
 
 // shares returns those of a room by its place among the rooms.
@@ -370,4 +359,5 @@ func (d *draft) cautions() {
 		}
 	}
 	say(d.careful)
+	say([]units.Caution{d.unused()})
 }

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"cmp"
 	"strconv"
 	"strings"
 	"unicode"
@@ -128,7 +129,7 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 		each := max(1, (total+p.Types/2)/max(1, p.Types))
 		p.Each = units.Range[int]{Min: max(1, each-h.Trees.EachSpread), Max: each + h.Trees.EachSpread}
 	}
-	room := dressing{name: t.Room, types: min(p.Types, total), each: p.Each, cautions: cautions}
+	room := dressing{name: t.Room, types: min(p.Types, total), each: p.Each, large: largest(h.Trees, t), cautions: cautions}
 	if total > 0 {
 		mix, err := h.Trees.Mix(t.Tree, total)
 		ok(err)
@@ -137,6 +138,14 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 	p.Shares = room.needs(needs, d.stock)
 	d.Trees = append(d.Trees, p)
 	d.rooms = append(d.rooms, room)
+}
+
+// largest returns the largest ornament of a tree, by the rules of the house.
+func largest(rules sizing.Rules, t Tree) units.Length {
+	if t.Public {
+		return cmp.Or(rules.HallLargest, 12*units.Inch)
+	}
+	return cmp.Or(rules.HomeLargest, 6*units.Inch)
 }
 
 // strings counts the strings of lights for so many lamps.

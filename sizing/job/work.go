@@ -82,7 +82,8 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	if d.Work, d.Time, err = rates.Schedule(up); !f.times(err) {
 		return f.list
 	}
-	owned, bought, order := d.goods.Owned, shopping.List{}, d.needs()
+	owned, bought := d.goods.Owned, shopping.List{}
+	order, _ := d.needs(make([]bool, len(d.Mantels)))
 	if d.Basket == nil {
 		owned = d.planned()
 	} else {

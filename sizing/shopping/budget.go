@@ -46,9 +46,9 @@ const (
 // it costs no more, so that nothing is left that up to 24 of them lack; deliveries are taken
 // off the budget.
 //
-// A budget too small for the least of everything is spent in the same way on a part of it;
-// lengths and needs that are not open are bought whole or not at all, and what is owned of
-// them hangs. Least says what would do.
+// A budget too small for the least of everything goes to base garland and its hooks first, if it
+// will do, and is then spent in the same way on a part of the rest. Lengths and hooks are bought whole or not at
+// all, and what is owned of lengths hangs. Least says what would do.
 //
 // At most 100 items may be open, with 1,000,000 counts from least to most in all. For the least
 // cost of items at least so full, plan least + ⌈fullness · (most - least)⌉ of each and call
@@ -261,6 +261,13 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 	need := int64(0)
 	for _, steps := range fill.items {
 		need += steps[0].cost
+	}
+	if poor {
+		for _, kind := range [...]Kind{BaseGarland, Hook} {
+			need = fill.first(need, func(i int) bool {
+				return !slices.ContainsFunc(members[i], func(k int) bool { return f.lines[k].item.Kind != kind })
+			})
+		}
 	}
 	if need <= fill.budget && len(fill.items) > 0 {
 		for i, n := range fill.fill() {
@@ -505,6 +512,23 @@ func (a level) compare(b level) int { return cmp.Compare(a.of*b.all, b.of*a.all)
 type filling struct {
 	items  [][]step
 	budget int64
+}
+
+// first leaves some items no step but their last, if all of them are served by it and the budget carries that, or else
+// but their first, which is what is owned. It returns what the first steps of all items cost then.
+func (f *filling) first(need int64, of func(i int) bool) int64 {
+	for i, steps := range f.items {
+		if !of(i) {
+			continue
+		}
+		last := steps[len(steps)-1]
+		if more := need - steps[0].cost + last.cost; more <= f.budget && last.level.of == last.level.all {
+			f.items[i], need = []step{last}, more
+		} else {
+			f.items[i] = steps[:1]
+		}
+	}
+	return need
 }
 
 // fill returns the count of each item. The first step of each must be within the budget.

@@ -215,3 +215,47 @@ func TestOwnedHangsWithoutMoney(t *testing.T) {
 		t.Errorf("got %v, want units.ErrLimit", err)
 	}
 }
+
+// With too little money base garland and its hooks come first, whole or not at all. By hand: garland of 6 ft costs 10, hooks 3 a
+// pair of which 2 pairs are needed, and picks 1 each.
+func TestGarlandFirst(t *testing.T) {
+	s := Shop{Offers: []Offer{
+		{Item: Item{Kind: Pick}, Name: "pick", Pack: Quantity{Pieces: 1}, Price: decimal.NewFromInt(1)},
+		{Item: Item{Kind: Hook}, Name: "pair", Pack: Quantity{Pieces: 2}, Price: decimal.NewFromInt(3)},
+		{Item: Item{Kind: BaseGarland}, Name: "6 ft", Pack: Quantity{Length: 6 * units.Foot}, Price: decimal.NewFromInt(10)},
+	}}
+	needs := []Need{
+		{Item: Item{Kind: Pick}, Quantity: Quantity{Pieces: 20}},
+		{Item: Item{Kind: Hook}, Quantity: Quantity{Pieces: 4}},
+		{Item: Item{Kind: BaseGarland}, Quantity: Quantity{Length: 6 * units.Foot}},
+	}
+	for _, row := range []struct {
+		budget       int64
+		owned        int // hooks
+		picks, hooks int
+		feet         units.Length
+	}{
+		{35, 0, 19, 4, 6},
+		{17, 0, 1, 4, 6},
+		{16, 0, 0, 4, 6},
+		{15, 0, 5, 0, 6},
+		{15, 1, 5, 1, 6}, // 3 more hooks are 2 pairs
+		{15, 2, 2, 4, 6},
+		{9, 0, 3, 4, 0},
+		{5, 0, 5, 0, 0},
+	} {
+		s.Budget = decimal.NewFromInt(row.budget)
+		s.Owned = []Lot{{Item{Kind: Hook}, Quantity{Pieces: row.owned}}}
+		l, err := s.Fullest(needs)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got := ByKind[Quantity]{}
+		for _, p := range l.Purchases {
+			got[p.Shares[0].Item.Kind] = p.Shares[0].Gets
+		}
+		if got[Pick].Pieces != row.picks || got[Hook].Pieces != row.hooks || got[BaseGarland].Length != row.feet*units.Foot {
+			t.Errorf("for %d with %d hooks owned: %v", row.budget, row.owned, got)
+		}
+	}
+}

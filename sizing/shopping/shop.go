@@ -44,7 +44,7 @@ type Shop struct {
 	Spares ByKind[int]     `json:"spares,omitzero"`  // how many more are planned against breakage, in percent, rounded up
 	Stores []Store         `json:"stores,omitempty"` // those that deliver for a fee, or add tax
 	Coin   decimal.Decimal `json:"coin,omitzero"`    // the smallest amount that is paid, to which a till rounds tax; 0: 0.01
-	Budget decimal.Decimal `json:"budget,omitzero"`  // for Shop.Fullest, to which zero is no money; the other methods leave it alone
+	Budget decimal.Decimal `json:"budget,omitzero"`  // zero is no money to Shop.Fullest, but no limit to job.Make; the other methods leave it alone
 }
 
 // A Lot is a quantity of one item: pieces, or one or more strands or rolls of one length.

@@ -244,7 +244,11 @@ func (s *sheet) short(list shopping.List) {
 		shares = append(shares, t.Shares...)
 	}
 	for _, m := range s.plan.Mantels {
-		shares = append(shares, m.Shares...)
+		for _, share := range m.Shares {
+			if !bare(m) || share.Item.Kind == shopping.BaseGarland || share.Item.Kind == shopping.Stocking {
+				shares = append(shares, share) // the rest is of no use without garland
+			}
+		}
 	}
 	for _, share := range shares {
 		q := share.Short()

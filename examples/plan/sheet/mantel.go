@@ -21,6 +21,14 @@ func (s *sheet) mantel(m job.MantelPlan) {
 	what, hung := s.hung(m)
 	s.heading(name + ": " + what)
 	needs := s.gets(m.Shares)
+	if bare(m) {
+		text := "NO GARLAND IS TO BE HAD FOR IT: it cannot be dressed, and nothing is bought for it"
+		if m.Stockings == (mantel.Stockings{}) {
+			s.line(text+".", -1, "")
+			return
+		}
+		s.line(text+" but its stockings.", -1, "")
+	}
 	about := s.fire(m) + hung
 	if l, ok := m.Loads[shopping.Garland]; ok {
 		about += s.loads(" Hooks", "one", l, m)
@@ -78,6 +86,23 @@ func (s *sheet) mantel(m job.MantelPlan) {
 			s.line(s.item(g.Item), labelWidth+1, g.Basis+" ("+g.Source+")")
 		}
 	}
+}
+
+// bare reports whether a mantel is not dressed: there is no garland for it, and nothing but its stockings.
+func bare(m job.MantelPlan) bool {
+	planned := false
+	for _, share := range m.Shares {
+		switch share.Item.Kind {
+		case shopping.Stocking, shopping.Hook:
+			continue
+		case shopping.BaseGarland:
+			planned = planned || share.Quantity.Length > 0
+		}
+		if share.Gets != (shopping.Quantity{}) {
+			return false
+		}
+	}
+	return planned
 }
 
 // places says where along the shelf, or how far from the first hook to the right, what a step marks, wires or puts up goes.

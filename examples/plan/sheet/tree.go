@@ -254,11 +254,12 @@ func (s *sheet) balls(needs []get, t job.TreePlan) {
 		if color == "" {
 			color = "any color"
 		}
-		if g.Item.Size > 0 {
+		if g.Item.Size > 0 && !g.instead() {
 			color += ", " + s.length(g.Item.Size)
 		}
 		text, n := s.told(g), g.gets.Pieces
 		if g.instead() {
+			g.Item.Size, g.MaxSize = 0, 0 // of all sizes
 			color += ", others"
 			n = others[g.Item.Color]
 			text = strconv.Itoa(n)
