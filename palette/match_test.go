@@ -332,10 +332,11 @@ func TestBest(t *testing.T) {
 	if got, err := r.Best(box[1:6]); err != nil || got.Palette.String() != "crimson:shiny,gold:metal,#010203:clear" || got.Left != 0 {
 		t.Errorf("%v %v %d, %v", got.Palette, got.Kept, got.Left, err)
 	}
-	// Gold foil passes for gold, though it is 9.8 away: between metals lightness counts half.
-	gold := []Piece{{Color: mustColor("#d4af37"), Finish: Metal, Count: 2}, {Color: mustColor("#fdd017"), Finish: Metal}}
-	if got, err := r.Best(gold); err != nil || got.Palette.String() != "gold:metal" || got.Left != 0 {
-		t.Errorf("two golds: %v, %d left, %v", got.Palette, got.Left, err)
+	// Gold foil passes for gold, though it is 9.8 away, since between metals lightness counts half: both together are more
+	// than the reds.
+	gold := []Piece{{Color: mustColor("crimson"), Count: 3}, {Color: mustColor("#d4af37"), Finish: Metal, Count: 2}, {Color: mustColor("#fdd017"), Finish: Metal, Count: 2}}
+	if got, err := (Rules{1, 10, 8}).Best(gold); err != nil || got.Palette.String() != "gold:metal" || got.Left != 3 {
+		t.Errorf("two golds and a red: %v, %d left, %v", got.Palette, got.Left, err)
 	}
 	// A piece that is exactly as far as the tolerance is kept, and at the float below not.
 	two := []Piece{{Color: mustColor("crimson")}, {Color: mustColor("#d01030"), Count: 2}}
