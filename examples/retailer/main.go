@@ -78,14 +78,10 @@ func offers(ctx context.Context, db *sql.DB, colors palette.Palette) ([]shopping
 		var color string
 		var size, length units.Length
 		var price decimal.Decimal
-		var left sql.NullInt64
-		if err := rows.Scan(&o.Item.Kind, &o.Item.Type, &color, &size, &o.Name, &o.Pack.Pieces, &length, &price, &left); err != nil {
+		if err := rows.Scan(&o.Item.Kind, &o.Item.Type, &color, &size, &o.Name, &o.Pack.Pieces, &length, &price, &o.Shelf); err != nil {
 			return nil, err
 		}
-		o.Item.Size, o.Pack.Length, o.Price, o.Shelf = size, length, price, shopping.Shelf(left.Int64)
-		if left.Valid && left.Int64 == 0 {
-			o.Shelf = shopping.SoldOut
-		}
+		o.Item.Size, o.Pack.Length, o.Price = size, length, price
 		if color != "" && len(colors) > 0 {
 			looks, err := palette.ParseColor(color)
 			if err != nil {

@@ -2,7 +2,9 @@ package shopping
 
 import (
 	"cmp"
+	"database/sql/driver"
 	"encoding/json"
+	"fmt"
 	"maps"
 	"slices"
 	"strconv"
@@ -145,7 +147,8 @@ type Store struct {
 }
 
 // A Shelf is how many packs of an offer are left, or [SoldOut]. Zero says that nobody
-// knows, and counts as enough. In JSON it is the number, 0 if sold out, and null if not known.
+// knows, and counts as enough. In JSON and in a database it is the number, 0 if sold out, and
+// null if not known.
 type Shelf int
 
 // SoldOut is a shelf that holds nothing.
@@ -165,9 +168,34 @@ func (s *Shelf) UnmarshalJSON(data []byte) error {
 		*s = 0
 		return nil
 	}
-	n, ok := parseDigits(string(data))
+	return s.read("shopping.Shelf.UnmarshalJSON", string(data))
+}
+
+// Value returns the number of packs, or NULL if it is not known.
+func (s Shelf) Value() (driver.Value, error) {
+	if s == 0 {
+		return nil, nil
+	}
+	return max(0, int64(s)), nil
+}
+
+// Scan reads a whole number of packs, as a number or its text, or NULL.
+func (s *Shelf) Scan(src any) error {
+	if src == nil {
+		*s = 0
+		return nil
+	}
+	if text, ok := src.([]byte); ok {
+		src = string(text)
+	}
+	return s.read("shopping.Shelf.Scan", fmt.Sprint(src))
+}
+
+// read sets s to the number of packs in a text.
+func (s *Shelf) read(fn, text string) error {
+	n, ok := parseDigits(text)
 	if !ok {
-		return &units.Error{Func: "shopping.Shelf.UnmarshalJSON", Field: "shelf", Value: clip(string(data)), Want: "a whole number of at most 9 digits, or null", Err: units.ErrSyntax}
+		return &units.Error{Func: fn, Field: "shelf", Value: clip(text), Want: "a whole number of at most 9 digits, or null", Err: units.ErrSyntax}
 	}
 	*s = left(int64(n))
 	return nil

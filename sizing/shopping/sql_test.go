@@ -108,3 +108,46 @@ func ExampleQuantity_Scan() {
 	// Output:
 	// <nil> 81
 }
+
+// 0 on the shelf of a database is sold out, and only NULL is not known.
+func TestShelfColumn(t *testing.T) {
+	for _, tt := range []struct {
+		column any
+		want   shopping.Shelf
+	}{{nil, 0}, {int64(0), shopping.SoldOut}, {int64(12), 12}, {"12", 12}, {[]byte("0"), shopping.SoldOut}, {int64(999_999_999), 999_999_999}} {
+		got := shopping.Shelf(99)
+		if err := got.Scan(tt.column); err != nil || got != tt.want {
+			t.Errorf("%v: %v, %v", tt.column, got, err)
+		}
+		v, err := tt.want.Value()
+		if err != nil || got.Scan(v) != nil || got != tt.want {
+			t.Errorf("%v goes into a column as %v, %v", tt.want, v, err)
+		}
+	}
+	for _, column := range []any{int64(-1), int64(1_000_000_000), 2.5, true, "", "some"} {
+		s := shopping.Shelf(99)
+		err := s.Scan(column)
+		checkError(t, fmt.Sprint(column), err, units.ErrSyntax, &units.Error{Func: "shopping.Shelf.Scan", Field: "shelf", Value: fmt.Sprint(column), Want: "a whole number of at most 9 digits, or null"})
+		if s != 99 {
+			t.Errorf("%v: changed to %v", column, s)
+		}
+	}
+}
+
+func ExampleShelf_Value() {
+	for _, s := range []shopping.Shelf{shopping.SoldOut, 0, 12} {
+		v, err := s.Value()
+		fmt.Println(v, err)
+	}
+	// Output:
+	// 0 <nil>
+	// <nil> <nil>
+	// 12 <nil>
+}
+
+func ExampleShelf_Scan() {
+	var s shopping.Shelf
+	fmt.Println(s.Scan(int64(0)), s == shopping.SoldOut)
+	// Output:
+	// <nil> true
+}

@@ -27,7 +27,7 @@ var stored = []driver.Valuer{
 	units.Must(palette.CommonPractice().ParsePalette("crimson,gold:metal")),
 	mantel.AsymmetricalLeft, sizing.InCorner, sizing.Slim, sizing.Metal,
 	units.Must(labor.ParseDate("2026-11-28")), 37 * placement.Degree,
-	shopping.Pick, ball, units.Must(shopping.ParseQuantity("4 of 54 in")),
+	shopping.Pick, ball, units.Must(shopping.ParseQuantity("4 of 54 in")), shopping.Shelf(12),
 }
 
 // Every type with Value and Scan comes back from a database as it was, as a string and as bytes, and so does its
