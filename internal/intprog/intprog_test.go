@@ -239,6 +239,9 @@ func TestSolveAtOnce(t *testing.T) {
 		want Result
 	}{
 		{"a row that may overflow", Problem{Cost: []int64{1}, Lo: []int64{0}, Hi: []int64{1 << 31}, Rows: []Row{{Col: []int{0}, Coef: []int64{1 << 31}}}}, Result{Cost: math.MaxInt64, Bound: math.MinInt64}},
+		{"a row that only just fits: 2^31 times 2^30", Problem{Cost: []int64{1}, Lo: []int64{0}, Hi: []int64{1 << 30}, Rows: []Row{{Col: []int{0}, Coef: []int64{1 << 31}}}}, Result{X: []int64{0}}},
+		{"a cost that only just fits", Problem{Cost: []int64{1 << 31}, Lo: []int64{0}, Hi: []int64{1 << 30}}, Result{X: []int64{0}}},
+		{"a cost that may overflow", Problem{Cost: []int64{1<<31 + 1}, Lo: []int64{0}, Hi: []int64{1 << 30}}, Result{Cost: math.MaxInt64, Bound: math.MinInt64}},
 		{"bounds that cross", Problem{Cost: []int64{1}, Lo: []int64{2}, Hi: []int64{1}}, nothing},
 		{"no columns, a row that 0 keeps", Problem{Rows: []Row{{Least: -1}}}, Result{X: []int64{}}},
 		{"no columns, a row that 0 breaks", Problem{Rows: []Row{{Least: 1}}}, Result{Cost: math.MaxInt64, Bound: 0, None: true}},
@@ -255,6 +258,11 @@ func TestSolveAtOnce(t *testing.T) {
 	effort := int64(1000)
 	if got := Solve(p, []int64{9}, &effort); !slices.Equal(got.X, []int64{3}) || got.Cost != -6 || got.Bound != -6 {
 		t.Errorf("from a start out of bounds: %+v", got)
+	}
+	// A start that costs the least that its bounds allow is proved without a step.
+	effort = 1000
+	if got := Solve(p, []int64{3}, &effort); got.Cost != -6 || got.Bound != -6 || effort != 1000 {
+		t.Errorf("from the least there is: %+v, %d steps left", got, effort)
 	}
 }
 
@@ -739,20 +747,30 @@ func TestNoRoom(t *testing.T) {
 	}
 }
 
-// Where a price times what all is multiplied by does not fit, there is no bound.
+// Where a price, a row at its price, or the costs do not fit when multiplied by the scale, there is no bound. By hand: 3 at 2^40 each, and the
+// row comes to 9 + 3 at most.
 func TestPriceTooLarge(t *testing.T) {
 	p := &Problem{Cost: []int64{1 << 40}, Lo: []int64{0}, Hi: []int64{9}, Rows: []Row{{Col: []int{0}, Coef: []int64{1}, Least: 3}}}
-	effort := int64(1000)
-	s := &search{Problem: p, rows: p.Rows, effort: &effort, lo: p.Lo, hi: p.Hi, scale: 1, scaled: p.Cost}
-	s.t = newTableau(p, p.Rows, p.Lo, p.Hi)
-	s.t.optimize(&effort)
-	reduced := make([]int64, 1)
-	if got := s.bound(s.lo, s.hi, reduced); got != 3<<40 {
-		t.Errorf("got %d, want %d", got, int64(3)<<40)
-	}
-	s.t.dual[0] = 1e19
-	if got := s.bound(s.lo, s.hi, reduced); got != math.MinInt64 {
-		t.Errorf("got %d", got)
+	for _, tt := range []struct {
+		reason string
+		scale  int64
+		price  float64
+		want   int64
+	}{
+		{"the price of the relaxation", 4, 1 << 40, 3 << 40},
+		{"no price", 4, 0, 0},
+		{"4·2^60 for a unit", 4, 1 << 60, math.MinInt64},
+		{"4·2^58 for a unit, 12 of them", 4, 1 << 58, math.MinInt64},
+		{"2^19 times the cost of 9", 1 << 19, 1, math.MinInt64},
+	} {
+		effort := int64(1000)
+		s := &search{Problem: p, rows: p.Rows, effort: &effort, lo: p.Lo, hi: p.Hi, scale: float64(tt.scale), scaled: []int64{tt.scale << 40}}
+		s.t = newTableau(p, p.Rows, p.Lo, p.Hi)
+		s.t.optimize(&effort)
+		s.t.dual[0] = tt.price
+		if got := s.bound(s.lo, s.hi, make([]int64, 1)); got != tt.want {
+			t.Errorf("%s: got %d, want %d", tt.reason, got, tt.want)
+		}
 	}
 }
 

@@ -54,6 +54,20 @@ func TestWork(t *testing.T) {
 			t.Fatalf("%+v: %+v", p, got)
 		}
 		c.Add(all-effort, got.Cost, got.Bound)
+		// With few steps from all there is, nothing can be spared of what is found.
+		effort = int64(4 * k)
+		some := Solve(p, p.Hi, &effort)
+		c.Add(-effort, some.Bound)
+		c.Add(0, some.X...)
+		if some.X == nil || some.Bound > got.Cost || some.Cost < got.Bound {
+			t.Fatalf("%+v: %+v from all there is, %+v from nothing", p, some, got)
+		}
+		for j := range some.X {
+			if some.X[j]--; p.Kept(some.X) {
+				t.Fatalf("%+v: one of %d too many in %v", p, j, some.X)
+			}
+			some.X[j]++
+		}
 		if got.X == nil || got.Bound < got.Cost {
 			continue
 		}
@@ -69,7 +83,7 @@ func TestWork(t *testing.T) {
 	if proved < 60 {
 		t.Errorf("%d of 120 proved", proved)
 	}
-	c.Check(t, "9447157 71d73584b96bd6e5")
+	c.Check(t, "9449764 764811a8a17ae8f5")
 }
 
 // The same of problems with coefficients, costs and bounds of either sign, some with rows that are found only when they are broken
