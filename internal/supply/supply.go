@@ -496,7 +496,7 @@ func (n *network) cuts() []intprog.Row {
 			short[n.part[a.to]] = true
 		}
 	}
-	if missing < min(1e-5*(1+wanted), 0.5) {
+	if missing < min(float64(1e-5*(1+wanted)), 0.5) {
 		return nil
 	}
 	var rows []intprog.Row
