@@ -13,6 +13,7 @@ import (
 // A dressing is the ornaments of a room: types by color by size, shared out once.
 type dressing struct {
 	name  string
+	at    string           // its place in the request
 	types int              // 0 on a mantel, whose ornaments are of any types
 	each  units.Range[int] // of each type
 	rows  []row

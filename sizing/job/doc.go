@@ -16,7 +16,13 @@
 // # The work
 //
 // A request with a Stand date also gets tasks for the crew, dates, a quote, cartons for January and
-// next year's stock, by House.Rates; see package labor. Next year, Plan.Stock is Shop.Owned.
+// next year's stock, by House.Rates; see package labor. A carton's label tells a size only where an offer or a
+// lot states one; its cells are chosen by the sizes to hang.
+//
+// Next year, keep the request but for three things, as the example of Make for next year does. Shop.Owned is Plan.Stock,
+// which has what was owned, what fitted of Box, and what was bought. Lost is empty. Box has
+// what fitted no color: it is in no stock and no carton. Stock goes by the names of colors: for
+// others, put its ornaments into Box.
 //
 // # House rules
 //

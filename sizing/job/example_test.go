@@ -28,6 +28,45 @@ func ExampleMake() {
 	// fits
 }
 
+// January leads into next year: what there is then is owned, what was lost is bought again, and the turquoise birds, which fit no
+// color, stay in the box. By hand: a 4 ft tree has 4 types of 4; ten of the 16 are bought, and next year the two that broke.
+func ExampleMake_nextYear() {
+	r, err := job.ParseRequest([]byte(`{
+		"trees": [{"height": "4 ft", "room": "waiting room", "accents": []}], "colors": "crimson",
+		"shop": {"offers": [{"item": "crimson ornaments", "name": "ball", "pack": 1, "price": "2.00"}]},
+		"box": [{"name": "red glass", "color": "crimson", "count": 6}, {"name": "turquoise birds", "color": "turquoise", "count": 4}],
+		"stand": "2026-11-28", "lost": [{"item": "crimson ornaments", "quantity": 2}]
+	}`))
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	plan, err := job.Make(r)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(plan.Basket.Total, plan.Stock)
+
+	next := r
+	next.Stand += 364
+	next.Shop.Owned, next.Lost, next.Box = plan.Stock, nil, nil
+	for i, m := range plan.Box.Matches { // if there was a box
+		if !m.Fits {
+			next.Box = append(next.Box, r.Box[i])
+		}
+	}
+	plan, err = job.Make(next)
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	fmt.Println(plan.Basket.Total, plan.Stock, plan.Box.Left)
+	// Output:
+	// 20 [crimson ornaments: 14]
+	// 4 [crimson ornaments: 16] 4
+}
+
 // Common practice, by hand: 21 picks for 7 ft.
 func ExampleParseRequest() {
 	request, err := job.ParseRequest([]byte(`{"trees": [{"height": "7 ft", "accents": ["picks"]}]}`))

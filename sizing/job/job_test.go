@@ -569,7 +569,7 @@ func TestToldOnce(t *testing.T) {
 		{`{"trees":[{"height":"200 ft","expsure":"corner"}]}`, "/trees/0/expsure /trees/0/height"},
 		{`{"trees":[{"height":"7 ft","room":"a\tb"}],"mantels":[{"length":"5 ft","room":"` + strings.Repeat("hall", 17) + `"}]}`, "/trees/0/room /mantels/0/room"},
 		{`{"mantels":[{"height":"-1 ft","run":{"to":{"along":"3 ft","below":"80 in"}}}]}`, "/mantels/0/height"},
-		{`{"trees":[{"height":"7 ft","accents":["picks"]}],"shop":{"owned":[{"item":"picks","quantity":14982}]},"stand":"2026-11-28"}`, "/shop"},
+		{`{"trees":[{"height":"7 ft","accents":["picks"]}],"shop":{"owned":[{"item":"picks","quantity":149820}]},"stand":"2026-11-28"}`, "/shop/owned"},
 		{`{"trees":[{"height":"7 ft"}],"stand":"2026-11-28","lost":[{"item":"picks","quantity":2}]}`, "/lost/0/quantity"},
 	} {
 		_, err := job.ParseRequest([]byte(row.text))

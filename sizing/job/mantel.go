@@ -72,7 +72,7 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 			p.Run.work(&p.Steps[i], hooked, m.Run.Hooks != nil)
 		}
 	}
-	room := dressing{name: m.Room, cautions: p.cautions}
+	room := dressing{name: m.Room, at: at, cautions: p.cautions}
 	total := 0
 	for i, n := range needs {
 		needs[i].Item = d.stock.sold(n.Item)

@@ -31,7 +31,7 @@ type Plan struct {
 	Dates    []labor.Day      `json:"dates,omitempty"`    // what to do when
 	Quote    []labor.Option   `json:"quote,omitempty"`    // with a visit a day; a basis is for the house alone
 	Cartons  []labor.Carton   `json:"cartons,omitempty"`  // next year's stock by room, the balls of a tree by size; what did not hang is in "spares"
-	Stock    []shopping.Lot   `json:"stock,omitempty"`    // owned next year; without a basket as planned
+	Stock    []shopping.Lot   `json:"stock,omitempty"`    // next year's Shop.Owned, see above; without a basket as planned
 }
 
 // Make returns the plan for a request. It sizes every tree and mantel by the rules of

@@ -52,7 +52,7 @@ type Request struct {
 	On      palette.Swatch  `json:"on,omitzero"`       // what they hang on; empty: not checked
 	Shop    shopping.Shop   `json:"shop,omitzero"`     // empty: no basket; budget zero: no limit
 	Box     []palette.Piece `json:"box,omitempty"`     // last year's ornaments; those that fit the colors are owned
-	Stand   labor.Date      `json:"stand,omitzero"`    // when it must stand; zero plans no work
+	Stand   labor.Date      `json:"stand,omitzero"`    // when it must stand; zero plans no work: then leave Down and Lost out
 	Down    labor.Date      `json:"down,omitzero"`     // when the house takes it down; zero: it does not
 	Lost    []shopping.Lot  `json:"lost,omitempty"`    // what broke, for next year's stock
 }

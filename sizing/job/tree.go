@@ -129,7 +129,7 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 		each := max(1, (total+p.Types/2)/max(1, p.Types))
 		p.Each = units.Range[int]{Min: max(1, each-h.Trees.EachSpread), Max: each + h.Trees.EachSpread}
 	}
-	room := dressing{name: t.Room, types: min(p.Types, total), each: p.Each, large: largest(h.Trees, t), cautions: cautions}
+	room := dressing{name: t.Room, at: at, types: min(p.Types, total), each: p.Each, large: largest(h.Trees, t), cautions: cautions}
 	if total > 0 {
 		mix, err := h.Trees.Mix(t.Tree, total)
 		ok(err)

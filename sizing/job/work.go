@@ -5,6 +5,7 @@ import (
 	"errors"
 	"maps"
 	"slices"
+	"strconv"
 	"strings"
 
 	"example.com/fircone/sizing"
@@ -31,9 +32,12 @@ var fragile = shopping.ByKind[bool]{shopping.Ornament: true, shopping.Topper: tr
 func (f *faulty) dates(rates labor.Rates, r Request) {
 	stand := r.Stand
 	if stand == 0 {
-		if r.Down != 0 {
+		switch {
+		case r.Down != 0:
 			f.refuse("/stand", stand.String(), "a day, since there is one to take it down", units.ErrFit)
 			return
+		case len(r.Lost) > 0:
+			f.refuse("/stand", stand.String(), "a day, since something was lost", units.ErrFit)
 		}
 		stand = 1_000 // any day
 	}
@@ -104,8 +108,10 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	d.Stock, err = labor.NextStock(owned, bought, r.Lost)
 	if f.note(err, "", "owned", "/shop/owned", "bought", "/shop/offers", "lost", "/lost") {
 		var e *units.Error
-		if d.Cartons, _, err = rates.Pack(d.things(), d.house.Boxes); errors.As(err, &e) && strings.HasPrefix(e.Field, "/things") {
-			f.refuse("/shop", e.Value, e.Want+" to pack", e.Err)
+		things := d.things()
+		if d.Cartons, _, err = rates.Pack(things, d.house.Boxes); errors.As(err, &e) && strings.HasPrefix(e.Field, "/things") {
+			at, pieces := d.crowded(things)
+			f.refuse(at, strconv.Itoa(pieces)+" pieces", e.Want+" to pack; without a day to stand nothing is packed", e.Err)
 		} else {
 			f.note(err, "/house/rates", "boxes", "/house/boxes")
 		}
@@ -291,7 +297,26 @@ func (d *draft) things() []labor.Thing {
 	return merged(list)
 }
 
-// sized returns the things of a tree with the sizes of the ornaments as they hang, the largest first, where the stock does not say them.
+// crowded returns which room has the most pieces to pack, or what is owned if more of it did not hang, and how many.
+func (d *draft) crowded(things []labor.Thing) (at string, pieces int) {
+	count := map[string]int{}
+	for _, t := range things {
+		n := max(1, t.Quantity.Pieces)
+		if k := t.Item.Kind; k == shopping.Light || k == shopping.Tie || k == shopping.Hook {
+			n = 1 // a string or a bag
+		}
+		count[t.Room] += n
+	}
+	at, pieces = "/shop/owned", count["spares"]
+	for _, room := range d.rooms {
+		if n := count[room.name]; n > pieces {
+			at, pieces = room.at, n
+		}
+	}
+	return at, pieces
+}
+
+// sized returns the things of a tree with cells for the ornaments as they hang, the largest first, where the stock does not say their sizes.
 func sized(things []labor.Thing, pieces []shopping.Lot) []labor.Thing {
 	type ball struct {
 		color string
@@ -317,7 +342,7 @@ func sized(things []labor.Thing, pieces []shopping.Lot) []labor.Thing {
 				hung[b] -= n
 				t.Quantity.Pieces -= n
 				part := t
-				part.Item.Size, part.Quantity.Pieces = b.size, n
+				part.Cell, part.Quantity.Pieces = b.size, n
 				list = append(list, part)
 			}
 		}

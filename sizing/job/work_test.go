@@ -50,16 +50,7 @@ func packed(cartons []labor.Carton) []shopping.Lot {
 	return lots
 }
 
-// unsized returns lots without the sizes of ornaments, which the station's shop does not say.
-func unsized(lots []shopping.Lot) []shopping.Lot {
-	list := slices.Clone(lots)
-	for i := range list {
-		list[i].Item.Size = 0
-	}
-	return list
-}
-
-// fit checks that what hangs on the trees is in cartons by its size, each in a cell that takes it or told to be in none.
+// fit checks that what hangs on the trees is in cartons by its size, stated or as hung, each in a cell that takes it or told to be in none.
 func fit(t *testing.T, boxes []labor.Box, p job.Plan) {
 	t.Helper()
 	type ball struct {
@@ -81,9 +72,9 @@ func fit(t *testing.T, boxes []labor.Box, p job.Plan) {
 		at := slices.IndexFunc(boxes, func(b labor.Box) bool { return b.Name == c.Box })
 		for _, x := range c.Things {
 			if x.Item.Kind == shopping.Ornament {
-				count[ball{x.Room, x.Item.Color, x.Item.Size}] -= x.Quantity.Pieces
+				count[ball{x.Room, x.Item.Color, max(x.Item.Size, x.Cell)}] -= x.Quantity.Pieces
 			}
-			if at >= 0 && boxes[at].Cell > 0 && x.Item.Size > boxes[at].Cell || at < 0 && !strings.Contains(c.Label, "no box takes it") {
+			if at >= 0 && boxes[at].Cell > 0 && max(x.Item.Size, x.Cell) > boxes[at].Cell || at < 0 && !strings.Contains(c.Label, "no box takes it") {
 				t.Errorf("%v in %q, %s", x, c.Box, c.Label)
 			}
 		}
@@ -105,7 +96,7 @@ func TestWorkSizes(t *testing.T) {
 		t.Fatal(err)
 	}
 	fit(t, r.House.Boxes, p)
-	if last := p.Cartons[len(p.Cartons)-1]; last.Box != "" || last.Things[0].Item.Size <= 4*units.Inch {
+	if last := p.Cartons[len(p.Cartons)-1]; last.Box != "" || !strings.HasSuffix(last.Label, "; wants a cell of 6 in") {
 		t.Errorf("last is %s", last.Label)
 	}
 	s := station(t)
@@ -118,7 +109,7 @@ func TestWorkSizes(t *testing.T) {
 	for _, c := range p.Cartons {
 		for _, x := range c.Things {
 			if x.Item.Color == "crimson" {
-				left[x.Item.Size] += x.Quantity.Pieces
+				left[x.Cell] += x.Quantity.Pieces
 			}
 		}
 	}
@@ -136,7 +127,7 @@ func TestWork(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	have, in := counted(p.Stock), counted(unsized(packed(p.Cartons)))
+	have, in := counted(p.Stock), counted(packed(p.Cartons))
 	for l, n := range have {
 		if in[l] != n {
 			t.Errorf("%d of %v in cartons, %d owned", in[l], l, n)
@@ -306,6 +297,71 @@ func TestWorkRoundTrip(t *testing.T) {
 	})
 }
 
+// A tree of 100 ft, 100 types of 100, is packed; eleven of them are too many, and the fault names one that has the most: 10,000 balls,
+// 100 strings of lights and 900 ft of garland in one. Days without one on which it stands are no plan.
+func TestWorkOfManyPieces(t *testing.T) {
+	stand := units.Must(labor.ParseDate("2026-11-28"))
+	tall := job.Tree{Tree: sizing.Tree{Height: 100 * units.Foot, Kind: sizing.Artificial, Public: true}, Room: "square"}
+	p, err := job.Make(job.Request{Trees: []job.Tree{tall}, Stand: stand})
+	if err != nil {
+		t.Fatal(err)
+	}
+	pieces := 0
+	for _, l := range packed(p.Cartons) {
+		if l.Item.Kind == shopping.Ornament {
+			pieces += l.Quantity.Pieces
+		}
+	}
+	if pieces != 10_000 {
+		t.Errorf("%d ornaments packed", pieces)
+	}
+	many := job.Request{Trees: []job.Tree{{Tree: sizing.Tree{Height: 7 * units.Foot}, Room: "hall"}}, Stand: stand}
+	for i := range 11 {
+		tall.Room = fmt.Sprint("square ", i)
+		many.Trees = append(many.Trees, tall)
+	}
+	_, err = job.Make(many)
+	const want = "want at most 100,000 pieces in all to pack; without a day to stand nothing is packed"
+	if list := job.Faults(err); len(list) != 1 || list[0].Field != "/trees/1" || list[0].Value != "10101 pieces" || !strings.Contains(err.Error(), want) {
+		t.Errorf("%v", err)
+	}
+	for _, r := range []job.Request{{Down: stand}, {Lost: []shopping.Lot{{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: 1}}}}} {
+		_, err := job.Make(r)
+		if list := job.Faults(err); len(list) != 1 || list[0].Field != "/stand" || !errors.Is(err, units.ErrFit) {
+			t.Errorf("%+v: %v", r, err)
+		}
+	}
+}
+
+// What a label says can be lost: the stock has the same items, and a size only where somebody stated one.
+func TestWorkLabelsAgreeWithStock(t *testing.T) {
+	r := station(t)
+	p, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, l := range packed(p.Cartons) {
+		lost := l
+		if l.Quantity.Length == 0 && l.Item.Kind != shopping.Light {
+			lost.Quantity.Pieces = 1
+		}
+		if l.Item.Kind == shopping.Ornament && l.Item.Size != 0 {
+			t.Errorf("%v: nobody stated a size", l)
+		}
+		if _, err := labor.NextStock(p.Stock, shopping.List{}, []shopping.Lot{lost}); err != nil {
+			t.Errorf("a label has %v: %v", l, err)
+		}
+	}
+	r.Shop.Owned = append(r.Shop.Owned, shopping.Lot{Item: units.Must(shopping.ParseItem("crimson ornaments, 2 in")), Quantity: shopping.Quantity{Pieces: 6}})
+	r.Lost = []shopping.Lot{{Item: units.Must(shopping.ParseItem("crimson ornaments, 2 in")), Quantity: shopping.Quantity{Pieces: 2}}}
+	if p, err = job.Make(r); err != nil {
+		t.Fatal(err)
+	}
+	if sum := counted(packed(p.Cartons)); sum[shopping.Lot{Item: r.Lost[0].Item}] != 4 {
+		t.Errorf("%v", sum)
+	}
+}
+
 // Without a day there is no work; without a day to take it down, no taking down; without a shop, what is planned is packed.
 func TestWorkLeftOut(t *testing.T) {
 	r := station(t)
@@ -346,7 +402,7 @@ func TestWorkLeftOut(t *testing.T) {
 			needs[l] += k
 		}
 	}
-	in := counted(unsized(packed(p.Cartons)))
+	in := counted(packed(p.Cartons))
 	for l, n := range needs {
 		if n > 0 && in[l] != n {
 			t.Errorf("%d of %v packed, %d planned", in[l], l, n)

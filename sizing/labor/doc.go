@@ -57,7 +57,7 @@
 //	works, needs     500, and 5,000 in all
 //	tasks            5,000, and 1,000,000,000 person-minutes
 //	pieces, length   1,000,000 and 1,000 km of a kind in a work
-//	cartons          10,000 things, 10,000 pieces, in 20 kinds of box
+//	cartons          10,000 things, 100,000 pieces, in 20 kinds of box
 //	rooms, boxes     names of up to 64 bytes in one line
 //
 // All errors are [units.Error]: ErrRange for a value out of range or a list too long, ErrSyntax

@@ -72,7 +72,7 @@ func TestAtTheLimits(t *testing.T) {
 		{"a crew of 50", "Rates.Schedule", func(c *call) { c.Rates.Crew, c.Tasks[1].People = 50, 50 }},
 		{"all of the crew", "Rates.Schedule", func(c *call) { c.Rates.Crew, c.Tasks[1].People = 3, 3 }},
 		{"10,000 things", "Rates.Pack", func(c *call) { c.Things = slices.Repeat(c.Things[:1], 10_000) }},
-		{"10,000 pieces", "Rates.Pack", func(c *call) { c.Things[1].Quantity.Pieces = 9_999 }},
+		{"100,000 pieces", "Rates.Pack", func(c *call) { c.Things[1].Quantity.Pieces = 99_999 }},
 		{"a piece of 200 lb", "Rates.Pack", func(c *call) { c.Things[1].Weight = 200 * units.Pound }},
 		{"20 boxes", "Rates.Pack", func(c *call) {
 			c.Boxes = nil

@@ -20,12 +20,15 @@ type Box struct {
 }
 
 // A Thing is so much of one item to pack. A strand is one piece, and so are a string of lights and a bag
-// of ties or hooks. A size of 0 fits any cell.
+// of ties or hooks. A size and a Cell of 0 fit any cell.
 type Thing struct {
 	shopping.Lot
 	Room    string     `json:"room,omitempty"`    // where it hung, or "spares"
 	Weight  units.Mass `json:"weight,omitempty"`  // of one piece, up to 200 lb
 	Fragile bool       `json:"fragile,omitempty"` // goes into cells, apart from what is not
+
+	// Cell is the cell that a piece takes, up to 100 ft, where its size is not stated or is less. No label tells it.
+	Cell units.Length `json:"cell,omitempty"`
 }
 
 // A Carton is one box and what is in it.
@@ -37,7 +40,8 @@ type Carton struct {
 
 const (
 	maxThings  = 10_000
-	maxPacked  = 10_000 // pieces
+	maxPacked  = 100_000 // pieces
+	maxCells   = 10_000
 	maxBoxes   = 20
 	maxPiece   = 200 * units.Pound
 	maxPacking = 10_000_000 // steps
@@ -79,6 +83,9 @@ func (r Rates) Pack(things []Thing, boxes []Box) ([]Carton, units.Range[int], er
 	for _, t := range p.loose {
 		one := Carton{Things: []Thing{t}}
 		one.Label = "no box takes it, " + one.label(r)
+		if t.Cell > t.Item.Size {
+			one.Label += "; wants a cell of " + r.say(t.Cell)
+		}
 		p.cartons = append(p.cartons, one)
 	}
 	return p.cartons, units.Range[int]{Min: p.bound, Max: count}, nil
@@ -109,11 +116,12 @@ func (c *checker) things(things []Thing) []Thing {
 		if t.Weight < 0 || t.Weight > maxPiece {
 			c.fail(units.ErrRange, at("/things", i, "weight"), t.Weight.String(), "0 lb to 200 lb")
 		}
+		c.length(at("/things", i, "cell"), t.Cell, maxHeight)
 		if t.Quantity.Pieces == 0 && t.Quantity.Length > 0 {
 			t.Quantity.Pieces = 1
 		}
 		if pieces += t.pieces(); pieces > maxPacked {
-			c.fail(units.ErrRange, at("/things", i, "quantity"), t.Quantity.String(), "at most 10,000 pieces in all")
+			c.fail(units.ErrRange, at("/things", i, "quantity"), t.Quantity.String(), "at most 100,000 pieces in all")
 		}
 		if c.err != nil {
 			return nil
@@ -134,7 +142,7 @@ func (c *checker) things(things []Thing) []Thing {
 			}
 		}
 		return cmp.Or(cmp.Compare(rooms[a.Room], rooms[b.Room]), fragile, cmp.Compare(a.Item.Kind, b.Item.Kind),
-			cmp.Compare(a.Item.Type, b.Item.Type), cmp.Compare(a.Item.Color, b.Item.Color), cmp.Compare(a.Item.Size, b.Item.Size))
+			cmp.Compare(a.Item.Type, b.Item.Type), cmp.Compare(a.Item.Color, b.Item.Color), cmp.Compare(a.cell(), b.cell()))
 	})
 	return all
 }
@@ -150,7 +158,7 @@ func (r Rates) bins(c *checker, boxes []Box) []pack.Bin {
 		if slices.ContainsFunc(boxes[:i], func(o Box) bool { return o.Name == b.Name }) {
 			c.fail(units.ErrDuplicate, at("/boxes", i, "name"), b.Name, "a box of its own name")
 		}
-		c.whole(at("/boxes", i, "cells"), b.Cells, 1, maxPacked)
+		c.whole(at("/boxes", i, "cells"), b.Cells, 1, maxCells)
 		c.length(at("/boxes", i, "cell"), b.Cell, maxHeight)
 		if b.Limit < 0 || b.Limit > 2*r.Lift {
 			c.fail(units.ErrRange, at("/boxes", i, "limit"), b.Limit.String(), "0 lb to "+(2*r.Lift).String()+", which two people lift")
@@ -213,8 +221,11 @@ func (p *packing) group(things []Thing, boxes []Box, bins []pack.Bin, work *int6
 
 // item returns t for the search.
 func (t Thing) item() pack.Item {
-	return pack.Item{Count: t.pieces(), Weight: int64(t.Weight), Size: int64(t.Item.Size)}
+	return pack.Item{Count: t.pieces(), Weight: int64(t.Weight), Size: int64(t.cell())}
 }
+
+// cell returns the narrowest cell that takes a piece, 0 for any.
+func (t Thing) cell() units.Length { return max(t.Item.Size, t.Cell) }
 
 // bundled reports whether t is one piece whatever its number: a string of lights, a bag of ties or hooks.
 func (t Thing) bundled() bool {
@@ -246,7 +257,16 @@ func (c Carton) label(r Rates) string {
 		for c.Things[i].Item.Kind == shopping.Light && i+same < len(c.Things) && c.Things[i+same] == c.Things[i] {
 			same++
 		}
-		parts = append(parts, c.Things[i].contents(r, same))
+		t, told := c.Things[i], false // what is alike but for its cell is told as one
+		for k, o := range c.Things {
+			if k != i && o.alike(t) {
+				told = told || k < i
+				t.Quantity.Pieces += o.Quantity.Pieces
+			}
+		}
+		if !told {
+			parts = append(parts, t.contents(r, same))
+		}
 		i += same
 	}
 	text := ""
@@ -261,6 +281,11 @@ func (c Carton) label(r Rates) string {
 		text += "; two people"
 	}
 	return text
+}
+
+// alike reports whether things that are no bundles are told as one.
+func (t Thing) alike(o Thing) bool {
+	return !t.bundled() && t.Item == o.Item && t.Quantity.Length == o.Quantity.Length
 }
 
 // contents returns "14 crimson stars, 3 in", "27 picks", "3 strands of garland, 6 ft" or "9 strings of 100 lights".

@@ -131,8 +131,15 @@ func Pack(r job.Request, p job.Plan, why bool) string {
 	s.heading("To pack: " + say(n, "carton"))
 	for _, c := range p.Cartons {
 		box := ""
-		if c.Box != "" {
-			box = " (" + c.Box + ")"
+		for _, b := range s.request.House.Boxes {
+			if b.Name != c.Box {
+				continue
+			}
+			box = " (" + c.Box
+			if b.Cell > 0 {
+				box += ", cells of " + s.length(b.Cell)
+			}
+			box += ")"
 		}
 		s.line("[ ]", 4, c.Label+box)
 	}
