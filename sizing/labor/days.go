@@ -20,6 +20,38 @@ type Day struct {
 // maxStay is the most days from the day it stands to the day it comes down.
 const maxStay = 3_650
 
+// prepare says what is done before the crew sets out, as far as works and needs have it: the garland of a mantel is wired, that of a
+// tree is wound.
+func prepare(work []Work, needs []shopping.Need) string {
+	var garland, picks, lights bool
+	for _, n := range needs {
+		lights = lights || n.Item.Kind == shopping.Light
+	}
+	for _, w := range work {
+		has := shopping.ByKind[bool]{shopping.BaseGarland: w.Needs == nil, shopping.Pick: w.Needs == nil} // a mantel of which no more is said
+		for _, n := range w.Needs {
+			has[n.Item.Kind] = has[n.Item.Kind] || n.Quantity != (shopping.Quantity{})
+		}
+		lights = lights || has[shopping.Light]
+		if w.Place == mantels && has[shopping.BaseGarland] {
+			garland, picks = true, picks || has[shopping.Pick]
+		}
+	}
+	text := "lay everything ready"
+	switch {
+	case picks:
+		text = "wire garland and picks"
+	case garland:
+		text = "wire garland"
+	case lights:
+		return "see that the lights work"
+	}
+	if lights {
+		text += ", and see that the lights work"
+	}
+	return text
+}
+
 // Dates returns what to do when, in order, for a job that must stand on a day:
 //
 //	begin          stand - ⌈elapsed / "day"⌉
@@ -30,7 +62,7 @@ const maxStay = 3_650
 //	cut tree out   begin + "cut tree" or down, whichever is earlier
 //
 // What is on a cut tree is taken down by the day on which the tree is out. Of the work each Place is looked
-// at, and whether there is something to do; of the needs each kind. No clock is read. The elapsed minutes go up to 1,000,000, down to
+// at, and the kinds of its needs; of the needs each kind. No clock is read. The elapsed minutes go up to 1,000,000, down to
 // 3,650 days after stand. ErrFit reports a down before stand. If the public uses the room, the fire code may not allow a cut tree.
 func (r Rates) Dates(stand, down Date, elapsed int, work []Work, needs []shopping.Need) ([]Day, error) {
 	c := &checker{fn: "Rates.Dates"}
@@ -94,38 +126,35 @@ func (r Rates) Dates(stand, down Date, elapsed int, work []Work, needs []shoppin
 		if len(kinds) > 0 {
 			add(wire, "everything is in hand")
 		}
-		add(wire, "wire garland and picks, and see that the lights work")
+		add(wire, prepare(work, needs))
+		stay := Date(r.Days[cutTree])
+		in, out, early := begin-1, begin+stay, false
+		if down != 0 {
+			early = len(cut) > 0 && out < down
+			in, out = min(begin, max(down-stay, in)), min(down, out)
+		}
+		if len(cut) > 0 {
+			add(in, "the cut tree comes in, at the earliest")
+		}
 		if begin < stand {
 			add(begin, "begin to put up: "+minutesText(elapsed))
 		}
-		early := false
-		if len(cut) > 0 {
-			stay := Date(r.Days[cutTree])
-			in, out := begin-1, begin+stay
-			if down != 0 {
-				early = out < down
-				in, out = min(begin, max(down-stay, in)), min(down, out)
-			}
-			add(in, "the cut tree comes in, at the earliest")
-			text := "the cut tree is out, at the latest"
-			switch {
-			case early && len(rest) > 0:
-				add(out, "take down and pack what is on the cut tree", cut...)
-				text += ": " + strconv.Itoa(int(down-out)) + " days before the rest"
-			case early:
-				add(out, "take down and pack", cut...)
-			}
-			add(out, text)
-		}
 		add(stand, "it stands")
+		gone := "the cut tree is out, at the latest"
 		switch {
-		case down == 0:
-		case !early:
-			rest = append(cut, rest...)
+		case early && len(rest) > 0:
+			add(out, "take down and pack what is on the cut tree", cut...)
+			gone += ": " + strconv.Itoa(int(down-out)) + " days before the rest"
+			add(down, "take down and pack", rest...)
+		case early:
+			add(out, "take down and pack", cut...)
+		case down != 0:
+			rest = append(slices.Clone(cut), rest...)
 			slices.Sort(rest)
 			add(down, "take down and pack", rest...)
-		case len(rest) > 0:
-			add(down, "take down and pack", rest...)
+		}
+		if len(cut) > 0 {
+			add(out, gone)
 		}
 		// The kinds come from a map, but each lead has a day of its own.
 		slices.SortStableFunc(all, func(a, b Day) int { return cmp.Compare(a.Date, b.Date) })

@@ -8,6 +8,7 @@ import (
 
 	"example.com/fircone/sizing/labor"
 	"example.com/fircone/sizing/shopping"
+	"example.com/fircone/units"
 
 	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
@@ -38,7 +39,7 @@ func TestDays(t *testing.T) {
 			}
 			return days[i].Date
 		}
-		wire, begin := on("wire"), stand
+		wire, begin := on(prepared(works)), stand
 		if minutes > 0 {
 			begin = on("begin")
 		}
@@ -73,6 +74,65 @@ func TestDays(t *testing.T) {
 			t.Fatalf("in %v, out %v, at most %d days: %v", in, out, r.Days["cut tree"], days)
 		}
 	})
+}
+
+// prepared returns how what is done before begins: with a mantel, of which no more is said here, garland is wired.
+func prepared(works []labor.Work) string {
+	if slices.ContainsFunc(works, func(w labor.Work) bool { return w.Place == "mantel" }) {
+		return "wire garland and picks"
+	}
+	return "lay everything ready"
+}
+
+// What is done before is what the works have: the garland of a mantel is wired, that of a tree is wound; lights are tried where there are any.
+func TestPreparing(t *testing.T) {
+	stand := must[labor.Date](t)(labor.ParseDate("2026-11-28"))
+	tree := func(needs ...shopping.Need) labor.Work {
+		return labor.Work{Place: "artificial tree", Height: 9 * units.Foot, Needs: needs}
+	}
+	mantel := func(needs ...shopping.Need) labor.Work {
+		return labor.Work{Place: "mantel", Height: 4 * units.Foot, Needs: needs}
+	}
+	lights, picks, none := pieces(shopping.Light, 100), pieces(shopping.Pick, 8), pieces(shopping.Light, 0)
+	wound, wired := pieces(shopping.Garland, 0), pieces(shopping.BaseGarland, 0)
+	wound.Quantity.Length, wired.Quantity.Length = 81*units.Foot, 7*units.Foot
+	for _, row := range []struct {
+		works []labor.Work
+		needs []shopping.Need
+		want  string
+	}{
+		{[]labor.Work{tree(picks, wound), mantel(wired, picks), tree(lights)}, nil, "wire garland and picks, and see that the lights work"},
+		{[]labor.Work{mantel(wired), tree(picks)}, nil, "wire garland"},
+		{[]labor.Work{mantel(wired, lights)}, nil, "wire garland, and see that the lights work"},
+		{[]labor.Work{tree(picks, wound, lights)}, nil, "see that the lights work"},
+		{[]labor.Work{tree(picks, wound, none)}, nil, "lay everything ready"},
+		{[]labor.Work{tree(wound)}, []shopping.Need{none}, "see that the lights work"}, // to order, however many
+		{[]labor.Work{mantel(picks)}, nil, "lay everything ready"},                     // there is no garland to wire them to
+	} {
+		days := must[[]labor.Day](t)(labor.StartingRates().Dates(stand, 0, 0, row.works, row.needs))
+		i := slices.IndexFunc(days, func(d labor.Day) bool { return d.Date == stand-1 && d.Text != "everything is in hand" })
+		if i < 0 || days[i].Text != row.want {
+			t.Errorf("%v: %v, want %q", row.works, days, row.want)
+		}
+	}
+}
+
+// On one day what comes first is said first: it stands, is taken down, and the tree is out; and the tree is there before work on it begins.
+func TestDatesOfOneDay(t *testing.T) {
+	stand := must[labor.Date](t)(labor.ParseDate("2026-12-24"))
+	r := labor.StartingRates()
+	days := must[[]labor.Day](t)(r.Dates(stand, stand, 600, []labor.Work{{Place: "cut tree"}}, nil))
+	var got []string
+	for _, d := range days {
+		got = append(got, d.Date.String()+" "+d.Text)
+	}
+	want := []string{
+		"2026-12-21 lay everything ready", "2026-12-21 the cut tree comes in, at the earliest", "2026-12-22 begin to put up: 10 h",
+		"2026-12-24 it stands", "2026-12-24 take down and pack", "2026-12-24 the cut tree is out, at the latest",
+	}
+	if !slices.Equal(got, want) {
+		t.Errorf("%q, want %q", got, want)
+	}
 }
 
 // Nobody takes it down: the dates end on the day it stands, but for a cut tree, which has to go. By hand: 27 November and 28 days are 25 December.
@@ -122,7 +182,7 @@ func TestDatesOfTakingDown(t *testing.T) {
 			"2026-12-25 take down and pack what is on the cut tree [1 3]", "2026-12-25 the cut tree is out, at the latest: 12 days before the rest []", "2027-01-06 take down and pack [0 2]",
 		}},
 		{[]labor.Work{cut}, down, []string{"2026-12-25 take down and pack [0]", "2026-12-25 the cut tree is out, at the latest []"}},
-		{[]labor.Work{{Needs: []shopping.Need{{}}}, cut}, down - 12, []string{"2026-12-25 the cut tree is out, at the latest []", "2026-12-25 take down and pack [0 1]"}},
+		{[]labor.Work{{Needs: []shopping.Need{{}}}, cut}, down - 12, []string{"2026-12-25 take down and pack [0 1]", "2026-12-25 the cut tree is out, at the latest []"}},
 		{[]labor.Work{{Place: "mantel"}}, down, []string{"2027-01-06 take down and pack [0]"}},
 		{[]labor.Work{cut, {}}, down, []string{"2026-12-25 take down and pack [0]", "2026-12-25 the cut tree is out, at the latest []"}}, // the other has nothing to do
 		{nil, down, []string{"2027-01-06 take down and pack []"}},

@@ -234,8 +234,8 @@ func Example_dates() {
 	// 2026-11-12 order ornaments, picks, lights, toppers, skirts
 	// 2026-11-26 everything is in hand
 	// 2026-11-26 wire garland and picks, and see that the lights work
-	// 2026-11-27 begin to put up: 4 h 42 min
 	// 2026-11-27 the cut tree comes in, at the earliest
+	// 2026-11-27 begin to put up: 4 h 42 min
 	// 2026-11-28 it stands
 	// 2026-12-25 take down and pack what is on the cut tree
 	// 2026-12-25 the cut tree is out, at the latest: 12 days before the rest
@@ -454,7 +454,7 @@ func ExampleRates_Dates() {
 		fmt.Println(d.Date, d.Text)
 	}
 	// Output:
-	// 2026-11-29 wire garland and picks, and see that the lights work
+	// 2026-11-29 lay everything ready
 	// 2026-11-30 begin to put up: 24 min
 	// 2026-12-01 it stands
 	// 2027-01-06 take down and pack

@@ -149,6 +149,17 @@ func Pack(r job.Request, p job.Plan, why bool) string {
 		lots = append(lots, s.lot(l.Item, l.Quantity))
 	}
 	s.line(strings.Join(grouped(lots), "; "), -1, "")
+	var kept []string
+	if p.Box != nil {
+		for i, m := range p.Box.Matches {
+			if piece := r.Box[i]; !m.Fits {
+				kept = append(kept, strconv.Itoa(max(1, piece.Count))+" "+piece.Name)
+			}
+		}
+	}
+	if kept != nil {
+		s.line("These fit no color and stay in their box: "+strings.Join(kept, "; ")+".", -1, "")
+	}
 	s.mind("glass", "lifting", "two people")
 	return s.b.String()
 }
