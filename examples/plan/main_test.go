@@ -275,7 +275,7 @@ func TestWorkSheets(t *testing.T) {
 			[]string{"QUOTE", "NEXT YEAR", " min for each"},
 		},
 		{[]string{"-work", "-why"}, []string{" min for each"}, nil},
-		{[]string{"-pack"}, []string{"TO PACK: ", "[ ] 1 of ", "fragile (24-cell box)", "NEXT YEAR", "Lift with bent knees"}, []string{"PUTTING UP"}},
+		{[]string{"-pack"}, []string{"TO PACK: ", "[ ] 1 of ", "fragile (24-cell box", "NEXT YEAR", "Lift with bent knees"}, []string{"PUTTING UP"}},
 		{[]string{"-quote", "-work", "-pack"}, []string{"QUOTE", "PUTTING UP", "TO PACK"}, nil},
 		{
 			[]string{"-tree", "7 ft", "-quote", "-work", "-pack", "-stand", "2026-11-28"},

@@ -94,6 +94,11 @@ func (r Rates) Dates(stand, down Date, elapsed int, work []Work, needs []shoppin
 		c.fail(units.ErrRange, "/work", strconv.Itoa(len(work)), "at most 500 works")
 	}
 	for i, w := range work {
+		for k, n := range w.Needs {
+			if !c.item(at(at("/work", i, "needs"), k, "item"), n.Item) {
+				return nil, c.err
+			}
+		}
 		switch c.place(i, w); {
 		case w.Place == cutTree:
 			cut = append(cut, i)

@@ -311,6 +311,7 @@ func TestRefused(t *testing.T) {
 			c.Tasks = slices.Repeat([]labor.Task{{Minutes: 100_000, People: 50}}, 201)
 		}},
 		{"Rates.Dates", "/work", units.ErrRange, func(c *call) { c.Work = make([]labor.Work, 501) }},
+		{"Rates.Dates", "/work/1/needs/0/item", units.ErrName, func(c *call) { c.Work[1].Needs[0].Item.Kind = 255 }},
 		{"Rates.Dates", "/work/1/place", units.ErrName, func(c *call) { c.Work[1].Place = "roof" }},
 		{"Rates.Quote", "/goods/total", units.ErrFit, func(c *call) { c.Goods.Total = decimal.NewFromInt(11) }},
 		{"Rates.Quote", "/goods/total", units.ErrFit, func(c *call) { c.Goods.Bills = []shopping.Bill{{Tax: decimal.New(1, -2)}} }},
