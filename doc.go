@@ -82,8 +82,8 @@
 // so goroutines may share everything. All types work with go-cmp without options.
 //
 // Lengths are [units.Length], printed and read as text such as "7 ft 6 in", in JSON and in
-// database columns too. JSON fields are in lower camel case. Types without a slice or a map
-// compare with ==. Money is decimal.Decimal of github.com/shopspring/decimal, in a currency
+// database columns too. JSON fields are in lower camel case. Types without a slice, a map or
+// money compare with ==. Money is decimal.Decimal of github.com/shopspring/decimal, in a currency
 // that is not named. A zero field means not measured, not wanted or the usual figure; its
 // comment says which.
 //

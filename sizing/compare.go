@@ -27,8 +27,8 @@ type Comparison struct {
 	RuleLook Look `json:"ruleLook"`
 }
 
-// Compare returns what a tree takes by rule, and by shape to match a look. ByShape is true once
-// more is known than the height: a width, a taper, an exposure or a bare part.
+// Compare returns what a tree takes by rule, and by shape to match a look. ByShape is true under
+// 4 ft and over 15 ft, and once more is known than the height: a width, a taper, an exposure or a bare part.
 //
 //	            by rule                by shape
 //	ornaments   types · whole feet     cover · dressed area / mean disc, to the nearest
@@ -47,7 +47,7 @@ func (r Rules) Compare(look Look, tree Tree) (c Comparison, err error) {
 		return Comparison{}, err
 	}
 	c.Tree, c.Rules, c.Look = tree, r, look
-	c.ByShape = tree.Base != 0 || tree.Taper != Full || tree.Exposure != AllRound || tree.BareTip != 0 || tree.BareBase != 0 || tree.Handle != 0
+	c.ByShape = tree.Height < chartLow || tree.Height > chartHigh || tree.Base != 0 || tree.Taper != Full || tree.Exposure != AllRound || tree.BareTip != 0 || tree.BareBase != 0 || tree.Handle != 0
 	if c.Rule, err = r.amounts(fn, &tree); err != nil {
 		return Comparison{}, err
 	}
@@ -57,6 +57,12 @@ func (r Rules) Compare(look Look, tree Tree) (c Comparison, err error) {
 	c.RuleLook = s.look(&c.Rule)
 	return c, nil
 }
+
+// The rules are charted from 4 to 15 ft. For a tree of 18 in they give one ornament, for one of 40 ft wraps 5 ft apart.
+const (
+	chartLow  = 4 * units.Foot
+	chartHigh = 15 * units.Foot
+)
 
 // The sources of what is sized by rule and by shape.
 const (

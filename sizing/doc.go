@@ -112,6 +112,7 @@
 //
 // The rules for garland, picks and lights grow as the height, but surface as its square. They
 // suit a full tree of 6 to 8 ft. For others set ByShape: taller come out thin, smaller crowded.
+// Under 4 ft and over 15 ft, where the chart ends, Compare sets it.
 // No rule knows the width: a slim or pencil tree, or one in a corner or against
 // a wall, gets too much. Size those by shape.
 //

@@ -254,8 +254,8 @@ func (l Ladder) Reach() units.Range[units.Length] {
 // Ladder returns the smallest stepladder that reaches the top of the topper, stand + tree +
 // topper above the floor, or the ceiling if that is given and lower. A topper not chosen yet
 // counts as the tallest usual one, see [Topper], or the tallest there is room for, see [Fit].
-// So 9 ft takes 8 ft, for 10 ft 1 1/2 in, and under 9 ft 6 in it takes 6 ft. Where the tip is
-// more than 3 ft in, a caution says what to do instead:
+// So a 9 ft tree takes an 8 ft ladder; under a ceiling of 9 ft 6 in a 6 ft one will do. Where the
+// tip is more than 3 ft in, a caution says what to do instead:
 //
 //	     |
 //	    /|\

@@ -209,6 +209,7 @@ func needsByRule(r Rules, t Tree, accents ...shopping.Kind) ([]shopping.Need, er
 	if err != nil {
 		return nil, err
 	}
+	c.ByShape = false
 	return c.Needs(units.InFeetInches, accents...)
 }
 

@@ -124,6 +124,7 @@ func TestMadeUpComparisons(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	c.ByShape = false
 	needs, err := c.Needs(units.InFeetInches)
 	if want := "1 type, 1 for each whole foot of 1 ft 3 in; 1 of each, and 1 to 3 will do"; err != nil || needs[0].Basis != want {
 		t.Errorf("%v, %v; want %s", needs, err, want)
@@ -157,7 +158,7 @@ func TestMadeUpComparisons(t *testing.T) {
 	}
 }
 
-// By rule where all that is known is the height; a width, a taper, a place or a bare
+// By rule where all that is known is a height in the chart; a width, a taper, a place or a bare
 // part is enough for the shape.
 func TestByShape(t *testing.T) {
 	for _, row := range []struct {
@@ -166,6 +167,10 @@ func TestByShape(t *testing.T) {
 		want   bool
 	}{
 		{"only a height", Tree{Height: 9 * ft}, false},
+		{"the lowest of the chart", Tree{Height: 4 * ft}, false},
+		{"the highest of the chart", Tree{Height: 15 * ft}, false},
+		{"under the chart", Tree{Height: 4*ft - 1}, true},
+		{"over the chart", Tree{Height: 15*ft + 1}, true},
 		{"what it is made of and who uses the room do not count", Tree{Height: 9 * ft, Kind: PreLit, Public: true}, false},
 		{"a width", Tree{Height: 9 * ft, Base: 5 * ft}, true},
 		{"a taper", Tree{Height: 9 * ft, Taper: Slim}, true},

@@ -92,7 +92,7 @@ func define(tree job.Tree, shelf job.Mantel) *options {
 	text(&o.tree.Exposure, "where", tree.Exposure, "the `PLACE` where it stands: all round, wall, corner, half, or an arc such as \"200 degrees\"")
 	text(&o.tree.Space.Ceiling, "ceiling", tree.Space.Ceiling, "height of the room, a `LENGTH`, to see whether the tree fits")
 	text(&o.accents, "accent", o.accents, "the `KIND` of accent through the branches: garland, picks or ribbon, or two with a comma between")
-	o.set.StringVar(&o.tree.SizeBy, "size-by", tree.SizeBy, "the `WAY` to size the tree: rule, shape or auto")
+	o.set.StringVar(&o.tree.SizeBy, "size-by", tree.SizeBy, "the `WAY` to size the tree: rule, shape or auto, which is by rule from 4 ft to 15 ft if no more than the height is given")
 	text(&o.label, "string", o.label, "the `LABEL` of one string of lights, such as \"100 lamps, 33 ft, 5 W\"")
 	text(&o.shelf.Length, "mantel", shelf.Length, "length of the mantel shelf, a `LENGTH` from 1 ft to 50 ft")
 	text(&o.shelf.Hanging.Look, "look", shelf.Hanging.Look, "the `LOOK` of the mantel: traditional, asymmetrical left or asymmetrical right")

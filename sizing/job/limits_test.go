@@ -215,6 +215,15 @@ func TestFaultsInTables(t *testing.T) {
 	}
 }
 
+// A House of which hardly anything is filled in gets one fault, which says where to begin, and the rest of the request its own.
+func TestHouseThatDoesNotBegin(t *testing.T) {
+	_, err := job.Make(job.Request{House: job.House{Units: units.InMetric}, Trees: []job.Tree{{Tree: sizing.Tree{Height: 200 * units.Foot}}}})
+	list := job.Faults(err)
+	if len(list) != 2 || list[0].Field != "/house" || list[0].Want != "a House that begins with CommonPractice" || list[1].Field != "/trees/0/height" {
+		t.Errorf("%v", err)
+	}
+}
+
 // Colors that cannot be read are no fault of the box that is sorted by them.
 func TestBoxWithoutColors(t *testing.T) {
 	for text, want := range map[string]string{

@@ -27,7 +27,7 @@ type Plan struct {
 	// The work, if the request has a Stand date.
 	Work     []labor.Task     `json:"work,omitempty"`     // putting up, as scheduled
 	Time     units.Range[int] `json:"time,omitzero"`      // minutes: Max as scheduled, Min for any schedule
-	TakeDown []labor.Task     `json:"takeDown,omitempty"` // if the request has a day for it: for each of Dates with works to take down in turn, from its beginning
+	TakeDown []labor.Task     `json:"takeDown,omitempty"` // if the request has a day for it: the tasks of the first of Dates that has a Down, then of the next; Start counts from the beginning of that date
 	Dates    []labor.Day      `json:"dates,omitempty"`    // what to do when
 	Quote    []labor.Option   `json:"quote,omitempty"`    // with a visit a day; a basis is for the house alone
 	Cartons  []labor.Carton   `json:"cartons,omitempty"`  // next year's stock by room, the balls of a tree by size; what did not hang is in "spares"
@@ -167,6 +167,10 @@ func (d *draft) prepare(function string, r Request) []*units.Error {
 	case usual && !working:
 		d.house = withoutWork()
 	case usual:
+		d.house = CommonPractice()
+		f.dates(d.house.Rates, r)
+	case reflect.ValueOf(d.house.Rates).IsZero() && d.house.Circuit == (lights.Circuit{}):
+		f.refuse("/house", "no rates and no circuit", "a House that begins with CommonPractice", units.ErrFit)
 		d.house = CommonPractice()
 		f.dates(d.house.Rates, r)
 	default:

@@ -50,7 +50,7 @@ type Request struct {
 	Mantels []Mantel        `json:"mantels,omitempty"` // up to 100 with the trees
 	Colors  palette.Palette `json:"colors,omitzero"`   // empty: left open
 	On      palette.Swatch  `json:"on,omitzero"`       // what they hang on; empty: not checked
-	Shop    shopping.Shop   `json:"shop,omitzero"`     // empty: no basket; budget zero: no limit
+	Shop    shopping.Shop   `json:"shop,omitzero"`     // empty: no basket; budget zero: no limit, unlike Shop.Fullest
 	Box     []palette.Piece `json:"box,omitempty"`     // last year's ornaments; those that fit the colors are owned
 	Stand   labor.Date      `json:"stand,omitzero"`    // when it must stand; zero plans no work: then leave Down and Lost out
 	Down    labor.Date      `json:"down,omitzero"`     // when the house takes it down; zero: it does not

@@ -66,8 +66,8 @@ func ExamplePlan_String() {
 	fmt.Print(plan)
 	// Output:
 	// 2 ft tree:
-	//     ornaments: 4
-	//     picks: 6
+	//     ornaments: 33
+	//     picks: 2
 	// take care:
 	//     keep the tree at least 3 ft from fire, candles, radiators and vents (NFPA and ESFI holiday safety tips, quoted)
 	//     hang no electric lights on a metal tree (NFPA 1 section 10.13 (2015), quoted)

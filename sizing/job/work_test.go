@@ -301,7 +301,7 @@ func TestWorkRoundTrip(t *testing.T) {
 // 100 strings of lights and 900 ft of garland in one. Days without one on which it stands are no plan.
 func TestWorkOfManyPieces(t *testing.T) {
 	stand := units.Must(labor.ParseDate("2026-11-28"))
-	tall := job.Tree{Tree: sizing.Tree{Height: 100 * units.Foot, Kind: sizing.Artificial, Public: true}, Room: "square"}
+	tall := job.Tree{Tree: sizing.Tree{Height: 100 * units.Foot, Kind: sizing.Artificial, Public: true}, Room: "square", SizeBy: "rule"}
 	p, err := job.Make(job.Request{Trees: []job.Tree{tall}, Stand: stand})
 	if err != nil {
 		t.Fatal(err)
