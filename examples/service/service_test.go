@@ -282,7 +282,7 @@ func TestProblems(t *testing.T) {
 		{reason: "two numbers", target: "/picture?number=1&number=2", body: `{}`, status: 422, kind: "picture", detail: `"number" that is not known here, or has it twice`},
 		{reason: "an unknown question", target: "/places?of=tree", body: `{}`, status: 422, kind: "picture", detail: `"of" that is not known`},
 		{reason: "a query that cannot be read", target: "/picture?%zz", body: `{}`, status: 422, kind: "picture", detail: "cannot be read"},
-		{reason: "too much to draw", target: "/picture", body: `{"trees":[{"height":"60 ft"}]}`, status: 422, kind: "picture", detail: "this tree has 3600 pieces: want at most 1000"},
+		{reason: "too much to draw", target: "/picture", body: `{"trees":[{"height":"60 ft","sizeBy":"rule"}]}`, status: 422, kind: "picture", detail: "this tree has 3600 pieces: want at most 1000"},
 		{reason: "a picture of what cannot be planned", target: "/picture", body: `{"trees":[{"height":"6 in"}]}`, status: 422, kind: "value", pointer: "/trees/0/height", value: "6 in", want: "1 ft to 100 ft"},
 		{reason: "places of what cannot be read", target: "/places", body: `[`, status: 400, kind: "syntax", detail: "ends too soon"},
 		{reason: "no media type", media: "-", body: `{}`, status: 415, kind: "media-type"},
