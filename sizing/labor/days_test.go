@@ -154,8 +154,8 @@ func TestDatesAtTheEnds(t *testing.T) {
 		want  string
 	}{
 		{1, ""},
-		{2, "0001-01-01 wire garland and picks, and see that the lights work; 0001-01-02 it stands"},
-		{3_652_059, "9999-12-30 wire garland and picks, and see that the lights work; 9999-12-31 it stands"},
+		{2, "0001-01-01 lay everything ready; 0001-01-02 it stands"},
+		{3_652_059, "9999-12-30 lay everything ready; 9999-12-31 it stands"},
 	} {
 		days, err := r.Dates(row.stand, 0, 0, nil, nil)
 		var got []string
