@@ -74,7 +74,7 @@ func TestHowManyWillDo(t *testing.T) {
 // What the usual house has no rules for in a request is told all the same: a day to take down what never stands, and a loss below zero.
 func TestFaultsOfTheUsualHouse(t *testing.T) {
 	lost := []shopping.Lot{{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: -1}}}
-	for want, r := range map[string]job.Request{"/stand": {Down: 739_990}, "/lost/0/quantity": {Lost: lost}} {
+	for want, r := range map[string]job.Request{"/stand": {Down: 739_990}, "/lost/0/quantity": {Stand: 739_990, Lost: lost}} {
 		_, err := job.Make(r)
 		if list := job.Faults(err); len(list) != 1 || list[0].Field != want {
 			t.Errorf("%v, want a fault of %s", err, want)
