@@ -84,10 +84,7 @@ func Fewest(items []Item, bins []Bin, work *int64) (filled []Filled, bound int) 
 	}
 	pieces := 0
 	for _, i := range items {
-		pieces += i.Count
-		if pieces > maxSearched {
-			break
-		}
+		pieces = min(pieces+i.Count, maxSearched+1)
 	}
 	if len(best) > bound && pieces <= maxSearched {
 		sorted := slices.Clone(order)

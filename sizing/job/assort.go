@@ -453,26 +453,12 @@ func (d *draft) given() {
 			}
 		}
 	}
-	for i, r := range d.rooms { // substitutes, to the first of the room that is short
-		rest := of[r.name]
-		of[r.name] = nil
-		for _, s := range rest {
-			if s == nil {
-				continue
+	for i, r := range d.rooms { // substitutes
+		to := d.shares(i)
+		for _, s := range of[r.name] {
+			if s != nil {
+				*to = append(*to, *s)
 			}
-			at := i
-			for k := i; k < len(d.rooms); k++ {
-				if d.rooms[k].name != r.name {
-					continue
-				}
-				for _, m := range *d.shares(k) {
-					if m.Replaced != (shopping.Quantity{}) && m.Item.Kind == s.Item.Kind && m.Item.Color == s.Item.Color {
-						at = k
-					}
-				}
-			}
-			to := d.shares(at)
-			*to = append(*to, *s)
 		}
 	}
 }

@@ -644,11 +644,16 @@ func TestLightsThatHang(t *testing.T) {
 		{"short", []shopping.Offer{str(150, 3), str(50, 1)}, 400, 500, 400, 5, "other strings overload"},
 		{"as the label", []shopping.Offer{str(100, 0)}, 5, 900, 0, 9, "load"},
 		{"longer", []shopping.Offer{str(1000, 0)}, 5, 1000, 0, 10, "other strings load"},
+		{"without a label", []shopping.Offer{str(100, 0)}, 0, 900, 0, 0, ""},
 	} {
-		p, err := job.Make(job.Request{
+		r := job.Request{
 			Trees: []job.Tree{{Tree: sizing.Tree{Height: 9 * units.Foot}, SizeBy: "rule", Accents: []shopping.Kind{}, Lights: lights.Label{Lamps: 100, Length: 25 * units.Foot, Power: row.watts * units.Watt}}},
 			Shop:  shopping.Shop{Offers: row.offers},
-		})
+		}
+		if row.watts == 0 {
+			r.Trees[0].Lights = lights.Label{}
+		}
+		p, err := job.Make(r)
 		if err != nil {
 			t.Fatal(row.reason, err)
 		}

@@ -192,6 +192,25 @@ func TestReasonOfAShare(t *testing.T) {
 	if got := basis(p.Mantels[0].Shares); got != "of these a share of 40 %" {
 		t.Errorf("mantel: %q", got)
 	}
+	// The step of the ornaments uses all shares of them, and ties besides.
+	var uses []shopping.Lot
+	for _, step := range p.Mantels[0].Steps {
+		if len(step.Uses) > 0 && step.Uses[0].Item.Kind == shopping.Ornament {
+			uses = step.Uses
+		}
+	}
+	var wanted []shopping.Lot
+	for _, s := range p.Mantels[0].Shares {
+		if s.Item.Kind == shopping.Ornament {
+			wanted = append(wanted, shopping.Lot{Item: s.Item, Quantity: s.Quantity})
+			if s.Quantity.Pieces == 0 {
+				t.Errorf("a share of none: %v", s)
+			}
+		}
+	}
+	if uses = slices.DeleteFunc(slices.Clone(uses), func(l shopping.Lot) bool { return l.Item.Kind == shopping.Tie }); len(uses) == 0 || !slices.Equal(uses, wanted) {
+		t.Errorf("the step uses %v of %v", uses, wanted)
+	}
 	for i, piece := range p.Trees[0].Pieces {
 		if want := fmt.Sprint("ball ", i+1); piece.Item.Kind == shopping.Ornament && piece.Item.Type != want {
 			t.Errorf("%v, want %s", piece.Item, want)

@@ -175,7 +175,7 @@ func mend(r *Request, pointer string) bool {
 			v = field
 		default:
 			v.SetZero()
-			return i > 0
+			return true
 		}
 	}
 	switch p := v.Addr().Interface().(type) {

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"example.com/fircone/mantel"
+	"example.com/fircone/palette"
 	"example.com/fircone/sizing/job"
 	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/shopping"
@@ -170,6 +171,31 @@ func TestSagOfAShelf(t *testing.T) {
 		p, err := job.Make(job.Request{Mantels: []job.Mantel{{Mantel: mantel.Mantel{Length: 64 * in}, Hanging: mantel.Hanging{Swags: 2, Sag: given}}}})
 		if err != nil || p.Mantels[0].Hanging.Sag != want {
 			t.Errorf("sag %v: %v, %v", given, p.Mantels, err)
+		}
+	}
+}
+
+// A run takes no ornaments, and so no colors; lights of a mantel come from the basket by whole strings.
+func TestRunWithColorsAndLights(t *testing.T) {
+	colors, err := palette.CommonPractice().ParsePalette("crimson,gold")
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := job.Request{Colors: colors, Mantels: []job.Mantel{
+		{Run: job.Run{Run: mantel.Run{Hooks: []mantel.Point{{}, {Along: 3 * ft}}}}},
+		{Mantel: mantel.Mantel{Length: 5 * ft}, Lights: lights.Label{Lamps: 100, Length: 16 * ft, Power: 5 * units.Watt}},
+	}}
+	r.Shop.Offers = []shopping.Offer{{Item: shopping.Item{Kind: shopping.Light, Type: "mantel"}, Name: "string", Pack: shopping.Quantity{Pieces: 50}, Price: decimal.NewFromInt(9)}}
+	p, err := job.Make(r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(p.Mantels[0].Steps) == 0 || need(p.Mantels[0], shopping.Ornament).Quantity.Pieces != 0 {
+		t.Errorf("run: %v", p.Mantels[0])
+	}
+	for _, s := range p.Mantels[1].Shares {
+		if s.Item.Kind == shopping.Light && (s.Gets.Pieces != 100 || len(s.Parts) != 2) {
+			t.Errorf("lights: %+v", s)
 		}
 	}
 }
