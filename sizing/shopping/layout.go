@@ -15,7 +15,7 @@ type layout struct {
 	join  Join
 	bars  []bar // by rising length; of equal length, in the order of the stock
 	cuts  []bar
-	begun *bar // a strand that the last run was cut from
+	begun bar // a strand that the last run was cut from; its n is 0 if there is none
 }
 
 // A bar is a number of strands or rolls, all cut in one way so far.
@@ -38,19 +38,19 @@ type portion struct {
 // layout lays the whole pieces out as the patterns say.
 func (c *checker) layout(item Item, list []portion, d demand, stock itemStock, counts []int64, patterns []cutting.Pattern) *layout {
 	y := &layout{item: item, join: stock.join}
-	rolls := stock.rolls()
-	y.bars = make([]bar, 0, len(patterns)+len(rolls))
-	there := make([]int64, len(rolls))
+	there := make([]int64, 0, len(stock.owned)+len(stock.offers)) // strands and rolls, in the order of the stock
+	for _, o := range stock.owned {
+		there = append(there, o.Quantity.strand().n)
+	}
+	for i, o := range stock.offers {
+		there = append(there, o.pack.strand().n*counts[i])
+	}
+	y.bars = make([]bar, 0, len(patterns)+len(there))
 	name := func(i int) string {
 		if k := i - len(stock.owned); k >= 0 {
 			return stock.offers[k].Name
 		}
 		return ""
-	}
-	for i, r := range rolls {
-		if there[i] = r.Limit; !r.Owned {
-			there[i] = r.Strands * counts[i-len(stock.owned)]
-		}
 	}
 	// Who still gets pieces of each length, in the order of the wishes.
 	left := make([]int, len(list))
@@ -144,7 +144,7 @@ func (y *layout) runs(c *checker, list []portion) []units.Length {
 		}
 	}
 	all := y.bars
-	y.cuts = make([]bar, 0, len(y.bars)+len(lengths))
+	y.cuts = make([]bar, 0, len(y.bars)+2*len(lengths)) // most runs end one strand and begin another
 	for _, g := range y.groups(c, lengths) {
 		y.bars = g.bars
 		slices.SortFunc(g.runs, func(a, b run) int { return a.at - b.at })
@@ -214,9 +214,9 @@ func (y *layout) groups(c *checker, lengths []units.Length) []cluster {
 
 // put lays the strand that was begun aside, for its offcut.
 func (y *layout) put() {
-	if b := y.begun; b != nil {
-		y.cuts = append(y.cuts, y.cut(b, 1, b.left))
-		y.begun = nil
+	if b := &y.begun; b.n > 0 {
+		y.cuts = append(y.cuts, *b)
+		b.n = 0
 	}
 }
 
@@ -238,7 +238,7 @@ func (y *layout) run(room string, need units.Length) units.Length {
 			lost = 0
 		}
 		want := max(need-got+lost, shortest)
-		if b := y.begun; b != nil {
+		if b := &y.begun; b.n > 0 {
 			if (b.left > over || b.left >= want) && b.left > lost && b.left >= shortest {
 				l := min(b.left, want)
 				b.pieces = append(slices.Clip(b.pieces), piece(room, l))
@@ -277,18 +277,18 @@ func (y *layout) run(room string, need units.Length) units.Length {
 			got += units.Length(many) * (one.left - lost)
 			continue
 		}
-		y.begun = &one
+		y.begun = one
 	}
 	return got
 }
 
 // fewest returns the layout that joins the fewest pieces of those tried, and what each of the wishes gets: the one of runs
-// or, where that joins more than one piece for each run, one of long.
+// or, where that joins more than one piece for each run and more than it takes, one of long.
 func (c *checker) fewest(item Item, list []portion, d demand, stock itemStock, counts []int64, patterns []cutting.Pattern) (*layout, []units.Length) {
 	best := c.layout(item, list, d, stock, counts, patterns)
 	gets := best.runs(c, list)
 	pieces := best.pieces()
-	if len(d.runs) > maxParted || stock.join.Uncut || pieces <= int64(len(d.runs)) {
+	if len(d.runs) > maxParted || stock.join.Uncut || pieces <= max(int64(len(d.runs)), best.least(gets)) {
 		return best, gets
 	}
 	for _, longest := range []bool{true, false} {
@@ -303,6 +303,25 @@ func (c *checker) fewest(item Item, list []portion, d demand, stock itemStock, c
 		}
 	}
 	return best, gets
+}
+
+// least returns how many pieces each run takes at least that comes to as much, since none is longer than the longest roll.
+func (y *layout) least(gets []units.Length) (n int64) {
+	longest := units.Length(0)
+	for _, list := range [][]bar{y.cuts, y.bars} {
+		for _, b := range list {
+			longest = max(longest, b.roll)
+		}
+	}
+	for _, l := range gets {
+		if l > 0 {
+			n++
+		}
+		if more := l - longest; more > 0 { // from strands that add to it, and so are longer than the overlap
+			n += int64((more-1)/(longest-y.join.Overlap)) + 1
+		}
+	}
+	return n
 }
 
 // pieces returns how many pieces there are of all runs.
@@ -409,7 +428,7 @@ func (y *layout) finish() ([]Cut, []Lot) {
 		}
 	}
 	slices.SortStableFunc(y.cuts, func(a, b bar) int { return cmp.Or(a.from-b.from, a.order-b.order) })
-	var made []bar
+	made := y.cuts[:0]
 	for _, p := range y.cuts {
 		if k := len(made) - 1; k >= 0 && made[k].from == p.from && made[k].left == p.left && slices.Equal(made[k].pieces, p.pieces) {
 			made[k].n += p.n
