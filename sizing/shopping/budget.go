@@ -124,8 +124,8 @@ func (s Shop) filling(c *checker, needs []Need) (*openNeeds, error) {
 				o.most += w.top()
 			}
 		}
-		if all := o.most + int64(spares(int(min(o.most, maxPieces)), s.Spares[l.item.Kind])); all > maxPieces {
-			return nil, c.fail(units.ErrRange, "needs", l.item.String()+" in all: "+strconv.FormatInt(all, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+		if all := o.most + int64(spares(int(min(o.most, maxPieces)), s.Spares[l.like.Item.Kind])); all > maxPieces {
+			return nil, c.fail(units.ErrRange, "needs", l.like.Item.String()+" in all: "+strconv.FormatInt(all, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
 		}
 		if o.most > o.least {
 			open++
@@ -179,6 +179,8 @@ func (f *openNeeds) wishes(counts []int64, reasons bool) []wish {
 		base, more := share(n, least), share(n-o.least, widths)
 		for i, at := range o.at {
 			w := &chosen[at]
+			need := *w.Need
+			w.Need = &need
 			if w.Quantity.Length != 0 {
 				if n < 0 {
 					w.Quantity = Quantity{}
@@ -291,7 +293,7 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 	}
 	// What was planned is the fewest, whatever the money buys of it.
 	for i, w := range f.wishes(f.least(), true) {
-		l.share(i).Need = w.Need
+		l.share(i).Need = *w.Need
 	}
 	return l.List, nil
 }
@@ -355,9 +357,9 @@ func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64) (st
 		}
 		if !stock.coupled(l) {
 			owned, packs := stock.packs()
-			percent := f.shop.Spares[l.item.Kind]
+			percent := f.shop.Spares[l.like.Item.Kind]
 			all := func(n int64) int64 { return n + int64(spares(int(n), percent)) }
-			costs, err := c.costs(l.item, all(to[k])-owned, packs)
+			costs, err := c.costs(l.like.Item, all(to[k])-owned, packs)
 			if err != nil {
 				return nil, nil, err
 			}

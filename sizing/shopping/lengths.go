@@ -109,21 +109,20 @@ type measured struct {
 	short  units.Length // what is missing of all wishes
 }
 
-// lengths returns the purchase for lines of lengths that are served by one item.
-func (s Shop) lengths(c *checker, g group) (Purchase, error) {
-	var p Purchase
+// lengths fills in p for lines of lengths that are served by one item.
+func (s Shop) lengths(c *checker, p *Purchase, g *group) error {
 	item, stock := g.item, g.stock
 	list := g.lines[0].wishes
 	for _, l := range g.lines[1:] {
 		list = append(list, l.wishes...)
 	}
 	if _, err := c.demand(list); err != nil {
-		return Purchase{}, err
+		return err
 	}
 	planned := portions(list)
 	best, err := c.dealt(item, planned, stock)
 	if err != nil {
-		return Purchase{}, err
+		return err
 	}
 	if slices.ContainsFunc(list, func(w *wish) bool { return w.Slack > 0 }) {
 		for i, w := range list {
@@ -131,30 +130,25 @@ func (s Shop) lengths(c *checker, g group) (Purchase, error) {
 		}
 		less, err := c.dealt(item, planned, stock)
 		if err != nil {
-			return Purchase{}, err
+			return err
 		}
 		if best.short > 0 || less.cost < best.cost {
 			best = less
 		}
 	}
-	p.Shares = make([]Share, 0, len(list))
-	for i, w := range list {
-		share := Share{Need: w.Need, Gets: best.gets[i]}
-		share.add(Lot{item, share.Gets})
+	for i := range p.Shares {
+		share := &p.Shares[i]
+		share.add(Lot{item, best.gets[i]})
 		share.Gets = best.gets[i]
-		p.Shares = append(p.Shares, share)
-		p.Shares[i].close()
 	}
-	for i, n := range best.counts {
-		p.buy(stock.offers[i].Offer, n)
-	}
+	p.take(stock.offers, best.counts)
 	p.Bound = amount(best.bound)
 	for _, o := range stock.owned {
 		o.Quantity.Pieces = max(1, o.Quantity.Pieces)
 		p.Owned = append(p.Owned, o)
 	}
 	p.Cuts, p.Left = best.cuts, best.left
-	return p, nil
+	return nil
 }
 
 // dealt is measure where offers have deals too: it is done at their prices and at the least they
@@ -206,9 +200,10 @@ func (c *checker) measure(item Item, list []portion, stock itemStock) (measured,
 			}
 		}
 	}
-	rolls := stock.rolls()
 	var cut cutPlan
+	var rolls []cutting.Roll // if there are whole pieces
 	if len(d.wholes) > 0 {
+		rolls = stock.rolls()
 		whole, dropped, err := c.wholes(item, d.wholes, stock, rolls)
 		if err != nil {
 			return measured{}, err

@@ -81,10 +81,21 @@ func (s Shop) cheapest(c *checker, needs []Need) (Purchase, error) {
 		return Purchase{}, err
 	}
 	c.items = items
-	if groups[0].long {
-		return s.lengths(c, groups[0])
+	var p Purchase
+	for _, l := range groups[0].lines {
+		for _, w := range l.wishes {
+			p.Shares = append(p.Shares, Share{Need: *w.Need})
+		}
 	}
-	return s.pieces(c, groups[0].lines)
+	if groups[0].long {
+		err = s.lengths(c, &p, &groups[0])
+	} else {
+		err = s.pieces(c, &p, groups[0].lines)
+	}
+	if err != nil {
+		return Purchase{}, err
+	}
+	return p, nil
 }
 
 // Lines are full to the last character, and not fuller.

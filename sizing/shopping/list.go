@@ -128,7 +128,7 @@ func (s Shop) replaced(c *checker, list []wish) (located, error) {
 						Item: sub.Item, MaxSize: sub.MaxSize, Room: list[i].Room, Quantity: sub.of(m, list[i].planned),
 						Basis: "instead of " + m.String() + " " + list[i].Item.String() + " that the shelves are short of", Source: list[i].Source,
 					}
-					w := wish{Need: need}
+					w := wish{Need: &need}
 					if keep && !w.keepTypes(list[i], sub, found.share(i)) {
 						continue
 					}
@@ -281,29 +281,26 @@ func (s Shop) once(c *checker, list []wish) (located, error) {
 	if err != nil {
 		return located{}, err
 	}
-	l.Purchases = make([]Purchase, 0, len(groups))
-	for i, g := range groups {
+	l.Purchases = make([]Purchase, len(groups))
+	shares := make([]Share, 0, len(list)) // of all purchases
+	for i := range groups {
+		p, g, first := &l.Purchases[i], &groups[i], len(shares)
+		for _, line := range g.lines {
+			for k, w := range line.wishes {
+				l.at[line.at[k]] = place{i, len(shares) - first}
+				shares = append(shares, Share{Need: *w.Need, Replaced: w.replaced, Spare: w.spare})
+			}
+		}
+		p.Shares = shares[first:len(shares):len(shares)]
 		c.items = int64(len(groups) - i)
-		var p Purchase
 		if g.long {
-			p, err = s.lengths(c, g)
+			err = s.lengths(c, p, g)
 		} else {
-			p, err = s.pieces(c, g.lines)
+			err = s.pieces(c, p, g.lines)
 		}
 		if err != nil {
 			return located{}, err
 		}
-		k := 0
-		for _, line := range g.lines {
-			for _, at := range line.at {
-				l.at[at] = place{i, k}
-				k++
-			}
-		}
-		l.Purchases = append(l.Purchases, p)
-	}
-	for i, w := range list {
-		l.share(i).Replaced = w.replaced
 	}
 	return l, nil
 }
@@ -413,6 +410,17 @@ func (s Shop) choose(c *checker, l *line, d demand) (Item, itemStock, error) {
 	if err != nil {
 		return Item{}, itemStock{}, err
 	}
+	item := l.like.Item
+	switch {
+	case len(all.offers) > 0:
+		item = all.offers[0].Item
+	case len(all.owned) > 0:
+		item = all.owned[0].Item
+	}
+	if !slices.ContainsFunc(all.offers, func(o stocked) bool { return o.Item != item }) && !slices.ContainsFunc(all.owned, func(o Lot) bool { return o.Item != item }) {
+		all.join = s.join(item)
+		return item, all, nil
+	}
 	var items []Item
 	var stocks []itemStock
 	of := func(i Item) *itemStock {
@@ -431,15 +439,9 @@ func (s Shop) choose(c *checker, l *line, d demand) (Item, itemStock, error) {
 		stock := of(o.Item)
 		stock.owned = append(stock.owned, o)
 	}
-	if len(items) == 0 {
-		return l.item, itemStock{join: s.join(l.item)}, nil
-	}
 	best := 0
 	var least measured
 	for i, item := range items {
-		if len(items) == 1 {
-			break
-		}
 		m, err := c.dealt(item, portions(l.wishes), stocks[i])
 		if err != nil {
 			return Item{}, itemStock{}, err

@@ -13,30 +13,19 @@ import (
 	"example.com/fircone/units"
 )
 
-// pieces returns the purchase for lines of pieces that are bought together.
-func (s Shop) pieces(c *checker, group []*line) (Purchase, error) {
-	var p Purchase
-	wishes := 0
-	for _, l := range group {
-		wishes += len(l.wishes)
-	}
-	p.Shares = make([]Share, 0, wishes)
-	for _, l := range group {
-		for i := range l.wishes {
-			p.Shares = append(p.Shares, Share{Need: l.wishes[i].Need, Spare: l.wishes[i].spare})
-		}
-	}
+// pieces fills in p for lines of pieces that are bought together.
+func (s Shop) pieces(c *checker, p *Purchase, group []*line) error {
 	l := group[0]
 	need, _ := l.planned()
 	stock, err := s.stock(c, l, demand{pieces: need})
 	if err != nil {
-		return Purchase{}, err
+		return err
 	}
 	there := len(stock.offers)+len(stock.owned) > 0
 	if len(group) > 1 || there && (l.assort() != (assortment{}) || stock.coupled(l)) {
-		return p, s.together(c, &p, group)
+		return s.together(c, p, group)
 	}
-	return p, s.alone(c, &p, l, need, stock)
+	return s.alone(c, p, l, need, stock)
 }
 
 // coupled reports whether the packs of one line cannot be bought by their size alone: since
@@ -49,7 +38,7 @@ func (stock itemStock) coupled(l *line) bool {
 			}
 		}
 	}
-	return l.item.Kind.whole()
+	return l.like.Item.Kind.whole()
 }
 
 // packs returns how many pieces are owned, and the offers, and after them their bundles, as
@@ -92,10 +81,10 @@ func (stock itemStock) counted(counts []int64) []int64 {
 func (s Shop) alone(c *checker, p *Purchase, l *line, need int64, stock itemStock) error {
 	owned, packs := stock.packs()
 	gets := need
-	counts, short, err := c.cover(l.item, need-owned, packs)
+	counts, short, err := c.cover(l.like.Item, need-owned, packs)
 	if short > 0 {
 		gets = need - short
-		counts, _, err = c.cover(l.item, gets-owned, packs)
+		counts, _, err = c.cover(l.like.Item, gets-owned, packs)
 	}
 	if err != nil {
 		return err
@@ -104,9 +93,9 @@ func (s Shop) alone(c *checker, p *Purchase, l *line, need int64, stock itemStoc
 	p.Owned = rest(stock.owned)
 	lots := append(make([]Lot, 0, len(stock.owned)+len(counts)), stock.owned...)
 	for i, n := range counts {
-		p.buy(stock.offers[i].Offer, n)
 		lots = times(lots, stock.offers[i].holds(), n)
 	}
+	p.take(stock.offers, counts)
 	p.Bound = p.Cost
 	for i, n := range allot(gets, l.wishes) {
 		p.Shares[i].take(l, n, lots)
@@ -137,22 +126,24 @@ func (s *Share) take(l *line, n int64, lots []Lot) {
 			s.add(Lot{lot.Item, Quantity{Pieces: int(k)}})
 		}
 	}
-	s.close()
 }
 
-// add gives s a part.
+// add gives s a part. As long as the parts say no more than the need they are left out.
 func (s *Share) add(part Lot) {
+	before := s.Gets.Pieces
 	s.Gets.Pieces += part.Quantity.Pieces
-	if part.Quantity.Pieces > 0 {
-		s.Parts = merged(s.Parts, part)
+	if part.Quantity.Pieces == 0 {
+		return
 	}
-}
-
-// close leaves the parts out where they say no more than the need.
-func (s *Share) close() {
-	if len(s.Parts) == 1 && s.Parts[0].Item == s.Item && !s.Item.Kind.whole() && s.assortment() == (assortment{}) {
-		s.Parts = nil
+	if s.Parts == nil {
+		if part.Item == s.Item && !s.Item.Kind.whole() && s.assortment() == (assortment{}) {
+			return
+		}
+		if before > 0 {
+			s.Parts = []Lot{{s.Item, Quantity{Pieces: before}}}
+		}
 	}
+	s.Parts = merged(s.Parts, part)
 }
 
 // merged adds pieces of an item to lots. A string of lights is a lot of its own.
@@ -251,7 +242,7 @@ type target struct {
 // together fills in p for lines that are bought together, by one integer program.
 func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 	m := &coupling{shop: s, lines: group}
-	lights := group[0].item.Kind.whole()
+	lights := group[0].like.Item.Kind.whole()
 	if lights {
 		m.lights()
 	} else {
@@ -262,10 +253,10 @@ func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 		most += m.program.Demands[i].N
 	}
 	if most > maxPieces {
-		return c.fail(units.ErrRange, "needs", group[0].item.String()+" and others in all: "+strconv.FormatInt(most, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
+		return c.fail(units.ErrRange, "needs", group[0].like.Item.String()+" and others in all: "+strconv.FormatInt(most, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
 	}
 	if cells := len(m.program.Packs) * (len(m.program.Demands) + len(m.program.Rows)); cells > intprog.MaxCells {
-		return c.size(group[0].item, len(m.program.Packs))
+		return c.size(group[0].like.Item, len(m.program.Packs))
 	}
 	share := min(c.work/c.items, maxTogether)
 	effort := share
@@ -276,7 +267,7 @@ func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 		found = supply.Solve(&m.program, m.start(), &effort)
 	}
 	if found.Packs == nil {
-		return c.fail(units.ErrLimit, "needs", group[0].item.String()+" and what is bought with it", "fewer offers, needs, or items in one list")
+		return c.fail(units.ErrLimit, "needs", group[0].like.Item.String()+" and what is bought with it", "fewer offers, needs, or items in one list")
 	}
 	counts := map[int]int64{}
 	for i, col := range m.columns {
@@ -290,7 +281,7 @@ func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 	p.Bound = amount(min(found.Bound, price(p.Cost)))
 	if lights {
 		if !m.light(p, found) {
-			return c.fail(units.ErrLimit, "needs", group[0].item.String(), "at most "+strconv.Itoa(maxStrings)+" strings in all")
+			return c.fail(units.ErrLimit, "needs", group[0].like.Item.String(), "at most "+strconv.Itoa(maxStrings)+" strings in all")
 		}
 		// What else the packs hold is left over.
 		var others []Lot
@@ -555,7 +546,7 @@ func (m *coupling) alike() {
 // start returns packs to begin with: the cheaper of apart and greedy, or all there are where neither
 // serves every demand. Of lights there is no such start.
 func (m *coupling) start() []int64 {
-	if m.lines[0].item.Kind.whole() {
+	if m.lines[0].like.Item.Kind.whole() {
 		return nil
 	}
 	cost := func(x []int64) int64 {
@@ -851,7 +842,6 @@ func (m *coupling) unpack(p *Purchase, found supply.Result, counts map[int]int64
 					break
 				}
 			}
-			share.close()
 		}
 		first += len(l.wishes)
 	}

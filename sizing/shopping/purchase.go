@@ -213,7 +213,7 @@ func (c *checker) substitute(sub, n *Need) error {
 
 // A wish is a need as it is planned: least is the fewest pieces that will do.
 type wish struct {
-	Need
+	*Need // as it was given, or one of our own
 	least int64
 	spare bool
 	not   []string // types that will not do, since there are some already
@@ -225,7 +225,8 @@ type wish struct {
 // wishes returns needs as they are planned.
 func wishes(needs []Need) []wish {
 	list := make([]wish, len(needs))
-	for i, n := range needs {
+	for i := range needs {
+		n := &needs[i]
 		least, _ := n.open()
 		list[i] = wish{Need: n, least: least, planned: n.Quantity}
 	}
@@ -256,7 +257,7 @@ func (s Shop) withSpares(list []wish) []wish {
 	for _, k := range keys {
 		if n := spares(planned[k], s.Spares[k.item.Kind]); n > 0 {
 			need := Need{Item: k.item, MaxSize: k.most, Room: "spares", Quantity: Quantity{Pieces: n}, Basis: strconv.Itoa(s.Spares[k.item.Kind]) + " % of " + strconv.Itoa(planned[k]) + ", against breakage", Source: "a rule of the house"}
-			list = append(list, wish{Need: need, spare: true})
+			list = append(list, wish{Need: &need, spare: true})
 		}
 	}
 	return list
@@ -267,19 +268,18 @@ func spares(n, percent int) int { return (n*percent + 99) / 100 }
 
 // A line is needs that are served alike.
 type line struct {
-	item   Item
-	most   units.Length // sizes up to this will do
+	like   *Need // the first of them
 	wishes []*wish
 	count  int   // of them
 	at     []int // their places in the list
 }
 
 // assort returns what number of types l asks for. Wishes that ask for one are lines of their own.
-func (l *line) assort() assortment { return l.wishes[0].assortment() }
+func (l *line) assort() assortment { return l.like.assortment() }
 
 // takes reports whether item will do for l.
 func (l *line) takes(item Item) bool {
-	return matches(l.item, l.most, item) && !slices.Contains(l.wishes[0].not, item.Type)
+	return matches(l.like.Item, l.like.MaxSize, item) && !slices.Contains(l.wishes[0].not, item.Type)
 }
 
 func matches(want Item, most units.Length, item Item) bool {
@@ -316,7 +316,7 @@ func lines(list []wish) []*line {
 		k := key{w.Item, w.MaxSize}
 		l := index[k]
 		if l == nil || w.assortment() != (assortment{}) {
-			made = append(made, line{item: w.Item, most: w.MaxSize})
+			made = append(made, line{like: w.Need})
 			l = &made[len(made)-1]
 			all = append(all, l)
 			if w.assortment() == (assortment{}) {
@@ -464,7 +464,7 @@ func (s Shop) stock(c *checker, l *line, d demand) (itemStock, error) {
 		case !l.takes(o.Item) || o.Quantity == (Quantity{}):
 		case (o.Quantity.Length == 0) == (d.pieces > 0):
 			if pieces += int64(o.Quantity.Pieces); pieces > maxOwned && d.pieces > 0 {
-				return itemStock{}, c.fail(units.ErrRange, "/owned", l.item.String()+" in all: "+strconv.FormatInt(pieces, 10), "at most "+strconv.Itoa(maxOwned)+" pieces")
+				return itemStock{}, c.fail(units.ErrRange, "/owned", l.like.Item.String()+" in all: "+strconv.FormatInt(pieces, 10), "at most "+strconv.Itoa(maxOwned)+" pieces")
 			}
 			stock.owned = append(stock.owned, o)
 		case other == nil:
@@ -494,6 +494,20 @@ func left(n int64) Shelf {
 		return SoldOut
 	}
 	return Shelf(n)
+}
+
+// take adds packs of each offer to p.
+func (p *Purchase) take(offers []stocked, counts []int64) {
+	some := 0
+	for _, n := range counts {
+		if n > 0 {
+			some++
+		}
+	}
+	p.Buys = slices.Grow(p.Buys, some)
+	for i, n := range counts {
+		p.buy(offers[i].Offer, n)
+	}
 }
 
 // buy adds packs of an offer to p.

@@ -5,7 +5,6 @@ import (
 	"database/sql/driver"
 	"encoding/json"
 	"fmt"
-	"maps"
 	"slices"
 	"strconv"
 	"strings"
@@ -264,7 +263,12 @@ func (c *checker) shop(s Shop) error {
 			return at("owned", i, err)
 		}
 	}
-	for _, item := range slices.SortedFunc(maps.Keys(s.Joins), func(a, b Item) int { return cmp.Compare(a.String(), b.String()) }) {
+	joined := make([]Item, 0, len(s.Joins))
+	for item := range s.Joins {
+		joined = append(joined, item)
+	}
+	slices.SortFunc(joined, func(a, b Item) int { return cmp.Compare(a.String(), b.String()) })
+	for _, item := range joined {
 		field := "/joins/" + pointerToken(item.String())
 		if err := item.check(c.method, field); err != nil {
 			return err
@@ -502,11 +506,14 @@ func price(d decimal.Decimal) int64 {
 
 // added returns a + b, the other itself if one is zero.
 func added(a, b decimal.Decimal) decimal.Decimal {
-	switch {
+	const small = 18 // digits, so that the sum is a whole number of 64 bits
+	switch e := a.Exponent(); {
 	case a.Sign() == 0:
 		return b
 	case b.Sign() == 0:
 		return a
+	case e == b.Exponent() && a.NumDigits() <= small && b.NumDigits() <= small:
+		return decimal.New(a.CoefficientInt64()+b.CoefficientInt64(), e)
 	}
 	return a.Add(b)
 }
