@@ -12,10 +12,10 @@ import (
 
 // A Pack is a kind of pack, in whole units.
 type Pack struct {
-	Size  int64 // how much of the need one pack covers, at least 1
+	Size  int64 // how much of the need one pack covers, at least 0
 	Cost  int64 // of one pack, at least 0
 	Bulk  int64 // how much one pack holds; the tie after cost
-	Limit int64 // most packs there are, at least 1
+	Limit int64 // most packs there are, at least 0
 }
 
 // Bounds of the search for a cover. With them it takes at most about 55 MB.
@@ -31,54 +31,52 @@ const (
 // the need. It takes the steps it needs off work, and reports false if the problem is
 // too large.
 func Counts(need int64, packs []Pack, work *int64) (counts []int64, ok bool) {
-	need, packs, _ = measured(need, packs)
+	packs = slices.Clone(packs)
+	need, _ = measure(need, packs)
 	counts = reduce(need, packs)
 	rest := need
-	var kinds []int
-	var some []Pack
-	for i, p := range packs {
-		rest -= counts[i] * p.Size
-		if p.Limit > counts[i] {
-			p.Limit -= counts[i]
-			kinds = append(kinds, i)
-			some = append(some, p)
-		}
+	for i, n := range counts {
+		rest -= n * packs[i].Size
+		packs[i].Limit -= n
 	}
 	if rest <= 0 {
 		return counts, true
 	}
-	c, ok := New(rest, some, work)
+	c, ok := ready(rest, packs, work)
 	if !ok {
 		return nil, false
 	}
 	more, ok := c.counts(work)
-	for k, n := range more {
-		counts[kinds[k]] += n
+	for i, n := range more {
+		counts[i] += n
 	}
 	return counts, ok
 }
 
-// measured returns need and packs in the largest measure, which divides every
-// pack smaller than the need, with no pack larger than the need and no more of
-// each than cover it. What covers the need stays the same.
-func measured(need int64, packs []Pack) (int64, []Pack, int64) {
-	measure := int64(0)
+// measure returns need in the largest measure, which divides every pack smaller
+// than the need, and puts packs into it, with no pack larger than the need and no
+// more of each than cover it. A pack of no use becomes none of size 1. What
+// covers the need stays the same.
+func measure(need int64, packs []Pack) (measures, measure int64) {
 	for _, p := range packs {
-		if p.Size < need {
+		if p.Limit > 0 && p.Size < need {
 			measure = GCD(measure, p.Size)
 		}
 	}
 	if measure == 0 {
 		measure = need
 	}
-	packs = slices.Clone(packs)
 	need = (need-1)/measure + 1
 	for i := range packs {
 		p := &packs[i]
+		if p.Size == 0 || p.Limit == 0 {
+			*p = Pack{Size: 1}
+			continue
+		}
 		p.Size = min((p.Size-1)/measure+1, need)
 		p.Limit = min(p.Limit, (need-1)/p.Size+1)
 	}
-	return need, packs, measure
+	return need, measure
 }
 
 // reduce returns how many of each pack every cheapest cover has at least, and
@@ -190,8 +188,13 @@ func (w *weight) atMost(v *weight) bool {
 // New readies a cover of need, at least 1. It takes the steps it needs off
 // work, and reports false if the problem is too large.
 func New(need int64, packs []Pack, work *int64) (*Cover, bool) {
-	c := &Cover{}
-	need, c.packs, c.Measure = measured(need, packs)
+	return ready(need, slices.Clone(packs), work)
+}
+
+// ready is New for packs that it may change.
+func ready(need int64, packs []Pack, work *int64) (*Cover, bool) {
+	c := &Cover{packs: packs}
+	need, c.Measure = measure(need, packs)
 	if need <= maxDense {
 		c.top = int(need)
 	} else {
@@ -220,6 +223,9 @@ func New(need int64, packs []Pack, work *int64) (*Cover, bool) {
 func remainders(need int64, packs []Pack, work *int64) []int64 {
 	amounts := []int64{need}
 	for _, p := range packs {
+		if p.Limit == 0 {
+			continue
+		}
 		for _, t := range amounts[:len(amounts):len(amounts)] {
 			for n := int64(1); n <= p.Limit && t > p.Size; n++ {
 				t -= p.Size

@@ -1,6 +1,7 @@
 package cover
 
 import (
+	"math/rand/v2"
 	"slices"
 	"testing"
 
@@ -79,6 +80,27 @@ func TestCoverIsBest(t *testing.T) {
 			t.Fatalf("need %d of %+v:\n got %v\nwant %v", need, packs, got, want)
 		}
 	})
+}
+
+// Packs that cover nothing and packs of which there are none are not taken, and cost no step.
+func TestUselessPacks(t *testing.T) {
+	r := rand.New(rand.NewPCG(4, 1))
+	for range 400 {
+		packs, need := somePacks(r, 1+r.IntN(4), 12), 1+r.Int64N(24)
+		if bruteCover(need, packs) == nil {
+			continue
+		}
+		steps := int64(testWork)
+		want, _ := Counts(need, packs, &steps)
+		at := r.IntN(len(packs) + 1)
+		for _, useless := range []Pack{{Size: 0, Limit: 1 + r.Int64N(9)}, {Size: 1 + r.Int64N(12), Cost: r.Int64N(3)}} {
+			more := int64(testWork)
+			got, _ := Counts(need, slices.Insert(slices.Clone(packs), at, useless), &more)
+			if !slices.Equal(got, slices.Insert(slices.Clone(want), at, 0)) || more != steps {
+				t.Errorf("need %d of %+v with %+v at %d: got %v in %d steps, want %v in %d", need, packs, useless, at, got, testWork-more, want, testWork-steps)
+			}
+		}
+	}
 }
 
 // Sizes without a common measure, some of them limited, against every choice.

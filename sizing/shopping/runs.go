@@ -268,24 +268,19 @@ func (c *checker) walk(packs []cover.Pack, least, most int64, best joining, do f
 // cover returns how many of each of packs cover need at the least cost, or how
 // much is missing if all of them do not. It takes nothing if need is not positive.
 func (c *checker) cover(item Item, need int64, packs []cover.Pack) (counts []int64, short int64, err error) {
-	counts = make([]int64, len(packs))
 	if need <= 0 {
-		return counts, 0, nil
+		return make([]int64, len(packs)), 0, nil
 	}
-	kinds, packs := usable(packs)
 	short = need
 	for _, p := range packs {
-		short = max(0, short-p.Size*min(p.Limit, need/p.Size+1))
+		short = max(0, short-p.Size*min(p.Limit, need/max(1, p.Size)+1))
 	}
 	if short > 0 {
 		return nil, short, nil
 	}
-	some, ok := cover.Counts(need, packs, &c.work)
+	counts, ok := cover.Counts(need, packs, &c.work)
 	if !ok {
 		return nil, 0, c.size(item, len(packs))
-	}
-	for k, n := range some {
-		counts[kinds[k]] = n
 	}
 	return counts, 0, nil
 }
@@ -293,7 +288,6 @@ func (c *checker) cover(item Item, need int64, packs []cover.Pack) (counts []int
 // costs returns a function for the least cost of covering n, for n up to need;
 // it is cover.Never if the packs do not reach.
 func (c *checker) costs(item Item, need int64, packs []cover.Pack) (func(n int64) int64, error) {
-	_, packs = usable(packs)
 	var costs []int64
 	held, ok := cover.New(max(1, need), packs, &c.work)
 	if ok {
@@ -303,18 +297,6 @@ func (c *checker) costs(item Item, need int64, packs []cover.Pack) (func(n int64
 		return nil, c.size(item, len(packs))
 	}
 	return func(n int64) int64 { return costs[(max(0, n)+held.Measure-1)/held.Measure] }, nil
-}
-
-// usable returns the packs that there are any of and that cover anything, with their indices.
-func usable(packs []cover.Pack) (kinds []int, some []cover.Pack) {
-	kinds, some = make([]int, 0, len(packs)), make([]cover.Pack, 0, len(packs))
-	for i, p := range packs {
-		if p.Size > 0 && p.Limit > 0 {
-			kinds = append(kinds, i)
-			some = append(some, p)
-		}
-	}
-	return kinds, some
 }
 
 // size makes the error for a search that is too large.
