@@ -54,13 +54,15 @@ func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) 
 		sharing, err := colors.Share(d.types, pieces, equal[len(colors)]...)
 		failed = err
 		d.rows = make([]row, 0, len(sharing))
+		all := make([]batch, max(d.types, len(sharing)))
 		for _, s := range sharing {
-			r := row{color: s.Swatch.Name, share: s.Share, types: make([]batch, s.Types)}
+			types := s.Types
 			if d.types == 0 && s.Pieces > 0 {
-				r.types = []batch{{count: s.Pieces}}
+				types, all[0].count = 1, s.Pieces
 			}
-			if len(r.types) > 0 {
-				d.rows = append(d.rows, r)
+			if types > 0 {
+				d.rows = append(d.rows, row{color: s.Swatch.Name, share: s.Share, types: all[:types:types]})
+				all = all[types:]
 			}
 		}
 	}
@@ -394,7 +396,8 @@ func (d *draft) settle() {
 	for i := range d.rooms {
 		picks, lamps, other := 0, 0, false
 		shares := *d.shares(i)
-		for _, s := range shares {
+		for k := range shares {
+			s := &shares[k]
 			switch s.Item.Kind {
 			case shopping.Pick:
 				picks += s.Gets.Pieces
@@ -433,6 +436,10 @@ func (d *draft) settle() {
 // given gives the shares of the basket to the rooms: those of its needs in their order, and substitutes.
 func (d *draft) given() {
 	of := map[string][]*shopping.Share{} // by the name of a room, those still to be given
+	for i := range d.rooms {
+		name := d.rooms[i].name
+		of[name] = slices.Grow(of[name], len(*d.shares(i)))
+	}
 	for i := range d.Basket.Purchases {
 		shares := d.Basket.Purchases[i].Shares
 		for k := range shares {

@@ -358,7 +358,7 @@ func (d *draft) cautions() {
 			}
 		}
 		say(r.cautions)
-		if i < len(d.Trees) {
+		if i < len(d.Trees) && d.Trees[i].Load.Caution.Text != "" {
 			say([]units.Caution{d.Trees[i].Load.Caution})
 		}
 	}

@@ -349,7 +349,7 @@ func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64) (st
 		steps = append(steps, step{count: count, level: level{of, max(1, all)}, cost: cost})
 	}
 	l := g.lines[0]
-	if !g.long && len(g.lines) == 1 && l.assort() == (assortment{}) {
+	if g.long == nil && len(g.lines) == 1 && l.assort() == (assortment{}) {
 		k := some[0]
 		stock, err := f.shop.stock(c, l, demand{pieces: to[k]})
 		if err != nil {

@@ -111,7 +111,7 @@ type measured struct {
 
 // lengths fills in p for lines of lengths that are served by one item.
 func (s Shop) lengths(c *checker, p *Purchase, g *group) error {
-	item, stock := g.item, g.stock
+	item, stock := g.long.item, g.long.stock
 	list := g.lines[0].wishes
 	for _, l := range g.lines[1:] {
 		list = append(list, l.wishes...)

@@ -87,7 +87,7 @@ func (s Shop) cheapest(c *checker, needs []Need) (Purchase, error) {
 			p.Shares = append(p.Shares, Share{Need: *w.Need})
 		}
 	}
-	if groups[0].long {
+	if groups[0].long != nil {
 		err = s.lengths(c, &p, &groups[0])
 	} else {
 		err = s.pieces(c, &p, groups[0].lines)

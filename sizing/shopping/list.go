@@ -293,7 +293,7 @@ func (s Shop) once(c *checker, list []wish) (located, error) {
 		}
 		p.Shares = shares[first:len(shares):len(shares)]
 		c.items = int64(len(groups) - i)
-		if g.long {
+		if g.long != nil {
 			err = s.lengths(c, p, g)
 		} else {
 			err = s.pieces(c, p, g.lines)
@@ -308,9 +308,13 @@ func (s Shop) once(c *checker, list []wish) (located, error) {
 // A group is lines that are bought together.
 type group struct {
 	lines []*line
-	long  bool // lengths, all of one item
+	long  *material // what lengths are cut from; nil for pieces
+}
+
+// A material is an item of lengths, and what there is of it.
+type material struct {
 	item  Item
-	stock itemStock // of that item
+	stock itemStock
 }
 
 // groups puts wishes into groups, in the order in which they come first.
@@ -323,14 +327,14 @@ func (s Shop) groups(c *checker, list []wish) ([]group, error) {
 			return nil, err
 		}
 		if d.pieces == 0 && (d.running > 0 || d.wholes != nil) {
-			item, stock, err := s.choose(c, l, d)
+			long, err := s.choose(c, l, d)
 			if err != nil {
 				return nil, err
 			}
-			if k := slices.IndexFunc(groups, func(g group) bool { return g.long && g.item == item }); k >= 0 {
+			if k := slices.IndexFunc(groups, func(g group) bool { return g.long != nil && g.long.item == long.item }); k >= 0 {
 				groups[k].lines = append(groups[k].lines, l)
 			} else {
-				groups = append(groups, group{all[i : i+1 : i+1], true, item, stock})
+				groups = append(groups, group{all[i : i+1 : i+1], long})
 			}
 			continue
 		}
@@ -351,7 +355,7 @@ func (s Shop) groups(c *checker, list []wish) ([]group, error) {
 		first := -1
 		c.work -= int64(8 * len(groups) * len(lots))
 		for i, g := range groups {
-			if c.work < 0 || g.long || d0(g.lines[0]) {
+			if c.work < 0 || g.long != nil || d0(g.lines[0]) {
 				continue
 			}
 			for _, h := range lots {
@@ -405,10 +409,10 @@ func d0(l *line) bool {
 
 // choose returns the item that serves a line of lengths at the least cost, if there are
 // several that will do, and what there is of it: first the one that leaves least missing.
-func (s Shop) choose(c *checker, l *line, d demand) (Item, itemStock, error) {
+func (s Shop) choose(c *checker, l *line, d demand) (*material, error) {
 	all, err := s.stock(c, l, d)
 	if err != nil {
-		return Item{}, itemStock{}, err
+		return nil, err
 	}
 	item := l.like.Item
 	switch {
@@ -419,7 +423,7 @@ func (s Shop) choose(c *checker, l *line, d demand) (Item, itemStock, error) {
 	}
 	if !slices.ContainsFunc(all.offers, func(o stocked) bool { return o.Item != item }) && !slices.ContainsFunc(all.owned, func(o Lot) bool { return o.Item != item }) {
 		all.join = s.join(item)
-		return item, all, nil
+		return &material{item, all}, nil
 	}
 	var items []Item
 	var stocks []itemStock
@@ -444,13 +448,13 @@ func (s Shop) choose(c *checker, l *line, d demand) (Item, itemStock, error) {
 	for i, item := range items {
 		m, err := c.dealt(item, portions(l.wishes), stocks[i])
 		if err != nil {
-			return Item{}, itemStock{}, err
+			return nil, err
 		}
 		if i == 0 || m.short < least.short || m.short == least.short && m.cost < least.cost {
 			best, least = i, m
 		}
 	}
-	return items[best], stocks[best], nil
+	return &material{items[best], stocks[best]}, nil
 }
 
 // money writes d with two decimal places, or with four if it has more than two.

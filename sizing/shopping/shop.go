@@ -248,8 +248,9 @@ func (c *checker) shop(s Shop) error {
 		name string
 	}
 	seen := make(map[label]bool, len(s.Offers))
-	for i, o := range s.Offers {
-		if err := c.offer(s, o); err != nil {
+	for i := range s.Offers {
+		o := &s.Offers[i]
+		if err := c.offer(&s, o); err != nil {
 			return at("offers", i, err)
 		}
 		l := label{o.holds()[0].Item, o.Name}
@@ -301,7 +302,7 @@ func (c *checker) shop(s Shop) error {
 }
 
 // offer checks one offer.
-func (c *checker) offer(s Shop, o Offer) error {
+func (c *checker) offer(s *Shop, o *Offer) error {
 	if err := c.name("/name", o.Name); err != nil {
 		return err
 	}

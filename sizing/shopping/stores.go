@@ -140,8 +140,10 @@ func (p *Purchase) more(o Offer, n int64) {
 
 // missing returns how many shares get too little, and how many less than planned.
 func missing(l List) (key [2]int) {
-	for _, p := range l.Purchases {
-		for _, s := range p.Shares {
+	for i := range l.Purchases {
+		shares := l.Purchases[i].Shares
+		for k := range shares {
+			s := &shares[k]
 			if !s.Enough() {
 				key[0]++
 			}
