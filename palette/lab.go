@@ -29,6 +29,13 @@ var fromRGB = matrix{
 	{7918.0 / 409605, 87881.0 / 737289, 1001167.0 / 1053270},
 }
 
+// overWhite is the first and the last column of fromRGB, relative to the white.
+var overWhite = [3][2]float64{
+	{fromRGB[0][0] / whiteX, fromRGB[0][2] / whiteX},
+	{fromRGB[1][0], fromRGB[1][2]},
+	{fromRGB[2][0] / whiteZ, fromRGB[2][2] / whiteZ},
+}
+
 // light returns the linear light of c.
 func (c Color) light() vector { return vector{linear[c[0]], linear[c[1]], linear[c[2]]} }
 
@@ -39,10 +46,8 @@ func daylight(v vector) cielab { return toLab(byDaylight(v)) }
 // white, so X/Xw is g + m0·(r-g) + m2·(b-g): a grey keeps X/Xw = Y = Z/Zw exactly.
 func byDaylight(v vector) vector {
 	rg, bg := v[0]-v[1], v[2]-v[1]
-	row := func(m vector, white float64) float64 {
-		return v[1] + float64(float64(m[0]/white)*rg) + float64(float64(m[2]/white)*bg)
-	}
-	return vector{row(fromRGB[0], whiteX), row(fromRGB[1], 1), row(fromRGB[2], whiteZ)}
+	row := func(m [2]float64) float64 { return v[1] + float64(m[0]*rg) + float64(m[1]*bg) }
+	return vector{row(overWhite[0]), row(overWhite[1]), row(overWhite[2])}
 }
 
 // toLab returns the L*a*b* of X/Xw, Y, Z/Zw.

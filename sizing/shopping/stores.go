@@ -202,6 +202,8 @@ func (s Shop) settle(l *List, mixed bool) {
 	bought := make([]bool, len(s.Stores))
 	l.Total, l.Bound = decimal.Decimal{}, decimal.Decimal{}
 	most := decimal.Decimal{} // the highest tax that there is, in percent
+	taxed := slices.ContainsFunc(s.Stores, func(st Store) bool { return st.Tax.Sign() > 0 })
+	proved := true // so far, that all is the least
 	for _, o := range s.Offers {
 		if mixed {
 			most = decimal.Max(most, s.store(o.Store).Tax)
@@ -210,7 +212,7 @@ func (s Shop) settle(l *List, mixed bool) {
 	for i := range l.Purchases {
 		p := &l.Purchases[i]
 		var cost, paid decimal.Decimal // without tax, and with it
-		proved := p.Bound.Equal(p.Cost)
+		least := p.Bound.Equal(p.Cost)
 		for k := range p.Buys {
 			b := &p.Buys[k]
 			if mixed {
@@ -223,11 +225,17 @@ func (s Shop) settle(l *List, mixed bool) {
 			if at := slices.IndexFunc(s.Stores, func(st Store) bool { return st.Name == b.Offer.Store }); at >= 0 {
 				goods[at], bought[at] = added(goods[at], b.Cost), true
 			}
-			cost, paid = added(cost, b.Cost), added(paid, s.store(b.Offer.Store).with(b.Cost))
+			cost = added(cost, b.Cost)
+			if taxed {
+				paid = added(paid, s.store(b.Offer.Store).with(b.Cost))
+			}
+		}
+		if !taxed {
+			paid = cost
 		}
 		bound := p.Bound // with tax
 		switch {
-		case mixed && proved:
+		case mixed && least:
 			bound, p.Bound = paid, cost
 		case mixed:
 			hundred := decimal.NewFromInt(100)
@@ -236,7 +244,12 @@ func (s Shop) settle(l *List, mixed bool) {
 			bound = s.store(s.Offers[0].Store).with(bound)
 		}
 		p.Cost, p.Bound = cost, decimal.Min(p.Bound, cost)
-		l.Total, l.Bound = added(l.Total, paid), added(l.Bound, decimal.Min(bound, paid))
+		l.Total = added(l.Total, paid)
+		if proved = proved && bound.GreaterThanOrEqual(paid); proved {
+			l.Bound = l.Total
+		} else {
+			l.Bound = added(l.Bound, decimal.Min(bound, paid))
+		}
 	}
 	l.Bills = nil
 	for i, st := range s.Stores {
