@@ -116,8 +116,15 @@ func TestSparseCover(t *testing.T) {
 		if !ok || c.amounts == nil {
 			t.Fatal("not sparse")
 		}
-		if got, _ := c.counts(&work); !slices.Equal(got, bruteCover(need, packs)) {
-			t.Errorf("need %d: got %v, want %v", need, got, bruteCover(need, packs))
+		want := bruteCover(need, packs)
+		if got, _ := c.counts(&work); !slices.Equal(got, want) {
+			t.Errorf("need %d: got %v, want %v", need, got, want)
+		}
+		// A pack of which there are none changes nothing.
+		more := int64(testWork)
+		c, _ = New(need, slices.Insert(slices.Clone(packs), 1, Pack{Size: 1_000_003, Bulk: 1_000_003}), &more)
+		if got, _ := c.counts(&more); !slices.Equal(got, slices.Insert(want, 1, 0)) || more != work {
+			t.Errorf("need %d with none of another: got %v in %d steps, want %v in %d", need, got, testWork-more, want, testWork-work)
 		}
 	}
 }

@@ -98,6 +98,28 @@ func (s Shop) cheapest(c *checker, needs []Need) (Purchase, error) {
 	return p, nil
 }
 
+// Money adds up as decimals do, also where it is not of one exponent or takes more than 64 bits.
+func TestAdded(t *testing.T) {
+	for _, tt := range [][2]string{{"0", "2.50"}, {"2.50", "0"}, {"2.50", "0.75"}, {"2.5", "0.75"}, {"999999999999999999", "999999999999999999"}, {"9223372036854775807", "1"}, {"1", "9223372036854775807"}} {
+		a, b := decimal.RequireFromString(tt[0]), decimal.RequireFromString(tt[1])
+		if got := added(a, b); !got.Equal(a.Add(b)) {
+			t.Errorf("%s + %s: got %s", a, b, got)
+		}
+	}
+}
+
+// What a share gets is told in parts once some of it is not the item as needed, that included.
+func TestPartsBesideTheItem(t *testing.T) {
+	star := Item{Kind: Ornament, Type: "star"}
+	s := Shop{Owned: []Lot{{Item{Kind: Ornament}, Quantity{Pieces: 4}}, {star, Quantity{Pieces: 9}}}}
+	for n, want := range map[int][]Lot{4: nil, 10: {{Item{Kind: Ornament}, Quantity{Pieces: 4}}, {star, Quantity{Pieces: 6}}}} {
+		l, err := s.List([]Need{{Item: Item{Kind: Ornament}, Quantity: Quantity{Pieces: n}}})
+		if err != nil || !slices.Equal(l.Purchases[0].Shares[0].Parts, want) {
+			t.Errorf("%d: got %v, %v", n, l, err)
+		}
+	}
+}
+
 // Lines are full to the last character, and not fuller.
 func TestFullLines(t *testing.T) {
 	x := func(n int) string { return strings.Repeat("x", n) }
