@@ -267,7 +267,7 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 	if poor {
 		for _, kind := range [...]Kind{BaseGarland, Hook} {
 			need = fill.first(need, func(i int) bool {
-				return !slices.ContainsFunc(members[i], func(k int) bool { return f.lines[k].item.Kind != kind })
+				return !slices.ContainsFunc(members[i], func(k int) bool { return f.lines[k].like.Item.Kind != kind })
 			})
 		}
 	}
