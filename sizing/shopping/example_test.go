@@ -573,17 +573,6 @@ func ExampleShop_Fullest_noMoney() {
 	// 4 for 0 and the least costs 3
 }
 
-// A deal of an absurd price is refused at once, and not written out digit by digit.
-func ExampleDeal_MarshalJSON() {
-	data, err := json.Marshal(shopping.Deal{Packs: 3, Price: decimal.RequireFromString("18.00")})
-	fmt.Println(string(data), err)
-	_, err = json.Marshal(shopping.Deal{Packs: 3, Price: decimal.New(1, 2_000_000_000)})
-	fmt.Println(errors.Is(err, units.ErrRange))
-	// Output:
-	// {"packs":3,"price":"18"} <nil>
-	// true
-}
-
 func ExampleNeed_String() {
 	_, choices := choices()
 	fmt.Println(choices[0])

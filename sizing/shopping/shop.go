@@ -70,45 +70,38 @@ type Offer struct {
 	Store    string          `json:"store,omitempty"`    // where; a name in Shop.Stores, or any other
 }
 
-// MarshalJSON returns an object, without a price that is not known.
+// MarshalJSON returns an object, without prices that are not known.
 func (o Offer) MarshalJSON() ([]byte, error) {
-	price, err := written("Offer", "/price", o.Price)
-	for i, d := range o.Deals {
-		if err == nil {
-			_, err = written("Offer", "/deals/"+strconv.Itoa(i)+"/price", d.Price)
-		}
-	}
+	price, err := written("/price", o.Price)
 	if err != nil {
 		return nil, err
 	}
 	type plain Offer // without this method
-	return json.Marshal(struct {
-		plain
+	type deal struct {
+		Deal
 		Price *decimal.Decimal `json:"price,omitempty"`
-		Deals []Deal           `json:"deals,omitempty"`
-	}{plain(o), price, o.Deals})
-}
-
-// MarshalJSON returns an object, without a price that is not known.
-func (d Deal) MarshalJSON() ([]byte, error) {
-	price, err := written("Deal", "/price", d.Price)
-	if err != nil {
-		return nil, err
 	}
-	type plain Deal // without this method
+	deals := make([]deal, len(o.Deals))
+	for i, d := range o.Deals {
+		deals[i].Deal = d
+		if deals[i].Price, err = written("/deals/"+strconv.Itoa(i)+"/price", d.Price); err != nil {
+			return nil, err
+		}
+	}
 	return json.Marshal(struct {
 		plain
 		Price *decimal.Decimal `json:"price,omitempty"`
-	}{plain(d), price})
+		Deals []deal           `json:"deals,omitempty"`
+	}{plain(o), price, deals})
 }
 
 // written returns the price d as it is written, or nil if it is not known. One that is out of its range is refused: with
 // an exponent of a million it would take a million digits.
-func written(of, field string, d decimal.Decimal) (*decimal.Decimal, error) {
+func written(field string, d decimal.Decimal) (*decimal.Decimal, error) {
 	if d == (decimal.Decimal{}) {
 		return nil, nil
 	}
-	_, err := newChecker(of+".MarshalJSON").money(field, d, maxPrice)
+	_, err := newChecker("Offer.MarshalJSON").money(field, d, maxPrice)
 	return &d, err
 }
 

@@ -504,7 +504,7 @@ func judge(f function, args []reflect.Value, err error) (pointer, wrong string) 
 
 // delegates reports whether a method only hands on to a parser or to MarshalText, whose errors it returns.
 func delegates(name string) bool {
-	return strings.Contains(name, ".Unmarshal") || strings.HasSuffix(name, ".Scan") || strings.HasSuffix(name, ".Value") || name == "shopping.Offer.MarshalJSON" || name == "shopping.Deal.MarshalJSON"
+	return strings.Contains(name, ".Unmarshal") || strings.HasSuffix(name, ".Scan") || strings.HasSuffix(name, ".Value") || name == "shopping.Offer.MarshalJSON"
 }
 
 // resolves reports whether a JSON Pointer leads to a value in the JSON of v.
