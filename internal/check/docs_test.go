@@ -6,6 +6,7 @@ import (
 	"go/doc/comment"
 	"go/token"
 	"go/types"
+	"os/exec"
 	"regexp"
 	"strings"
 	"testing"
@@ -25,6 +26,30 @@ func TestPackagesAreDocumented(t *testing.T) {
 		if n != 1 {
 			t.Errorf("%s has %d package comments", p.Rel(), n)
 		}
+	}
+}
+
+// mostDocs is how many words all documentation has at most, with declarations, as a reader of the terminal gets it.
+const mostDocs = 30_000
+
+func TestDocsAreShort(t *testing.T) {
+	m, err := source.Load()
+	if err != nil {
+		t.Fatal(err)
+	}
+	all, words := 0, map[string]int{}
+	for _, p := range m.Shipped() {
+		c := exec.Command("go", "doc", "-all", p.ImportPath)
+		c.Dir = m.Root
+		text, err := c.Output()
+		if err != nil {
+			t.Fatalf("%s: %v", p.ImportPath, err)
+		}
+		words[p.Name] = len(strings.Fields(string(text)))
+		all += words[p.Name]
+	}
+	if all > mostDocs {
+		t.Errorf("%d words of documentation, of at most %d: %v", all, mostDocs, words)
 	}
 }
 
