@@ -169,8 +169,7 @@ func (c Clearances) String() string {
 //	* a drop beside it
 //
 // What stands out is the depth of the shelf and half the thickness, since the garland hangs
-// at its front edge. All of it is a caution: nothing is changed to meet it. Texts have their
-// figures in a style.
+// at its front edge. All of it is a caution: nothing is changed to meet it.
 //
 // Source: see the package.
 func (m Mantel) Clearances(hanging Hanging, style units.Style) (Clearances, error) {

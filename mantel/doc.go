@@ -17,9 +17,9 @@
 //	ribbon     none                    1½ yd at the heavy end
 //	bells      none                    3 with the ribbon
 //
-// Garland and picks go together on a mantel. Everything goes by the exact length of the
-// shelf, and counts round up. [Rules.Needs] lists it with the reason for each line,
-// [Rules.Spots] says where it goes, and [Steps] in which order the work is done.
+// Everything goes by the exact length of the shelf, and counts round up. [Rules.Needs]
+// lists it with the reason for each line, [Rules.Spots] says where it goes, and [Steps]
+// in which order the work is done.
 //
 // # Quick chart
 //
@@ -71,10 +71,8 @@
 //	96 in      2      98  100  103  111
 //	96 in      3     100  105  111  126
 //
-// [Rules.Needs] sizes the garland as it hangs, and says what the rule would have bought.
-// With a garland in hand, [Run.FindSag] says how deep its swags hang, and
-// [Mantel.FindDrops] how far its ends fall. On a low shelf [Rules.Hang] stops the ends
-// 6 in above the hearth. Nothing falls at a wall.
+// [Rules.Needs] sizes the garland as it hangs. With a garland in hand, [Run.FindSag] says
+// how deep its swags hang, and [Mantel.FindDrops] how far its ends fall.
 //
 // # What to measure
 //
@@ -100,8 +98,7 @@
 //	     20 lb 64.0 oz    192.0    96.0    64.0    48.0
 //
 // A swag also pulls its hooks towards each other, the harder the flatter it is. While the
-// garland goes up, a hook carries the whole pull of one side. [Run.Loads] gives both, and
-// says in one line what would hold an overload.
+// garland goes up, a hook carries the whole pull of one side. [Run.Loads] gives both.
 //
 // # Fire
 //
@@ -123,10 +120,10 @@
 //
 // # A worked example
 //
-// The tea room of the station has a mantel 64 in long and 8 in deep, 54 in above its
-// hearth. Its opening is 36 in wide, and 16 in below the shelf. There are 8 ft of
-// garland, 8 in thick, that weigh 8 oz a foot, and hooks rated 10 lb. A foot falls at
-// each end, and the rest hangs in three swags:
+// A tea room has a mantel 64 in long and 8 in deep, 54 in above its hearth. Its opening
+// is 36 in wide, and 16 in below the shelf. There are 8 ft of garland, 8 in thick, that
+// weigh 8 oz a foot, and hooks rated 10 lb. A foot falls at each end, and the rest hangs
+// in three swags:
 //
 //	3 swags 4 13/16 in deep, falling 1 ft at the left and 1 ft at the right
 //	weight 4 lb, hooks at most 1 ft 9 5/16 in apart, each good for 2 lb
@@ -153,6 +150,7 @@
 // Lengths without a range in their comment are 0 to 50 ft, those with one bound at most
 // 50 ft. Errors are *[units.Error]: [units.ErrRange] for a value outside its range,
 // [units.ErrFit] for values that do not go together, [units.ErrName] for an unknown look.
+// A style argument sets the units of the figures in the texts.
 //
 // # Cautions
 //

@@ -15,7 +15,7 @@ const (
 )
 
 // A Hanging is how a garland hangs on a mantel: straight along the shelf, or in equal swags,
-// with what is left falling at the ends. The zero value is straight, with nothing falling.
+// with what is left falling at the ends.
 type Hanging struct {
 	Swags int          `json:"swags"` // 0 to 100; 0 is straight along the shelf
 	Sag   units.Length `json:"sag"`   // of each swag below its hooks
@@ -25,7 +25,7 @@ type Hanging struct {
 	Fall  units.Length `json:"fall"`  // of the ribbon; 0 for a bow or none
 
 	// Thickness is the garland across its branches, 0 to 3 ft; or twice the farthest reach
-	// of picks, bells and bows from its middle line, which lengths and sags are of.
+	// of picks, bells and bows from its middle line. Lengths and sags are of that line.
 	Thickness units.Length `json:"thickness"`
 }
 
@@ -54,9 +54,9 @@ type Point struct {
 	Below units.Length `json:"below"` // below the top of the shelf; negative above it
 }
 
-// Hang returns the run of a garland that hangs so, which says how long it is and what its
-// hooks carry. A hook is at each end and between each two swags, at equal distances rounded
-// to a nanometer. A garland without swags lies on the shelf.
+// Hang returns the run of a garland that hangs so. A hook is at each end and between each
+// two swags, at equal distances rounded to a nanometer. A garland without swags lies on the
+// shelf.
 //
 // It returns [units.ErrFit] for a drop or sag past the hearth, a drop at a wall, swags under
 // an inch wide, or a sag without swags.

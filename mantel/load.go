@@ -41,7 +41,7 @@ type Hook struct {
 
 // WorkingLoad returns Rating/Factor, rounded down to the nanogram.
 //
-// Source: the factor of 5, 29 CFR 1919.33, for lifting gear: an analogy.
+// Source: see the package.
 func (k Hook) WorkingLoad() (units.Mass, error) { return k.workingLoad("Hook.WorkingLoad", "") }
 
 // workingLoad checks k, which is at a pointer.
@@ -89,8 +89,7 @@ func every(working, perFoot units.Mass) units.Length {
 	return units.Length(mulDiv(uint64(working), uint64(units.Foot), uint64(perFoot)))
 }
 
-// A HookLoad is what hangs on one hook, and how it is pulled, as the weight that pulls as
-// hard.
+// A HookLoad is what hangs on one hook and how hard it is pulled, each as a weight.
 type HookLoad struct {
 	At    Point      `json:"at"`    // where the hook is
 	Down  units.Mass `json:"down"`  // what hangs here; negative if the garland lifts the hook

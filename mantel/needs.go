@@ -34,7 +34,7 @@ const offHearth = 6 * units.Inch
 // Hang returns hanging with Left and Right as the rule has them: half of Extra at each end
 // of a traditional mantel, all of it at the heavy end of an asymmetrical one. Nothing falls
 // at a wall, and on a low shelf an end stops 6 in above the hearth. A caution then gives the
-// figures in a style.
+// figures.
 //
 // Source: common practice; the 6 in, a starting figure of our own.
 func (r Rules) Hang(mantel Mantel, hanging Hanging, style units.Style) (Hanging, []units.Caution, error) {
@@ -88,8 +88,7 @@ func difference(more units.Length, style units.Style) string {
 	return showDown(-more, style) + " less"
 }
 
-// Needs returns what a mantel takes as its garland hangs, each with its basis, in a
-// style, and source:
+// Needs returns what a mantel takes, each with its basis and source:
 //
 //	base garland       as it hangs, see Rules.Hang, rounded up to an inch
 //	picks, mantel      length/PickSpacing, rounded up
@@ -98,9 +97,10 @@ func difference(more units.Length, style units.Style) string {
 //	bells
 //	wire ties          one for each pick and ornament, one for the ribbon
 //
-// The top layer has length/(Layers · PickSpacing) picks, rounded up. The basis says how much
-// the garland differs from the rule. Rooms are left empty. If the picks, ornaments, ribbon
-// and lights are the same as those of the tree, clear their type "mantel" after [Steps].
+// The top layer has length/(Layers · PickSpacing) picks, rounded up. The basis of the garland
+// says what the rule would have bought, and the difference. Rooms are left empty. If the
+// picks, ornaments, ribbon and lights are the same as those of the tree, clear their type
+// "mantel" after [Steps].
 func (r Rules) Needs(mantel Mantel, hanging Hanging, style units.Style) ([]shopping.Need, error) {
 	const fn = "Rules.Needs"
 	if err := mantel.checkHanging(fn, "/mantel", "/hanging", hanging); err != nil {

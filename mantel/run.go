@@ -26,8 +26,7 @@ const maxHooks = 101
 // and evenly spaced to the nanometer are taken to be exactly so. A garland with stiff wire
 // hangs a little otherwise; bend it to the sag.
 //
-// Source: OpenStax, Calculus Volume 1, section Calculus of the Hyperbolic Functions, for
-// level hooks; statics for the others.
+// Source: see the package for level hooks; statics for the others.
 type Run struct {
 	// Hooks are 2 to 101, from left to right, an inch to 50 ft apart and at most 50 ft
 	// higher or lower, measured from any place up to 1000 ft away.
@@ -222,8 +221,7 @@ func (r Run) Below(along units.Length) (units.Length, error) {
 }
 
 // AppendPath appends to dst the middle line of the garland from left to right, with each swag
-// in 1 to 1000 straight pieces of equal width, and returns the longer slice. With an error it
-// returns dst as it was.
+// in 1 to 1000 straight pieces of equal width. With an error it returns dst as it was.
 func (r Run) AppendPath(dst []Point, pieces int) ([]Point, error) {
 	const fn = "Run.AppendPath"
 	if err := r.check(fn); err != nil {
@@ -267,8 +265,7 @@ func (r Run) AppendPath(dst []Point, pieces int) ([]Point, error) {
 }
 
 // Needs returns the garland, rounded up to an inch, and one pick for each pickSpacing of it,
-// rounded up, with a tie each; the basis of each is in a style. PickSpacing is from 1/2 in; 0 is
-// no picks.
+// rounded up, with a tie each. PickSpacing is from 1/2 in; 0 is no picks.
 func (r Run) Needs(pickSpacing units.Length, style units.Style) ([]shopping.Need, error) {
 	const fn = "Run.Needs"
 	if err := r.check(fn); err != nil {
@@ -335,7 +332,7 @@ func (r Run) garlandNeed(style units.Style) shopping.Need {
 //	strings = garland/length, rounded up
 //	cord    = from the nearer end, along the wall and up or down it, rounded up to a foot
 //
-// The basis says in a style how many strings, and at which end the plug is. Package sizing/lights says
+// The basis says how many strings, and at which end the plug is. Package sizing/lights says
 // what they draw.
 func (r Run) Lights(lamps int, length units.Length, outlet Point, style units.Style) (need shopping.Need, cord units.Length, cautions []units.Caution, err error) {
 	const fn = "Run.Lights"
@@ -387,8 +384,7 @@ func (r Run) Lights(lamps int, length units.Length, outlet Point, style units.St
 // Every Down, and what lies on a shelf, add up to the weight exactly. Each Down and pull is
 // within a nanogram of the exact one up to 1 lb, and a part in 1e12 beyond. It returns
 // [units.ErrRange] if a sag is less than a hundredth of its span: a taut garland pulls
-// without limit. Texts have their figures in a style, loads rounded up and what a hook may
-// carry down.
+// without limit. Texts round loads up, and what a hook may carry down.
 //
 // Source: statics; the design factor, as for [Hook.WorkingLoad].
 func (r Run) Loads(perFoot units.Mass, hook Hook, style units.Style) (Loads, error) {
@@ -463,7 +459,7 @@ func (r Run) share(fn string, l *Loads, perFoot units.Mass) error {
 // Stairs returns the run of a garland along a stair rail, from a newel at the left to a post
 // at the right, 1 ft to 50 ft away and at most 50 ft higher or lower, with 0 to 99 evenly
 // spaced balusters between. It hangs at the newel, at the post, and, if each is 4, at every
-// fourth baluster. Set its Sag, Left and Right. The cautions are those of stairs.
+// fourth baluster. Set its Sag, Left and Right.
 func Stairs(newel, post Point, balusters, each int) (Run, []units.Caution, error) {
 	const fn = "Stairs"
 	if err := checkPlace(fn, newel); err != nil {
@@ -499,7 +495,6 @@ func Stairs(newel, post Point, balusters, each int) (Run, []units.Caution, error
 // 100 swags, and down the other side. Corner is the lower right corner, measured from the
 // upper left one. Set its Sag, and add a few inches to Left and Right for the corners. The
 // corner hooks carry the sides, unless you tie them up along the frame: see [Hook.Count].
-// The cautions are those of a door.
 //
 // Source: common practice.
 func Door(corner Point, swags int) (Run, []units.Caution, error) {

@@ -22,9 +22,9 @@ type Stockings struct {
 }
 
 // Stockings returns what each holder of a row of stockings carries, and how near each comes
-// to the opening and the hearth, by the same figures as a garland, with texts in a style. The clearances are those of a
-// garland on the same mantel, if given, and of the stockings, the worst of both first. The row is in the middle
-// of the shelf:
+// to the opening and the hearth, by the same figures as a garland. The clearances are those
+// of a garland on the same mantel, if given, and of the stockings, the worst of both first.
+// The row is in the middle of the shelf:
 //
 //	=o=======o=======o=======o=  shelf
 //	.|_......|_......|_......|_  spacing

@@ -5,7 +5,7 @@ import (
 	"math/bits"
 )
 
-// An Area is a signed area: a whole number of square micrometers, from -9,223,372 m² to 9,223,372 m².
+// An Area is a whole number of square micrometers, from -9,223,372 m² to 9,223,372 m².
 type Area int64
 
 // Areas to multiply by: the squares of the lengths.
@@ -62,7 +62,7 @@ func (a Area) Format(style Style, step Area) string {
 // MarshalText returns the text of String. It never fails.
 func (a Area) MarshalText() ([]byte, error) { return kindArea.append(nil, int64(a)), nil }
 
-// UnmarshalText is [ParseArea]. On an error *a is unchanged.
+// UnmarshalText is [ParseArea].
 func (a *Area) UnmarshalText(text []byte) error {
 	v, err := parse(kindArea, string(text[:min(len(text), maxText+1)]))
 	if err == nil {
@@ -74,10 +74,10 @@ func (a *Area) UnmarshalText(text []byte) error {
 // In returns a divided by unit: a.In(SquareFoot) is a in square feet. See [Length.In].
 func (a Area) In(unit Area) float64 { return kindArea.in(int64(a), int64(unit)) }
 
-// Value returns the text of String for a database column.
+// Value returns the text of String.
 func (a Area) Value() (driver.Value, error) { return a.String(), nil }
 
-// Scan reads a column of text, or of base units. On an error *a is unchanged.
+// Scan reads text, or a whole number of base units.
 func (a *Area) Scan(src any) error {
 	v, err := kindArea.scan(src)
 	if err == nil {

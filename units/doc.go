@@ -8,9 +8,8 @@
 //
 //	height := 7*units.Foot + 6*units.Inch
 //
-// All four are comparable with == and <, and their zero value is zero. As with any
-// integer, a sum beyond the range wraps; no tree or room comes near it. For an area
-// use [AreaOf]: multiplying two lengths with * does not give one.
+// Compare quantities with == and <. As with any integer, a sum beyond the range wraps.
+// For an area use [AreaOf]: multiplying two lengths with * does not give one.
 //
 // Begin with [Length], [ParseLength], [Length.Format] and [Length.In].
 //
@@ -84,23 +83,22 @@
 //
 // String is exact, and Parse reads it back as the same value. It prints feet and inches down
 // to 1/64 in, whole square inches and whole ounces; anything else is in metric decimals.
-// JSON, flags ([flag.FlagSet.TextVar]) and databases hold that text. Scan also reads a whole number of base units.
+// JSON, flags ([flag.FlagSet.TextVar]) and databases hold that text. On an error
+// UnmarshalText and Scan leave the old value.
 //
 // Format rounds to a step, such as 1/16 in, and prints in a [Style], such as [InFeet].
-// Every style serves every quantity.
 //
 // # Rounding
 //
-// Everything here rounds to the nearest; a half goes away from zero. [Ceil]
-// rounds up and [Floor] down, below zero too. A result that does not fit is an error.
+// Everything here but [Ceil] and [Floor] rounds to the nearest; a half goes away from zero.
 //
 // # Converting
 //
 // In divides by a unit and returns the nearest float64 if both are below 2⁵³ base
 // units (9007 km, 9007 m², 9007 kg), and is within 2⁻⁵² of the exact quotient otherwise.
-// [FromFloat] inverts it exactly below 2⁵¹ base units. [Decimal] returns up to 64 decimal places.
+// [FromFloat] inverts it exactly below 2⁵¹ base units.
 //
-// Conversions are exact by definition; those marked ≈ are rounded to ten places here:
+// Conversions are exact by definition; those marked ≈ are rounded to ten places:
 //
 //	1 in    =          2.54 cm
 //	1 ft    =            12 in
@@ -125,7 +123,7 @@
 // The yard of 0.9144 m and the pound of 0.45359237 kg: International Yard and Pound
 // Agreement, in force 1 July 1959. The U.S. survey foot, two millionths longer, ended
 // on 31 December 2022 (85 FR 62698, National Institute of Standards and Technology,
-// 2020) and is not here. Metric units: SI, BIPM.
+// 2020) and is not here. Metric units: The International System of Units (SI), BIPM.
 // Other symbols: NIST Handbook 44, Appendix C (from memory). Marks and hyphens:
 // common practice.
 package units

@@ -8,7 +8,7 @@ import (
 	"strings"
 )
 
-// A Style says in which units a Format method prints. The zero value is [InFeetInches].
+// A Style says in which units a Format method prints.
 type Style uint8
 
 // The styles, and how each prints 7 ft 6 in, 12 sq ft 72 sq in and 3 lb 4 oz. Power is in watts in every style.
@@ -45,7 +45,7 @@ func (s Style) MarshalText() ([]byte, error) {
 }
 
 // UnmarshalText reads a name in upper or lower case, with space around it. Any other text is
-// [ErrName], and *s is unchanged.
+// [ErrName].
 func (s *Style) UnmarshalText(text []byte) error {
 	return s.read("Style.UnmarshalText", "text", string(text))
 }

@@ -2,13 +2,12 @@ package units
 
 import "database/sql/driver"
 
-// A Length is a signed distance: a whole number of nanometers, from -9,223,372 km to 9,223,372 km.
+// A Length is a whole number of nanometers, from -9,223,372 km to 9,223,372 km.
 type Length int64
 
-// Lengths to multiply by, as in 7*units.Foot + 6*units.Inch. One nanometer is Length(1).
+// Lengths to multiply by. One nanometer is Length(1).
 //
-// Source: International Yard and Pound Agreement, in force 1 July 1959 (the yard is 0.9144 m);
-// The International System of Units (SI), BIPM.
+// Source: see the package.
 const (
 	Millimeter Length = 1_000_000
 	Centimeter Length = 10 * Millimeter
@@ -19,7 +18,7 @@ const (
 )
 
 // ParseLength reads a length such as 7 ft 6 in, 7'6", 7 1/2 ft, 90in or 2.3 m, to the nearest
-// nanometer. See Reading above for the grammar and the errors.
+// nanometer. See Reading above.
 func ParseLength(text string) (Length, error) {
 	v, err := parse(kindLength, text)
 	return Length(v), err
@@ -44,7 +43,7 @@ func (l Length) Format(style Style, step Length) string {
 // MarshalText returns the text of String. It never fails.
 func (l Length) MarshalText() ([]byte, error) { return kindLength.append(nil, int64(l)), nil }
 
-// UnmarshalText is [ParseLength]. On an error *l is unchanged.
+// UnmarshalText is [ParseLength].
 func (l *Length) UnmarshalText(text []byte) error {
 	v, err := parse(kindLength, string(text[:min(len(text), maxText+1)]))
 	if err == nil {
@@ -53,14 +52,14 @@ func (l *Length) UnmarshalText(text []byte) error {
 	return err
 }
 
-// In returns l divided by unit: l.In(Foot) is l in feet. It panics if unit is 0, as
-// integer division does. For its precision see Converting above.
+// In returns l divided by unit: l.In(Foot) is l in feet. It panics if unit is 0.
+// For its precision see Converting above.
 func (l Length) In(unit Length) float64 { return kindLength.in(int64(l), int64(unit)) }
 
-// Value returns the text of String for a database column.
+// Value returns the text of String.
 func (l Length) Value() (driver.Value, error) { return l.String(), nil }
 
-// Scan reads a column of text, or of base units. On an error *l is unchanged.
+// Scan reads text, or a whole number of base units.
 func (l *Length) Scan(src any) error {
 	v, err := kindLength.scan(src)
 	if err == nil {

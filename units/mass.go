@@ -2,13 +2,13 @@ package units
 
 import "database/sql/driver"
 
-// A Mass is a weight, as the trade calls it: a whole number of nanograms, from -9,223,372 kg to 9,223,372 kg.
+// A Mass is a weight: a whole number of nanograms, from -9,223,372 kg to 9,223,372 kg.
 type Mass int64
 
 // Masses to multiply by. The pound and the ounce are avoirdupois. Parts of an ounce are rounded
 // to a nanogram.
 //
-// Source: International Yard and Pound Agreement, in force 1 July 1959 (the pound is 0.45359237 kg).
+// Source: see the package.
 const (
 	Gram     Mass = 1_000_000_000
 	Kilogram Mass = 1_000 * Gram
@@ -36,7 +36,7 @@ func (m Mass) Format(style Style, step Mass) string {
 // MarshalText returns the text of String. It never fails.
 func (m Mass) MarshalText() ([]byte, error) { return kindMass.append(nil, int64(m)), nil }
 
-// UnmarshalText is [ParseMass]. On an error *m is unchanged.
+// UnmarshalText is [ParseMass].
 func (m *Mass) UnmarshalText(text []byte) error {
 	v, err := parse(kindMass, string(text[:min(len(text), maxText+1)]))
 	if err == nil {
@@ -48,10 +48,10 @@ func (m *Mass) UnmarshalText(text []byte) error {
 // In returns m divided by unit: m.In(Pound) is m in pounds. See [Length.In].
 func (m Mass) In(unit Mass) float64 { return kindMass.in(int64(m), int64(unit)) }
 
-// Value returns the text of String for a database column.
+// Value returns the text of String.
 func (m Mass) Value() (driver.Value, error) { return m.String(), nil }
 
-// Scan reads a column of text, or of base units. On an error *m is unchanged.
+// Scan reads text, or a whole number of base units.
 func (m *Mass) Scan(src any) error {
 	v, err := kindMass.scan(src)
 	if err == nil {

@@ -34,7 +34,7 @@ func (p Power) Format(style Style, step Power) string {
 // MarshalText returns the text of String. It never fails.
 func (p Power) MarshalText() ([]byte, error) { return kindPower.append(nil, int64(p)), nil }
 
-// UnmarshalText is [ParsePower]. On an error *p is unchanged.
+// UnmarshalText is [ParsePower].
 func (p *Power) UnmarshalText(text []byte) error {
 	v, err := parse(kindPower, string(text[:min(len(text), maxText+1)]))
 	if err == nil {
@@ -46,10 +46,10 @@ func (p *Power) UnmarshalText(text []byte) error {
 // In returns p divided by unit: p.In(Watt) is p in watts. See [Length.In].
 func (p Power) In(unit Power) float64 { return kindPower.in(int64(p), int64(unit)) }
 
-// Value returns the text of String for a database column.
+// Value returns the text of String.
 func (p Power) Value() (driver.Value, error) { return p.String(), nil }
 
-// Scan reads a column of text, or of base units. On an error *p is unchanged.
+// Scan reads text, or a whole number of base units.
 func (p *Power) Scan(src any) error {
 	v, err := kindPower.scan(src)
 	if err == nil {
