@@ -1,9 +1,8 @@
 // Package fircone is a handbook for people who dress trees and mantels: how much of
 // everything to get, what goes together, what it costs and where it goes.
 //
-// The hard part is to say it in the shop, long before the day. Buy too little and the shop has
-// sold out; buy too much and the money is gone. Each package answers part of that, gives the
-// formula and its source, and says when the formula fails.
+// You buy long before the day: too little and the shop has sold out, too much and the money
+// is gone. Each package gives its formulas, with their sources, and says when a formula fails.
 //
 // # Which question, which function
 //
@@ -69,12 +68,11 @@
 // published, called common practice; what could not be looked up is marked from memory.
 // Rules of thumb are fields of the types named Rules, which a shop may change.
 //
-// The rules of thumb know only a tree's height, and suit a full tree of 6 to 8 ft seen
-// from all sides. Beside each stands the geometry, which knows the tree's shape.
+// The rules of thumb know only a tree's height. Beside each stands the geometry, which knows its
+// shape.
 //
-// Ornament types, and how many of each, go by whole feet; a part foot adds none. A supply goes by
-// the exact size, rounded up. A limit includes its own value: exactly 10
-// apart is apart, and exactly the permitted load is permitted.
+// A limit includes its own value: exactly 10 apart is apart, and exactly the permitted load
+// is permitted.
 //
 // # For programs
 //
@@ -104,8 +102,7 @@
 //
 // Figures about electricity, fire, ladders and loads are cautions, not permission: the maker's
 // label comes first, local code decides, and where it matters ask a licensed electrician or the
-// fireplace's maker. A result that is unsafe by a published figure says so and
-// is never adjusted.
+// fireplace's maker. A result that is unsafe by a published figure says so and is never adjusted.
 package fircone
 
 import (

@@ -17,7 +17,7 @@ type Comparison struct {
 	Rules Rules `json:"rules"` // what Rule was counted by
 	Look  Look  `json:"look"`  // what is matched
 
-	// What the tree takes of each kind, pieces or a length: each accent as if alone, see Needs.
+	// What the tree takes of each kind, pieces or a length: each accent as if alone.
 	Rule    shopping.ByKind[shopping.Quantity] `json:"rule"`    // by rule
 	Shape   shopping.ByKind[shopping.Quantity] `json:"shape"`   // by shape, to match Look
 	ByShape bool                               `json:"byShape"` // go by Shape, not by Rule; you may set it
@@ -74,9 +74,9 @@ const (
 // its basis and source: ornaments, the accents asked for, lights. Rooms, and kinds not needed, are
 // left out.
 //
-// The accents are garland, ribbon and picks. Ask for one: two look overfull, and each is as much
-// as one alone. In metric a length is rounded up to a centimeter, not an inch. A basis by rule
-// gives the whole feet counted and, within 2 in of the next foot, that foot's figures too.
+// The accents are garland, ribbon and picks. Ask for one: each is as much as one alone. In metric
+// a length is rounded up to a centimeter, not an inch. A basis by rule gives the whole feet
+// counted and, within 2 in of the next foot, that foot's figures too.
 func (c Comparison) Needs(style units.Style, accents ...shopping.Kind) ([]shopping.Need, error) {
 	const fn = "Comparison.Needs"
 	if err := checkAccents(fn, accents); err != nil {

@@ -1,7 +1,6 @@
 // Package sizing says how much of everything a Christmas tree takes, whether it fits under
-// the ceiling, and which ladder reaches it. The rules of thumb go by height alone, as the trade
-// does; the shape goes by the surface that is seen. [Rules.Compare] sets one against the other.
-// Begin with [CommonPractice], [Tree], [Rules.Compare] and
+// the ceiling, and which ladder reaches it. The rules of thumb go by height alone; the shape goes
+// by the surface that is seen. Begin with [CommonPractice], [Tree], [Rules.Compare] and
 // [Comparison.Needs].
 //
 // # The rules
@@ -57,7 +56,8 @@
 //	    14    196  250    131  168     98  126    132  170     95  113
 //	    15    225  287    150  192    112  145    152  194    100  129
 //
-// Small and narrow trees take smaller balls, see [Rules.Mix], and so more of them.
+// Small and narrow trees take smaller balls, see [Rules.Mix], and so more of them: 33 of 1 in
+// on 2 ft, where the rule has 4.
 //
 // # Garland by height and width
 //
@@ -111,44 +111,38 @@
 // # When the rules fail
 //
 // The rules for garland, picks and lights grow as the height, but surface as its square. They
-// suit a full tree of 6 to 8 ft. For others set ByShape: taller come out thin, smaller crowded.
-// Under 4 ft and over 15 ft, where the chart ends, Compare sets it.
-// No rule knows the width: a slim or pencil tree, or one in a corner or against
-// a wall, gets too much. Size those by shape.
+// suit a full tree of 6 to 8 ft: taller ones come out thin, smaller ones crowded. No rule knows
+// the width: a slim or pencil tree, or one in a corner or against a wall, gets too much. Size all
+// of these by shape: set Comparison.ByShape where [Rules.Compare] has not.
 //
-// Ornaments grow as the square of height too. A small tree takes smaller balls, and more of
-// them: 33 of 1 in on 2 ft, where the rule has 4. A look is kept by its cover, the part of the
+// Ornaments grow as the square of height too. A look is kept by its cover, the part of the
 // surface that ornaments hide, so that two trees dressed to one look match side by side.
 //
 // The usual wraps are 10.16 in apart, printed as 10 1/4 in; at exactly 10 in a tree takes 2 %
-// more garland. A tree is taken for a cone; a real one has gaps. If garland sags between the
-// branch tips, see [Drape].
+// more garland. A tree is taken for a cone; a real one has gaps.
 //
 // # What to measure
 //
-//   - [Tree.Height], from the floor to the tip as it stands. The rest has usual values.
-//   - [Tree.Base], the widest diameter across the branches. It matters more than the class
-//     under which the tree was sold.
-//   - [Tree.Exposure], how much is seen; [Tree.Seen] computes it from where people stand.
+//   - [Tree.Height]. The rest has usual values.
+//   - [Tree.Base]. It matters more than the class under which the tree was sold.
+//   - [Tree.Exposure]. [Tree.Seen] computes it from where people stand.
 //   - [Tree.Handle], [Tree.BareTip] and [Tree.BareBase], where it is not dressed.
 //
 // # Worked example
 //
 // The ticket hall of a station has a full 9 ft tree with a 1 ft star under a 14 ft ceiling. By
-// rule it takes 81 ft of garland, wrapped 13 1/4 in apart. To match the 7 ft tree that everyone
-// likes it takes 104 ft, 81 balls, and 12 strings of 100 lights; at 4.8 W each they draw
-// 57.6 W, in four runs if three may be joined. The star goes on from a 6 ft stepladder, with
-// 4 ft to spare.
+// rule it takes 81 ft of garland, wrapped 13 1/4 in apart. To match a full 7 ft tree it takes
+// 104 ft, 81 balls, and 12 strings of 100 lights; at 4.8 W each they draw 57.6 W, in four runs
+// if three may be joined. The star goes on from a 6 ft stepladder, with 4 ft to spare.
 //
 // The waiting room has a tree of 4 ft 6 in in the corner. The rule's 40 ft 6 in of garland
 // would come 3 1/2 in apart; 14 ft 2 in matches, with 19 balls.
 //
 // # Cautions
 //
-// See [Tree.Cautions]. In rooms that the public uses,
-// fire codes forbid most cut trees and ask for flame-resistant labels on others. Ask the fire
-// marshal, and for wiring a licensed electrician. Over 20 ft no stepladder will do: hire a
-// trained firm.
+// See [Tree.Cautions]. In rooms that the public uses, fire codes forbid most cut trees and ask
+// for flame-resistant labels on others. Ask the fire marshal, and for wiring a licensed
+// electrician. Over 20 ft no stepladder will do: hire a trained firm.
 //
 // # Formulas
 //
@@ -159,8 +153,6 @@
 //	surface   π·(d/2)·s·(y₂² - y₁²)/h²
 //	turns     s·(y₂ - y₁)/(h·p)
 //	spiral    a/2·(F(u₂) - F(u₁))   a = p·s/(π·d)   u = s·y/(h·a)   F(u) = u·√(1+u²) + arsinh u
-//	cover     Σ count · π/4 · diameter² / surface
-//	seen      spread + 2·acos(d/2 / distance)
 //
 // Step by step, a 7 ft tree 4.55 ft wide with wraps 10.16 in (0.847 ft) apart:
 //
@@ -170,23 +162,22 @@
 //	F   16.88 · 16.91 + 3.52 = 289.0
 //	    0.436 / 2 · 289.0 = 63.0 ft
 //
+// [Cover] and [Tree.Seen] have their own.
+//
 // # For engineers
 //
-// A spiral length is within 1 nm, a surface within a square micrometer and two parts in 10¹⁵,
-// the same bits on every machine. What you buy is only as exact as the width. For a 7½ ft full
-// tree:
+// A surface is within a square micrometer and two parts in 10¹⁵, but what you buy is only as
+// exact as the width. For a 7½ ft full tree:
 //
 //	60 % as wide as high: 52 ornaments, 67 ft of garland
 //	65 % as wide as high: 56 ornaments, 73 ft of garland
 //	70 % as wide as high: 61 ornaments, 79 ft of garland
 //
-// Supplies and spacings are rounded up. [Format] prints in any
-// [units.Style]. Errors are [units.Error]: ErrRange for a value outside its range, ErrName for an
-// unknown name.
+// Errors are [units.Error]: ErrRange for a value outside its range, ErrName for an unknown name.
 //
 // # Sources
 //
-// Each figure has its source where it stands; common practice has none in print. The rest:
+// Each figure has its source where it stands. The rest:
 //
 //   - Public rooms: International Fire Code section 806; NFPA 1 section 10.13, 2015 (quoted).
 //   - Water: Washington State University, 2012 (read). Heat: NFPA and ESFI (quoted).

@@ -119,7 +119,7 @@ func wantEach(has bool, want string) string {
 }
 
 // String returns one line such as "garland 10 1/4 in apart; 4.1 % covered by ornaments; to the
-// square foot 0.399 picks, 13.3 lights". Spacings are rounded up, so that garland does not run out.
+// square foot 0.399 picks, 13.3 lights". Spacings are rounded up.
 func (l Look) String() string { return l.text(units.InFeetInches) }
 
 func (l Look) text(style units.Style) string {

@@ -97,7 +97,7 @@ func TradeHeight(height units.Length) (units.Length, error) {
 //
 //	TypesPerFoot · whole feet of height
 //
-// A part foot adds none. The height is 1 ft to 100 ft.
+// The height is 1 ft to 100 ft.
 //
 // Source: common practice.
 func (r Rules) Types(height units.Length) (int, error) {

@@ -232,9 +232,9 @@ func (t Tree) Grade() (string, error) {
 // around is dressed, the garland goes back and forth, one spacing lower each time. If it sags, see
 // [Drape.Stretch].
 //
-// Unrolled flat, the cone is a sector and the garland a spiral of Archimedes; the formula is in
-// the package documentation, with π·d times the part that is dressed for π·d. A small spacing
-// tends to area over spacing, a very wide one to the slope.
+// Unrolled flat, the cone is a sector and the garland a spiral of Archimedes. The formula is in
+// the package documentation; of its π·d, take the part that is dressed. A small spacing tends to
+// area over spacing, a very wide one to the slope.
 //
 // Source: OpenStax, Calculus Volume 3, section 3.3, has a spiral on a cone.
 func (t Tree) SpiralLength(spacing units.Length) (units.Length, error) {

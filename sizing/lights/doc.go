@@ -24,10 +24,6 @@
 //
 // Outlets of several rooms can share a circuit: count all of it.
 //
-// # What to measure
-//
-// Nothing: the [Label] of the string has lamps, length, watts and joins.
-//
 // # Worked example
 //
 // The 900 lamps of a 9 ft tree are nine strings of 100. At 4.8 W each they draw 43.2 W of the
@@ -39,7 +35,7 @@
 // holder or a bare wire. Switch lights off when leaving and when going to bed. Local code
 // decides; ask a licensed electrician.
 //
-// Errors are [units.Error] with ErrRange, and the result is zero.
+// Errors are [units.Error] with ErrRange.
 //
 // # Sources
 //

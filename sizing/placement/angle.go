@@ -75,10 +75,10 @@ func parseDegrees(s string) (int64, bool) {
 	return n, true
 }
 
-// String returns the text that [Angle.UnmarshalText] reads, "37.5°".
+// String returns a in degrees, "37.5°".
 func (a Angle) String() string { return strconv.FormatFloat(a.Degrees(), 'f', -1, 64) + "°" }
 
-// MarshalText returns the text that [Angle.UnmarshalText] reads. The error is always nil.
+// MarshalText returns a.String(). The error is always nil.
 func (a Angle) MarshalText() ([]byte, error) { return []byte(a.String()), nil }
 
 // UnmarshalText reads "37.5°", "37.5 degrees" or "37.5 deg", in either case, with an optional
@@ -91,11 +91,11 @@ func (a *Angle) UnmarshalText(text []byte) error {
 	return err
 }
 
-// Value returns the same text for a database. The error is always nil.
+// Value returns a.String() for a database. The error is always nil.
 func (a Angle) Value() (driver.Value, error) { return a.String(), nil }
 
-// Scan sets *a from a column of such text, or of whole thousandths of a degree. On an
-// error *a is unchanged.
+// Scan sets *a from a column of text, as [Angle.UnmarshalText] does, or of whole thousandths of
+// a degree. On an error *a is unchanged.
 func (a *Angle) Scan(src any) error {
 	const fn = "Angle.Scan"
 	switch src := src.(type) {

@@ -1,13 +1,12 @@
 // Package placement says where each piece goes on a tree, and in which order to hang it.
 //
 // A good tree is even four times over: all pieces together, each type, each color and each
-// size. Large pieces sit deep among the branches, small ones at the tips.
+// size.
 //
 // # The question
 //
-// A [Layout] is a tree and the way it faces. [Layout.Places] gives each piece a height, an
-// hour on the clock and a depth. On the 9 ft tree in the ticket hall hang 81
-// pieces of nine types, in three sizes:
+// [Layout.Places] gives each piece a height, an hour on the clock and a depth. On the 9 ft tree
+// in the ticket hall hang 81 pieces of nine types, in three sizes:
 //
 //	81 pieces by size, how many and how high on average:
 //	5 1/2 in: 16, 2 ft 7 in up, 8 1/2 in deep
@@ -41,8 +40,7 @@
 //
 // # Garland and lights
 //
-// [Layout.Wind] gives the line of a garland, draped or not, or the bulbs of a string of
-// lights, at the spacing of a sizing.Look.
+// [Layout.Wind] gives their points, at the spacing of a sizing.Look.
 //
 // # Hanging order
 //
@@ -71,10 +69,9 @@
 //     whatever the layout says.
 //   - Lights: follow the label on the string, and see package lights for the load.
 //
-// # Errors and accuracy
+// # Errors
 //
-// Errors are [*units.Error], and name a field by its JSON pointer. Invalid trees and drapes
-// get the errors of package sizing. Equal arguments give equal results on every machine.
+// Errors are [*units.Error]. Invalid trees and drapes get the errors of package sizing.
 //
 // # Method and sources
 //

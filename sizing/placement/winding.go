@@ -36,9 +36,8 @@ const (
 // Wind returns the points along a winding from its upper end down, one Step apart, both
 // ends included: the bulbs of a string of lights, or the line of a garland.
 //
-// The line starts at the back and follows the spiral that package sizing measures. On a
-// tree dressed part of the way around it goes back and forth, one spacing lower each
-// time. Its length is
+// The line starts at the back and is the one that [sizing.Tree.SpiralLength] measures. Its
+// length is
 //
 //	∫ √(1 + (arc·sin α·s/p)²) ds
 //
