@@ -15,8 +15,8 @@
 //     black to white is 100. Exactly 10 is two colors; 9.9 is one. Differences between colors are
 //     cut: 9.96 never prints as 10.
 //   - An ornament passes for a color of the palette up to a difference of 8; exactly 8 passes.
-//   - The leading color comes first and gets the most: 60 and 40 percent of two colors, 60, 30
-//     and 10 of three, 40, 30, 20 and 10 of four.
+//   - The leading color comes first and gets the most: 60, 30 and 10 percent of three
+//     colors. For other numbers see [Palette.Share].
 //
 // A shop changes them in [Rules]. Errors are [units.Error]: [units.ErrRange] for a number
 // outside its range, [units.ErrName] for an unknown word or constant, [units.ErrSyntax] for other text
@@ -34,8 +34,8 @@
 //	12 ft      12        5          4     2      1
 //	15 ft      15        6          5     3      1
 //
-// Pieces go by the shares too: on a 7 ft tree with 49 pieces the one gold type has 10. For the
-// same number of every type, share the types and multiply. See [Palette.Share].
+// Pieces go by the shares too: on a 7 ft tree with 49 pieces the one gold type has 10. For
+// the same number of every type, share the types and multiply.
 //
 // # How to write a color
 //
@@ -93,8 +93,8 @@
 // # For whom it holds
 //
 // [Rules.Read] measures every pair in eight views: by daylight and by warm-white tree
-// lights, each with usual color vision and as a red-blind (protan), green-blind (deutan) or blue-blind
-// (tritan) person sees it. Cool-white lights count as daylight. A star marks a pair that reads as one color:
+// lights, each with usual color vision and as a red-blind (protan), green-blind (deutan) or
+// blue-blind (tritan) person sees it. A star marks a pair that reads as one color:
 //
 //	pair                  by daylight                       by warm light
 //	                      usual  protan  deutan  tritan     usual  protan  deutan  tritan
@@ -104,12 +104,11 @@
 //	  darker forestgreen, #1d751d for #228b22, mends it: a difference in lightness
 //	  of 10.4 to deutan viewers by daylight, where it is 3.0 now
 //
-// Red and green are the colors of the season, and this is their trap. A difference in lightness mends it,
-// since everybody sees that: with darkgreen in place of forestgreen the pair
-// holds in all eight views.
+// A difference in lightness mends the pair, since everybody sees that. With darkgreen in
+// place of forestgreen it holds in all eight views.
 //
-// The tree is a color too: crimson on fir green is one color to a protan viewer. Read also
-// compares every color with the greenery, a flocked tree or a wall.
+// [Rules.Read] also compares every color with the background, a tree or a wall: crimson on
+// fir green is one color to a protan viewer.
 //
 // # When the rules fail
 //
@@ -126,10 +125,10 @@
 //
 // # What to measure
 //
-// Common practice: photograph a piece in daylight beside white paper, and read the code off the
-// evenly lit part with a color picker. Note the finish and count the pieces.
-// [Rules.Sort] finds the color that each goes with, [Rules.Best] the palette that keeps the
-// most of the box, and [Rules.Suggest] colors to add.
+// Common practice: photograph a piece in daylight beside white paper, and read the code off
+// the evenly lit part with a color picker. Note the finish and count the pieces. Then
+// [Rules.Sort] finds the color of each piece, [Rules.Best] a palette for the box, and
+// [Rules.Suggest] colors to add.
 //
 // # A worked example
 //
@@ -181,9 +180,9 @@
 // # Sources
 //
 // Read: the 34 pairs of Sharma, Wu and Dalal 2005; CSS Color Module Level 4; the 267
-// centroids of NBS Special Publication 440 (Kelly and Judd 1976); Birch 2012 (abstract) for one man in twelve. Quoted: CAT16 (Li et al. 2017),
-// the dichromats (Brettel, Viénot and Mollon 1997; Viénot
-// et al. 1999; Smith and Pokorny 1975; Vos 1978), CIE 15 for illuminant A. From memory: 60/30/10,
-// 40/30/20/10, and that 10 is another color. Chosen here: the rule for metals, the
-// estimates, and a dim room of 4 cd/m² for tree light.
+// centroids of NBS Special Publication 440 (Kelly and Judd 1976); Birch 2012 (abstract) for
+// one man in twelve. Quoted: CAT16 (Li et al. 2017), the dichromats (Brettel, Viénot and
+// Mollon 1997; Viénot et al. 1999; Smith and Pokorny 1975; Vos 1978), CIE 15 for illuminant
+// A. Chosen here: the rule for metals, the estimates, and a dim room of 4 cd/m² for tree
+// light.
 package palette

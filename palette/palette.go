@@ -17,7 +17,7 @@ const maxSwatches = 6
 // checks names, finishes and the number of swatches; [Rules.Read] measures how far apart they are.
 type Palette []Swatch
 
-// Rules are the rules of a house for its palettes; [CommonPractice] has the usual ones.
+// Rules are the rules of a house for its palettes.
 type Rules struct {
 	Limit int     `json:"limit"` // the most swatches in a palette, metals counted, 1 to 6
 	Apart float64 `json:"apart"` // the least difference ΔE00 of two colors, 0 to 100; equal colors are one even at 0

@@ -15,7 +15,7 @@ const (
 	maxPaletteText = 1024
 )
 
-// A Swatch is one color of a palette: its name, the color itself and the finish.
+// A Swatch is one color of a palette.
 type Swatch struct {
 	// Name is 1 to 40 bytes of printable text without commas, colons or equals signs, or spaces at either end.
 	Name string `json:"name"`

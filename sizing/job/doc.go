@@ -4,14 +4,11 @@
 //	request, err := job.ParseRequest(data) // or fill in the struct
 //	plan, err := job.Make(request)
 //
-// A [Plan] is a value: laying it out as text is yours, and encoding/json writes it.
-//
 // # One assortment
 //
-// Ornaments are shared out once: types over the colors, each type of one size, in equal numbers.
-// The needs ask for these pieces, the basket gets them, and TreePlan.Pieces and
-// MantelPlan.Spots say what hangs where. Where the shelves or the budget are short, less
-// hangs, and the shares of the basket say how much less in each room.
+// Ornaments are shared out once: types over the colors, each type of one size, in equal
+// numbers. The needs ask for these pieces, the basket gets them, and TreePlan.Pieces and
+// MantelPlan.Spots say what hangs where.
 //
 // # The work
 //
@@ -26,7 +23,7 @@
 //
 // # House rules
 //
-// A [House] holds every rule of a plan. A shop changes what it does otherwise:
+// A shop changes in [House] what it does otherwise:
 //
 //	house := job.CommonPractice()
 //	house.Trees.PerFoot[shopping.Pick].Pieces = 4
@@ -34,11 +31,10 @@
 //
 // # When it fails
 //
-// Rules of thumb are no more than that: see the packages that each figure comes from. For placing,
-// a missing handle counts as 6 in, a missing bare tip as 4 in, each a twelfth of the height at
-// most. A plan for
-// a room that the public uses is no permission: the fire marshal decides. Plan.Cautions
-// has what to mind.
+// Rules of thumb are no more than that. For placing, a missing handle counts as 6 in, a
+// missing bare tip as 4 in, each a twelfth of the height at most. A plan for a room that
+// the public uses is no permission: the fire marshal decides. Plan.Cautions has what to
+// mind.
 //
 // # Bounds
 //

@@ -47,8 +47,6 @@ type Plan struct {
 // be had, and "mantel" for other kinds if some are sold so. Pieces owned without a size are used first;
 // the nearest sizes stand in for one that is short. Toppers and skirts are not planned. Five colors or six
 // have equal shares.
-//
-// It returns all faults of the request at once: see [Faults].
 func Make(request Request) (Plan, error) {
 	const function = "job.Make"
 	p, faults := plan(function, request)

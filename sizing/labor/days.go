@@ -61,9 +61,10 @@ func prepare(work []Work, needs []shopping.Need) string {
 //	cut tree in    begin or the day before, not before down - "cut tree"
 //	cut tree out   begin + "cut tree" or down, whichever is earlier
 //
-// What is on a cut tree is taken down by the day on which the tree is out. Of the work each Place is looked
-// at, and the kinds of its needs; of the needs each kind. No clock is read. The elapsed minutes go up to 1,000,000, down to
-// 3,650 days after stand. ErrFit reports a down before stand. If the public uses the room, the fire code may not allow a cut tree.
+// What is on a cut tree is taken down by the day on which the tree is out. Dates looks at
+// the Place of each work and at the kind of each need. No clock is read. The elapsed
+// minutes go up to 1,000,000, down to 3,650 days after stand. ErrFit reports a down before
+// stand. If the public uses the room, the fire code may not allow a cut tree.
 func (r Rates) Dates(stand, down Date, elapsed int, work []Work, needs []shopping.Need) ([]Day, error) {
 	c := &checker{fn: "Rates.Dates"}
 	c.minutesTable(r)

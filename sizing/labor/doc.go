@@ -5,13 +5,12 @@
 //
 //   - Work is rate times quantity: minutes a foot of tree, an ornament, a yard of garland. Above
 //     8 ft it takes two people and longer.
-//   - Shape, lights, garland, then the pieces, each from the top down, so that no ladder leans
-//     into dressed branches. Taking down is the reverse.
+//   - Shape first, then lights, garland and pieces from the top down, so that no ladder
+//     leans into dressed branches.
 //   - A quote is goods with their markup, hours and travel. Totals are sums of what is printed.
 //   - A carton holds one room, glass by itself, and what its lifter can lift.
-//   - Next year's stock is what there was and what was bought, less what broke.
 //
-// The rates are house rates, all from memory; no standard has them. Time your own work.
+// The rates are house rates, all from memory; no standard has them.
 //
 // # The station's day
 //
@@ -65,7 +64,7 @@
 //
 // # Sources
 //
-// The order of work, what is packed together and the parts of a quote are common practice; house
-// rates and lead times are from memory. Dates: E. M. Reingold, N. Dershowitz, Calendrical
-// Calculations, Cambridge 1997 (from memory), and ISO 8601 for their text.
+// The order of work, what is packed together and the parts of a quote are common practice.
+// Dates: E. M. Reingold, N. Dershowitz, Calendrical Calculations, Cambridge 1997 (from
+// memory).
 package labor

@@ -25,7 +25,7 @@ type Thing struct {
 	shopping.Lot
 	Room    string     `json:"room,omitempty"`    // where it hung, or "spares"
 	Weight  units.Mass `json:"weight,omitempty"`  // of one piece, up to 200 lb
-	Fragile bool       `json:"fragile,omitempty"` // goes into cells, apart from what is not
+	Fragile bool       `json:"fragile,omitempty"` // goes into cells
 
 	// Cell is the cell that a piece takes, up to 100 ft, where its size is not stated or is less. No label tells it.
 	Cell units.Length `json:"cell,omitempty"`

@@ -13,7 +13,7 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// A Work is one place to dress, before any rate is applied.
+// A Work is one place to dress.
 type Work struct {
 	Room   string          `json:"room,omitempty"`  // "ticket hall"; may be empty
 	Place  string          `json:"place,omitempty"` // "artificial tree", which is shaped first; "cut tree", which is taken out in time; "mantel", one task whatever goes on it; or empty
@@ -22,7 +22,7 @@ type Work struct {
 	Needs  []shopping.Need `json:"needs"`           // what goes on it; of each the quantity
 }
 
-// A Task is one step. Tasks of the same Work are done one after the other.
+// A Task is one step.
 type Task struct {
 	Work     int               `json:"work"`           // the index of its Work
 	Room     string            `json:"room,omitempty"` // where it is

@@ -9,8 +9,7 @@
 //
 //	least Σ n·price  with  Σ n·pack ≥ need - owned,  n ≤ what is on the shelf
 //
-// Of several at the least cost take the one with the least over, then the fewest
-// packs, then the offers that come first: [Shop.List].
+// For ties see [Shop.List].
 //
 // # Worked example
 //
@@ -44,28 +43,22 @@
 // # What a need may leave open
 //
 // A need names a kind and, where it matters, a type, a color and a size; any thing serves
-// what it leaves out. It may give a range of sizes, a range of numbers, a number of
-// different types, substitutes, and how much shorter a length may be. An offer is one item,
-// or a mixed box of several. Needs that share a box or an owned piece are bought together,
-// in one [Purchase].
+// what it leaves out. The fields of [Need] say what else it may leave open.
 //
 // A string of lights counts for its lamps but is not divided. Each room has its own
 // strings, of one type and color.
 //
 // # Lengths
 //
-// Strands are joined to a running length. Each join loses the overlap of the item's
-// [Join]: n strands come to ΣL - (n-1)·overlap. A strand may be cut to serve two rooms;
-// rooms are not joined to each other. Whole pieces, as a bow of 1½ yd, are cut from rolls.
-// Purchase.Cuts says where each strand and roll is cut and for which room, and Purchase.Left
-// what goes back into the box, as owned stock for next year.
-//
-// # Prices
-//
-// A [Deal] is "3 for 2", or a lower price from 10 packs on. A [Store] may deliver for a
-// fee, free from an amount on, and may add tax.
+// Strands are joined to a running length. Each join loses the overlap of the item's [Join]:
+// n strands come to ΣL - (n-1)·overlap. A strand may be cut to serve two rooms; rooms are
+// not joined to each other. Whole pieces, as a bow of 1½ yd, are cut from rolls. See
+// Purchase.Cuts and Purchase.Left.
 //
 // # Money
+//
+// A [Deal] is "3 for 2", or a lower price from 10 packs on. A [Store] may add delivery and
+// tax.
 //
 // Prices are of type Decimal of github.com/shopspring/decimal, in one currency, with at
 // most four decimal places (no currency of ISO 4217 has more). Nothing is rounded but the tax of
@@ -88,12 +81,12 @@
 //	stores                                  8
 //	types of an assortment                  100
 //
-// Anything beyond is an error wrapping [units.ErrRange] or [units.ErrSyntax]. One call takes
-// at most 250,000,000 steps of search: 2 s of one core and 55 MB in the longest test. A
-// problem that takes more, as 10,000 pieces of 64 lengths from 64 kinds of roll may, is an
-// error wrapping [units.ErrLimit]. Running lengths that overlap, needs bought together and
-// pieces of several lengths are searched until the least cost is proved or their share of
-// the steps is spent; the bound shows which.
+// Anything beyond is an error wrapping [units.ErrRange] or [units.ErrSyntax]. One call
+// takes at most 250,000,000 steps of search: 2 s of one core and 55 MB in the longest test.
+// A problem that takes more, as 10,000 pieces of 64 lengths from 64 kinds of roll may, is
+// an error wrapping [units.ErrLimit]. Where [Shop.List] promises no exact answer, the
+// search ends when the least cost is proved or its share of the steps is spent; the bound
+// shows which.
 //
 // # Errors
 //

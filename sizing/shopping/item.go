@@ -7,8 +7,7 @@ import (
 	"example.com/fircone/units"
 )
 
-// An Item is one thing that is dressed with. The same item stands in a need, on a shelf, on
-// the tree and on a carton. Only Kind is required. In JSON it is its text.
+// An Item is one thing that is dressed with. Only Kind is required.
 type Item struct {
 	Kind  Kind         // what it is
 	Type  string       // which sort of it: "star"

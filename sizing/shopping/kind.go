@@ -133,8 +133,7 @@ func (k *Kind) UnmarshalText(text []byte) error {
 	return kindError("Kind.UnmarshalText", "kind", string(text))
 }
 
-// A ByKind has one value for each kind, at its index: table[Pick]. In JSON it is
-// an object whose members are named by [Kind.String], without those that are zero.
+// A ByKind has one value for each kind, at its index: table[Pick].
 type ByKind[T comparable] [numKinds]T
 
 // String returns the values that are not zero after their kinds, "ornaments 49,
@@ -153,7 +152,8 @@ func (table ByKind[T]) String() string {
 	return strings.Join(parts, ", ")
 }
 
-// MarshalJSON returns an object such as {"ornaments":49,"garland":"63 ft"}.
+// MarshalJSON returns an object without the zeros, such as
+// {"ornaments":49,"garland":"63 ft"}.
 func (table ByKind[T]) MarshalJSON() ([]byte, error) {
 	var zero T
 	out := []byte{'{'}

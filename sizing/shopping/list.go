@@ -27,7 +27,7 @@ type Bill struct {
 	Store    string          `json:"store"`    // as Shop.Stores names it
 	Goods    decimal.Decimal `json:"goods"`    // what the offers cost there
 	Delivery decimal.Decimal `json:"delivery"` // 0 if the goods come to what it is free from
-	Tax      decimal.Decimal `json:"tax"`      // on both, rounded to Shop.Coin, half away from zero; the bill is the sum of the three
+	Tax      decimal.Decimal `json:"tax"`      // on both, rounded to Shop.Coin; the bill is the sum of the three
 }
 
 // Short returns what is missing: every share that gets less than was planned, spares aside.
@@ -43,17 +43,16 @@ func (l List) Short() []Share {
 	return short
 }
 
-// List returns what to buy for needs of any items and rooms at the least cost: for each item
-// one purchase for all its needs together, so that a pack begun for one room serves the
-// next. Items that share a mixed box or an owned piece are one purchase. A length whose type
-// or color is open is served by the one item that costs least. What is owned is used first,
-// once for all needs together; the rest is bought, as far as the shelves go. Things of the
-// other sort, pieces or lengths, are passed over.
+// List returns what to buy for needs of any items and rooms at the least cost: for each
+// item one purchase for all its needs together, so that a pack begun for one room serves
+// the next. Items that share a mixed box or an owned piece are one purchase. A length whose
+// type or color is open is served by the one item that costs least. What is owned is used
+// first, once for all needs together. Things of the other sort, pieces or lengths, are
+// passed over.
 //
 // Where the shelves are short it buys what there is, and shares it: first the least of each
 // need, then as planned, in proportion (lengths: in the order of the needs). Substitutes
-// stand in, in their order, as needs of their own. Spares of Shop.Spares are added to what is
-// planned, and come last.
+// stand in, in their order, as needs of their own. Spares come last.
 //
 // Each need for a running length is a run of its own. So n strands of lengths L with c
 // cuts come, for k runs together, to

@@ -123,7 +123,7 @@ func (q Quantity) String() string {
 	return strconv.Itoa(q.Pieces) + " of " + q.Length.String()
 }
 
-// MarshalJSON returns a number for pieces, and otherwise the text: 27, "81 ft", "4 of 4 ft 6 in".
+// MarshalJSON returns a number for pieces, and otherwise the text.
 func (q Quantity) MarshalJSON() ([]byte, error) {
 	if q.Length == 0 {
 		return strconv.AppendInt(nil, int64(q.Pieces), 10), nil

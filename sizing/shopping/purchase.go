@@ -17,16 +17,20 @@ type Purchase struct {
 	Shares []Share         `json:"shares"`          // what each need gets, spares last
 	Owned  []Lot           `json:"owned,omitempty"` // what there is already that could serve the needs, item by item and strand by strand
 	Buys   []Buy           `json:"buys,omitempty"`  // in the order of the offers; none if what is owned will do
-	Left   []Lot           `json:"left,omitempty"`  // what is owned and bought and does not hang, likewise: what goes back into the box
+	Left   []Lot           `json:"left,omitempty"`  // what is owned and bought and does not hang, likewise: what goes back into the box, as owned stock for next year
 	Cuts   []Cut           `json:"cuts,omitempty"`  // which strands and rolls serve which room, and how they are cut; owned ones first
 	Cost   decimal.Decimal `json:"cost"`            // of all Buys, without delivery and tax
 	Bound  decimal.Decimal `json:"bound"`           // nothing that serves the needs as far costs less; equal to Cost if that is proved the least, with the tax where stores differ in it
 }
 
 // A Share is a need and what it gets.
+//
+// Gets is how much of what is planned. It may be more: all lamps of a string count, and all
+// of a length that hangs, less the overlaps of its joins. For whole pieces it is their
+// number and the shortest length.
 type Share struct {
 	Need
-	Gets     Quantity `json:"gets"`              // how much of what is planned; of lights, all of its strings, and of a length all that hangs once joins have taken their overlaps, which may be more; for whole pieces their number, and the shortest length
+	Gets     Quantity `json:"gets"`              // see above
 	Parts    []Lot    `json:"parts,omitempty"`   // which things, where the need leaves that open; of lights, each string
 	Replaced Quantity `json:"replaced,omitzero"` // how much of what is missing a substitute stands for, in a share of its own
 	Spare    bool     `json:"spare,omitempty"`   // against breakage, by Shop.Spares

@@ -64,7 +64,7 @@ type Offer struct {
 	Name     string          `json:"name"`               // what the shelf calls it, "box of 12"; no two offers of an item share one
 	Pack     Quantity        `json:"pack,omitzero"`      // what one pack holds: pieces, one strand or roll, or several of one length
 	Contents []Lot           `json:"contents,omitempty"` // of a mixed box: pieces of several items, or several strings of lights
-	Price    decimal.Decimal `json:"price"`              // of one pack: 0 to 1,000,000, at most four decimal places; decimal.Decimal{} is not known
+	Price    decimal.Decimal `json:"price"`              // of one pack; decimal.Decimal{} is not known
 	Deals    []Deal          `json:"deals,omitempty"`    // what several packs cost together
 	Shelf    Shelf           `json:"shelf,omitzero"`     // how many packs are left
 	Store    string          `json:"store,omitempty"`    // where; a name in Shop.Stores, or any other
@@ -146,7 +146,7 @@ type Shelf int
 // SoldOut is a shelf that holds nothing.
 const SoldOut Shelf = -1
 
-// MarshalJSON returns the number of packs, or null if it is not known.
+// MarshalJSON implements json.Marshaler.
 func (s Shelf) MarshalJSON() ([]byte, error) {
 	if s == 0 {
 		return []byte("null"), nil
@@ -163,7 +163,7 @@ func (s *Shelf) UnmarshalJSON(data []byte) error {
 	return s.read("shopping.Shelf.UnmarshalJSON", string(data))
 }
 
-// Value returns the number of packs, or NULL if it is not known.
+// Value implements driver.Valuer.
 func (s Shelf) Value() (driver.Value, error) {
 	if s == 0 {
 		return nil, nil
