@@ -123,9 +123,10 @@
 //
 // # What to measure
 //
-//   - [Tree.Height]. The rest has usual values.
-//   - [Tree.Base]. It matters more than the class under which the tree was sold.
-//   - [Tree.Exposure]. [Tree.Seen] computes it from where people stand.
+//   - [Tree.Height], from the floor to the tip as it stands. The rest has usual values.
+//   - [Tree.Base], the widest diameter across the branches. It matters more than the class
+//     under which the tree was sold.
+//   - [Tree.Exposure], how much is seen. [Tree.Seen] computes it from where people stand.
 //   - [Tree.Handle], [Tree.BareTip] and [Tree.BareBase], where it is not dressed.
 //
 // # Worked example

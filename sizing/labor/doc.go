@@ -6,11 +6,11 @@
 //   - Work is rate times quantity: minutes a foot of tree, an ornament, a yard of garland. Above
 //     8 ft it takes two people and longer.
 //   - Shape first, then lights, garland and pieces from the top down, so that no ladder
-//     leans into dressed branches.
+//     leans into dressed branches. Taking down is the reverse.
 //   - A quote is goods with their markup, hours and travel. Totals are sums of what is printed.
 //   - A carton holds one room, glass by itself, and what its lifter can lift.
 //
-// The rates are house rates, all from memory; no standard has them.
+// The rates are house rates, all from memory; no standard has them. Time your own work.
 //
 // # The station's day
 //

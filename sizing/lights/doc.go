@@ -24,6 +24,10 @@
 //
 // Outlets of several rooms can share a circuit: count all of it.
 //
+// # What to measure
+//
+// Nothing: the [Label] of the string has lamps, length, watts and joins.
+//
 // # Worked example
 //
 // The 900 lamps of a 9 ft tree are nine strings of 100. At 4.8 W each they draw 43.2 W of the

@@ -1,7 +1,7 @@
 // Package placement says where each piece goes on a tree, and in which order to hang it.
 //
 // A good tree is even four times over: all pieces together, each type, each color and each
-// size.
+// size. Large pieces sit deep among the branches, small ones at the tips.
 //
 // # The question
 //
