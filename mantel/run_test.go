@@ -208,9 +208,9 @@ func TestBelowOfARun(t *testing.T) {
 			if i%pieces == 0 && p != r.Hooks[i/pieces] {
 				t.Fatalf("%v is not the hook at %v", p, r.Hooks[i/pieces])
 			}
-			if i > 0 && i%pieces > 0 { // the pieces of a swag are as wide as each other, to a nanometer
+			if i > 0 && i%pieces > 0 { // the pieces of a swag are as wide as each other, with both ends rounded
 				left, right := r.Hooks[i/pieces].Along, r.Hooks[i/pieces+1].Along
-				if off := (p.Along-path[i-1].Along)*units.Length(pieces) - (right - left); max(off, -off) > units.Length(pieces) {
+				if off := (p.Along-path[i-1].Along)*units.Length(pieces) - (right - left); max(off, -off) >= 2*units.Length(pieces) {
 					t.Fatalf("%v after %v in %d pieces from %v to %v", p.Along, path[i-1].Along, pieces, left, right)
 				}
 			}
