@@ -57,13 +57,9 @@ func (d *draft) rehang(i int) {
 	default:
 		text = "each swag hangs " + tape(run.Sag) + " deep"
 	}
-	where := ""
-	if m.Room != "" {
-		where = " (" + m.Room + ")"
-	}
 	room.cautions = append(room.cautions, units.Caution{
 		Code: "other garland", Source: "geometry",
-		Text: "there is " + tape(garland) + " of base garland" + where + " where " + tape(planned) + " was planned: " + text,
+		Text: "there is " + tape(garland) + " of base garland where " + tape(planned) + " was planned: " + text,
 	})
 	if err != nil {
 		for k := range m.Steps {

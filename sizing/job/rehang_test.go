@@ -91,7 +91,7 @@ func TestOtherGarland(t *testing.T) {
 	// The left end lies at a wall: all of what is left falls at the right.
 	wall := job.Mantel{Room: "tea room", Mantel: mantel.Mantel{Length: 60 * in, LeftWall: true}}
 	_, told = make(wall, shop(9*ft, 0, true))
-	says("wall", told, "of base garland (tea room) where 6 ft was planned: 0 ft falls at the left end and 4 ft at the right")
+	says("wall", told, "of base garland where 6 ft was planned: 0 ft falls at the left end and 4 ft at the right")
 	house := job.CommonPractice()
 	house.Units = units.InMetric
 	plan, err := job.Make(job.Request{House: house, Mantels: []job.Mantel{{Mantel: mantel.Mantel{Length: 150 * units.Centimeter}}}, Shop: shop(270*units.Centimeter, 0, true)})
