@@ -334,6 +334,7 @@ func (d *draft) shares(i int) *[]shopping.Share {
 var ofRoom = []string{
 	"low shelf left", "low shelf right", "wall left", "wall right", "half hung", "half hung overload", "lifted", "covered",
 	"opening not given", "height not given", "depth not given", "thickness not given",
+	"other garland",
 }
 
 // cautions gathers those that the job calls for.

@@ -92,6 +92,11 @@ func TestOtherGarland(t *testing.T) {
 	wall := job.Mantel{Room: "tea room", Mantel: mantel.Mantel{Length: 60 * in, LeftWall: true}}
 	_, told = make(wall, shop(9*ft, 0, true))
 	says("wall", told, "of base garland where 6 ft was planned: 0 ft falls at the left end and 4 ft at the right")
+	both, err := job.Make(job.Request{Mantels: []job.Mantel{{Room: "hall", Mantel: wall.Mantel}, wall}, Shop: shop(9*ft, 0, true)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	says("two rooms", both.String(), "0 ft falls at the left end and 4 ft at the right (tea room)")
 	house := job.CommonPractice()
 	house.Units = units.InMetric
 	plan, err := job.Make(job.Request{House: house, Mantels: []job.Mantel{{Mantel: mantel.Mantel{Length: 150 * units.Centimeter}}}, Shop: shop(270*units.Centimeter, 0, true)})

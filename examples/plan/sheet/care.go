@@ -74,6 +74,7 @@ func (s *sheet) cautions() {
 	}
 	for _, code := range order {
 		last = append(last, texts[code]...)
+		delete(texts, code)
 	}
 	if len(last) > 0 {
 		s.line("Also: "+strings.Join(last, " "), -1, "")
