@@ -10,6 +10,12 @@ const (
 	geometry = "geometry: what was measured"
 )
 
+// The codes of the cautions of hooks that may not carry what hangs on them.
+const (
+	overloaded          = "hook overload"
+	overloadedStockings = "stocking overload"
+)
+
 // candles and weigh return the cautions that have figures, in a style.
 func candles(style units.Style) units.Caution {
 	return units.Caution{Code: "candles", Text: "use battery candles only on a dressed shelf: an open flame stays " + showUp(fromFlame, style) + " from what can burn", Source: tips}

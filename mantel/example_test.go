@@ -487,7 +487,7 @@ func ExampleRun_Lights() {
 	fmt.Println(need.Quantity, need.Basis, err)
 	fmt.Println(cord, cautions[0].Code)
 	// Output:
-	// 80 4 strings of 20 on 2 ft 1 in, along 7 ft 4 in of garland; extension cord of 5 ft from the left <nil>
+	// 80 4 strings of 20 on 2 ft 1 in, along 7 ft 4 in of garland <nil>
 	// 5 ft cords
 }
 
@@ -567,7 +567,7 @@ func ExampleLoads_String() {
 	// weight 4 lb 2.7 oz, hooks at most 5 ft 4 in apart, each good for 12.8 oz
 	// at 0 ft: 8 oz down
 	// at 5 ft 4 in: 1 lb down, OVERLOADED
-	// to hold it: hooks with a breaking load of 5 lb or more; or garland of 6.4 oz a foot or less; or these hooks 1 ft 7 3/16 in apart or closer along an edge, with no more than 9 9/16 in falling at an end
+	// more than a hook may carry at 1 place: use hooks with a breaking load of 5 lb or more; or garland of 6.4 oz a foot or less; or these hooks 1 ft 7 3/16 in apart or closer along an edge, with no more than 9 9/16 in falling at an end
 	// hooks 2
 }
 

@@ -120,12 +120,11 @@ type Loads struct {
 	Weight   units.Mass      `json:"weight"`   // of the whole
 	Hooks    []HookLoad      `json:"hooks"`    // from the left
 	Working  units.Mass      `json:"working"`  // the working load of a hook, overloaded if its Total is above it
-	Remedy   string          `json:"remedy"`   // what would hold an overload; otherwise empty
 	Needs    []shopping.Need `json:"needs"`    // stockings, and a hook at each place
-	Cautions []units.Caution `json:"cautions"` // with the most on a hook while only one side hangs
+	Cautions []units.Caution `json:"cautions"` // with what would hold an overload, and the most on a hook while only one side hangs
 }
 
-// String returns weight, hooks and remedy. Loads of no hook are "nothing was checked".
+// String returns weight, hooks and what would hold an overload. Loads of no hook are "nothing was checked".
 func (l Loads) String() string {
 	if len(l.Hooks) == 0 {
 		return unchecked
@@ -142,8 +141,10 @@ func (l Loads) String() string {
 			b.WriteString(", OVERLOADED")
 		}
 	}
-	if l.Remedy != "" {
-		b.WriteString("\nto hold it: " + l.Remedy)
+	for _, c := range l.Cautions {
+		if c.Code == overloaded || c.Code == overloadedStockings {
+			b.WriteString("\n" + c.Text)
+		}
 	}
 	return b.String()
 }
@@ -157,14 +158,14 @@ func (l Loads) apart() (widest units.Length) {
 }
 
 // need returns the hooks as a need, for stockings if there is no garland.
-func (l Loads) need(overloaded int, stockings bool, style units.Style) shopping.Need {
+func (l Loads) need(over int, stockings bool, style units.Style) shopping.Need {
 	where := "at each of " + plural(len(l.Hooks), "place")
 	if stockings {
 		where = "for each of " + plural(len(l.Hooks), "stocking")
 	}
 	basis := "1 " + where + ", up to " + massUp(l.most(), style) + " on a working load of " + massDown(l.Working, style)
-	if overloaded > 0 {
-		basis += ": overloaded at " + strconv.Itoa(overloaded) + "; to hold it, " + l.Remedy
+	if over > 0 {
+		basis += ": overloaded at " + strconv.Itoa(over)
 	}
 	return shopping.Need{Item: itemHooks, Quantity: shopping.Quantity{Pieces: len(l.Hooks)}, Basis: basis, Source: "statics; design factor by analogy, 29 CFR 1919.33"}
 }
@@ -180,11 +181,11 @@ func (l Loads) most() (most units.Mass) {
 // overload, needs and cautions. A perFoot of 0 is stockings.
 func (l *Loads) judge(hook Hook, perFoot units.Mass, style units.Style) {
 	between := false // two swags
-	overloaded, hanging := 0, units.Mass(0)
+	over, hanging := 0, units.Mass(0)
 	for i, h := range l.Hooks {
 		h.Total = resultant(h.Down, h.Right-h.Left)
 		if h.Total > l.Working {
-			overloaded++
+			over++
 		}
 		l.Hooks[i] = h
 		hanging = max(hanging, resultant(h.Down, max(h.Left, h.Right)))
@@ -211,11 +212,14 @@ func (l *Loads) judge(hook Hook, perFoot units.Mass, style units.Style) {
 		}
 		l.Cautions = append(l.Cautions, c)
 	}
-	if overloaded > 0 {
-		l.Cautions = append(l.Cautions, cautionHookShare)
-		l.Remedy = l.remedy(hook, perFoot, style)
+	if over > 0 {
+		c := units.Caution{Code: overloaded, Text: "more than a hook may carry at " + plural(over, "place") + ": use " + l.remedy(hook, perFoot, style), Source: "statics"}
+		if perFoot == 0 {
+			c.Code = overloadedStockings
+		}
+		l.Cautions = append(l.Cautions, c, cautionHookShare)
 	}
-	l.Needs = append(l.Needs, l.need(overloaded, perFoot == 0, style))
+	l.Needs = append(l.Needs, l.need(over, perFoot == 0, style))
 }
 
 // remedy returns what would hold an overload.

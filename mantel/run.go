@@ -332,8 +332,8 @@ func (r Run) garlandNeed(style units.Style) shopping.Need {
 //	strings = garland/length, rounded up
 //	cord    = from the nearer end, along the wall and up or down it, rounded up to a foot
 //
-// The basis says how many strings, and at which end the plug is. Package sizing/lights says
-// what they draw.
+// The plug is at the end nearer to the outlet. The basis says how many strings; package
+// sizing/lights says what they draw.
 func (r Run) Lights(lamps int, length units.Length, outlet Point, style units.Style) (need shopping.Need, cord units.Length, cautions []units.Caution, err error) {
 	const fn = "Run.Lights"
 	if err := r.check(fn); err != nil {
@@ -358,14 +358,11 @@ func (r Run) Lights(lamps int, length units.Length, outlet Point, style units.St
 		a, b := hook.Along-outlet.Along, hook.Below+drop-outlet.Below
 		return max(a, -a) + max(b, -b)
 	}
-	end, near := "left", apart(r.Hooks[0], r.Left)
-	if right := apart(r.Hooks[len(r.Hooks)-1], r.Right); right < near {
-		end, near = "right", right
-	}
+	near := min(apart(r.Hooks[0], r.Left), apart(r.Hooks[len(r.Hooks)-1], r.Right))
 	cord = units.Length(divideUp(near, units.Foot)) * units.Foot
 	return shopping.Need{
 		Item: itemLights, Quantity: shopping.Quantity{Pieces: strings * lamps},
-		Basis:  plural(strings, "string") + " of " + strconv.Itoa(lamps) + " on " + show(length, style) + ", along " + show(garland, style) + " of garland; extension cord of " + showUp(cord, style) + " from the " + end,
+		Basis:  plural(strings, "string") + " of " + strconv.Itoa(lamps) + " on " + show(length, style) + ", along " + show(garland, style) + " of garland",
 		Source: "geometry",
 	}, cord, []units.Caution{cautionCords}, nil
 }

@@ -96,10 +96,9 @@ func TestMetric(t *testing.T) {
 	for _, n := range slices.Concat(needs, more, loads.Needs, []shopping.Need{lights}, stockings.Needs) {
 		texts = append(texts, n.Basis)
 	}
-	for _, c := range slices.Concat(cautions, loads.Cautions, near.Cautions) {
+	for _, c := range slices.Concat(cautions, loads.Cautions, stockings.Cautions, near.Cautions) {
 		texts = append(texts, c.Text)
 	}
-	texts = append(texts, loads.Remedy, stockings.Remedy)
 	imperial := regexp.MustCompile(`\d (ft|oz|lb)\b|\d in\b( [^e]|,|$)|foot`)
 	for _, text := range texts {
 		if imperial.MatchString(text) {

@@ -114,7 +114,7 @@ func TestConstants(t *testing.T) {
 		{"lb", int64(Pound), 453_592_370_000},
 		{"mW", int64(Milliwatt), 1},
 		{"W", int64(Watt), 1_000},
-		{"kW", int64(Kilowatt), 1_000_000},
+		{"kW", 1000 * int64(Watt), 1_000_000},
 	} {
 		if tt.got != tt.want {
 			t.Errorf("1 %s is %d, want %d", tt.name, tt.got, tt.want)
@@ -140,7 +140,7 @@ func TestIn(t *testing.T) {
 		{"In(-Foot)", l.In(-Foot), -7.5},
 		{"area", (12*SquareFoot + 72*SquareInch).In(SquareFoot), 12.5},
 		{"mass", (3*Pound + 4*Ounce).In(Pound), 3.25},
-		{"power", (175 * Watt).In(Kilowatt), 0.175},
+		{"power", (175 * Watt).In(1000 * Watt), 0.175},
 		{"least", Length(math.MinInt64).In(nanometer), -0x1p63},
 	} {
 		if tt.got != tt.want {
@@ -217,7 +217,7 @@ func TestDecimal(t *testing.T) {
 	// The others are the same code.
 	a, errA := Decimal((18 * SquareInch), SquareFoot, 3)
 	m, errM := Decimal((52 * Ounce), Pound, 3)
-	p, errP := Decimal((175 * Watt), Kilowatt, 3)
+	p, errP := Decimal((175 * Watt), 1000*Watt, 3)
 	if a.String() != "0.125" || m.String() != "3.25" || p.String() != "0.175" || errA != nil || errM != nil || errP != nil {
 		t.Errorf("Decimal: %v %v %v, %v %v %v; want 0.125 3.25 0.175", a, m, p, errA, errM, errP)
 	}

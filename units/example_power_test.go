@@ -24,7 +24,7 @@ func ExampleParsePower() {
 
 func ExamplePower_String() {
 	// SI prefixes.
-	fmt.Println(175*units.Watt, 3*units.Kilowatt/2, 70*units.Milliwatt, units.Power(0))
+	fmt.Println(175*units.Watt, 1500*units.Watt, 70*units.Milliwatt, units.Power(0))
 	// Output:
 	// 175 W 1500 W 0.07 W 0 W
 }
@@ -57,7 +57,7 @@ func ExamplePower_UnmarshalText() {
 
 func ExamplePower_In() {
 	// 1 kW = 1000 W.
-	fmt.Println((175 * units.Watt).In(units.Kilowatt), "kW")
+	fmt.Println((175 * units.Watt).In(1000*units.Watt), "kW")
 	// Output:
 	// 0.175 kW
 }

@@ -400,7 +400,7 @@ func lookup(k kind, word string) uint64 {
 		case "W", "w", "watt", "watts":
 			return uint64(Watt)
 		case "kW", "kw", "kilowatt", "kilowatts":
-			return uint64(Kilowatt)
+			return 1_000 * uint64(Watt)
 		case "mW", "mw", "milliwatt", "milliwatts":
 			return uint64(Milliwatt)
 		}

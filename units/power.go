@@ -13,7 +13,6 @@ type Power int64
 const (
 	Milliwatt Power = 1
 	Watt      Power = 1_000 * Milliwatt
-	Kilowatt  Power = 1_000 * Watt
 )
 
 // ParsePower reads a power such as 175 W, 4.8 watts or 1.5 kW, to the

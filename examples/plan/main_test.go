@@ -361,6 +361,10 @@ func TestOddJobs(t *testing.T) {
 			"OVERLOADED while it goes up, at up to 1 lb 11.6 oz", "one may carry 1 lb 9 oz. OVERLOADED while", "1 ft at the left (parcels).", "more than it may carry: hold each swag until the next one hangs (lamp room)",
 			"one may carry 3.2 oz", "3 hooks; at the newel, at every baluster and at the post",
 		}, nil},
+		// By hand, a foot that falls at 8 oz on a fifth of a pound: 8 oz · 5 is a breaking load of 2 lb 8 oz. It is said once, on the page of its room.
+		{[]string{"-mantel", "64 in", "-hook-rating", "1 lb", "-garland-weight", "8 oz"}, []string{
+			"at most 8 oz on one; one may carry 3.2 oz. OVERLOADED: more than a hook may carry at 2 places: use hooks with a breaking load of 2 lb 8 oz or more;",
+		}, []string{". More than a hook may carry"}},
 		{[]string{"-tree", "7 ft", "-accent", "garland,picks"}, []string{"Two accents on one tree look overfull"}, nil},
 		{[]string{"-units", "feet"}, []string{"19 of 2 in (2 types)"}, []string{"0.1"}},
 	} {

@@ -278,7 +278,7 @@ func (d *dressing) open(n *shopping.Need, types, had int) {
 	}
 }
 
-// reason says how a share of the ornaments comes about, after the reason for all of them.
+// reason says how a share of the ornaments comes about: on a tree, whose comparison says why so many in all, that alone.
 func (d *dressing) reason(n *shopping.Need, r *row, types int) {
 	share := ""
 	if r.color != "" {
@@ -286,11 +286,11 @@ func (d *dressing) reason(n *shopping.Need, r *row, types int) {
 	}
 	switch typed := d.types > 0 && (r.color != "" || n.Item.Size > 0); {
 	case typed && share != "":
-		n.Basis += "; of these " + say(types, "type") + ", " + share
+		n.Basis = strconv.Itoa(types) + " of " + say(d.types, "type") + ", " + share
 	case typed:
-		n.Basis += "; of these " + say(types, "type")
+		n.Basis = strconv.Itoa(types) + " of " + say(d.types, "type")
 	case share != "":
-		n.Basis += "; of these " + share
+		n.Basis += "; " + share
 	}
 }
 

@@ -539,7 +539,7 @@ func TestSubstitutes(t *testing.T) {
 	for i, tree := range p.Trees {
 		last := units.Length(1 << 60)
 		for _, n := range tree.Shares {
-			if n.Item.Kind != shopping.Ornament || strings.HasPrefix(n.Basis, "instead of ") {
+			if n.Item.Kind != shopping.Ornament || n.For != (shopping.Item{}) {
 				continue
 			}
 			if n.Item.Size == 0 || n.Item.Size >= last {

@@ -18,6 +18,7 @@ type MantelPlan struct {
 	Spots      []mantel.Spot                  `json:"spots"`           // where what hangs goes along a shelf
 	Loads      map[shopping.Kind]mantel.Loads `json:"loads,omitempty"` // of garland and stockings, as far as weight and hook are known
 	Clearances mantel.Clearances              `json:"clearances"`      // likewise
+	Cord       units.Length                   `json:"cord,omitzero"`   // the extension cord of the lights, if the outlet is known
 	Steps      []mantel.Step                  `json:"steps"`           // the order of work
 }
 
@@ -305,12 +306,12 @@ func (p *mantelDraft) stockings(f *faulty, hook mantel.Hook, hooked bool, style 
 // lights winds strings through the garland, and returns what they come to.
 func (p *mantelDraft) lights(f *faulty, h House, run mantel.Run, at string) []shopping.Need {
 	label := p.Mantel.Lights
-	need, _, cautions, err := run.Lights(label.Lamps, label.Length, p.Outlet, h.Units)
+	need, cord, cautions, err := run.Lights(label.Lamps, label.Length, p.Outlet, h.Units)
 	if !f.note(err, at, "lamps", at+"/lights/lamps", "length", at+"/lights/length", "outlet", at+"/outlet") {
 		return nil
 	}
-	if p.Outlet == (mantel.Point{}) {
-		need.Basis, _, _ = strings.Cut(need.Basis, "; extension cord")
+	if p.Outlet != (mantel.Point{}) {
+		p.Cord = cord
 	}
 	count, err := label.For(need.Quantity)
 	if !f.note(err, at+"/lights") {

@@ -332,7 +332,7 @@ func (d *draft) shares(i int) *[]shopping.Share {
 
 // ofRoom are the codes of cautions that hold for one room alone. Where there are several they name it.
 var ofRoom = []string{
-	"low shelf left", "low shelf right", "wall left", "wall right", "half hung", "half hung overload", "lifted", "covered",
+	"low shelf left", "low shelf right", "wall left", "wall right", "half hung", "half hung overload", "lifted", "hook overload", "stocking overload", "covered",
 	"opening not given", "height not given", "depth not given", "thickness not given",
 	"other garland",
 }

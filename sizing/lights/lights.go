@@ -26,7 +26,7 @@ func (s Label) check(fn, at string) error {
 		return rangeError(fn, at+"/lamps", strconv.Itoa(s.Lamps), "1 to 10000")
 	case s.Length < units.Inch || s.Length > 1000*units.Foot:
 		return rangeError(fn, at+"/length", s.Length.String(), "1 in to 1000 ft")
-	case s.Power < units.Milliwatt || s.Power > 10*units.Kilowatt:
+	case s.Power < units.Milliwatt || s.Power > 10_000*units.Watt:
 		return rangeError(fn, at+"/power", s.Power.String(), "1 mW to 10 kW")
 	case s.EndToEnd < 0 || s.EndToEnd > 1000:
 		return rangeError(fn, at+"/endToEnd", strconv.Itoa(s.EndToEnd), "0 to 1000")
@@ -142,7 +142,7 @@ func (s Strings) Load(circuit Circuit) (Load, error) {
 		return Load{}, rangeError(fn, "/circuit/volts", strconv.Itoa(circuit.Volts), "100 to 277")
 	case circuit.Amperes < 5 || circuit.Amperes > 100:
 		return Load{}, rangeError(fn, "/circuit/amperes", strconv.Itoa(circuit.Amperes), "5 to 100")
-	case circuit.Other < 0 || circuit.Other > 100*units.Kilowatt:
+	case circuit.Other < 0 || circuit.Other > 100_000*units.Watt:
 		return Load{}, rangeError(fn, "/circuit/other", circuit.Other.String(), "0 W to 100 kW")
 	}
 	l := Load{

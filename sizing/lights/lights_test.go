@@ -80,7 +80,7 @@ func TestLoad(t *testing.T) {
 		{"what else is on it counts", Strings{label, 9}, Circuit{120, 15, 1400 * watt}, 1_443_200, 1440 * watt, true},
 		{"230 V, 10 A", Strings{label, 0}, Circuit{230, 10, 0}, 0, 1840 * watt, false},
 		{"the least circuit", Strings{label, 1}, Circuit{100, 5, 0}, 4800, 400 * watt, false},
-		{"the most", Strings{Label{10_000, 1000 * ft, 10 * units.Kilowatt, 1000}, 1_000_000}, Circuit{277, 100, 100 * units.Kilowatt}, 10_000_100_000_000, 22_160 * watt, true},
+		{"the most", Strings{Label{10_000, 1000 * ft, 10_000 * units.Watt, 1000}, 1_000_000}, Circuit{277, 100, 100_000 * units.Watt}, 10_000_100_000_000, 22_160 * watt, true},
 	} {
 		got, err := row.s.Load(row.c)
 		caution := cautionOf("load")
@@ -118,7 +118,7 @@ func TestUse(t *testing.T) {
 	if got, err := (Strings{label, 1}).Use(twelve, 91); err != nil || got.Caution != cautionOf("days") {
 		t.Errorf("91 days: %v, %v", got, err)
 	}
-	got, err := Strings{Label{10_000, 1000 * ft, 10 * units.Kilowatt, 1000}, 1_000_000}.Use(decimal.New(24, 0), 366)
+	got, err := Strings{Label{10_000, 1000 * ft, 10_000 * units.Watt, 1000}, 1_000_000}.Use(decimal.New(24, 0), 366)
 	if err != nil || got.Energy.String() != "87840000000" {
 		t.Errorf("the most: %v, %v", got, err)
 	}
@@ -172,7 +172,7 @@ func TestUseByValue(t *testing.T) {
 		{decimal.New(0, math.MinInt32), "0"},
 		{decimal.New(2, 1), "20"},
 	} {
-		s := Strings{Label{Lamps: 1, Length: ft, Power: units.Kilowatt}, 1}
+		s := Strings{Label{Lamps: 1, Length: ft, Power: 1000 * units.Watt}, 1}
 		got, err := s.Use(row.hours, 1)
 		if err != nil || got.Energy.String() != row.energy || got.Energy.Exponent() < -22 {
 			t.Errorf("%v h: %v, %v; want %s kWh", row.hours.Exponent(), got, err, row.energy)
@@ -214,7 +214,7 @@ func TestLightErrors(t *testing.T) {
 		{"length", func(s *Label) { s.Length = in - 1 }},
 		{"length", func(s *Label) { s.Length = 1000*ft + 1 }},
 		{"power", func(s *Label) { s.Power = 0 }},
-		{"power", func(s *Label) { s.Power = 10*units.Kilowatt + 1 }},
+		{"power", func(s *Label) { s.Power = 10_000*units.Watt + 1 }},
 		{"endToEnd", func(s *Label) { s.EndToEnd = -1 }},
 		{"endToEnd", func(s *Label) { s.EndToEnd = 1001 }},
 	} {
@@ -232,7 +232,7 @@ func TestLightErrors(t *testing.T) {
 			t.Errorf("%+v: a result with an error", s)
 		}
 	}
-	for _, s := range []Label{{1, in, 1, 0}, {10_000, 1000 * ft, 10 * units.Kilowatt, 1000}} {
+	for _, s := range []Label{{1, in, 1, 0}, {10_000, 1000 * ft, 10_000 * units.Watt, 1000}} {
 		if _, err := s.For(shopping.Quantity{Pieces: 1}); err != nil {
 			t.Errorf("%+v is at the edge of the range: %v", s, err)
 		}
@@ -262,7 +262,7 @@ func TestLightErrors(t *testing.T) {
 		{"amperes", Circuit{120, 4, 0}},
 		{"amperes", Circuit{120, 101, 0}},
 		{"other", Circuit{120, 15, -1}},
-		{"other", Circuit{120, 15, 100*units.Kilowatt + 1}},
+		{"other", Circuit{120, 15, 100_000*units.Watt + 1}},
 	} {
 		load, err := Strings{label, 1}.Load(row.c)
 		refused(t, err, units.ErrRange, "Strings.Load", row.field)
@@ -278,7 +278,7 @@ func TestLightProperties(t *testing.T) {
 		s := Label{
 			Lamps:    rapid.IntRange(1, 10_000).Draw(t, "lamps"),
 			Length:   units.Length(rapid.Int64Range(int64(in), int64(1000*ft)).Draw(t, "length")),
-			Power:    units.Power(rapid.Int64Range(1, int64(10*units.Kilowatt)).Draw(t, "power")),
+			Power:    units.Power(rapid.Int64Range(1, int64(10_000*units.Watt)).Draw(t, "power")),
 			EndToEnd: rapid.IntRange(0, 1000).Draw(t, "end to end"),
 		}
 		n := rapid.IntRange(0, 999_999).Draw(t, "n")

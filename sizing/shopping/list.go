@@ -127,7 +127,7 @@ func (s Shop) replaced(c *checker, list []wish) (located, error) {
 						Item: sub.Item, MaxSize: sub.MaxSize, Room: list[i].Room, Quantity: sub.of(m, list[i].planned),
 						Basis: "instead of " + m.String() + " " + list[i].Item.String() + " that the shelves are short of", Source: list[i].Source,
 					}
-					w := wish{Need: &need}
+					w := wish{Need: &need, of: list[i].Need}
 					if keep && !w.keepTypes(list[i], sub, found.share(i)) {
 						continue
 					}
@@ -287,7 +287,11 @@ func (s Shop) once(c *checker, list []wish) (located, error) {
 		for _, line := range g.lines {
 			for k, w := range line.wishes {
 				l.at[line.at[k]] = place{i, len(shares) - first}
-				shares = append(shares, Share{Need: *w.Need, Replaced: w.replaced, Spare: w.spare})
+				share := Share{Need: *w.Need, Replaced: w.replaced, Spare: w.spare}
+				if w.of != nil {
+					share.For = w.of.Item
+				}
+				shares = append(shares, share)
 			}
 		}
 		p.Shares = shares[first:len(shares):len(shares)]

@@ -394,6 +394,15 @@ func TestSubstitutesInOrder(t *testing.T) {
 	if share.Gets.Pieces != 4 || share.Replaced.Pieces != 7 || share.Short().Pieces != 1 || share.Enough() {
 		t.Errorf("%+v", share)
 	}
+	for i, p := range l.Purchases {
+		want := ball(2)
+		if i == 0 {
+			want = shopping.Item{}
+		}
+		if got := p.Shares[0].For; got != want {
+			t.Errorf("purchase %d stands in for %v, want %v", i, got, want)
+		}
+	}
 	if g := l.Purchases[2].Shares[0]; g.Gets.Length != 18*units.Foot || g.Short() != (shopping.Quantity{}) {
 		t.Errorf("%+v", g)
 	}

@@ -33,6 +33,7 @@ type Share struct {
 	Gets     Quantity `json:"gets"`              // see above
 	Parts    []Lot    `json:"parts,omitempty"`   // which things, where the need leaves that open; of lights, each string
 	Replaced Quantity `json:"replaced,omitzero"` // how much of what is missing a substitute stands for, in a share of its own
+	For      Item     `json:"for,omitzero"`      // what a substitute stands in for
 	Spare    bool     `json:"spare,omitempty"`   // against breakage, by Shop.Spares
 }
 
@@ -220,6 +221,7 @@ type wish struct {
 	*Need // as it was given, or one of our own
 	least int64
 	spare bool
+	of    *Need    // what it is a substitute for, if it is one
 	not   []string // types that will not do, since there are some already
 
 	planned  Quantity // the quantity of the need that was given

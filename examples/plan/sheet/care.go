@@ -23,6 +23,9 @@ var subjects = []struct {
 	}},
 }
 
+// overloads are the codes of the cautions of hooks that may not carry what hangs on them.
+var overloads = []string{"hook overload", "stocking overload"}
+
 // cautions writes what to mind, by subject.
 func (s *sheet) cautions() {
 	if len(s.plan.Cautions) == 0 {
@@ -33,8 +36,8 @@ func (s *sheet) cautions() {
 	texts := map[string][]string{}
 	seen := map[string]bool{} // the codes that are told, or texts of one room
 	for _, c := range s.plan.Cautions {
-		if seen[c.Code] || slices.Contains(workCodes, c.Code) {
-			continue // those of the work are on its own sheets
+		if seen[c.Code] || slices.Contains(workCodes, c.Code) || slices.Contains(overloads, c.Code) {
+			continue // those of the work are on its own sheets, and an overload is on the page of its room
 		}
 		text, room := s.roomed(c.Text)
 		switch {

@@ -76,10 +76,8 @@ func (s *sheet) buy(list shopping.List) {
 	}
 	var cords []string
 	for _, m := range s.plan.Mantels {
-		for _, share := range m.Shares {
-			if cord := cord(share.Need); cord != "" {
-				cords = append(cords, cord+" ("+m.Room+")")
-			}
+		if m.Cord > 0 {
+			cords = append(cords, s.cord(m)+" ("+m.Room+")")
 		}
 	}
 	if cords != nil {

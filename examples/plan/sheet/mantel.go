@@ -45,7 +45,7 @@ func (s *sheet) mantel(m job.MantelPlan) {
 	told := map[shopping.Item]bool{}
 	var lines []string
 	for _, step := range m.Steps {
-		text, takes := step.Do, s.takes(step, needs, told)
+		text, takes := step.Do, s.takes(m, step, needs, told)
 		if takes == "" && !had(step, needs) {
 			continue // there is nothing to do it with, as a step before has told
 		}
@@ -63,7 +63,7 @@ func (s *sheet) mantel(m job.MantelPlan) {
 			lines = append(lines, text)
 			continue
 		}
-		if takes == "" && strings.HasPrefix(text, "Step back") {
+		if takes == "" && step.Code == "measure" {
 			continue // the figures are above
 		}
 		text, _, _ = strings.Cut(text, ". ")
@@ -334,7 +334,7 @@ func (s *sheet) hung(m job.MantelPlan) (what, how string) {
 
 // loads says what hooks carry, and what would hold where they do not.
 func (s *sheet) loads(hooks, one string, l mantel.Loads, m job.MantelPlan) string {
-	most, half, over := units.Mass(0), units.Mass(0), 0
+	most, half := units.Mass(0), units.Mass(0)
 	var lifted []units.Length
 	var named []string // the same along stairs
 	for i, h := range l.Hooks {
@@ -351,9 +351,6 @@ func (s *sheet) loads(hooks, one string, l mantel.Loads, m job.MantelPlan) strin
 		}
 		most = max(most, h.Total)
 		half = max(half, units.Mass(math.Ceil(math.Hypot(float64(h.Down), float64(max(h.Left, h.Right))))))
-		if h.Total > l.Working {
-			over++
-		}
 	}
 	text := hooks + " at " + say(len(l.Hooks), "place") + ", at most " + s.load(most) + " on " + one + "; one may carry " + s.carries(l.Working) + "."
 	switch {
@@ -365,8 +362,10 @@ func (s *sheet) loads(hooks, one string, l mantel.Loads, m job.MantelPlan) strin
 	if half > l.Working+within && half > most+within {
 		text += " OVERLOADED while it goes up, at up to " + s.load(half) + " with a swag on one side alone: hold each swag until the next one hangs."
 	}
-	if over > 0 {
-		text += " OVERLOADED at " + say(over, "place") + ": use " + l.Remedy + "."
+	for _, c := range l.Cautions {
+		if slices.Contains(overloads, c.Code) {
+			text += " OVERLOADED: " + c.Text + "."
+		}
 	}
 	return text
 }
@@ -412,7 +411,7 @@ func (s *sheet) clearance(c mantel.Clearance) string {
 }
 
 // takes says how much a step takes of what no step before it has named.
-func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool) string {
+func (s *sheet) takes(m job.MantelPlan, step mantel.Step, needs []get, told map[shopping.Item]bool) string {
 	var texts []string
 	for _, u := range step.Uses {
 		i := u.Item
@@ -431,17 +430,17 @@ func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool
 			}
 			told[i] = true
 			if n := len(list); n > 0 && g.Quantity.Length == 0 { // hooks for the garland, and those for stockings
-				list[n-1].gets.Pieces += g.gets.Pieces
+				list[n-1].Gets.Pieces += g.Gets.Pieces
 				list[n-1].Quantity.Pieces += g.Quantity.Pieces
 				continue
 			}
 			list = append(list, g)
 		}
 		for _, g := range list {
-			text := s.lot(i, g.gets)
+			text := s.lot(i, g.Gets)
 			switch {
-			case g.gets == g.Quantity:
-			case g.gets == (shopping.Quantity{}):
+			case g.Gets == g.Quantity:
+			case g.Gets == (shopping.Quantity{}):
 				text = "no " + s.item(i) + " (planned " + s.quantity(g.Quantity) + ")"
 			default:
 				text += " (planned " + s.quantity(g.Quantity) + ")"
@@ -453,11 +452,11 @@ func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool
 				}
 				text += " (" + lap + strings.Join(g.cuts, ", ") + ")"
 			}
-			if i.Kind == shopping.Light && len(g.parts) > 0 {
-				text += " (" + stringsOf(g.parts) + ")"
+			if i.Kind == shopping.Light && len(g.Parts) > 0 {
+				text += " (" + stringsOf(g.Parts) + ")"
 			}
-			if cord := cord(g.Need); cord != "" {
-				text += ", " + cord
+			if i.Kind == shopping.Light && m.Cord > 0 {
+				text += ", " + s.cord(m)
 			}
 			texts = append(texts, text)
 		}
@@ -468,24 +467,17 @@ func (s *sheet) takes(step mantel.Step, needs []get, told map[shopping.Item]bool
 	return ": " + listed(texts)
 }
 
-// cord returns how much extension cord goes with a need, "4 ft of extension cord", or nothing.
-func cord(n shopping.Need) string {
-	_, cord, found := strings.Cut(n.Basis, "; extension cord of ")
-	if !found {
-		return ""
-	}
-	length, _, _ := strings.Cut(cord, " from the ")
-	return length + " of extension cord"
-}
+// cord returns "4 ft of extension cord".
+func (s *sheet) cord(m job.MantelPlan) string { return s.least(m.Cord) + " of extension cord" }
 
 // ties says how many wire ties a step takes: one for each piece that there is to tie.
 func (s *sheet) ties(ties shopping.Lot, step mantel.Step, needs []get) []string {
 	tied, there := 0, 0
 	for _, g := range needs {
 		if g.Item == ties.Item {
-			there += g.gets.Pieces
+			there += g.Gets.Pieces
 		} else if g.Item.Kind != shopping.Bell && slices.ContainsFunc(step.Uses, func(l shopping.Lot) bool { return l.Item == g.Item }) {
-			tied += g.gets.Pieces
+			tied += g.Gets.Pieces
 		}
 	}
 	switch tied = min(tied, ties.Quantity.Pieces); {
@@ -500,7 +492,7 @@ func (s *sheet) ties(ties shopping.Lot, step mantel.Step, needs []get) []string 
 // had reports whether there is anything of what a step uses.
 func had(step mantel.Step, needs []get) bool {
 	return len(step.Uses) == 0 || slices.ContainsFunc(needs, func(g get) bool {
-		return g.gets != (shopping.Quantity{}) && slices.ContainsFunc(step.Uses, func(l shopping.Lot) bool { return l.Item == g.Item && l.Item.Kind != shopping.Tie })
+		return g.Gets != (shopping.Quantity{}) && slices.ContainsFunc(step.Uses, func(l shopping.Lot) bool { return l.Item == g.Item && l.Item.Kind != shopping.Tie })
 	})
 }
 

@@ -10,23 +10,20 @@ import (
 
 // A get is what a need of a room gets, from the basket if there is one.
 type get struct {
-	shopping.Need
-	gets     shopping.Quantity
-	replaced shopping.Quantity // by others
-	parts    []shopping.Lot    // which things, where the need leaves that open
-	cuts     []string
-	hangs    units.Length // what the cuts come to, joined
-	lap      units.Length // that each join takes
+	shopping.Share
+	cuts  []string
+	hangs units.Length // what the cuts come to, joined
+	lap   units.Length // that each join takes
 }
 
 // instead reports whether it stands in for what was not to be had.
-func (g get) instead() bool { return strings.HasPrefix(g.Basis, "instead of ") }
+func (g get) instead() bool { return g.For != shopping.Item{} }
 
 // gets returns what the needs of a room get, and what stands in for them.
 func (s *sheet) gets(shares []shopping.Share) []get {
 	var list []get
 	for _, n := range shares {
-		g := get{Need: n.Need, gets: n.Gets, replaced: n.Replaced, parts: n.Parts}
+		g := get{Share: n}
 		strands := 0
 		if s.plan.Basket != nil {
 			for _, p := range s.plan.Basket.Purchases {
@@ -79,25 +76,25 @@ func (s *sheet) cut(c shopping.Cut, piece shopping.Need) string {
 
 // told says how much there is of a need, "81 ft" or "planned 27, budget allows 29".
 func (s *sheet) told(g get) string {
-	planned, gets := s.quantity(g.Quantity), s.quantity(g.gets)
+	planned, gets := s.quantity(g.Quantity), s.quantity(g.Gets)
 	switch {
-	case g.gets == g.Quantity && g.Quantity.Pieces == 0 && g.hangs > g.gets.Length+units.Inch: // uncut, or of pieces not too short
+	case g.Gets == g.Quantity && g.Quantity.Pieces == 0 && g.hangs > g.Gets.Length+units.Inch: // uncut, or of pieces not too short
 		return s.length(g.hangs) + " (planned " + planned + ")"
-	case g.gets == g.Quantity:
+	case g.Gets == g.Quantity:
 		return planned
-	case g.replaced != (shopping.Quantity{}) && g.gets == (shopping.Quantity{}):
-		return "planned " + planned + ", " + s.quantity(g.replaced) + " others in their place"
-	case g.replaced != (shopping.Quantity{}):
-		return "planned " + planned + ", " + gets + " and " + s.quantity(g.replaced) + " others in their place"
-	case g.gets == (shopping.Quantity{}):
+	case g.Replaced != (shopping.Quantity{}) && g.Gets == (shopping.Quantity{}):
+		return "planned " + planned + ", " + s.quantity(g.Replaced) + " others in their place"
+	case g.Replaced != (shopping.Quantity{}):
+		return "planned " + planned + ", " + gets + " and " + s.quantity(g.Replaced) + " others in their place"
+	case g.Gets == (shopping.Quantity{}):
 		return "planned " + planned + ", none to be had"
-	case g.gets.Pieces > g.Quantity.Pieces && g.gets.Length == 0 && g.Open.Max > 0:
+	case g.Gets.Pieces > g.Quantity.Pieces && g.Gets.Length == 0 && g.Open.Max > 0:
 		return "planned " + planned + ", budget allows " + gets
-	case g.gets.Pieces > g.Quantity.Pieces && g.gets.Length == 0:
+	case g.Gets.Pieces > g.Quantity.Pieces && g.Gets.Length == 0:
 		return gets + " (planned " + planned + ")" // whole strings of lights
-	case g.gets.Pieces == 0 && g.gets.Length > g.Quantity.Length:
+	case g.Gets.Pieces == 0 && g.Gets.Length > g.Quantity.Length:
 		return gets + " (planned " + planned + ")" // since strands are not cut, or not short
-	case g.gets.Pieces >= g.Open.Min && g.Open.Max > 0:
+	case g.Gets.Pieces >= g.Open.Min && g.Open.Max > 0:
 		return "planned " + planned + ", " + gets + " will do"
 	}
 	return "planned " + planned + ", only " + gets
@@ -109,9 +106,6 @@ func (s *sheet) reason(n shopping.Need) {
 		return
 	}
 	text := n.Basis
-	if _, share, found := strings.Cut(text, "; of these "); found {
-		text = share // all of them are told before
-	}
 	if n.Source != "" {
 		text += " (" + n.Source + ")"
 	}

@@ -70,8 +70,8 @@ func (s *sheet) lamps(needs []get, t job.TreePlan) {
 		text := s.told(g)
 		l := t.Load
 		want, differ := lots(t.Strings.Each.Lamps, t.Strings.Count), false
-		hang := g.parts
-		if len(hang) == 0 && g.gets.Pieces > 0 {
+		hang := g.Parts
+		if len(hang) == 0 && g.Gets.Pieces > 0 {
 			hang = want
 		}
 		for _, p := range hang {
@@ -135,9 +135,9 @@ func (s *sheet) wraps(t job.TreePlan, measured sizing.Tree, needs []get, kind sh
 		apart = t.Look.Spacing[kind]
 	}
 	for _, g := range needs {
-		if g.Item.Kind == kind && g.gets.Length < g.Quantity.Length {
+		if g.Item.Kind == kind && g.Gets.Length < g.Quantity.Length {
 			apart = 0
-			if wide, err := measured.Spacing(g.gets.Length); err == nil {
+			if wide, err := measured.Spacing(g.Gets.Length); err == nil {
 				apart = wide
 			}
 		}
@@ -221,28 +221,21 @@ func (s *sheet) balls(needs []get, t job.TreePlan) {
 	}
 	text += ": " + kinds + ", " + t.Each.String() + " of each (" +
 		strconv.Itoa(least) + " to " + strconv.Itoa(most) + " will do)"
-	for _, g := range needs {
-		if g.Item.Kind != shopping.Ornament {
-			continue
-		}
-		all, _, shared := strings.Cut(g.Basis, "; of these ")
-		for part := range strings.SplitSeq(all, "; ") {
-			if strings.Contains(part, " short of ") {
-				text += "; " + part
-			}
-		}
-		s.line("ornaments", labelWidth+1, text)
-		if shared {
-			all := g.Need
-			all.Basis, _, _ = strings.Cut(g.Basis, "; of these ")
-			s.reason(all)
-		}
-		break
+	if next, err := sizing.TradeHeight(t.Height); err == nil && next > t.Height && !t.ByShape {
+		rules := s.request.House.Trees
+		types, _ := rules.Types(next)
+		text += "; " + s.least(next-t.Height) + " short of " + s.length(next) + ", which has " + say(types, "type") + " and " + strconv.Itoa(int(next/units.Foot)) + " of each"
 	}
+	s.line("ornaments", labelWidth+1, text)
+	var all shopping.Need
+	if list, err := t.Needs(s.style(), t.Accents...); err == nil {
+		all = list[0]
+	}
+	s.reason(all)
 	others := map[string]int{} // that stand in for those of a color
 	for _, g := range needs {
 		if g.Item.Kind == shopping.Ornament && g.instead() {
-			others[g.Item.Color] += g.gets.Pieces
+			others[g.Item.Color] += g.Gets.Pieces
 		}
 	}
 	hung := slices.Clone(t.Pieces) // those that no line has told yet
@@ -257,7 +250,7 @@ func (s *sheet) balls(needs []get, t job.TreePlan) {
 		if g.Item.Size > 0 && !g.instead() {
 			color += ", " + s.length(g.Item.Size)
 		}
-		text, n := s.told(g), g.gets.Pieces
+		text, n := s.told(g), g.Gets.Pieces
 		if g.instead() {
 			g.Item.Size, g.MaxSize = 0, 0 // of all sizes
 			color += ", others"
@@ -266,7 +259,9 @@ func (s *sheet) balls(needs []get, t job.TreePlan) {
 			others[g.Item.Color] = 0
 		}
 		s.line("  "+color, labelWidth+1, text+s.which(taken(hung, g, n), g.Item.Size > 0, g.instead()))
-		s.reason(g.Need)
+		if g.Basis != all.Basis {
+			s.reason(g.Need)
+		}
 	}
 }
 

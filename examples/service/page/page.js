@@ -393,7 +393,7 @@ function mantelNotes(m) {
 	if (over.length) {
 		notes.push(el("div", { class: "warning" }, el("b", {}, "Overloaded"), el("ul", {}, ...over.map((h) =>
 			el("li", {}, `the hook at ${short(h.at.along)} along the shelf carries ${short(h.total)}, more than ${short(m.loads.garland.working)}`))),
-		m.loads.garland.remedy ? el("p", {}, `${m.loads.garland.remedy}.`) : null));
+		...m.loads.garland.cautions.filter((c) => c.code === "hook overload").map((c) => el("p", {}, `${c.text}.`))));
 	}
 	if (m.steps?.length) {
 		notes.push(el("details", {}, el("summary", {}, "In which order"), el("ol", {}, ...m.steps.map((s) =>

@@ -44,7 +44,7 @@ func unitsPage(p *page) {
 	convert(p, "length", nm, few, []units.Length{1, units.Millimeter, units.Inch / 16, units.Inch, units.Foot, units.Yard, units.Meter, 7 * units.Foot})
 	convert(p, "area", um2, few, []units.Area{1, units.SquareInch, units.SquareFoot, units.SquareMeter})
 	convert(p, "mass", ng, few, []units.Mass{1, units.Gram, units.Ounce, units.Pound, units.Kilogram})
-	convert(p, "power", mW, few, []units.Power{units.Milliwatt, units.Watt, units.Kilowatt, 7 * units.Watt})
+	convert(p, "power", mW, few, []units.Power{units.Milliwatt, units.Watt, 1000 * units.Watt, 7 * units.Watt})
 	for _, a := range []string{"1 in", "7 ft", "2.3 m", "1 nm", "-3 ft", "3000 nm", "3.1 m", "90 m"} {
 		for _, b := range []string{"1 in", "64 in", "0 ft", "1500 nm", "-7 nm", "100 m", "9000000000 m"} {
 			p.add("rectangle %s x %s = %s", a, b, or(um2)(units.AreaOf(length(a), length(b))))
@@ -119,7 +119,7 @@ func styles(p *page) {
 		}
 	}
 	for _, w := range []units.Power{0, 4800, 1_440_000, 57_600, -1, 999_999} {
-		for _, step := range []units.Power{units.Watt / 10, units.Watt, units.Kilowatt} {
+		for _, step := range []units.Power{units.Watt / 10, units.Watt, 1000 * units.Watt} {
 			p.add("show %s in metric to %s = %q", mW(w), mW(step), w.Format(units.InMetric, step))
 		}
 	}
