@@ -60,10 +60,8 @@ func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) 
 			if d.types == 0 && s.Pieces > 0 {
 				types, all[0].count = 1, s.Pieces
 			}
-			if types > 0 {
-				d.rows = append(d.rows, row{color: s.Swatch.Name, share: s.Share, types: all[:types:types]})
-				all = all[types:]
-			}
+			d.rows = append(d.rows, row{color: s.Swatch.Name, share: s.Share, types: all[:types:types]})
+			all = all[types:]
 		}
 	}
 	n := 0

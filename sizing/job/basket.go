@@ -120,7 +120,7 @@ func (d *draft) undressed(list shopping.List, bare []bool) bool {
 	}
 	last, few := -1, false
 	for i, m := range d.Mantels {
-		if !bare[i] && m.planned() && !has(list, m.Room) {
+		if !bare[i] && !has(list, m.Room) {
 			last = i
 			bare[i] = d.budget.IsZero()
 		}
@@ -137,7 +137,7 @@ func (d *draft) undressed(list shopping.List, bare []bool) bool {
 	var kept []shopping.Need
 	dear := false
 	for i, m := range d.Mantels {
-		if bare[i] || !m.planned() {
+		if bare[i] {
 			continue
 		}
 		more := slices.Clone(kept)
@@ -157,11 +157,6 @@ func (d *draft) undressed(list shopping.List, bare []bool) bool {
 		bare[last], dear = true, true
 	}
 	return dear
-}
-
-// planned reports whether a mantel takes garland.
-func (m MantelPlan) planned() bool {
-	return slices.ContainsFunc(m.Shares, func(s shopping.Share) bool { return s.Item.Kind == shopping.BaseGarland && s.Quantity.Length > 0 })
 }
 
 // has reports whether a list has garland for the mantel of a room.

@@ -254,3 +254,24 @@ func TestBoxWithoutColors(t *testing.T) {
 		}
 	}
 }
+
+// A house may hang no ornaments: by rule none of no type, and by shape none that cover nothing. Then no color has a share.
+func TestNoOrnaments(t *testing.T) {
+	colors, err := palette.CommonPractice().ParsePalette("crimson,darkgreen,gold,ivory")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range []palette.Palette{nil, colors} {
+		for _, by := range []string{"rule", "shape"} {
+			r := job.Request{House: job.CommonPractice(), Colors: c, Trees: []job.Tree{{Tree: sizing.Tree{Height: 7 * units.Foot}, SizeBy: by}}}
+			r.House.Trees.TypesPerFoot, r.House.Look.Cover = 0, 0
+			p, err := job.Make(r)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if tree := p.Trees[0]; len(tree.Pieces) > 0 || slices.ContainsFunc(tree.Shares, func(s shopping.Share) bool { return s.Item.Kind == shopping.Ornament }) {
+				t.Errorf("by %s in %d colors: %v", by, len(c), tree.Shares)
+			}
+		}
+	}
+}

@@ -130,11 +130,9 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 		p.Each = units.Range[int]{Min: max(1, each-h.Trees.EachSpread), Max: each + h.Trees.EachSpread}
 	}
 	room := dressing{name: t.Room, at: at, types: min(p.Types, total), each: p.Each, large: largest(h.Trees, t), cautions: cautions}
-	if total > 0 {
-		mix, err := h.Trees.Mix(t.Tree, total)
-		ok(err)
-		f.note(room.share(colors, total, mix), at, "palette", "/colors", "shares", "/colors")
-	}
+	mix, err := h.Trees.Mix(t.Tree, total)
+	ok(err)
+	f.note(room.share(colors, total, mix), at, "palette", "/colors", "shares", "/colors")
 	p.Shares = room.needs(needs, d.stock)
 	d.Trees = append(d.Trees, p)
 	d.rooms = append(d.rooms, room)

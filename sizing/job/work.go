@@ -375,7 +375,7 @@ func merged(list []labor.Thing) []labor.Thing {
 func (d *draft) taken(stock shelf, room int, name string) []labor.Thing {
 	var list []labor.Thing
 	for _, s := range *d.shares(room) {
-		if len(s.Parts) == 0 && s.Gets.Length > 0 && d.Basket != nil {
+		if s.Gets.Length > 0 && d.Basket != nil {
 			continue // it is cut: see below
 		}
 		for _, p := range lotsOf(s, d.label(room)) {
