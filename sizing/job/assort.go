@@ -90,12 +90,14 @@ func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) 
 
 // A stock says what the shop and the box have: the ornaments by color, and for mantels which types there are of other kinds.
 type stock struct {
-	colors map[string]known
+	colors []known // those that are planned
 	types  map[shopping.Item]bool
 	near   int // how many sizes stand in for another one by one
 }
 
 type known struct {
+	color   string
+	seen    bool            // some are offered or owned
 	offered bool            // some are
 	sized   bool            // all that are offered state a size; if none are, all that are owned
 	loose   int             // pieces owned that state none
@@ -104,8 +106,14 @@ type known struct {
 }
 
 // stockOf looks through a shop.
-func stockOf(s shopping.Shop, mantels bool) stock {
-	found := stock{map[string]known{}, map[shopping.Item]bool{}, 0}
+func stockOf(s shopping.Shop, colors palette.Palette, mantels bool) stock {
+	found := stock{colors: make([]known, max(1, len(colors)))} // without colors, one that has no name
+	for i, c := range colors {
+		found.colors[i].color = c.Name
+	}
+	if mantels {
+		found.types = map[shopping.Item]bool{}
+	}
 	see := func(i shopping.Item, owned bool) {
 		if i.Kind != shopping.Ornament {
 			if mantels {
@@ -113,18 +121,20 @@ func stockOf(s shopping.Shop, mantels bool) stock {
 			}
 			return
 		}
-		k, seen := found.colors[i.Color]
-		if !k.offered || !owned {
-			k.sized = (k.sized || !seen) && i.Size > 0
+		k := found.of(i.Color)
+		if k == nil {
+			return
 		}
-		k.offered = k.offered || !owned
+		if !k.offered || !owned {
+			k.sized = (k.sized || !k.seen) && i.Size > 0
+		}
+		k.seen, k.offered = true, k.offered || !owned
 		if i.Type != "" && !slices.Contains(k.things, i) {
 			k.things = append(k.things, i)
 		}
 		if i.Size > 0 && !slices.Contains(k.sizes, i.Size) {
 			k.sizes = append(k.sizes, i.Size)
 		}
-		found.colors[i.Color] = k
 	}
 	for _, o := range s.Offers {
 		if len(o.Contents) == 0 {
@@ -136,12 +146,21 @@ func stockOf(s shopping.Shop, mantels bool) stock {
 	}
 	for _, o := range s.Owned {
 		see(o.Item, true)
-		if k := found.colors[o.Item.Color]; o.Item.Kind == shopping.Ornament && o.Item.Size == 0 {
+		if k := found.of(o.Item.Color); k != nil && o.Item.Kind == shopping.Ornament && o.Item.Size == 0 {
 			k.loose += max(0, o.Quantity.Pieces)
-			found.colors[o.Item.Color] = k
 		}
 	}
 	return found
+}
+
+// of returns what there is of a color, nil if that is not planned.
+func (s stock) of(color string) *known {
+	for i := range s.colors {
+		if s.colors[i].color == color {
+			return &s.colors[i]
+		}
+	}
+	return nil
 }
 
 // types returns how many types there are of a size, or of all sizes if that is 0.
@@ -236,10 +255,9 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
 		}
 		for i := range d.rows {
 			r := &d.rows[i]
-			known := stock.colors[r.color]
+			known := stock.of(r.color)
 			if d.types > 0 && known.sized {
 				known.loose = r.loosen(known.loose)
-				stock.colors[r.color] = known
 			}
 			for _, g := range r.groups(groups[:0], known.sized) {
 				o := n

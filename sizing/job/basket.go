@@ -23,7 +23,9 @@ func (d *draft) buy(from func(needs []shopping.Need) (shopping.List, error)) (sh
 		list, err = from(wanted)
 		list.Least = least
 	}
-	asPlanned(list, wanted)
+	if !d.budget.IsZero() {
+		asPlanned(list, wanted)
+	}
 	for _, n := range others {
 		without(&list, n)
 	}
@@ -205,22 +207,24 @@ func (m MantelPlan) fewer() units.Caution {
 
 // odd notes what the shop has in pieces and is measured by length, or the reverse: no need could ever take it.
 func (f *faulty) odd(s shopping.Shop) {
-	look := func(at string, i shopping.Item, q shopping.Quantity) {
-		switch long := q.Length != 0; {
-		case i.Kind == 0 || q == shopping.Quantity{} || long == i.Kind.Running():
-		case long:
-			f.refuse(at, q.String(), "a number of "+i.Kind.String(), units.ErrFit)
-		default:
-			f.refuse(at, q.String(), "a length, as 9 ft, of "+i.Kind.String(), units.ErrFit)
+	look := func(list string, n int, field string, i shopping.Item, q shopping.Quantity) {
+		long := q.Length != 0
+		if i.Kind == 0 || q == (shopping.Quantity{}) || long == i.Kind.Running() {
+			return
 		}
+		want := "a length, as 9 ft, of " + i.Kind.String()
+		if long {
+			want = "a number of " + i.Kind.String()
+		}
+		f.refuse(list+strconv.Itoa(n)+field, q.String(), want, units.ErrFit)
 	}
 	for i, o := range s.Offers {
 		if len(o.Contents) == 0 {
-			look("/shop/offers/"+strconv.Itoa(i)+"/pack", o.Item, o.Pack)
+			look("/shop/offers/", i, "/pack", o.Item, o.Pack)
 		}
 	}
 	for i, o := range s.Owned {
-		look("/shop/owned/"+strconv.Itoa(i)+"/quantity", o.Item, o.Quantity)
+		look("/shop/owned/", i, "/quantity", o.Item, o.Quantity)
 	}
 }
 
@@ -229,6 +233,22 @@ const maxUnused = 5
 
 // unused names what is owned, and ornaments of no color, that no need takes, though things of their kind are planned.
 func (d *draft) unused() units.Caution {
+	type thing struct {
+		item shopping.Item
+		from string
+	}
+	var things []thing
+	for _, o := range d.goods.Owned {
+		things = append(things, thing{o.Item, "owned"})
+	}
+	for _, o := range d.goods.Offers {
+		if len(o.Contents) == 0 && o.Item.Kind == shopping.Ornament && o.Item.Color == "" {
+			things = append(things, thing{o.Item, o.Name})
+		}
+	}
+	if things == nil {
+		return units.Caution{}
+	}
 	type taken struct {
 		item shopping.Item
 		most units.Length
@@ -249,32 +269,24 @@ func (d *draft) unused() units.Caution {
 	}
 	var names []string
 	more := 0
-	look := func(i shopping.Item, name string) {
-		planned := false
+	for _, t := range things {
+		i, planned, used := t.item, false, false
 		for _, n := range all {
-			if n.item.Kind != i.Kind {
-				continue
-			}
-			planned = true
-			if (n.item.Type == "" || n.item.Type == i.Type) && (n.item.Color == "" || n.item.Color == i.Color) &&
-				(n.item.Size == 0 && n.most == 0 || n.item.Size <= i.Size && i.Size <= max(n.item.Size, n.most)) {
-				return
+			if n.item.Kind == i.Kind {
+				planned = true
+				used = used || (n.item.Type == "" || n.item.Type == i.Type) && (n.item.Color == "" || n.item.Color == i.Color) &&
+					(n.item.Size == 0 && n.most == 0 || n.item.Size <= i.Size && i.Size <= max(n.item.Size, n.most))
 			}
 		}
-		switch name = i.String() + name; {
-		case !planned || slices.Contains(names, name):
+		if !planned || used {
+			continue
+		}
+		switch name := i.String() + " (" + t.from + ")"; {
+		case slices.Contains(names, name):
 		case len(names) == maxUnused:
 			more++
 		default:
 			names = append(names, name)
-		}
-	}
-	for _, o := range d.goods.Owned {
-		look(o.Item, " (owned)")
-	}
-	for _, o := range d.goods.Offers {
-		if len(o.Contents) == 0 && o.Item.Kind == shopping.Ornament && o.Item.Color == "" {
-			look(o.Item, " ("+o.Name+")")
 		}
 	}
 	if names == nil {

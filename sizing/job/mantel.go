@@ -87,7 +87,7 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	if total > 0 {
 		f.note(room.share(colors, total, nil), at, "palette", "/colors", "shares", "/colors")
 	}
-	p.Shares = room.needs(needs, stock{})
+	p.Shares = room.needs(needs, stockOf(shopping.Shop{}, colors, false)) // of any size
 	for i := range p.Steps {
 		p.Steps[i].Uses = planned(p.Steps[i].Uses, p.Shares, d.stock)
 	}

@@ -186,7 +186,7 @@ func (d *draft) prepare(function string, r Request) []*units.Error {
 	}
 	d.Trees, d.Mantels = make([]TreePlan, 0, len(r.Trees)), make([]MantelPlan, 0, len(r.Mantels))
 	d.rooms = make([]dressing, 0, len(r.Trees)+len(r.Mantels))
-	d.stock = stockOf(d.goods, len(r.Mantels) > 0)
+	d.stock = stockOf(d.goods, r.Colors, len(r.Mantels) > 0)
 	d.stock.near = min(maxNear, allNear/max(1, len(r.Trees)))
 	rooms := f.rooms(r)
 	for i, t := range r.Trees {
@@ -362,5 +362,7 @@ func (d *draft) cautions() {
 		}
 	}
 	say(d.careful)
-	say([]units.Caution{d.unused()})
+	if c := d.unused(); c.Text != "" {
+		say([]units.Caution{c})
+	}
 }
