@@ -31,18 +31,19 @@ const (
 // the need. It takes the steps it needs off work, and reports false if the problem is
 // too large.
 func Counts(need int64, packs []Pack, work *int64) (counts []int64, ok bool) {
-	packs = slices.Clone(packs)
-	need, _ = measure(need, packs)
-	counts = reduce(need, packs)
+	own := make([]Pack, len(packs))
+	copy(own, packs)
+	need, _ = measure(need, own)
+	counts = reduce(need, own)
 	rest := need
 	for i, n := range counts {
-		rest -= n * packs[i].Size
-		packs[i].Limit -= n
+		rest -= n * own[i].Size
+		own[i].Limit -= n
 	}
 	if rest <= 0 {
 		return counts, true
 	}
-	c, ok := ready(rest, packs, work)
+	c, ok := ready(rest, own, work)
 	if !ok {
 		return nil, false
 	}

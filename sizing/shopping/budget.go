@@ -351,12 +351,12 @@ func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64) (st
 	l := g.lines[0]
 	if g.long == nil && len(g.lines) == 1 && l.assort() == (assortment{}) {
 		k := some[0]
-		stock, err := f.shop.stock(c, l, demand{pieces: to[k]})
+		stock, err := f.shop.stock(c, l, demand{pieces: to[k]}, nil)
 		if err != nil {
 			return nil, nil, err
 		}
 		if !stock.coupled(l) {
-			owned, packs := stock.packs()
+			owned, packs := stock.packs(nil)
 			percent := f.shop.Spares[l.like.Item.Kind]
 			all := func(n int64) int64 { return n + int64(spares(int(n), percent)) }
 			costs, err := c.costs(l.like.Item, all(to[k])-owned, packs)

@@ -36,8 +36,8 @@ type portion struct {
 }
 
 // layout lays the whole pieces out as the patterns say.
-func (c *checker) layout(item Item, list []portion, d demand, stock itemStock, counts []int64, patterns []cutting.Pattern) *layout {
-	y := &layout{item: item, join: stock.join}
+func (c *checker) layout(item Item, list []portion, d demand, stock itemStock, counts []int64, patterns []cutting.Pattern) layout {
+	y := layout{item: item, join: stock.join}
 	there := make([]int64, 0, len(stock.owned)+len(stock.offers)) // strands and rolls, in the order of the stock
 	for _, o := range stock.owned {
 		there = append(there, o.Quantity.strand().n)
@@ -136,21 +136,19 @@ func (y *layout) length(stock itemStock, i int) units.Length {
 // runs lays out the running lengths among the wishes, and returns what each gets.
 func (y *layout) runs(c *checker, list []portion) []units.Length {
 	gets := make([]units.Length, len(list))
-	var lengths []units.Length
-	var at []int
+	var runs []run
 	for i, w := range list {
 		if w.quantity.Pieces == 0 && w.quantity.Length > 0 {
-			lengths, at = append(lengths, w.quantity.Length), append(at, i)
+			runs = append(runs, run{i, w.quantity.Length})
 		}
 	}
 	all := y.bars
-	y.cuts = make([]bar, 0, len(y.bars)+2*len(lengths)) // most runs end one strand and begin another
-	for _, g := range y.groups(c, lengths) {
+	y.cuts = make([]bar, 0, len(y.bars)+2*len(runs)) // most runs end one strand and begin another
+	for _, g := range y.groups(c, runs) {
 		y.bars = g.bars
 		slices.SortFunc(g.runs, func(a, b run) int { return a.at - b.at })
 		for _, r := range g.runs {
-			i := at[r.at]
-			gets[i] = y.run(list[i].room, r.length)
+			gets[r.at] = y.run(list[r.at].room, r.length)
 		}
 		y.put()
 		if g.of == nil {
@@ -173,18 +171,15 @@ type cluster struct {
 }
 
 // groups puts runs together that share strands, if that saves joins.
-func (y *layout) groups(c *checker, lengths []units.Length) []cluster {
-	runs := make([]run, len(lengths))
-	for i, l := range lengths {
-		runs[i] = run{i, l}
-	}
+func (y *layout) groups(c *checker, runs []run) []cluster {
 	one := []cluster{{runs: runs, bars: y.bars}}
-	if len(lengths) < 2 || len(lengths) > maxParted || y.join.Overlap == 0 || y.join.Shortest > 0 || y.join.Uncut {
+	if len(runs) < 2 || len(runs) > maxParted || y.join.Overlap == 0 || y.join.Shortest > 0 || y.join.Uncut {
 		return one
 	}
 	work := min(c.work, 2_000_000)
 	began := work
-	p := &parting{overlap: y.join.Overlap, runs: falling(lengths), work: &work}
+	p := &parting{overlap: y.join.Overlap, runs: slices.Clone(runs), work: &work}
+	falling(p.runs)
 	for i, b := range y.bars {
 		if b.left > y.join.Overlap && b.n > 0 {
 			p.strands = append(p.strands, strand{n: b.n, length: b.left - y.join.Overlap, bar: i})
@@ -284,7 +279,7 @@ func (y *layout) run(room string, need units.Length) units.Length {
 
 // fewest returns the layout that joins the fewest pieces of those tried, and what each of the wishes gets: the one of runs
 // or, where that joins more than one piece for each run and more than it takes, one of long.
-func (c *checker) fewest(item Item, list []portion, d demand, stock itemStock, counts []int64, patterns []cutting.Pattern) (*layout, []units.Length) {
+func (c *checker) fewest(item Item, list []portion, d demand, stock itemStock, counts []int64, patterns []cutting.Pattern) (layout, []units.Length) {
 	best := c.layout(item, list, d, stock, counts, patterns)
 	gets := best.runs(c, list)
 	pieces := best.pieces()

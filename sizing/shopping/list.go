@@ -413,7 +413,7 @@ func d0(l *line) bool {
 // choose returns the item that serves a line of lengths at the least cost, if there are
 // several that will do, and what there is of it: first the one that leaves least missing.
 func (s Shop) choose(c *checker, l *line, d demand) (*material, error) {
-	all, err := s.stock(c, l, d)
+	all, err := s.stock(c, l, d, nil)
 	if err != nil {
 		return nil, err
 	}

@@ -17,7 +17,8 @@ import (
 func (s Shop) pieces(c *checker, p *Purchase, group []*line) error {
 	l := group[0]
 	need, _ := l.planned()
-	stock, err := s.stock(c, l, demand{pieces: need})
+	var room [usualOffers]stocked
+	stock, err := s.stock(c, l, demand{pieces: need}, room[:0])
 	if err != nil {
 		return err
 	}
@@ -41,10 +42,9 @@ func (stock itemStock) coupled(l *line) bool {
 	return l.like.Item.Kind.whole()
 }
 
-// packs returns how many pieces are owned, and the offers, and after them their bundles, as
-// packs of pieces.
-func (stock itemStock) packs() (owned int64, packs []cover.Pack) {
-	packs = make([]cover.Pack, 0, len(stock.offers))
+// packs returns how many pieces are owned, and appends to a list the offers, and after them their
+// bundles, as packs of pieces.
+func (stock itemStock) packs(packs []cover.Pack) (owned int64, all []cover.Pack) {
 	for _, q := range stock.owned {
 		owned += int64(q.Quantity.Pieces)
 	}
@@ -79,7 +79,8 @@ func (stock itemStock) counted(counts []int64) []int64 {
 
 // alone fills in p for one line that shares nothing with others.
 func (s Shop) alone(c *checker, p *Purchase, l *line, need int64, stock itemStock) error {
-	owned, packs := stock.packs()
+	var packRoom [usualOffers]cover.Pack
+	owned, packs := stock.packs(packRoom[:0])
 	gets := need
 	counts, short, err := c.cover(l.like.Item, need-owned, packs)
 	if short > 0 {
@@ -91,7 +92,8 @@ func (s Shop) alone(c *checker, p *Purchase, l *line, need int64, stock itemStoc
 	}
 	counts = stock.counted(counts)
 	p.Owned = rest(stock.owned)
-	lots := append(make([]Lot, 0, len(stock.owned)+len(counts)), stock.owned...)
+	var lotRoom [usualOffers]Lot
+	lots := append(lotRoom[:0], stock.owned...)
 	for i, n := range counts {
 		lots = times(lots, stock.offers[i].holds(), n)
 	}

@@ -433,10 +433,13 @@ type itemStock struct {
 	join   Join
 }
 
-// stock returns what s has for l, of the kind that d asks for. It is an error if
+// usualOffers is how many offers of a line there is room for on the stack.
+const usualOffers = 8
+
+// stock returns what s has for l, of the kind that d asks for, with its offers appended to a list. It is an error if
 // there is something of the other kind only.
-func (s Shop) stock(c *checker, l *line, d demand) (itemStock, error) {
-	var stock itemStock
+func (s Shop) stock(c *checker, l *line, d demand, offers []stocked) (itemStock, error) {
+	stock := itemStock{offers: offers}
 	if d.pieces == 0 && d.running == 0 && d.wholes == nil {
 		return stock, nil
 	}

@@ -116,14 +116,9 @@ func (p *parting) counts() []int64 {
 	return counts
 }
 
-// falling returns runs in the order of their length, the longest first.
-func falling(lengths []units.Length) []run {
-	runs := make([]run, len(lengths))
-	for i, l := range lengths {
-		runs[i] = run{i, l}
-	}
+// falling puts runs in the order of their length, the longest first.
+func falling(runs []run) {
 	slices.SortStableFunc(runs, func(a, b run) int { return cmp.Compare(b.length, a.length) })
-	return runs
 }
 
 // serve takes strands from the i-th on that come to need and at most slack more,
@@ -164,11 +159,13 @@ type joining struct {
 // joins that can be saved.
 func (c *checker) part(item Item, lengths []units.Length, packs []cover.Pack, stock itemStock, best joining) (joining, error) {
 	overlap := stock.join.Overlap
-	runs := falling(lengths)
+	runs := make([]run, len(lengths))
 	least := -units.Length(len(runs)) * overlap
-	for _, r := range runs {
-		least += r.length
+	for i, l := range lengths {
+		runs[i] = run{i, l}
+		least += l
 	}
+	falling(runs)
 	var owned []strand
 	for _, s := range stock.strands() {
 		if s.length > overlap {
