@@ -31,8 +31,8 @@ const (
 // the need. It takes the steps it needs off work, and reports false if the problem is
 // too large.
 func Counts(need int64, packs []Pack, work *int64) (counts []int64, ok bool) {
-	own := make([]Pack, len(packs))
-	copy(own, packs)
+	var room [8]Pack // on the stack; more take memory
+	own := append(room[:0], packs...)
 	need, _ = measure(need, own)
 	counts = reduce(need, own)
 	rest := need
@@ -43,8 +43,8 @@ func Counts(need int64, packs []Pack, work *int64) (counts []int64, ok bool) {
 	if rest <= 0 {
 		return counts, true
 	}
-	c, ok := ready(rest, own, work)
-	if !ok {
+	c := Cover{packs: own}
+	if !c.ready(rest, work) {
 		return nil, false
 	}
 	more, ok := c.counts(work)
@@ -189,34 +189,39 @@ func (w *weight) atMost(v *weight) bool {
 // New readies a cover of need, at least 1. It takes the steps it needs off
 // work, and reports false if the problem is too large.
 func New(need int64, packs []Pack, work *int64) (*Cover, bool) {
-	return ready(need, slices.Clone(packs), work)
+	c := &Cover{packs: slices.Clone(packs)}
+	if !c.ready(need, work) {
+		return nil, false
+	}
+	return c, true
 }
 
-// ready is New for packs that it may change.
-func ready(need int64, packs []Pack, work *int64) (*Cover, bool) {
-	c := &Cover{packs: packs}
-	need, c.Measure = measure(need, packs)
+// ready readies a cover of need by the packs that it has, which it changes.
+func (c *Cover) ready(need int64, work *int64) bool {
+	need, c.Measure = measure(need, c.packs)
 	if need <= maxDense {
 		c.top = int(need)
 	} else {
 		if c.amounts = remainders(need, c.packs, work); c.amounts == nil {
-			return nil, false
+			return false
 		}
 		c.top = len(c.amounts) - 1
 	}
+	passes := make([]pass, 0, len(c.packs)) // one each, or more for those with a limit
 	for kind := len(c.packs) - 1; kind >= 0; kind-- {
 		p := c.packs[kind]
 		if p.Limit == (need-1)/p.Size+1 {
-			c.passes = append(c.passes, pass{kind: kind, lot: 1, again: true})
+			passes = append(passes, pass{kind: kind, lot: 1, again: true})
 			continue
 		}
 		for lot, rest := int64(1), p.Limit; rest > 0; lot *= 2 {
 			lot = min(lot, rest)
-			c.passes = append(c.passes, pass{kind: kind, lot: lot})
+			passes = append(passes, pass{kind: kind, lot: lot})
 			rest -= lot
 		}
 	}
-	return c, true
+	c.passes = passes
+	return true
 }
 
 // remainders returns 0 and all amounts that can be left of need with the packs

@@ -132,7 +132,8 @@ func (p *Purchase) more(o Offer, n int64) {
 	}
 	b := &p.Buys[k]
 	b.Packs += int(n)
-	b.Cost = amount(o.cost(int64(b.Packs)))
+	cost := amount(o.cost(int64(b.Packs)))
+	p.Cost, b.Cost = p.Cost.Add(cost.Sub(b.Cost)), cost
 	for _, h := range times(nil, o.holds(), n) {
 		p.Left = merged(p.Left, h)
 	}
@@ -211,8 +212,11 @@ func (s Shop) settle(l *List, mixed bool) {
 	}
 	for i := range l.Purchases {
 		p := &l.Purchases[i]
-		var cost, paid decimal.Decimal // without tax, and with it
+		var paid decimal.Decimal // with tax
 		least := p.Bound.Equal(p.Cost)
+		if mixed {
+			p.Cost = decimal.Decimal{}
+		}
 		for k := range p.Buys {
 			b := &p.Buys[k]
 			if mixed {
@@ -221,29 +225,29 @@ func (s Shop) settle(l *List, mixed bool) {
 				})
 				b.Offer = s.Offers[at]
 				b.Cost = amount(b.Offer.cost(int64(b.Packs)))
+				p.Cost = added(p.Cost, b.Cost)
 			}
 			if at := slices.IndexFunc(s.Stores, func(st Store) bool { return st.Name == b.Offer.Store }); at >= 0 {
 				goods[at], bought[at] = added(goods[at], b.Cost), true
 			}
-			cost = added(cost, b.Cost)
 			if taxed {
 				paid = added(paid, s.store(b.Offer.Store).with(b.Cost))
 			}
 		}
 		if !taxed {
-			paid = cost
+			paid = p.Cost
 		}
 		bound := p.Bound // with tax
 		switch {
 		case mixed && least:
-			bound, p.Bound = paid, cost
+			bound, p.Bound = paid, p.Cost
 		case mixed:
 			hundred := decimal.NewFromInt(100)
 			p.Bound, _ = p.Bound.Mul(hundred).QuoRem(hundred.Add(most), places)
 		case len(s.Offers) > 0:
 			bound = s.store(s.Offers[0].Store).with(bound)
 		}
-		p.Cost, p.Bound = cost, decimal.Min(p.Bound, cost)
+		p.Bound = decimal.Min(p.Bound, p.Cost)
 		l.Total = added(l.Total, paid)
 		if proved = proved && bound.GreaterThanOrEqual(paid); proved {
 			l.Bound = l.Total
