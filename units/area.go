@@ -13,7 +13,6 @@ const (
 	SquareMeter Area = 1_000_000_000_000
 	SquareInch  Area = 645_160_000
 	SquareFoot  Area = 144 * SquareInch
-	SquareYard  Area = 9 * SquareFoot
 )
 
 // AreaOf returns width times height, rounded to the nearest square micrometer. It is negative

@@ -5,14 +5,19 @@ package units
 // come before it.
 type Caution struct {
 	Code   string `json:"code"`             // names the caution for programs: "ladder"
+	Room   string `json:"room,omitempty"`   // where it holds, "tea room"; empty: everywhere, or as the text says
 	Text   string `json:"text"`             // what to do, in a sentence without its period
 	Source string `json:"source,omitempty"` // where it comes from: "NFPA 1 section 10.13 (2015), quoted"
 }
 
-// String returns the text, and the source in parentheses if there is one.
+// String returns "room: text (source)", as far as they are known.
 func (c Caution) String() string {
-	if c.Source == "" {
-		return c.Text
+	text := c.Text
+	if c.Room != "" {
+		text = c.Room + ": " + text
 	}
-	return c.Text + " (" + c.Source + ")"
+	if c.Source != "" {
+		text += " (" + c.Source + ")"
+	}
+	return text
 }

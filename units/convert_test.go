@@ -105,7 +105,7 @@ func TestConstants(t *testing.T) {
 		{"sq m", int64(SquareMeter), 1_000_000_000_000},
 		{"sq in", int64(SquareInch), 25_400 * 25_400},
 		{"sq ft", int64(SquareFoot), 304_800 * 304_800},
-		{"sq yd", int64(SquareYard), 914_400 * 914_400},
+		{"sq yd", 9 * int64(SquareFoot), 914_400 * 914_400},
 		{"ng", int64(nanogram), 1},
 		{"mg", int64(milligram), 1_000_000},
 		{"g", int64(Gram), 1_000_000_000},

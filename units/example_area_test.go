@@ -49,7 +49,7 @@ func ExampleArea_Format() {
 	a := 1800 * units.SquareInch
 	fmt.Println(a.Format(units.InFeet, units.SquareFoot/10))
 	fmt.Println(a.Format(units.InFeetInches, units.SquareInch))
-	fmt.Println(a.Format(units.InYards, units.SquareYard/100))
+	fmt.Println(a.Format(units.InYards, 9*units.SquareFoot/100))
 	fmt.Println(a.Format(units.InMetric, units.SquareMeter/100))
 	// Output:
 	// 12.5 sq ft
@@ -78,7 +78,7 @@ func ExampleArea_UnmarshalText() {
 func ExampleArea_In() {
 	// 12/9 = 4/3. 12 · 0.3048² = 12 · 0.09290304 = 1.11483648.
 	a := 12 * units.SquareFoot
-	fmt.Println(a.In(units.SquareYard), "sq yd")
+	fmt.Println(a.In(9*units.SquareFoot), "sq yd")
 	fmt.Println(a.In(units.SquareMeter), "m²")
 	// Output:
 	// 1.3333333333333333 sq yd

@@ -111,7 +111,7 @@ func Example_conversions() {
 	printRow("sq in", units.SquareInch, units.SquareMeter/10_000, "cm²")
 	printRow("sq ft", units.SquareFoot, units.SquareInch, "sq in")
 	printRow("sq ft", units.SquareFoot, units.SquareMeter, "m²")
-	printRow("sq yd", units.SquareYard, units.SquareMeter, "m²")
+	printRow("sq yd", 9*units.SquareFoot, units.SquareMeter, "m²")
 	printRow("m²", units.SquareMeter, units.SquareFoot, "sq ft")
 	printRow("oz", units.Ounce, units.Gram, "g")
 	printRow("lb", units.Pound, units.Ounce, "oz")

@@ -56,7 +56,7 @@ var kinds = [...]struct {
 			InFeetInches: {named{uint64(SquareFoot), "sq ft"}, named{uint64(SquareInch), "sq in"}},
 			InFeet:       {small: named{uint64(SquareFoot), "sq ft"}},
 			InInches:     {small: named{uint64(SquareInch), "sq in"}},
-			InYards:      {small: named{uint64(SquareYard), "sq yd"}},
+			InYards:      {small: named{9 * uint64(SquareFoot), "sq yd"}},
 		},
 		exact:  InFeetInches,
 		parts:  1,

@@ -240,7 +240,7 @@ func TestNoGarland(t *testing.T) {
 			}
 			told := ""
 			for _, c := range p.Cautions {
-				if strings.HasPrefix(c.Text, m.Room+": ") {
+				if c.Room == m.Room && (c.Code == "no garland" || c.Code == "too few hooks") {
 					told += c.Code
 				}
 			}
@@ -276,7 +276,7 @@ func TestNoGarland(t *testing.T) {
 
 // A garland does not hang on fewer hooks than are planned.
 func TestTooFewHooks(t *testing.T) {
-	for room, want := range map[string]string{"": "there are 1 of 2 hooks", "tea room": "tea room: there are 1 of 2 hooks"} {
+	for _, room := range []string{"", "tea room"} {
 		m := job.Mantel{Room: room, PerFoot: units.Ounce, Hook: mantel.Hook{Rating: 5 * units.Pound}}
 		m.Length = 4 * units.Foot
 		r := job.Request{House: job.CommonPractice(), Mantels: []job.Mantel{m}}
@@ -287,7 +287,7 @@ func TestTooFewHooks(t *testing.T) {
 		}
 		told := false
 		for _, c := range p.Cautions {
-			told = told || c.Code == "too few hooks" && strings.HasPrefix(c.Text, want)
+			told = told || c.Code == "too few hooks" && c.Room == room && strings.HasPrefix(c.Text, "there are 1 of 2 hooks")
 		}
 		if !told {
 			t.Errorf("%q: %v", room, p.Cautions)

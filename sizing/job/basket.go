@@ -33,7 +33,7 @@ func (d *draft) buy(from func(needs []shopping.Need) (shopping.List, error)) (sh
 		if !bare[i] {
 			continue
 		}
-		c := units.Caution{Code: "no garland", Source: "common practice", Text: m.of() + "no garland is to be had for it, so it cannot be dressed, and nothing else is bought for it"}
+		c := units.Caution{Code: "no garland", Source: "common practice", Text: "no garland is to be had for this mantel, so it cannot be dressed, and nothing else is bought for it"}
 		if m.Stockings == (mantel.Stockings{}) {
 			d.rooms[len(d.Trees)+i].cautions = nil // of what does not hang
 		} else {
@@ -65,14 +65,6 @@ func asPlanned(list shopping.List, needs []shopping.Need) {
 			}
 		}
 	}
-}
-
-// of begins a sentence about a mantel.
-func (m MantelPlan) of() string {
-	if m.Room == "" {
-		return ""
-	}
-	return m.Room + ": "
 }
 
 // needs returns those of all rooms, and apart from them what a bare mantel has no use for.
@@ -198,7 +190,7 @@ func (m MantelPlan) fewer() units.Caution {
 			}
 			return units.Caution{
 				Code: "too few hooks", Source: "common practice",
-				Text: m.of() + "there are " + strconv.Itoa(s.Gets.Pieces) + " of " + strconv.Itoa(s.Quantity.Pieces) + " hooks: do not hang the garland on fewer",
+				Text: "there are " + strconv.Itoa(s.Gets.Pieces) + " of " + strconv.Itoa(s.Quantity.Pieces) + " hooks: do not hang the garland on fewer",
 			}
 		}
 	}

@@ -330,11 +330,11 @@ func (d *draft) shares(i int) *[]shopping.Share {
 	return &d.Mantels[i-len(d.Trees)].Shares
 }
 
-// ofRoom are the codes of cautions that hold for one room alone. Where there are several they name it.
+// ofRoom are the codes of cautions that hold for one room alone, which they name.
 var ofRoom = []string{
 	"low shelf left", "low shelf right", "wall left", "wall right", "half hung", "half hung overload", "lifted", "hook overload", "stocking overload", "covered",
 	"opening not given", "height not given", "depth not given", "thickness not given",
-	"other garland",
+	"other garland", "no garland", "too few hooks",
 }
 
 // cautions gathers those that the job calls for.
@@ -349,11 +349,9 @@ func (d *draft) cautions() {
 		}
 	}
 	for i, r := range d.rooms {
-		if len(d.rooms) > 1 {
-			for k, c := range r.cautions {
-				if slices.Contains(ofRoom, c.Code) {
-					r.cautions[k].Text += " (" + r.name + ")"
-				}
+		for k, c := range r.cautions {
+			if slices.Contains(ofRoom, c.Code) {
+				r.cautions[k].Room = r.name
 			}
 		}
 		say(r.cautions)

@@ -97,7 +97,7 @@ func TestOtherGarland(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	says("two rooms", both.String(), "0 ft falls at the left end and 4 ft at the right (tea room)")
+	says("two rooms", both.String(), "tea room: there is 9 ft of base garland where 6 ft was planned: 0 ft falls at the left end and 4 ft at the right")
 	house := job.CommonPractice()
 	house.Units = units.InMetric
 	plan, err := job.Make(job.Request{House: house, Mantels: []job.Mantel{{Mantel: mantel.Mantel{Length: 150 * units.Centimeter}}}, Shop: shop(270*units.Centimeter, 0, true)})

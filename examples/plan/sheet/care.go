@@ -39,16 +39,16 @@ func (s *sheet) cautions() {
 		if seen[c.Code] || slices.Contains(workCodes, c.Code) || slices.Contains(overloads, c.Code) {
 			continue // those of the work are on its own sheets, and an overload is on the page of its room
 		}
-		text, room := s.roomed(c.Text)
+		var text string
 		switch {
-		case room == "":
+		case c.Room == "":
 			seen[c.Code] = true
 			text = s.alike(c)
-		case seen[text]:
+		case seen[c.Text]:
 			continue
 		default:
-			seen[text] = true
-			text = strings.ToUpper(text[:1]) + text[1:] + " (" + s.with(c.Code, text) + ")."
+			seen[c.Text] = true
+			text = strings.ToUpper(c.Text[:1]) + c.Text[1:] + s.rooms(c) + "."
 		}
 		switch {
 		case c.Code == "ladder":
@@ -84,32 +84,18 @@ func (s *sheet) cautions() {
 	}
 }
 
-// roomed parts a text of one room of several from the name of the room.
-func (s *sheet) roomed(text string) (bare, room string) {
-	var names []string
-	for _, t := range s.plan.Trees {
-		names = append(names, t.Room)
+// rooms lists the rooms of cautions that say the same, " (tea room, parlor)", where there is more than one room.
+func (s *sheet) rooms(caution units.Caution) string {
+	if len(s.plan.Trees)+len(s.plan.Mantels) == 1 {
+		return ""
 	}
-	for _, m := range s.plan.Mantels {
-		names = append(names, m.Room)
-	}
-	for _, name := range names {
-		if bare, found := strings.CutSuffix(text, " ("+name+")"); found && name != "" {
-			return bare, name
-		}
-	}
-	return text, ""
-}
-
-// with lists the rooms of cautions that are alike.
-func (s *sheet) with(code, text string) string {
 	var rooms []string
 	for _, c := range s.plan.Cautions {
-		if bare, room := s.roomed(c.Text); c.Code == code && bare == text {
-			rooms = append(rooms, room)
+		if c.Code == caution.Code && c.Text == caution.Text {
+			rooms = append(rooms, c.Room)
 		}
 	}
-	return strings.Join(rooms, ", ")
+	return " (" + strings.Join(rooms, ", ") + ")"
 }
 
 // cautioned reports whether there is a caution of that code.

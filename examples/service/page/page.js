@@ -504,7 +504,7 @@ function showPlan(p, body) {
 	});
 	if (p.colors) sections.push(colorsOf(p.colors, p.box, asked.box));
 	if (p.cautions?.length) {
-		card("Take care", el("ul", {}, ...p.cautions.map((c) => el("li", {}, c.text, c.source ? el("span", { class: "why" }, c.source) : null))));
+		card("Take care", el("ul", {}, ...p.cautions.map((c) => el("li", {}, c.room ? `${c.room}: ${c.text}` : c.text, c.source ? el("span", { class: "why" }, c.source) : null))));
 	}
 	for (const img of plan.querySelectorAll("img")) URL.revokeObjectURL(img.src);
 	plan.replaceChildren(...sections);
