@@ -171,6 +171,12 @@ func TestBadOpenFields(t *testing.T) {
 		{"spares", "/spares/picks", func() (shopping.Shop, []shopping.Need) {
 			return shopping.Shop{Spares: shopping.ByKind[int]{shopping.Pick: 101}}, nil
 		}},
+		{"spares of strings", "/spares/lights", func() (shopping.Shop, []shopping.Need) {
+			return shopping.Shop{Spares: shopping.ByKind[int]{shopping.Light: 1}}, nil
+		}},
+		{"spares of a length", "/spares/ribbon", func() (shopping.Shop, []shopping.Need) {
+			return shopping.Shop{Spares: shopping.ByKind[int]{shopping.Ribbon: 1}}, nil
+		}},
 		{"too many stores", "/stores", func() (shopping.Shop, []shopping.Need) { return store(make([]shopping.Store, 9)...) }},
 		{"a store of no name", "/stores/0/name", func() (shopping.Shop, []shopping.Need) { return store(shopping.Store{}) }},
 		{"a store twice", "/stores/1/name", func() (shopping.Shop, []shopping.Need) {

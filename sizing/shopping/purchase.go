@@ -252,7 +252,7 @@ func (s Shop) withSpares(list []wish) []wish {
 	var keys []key
 	for _, w := range list {
 		k := key{w.Item, w.MaxSize}
-		if s.Spares[w.Item.Kind] == 0 || w.Quantity.Length != 0 || w.Item.Kind.whole() {
+		if s.Spares[w.Item.Kind] == 0 || w.Quantity.Length != 0 {
 			continue
 		}
 		if _, ok := planned[k]; !ok {

@@ -42,7 +42,7 @@ type Shop struct {
 	Offers []Offer         `json:"offers,omitempty"` // what can be bought
 	Owned  []Lot           `json:"owned,omitempty"`  // what there is already
 	Joins  map[Item]Join   `json:"joins,omitempty"`  // how strands are joined; an entry for a kind, or a kind and type, holds for all of it
-	Spares ByKind[int]     `json:"spares,omitzero"`  // how many more are planned against breakage, in percent, rounded up
+	Spares ByKind[int]     `json:"spares,omitzero"`  // how many more pieces are planned against breakage, in percent, rounded up; none of lengths and lights
 	Stores []Store         `json:"stores,omitempty"` // those that deliver for a fee, or add tax
 	Coin   decimal.Decimal `json:"coin,omitzero"`    // the smallest amount that is paid, to which a till rounds tax; 0: 0.01
 	Budget decimal.Decimal `json:"budget,omitzero"`  // zero is no money to Shop.Fullest, but no limit to job.Make; the other methods leave it alone
@@ -276,8 +276,12 @@ func (c *checker) shop(s Shop) error {
 		}
 	}
 	for k := Kind(1); k < numKinds; k++ {
-		if n := s.Spares[k]; n < 0 || n > 100 {
-			return c.fail(units.ErrRange, "/spares/"+pointerToken(k.String()), strconv.Itoa(n), "0 to 100 percent")
+		most, want := 100, "0 to 100 percent"
+		if k.Running() || k.whole() {
+			most, want = 0, "0, since spares are of what is counted by the piece"
+		}
+		if n := s.Spares[k]; n < 0 || n > most {
+			return c.fail(units.ErrRange, "/spares/"+pointerToken(k.String()), strconv.Itoa(n), want)
 		}
 	}
 	if len(s.Stores) > maxStores {
