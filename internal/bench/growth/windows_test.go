@@ -19,32 +19,35 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// window returns the job of one window of a chain of stores: a tree, three colors, and a shelf of six offers.
-func window(b *testing.B, i int) job.Request {
+// windows returns the jobs of the windows of a chain of stores, a tree in each. All have the same three colors and one
+// shelf of seven offers: the chain reads its catalog once.
+func windows(b *testing.B, stores int) []job.Request {
 	b.Helper()
 	colors, err := palette.CommonPractice().ParsePalette("navy,silver:metal,ivory")
 	if err != nil {
 		b.Fatal(err)
 	}
-	r := job.Request{Colors: colors, Trees: []job.Tree{{Tree: sizing.Tree{Height: 4*ft + units.Length(i%60)*in}, Room: "store " + strconv.Itoa(i)}}}
+	var shelf shopping.Shop
 	offer := func(item shopping.Item, pack shopping.Quantity, cents int64) {
-		r.Shop.Offers = append(r.Shop.Offers, shopping.Offer{Item: item, Name: "pack of " + pack.String(), Pack: pack, Price: decimal.New(cents, -2)})
+		shelf.Offers = append(shelf.Offers, shopping.Offer{Item: item, Name: "pack of " + pack.String(), Pack: pack, Price: decimal.New(cents, -2)})
 	}
 	for _, s := range colors {
 		offer(shopping.Item{Kind: shopping.Ornament, Color: s.Name}, shopping.Quantity{Pieces: 12}, 1400)
 		offer(shopping.Item{Kind: shopping.Ornament, Color: s.Name}, shopping.Quantity{Pieces: 4}, 550)
 	}
 	offer(shopping.Item{Kind: shopping.Garland}, shopping.Quantity{Length: 9 * ft}, 690)
-	return r
+	requests := make([]job.Request, stores)
+	for i := range requests {
+		tree := job.Tree{Tree: sizing.Tree{Height: 4*ft + units.Length(i%60)*in}, Room: "store " + strconv.Itoa(i)}
+		requests[i] = job.Request{Colors: colors, Trees: []job.Tree{tree}, Shop: shelf}
+	}
+	return requests
 }
 
 // BenchmarkWindows plans the windows of a chain of stores, one job each, on one processor or on two; and the parts of one.
 // With one worker there is one processor too, or the other one would collect its garbage for nothing.
 func BenchmarkWindows(b *testing.B) {
-	requests := make([]job.Request, 10_000)
-	for i := range requests {
-		requests[i] = window(b, i)
-	}
+	requests := windows(b, 10_000)
 	plan := func(list []job.Request) {
 		for i := range list {
 			if _, err := job.Make(list[i]); err != nil {
@@ -84,8 +87,7 @@ func BenchmarkWindows(b *testing.B) {
 		}
 	}
 	// All of them take so long that other work on the machine comes between. So they go 2,500 at a time, in which garbage is
-	// collected once or twice, on one processor and on two in turn, and of each 2,500 the quickest round counts. Every window
-	// has a catalog of its own, as if it had come in a file, which the collector goes through each time.
+	// collected a few times, on one processor and on two in turn, and of each 2,500 the quickest round counts.
 	inTurn := sync.OnceValue(func() (sum [3]time.Duration) {
 		for chunk := range slices.Chunk(requests, 2_500) {
 			var least [3]time.Duration
