@@ -142,19 +142,22 @@ func (y *layout) runs(c *checker, list []portion) []units.Length {
 			runs = append(runs, run{i, w.quantity.Length})
 		}
 	}
-	all := y.bars
 	y.cuts = make([]bar, 0, len(y.bars)+2*len(runs)) // most runs end one strand and begin another
-	for _, g := range y.groups(c, runs) {
-		y.bars = g.bars
-		slices.SortFunc(g.runs, func(a, b run) int { return a.at - b.at })
-		for _, r := range g.runs {
+	hang := func(runs []run) {
+		for _, r := range runs {
 			gets[r.at] = y.run(list[r.at].room, r.length)
 		}
 		y.put()
-		if g.of == nil {
-			all = y.bars
-			continue
-		}
+	}
+	clusters := y.groups(c, runs)
+	if clusters == nil {
+		hang(runs)
+	}
+	all := y.bars
+	for _, g := range clusters {
+		y.bars = g.bars
+		slices.SortFunc(g.runs, func(a, b run) int { return a.at - b.at })
+		hang(g.runs)
 		for k, b := range y.bars { // what is not used goes back
 			all[g.of[k]].n += b.n
 		}
@@ -167,14 +170,13 @@ func (y *layout) runs(c *checker, list []portion) []units.Length {
 type cluster struct {
 	runs []run
 	bars []bar
-	of   []int // which of all bars they are; nil if they are all
+	of   []int // which of all bars they are
 }
 
-// groups puts runs together that share strands, if that saves joins.
+// groups puts runs together that share strands, if that saves joins, or else returns nil.
 func (y *layout) groups(c *checker, runs []run) []cluster {
-	one := []cluster{{runs: runs, bars: y.bars}}
 	if len(runs) < 2 || len(runs) > maxParted || y.join.Overlap == 0 || y.join.Shortest > 0 || y.join.Uncut {
-		return one
+		return nil
 	}
 	work := min(c.work, 2_000_000)
 	began := work
@@ -189,11 +191,11 @@ func (y *layout) groups(c *checker, runs []run) []cluster {
 	g := p.groups()
 	c.work -= began - work
 	if g < 2 {
-		return one
+		return nil
 	}
 	var clusters []cluster
 	for _, part := range p.parts {
-		cl := cluster{runs: slices.Clone(part.runs), of: []int{}}
+		cl := cluster{runs: slices.Clone(part.runs)}
 		for k := len(p.strands) - 1; k >= 0; k-- { // by rising length
 			if n := part.takes[k]; n > 0 {
 				b := y.bars[p.strands[k].bar]

@@ -142,7 +142,7 @@ func (s Shop) lengths(c *checker, p *Purchase, g *group) error {
 		share.Gets = best.gets[i]
 	}
 	p.take(stock.offers, best.counts)
-	p.Bound = amount(best.bound)
+	p.bound(best.bound)
 	for _, o := range stock.owned {
 		o.Quantity.Pieces = max(1, o.Quantity.Pieces)
 		p.Owned = append(p.Owned, o)

@@ -280,7 +280,7 @@ func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 	for i := range s.Offers {
 		p.buy(&s.Offers[i], counts[i])
 	}
-	p.Bound = amount(min(found.Bound, price(p.Cost)))
+	p.bound(found.Bound)
 	if lights {
 		if !m.light(p, found) {
 			return c.fail(units.ErrLimit, "needs", group[0].like.Item.String(), "at most "+strconv.Itoa(maxStrings)+" strings in all")

@@ -529,6 +529,13 @@ func (p *Purchase) buy(o *Offer, n int64) {
 	p.Cost = added(p.Cost, b.Cost)
 }
 
+// bound sets what p costs at least, which is no more than it costs.
+func (p *Purchase) bound(least int64) {
+	if p.Bound = p.Cost; least < price(p.Cost) {
+		p.Bound = amount(least)
+	}
+}
+
 // cost returns the least that n packs of o cost, in units of 1/10,000.
 func (o Offer) cost(n int64) int64 {
 	each := price(o.Price)
