@@ -31,8 +31,7 @@ const (
 // the need. It takes the steps it needs off work, and reports false if the problem is
 // too large.
 func Counts(need int64, packs []Pack, work *int64) (counts []int64, ok bool) {
-	var room [8]Pack // on the stack; more take memory
-	own := append(room[:0], packs...)
+	own := append(make([]Pack, 0, 8), packs...) // up to 8 on the stack
 	need, _ = measure(need, own)
 	counts = reduce(need, own)
 	rest := need

@@ -445,7 +445,7 @@ func (y *layout) finish() ([]Cut, []Lot) {
 		l units.Length
 		n int64
 	}
-	all := make([]stretch, 0, len(y.bars)+len(made))
+	all := make([]stretch, 0, few)
 	for _, b := range y.bars {
 		all = append(all, stretch{b.left, b.n})
 	}

@@ -17,8 +17,7 @@ import (
 func (s Shop) pieces(c *checker, p *Purchase, group []*line) error {
 	l := group[0]
 	need, _ := l.planned()
-	var room [usualOffers]stocked
-	stock, err := s.stock(c, l, demand{pieces: need}, room[:0])
+	stock, err := s.stock(c, l, demand{pieces: need}, make([]stocked, 0, few))
 	if err != nil {
 		return err
 	}
@@ -79,8 +78,7 @@ func (stock itemStock) counted(counts []int64) []int64 {
 
 // alone fills in p for one line that shares nothing with others.
 func (s Shop) alone(c *checker, p *Purchase, l *line, need int64, stock itemStock) error {
-	var packRoom [usualOffers]cover.Pack
-	owned, packs := stock.packs(packRoom[:0])
+	owned, packs := stock.packs(make([]cover.Pack, 0, few))
 	gets := need
 	counts, short, err := c.cover(l.like.Item, need-owned, packs)
 	if short > 0 {
@@ -92,8 +90,7 @@ func (s Shop) alone(c *checker, p *Purchase, l *line, need int64, stock itemStoc
 	}
 	counts = stock.counted(counts)
 	p.Owned = rest(stock.owned)
-	var lotRoom [usualOffers]Lot
-	lots := append(lotRoom[:0], stock.owned...)
+	lots := append(make([]Lot, 0, few), stock.owned...)
 	for i, n := range counts {
 		lots = times(lots, stock.offers[i].holds(), n)
 	}

@@ -433,8 +433,8 @@ type itemStock struct {
 	join   Join
 }
 
-// usualOffers is how many offers of a line there is room for on the stack.
-const usualOffers = 8
+// few is how many entries the lists begin with that do not leave a function: the stack has room for them.
+const few = 8
 
 // stock returns what s has for l, of the kind that d asks for, with its offers appended to a list. It is an error if
 // there is something of the other kind only.
