@@ -177,8 +177,8 @@ func (f *openNeeds) wishes(counts []int64, reasons bool) []wish {
 			widths[i], least[i] = int(w.top()-w.least), int(w.least)
 		}
 		base, more := share(n, least), share(n-o.least, widths)
-		for i, at := range o.at {
-			w := &chosen[at]
+		for i, given := range o.wishes {
+			w := &chosen[given.at]
 			need := *w.Need
 			w.Need = &need
 			if w.Quantity.Length != 0 {
@@ -229,7 +229,7 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 	}
 	index := map[int]int{} // of the line with this first wish
 	for k, o := range f.lines {
-		index[o.at[0]] = k
+		index[o.wishes[0].at] = k
 	}
 	fill := filling{budget: money}
 	var members [][]int
@@ -243,7 +243,7 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 		var some []int
 		rises := false
 		for _, l := range g.lines {
-			k := index[l.at[0]]
+			k := index[l.wishes[0].at]
 			some = append(some, k)
 			rises = rises || from[k] < to[k]
 		}
@@ -325,7 +325,7 @@ func (f *openNeeds) owned(c *checker, l *located, counts []int64) error {
 		own.Owned = slices.DeleteFunc(own.Owned, func(o Lot) bool {
 			return slices.ContainsFunc(p.Owned, func(q Lot) bool { return q.Item == o.Item })
 		})
-		l.Purchases[l.at[o.at[0]].purchase] = p
+		l.Purchases[l.at[o.wishes[0].at].purchase] = p
 	}
 	return nil
 }
@@ -416,8 +416,8 @@ func (f *openNeeds) cost(c *checker, some []int, counts []int64) (cost int64, sh
 	chosen := f.wishes(counts, false)
 	var own []wish
 	for _, k := range some {
-		for _, i := range f.lines[k].at {
-			own = append(own, chosen[i])
+		for _, w := range f.lines[k].wishes {
+			own = append(own, chosen[w.at])
 		}
 	}
 	l, err := f.shop.once(c, f.shop.withSpares(own))

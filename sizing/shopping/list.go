@@ -285,8 +285,8 @@ func (s Shop) once(c *checker, list []wish) (located, error) {
 	for i := range groups {
 		p, g, first := &l.Purchases[i], &groups[i], len(shares)
 		for _, line := range g.lines {
-			for k, w := range line.wishes {
-				l.at[line.at[k]] = place{i, len(shares) - first}
+			for _, w := range line.wishes {
+				l.at[w.at] = place{i, len(shares) - first}
 				share := Share{Need: *w.Need, Replaced: w.replaced, Spare: w.spare}
 				if w.of != nil {
 					share.For = w.of.Item

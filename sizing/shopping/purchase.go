@@ -218,7 +218,8 @@ func (c *checker) substitute(sub, n *Need) error {
 
 // A wish is a need as it is planned: least is the fewest pieces that will do.
 type wish struct {
-	*Need // as it was given, or one of our own
+	*Need     // as it was given, or one of our own
+	at    int // its place in the list
 	least int64
 	spare bool
 	of    *Need    // what it is a substitute for, if it is one
@@ -276,8 +277,7 @@ func spares(n, percent int) int { return (n*percent + 99) / 100 }
 type line struct {
 	like   *Need // the first of them
 	wishes []*wish
-	count  int   // of them
-	at     []int // their places in the list
+	count  int // of them
 }
 
 // assort returns what number of types l asks for. Wishes that ask for one are lines of their own.
@@ -307,7 +307,7 @@ func (l *line) planned() (pieces, least int64) {
 	return pieces, least
 }
 
-// lines puts wishes into lines, in the order in which they come first. The lines point to the list.
+// lines puts wishes into lines, in the order in which they come first, and notes their places. The lines point to the list.
 func lines(list []wish) []*line {
 	type key struct {
 		item Item
@@ -332,14 +332,13 @@ func lines(list []wish) []*line {
 		of[i] = l
 		l.count++
 	}
-	// All share two arrays.
-	wishes, at := make([]*wish, len(list)), make([]int, len(list))
+	wishes := make([]*wish, len(list)) // of all lines
 	for _, l := range all {
 		l.wishes, wishes = wishes[:0:l.count], wishes[l.count:]
-		l.at, at = at[:0:l.count], at[l.count:]
 	}
 	for i, l := range of {
-		l.wishes, l.at = append(l.wishes, &list[i]), append(l.at, i)
+		list[i].at = i
+		l.wishes = append(l.wishes, &list[i])
 	}
 	return all
 }
