@@ -189,7 +189,7 @@ func (c *checker) measure(item Item, list []portion, stock itemStock) (measured,
 	served := list
 	missing := func(l units.Length, n int64) { // n pieces of l are not to be had
 		for i := len(served) - 1; i >= 0 && n > 0; i-- {
-			if q := &served[i].quantity; q.Length == l && q.Pieces > 0 {
+			if q := &served[i].quantity; q.Length == l && q.Pieces != 0 {
 				k := min(n, int64(q.Pieces))
 				q.Pieces -= int(k)
 				n -= k
@@ -250,7 +250,7 @@ func (c *checker) measure(item Item, list []portion, stock itemStock) (measured,
 	}
 	y, got := c.fewest(item, served, d, stock, m.counts, cut.patterns)
 	for i, w := range served {
-		if q := w.quantity; q.Pieces > 0 && q.Length > 0 {
+		if q := w.quantity; q.Pieces != 0 && q.Length != 0 {
 			m.gets[i] = q
 		}
 	}

@@ -154,7 +154,7 @@ func (s Shop) replaced(c *checker, list []wish) (located, error) {
 			list[i].replaced = plus(list[i].replaced, got)
 			if want := list[i].Instead[k].of(got, list[i].planned); want != list[j].Quantity {
 				list[j].Quantity, again = want, true
-				if list[j].Types > 0 {
+				if list[j].Types != 0 {
 					list[j].fewerTypes(len(types(more.share(j).Parts)))
 				}
 			}
@@ -220,7 +220,7 @@ func (n Need) of(q, planned Quantity) Quantity {
 	hi, lo := bits.Mul64(uint64(amountOf(q)), uint64(amountOf(n.Quantity)))
 	lo, carry := bits.Add64(lo, per-1, 0)
 	most := uint64(maxPieces)
-	if n.Quantity.Length > 0 {
+	if n.Quantity.Length != 0 {
 		most = uint64(maxLength)
 	}
 	// Where more is open than was planned it may be past the bounds, which is found as for any need.
@@ -229,7 +229,7 @@ func (n Need) of(q, planned Quantity) Quantity {
 		quo, _ = bits.Div64(hi+carry, lo, per)
 		quo = min(quo, most+1)
 	}
-	if n.Quantity.Length > 0 {
+	if n.Quantity.Length != 0 {
 		return Quantity{Length: units.Length(quo)}
 	}
 	return Quantity{Pieces: int(quo)}
@@ -237,7 +237,7 @@ func (n Need) of(q, planned Quantity) Quantity {
 
 // amountOf returns a quantity as a number, of pieces or of nanometers.
 func amountOf(q Quantity) int64 {
-	if q.Length > 0 && q.Pieces == 0 {
+	if q.Length != 0 && q.Pieces == 0 {
 		return int64(q.Length)
 	}
 	return int64(q.Pieces)
@@ -266,7 +266,7 @@ func plus(a, b Quantity) Quantity {
 	if a == (Quantity{}) {
 		return b
 	}
-	if b.Pieces == 0 && b.Length > 0 {
+	if b.Pieces == 0 {
 		a.Length += b.Length
 	}
 	a.Pieces += b.Pieces
@@ -492,10 +492,10 @@ func (l List) text(width int) string {
 	for _, b := range l.Bills {
 		w.row(0, b.Store, "")
 		w.row(4, "goods", money(b.Goods))
-		if b.Delivery.Sign() > 0 {
+		if !b.Delivery.IsZero() {
 			w.row(4, "delivery", money(b.Delivery))
 		}
-		if b.Tax.Sign() > 0 {
+		if !b.Tax.IsZero() {
 			w.row(4, "tax", money(b.Tax))
 		}
 		w.row(4, "to pay", money(b.Goods.Add(b.Delivery).Add(b.Tax)))
@@ -504,7 +504,7 @@ func (l List) text(width int) string {
 		w.line("")
 	}
 	w.row(0, "total", money(l.Total))
-	if !l.Bound.Equal(l.Total) && l.Bound.Sign() > 0 {
+	if !l.Bound.Equal(l.Total) && !l.Bound.IsZero() {
 		w.row(0, "could cost as little as", money(l.Bound))
 	}
 	if l.Least.GreaterThan(l.Total) {
@@ -671,7 +671,7 @@ func (c Cut) String() string {
 		pieces[i] = p.Quantity.String() + p.in()
 	}
 	s := "cut " + name + " into " + strings.Join(pieces, " + ")
-	if left > 0 {
+	if left != 0 {
 		s += ", " + left.String() + " left"
 		if c.Rolls > 1 {
 			s += " of each"
@@ -810,10 +810,10 @@ func (l List) records() [][]string {
 		}
 	}
 	for _, b := range l.Bills {
-		if b.Delivery.Sign() > 0 {
+		if !b.Delivery.IsZero() {
 			add("delivery", "", "", "", "", "", b.Store, "", "", money(b.Delivery), "")
 		}
-		if b.Tax.Sign() > 0 {
+		if !b.Tax.IsZero() {
 			add("tax", "", "", "", "", "", b.Store, "", "", money(b.Tax), "")
 		}
 	}
