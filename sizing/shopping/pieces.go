@@ -2,7 +2,7 @@ package shopping
 
 import (
 	"cmp"
-	"math"
+	"container/heap"
 	"slices"
 	"strconv"
 
@@ -119,7 +119,7 @@ func times(list, lots []Lot, n int64) []Lot {
 func (s *Share) take(l *line, n int64, lots []Lot) {
 	for i := range lots {
 		lot := &lots[i]
-		if k := min(n, int64(lot.Quantity.Pieces)); k > 0 && l.takes(lot.Item) {
+		if k := min(n, int64(lot.Quantity.Pieces)); k != 0 && l.takes(lot.Item) {
 			n -= k
 			lot.Quantity.Pieces -= int(k)
 			s.add(Lot{lot.Item, Quantity{Pieces: int(k)}})
@@ -349,7 +349,7 @@ func (m *coupling) boxes() {
 	for k, l := range m.lines {
 		need, _ := l.planned()
 		d := supply.Demand{N: need}
-		if a := l.assort(); a.types > 0 {
+		if a := l.assort(); a.types != 0 {
 			d.Take, d.Least, d.Most = a.types, a.least, a.most
 		}
 		types := map[string]int{}
@@ -445,7 +445,7 @@ func (m *coupling) lights() {
 		return slices.ContainsFunc(m.lines, func(l *line) bool { return l.takes(i) })
 	}
 	for _, o := range m.shop.Owned {
-		if o.Quantity.Length == 0 && o.Quantity.Pieces > 0 && wanted(o.Item) {
+		if o.Quantity.Length == 0 && o.Quantity.Pieces != 0 && wanted(o.Item) {
 			m.share(stringLot{lot: o, count: 1}, 1)
 		}
 	}
@@ -542,30 +542,16 @@ func (m *coupling) alike() {
 	}
 }
 
-// start returns packs to begin with: the cheaper of apart and greedy, or all there are where neither
-// serves every demand. Of lights there is no such start.
+// start returns packs to begin with, or all there are where greedy serves not every demand. Of lights there is no
+// such start.
 func (m *coupling) start() []int64 {
 	if m.lines[0].like.Item.Kind.whole() {
 		return nil
 	}
-	cost := func(x []int64) int64 {
-		if x == nil {
-			return math.MaxInt64
-		}
-		sum := int64(0)
-		for j, n := range x {
-			sum += n * m.program.Packs[j].Cost
-		}
-		return sum
+	if x := m.greedy(); x != nil {
+		return x
 	}
-	x := m.apart()
-	if y := m.greedy(); cost(y) < cost(x) {
-		x = y
-	}
-	if x == nil {
-		return m.all()
-	}
-	return x
+	return m.all()
 }
 
 // greedy returns packs taken one after another, each time the pack that costs least for a piece
@@ -576,7 +562,7 @@ func (m *coupling) greedy() []int64 {
 	missing := make([]int64, len(g.Demands))
 	all := int64(0)
 	for d, demand := range g.Demands {
-		if demand.Take > 0 {
+		if demand.Take != 0 {
 			return nil
 		}
 		missing[d] = demand.N
@@ -615,47 +601,21 @@ func (m *coupling) greedy() []int64 {
 		}
 		return pieces, packs
 	}
-	// The packs are a heap, the cheapest for a missing piece first.
-	type offer struct {
-		pack         int
-		cost, pieces int64
-	}
-	var heap []offer
-	down := func(i int) {
-		for {
-			least := i
-			for c := 2*i + 1; c <= 2*i+2 && c < len(heap); c++ {
-				a, b := heap[c], heap[least]
-				if cmp.Or(cmp.Compare(a.cost*b.pieces, b.cost*a.pieces), cmp.Compare(a.pack, b.pack)) < 0 {
-					least = c
-				}
-			}
-			if least == i {
-				return
-			}
-			heap[i], heap[least] = heap[least], heap[i]
-			i = least
-		}
-	}
+	var queue worths
 	for j, k := range g.Packs {
-		if pieces, _ := worth(j); pieces > 0 && m.columns[j].packs == 1 {
-			heap = append(heap, offer{j, k.Cost, pieces})
+		if pieces, _ := worth(j); pieces != 0 && m.columns[j].packs == 1 {
+			heap.Push(&queue, worthOf{j, k.Cost, pieces})
 		}
 	}
-	for i := len(heap)/2 - 1; i >= 0; i-- {
-		down(i)
-	}
-	for all > 0 && len(heap) > 0 {
-		top := &heap[0]
+	for all != 0 && len(queue) != 0 {
+		top := &queue[0]
 		pieces, packs := worth(top.pack)
 		switch {
 		case pieces == 0:
-			heap[0] = heap[len(heap)-1]
-			heap = heap[:len(heap)-1]
-			down(0)
+			heap.Pop(&queue)
 		case pieces < top.pieces: // others have brought some of them
 			top.pieces = pieces
-			down(0)
+			heap.Fix(&queue, 0)
 		default:
 			x[top.pack] += packs
 			for _, h := range g.Packs[top.pack].Holds {
@@ -663,52 +623,33 @@ func (m *coupling) greedy() []int64 {
 			}
 		}
 	}
-	if all > 0 {
+	if all != 0 {
 		return nil
 	}
 	return x
 }
 
-// apart returns packs that serve every demand for themselves, each from the one offer that does so
-// at the least cost, or nil if that is not possible.
-func (m *coupling) apart() []int64 {
-	g := &m.program
-	x := make([]int64, len(g.Packs))
-	for _, d := range g.Demands {
-		need := d.N
-		if d.Take > 0 {
-			return nil
-		}
-		in := make([]bool, len(g.Have))
-		for _, things := range d.Kinds {
-			for _, t := range things {
-				in[t] = true
-			}
-		}
-		best, packs := -1, int64(0)
-		for j, k := range g.Packs {
-			size := int64(0)
-			for _, h := range k.Holds {
-				if in[h.Thing] {
-					size += h.N
-				}
-			}
-			if size == 0 || m.columns[j].packs != 1 {
-				continue
-			}
-			n := (need + size - 1) / size
-			if n <= k.Limit && (best < 0 || n*k.Cost < packs*g.Packs[best].Cost) {
-				best, packs = j, n
-			}
-		}
-		if best < 0 {
-			return nil
-		}
-		if x[best] += packs; x[best] > g.Packs[best].Limit {
-			return nil
-		}
-	}
-	return x
+// A worthOf is how many pieces that are missing a pack brings, and what it costs.
+type worthOf struct {
+	pack         int
+	cost, pieces int64
+}
+
+// worths are a heap, the pack that costs least for a missing piece first.
+type worths []worthOf
+
+func (w worths) Len() int      { return len(w) }
+func (w worths) Swap(i, j int) { w[i], w[j] = w[j], w[i] }
+func (w *worths) Push(x any)   { *w = append(*w, x.(worthOf)) }
+func (w *worths) Pop() any {
+	last := (*w)[len(*w)-1]
+	*w = (*w)[:len(*w)-1]
+	return last
+}
+
+func (w worths) Less(i, j int) bool {
+	a, b := w[i], w[j]
+	return cmp.Or(cmp.Compare(a.cost*b.pieces, b.cost*a.pieces), cmp.Compare(a.pack, b.pack)) < 0
 }
 
 // all returns all packs there are.
@@ -769,9 +710,9 @@ func (m *coupling) shrink(effort *int64) {
 			}
 			demand := &served.Demands[d]
 			to := upTo(l, d)
-			if demand.Take == 0 && planned[d].Take > 0 && demand.N == 0 {
+			if demand.Take == 0 && planned[d].Take != 0 && demand.N == 0 {
 				// As many types as there are at least so many of.
-				for take := planned[d].Take; take > 0; take-- {
+				for take := planned[d].Take; take != 0; take-- {
 					demand.Take, demand.N = take, int64(take)*demand.Least
 					if possible() {
 						break
