@@ -50,7 +50,7 @@ var planned = []string{"sizing/lights", "sizing/labor", "sizing/job"}
 // standard lists the packages of Go's own that may ship. None does I/O for us, reads a
 // clock, makes random numbers, starts a goroutine or goes round the type system.
 var standard = []string{
-	"bytes", "cmp", "database/sql/driver", "encoding", "encoding/csv", "encoding/json", "encoding/xml", "errors", "fmt", "html", "io", "iter", "maps",
+	"bytes", "cmp", "container/heap", "database/sql/driver", "encoding", "encoding/csv", "encoding/json", "encoding/xml", "errors", "fmt", "html", "io", "iter", "maps",
 	"math", "math/big", "math/bits", "reflect", "slices", "sort", "strconv", "strings", "unicode", "unicode/utf8",
 }
 
