@@ -69,7 +69,7 @@ func (s Share) Enough() bool {
 	if s.Open != (units.Range[int]{}) {
 		least = s.Open.Min
 	}
-	if a := s.assortment(); a.types > 0 && s.Replaced == (Quantity{}) {
+	if a := s.assortment(); a.types != 0 && s.Replaced == (Quantity{}) {
 		counts := types(s.Parts)
 		for _, n := range counts {
 			if n < a.least || n > a.most {
@@ -262,7 +262,7 @@ func (s Shop) withSpares(list []wish) []wish {
 		planned[k] += w.Quantity.Pieces
 	}
 	for _, k := range keys {
-		if n := spares(planned[k], s.Spares[k.item.Kind]); n > 0 {
+		if n := spares(planned[k], s.Spares[k.item.Kind]); n != 0 {
 			need := Need{Item: k.item, MaxSize: k.most, Room: "spares", Quantity: Quantity{Pieces: n}, Basis: strconv.Itoa(s.Spares[k.item.Kind]) + " % of " + strconv.Itoa(planned[k]) + ", against breakage", Source: "a rule of the house"}
 			list = append(list, wish{Need: &need, spare: true})
 		}
@@ -539,7 +539,7 @@ func (p *Purchase) bound(least int64) {
 func (o Offer) cost(n int64) int64 {
 	each := price(o.Price)
 	for _, d := range o.Deals {
-		if d.From > 0 && n >= int64(d.From) {
+		if d.From != 0 && n >= int64(d.From) {
 			each = min(each, price(d.Price))
 		}
 	}
@@ -561,9 +561,7 @@ func (o Offer) split(n int64, bundles []Deal) int64 {
 	best := int64(-1)
 	rest := min(n, 4000)
 	whole := (n - rest) / int64(bundles[0].Packs)
-	if bulk := whole * int64(bundles[0].Packs); bulk > 0 {
-		rest = n - bulk
-	}
+	rest = n - whole*int64(bundles[0].Packs)
 	costs := make([]int64, rest+1) // of bundles alone, for exactly so many packs; -1 if there is no way
 	for k := int64(1); k <= rest; k++ {
 		costs[k] = -1

@@ -13,7 +13,7 @@ import (
 func (s Shop) cheapestStores(c *checker, list []wish) (located, error) {
 	var fees []string // stores that deliver for a fee and have offers
 	for _, st := range s.Stores {
-		if st.Delivery.Sign() > 0 && slices.ContainsFunc(s.Offers, func(o Offer) bool { return o.Store == st.Name }) {
+		if !st.Delivery.IsZero() && slices.ContainsFunc(s.Offers, func(o Offer) bool { return o.Store == st.Name }) {
 			fees = append(fees, st.Name)
 		}
 	}
@@ -77,7 +77,7 @@ func (s Shop) pad(c *checker, l *List) {
 				continue
 			}
 			room := o.Shelf.limit()
-			if n := l.Purchases[k].bought(o); n >= 0 {
+			if n := l.Purchases[k].bought(o); n != -1 {
 				room -= int64(l.Purchases[k].Buys[n].Packs)
 			}
 			each := price(o.Price)
@@ -85,7 +85,7 @@ func (s Shop) pad(c *checker, l *List) {
 			offers, at = append(offers, i), append(at, k)
 		}
 		counts, short, err := c.cover(Item{}, gap, packs)
-		if err != nil || short > 0 || weigh(counts, packs)[0] >= price(b.Delivery) {
+		if err != nil || short != 0 || weigh(counts, packs)[0] >= price(b.Delivery) {
 			continue
 		}
 		for k, n := range counts {
