@@ -126,7 +126,7 @@ func (p *Purchase) more(o Offer, n int64) {
 		return
 	}
 	k := p.bought(o)
-	if k < 0 {
+	if k == -1 {
 		k = len(p.Buys)
 		p.Buys = append(p.Buys, Buy{Offer: o})
 	}
@@ -177,8 +177,8 @@ func (st Store) with(d decimal.Decimal) decimal.Decimal {
 // taxed returns s with prices that have the tax in them, rounded down to 1/10,000, if stores
 // differ in their tax, since then it decides where to buy.
 func (s Shop) taxed() (shop Shop, mixed bool) {
-	for i, o := range s.Offers {
-		mixed = mixed || i > 0 && !s.store(o.Store).Tax.Equal(s.store(s.Offers[0].Store).Tax)
+	for _, o := range s.Offers {
+		mixed = mixed || !s.store(o.Store).Tax.Equal(s.store(s.Offers[0].Store).Tax)
 	}
 	if !mixed {
 		return s, false
@@ -203,7 +203,7 @@ func (s Shop) settle(l *List, mixed bool) {
 	bought := make([]bool, len(s.Stores))
 	l.Total, l.Bound = decimal.Decimal{}, decimal.Decimal{}
 	most := decimal.Decimal{} // the highest tax that there is, in percent
-	taxed := slices.ContainsFunc(s.Stores, func(st Store) bool { return st.Tax.Sign() > 0 })
+	taxed := slices.ContainsFunc(s.Stores, func(st Store) bool { return !st.Tax.IsZero() })
 	proved := true // so far, that all is the least
 	for _, o := range s.Offers {
 		if mixed {
@@ -288,7 +288,7 @@ func (s Shop) round(l *List) {
 		b := &l.Bills[i]
 		tax := coins(b.Tax)
 		l.Total = l.Total.Add(tax.Sub(b.Tax))
-		taxed, b.Tax = taxed || b.Tax.Sign() > 0, tax
+		taxed, b.Tax = taxed || !b.Tax.IsZero(), tax
 	}
 	switch {
 	case l.Bound.Equal(exact):
