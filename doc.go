@@ -6,27 +6,27 @@
 //
 // # Which question, which function
 //
-// Each line leads to the function that answers it. Under that function an example asks the
-// same question: on the web page, or in questions_test.go of its package. In a terminal
-// write ./ before the folder, as in go doc ./palette.Rules.Read.
+// Each line leads to the function that answers it. An example in questions_test.go of its
+// package asks the same question. In a terminal write ./ before the folder, as in
+// go doc ./palette.Rules.Read.
 //
 // The tree. It takes picks or garland, not both; together they look overfull. Keep it
-// 3 ft from fire, heaters, vents and candles; a cut tree in a public room, its own height away.
+// 3 ft from fire, heaters, vents and candles. Keep a cut tree in a public room its own height away.
 //
 //   - How many ornaments does a 9 ft tree take, and of how many types? 9 types, 7 to 11 of each: 63 to 99 in all ([sizing.Rules.Types], [sizing.Rules.Each]).
+//   - Which sizes of ball for a 9 ft tree with 81 of them, and how many of each? 16 of 4 in, 24 of 3 1/8 in, 41 of 2 in ([sizing.Rules.Mix]).
 //   - How many picks does a 9 ft tree take in place of garland? 27 picks ([sizing.Rules.Supply], [sizing.CommonPractice]).
 //   - How much garland does a 7½ ft tree take? 67 ft 6 in: 12 strands of 6 ft ([sizing.Rules.Supply]).
 //   - How much garland for a 6½ ft slim tree in a corner? 19 ft 11 in to match an ordinary tree; by the rule of thumb 58 ft 6 in ([sizing.Rules.Compare], [sizing.CommonLook]).
-//   - How far off is the rule of thumb on a 12 ft tree? It wraps 17 1/2 in apart; 10 1/4 in apart takes 184 ft ([sizing.Rules.Compare]).
+//   - How far off is the rule of thumb on a 12 ft tree? It wraps 17 1/2 in apart; the usual 10 1/4 in takes 184 ft ([sizing.Rules.Compare]).
 //   - I have 50 ft of garland for a 7 ft tree: how far apart do the wraps come? 13 in, in a corner 6 1/2 in ([sizing.Tree.Spacing]).
-//   - Which sizes of ball for a 9 ft tree with 81 of them, and how many of each? 16 of 4 in, 24 of 3 1/8 in, 41 of 2 in ([sizing.Rules.Mix]).
 //   - Which is the tallest tree under a 9 ft ceiling? 8 ft 6 in is tight: the tallest is 8 ft ([sizing.Room.Fit]).
 //   - May 40 strings of old lights, 40 W each, share a 15 A circuit of 120 V? No, 1600 W on a circuit for 1440 W ([lights.Strings.Load]).
 //   - What do 175 W of lights cost to run for a season of 40 days, 12 h a day, at 0.119 a kilowatt-hour? 84 kWh cost 9.996 ([lights.Strings.Use]).
 //   - Where do 4 balls of 3 in and 8 of 2 in go on a 4 ft 6 in tree in a corner? The topmost is a small one, 3 ft 8 in up at 9 o'clock ([placement.Layout.Places]).
 //
 // The mantel. It takes picks and garland together: the picks are wired into the garland. Take it
-// all down before a fire is lit; keep it 3 ft from any fire.
+// all down before a fire is lit; keep it 3 ft from candles and heaters.
 //
 //   - How long is the garland for a 64 in mantel? 7 ft 4 in traditional, 9 ft 4 in asymmetrical ([mantel.Rules.Needs]).
 //   - Where do the picks of a traditional 64 in mantel go? At 4 in, 12 in, 20 in, 28 in, 36 in, 44 in, 52 in and 60 in from the left ([mantel.Rules.Spots]).
@@ -40,7 +40,7 @@
 //   - Which boxes do I buy for 49 balls, in boxes of 6 at 5.00, 12 at 9.00 and 24 at 16.00? 1 box of 6 and 2 of 24 for 37, 5 left over ([shopping.Shop.List]).
 //   - How full a tree does a budget of 30.00 make, of stars at 2.00 and bells at 3.00, 5 to 9 of each? 6 stars and 6 bells; 20.00 buys 4 of each; the fewest cost 25 ([shopping.Shop.Fullest]).
 //   - Do crimson, forestgreen, gold and ivory hold together, in every view? Not for the green-blind (deutan); a darker forestgreen, #1d751d, would ([palette.Rules.Read]).
-//   - Which of last year's pieces, red #d81840 and turquoise, go with crimson, forestgreen, gold and ivory? The red, 1.5 away from crimson; not the turquoise, 26.1 away from the nearest ([palette.Rules.Sort]).
+//   - Which of last year's pieces, red #d81840 and turquoise, go with crimson, forestgreen, gold and ivory? The red, 1.5 from crimson; not the turquoise, 26.1 from the nearest ([palette.Rules.Sort]).
 //   - What is a 64 in shelf in feet, yards and meters? 5.33 ft, 1.78 yd, 1.63 m ([units.Length.Format]).
 //   - How long do two people take to hang 100 ornaments on a 10 ft tree? 72 min; 4 ornaments above 8 ft take two people ([labor.Rates.Schedule]).
 //   - What do I ask for a mantel, at 45.00 an hour and 25.00 a visit? 92.50 ([labor.Rates.Quote]).
@@ -65,14 +65,13 @@
 // # What every figure rests on
 //
 // A figure with a published source names it. Much of the trade is habit that nobody has
-// published, called common practice; what could not be looked up is marked from memory.
+// published, called common practice; a figure that could not be looked up is marked from memory.
 // Rules of thumb are fields of the types named Rules, which a shop may change.
 //
-// The rules of thumb know only a tree's height. Beside each stands the geometry, which knows its
-// shape.
+// The rules of thumb know only a tree's height. Beside each is the geometry, which knows the
+// tree's shape.
 //
-// A limit includes its own value: exactly 10 apart is apart, and exactly the permitted load
-// is permitted.
+// A limit includes its own value: exactly the permitted load is permitted.
 //
 // # For programs
 //

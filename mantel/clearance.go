@@ -131,7 +131,7 @@ type Clearances struct {
 }
 
 // String says whether a fire may burn while this hangs, and the worst of the other figures.
-// Clearances of no place are "nothing was checked".
+// Without places it is "nothing was checked".
 func (c Clearances) String() string {
 	if len(c.Places) == 0 {
 		return unchecked
@@ -164,8 +164,8 @@ func (c Clearances) String() string {
 //	|:::####|....opening.....|####:::::
 //	*:::####|................|####:::::
 //
-//	: 12 in: stands out 1/8 in an inch
-//	# 6 in: nothing
+//	# to 6 in: nothing
+//	: to 12 in: stands out 1/8 of the distance at most
 //	* a drop beside it
 //
 // What stands out is the depth of the shelf and half the thickness, since the garland hangs

@@ -1,7 +1,7 @@
 // Package mantel answers how much a mantel takes, where each thing goes, how the garland
 // hangs, what holds it up, and whether it stays clear of the fire.
 //
-// Learn first: [Mantel], [Hanging], [Rules.Hang], [Mantel.Hang], [Run.Loads],
+// Begin with [Mantel], [Hanging], [Rules.Hang], [Mantel.Hang], [Run.Loads],
 // [Mantel.Clearances]; then [Stairs], [Door] and [Mantel.Stockings].
 //
 // # The rules
@@ -12,7 +12,7 @@
 //	           traditional             asymmetrical
 //	garland    the shelf and 2 ft,     the shelf and 4 ft,
 //	           1 ft falls at each end  all at the heavy end
-//	picks      one each 8 in           one each 3 in, in 3 layers
+//	picks      one every 8 in          one every 3 in, in 3 layers
 //	ornaments  one in each gap         one in each gap of the top layer
 //	ribbon     none                    1½ yd at the heavy end
 //	bells      none                    3 with the ribbon
@@ -82,8 +82,10 @@
 //   - The garland: thickness across the branches, and the weight of a foot, dressed as it
 //     will hang. Weigh yours. For planning, dry, from memory: thin artificial 2 to 4 oz,
 //     full artificial 6 to 10 oz, fresh cedar or fir 8 to 16 oz.
-//   - The hook: the weight on its label, and whether it is a breaking load or a working
-//     load.
+//   - The hook: the weight on its label, and whether that breaks it or is its working load, which
+//     it may carry: the breaking load over the design factor.
+//
+// Lengths without a range in their comment are 0 to 50 ft, those with one bound at most 50 ft.
 //
 // # Hooks
 //
@@ -147,8 +149,7 @@
 //	catenary    61.6  69.0  89.8 142.3 257.2
 //	parabola    61.6  68.9  88.7 139.4 252.3
 //
-// Lengths without a range in their comment are 0 to 50 ft, those with one bound at most
-// 50 ft. Errors are *[units.Error]: [units.ErrRange] for a value outside its range,
+// Errors are *[units.Error]: [units.ErrRange] for a value outside its range,
 // [units.ErrFit] for values that do not go together, [units.ErrName] for an unknown look.
 // A style argument sets the units of the figures in the texts.
 //

@@ -164,7 +164,7 @@ func TestMoreErrors(t *testing.T) {
 		"pickSpacing":         second(run.Needs(1, units.InFeetInches)),
 		"pieces":              second(run.AppendPath(nil, 0)),
 		"lamps":               lights(0, ft),
-		"length":              lights(1, 151*ft),
+		"length":              lights(1, 1001*ft),
 		"balusters":           third(mantel.Stairs(mantel.Point{}, mantel.Point{Along: ft}, 20, 1)),
 		"each":                third(mantel.Stairs(mantel.Point{}, mantel.Point{Along: ft}, 3, 5)),
 		"/post/along":         third(mantel.Stairs(mantel.Point{}, mantel.Point{Along: ft - 1}, 3, 4)),

@@ -24,8 +24,8 @@ type Hanging struct {
 	Look  Look         `json:"look"`  // where the ribbon is: in the middle, or at the heavy end
 	Fall  units.Length `json:"fall"`  // of the ribbon; 0 for a bow or none
 
-	// Thickness is the garland across its branches, 0 to 3 ft; or twice the farthest reach
-	// of picks, bells and bows from its middle line. Lengths and sags are of that line.
+	// Thickness is the garland across its branches, 0 to 3 ft; where picks, bells or bows reach
+	// farther, twice their reach from the middle line. Lengths and sags are of that line.
 	Thickness units.Length `json:"thickness"`
 }
 

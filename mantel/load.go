@@ -63,8 +63,8 @@ func (k Hook) factor() int {
 	return k.Factor
 }
 
-// Count returns how many such hooks hold this length of garland, 1 in to 150 ft, close along
-// an edge, at perFoot for each foot, 1 g to 20 lb; and how far apart they may be:
+// Count returns how many hooks hold this length of garland (1 in to 150 ft) along an edge, at
+// perFoot a foot (1 g to 20 lb), and the most they may be apart:
 //
 //	spacing = working load/perFoot, in feet, rounded down to the nanometer
 //	hooks   = length/spacing, rounded up, + 1
@@ -93,8 +93,8 @@ func every(working, perFoot units.Mass) units.Length {
 type HookLoad struct {
 	At    Point      `json:"at"`    // where the hook is
 	Down  units.Mass `json:"down"`  // what hangs here; negative if the garland lifts the hook
-	Left  units.Mass `json:"left"`  // the level pull of the swag at the left
-	Right units.Mass `json:"right"` // the level pull of the swag at the right
+	Left  units.Mass `json:"left"`  // the sideways pull of the swag at the left
+	Right units.Mass `json:"right"` // the sideways pull of the swag at the right
 	Total units.Mass `json:"total"` // √(Down² + (Right - Left)²), rounded up, within a nanogram
 }
 
@@ -124,7 +124,7 @@ type Loads struct {
 	Cautions []units.Caution `json:"cautions"` // with what would hold an overload, and the most on a hook while only one side hangs
 }
 
-// String returns weight, hooks and what would hold an overload. Loads of no hook are "nothing was checked".
+// String returns weight, hooks and what would hold an overload. Without hooks it is "nothing was checked".
 func (l Loads) String() string {
 	if len(l.Hooks) == 0 {
 		return unchecked

@@ -98,9 +98,9 @@ func difference(more units.Length, style units.Style) string {
 //	wire ties          one for each pick and ornament, one for the ribbon
 //
 // The top layer has length/(Layers · PickSpacing) picks, rounded up. The basis of the garland
-// says what the rule would have bought, and the difference. Rooms are left empty. If the
-// picks, ornaments, ribbon and lights are the same as those of the tree, clear their type
-// "mantel" after [Steps].
+// says what the rule would have bought, and the difference. Rooms are left empty. If tree
+// and mantel share picks, ornaments, ribbon or lights, take the type "mantel" off the needs
+// after [Steps].
 func (r Rules) Needs(mantel Mantel, hanging Hanging, style units.Style) ([]shopping.Need, error) {
 	const fn = "Rules.Needs"
 	if err := mantel.checkHanging(fn, "/mantel", "/hanging", hanging); err != nil {

@@ -28,8 +28,8 @@ const maxHooks = 101
 //
 // Source: see the package for level hooks; statics for the others.
 type Run struct {
-	// Hooks are 2 to 101, from left to right, an inch to 50 ft apart and at most 50 ft
-	// higher or lower, measured from any place up to 1000 ft away.
+	// Hooks are 2 to 101, from left to right, each an inch to 50 ft along and at most 50 ft up or
+	// down from the one before; measured from any place up to 1000 ft away.
 	Hooks []Point `json:"hooks"`
 
 	// Sag is that of each swag. With zero the garland is fastened close along the line from
@@ -326,7 +326,7 @@ func (r Run) garlandNeed(style units.Style) shopping.Need {
 }
 
 // Lights returns the lamps of strings of lights that are wound along the garland, each with
-// 1 to 10,000 lamps on a length of 1 in to 150 ft, and the extension cord to an outlet, at
+// 1 to 10,000 lamps on a length of 1 in to 1000 ft, and the extension cord to an outlet, at
 // most 150 ft away each way:
 //
 //	strings = garland/length, rounded up
@@ -344,7 +344,7 @@ func (r Run) Lights(lamps int, length units.Length, outlet Point, style units.St
 	}
 	const far, wantFar = maxSwagLength, "-150 ft to 150 ft"
 	for _, x := range [...]measured{
-		{"length", length, units.Inch, maxSwagLength, "1 in to 150 ft"},
+		{"length", length, units.Inch, 1000 * units.Foot, "1 in to 1000 ft"},
 		{"/outlet/along", outlet.Along, -far, far, wantFar},
 		{"/outlet/below", outlet.Below, -far, far, wantFar},
 	} {

@@ -23,7 +23,7 @@ type Stockings struct {
 
 // Stockings returns what each holder of a row of stockings carries, and how near each comes
 // to the opening and the hearth, by the same figures as a garland. The clearances are those
-// of a garland on the same mantel, if given, and of the stockings, the worst of both first.
+// of the stockings and of the garland, if given, the worst first.
 // The row is in the middle of the shelf:
 //
 //	=o=======o=======o=======o=  shelf

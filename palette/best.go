@@ -11,8 +11,8 @@ const maxBestPieces = 200
 // maxBest is the most colors of a palette that Best looks for.
 const maxBest = 4
 
-// Best returns the palette of at most four colors of a box of up to 200 entries (or r.Limit, if
-// fewer) that keeps the most pieces, with the box sorted into it. A piece is kept if it fits a
+// Best returns the palette of at most four colors (or r.Limit, if fewer) of a box of 1 to 200
+// entries that keeps the most pieces, with the box sorted into it. A piece is kept if it fits a
 // swatch. No other palette whose colors are r.Apart apart keeps more. Ties go to the fewest
 // colors, then to those first in the box. The swatches are in the order of the pieces
 // they keep, the most first.

@@ -13,7 +13,7 @@
 //   - At most four colors. Metals count: silver and gold are two.
 //   - Two colors read as two if they differ by 10 or more, on a scale (CIEDE2000) where
 //     black to white is 100. Exactly 10 is two colors; 9.9 is one. Differences between colors are
-//     cut: 9.96 never prints as 10.
+//     rounded down: 9.96 never prints as 10.
 //   - An ornament passes for a color of the palette up to a difference of 8; exactly 8 passes.
 //   - The leading color comes first and gets the most: 60, 30 and 10 percent of three
 //     colors. For other numbers see [Palette.Share].
@@ -73,23 +73,6 @@
 //
 // For names of your own and for finishes see [ParseSwatch].
 //
-// # How different two colors are
-//
-// As a rule of thumb a difference of 1 is just visible side by side, most people notice 2 to 3,
-// and 10 is another color. Above the blank diagonal is the difference by daylight, below it the
-// least in the eight views of the next section:
-//
-//	no  color            1    2    3    4    5    6    7    8    9
-//	 1  crimson            73.8 71.3 60.1 38.6 48.6 44.2 42.1 35.5
-//	 2  forestgreen    3.0      13.4 40.4 35.1 44.9 45.8 56.8 70.9
-//	 3  darkgreen     14.1 12.7      51.6 46.1 56.7 35.7 57.1 74.6
-//	 4  gold          29.9 26.0 40.9      30.1 30.5 85.6 73.7 60.4
-//	 5  silver        26.8 27.0 38.8 14.8      14.1 67.3 37.2 23.2
-//	 6  white         37.9 37.2 49.9 14.3 14.1       100 47.2 28.7
-//	 7  black         25.7 39.0 27.1 82.4 66.8 99.5      44.0 65.8
-//	 8  royalblue     41.0  5.5 12.9 55.1 32.3 43.4 39.1      32.1
-//	 9  plum          28.3 38.6 49.0  9.6 11.3 19.3 58.3 24.4
-//
 // # For whom it holds
 //
 // [Rules.Read] measures every pair in eight views: by daylight and by warm-white tree
@@ -109,6 +92,23 @@
 //
 // [Rules.Read] also compares every color with the background, a tree or a wall: crimson on
 // fir green is one color to a protan viewer.
+//
+// # How different two colors are
+//
+// As a rule of thumb a difference of 1 is just visible side by side, most people notice 2 to 3,
+// and 10 is another color. Above the blank diagonal is the difference by daylight, below it the
+// least in the eight views:
+//
+//	no  color            1    2    3    4    5    6    7    8    9
+//	 1  crimson            73.8 71.3 60.1 38.6 48.6 44.2 42.1 35.5
+//	 2  forestgreen    3.0      13.4 40.4 35.1 44.9 45.8 56.8 70.9
+//	 3  darkgreen     14.1 12.7      51.6 46.1 56.7 35.7 57.1 74.6
+//	 4  gold          29.9 26.0 40.9      30.1 30.5 85.6 73.7 60.4
+//	 5  silver        26.8 27.0 38.8 14.8      14.1 67.3 37.2 23.2
+//	 6  white         37.9 37.2 49.9 14.3 14.1       100 47.2 28.7
+//	 7  black         25.7 39.0 27.1 82.4 66.8 99.5      44.0 65.8
+//	 8  royalblue     41.0  5.5 12.9 55.1 32.3 43.4 39.1      32.1
+//	 9  plum          28.3 38.6 49.0  9.6 11.3 19.3 58.3 24.4
 //
 // # When the rules fail
 //

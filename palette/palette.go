@@ -75,7 +75,7 @@ func (r Rules) apart(d float64) bool { return d >= r.Apart && d > 0 }
 
 // Palette returns the palette of the given swatches, the leading color first. It returns
 // [units.ErrDuplicate] for two of one name, whatever the case, and [units.ErrFit] for two less
-// than r.Apart apart by daylight, with their difference cut to two decimals.
+// than r.Apart apart by daylight, with their difference rounded down to two decimals.
 func (r Rules) Palette(swatches ...Swatch) (Palette, error) {
 	return r.palette("Rules.Palette", swatches, func(i int, member string) string {
 		return "/swatches/" + strconv.Itoa(i) + "/" + member

@@ -28,7 +28,7 @@ type Pair struct {
 	Mend Swatch `json:"mend,omitzero"`
 }
 
-// String returns the least difference, cut to a tenth, and the mend if there is one.
+// String returns the least difference, rounded down to a tenth, and the mend if there is one.
 func (p Pair) String() string {
 	if len(p.Difference) == 0 {
 		return "no pair"
@@ -64,13 +64,13 @@ func (p *Pair) mended() (was, other Color) {
 // Read measures every pair of swatches in every [View], and every swatch against the
 // background. The zero value of on is none. [ParseSwatch] knows three:
 //
-//	fir       #355e3b   NBS SP 440, block 137, evergreen
+//	fir       #355e3b   NBS SP 440, block 137, evergreen: an estimate
 //	flocked   #dfede8   block 153, greenish white: an estimate
 //	bare      #635147   block 61, grayish brown: an estimate
 //
 // For a pair that does not hold in some view, Read looks for a mend: one of the two mixed with
-// white or black in sRGB, in steps of 1/255, until the pair holds in all views and no other
-// pair loses one. In the views in which it does not hold now, lightness alone must part it:
+// white or black in sRGB, in steps of 1/255, until the pair holds in all views and every other
+// pair keeps those it had. In each view where the pair fails now, lightness alone must part it:
 // ΔL'/SL of [Color.Difference] is at least r.Apart, and ΔL* is more than now. Of up to four ways it
 // takes the one that changes the color least by daylight; of two equal ones the first swatch, then the
 // lighter color. The background is never changed.
@@ -290,7 +290,7 @@ func (r Reading) holds(d float64) bool { return Rules{Apart: r.Apart}.apart(d) }
 // on says whether pair i is a swatch on the background: those come after the pairs of swatches.
 func (r Reading) on(i int) bool { return i >= len(r.Palette)*(len(r.Palette)-1)/2 }
 
-// String returns a table of the differences, cut to a tenth, with a star behind those under Apart,
+// String returns a table of the differences, rounded down to a tenth, with a star behind those under Apart,
 // and for each such pair: for whom, and what mends it.
 func (r Reading) String() string {
 	if len(r.Palette) == 0 {

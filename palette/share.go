@@ -25,9 +25,9 @@ const (
 // cut to whole things, and the rest go one each to the largest remainders, the earlier of two
 // equal ones first. Each count is within one of its quota.
 //
-// Every share gets at least the least, even a share of 0. If that takes more than there is, things are
-// taken back one at a time from the count most above its quota that can spare one, the later of
-// two first.
+// Every share gets at least the least, even a share of 0. If that takes more than there is, things
+// come back one at a time from the count most above its quota that has more than the least, the later
+// of two first.
 //
 // A known paradox: as the total rises a count can fall. Ten over 6, 6 and 2 go 4, 4, 2, and
 // eleven go 5, 5, 1.

@@ -6,36 +6,36 @@ import (
 	"example.com/fircone/internal/sqltext"
 )
 
-// Value implements [driver.Valuer].
+// Value returns the text of String.
 func (c Color) Value() (driver.Value, error) { return c.String(), nil }
 
-// Scan implements [database/sql.Scanner].
+// Scan reads that text.
 func (c *Color) Scan(src any) error { return sqltext.Scan("palette.Color.Scan", src, c) }
 
-// Value implements [driver.Valuer].
+// Value returns the text of String.
 func (f Finish) Value() (driver.Value, error) { return sqltext.Value(f) }
 
-// Scan implements [database/sql.Scanner].
+// Scan reads that text.
 func (f *Finish) Scan(src any) error { return sqltext.Scan("palette.Finish.Scan", src, f) }
 
-// Value implements [driver.Valuer].
+// Value returns the text of String.
 func (v View) Value() (driver.Value, error) { return sqltext.Value(v) }
 
-// Scan implements [database/sql.Scanner].
+// Scan reads that text.
 func (v *View) Scan(src any) error { return sqltext.Scan("palette.View.Scan", src, v) }
 
-// Value implements [driver.Valuer].
+// Value returns the text of String.
 func (s Swatch) Value() (driver.Value, error) { return s.String(), nil }
 
-// Scan implements [database/sql.Scanner].
+// Scan reads that text.
 func (s *Swatch) Scan(src any) error {
 	return sqltext.Scan("palette.Swatch.Scan", src, (*swatchText)(s))
 }
 
-// Value implements [driver.Valuer].
+// Value returns the text of String.
 func (p Palette) Value() (driver.Value, error) { return p.String(), nil }
 
-// Scan implements [database/sql.Scanner].
+// Scan reads that text.
 func (p *Palette) Scan(src any) error { return sqltext.Scan("palette.Palette.Scan", src, p) }
 
 // A swatchText is a swatch that is read from its text; in JSON a swatch is an object.

@@ -118,7 +118,7 @@ func (p Palette) names(name string) bool {
 }
 
 // String returns a line such as "navy #000080, on the shelf; at least 27.3 from every color in every
-// view ...", cut to a tenth.
+// view ...", rounded down to a tenth.
 func (s Suggestion) String() string {
 	if len(s.Nearest.Difference) == 0 {
 		return "no suggestion"

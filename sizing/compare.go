@@ -28,7 +28,8 @@ type Comparison struct {
 }
 
 // Compare returns what a tree takes by rule, and by shape to match a look. ByShape is true under
-// 4 ft and over 15 ft, and once more is known than the height: a width, a taper, an exposure or a bare part.
+// 4 ft and over 15 ft, where the chart ends, and once more is known than the height: a width, a taper, an exposure or
+// a bare part.
 //
 //	            by rule                by shape
 //	ornaments   types · whole feet     cover · dressed area / mean disc, to the nearest

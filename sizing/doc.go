@@ -10,16 +10,27 @@
 //	ornament types      1 for each foot             whole feet, a part foot adds none
 //	of each type        height - 2 to height + 2    whole feet, never under 1
 //	picks               3 for each foot             exact height, rounded up
-//	garland or ribbon   9 ft for each foot          exact height
+//	garland or ribbon   9 ft for each foot          exact height, rounded up to an inch
 //	lights              100 for each foot           exact height, rounded up
 //
 // Garland, ribbon and picks are alternatives: two together look overfull on a tree. A tree
 // sold as 210 cm has six whole feet and so 36 ornaments, where 7 ft has 49: see [TradeHeight].
 //
+// # The tree
+//
+//	     o        topper      Room.Topper
+//	    /|\  - -  bare tip    Tree.BareTip
+//	   / | \
+//	  /  |  \     height      Tree.Height, floor to tip
+//	 /   |   \
+//	/____|____\   base        Tree.Base, the widest
+//	     |
+//	_____|_____   handle      Tree.Handle
+//
 // # Quick chart
 //
-// A full tree seen from every side. The columns up to strings go by rule. Then come that garland's
-// spacing, how much matches a 7 ft tree, and the surface.
+// A full tree seen from every side. The columns up to strings go by rule. Wraps is how far apart
+// that garland comes, match the garland that matches a 7 ft tree.
 //
 //	height types  of each picks garland        strands strings  wraps match surface
 //	    ft                           ft     5, 6, 9 ft  of 100     in    ft   sq ft
@@ -56,8 +67,8 @@
 //	    14    196  250    131  168     98  126    132  170     95  113
 //	    15    225  287    150  192    112  145    152  194    100  129
 //
-// Small and narrow trees take smaller balls, see [Rules.Mix], and so more of them: 33 of 1 in
-// on 2 ft, where the rule has 4.
+// Balls jump where a smaller size takes over, see [Rules.Mix]: 33 of 1 in on 2 ft, where the rule
+// has 4.
 //
 // # Garland by height and width
 //
@@ -97,26 +108,16 @@
 //	    14  134   54   35   26   17
 //	    15  162   63   40   30   20
 //
-// # The tree
-//
-//	     o        topper      Room.Topper
-//	    /|\  - -  bare tip    Tree.BareTip
-//	   / | \
-//	  /  |  \     height      Tree.Height, floor to tip
-//	 /   |   \
-//	/____|____\   base        Tree.Base, the widest
-//	     |
-//	_____|_____   handle      Tree.Handle
-//
 // # When the rules fail
 //
 // The rules for garland, picks and lights grow as the height, but surface as its square. They
 // suit a full tree of 6 to 8 ft: taller ones come out thin, smaller ones crowded. No rule knows
-// the width: a slim or pencil tree, or one in a corner or against a wall, gets too much. Size all
-// of these by shape: set Comparison.ByShape where [Rules.Compare] has not.
+// the width: a slim or pencil tree, or one in a corner or against a wall, gets too much. All
+// these go by shape. [Rules.Compare] says so where more than the height is known, or the chart
+// ends; elsewhere set Comparison.ByShape.
 //
-// Ornaments grow as the square of height too. A look is kept by its cover, the part of the
-// surface that ornaments hide, so that two trees dressed to one look match side by side.
+// Ornaments grow as the square of height too. To make two trees match, keep the cover: the part
+// of the surface that ornaments hide.
 //
 // The usual wraps are 10.16 in apart, printed as 10 1/4 in; at exactly 10 in a tree takes 2 %
 // more garland. A tree is taken for a cone; a real one has gaps.
@@ -163,7 +164,7 @@
 //	F   16.88 · 16.91 + 3.52 = 289.0
 //	    0.436 / 2 · 289.0 = 63.0 ft
 //
-// [Cover] and [Tree.Seen] have their own.
+// The spiral is [Tree.SpiralLength]. [Cover] and [Tree.Seen] have their own.
 //
 // # For engineers
 //

@@ -130,13 +130,14 @@ func (b balls) words(style units.Style) string {
 // Mix returns which sizes of round ornament a tree takes, largest first, and how many of each
 // out of a count, 0 to 100,000,000:
 //
-//	           large                     medium        small
-//	diameter   1/20 of height, to 4 in   3/4 of large  1/2 of large
-//	count      20 %, under 5 ft 40 %     30 %, none    50 %, 60 %
+//	              large                     medium        small
+//	diameter      1/20 of height, to 4 in   3/4 of large  1/2 of large
+//	count         20 %                      30 %          50 %
+//	  under 5 ft  40 %                      none          60 %
 //
 // From 16 ft on, large is a quarter inch for each foot. A tree narrower than 13/20 of its height
 // counts as a lower one. Each diameter is the nearest of Sizes, the larger of
-// two equally near, up to the largest; the same size twice is one. Sizes under 1 in are used
+// two equally near, and none over HomeLargest or, in public, HallLargest. Sizes under 1 in are used
 // only where large is under 1 in. Counts are rounded to the nearest; the rest are small.
 //
 // Hang large ornaments deep and low, small ones near the tips.

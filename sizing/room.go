@@ -63,8 +63,8 @@ type Fit struct {
 //	tight          taller, but it goes under with its topper
 //	does not fit   the tree or its topper is past the ceiling
 //
-// The topper may use the clearance, except for 2 in for the fingers that set it on; a taller
-// one takes its own height and those 2 in. NoClearance leaves out both. Under a vault the
+// The topper may use the clearance, but for 2 in for the fingers that set it on. A topper taller
+// than that needs its height and 2 in. NoClearance leaves out both. Under a vault the
 // ceiling counts as low as at the edge of the topper, Fall · TopperWidth / 2 lower:
 //
 //	    /\

@@ -251,8 +251,8 @@ func (t Tree) SpiralLength(spacing units.Length) (units.Length, error) {
 
 // Spacing returns how far apart along the slope the wraps of this much garland come: the
 // inverse of [Tree.SpiralLength], rounded up to a nanometer, so that the garland suffices. It is
-// less than 1.01 nm over the exact one; with less than one turn it is one of many that take
-// this length. By hand,
+// less than 1.01 nm too wide. For less than one turn several spacings take this length, and it is
+// one of them. By hand,
 //
 //	area/√(length² - slant²) ≤ spacing ≤ area/(length - slant)
 //
@@ -271,7 +271,7 @@ func (t Tree) Spacing(garland units.Length) (units.Length, error) {
 //
 //	spread + 2·acos(radius / distance)
 //
-// up to 360 degrees, to a thousandth. The radius is half the base; the distance is at least 1 in
+// up to 360 degrees, to the nearest thousandth of one. A named corner is 180. The radius is half the base; the distance is at least 1 in
 // more, and at most 1000 ft. A line of sight touches the circle of the branches:
 //
 //	   . - .

@@ -10,13 +10,13 @@ import (
 // maxPlaces is the most decimal places that Decimal gives.
 const maxPlaces = 64
 
-// A Quantity is any of the four types of this package.
+// A Quantity is one of the four measures.
 type Quantity interface {
 	Length | Area | Mass | Power
 }
 
 // FromFloat returns value times unit, so FromFloat(7.5, Foot) is 7 ft 6 in. Below 2⁵³ base
-// units it is at most one of them off. It returns [ErrRange] if value is NaN or infinite, unit is 0, or the
+// units it is at most one base unit off. It returns [ErrRange] if value is NaN or infinite, unit is 0, or the
 // result does not fit.
 func FromFloat[Q Quantity](value float64, unit Q) (Q, error) {
 	k := kindOf(unit)

@@ -96,7 +96,7 @@
 //
 // In divides by a unit and returns the nearest float64 if both are below 2⁵³ base
 // units (9007 km, 9007 m², 9007 kg), and is within 2⁻⁵² of the exact quotient otherwise.
-// [FromFloat] inverts it exactly below 2⁵¹ base units.
+// [FromFloat] undoes it exactly below 2⁵¹ base units.
 //
 // Conversions are exact by definition; those marked ≈ are rounded to ten places:
 //

@@ -32,8 +32,8 @@ func (l Length) String() string { return kindLength.string(int64(l)) }
 // Format returns l rounded to the nearest multiple of step, in a style:
 //   - with fractions if step is a whole number of sixty-fourths of an inch and the style prints
 //     feet and inches or inches: 7 ft 6 1/16 in;
-//   - otherwise with decimals, enough to tell one multiple of step from the next, and one or two
-//     more if that makes them exact. Trailing zeros are omitted.
+//   - otherwise with the decimals that step needs, and one or two more if that makes the value
+//     exact. Trailing zeros are omitted.
 //
 // If step is not positive or style is unknown, Format returns String.
 func (l Length) Format(style Style, step Length) string {

@@ -2,7 +2,7 @@ package units
 
 import "database/sql/driver"
 
-// A Mass is a weight: a whole number of nanograms, from -9,223,372 kg to 9,223,372 kg.
+// A Mass is a whole number of nanograms, from -9,223,372 kg to 9,223,372 kg.
 type Mass int64
 
 // Masses to multiply by. The pound and the ounce are avoirdupois. Parts of an ounce are rounded

@@ -7,23 +7,23 @@
 // # One assortment
 //
 // Ornaments are shared out once: types over the colors, each type of one size, in equal
-// numbers. The needs ask for these pieces, the basket gets them, and TreePlan.Pieces and
-// MantelPlan.Spots say what hangs where.
+// numbers; five colors or six have equal shares. The needs ask for these pieces and the basket
+// gets them. TreePlan.Pieces says what hangs, MantelPlan.Spots where on a mantel. Where on a tree
+// is for placement.Layout.Places: give it TreePlan.Tree and Pieces.
 //
 // # The work
 //
 // A request with a Stand date also gets tasks for the crew, dates, a quote, cartons for January and
-// next year's stock, by House.Rates; see package labor. A carton's label tells a size only where an offer or a
-// lot states one; its cells are chosen by the sizes to hang.
+// next year's stock, by House.Rates; see package labor. A label gives a size only if an offer or a lot
+// does; cells fit the sizes that hang.
 //
-// Next year, keep the request but for three things, as the example of Make for next year does. Shop.Owned is Plan.Stock,
-// which has what was owned, what fitted of Box, and what was bought. Lost is empty. Box has
-// what fitted no color: it is in no stock and no carton. Stock goes by the names of colors: for
-// others, put its ornaments into Box.
+// For next year change three things, as the example of Make for next year does: set Shop.Owned to Plan.Stock
+// (owned, bought, and what fitted of Box), empty Lost, and leave in Box only what fitted no color. For
+// other colors, move the ornaments of Stock to Box.
 //
 // # House rules
 //
-// A shop changes in [House] what it does otherwise:
+// A shop changes in [House] what it does differently:
 //
 //	house := job.CommonPractice()
 //	house.Trees.PerFoot[shopping.Pick].Pieces = 4
@@ -41,5 +41,5 @@
 // A request has up to 100 trees and mantels; the rest has the bounds of its packages. Errors are
 // *units.Error, joined: [Faults] lists them.
 //
-// Sources: see packages sizing, mantel, palette, shopping, placement and labor.
+// Sources: see packages sizing, mantel, palette, shopping and labor.
 package job

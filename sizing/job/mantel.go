@@ -17,7 +17,7 @@ type MantelPlan struct {
 	Shares     []shopping.Share               `json:"shares"`          // what it takes, with what it gets, then substitutes
 	Spots      []mantel.Spot                  `json:"spots"`           // where what hangs goes along a shelf
 	Loads      map[shopping.Kind]mantel.Loads `json:"loads,omitempty"` // of garland and stockings, as far as weight and hook are known
-	Clearances mantel.Clearances              `json:"clearances"`      // likewise
+	Clearances mantel.Clearances              `json:"clearances"`      // as far as shelf and opening are known
 	Cord       units.Length                   `json:"cord,omitzero"`   // the extension cord of the lights, if the outlet is known
 	Steps      []mantel.Step                  `json:"steps"`           // the order of work
 }

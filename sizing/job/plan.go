@@ -18,16 +18,16 @@ import (
 // A Plan is what a request takes.
 type Plan struct {
 	Trees    []TreePlan       `json:"trees"`            // in the order of the request
-	Mantels  []MantelPlan     `json:"mantels"`          // likewise
+	Mantels  []MantelPlan     `json:"mantels"`          // in the order of the request
 	Colors   *palette.Reading `json:"colors,omitempty"` // nil if they are open
 	Box      *palette.Sorting `json:"box,omitempty"`    // nil without a box
 	Basket   *shopping.List   `json:"basket,omitempty"` // nil if there is nothing to buy from
-	Cautions []units.Caution  `json:"cautions"`         // each once; among several rooms, one about a single room ends with its name
+	Cautions []units.Caution  `json:"cautions"`         // each once; one about a single room names it
 
 	// The work, if the request has a Stand date.
 	Work     []labor.Task     `json:"work,omitempty"`     // putting up, as scheduled
-	Time     units.Range[int] `json:"time,omitzero"`      // minutes: Max as scheduled, Min for any schedule
-	TakeDown []labor.Task     `json:"takeDown,omitempty"` // if the request has a day for it: the tasks of the first of Dates that has a Down, then of the next; Start counts from the beginning of that date
+	Time     units.Range[int] `json:"time,omitzero"`      // minutes: Max as scheduled; no schedule takes less than Min
+	TakeDown []labor.Task     `json:"takeDown,omitempty"` // if the request has a day for it, in the order of Dates; Start counts from the beginning of its date
 	Dates    []labor.Day      `json:"dates,omitempty"`    // what to do when
 	Quote    []labor.Option   `json:"quote,omitempty"`    // with a visit a day; a basis is for the house alone
 	Cartons  []labor.Carton   `json:"cartons,omitempty"`  // next year's stock by room, the balls of a tree by size; what did not hang is in "spares"
@@ -43,10 +43,9 @@ type Plan struct {
 // strings: without a basket those of their label, or of 100. A mantel without garland is no work: if
 // the shelves or the budget have none for it, nothing else is bought for it but stockings and their hooks.
 //
-// Needs name an ornament's size if all offers of its color do, as many types as are to
-// be had, and "mantel" for other kinds if some are sold so. Pieces owned without a size are used first;
-// the nearest sizes stand in for one that is short. Toppers and skirts are not planned. Five colors or six
-// have equal shares.
+// Needs name a size if every offer of the color has one, as many types as there are to buy, and
+// the type "mantel" for other kinds if some are sold so. Pieces owned without a size are used first;
+// the nearest sizes stand in for one that is short. Toppers and skirts are not planned.
 func Make(request Request) (Plan, error) {
 	const function = "job.Make"
 	p, faults := plan(function, request)

@@ -26,7 +26,7 @@ type House struct {
 //
 //	circuit    120 V and 15 A, with nothing else on it
 //	rates      labor.StartingRates
-//	boxes      24 cells for balls of up to 2 1/2 in, 12 for 4 in, 4 for 8 in, and an open box of 24 pieces; larger ones are told
+//	boxes      24 cells for balls of up to 2 1/2 in, 12 for 4 in, 4 for 8 in, and an open box of 24 pieces; larger pieces are listed without a box
 //
 // Source: each package has its own; the circuit and the rates are from memory, the boxes a choice of this package.
 func CommonPractice() House {
@@ -71,7 +71,7 @@ type Tree struct {
 type Mantel struct {
 	mantel.Mantel
 	Run       Run              `json:"run,omitzero"`       // in place of a shelf
-	Room      string           `json:"room,omitempty"`     // "tea room", likewise
+	Room      string           `json:"room,omitempty"`     // "tea room"; of two in one the plan says "tea room, mantel 1"
 	Hanging   mantel.Hanging   `json:"hanging,omitzero"`   // if neither end falls, the rule says how far
 	PerFoot   units.Mass       `json:"perFoot,omitzero"`   // weight of the garland; zero: not weighed
 	Hook      mantel.Hook      `json:"hook,omitzero"`      // for garland and stockings; empty: not checked

@@ -16,7 +16,7 @@ import (
 
 // A TreePlan is the figures for one tree.
 type TreePlan struct {
-	Tree                                                 // as given, with a handle and a bare tip
+	Tree                                                 // as given, with the handle and the bare tip for placing
 	sizing.Comparison                                    // of the tree as given, each accent as if alone
 	Types             int                                `json:"types"`            // of ornament, by rule
 	Each              units.Range[int]                   `json:"each"`             // pieces of each

@@ -58,10 +58,10 @@ func prepare(work []Work, needs []shopping.Need) string {
 //	wire           begin - "wiring"
 //	order          wire - the days of each kind of the needs
 //	take down      down; the zero Date if the house does not
-//	cut tree in    begin or the day before, not before down - "cut tree"
+//	cut tree in    begin or the day before, at most "cut tree" days before down
 //	cut tree out   begin + "cut tree" or down, whichever is earlier
 //
-// What is on a cut tree is taken down by the day on which the tree is out. Dates looks at
+// A cut tree is bare by the day it goes out. Dates looks at
 // the Place of each work and at the kind of each need. No clock is read. The elapsed
 // minutes go up to 1,000,000, down to 3,650 days after stand. ErrFit reports a down before
 // stand. If the public uses the room, the fire code may not allow a cut tree.

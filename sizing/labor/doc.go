@@ -14,20 +14,21 @@
 //
 // # The station's day
 //
-// Two people dress a 9 ft tree with 900 lights, 27 picks and 81 ornaments, a 4 ft 6 in tree and a
+// Two people dress a 9 ft tree with the rule's 900 lights, 27 picks and 81 ornaments, a 4 ft 6 in tree and a
 // mantel in 4 h 42 min, and [Rates.Schedule] proves that they cannot be faster; the
 // example "day" lists who does what. Of the 81 ornaments (3/9)², 9, are above 6 ft, and (1/9)²,
-// 1, above 8 ft. The person-minutes come to 558, half of which is 4 h 39 min.
+// 1, above 8 ft. The person-minutes come to 558; half
+// of them is 4 h 39 min, but the tasks do not part so evenly.
 //
 // # The station's quote
 //
 // At 45.00 an hour and 25.00 a visit, with half on top of the goods, 5 % off and a tax of 6.25 %
-// on goods: picks 55.50, work 587.25, two visits 50.00, discounts 2.78, 29.36 and 2.50, tax
+// on goods: picks 55.50, work 587.25 with taking down, two visits 50.00, discounts 2.78, 29.36 and 2.50, tax
 // 3.30 (of 52.72: 3.295), in all 661.41. The example "quote" is the client's [Rates.Sheet].
 //
 // # The station's cartons and dates
 //
-// The 81 balls, in boxes of 12 for up to 4 in and of 24 for 2 1/2 in, and 54 picks take 10
+// The 81 balls, in boxes of 12 for up to 4 in and of 24 for 2 1/2 in, and the 54 picks bought take 10
 // cartons, the fewest. One label: "3 of 10, ticket hall, 4 crimson balls, 4 in; 8 gold balls, 3 1/8 in;
 // fragile". To stand on 28 November, order base garland on 29 October, the rest on 12 November, wire on
 // the 26th and begin on the 27th. The examples "cartons" and "dates" have all of it.
@@ -48,7 +49,7 @@
 //
 // # Cautions
 //
-// [Rates.Cautions] returns them. Labels decide, and what a person can bear; above a stepladder's
+// [Rates.Cautions] returns them. Labels decide; lift no more than you can. Above a stepladder's
 // reach the work is for trained people.
 //
 // # Bounds

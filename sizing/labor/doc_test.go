@@ -37,8 +37,8 @@ func TestDocFigures(t *testing.T) {
 	}
 	days := must[[]labor.Day](t)(r.Dates(stand, stand+39, time.Max, station(), needs))
 	for _, want := range []string{
-		fmt.Sprintf("mantel in %d h %d min", time.Max/60, time.Max%60), fmt.Sprintf("come to %d, half of which", personMinutes(up)),
-		"picks" + sums["goods"] + ", work " + work.StringFixed(2) + ", two visits" + sums["travel"], "tax" + sums["tax"], "in all " + o.Total.StringFixed(2),
+		fmt.Sprintf("mantel in %d h %d min", time.Max/60, time.Max%60), fmt.Sprintf("come to %d; half", personMinutes(up)),
+		"picks" + sums["goods"] + ", work " + work.StringFixed(2) + " with taking down, two visits" + sums["travel"], "tax" + sums["tax"], "in all " + o.Total.StringFixed(2),
 		"discounts" + strings.Replace(strings.Replace(strings.ReplaceAll(sums["discount"], "-", ""), " 29", ", 29", 1), " 2.50", " and 2.50", 1),
 	} {
 		if !strings.Contains(doc, want) {

@@ -48,7 +48,7 @@ const (
 )
 
 // Pack returns the fewest cartons for things, and their number. A carton holds things of one room,
-// fragile ones apart, a piece in a cell, up to its limit; by kind, type, color and size, where that costs no
+// fragile ones apart, a piece in a cell, up to its limit; sorted by kind, type, color and size, where that costs no
 // carton. What is not fragile goes into boxes without dividers, if they take it. The smallest
 // box that will do is taken. A thing that no box takes is a Carton without a Box, last and not counted.
 //

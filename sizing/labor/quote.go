@@ -41,7 +41,7 @@ const (
 //	done for you   the goods, the work of all tasks, and the visits
 //	goods only     the goods
 //
-// The goods are whole packs; what the list's total has beyond its purchases and its tax, such as delivery,
+// The goods are whole packs. Delivery, or whatever else the list's total has beyond purchases and tax,
 // is a line of its own. The tax on its bills is passed on as it was paid; if you resell the goods, buy
 // them without it. Up and down are those of [Rates.Tasks], with a line for each room; down is nil if
 // the house does not take it down. Up to 1,000 visits. A line whose price is not among the rates says

@@ -21,7 +21,7 @@ const (
 // different ones go on side by side, and nobody is interrupted. What is hung or shaped from the floor is dealt
 // out in parts to as many people as there are, up to four, one on each side of the tree.
 //
-// Max is what this schedule takes; Min is the load of the crew between any two times. The search
+// Max is what this schedule takes; no schedule takes less than Min. The search
 // ends after 5,000,000 steps, in under a second. ErrFit reports a task for more people than Crew.
 func (r Rates) Schedule(tasks []Task) ([]Task, units.Range[int], error) {
 	c := &checker{fn: "Rates.Schedule"}

@@ -12,8 +12,8 @@ import (
 // NextStock returns what is owned next year, the Owned of its [shopping.Shop]: what was owned and bought, less what was lost.
 //
 // Pieces add up by item; each string of lights is a lot; strands count by length, and cut ones
-// become their pieces and what is left. If a strand is only shorter now, lose it and add what
-// is left. For the same needs, a shop then buys what was lost and not over.
+// become their pieces and what is left. If a strand is only shorter now, count it as lost and
+// add what is left. For the same needs, a shop then buys what was lost, less what was left over.
 //
 // ErrRange reports a loss of more than there is, ErrFit a cut of rolls that are not there. At most 5,000 lots of each.
 func NextStock(owned []shopping.Lot, bought shopping.List, lost []shopping.Lot) ([]shopping.Lot, error) {

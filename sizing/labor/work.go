@@ -141,9 +141,9 @@ func minutesText(n int) string {
 //
 //	rate · quantity · (1 + above, if above Pair)
 //
-// minutes, rounded up by less than a minute for each kind of a place, but a minute at least for a task. Down
-// is the reverse, and takes its percentage of the minutes, rounded up by less than two person-minutes for
-// each place, but likewise.
+// minutes, in whole minutes: rounding up adds less than 1 min for each kind of a place, and a task
+// takes at least 1 min. Down is the reverse, at its percentage: rounding up adds less than 2
+// person-minutes for each place, and a task takes at least 1 min.
 //
 // ErrFit reports pieces for what is measured by length and the reverse, a From above Height, and a
 // Pair below Reach. A kind takes at most 100,000 min in a work.

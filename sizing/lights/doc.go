@@ -7,11 +7,12 @@
 //	runs      strings / the most that may be joined end to end, rounded up
 //	load      strings · watts of one, and what else is on the circuit
 //	limit     80 % of volts · amperes, for 3 h or more
-//	energy    watts · hours a day · days; times the price of a kilowatt-hour, the cost
+//	energy    watts · hours a day · days
+//	cost      energy · price of a kilowatt-hour
 //
 // # Chart
 //
-// Watts of a lamp and of a string, and how many strings a 120 V circuit carries for hours. The
+// Watts of a lamp and of a string, and how many strings a 120 V circuit carries for 3 h or more. The
 // label decides. How many may be joined is usually the lower limit.
 //
 //	lamp                         W string of         W  15 A  20 A
@@ -26,11 +27,11 @@
 //
 // # What to measure
 //
-// Nothing: the [Label] of the string has lamps, length, watts and joins.
+// Nothing: the [Label] of the string has lamps, length, watts and how many may be joined.
 //
 // # Worked example
 //
-// The 900 lamps of a 9 ft tree are nine strings of 100. At 4.8 W each they draw 43.2 W of the
+// The 900 lamps that the rule gives a 9 ft tree are nine strings of 100. At 4.8 W each they draw 43.2 W of the
 // 1440 W that a 15 A circuit carries for hours, from three plugs if three may be joined.
 //
 // # Cautions

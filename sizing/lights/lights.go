@@ -73,7 +73,7 @@ func (s Label) For(quantity shopping.Quantity) (Strings, error) {
 
 // Runs returns how many plugs the strings need, if no more are joined than the label allows:
 //
-//	Count / EndToEnd
+//	Count / EndToEnd, of which 0 counts as 3
 //
 // rounded up. Do not join lights of different makes or kinds.
 func (s Strings) Runs() (int, error) {
@@ -156,7 +156,7 @@ func (s Strings) Load(circuit Circuit) (Load, error) {
 	return l, nil
 }
 
-// String returns one line such as "44.1 W of 1440 W: within the limit; follow the labels ...".
+// String returns one line such as "43.2 W of 1440 W: within the limit; follow the labels ...".
 // The zero Load is "nothing was checked".
 func (l Load) String() string {
 	if l.Limit == 0 {

@@ -5,8 +5,9 @@
 //
 // # The question
 //
-// [Layout.Places] gives each piece a height, an hour on the clock and a depth. On the 9 ft tree
-// in the ticket hall hang 81 pieces of nine types, in three sizes:
+// [Layout.Places] gives each piece a height, a depth and an hour on a clock that lies on
+// the floor, with 6 toward the viewer. On the 9 ft tree
+// in the ticket hall hang 81 pieces of nine types, in three sizes larger than usual:
 //
 //	81 pieces by size, how many and how high on average:
 //	5 1/2 in: 16, 2 ft 7 in up, 8 1/2 in deep
@@ -29,11 +30,11 @@
 //	an even spiral                     0.90         0.85    0.78          0.72
 //	Layout.Places                      0.96         0.94    0.95          0.91
 //
-// Mean and least are averages over the shapes. Trees dressed part of the way around
-// score higher.
+// Mean and least are averages over the shapes, worst is the lowest of any. Trees dressed part of
+// the way around score higher.
 //
-// Each type, color and size with five pieces or more is measured against the pattern for its
-// own number: the mean is at least 0.65, and no two are nearer than 0.5. No eighth of the
+// For each type, color and size with five pieces or more, against the pattern for its own
+// number, the mean is at least 0.65 and the least 0.5. No eighth of the
 // surface has under 0.6 or over 1.4 of its share. That was measured on 72 trees of 7 1/2
 // to 15 ft: slim and full, free-standing, against a wall and in a corner, with two and
 // three sizes. A 9 ft tree takes about a tenth of a second.
@@ -57,8 +58,8 @@
 //
 //   - Branches are where they are. Use the nearest one that bears the piece.
 //   - With fewer than about 30 pieces each one counts: step back often.
-//   - A few large pieces are less even than many small ones. One larger than a quarter
-//     of the spacing cannot hang at an edge.
+//   - A few large pieces are less even than many small ones. One wider than a quarter
+//     of the distance between pieces cannot hang at the edge of a tree dressed part of the way.
 //   - With three types or fewer, some neighbors are of one type.
 //   - Weight is ignored. Hang heavy pieces near the trunk, on strong branches.
 //

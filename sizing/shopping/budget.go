@@ -42,13 +42,12 @@ const (
 // are bought in any case. The Basis of an open need says what was chosen: "8 of 5 to 9".
 //
 // The answer is exact, but for items that are bought together with others or in several
-// stores: those that share a pack rise together, in at most 24 steps, and then each as far as
-// it costs no more, so that nothing is left that up to 24 of them lack; deliveries are taken
-// off the budget.
+// stores: items that share a pack rise together, in at most 24 steps; then each of the 24 least
+// full takes what raises no cost. Deliveries come off the budget first.
 //
-// A budget too small for the least of everything goes to base garland and its hooks first, if it
-// will do, and is then spent in the same way on a part of the rest. Lengths and hooks are bought whole or not at
-// all, and what is owned of lengths hangs. Least says what would do.
+// A budget too small for the least of everything first buys base garland and its hooks, if it can,
+// and then part of the rest in the same way. Lengths and hooks are bought whole or not at all; owned
+// lengths hang. Least is the budget that would do.
 //
 // At most 100 items may be open, with 1,000,000 counts from least to most in all. For the least
 // cost of items at least so full, plan least + ⌈fullness · (most - least)⌉ of each and call

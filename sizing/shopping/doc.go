@@ -30,11 +30,11 @@
 //
 // # When the obvious way fails
 //
-// Largest pack first is wrong, and so is least price a piece first:
+// Largest pack first can be wrong, and so can cheapest a piece first:
 //
 //	need  packs                                 obvious way           best
 //	6     1, 3 and 4 at 1.00 a piece            4+1+1                 3+3, a pack fewer
-//	43    9 (4.50), 20 (10.00) and 6 (3.00)     20+20+6 for 23.00     9+9+20+6 for 22.00
+//	43    6, 9 and 20 at 0.50 a piece           20+20+6 for 23.00     9+9+20+6 for 22.00
 //	30    1 (1.00), 10 (7.00) and 25 (15.00)    25+10 for 22.00       25+1+1+1+1+1 for 20.00
 //
 // The first two take the largest first, the third the cheapest a piece. Packs of 6, 9 and 20

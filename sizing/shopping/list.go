@@ -18,7 +18,7 @@ type List struct {
 	Purchases []Purchase      `json:"purchases"`       // in the order in which the items were first needed
 	Bills     []Bill          `json:"bills,omitempty"` // of each of Shop.Stores that something is bought at
 	Total     decimal.Decimal `json:"total"`           // what is paid: all costs, deliveries and tax
-	Bound     decimal.Decimal `json:"bound"`           // no list that serves the needs as far costs less, before a till rounds its tax; equal to Total if that is proved the least
+	Bound     decimal.Decimal `json:"bound"`           // no list that serves as much costs less, before a till rounds its tax; Total if that is proved
 	Least     decimal.Decimal `json:"least,omitzero"`  // of Shop.Fullest: what the fewest of everything would cost; the budget is too small if that is more
 }
 
@@ -47,8 +47,7 @@ func (l List) Short() []Share {
 // item one purchase for all its needs together, so that a pack begun for one room serves
 // the next. Items that share a mixed box or an owned piece are one purchase. A length whose
 // type or color is open is served by the one item that costs least. What is owned is used
-// first, once for all needs together. Things of the other sort, pieces or lengths, are
-// passed over.
+// first, once for all needs together. A need for pieces ignores lengths, and the reverse.
 //
 // Where the shelves are short it buys what there is, and shares it: first the least of each
 // need, then as planned, in proportion (lengths: in the order of the needs). Substitutes
@@ -59,11 +58,11 @@ func (l List) Short() []Share {
 //
 //	ΣL - (n+c-k)·overlap
 //
-// with a cut at each end of a run but the last, c = k-1, unless it falls on the end of a
-// strand. An owned strand no longer than the overlap cannot be joined. One whole piece is
-// never joined from two. If an item is needed both ways, what the pieces leave of the rolls is
-// joined. Up to 200 runs are joined from the fewest pieces of the ways tried: a run takes one strand
-// that is long enough rather than two. Of as many pieces the longest strands remain.
+// Each run but the last ends in a cut, c = k-1, unless it ends where a strand does. An owned
+// strand no longer than the overlap cannot be joined. One whole piece is never joined from two. If
+// whole pieces and runs need one item, the runs use what the pieces leave. Of the ways tried, for up
+// to 200 runs, it takes the one with the fewest pieces joined, then the one that leaves the longest
+// strands.
 //
 // Of equal cost it takes the purchase with the least surplus (rolls to cut: the least length
 // bought; several runs: the least length bought, each strand less the overlap), then the
@@ -74,13 +73,13 @@ func (l List) Short() []Share {
 // several runs with overlap (nearly always proved for up to 6 runs in whole feet); whole
 // pieces of several lengths (proved for up to 60 pieces of 8 lengths in steps of 3 in, and
 // mostly for odd inches); whole pieces beside runs; mixed boxes, numbers of types, and
-// lights. There the order of the offers breaks no tie. The cost is never above that of the
-// best single offer.
+// lights. In these cases the order of the offers breaks no tie, and the cost is never above that
+// of the best single offer.
 //
 // With stores that deliver for a fee it tries all sets of stores, each at the least cost of
 // the goods and tax. Where more of what is on the list brings these goods to free delivery for
 // less than the fee, it buys that: pieces, in the cheapest packs without deals that reach it.
-// Bound allows for all other ways, so it may lie below a total that is the least.
+// Bound may then lie below a total that is in fact the least.
 func (s Shop) List(needs []Need) (List, error) {
 	c := newChecker("Shop.List")
 	if err := c.shop(s); err != nil {

@@ -21,7 +21,7 @@ type Need struct {
 	Open     units.Range[int] `json:"open,omitzero"`     // the fewest and the most pieces that will do; zero: as planned
 	Types    int              `json:"types,omitempty"`   // how many different types, 1 to 100; 0: any
 	Each     units.Range[int] `json:"each,omitzero"`     // with Types, the fewest and the most of each, at least 1
-	Slack    units.Length     `json:"slack,omitzero"`    // how much shorter a length may be, if that saves money
+	Slack    units.Length     `json:"slack,omitzero"`    // how much shorter a length may be if that saves money, less than all of it
 	Instead  []Need           `json:"instead,omitempty"` // substitutes where the shelves are short, best first
 	Basis    string           `json:"basis,omitempty"`   // the formula with this job's figures, "3 for each foot of 9 ft"
 	Source   string           `json:"source,omitempty"`  // where the formula comes from, "common practice"

@@ -20,7 +20,7 @@ type Purchase struct {
 	Left   []Lot           `json:"left,omitempty"`  // what is owned and bought and does not hang, likewise: what goes back into the box, as owned stock for next year
 	Cuts   []Cut           `json:"cuts,omitempty"`  // which strands and rolls serve which room, and how they are cut; owned ones first
 	Cost   decimal.Decimal `json:"cost"`            // of all Buys, without delivery and tax
-	Bound  decimal.Decimal `json:"bound"`           // nothing that serves the needs as far costs less; equal to Cost if that is proved the least, with the tax where stores differ in it
+	Bound  decimal.Decimal `json:"bound"`           // no purchase that serves as much costs less; Cost if that is proved; with the tax where stores differ in it
 }
 
 // A Share is a need and what it gets.
@@ -30,7 +30,7 @@ type Purchase struct {
 // number and the shortest length.
 type Share struct {
 	Need
-	Gets     Quantity `json:"gets"`              // see above
+	Gets     Quantity `json:"gets"`              // how much of it; see Share
 	Parts    []Lot    `json:"parts,omitempty"`   // which things, where the need leaves that open; of lights, each string
 	Replaced Quantity `json:"replaced,omitzero"` // how much of what is missing a substitute stands for, in a share of its own
 	For      Item     `json:"for,omitzero"`      // what a substitute stands in for

@@ -36,16 +36,16 @@ import (
 //	  "budget": "120.00"
 //	}
 //
-// A price that is not known is left out, and refused by the methods; a free thing has the
+// Leave out an unknown price; the methods refuse it. A free thing has the
 // price 0. The methods check the whole Shop and change nothing in it.
 type Shop struct {
 	Offers []Offer         `json:"offers,omitempty"` // what can be bought
 	Owned  []Lot           `json:"owned,omitempty"`  // what there is already
-	Joins  map[Item]Join   `json:"joins,omitempty"`  // how strands are joined; an entry for a kind, or a kind and type, holds for all of it
-	Spares ByKind[int]     `json:"spares,omitzero"`  // how many more pieces are planned against breakage, in percent, rounded up; none of lengths and lights
+	Joins  map[Item]Join   `json:"joins,omitempty"`  // how strands are joined; an entry without a type or a color holds for all of them
+	Spares ByKind[int]     `json:"spares,omitzero"`  // how many more pieces are planned against breakage, in percent, 0 to 100, rounded up; none of lengths and lights
 	Stores []Store         `json:"stores,omitempty"` // those that deliver for a fee, or add tax
 	Coin   decimal.Decimal `json:"coin,omitzero"`    // the smallest amount that is paid, to which a till rounds tax; 0: 0.01
-	Budget decimal.Decimal `json:"budget,omitzero"`  // zero is no money to Shop.Fullest, but no limit to job.Make; the other methods leave it alone
+	Budget decimal.Decimal `json:"budget,omitzero"`  // Shop.Fullest: zero buys nothing; job.Make: zero is no limit; Shop.List ignores it
 }
 
 // A Lot is a quantity of one item: pieces, or one or more strands or rolls of one length.
@@ -64,7 +64,7 @@ type Offer struct {
 	Name     string          `json:"name"`               // what the shelf calls it, "box of 12"; no two offers of an item share one
 	Pack     Quantity        `json:"pack,omitzero"`      // what one pack holds: pieces, one strand or roll, or several of one length
 	Contents []Lot           `json:"contents,omitempty"` // of a mixed box: pieces of several items, or several strings of lights
-	Price    decimal.Decimal `json:"price"`              // of one pack: 0 to 1,000,000, at most four decimal places; decimal.Decimal{} is not known
+	Price    decimal.Decimal `json:"price"`              // of one pack: 0 to 1,000,000, at most four decimal places; free is decimal.New(0, 0), since decimal.Zero is Decimal{}, not known
 	Deals    []Deal          `json:"deals,omitempty"`    // what several packs cost together
 	Shelf    Shelf           `json:"shelf,omitzero"`     // how many packs are left
 	Store    string          `json:"store,omitempty"`    // where; a name in Shop.Stores, or any other
@@ -118,8 +118,8 @@ func (o Offer) holds() []Lot {
 //	{"packs": 3, "price": "18.00"}   3 packs together for 18.00, as often as wanted
 //	{"from": 10, "price": "7.50"}    7.50 for each pack from 10 packs on, less than the price
 type Deal struct {
-	Packs int             `json:"packs,omitempty"` // at least 2
-	From  int             `json:"from,omitempty"`  // at least 2
+	Packs int             `json:"packs,omitempty"` // 2 to 1000
+	From  int             `json:"from,omitempty"`  // 2 to 1000
 	Price decimal.Decimal `json:"price"`           // of Packs together, or of each
 }
 
@@ -146,7 +146,7 @@ type Shelf int
 // SoldOut is a shelf that holds nothing.
 const SoldOut Shelf = -1
 
-// MarshalJSON implements json.Marshaler.
+// MarshalJSON returns the number, or null.
 func (s Shelf) MarshalJSON() ([]byte, error) {
 	if s == 0 {
 		return []byte("null"), nil
@@ -163,7 +163,7 @@ func (s *Shelf) UnmarshalJSON(data []byte) error {
 	return s.read("shopping.Shelf.UnmarshalJSON", string(data))
 }
 
-// Value implements driver.Valuer.
+// Value returns the number, or nil.
 func (s Shelf) Value() (driver.Value, error) {
 	if s == 0 {
 		return nil, nil
