@@ -21,6 +21,7 @@ func TestCaution(t *testing.T) {
 	}{
 		{units.Caution{Code: "label", Text: "follow the label"}, "follow the label", `{"code":"label","text":"follow the label"}`},
 		{units.Caution{Code: "label", Text: "follow the label", Source: "common practice"}, "follow the label (common practice)", `{"code":"label","text":"follow the label","source":"common practice"}`},
+		{units.Caution{Code: "wall left", Room: "tea room", Text: "nothing falls at the left end"}, "tea room: nothing falls at the left end", `{"code":"wall left","room":"tea room","text":"nothing falls at the left end"}`},
 		{units.Caution{}, "", `{"code":"","text":""}`},
 	} {
 		if got := row.c.String(); got != row.text {
