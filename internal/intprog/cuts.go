@@ -19,12 +19,11 @@ func (s *search) cuts() []Row {
 		flip bool
 		u    float64
 	}
-	const most = 1 << 30
 	var entries []entry
 	var divisors []int64
 	for i := range s.rows {
 		r := &s.rows[i]
-		if s.t.row[i] < 0 && s.t.slack[i] > float64(1e-6*(1+math.Abs(float64(r.Least)))) {
+		if s.t.slack[i] > float64(1e-6*(1+math.Abs(float64(r.Least)))) {
 			continue // it does not bind
 		}
 		entries, divisors = entries[:0], divisors[:0]
@@ -40,15 +39,8 @@ func (s *search) cuts() []Row {
 				e.u = v - float64(s.lo[j])
 			}
 			entries = append(entries, e)
-			if f := v - math.Floor(v); f > 1e-4 && f < 1-1e-4 && e.a != 0 {
-				d := max(e.a, -e.a)
-				known := d < 2
-				for _, o := range divisors {
-					known = known || o == d
-				}
-				if !known && len(divisors) < 8 {
-					divisors = append(divisors, d)
-				}
+			if d := max(e.a, -e.a); d > 1 && split(v, 1e-4) && len(divisors) != 8 && !slices.Contains(divisors, d) {
+				divisors = append(divisors, d)
 			}
 		}
 		best, far := int64(0), 1e-4 // the divisor whose row is broken most
@@ -59,14 +51,14 @@ func (s *search) cuts() []Row {
 			}
 			lhs, norm := 0.0, 0.0
 			least := rest * ((b-rest)/d + 1)
-			large := least > most || least < -most
+			large := max(least, -least)
 			for _, e := range entries {
 				g := round(e.a, d, rest)
-				large = large || g > most || g < -most
+				large = max(large, g, -g)
 				lhs += float64(float64(g) * e.u)
 				norm += float64(float64(g) * float64(g))
 			}
-			if large || norm == 0 {
+			if large > largest || norm == 0 {
 				continue
 			}
 			if v := (float64(least) - lhs) / math.Sqrt(norm); v > far {
@@ -100,10 +92,13 @@ func (s *search) cuts() []Row {
 		more = append(more, made)
 	}
 	more = append(more, s.gomory()...)
-	if room := MaxCells/len(s.Cost) - len(s.rows); len(more) > room {
-		more = more[:max(0, room)]
-	}
-	return more
+	return s.fit(more)
+}
+
+// fit returns as many of more rows as there is room for.
+func (s *search) fit(more []Row) []Row {
+	room := MaxCells/len(s.Cost) - len(s.rows)
+	return more[:max(0, min(len(more), room))]
 }
 
 // round returns ⌊a/d⌋·rest + min(rest, a mod d).
@@ -111,6 +106,9 @@ func round(a, d, rest int64) int64 {
 	m := mod(a, d)
 	return (a-m)/d*rest + min(rest, m)
 }
+
+// split reports whether a value is further than that from whole.
+func split(v, from float64) bool { return math.Abs(v-math.Round(v)) > from }
 
 // mod returns a mod d, from 0 to d-1.
 func mod(a, d int64) int64 {
@@ -121,8 +119,9 @@ func mod(a, d int64) int64 {
 }
 
 const (
-	fine = 1 << 14 // the divisor of sums of rows
-	wide = 1 << 16 // how much larger than the least of its coefficients a row may be
+	largest = 1 << 30 // the largest number in a row that follows
+	fine    = 1 << 14 // the divisor of sums of rows
+	wide    = 1 << 16 // how much larger than the least of its coefficients a row may be
 )
 
 // gomory returns rows that follow from sums of the tight rows, one for each basic column that is not
@@ -139,24 +138,21 @@ func (s *search) gomory() []Row {
 	var all []found
 	sum := make([]int64, len(s.Cost))
 	weights := make([]int64, len(t.tight))
-	// Which columns are nearer to their upper bound, and what the sums below may come to, so that none overflows.
-	far := make([]bool, len(s.Cost))
-	fixed := 0.0
+	far := make([]bool, len(s.Cost)) // which columns are nearer to their upper bound
 	for j := range s.Cost {
 		far[j] = float64(s.hi[j])-t.at[j] < t.at[j]-float64(s.lo[j])
-		fixed += float64(4 * fine * max(1, t.wide[j]))
 	}
 	for c, j := range t.basic {
-		if f := t.at[j] - math.Floor(t.at[j]); f < 0.01 || f > 0.99 {
+		if !split(t.at[j], 0.01) {
 			continue
 		}
 		clear(sum)
-		b, size := int64(0), fixed
+		b, size := int64(0), 0.0 // none of the sums below is more than twice the size and fine
 		for r, w := range t.line(c) {
 			i := t.tight[r]
 			weight := math.Round(float64(float64(w*t.unit[i]) * fine))
-			size += float64((math.Abs(weight) + 2*fine) * float64(4*t.reach[i]))
-			weights[r] = int64(max(-maxSum, min(maxSum, weight)))
+			size += math.Abs(float64(weight * t.reach[i]))
+			weights[r] = int64(weight)
 		}
 		if size > maxSum {
 			continue
@@ -194,20 +190,19 @@ func (s *search) gomory() []Row {
 		for r, w := range weights {
 			least += s.rows[t.tight[r]].addTo(sum, round(-w, fine, rest))
 		}
-		const most = 1 << 30
-		lhs, norm, smallest, entries := 0.0, 0.0, int64(most), 0
-		large := least > most || least < -most
+		lhs, norm, smallest, entries := 0.0, 0.0, int64(largest), 0
+		large := max(least, -least)
 		for col, g := range sum {
 			if g == 0 {
 				continue
 			}
 			entries++
-			large = large || g > most || g < -most
+			large = max(large, g, -g)
 			smallest = min(smallest, max(g, -g))
 			lhs += float64(float64(g) * t.at[col])
 			norm += float64(float64(g) * float64(g))
 		}
-		if large || norm == 0 || math.Sqrt(norm) > float64(wide*float64(smallest)) {
+		if large > largest || norm == 0 || math.Sqrt(norm) > float64(wide*float64(smallest)) {
 			continue
 		}
 		v := (float64(least) - lhs) / math.Sqrt(norm)

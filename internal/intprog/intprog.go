@@ -25,6 +25,7 @@ package intprog
 import (
 	"cmp"
 	"math"
+	"math/bits"
 	"slices"
 )
 
@@ -174,6 +175,7 @@ type search struct {
 	values []float64
 	likely []candidate
 	open   []node
+	order  []int    // the columns that cost anything, the dearest first
 	other  *tableau // for probes
 	sum    int64    // the last bound, times the scale
 	ceil   int64    // only what costs less is looked for
@@ -371,30 +373,8 @@ func (s *search) tighten(lo, hi []int64) bool {
 // costs, times the scale.
 func (s *search) bound(lo, hi []int64, reduced []int64) int64 {
 	copy(reduced, s.scaled)
-	sum, size := int64(0), float64(s.scale*s.t.dearest)
-	for i := range s.rows {
-		y := s.t.price(i)
-		if y <= 0 {
-			continue
-		}
-		if float64(y*s.scale) > maxSum {
-			return math.MinInt64
-		}
-		whole := int64(float64(y * s.scale))
-		if whole == 0 {
-			continue
-		}
-		r := &s.rows[i]
-		sum += whole * r.Least
-		size += float64(float64(whole) * s.t.reach[i])
-		for k, j := range r.Col {
-			reduced[j] -= whole * r.Coef[k]
-		}
-	}
-	for j, d := range reduced {
-		sum += min(d*lo[j], d*hi[j])
-	}
-	if size > maxSum {
+	sum, fits := s.safe(lo, hi, reduced, float64(s.scale*s.t.dearest), s.scale, s.t.price)
+	if !fits {
 		return math.MinInt64
 	}
 	s.sum = sum
@@ -406,19 +386,38 @@ func (s *search) bound(lo, hi []int64, reduced []int64) int64 {
 	return q
 }
 
+// safe returns what the cost of any x between lo and hi that keeps all rows is at least, by prices of the rows that are
+// multiplied by the scale and rounded down, and whether no sum overflows. It takes the cost of the columns and makes
+// it the reduced cost; size is how far from 0 the cost of x may be.
+func (s *search) safe(lo, hi, cost []int64, size, scale float64, price func(row int) float64) (sum int64, fits bool) {
+	for i := range s.rows {
+		y := math.Floor(max(0, float64(price(i)*scale)))
+		if y == 0 {
+			continue
+		}
+		r, whole := &s.rows[i], int64(y)
+		sum += whole * r.Least
+		size += float64(y * s.t.reach[i])
+		for k, j := range r.Col {
+			cost[j] -= whole * r.Coef[k]
+		}
+	}
+	for j, d := range cost {
+		sum += min(d*lo[j], d*hi[j])
+	}
+	return sum, size <= maxSum
+}
+
 // atRoot solves the relaxation at the root.
 func (s *search) atRoot() {
 	heaviest := 1.0
 	for j, c := range s.Cost {
 		heaviest += float64(math.Abs(float64(c)) * (1 + math.Abs(float64(s.hi[j]-s.lo[j]))))
 	}
-	s.scale = 1
-	for s.scale < 1<<24 && float64(heaviest*s.scale) < 1<<52 {
-		s.scale *= 2
-	}
-	s.scaled = make([]int64, len(s.Cost))
+	scale := int64(1) << max(0, min(24, 53-bits.Len64(uint64(heaviest)))) // so that heaviest times it is 2^52 or more
+	s.scale, s.scaled = float64(scale), make([]int64, len(s.Cost))
 	for j, c := range s.Cost {
-		s.scaled[j] = int64(s.scale) * c
+		s.scaled[j] = scale * c
 	}
 	s.relax(60)
 	s.root = s.prices()
@@ -430,9 +429,9 @@ func (s *search) relax(rounds int) {
 		s.t = &tableau{}
 	}
 	s.t.begin(s.Problem, s.rows, s.lo, s.hi)
-	last := -inf
+	last := 0.0
 	for round := range rounds {
-		if s.t.optimize(s.effort) != optimal || *s.effort < 0 {
+		if s.t.optimize(s.effort) != optimal || spent(s.effort) {
 			break
 		}
 		if z := s.t.objective(); round > 3 && z < last+float64(1e-4*math.Abs(last)) {
@@ -449,8 +448,16 @@ func (s *search) relax(rounds int) {
 		s.t.addRows(more)
 		s.rows = s.t.rows
 	}
-	s.rows = s.t.purge(len(s.Problem.Rows))
+	s.purge()
 	s.base = len(s.rows)
+}
+
+// purge leaves out rows that follow from others and do not bind. A basis that was kept has other numbers for the rest.
+func (s *search) purge() {
+	s.rows = s.t.purge(len(s.Problem.Rows))
+	for d := range s.bases {
+		s.bases[d].good = false
+	}
 }
 
 // prices returns those of the tableau within the bounds.
@@ -466,7 +473,7 @@ func (s *search) prices() prices {
 // broken returns rows of the problem that the values of the tableau break and that it
 // has not.
 func (s *search) broken() []Row {
-	if s.Broken == nil || (len(s.rows)+1)*len(s.Cost) > MaxCells {
+	if s.Broken == nil {
 		return nil
 	}
 	x := s.t.at
@@ -484,7 +491,7 @@ func (s *search) broken() []Row {
 			kept = append(kept, r)
 		}
 	}
-	return kept[:min(len(kept), MaxCells/len(s.Cost)-len(s.rows))]
+	return s.fit(kept)
 }
 
 // run searches until the best is proved or the effort is spent. Nothing costs less than floor.
@@ -509,27 +516,25 @@ func (s *search) run(floor int64) Result {
 		s.rows = rows
 		var bound int64
 		bound, done = s.stage(most, part == 0, floor)
-		if floor = max(floor, bound); *s.effort < 0 {
+		if floor = max(floor, bound); spent(s.effort) {
+			if s.best != nil {
+				s.trim()
+			}
 			break
 		}
-	}
-	if floor < s.goal() && s.best != nil {
-		s.trim()
 	}
 	return s.result(floor, done)
 }
 
+// spent reports whether no steps are left.
+func spent(effort *int64) bool { return *effort < 0 }
+
 // trim takes off the best so far what can be spared, the dearest first, if there are no steps left for more.
 func (s *search) trim() {
 	x := slices.Clone(s.best)
-	order := make([]int, len(x))
-	for j := range order {
-		order[j] = j
-	}
-	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(s.Cost[b], s.Cost[a]) })
 	tries := min(2000, 4_000_000/(len(s.Rows)+len(x))) // each looks at all of them
-	for _, j := range order {
-		for n := x[j] - s.Lo[j]; n > 0 && s.Cost[j] > 0 && tries > 0; tries-- {
+	for _, j := range s.dearest() {
+		for n := x[j] - s.Lo[j]; n > 0 && tries > 0; tries-- {
 			if x[j] -= n; s.Kept(x) {
 				n = min(n, x[j]-s.Lo[j])
 			} else {
@@ -539,6 +544,19 @@ func (s *search) trim() {
 		}
 	}
 	s.keep(x)
+}
+
+// dearest returns the columns that cost anything, the dearest first.
+func (s *search) dearest() []int {
+	if s.order == nil {
+		for j, c := range s.Cost {
+			if c > 0 {
+				s.order = append(s.order, j)
+			}
+		}
+		slices.SortStableFunc(s.order, func(a, b int) int { return cmp.Compare(s.Cost[b], s.Cost[a]) })
+	}
+	return s.order
 }
 
 const (
@@ -568,9 +586,8 @@ func (s *search) stage(most int, first bool, floor int64) (int64, bool) {
 	back := true // the tableau is not that of the node above
 	for len(open) > 0 {
 		if tied {
-			if s.ties -= begun - *s.effort; s.ties < 0 {
-				s.ceil = min(s.ceil, s.goal())
-			}
+			s.ties -= begun - *s.effort
+			s.ceil = min(s.ceil, s.goal())
 		}
 		at := open[len(open)-1]
 		begun, tied = *s.effort, s.tied(max(floor, at.bound))
@@ -578,7 +595,7 @@ func (s *search) stage(most int, first bool, floor int64) (int64, bool) {
 			open = open[:len(open)-1]
 			continue
 		}
-		if most--; *s.effort < 0 || most < 0 || len(open) > maxNodes {
+		if most--; spent(s.effort) || most < 0 || len(open) > maxNodes {
 			bound := s.ceil
 			for _, n := range open {
 				bound = min(bound, n.bound)
@@ -587,7 +604,7 @@ func (s *search) stage(most int, first bool, floor int64) (int64, bool) {
 		}
 		open = open[:len(open)-1]
 		if len(s.rows) > s.base+s.base/2+16 {
-			s.rows = s.t.purge(len(s.Problem.Rows))
+			s.purge()
 			s.base = max(s.base, len(s.rows))
 		}
 		if back && at.depth >= 0 && at.depth < len(s.bases) {
@@ -597,12 +614,9 @@ func (s *search) stage(most int, first bool, floor int64) (int64, bool) {
 		if !s.enter(at) {
 			continue
 		}
-		s.t.limit = inf
-		if s.ceil < math.MaxInt64 {
-			s.t.limit = float64(s.ceil-1) + float64(1e-9*math.Abs(float64(s.ceil))) + 1e-3
-		}
+		s.t.limit = float64(s.ceil-1) + float64(1e-9*math.Abs(float64(s.ceil))) + 1e-3
 		state := s.t.optimize(s.effort)
-		for state == optimal && *s.effort >= 0 {
+		for state == optimal && !spent(s.effort) {
 			more := s.broken()
 			if len(more) == 0 {
 				break
@@ -744,10 +758,10 @@ func (s *search) draw(bounds [2][]int64, lo, hi, reduced []int64, sum int64) {
 	}
 	room := (s.ceil-1)*int64(s.scale) - sum
 	for j, d := range reduced {
-		switch span := hi[j] - lo[j]; {
-		case d > 0 && room/d < span:
+		switch {
+		case d > 0:
 			bounds[1][j] = min(bounds[1][j], lo[j]+room/d)
-		case d < 0 && room/-d < span:
+		case d < 0:
 			bounds[0][j] = max(bounds[0][j], hi[j]-room/-d)
 		}
 	}
@@ -762,26 +776,9 @@ func (s *search) ray() bool {
 		most = max(most, v)
 	}
 	s.total = grow(s.total, len(s.Cost))
-	total := s.total
-	clear(total)
-	sum, size := int64(0), 0.0
-	scale := float64(1<<24) / max(most, small)
-	for i := range s.rows {
-		whole := int64(float64(y[i] * scale))
-		if whole <= 0 {
-			continue
-		}
-		r := &s.rows[i]
-		sum += whole * r.Least
-		size += float64(float64(whole) * s.t.reach[i])
-		for k, j := range r.Col {
-			total[j] += whole * r.Coef[k]
-		}
-	}
-	for j, a := range total {
-		sum -= max(a*s.lo[j], a*s.hi[j])
-	}
-	return size < maxSum && sum > 0
+	clear(s.total)
+	sum, fits := s.safe(s.lo, s.hi, s.total, 0, float64(1<<24)/max(most, small), func(i int) float64 { return y[i] })
+	return fits && sum > 0
 }
 
 // A candidate is a column to branch on.
@@ -812,7 +809,7 @@ func (s *search) branch() (column int, value float64) {
 			}
 			v := s.t.at[j]
 			f := v - math.Floor(v)
-			if f < whole || f > 1-whole {
+			if !split(v, whole) {
 				continue
 			}
 			all = append(all, candidate{j, v, float64(gain(s.down[j], f) * gain(s.up[j], 1-f))})
@@ -826,7 +823,7 @@ func (s *search) branch() (column int, value float64) {
 	}
 	s.likely = all
 	slices.SortStableFunc(all, func(a, b candidate) int { return cmp.Compare(b.score, a.score) })
-	best := candidate{column: -1}
+	var best candidate // no score is 0
 	z := s.t.objective()
 	for k, c := range all {
 		if k >= tried {
@@ -839,7 +836,7 @@ func (s *search) branch() (column int, value float64) {
 		if s.up[j].times < known {
 			s.probe(&s.up[j], j, z, 1-f, int64(math.Floor(c.value))+1, s.hi[j])
 		}
-		if c.score = float64(gain(s.down[j], f) * gain(s.up[j], 1-f)); best.column < 0 || c.score > best.score {
+		if c.score = float64(gain(s.down[j], f) * gain(s.up[j], 1-f)); c.score > best.score {
 			best = c
 		}
 	}
@@ -880,11 +877,8 @@ func (s *search) round(x []int64, all bool) bool {
 	isWhole := true
 	for j := range x {
 		v := s.t.at[j]
-		n := math.Round(v)
-		if math.Abs(v-n) > whole {
-			isWhole = false
-		}
-		x[j] = max(s.lo[j], min(s.hi[j], int64(n)))
+		isWhole = isWhole && !split(v, whole)
+		x[j] = max(s.lo[j], min(s.hi[j], int64(math.Round(v))))
 	}
 	if !isWhole && !all {
 		return false
@@ -907,37 +901,14 @@ func (s *search) round(x []int64, all bool) bool {
 	s.spare = grow(s.spare, len(s.rows))
 	spare := s.spare
 	for i := range spare {
-		spare[i] = s.rows[i].value(x) - s.rows[i].Least
+		spare[i] = max(0, s.rows[i].value(x)-s.rows[i].Least)
 	}
-	order := s.t.order
-	if order == nil {
-		order = make([]int, len(x))
-		for j := range order {
-			order[j] = j
-		}
-		slices.SortStableFunc(order, func(a, b int) int {
-			switch {
-			case s.Cost[a] > s.Cost[b]:
-				return -1
-			case s.Cost[a] < s.Cost[b]:
-				return 1
-			}
-			return 0
-		})
-		s.t.order = order
-	}
-	for _, j := range order {
-		if s.Cost[j] <= 0 {
-			break
-		}
+	for _, j := range s.dearest() {
 		n := x[j] - s.lo[j]
 		for _, e := range s.t.columns[j] {
 			if e.a > 0 {
 				n = min(n, spare[e.row]/s.t.whole(e))
 			}
-		}
-		if n <= 0 {
-			continue
 		}
 		x[j] -= n
 		for _, e := range s.t.columns[j] {

@@ -641,9 +641,10 @@ func TestLoad(t *testing.T) {
 				t.Fatalf("%v, want %v", tab.at, want)
 			}
 		}
-		tab.purge(0)
-		b.pivots = -1
-		if tab.load(&b); tab.pivots != pivots {
+		s := &search{Problem: &Problem{}, t: tab, bases: []basis{b}}
+		s.purge()
+		s.bases[0].pivots = -1
+		if tab.load(&s.bases[0]); tab.pivots != pivots {
 			t.Error("a basis from before rows were left out is taken")
 		}
 	}

@@ -46,15 +46,13 @@ type tableau struct {
 	pivots  int     // since the inverse was worked out
 	most    int     // pivots in one call; 0: as many as it takes, more or less
 	trial   float64 // how much the prices would change with the pivot that was not made, 0 if there is none
-	tried   int     // the column or, from n on, the row that would have left
+	tried   int     // the column or, from n on, the row that would have left with it
 	stuck   int     // the column or, from n on, the row without a way
 	stuckUp bool    // it is below its bound
 	stale   bool    // the basic variables have to be worked out
-	purges  int     // how often rows were left out
 	stamp   int     // of the basis: another one has another
 	stamps  int     // the last of them
-	order   []int
-	spent   int64 // steps not yet taken off
+	spent   int64   // steps not yet taken off
 
 	// Scratch.
 	alpha, rho, move, change, moved []float64
@@ -97,7 +95,6 @@ func (t *tableau) begin(p *Problem, rows []Row, lo, hi []int64) {
 	}
 	t.n, t.prices, t.limit, t.rows = n, p.Cost, inf, nil // the rows that were there may still be in use
 	t.spent, t.pivots, t.dearest, t.stale = int64(all/2), 0, 0, false
-	t.purges++
 	t.active, t.unit, t.base, t.reach = t.active[:0], t.unit[:0], t.base[:0], t.reach[:0]
 	t.from, t.col, t.coef = t.from[:1], t.col[:0], t.coef[:0]
 	t.basic, t.tight, t.dual, t.inverse = t.basic[:0], t.tight[:0], t.dual[:0], t.inverse[:0]
@@ -112,7 +109,7 @@ func (t *tableau) begin(p *Problem, rows []Row, lo, hi []int64) {
 		t.wide[j] = max(math.Abs(t.lo[j]), math.Abs(t.hi[j]))
 		t.dearest += math.Abs(float64(float64(p.Cost[j]) * t.wide[j]))
 		t.cost[j] = float64(p.Cost[j])
-		t.rest(j, t.cost[j] < 0)
+		t.settle(j)
 		if lo[j] < hi[j] {
 			t.active = append(t.active, int32(j))
 		} else {
@@ -167,11 +164,10 @@ func (t *tableau) over(i int) float64 {
 // purge leaves out rows beyond the first kept that are not tight, and returns which are left.
 func (t *tableau) purge(kept int) []Row {
 	rows := make([]Row, 0, len(t.rows))
-	t.purges++
 	t.next = grow(t.next, len(t.rows))
 	end := int32(0)
 	for i, r := range t.rows {
-		if i >= kept && t.row[i] < 0 {
+		if i >= kept && !t.isTight(i) {
 			t.next[i] = -1
 			continue
 		}
@@ -180,7 +176,7 @@ func (t *tableau) purge(kept int) []Row {
 		rows = append(rows, r)
 		t.unit[k], t.base[k], t.reach[k] = t.unit[i], t.base[i], t.reach[i]
 		t.row[k], t.slack[k], t.rowWeight[k] = t.row[i], t.slack[i], t.rowWeight[i]
-		if t.row[k] >= 0 {
+		if t.isTight(k) {
 			t.tight[t.row[k]] = int32(k)
 		}
 		first, last := t.from[i], t.from[i+1]
@@ -253,7 +249,7 @@ func (t *tableau) setBounds(lo, hi []int64) {
 		t.lo[j], t.hi[j] = float64(lo[j]), float64(hi[j])
 		if t.place[j] < 0 {
 			was := t.at[j]
-			t.rest(int(j), t.cost[j] < 0)
+			t.settle(int(j))
 			t.stale = t.stale || t.at[j] != was
 		}
 	}
@@ -268,14 +264,15 @@ func (t *tableau) setBounds(lo, hi []int64) {
 
 // A basis is what a tableau has to be given to be as it was, but for its bounds.
 type basis struct {
-	purges, pivots, stamp                  int
+	good                                   bool // the rows have the numbers that they had
+	pivots, stamp                          int
 	basic, tight                           []int32
 	inverse, cost, dual, weight, rowWeight []float64
 }
 
 // save keeps the basis in b.
 func (t *tableau) save(b *basis) {
-	b.purges, b.pivots, b.stamp = t.purges, t.pivots, t.stamp
+	b.good, b.pivots, b.stamp = true, t.pivots, t.stamp
 	b.basic, b.tight = append(b.basic[:0], t.basic...), append(b.tight[:0], t.tight...)
 	b.inverse = slices.Grow(b.inverse[:0], len(t.basic)*len(t.tight))
 	for c := range t.basic {
@@ -288,7 +285,7 @@ func (t *tableau) save(b *basis) {
 // load takes the basis b, unless it has it or rows have been left out since it was kept. Rows that are new since
 // then are not tight in it.
 func (t *tableau) load(b *basis) {
-	if b.purges != t.purges || b.stamp == t.stamp {
+	if !b.good || b.stamp == t.stamp {
 		return
 	}
 	t.stamp = b.stamp
@@ -313,6 +310,12 @@ func (t *tableau) load(b *basis) {
 	copy(t.rowWeight, b.rowWeight)
 	t.stale = true
 }
+
+// isTight reports whether a row is tight, so that it has no slack.
+func (t *tableau) isTight(i int) bool { return t.row[i] >= 0 }
+
+// settle puts a nonbasic column on the bound that its reduced cost asks for.
+func (t *tableau) settle(j int) { t.rest(j, t.cost[j] < 0) }
 
 // rest puts a nonbasic column on its upper or its lower bound.
 func (t *tableau) rest(j int, high bool) {
@@ -388,32 +391,28 @@ func (t *tableau) optimize(effort *int64) int {
 		most = 50 + 20*len(t.row)
 	}
 	t.z = t.objective()
-	t.trial, t.tried = 0, -1
+	t.trial = 0
 	*effort -= t.spent
 	t.spent = 0
 	again := true // the inverse may be worked out once more
 	for range most {
 		// What is furthest out of its bounds.
-		out, far, up := -1, 0.0, false
+		out, far := -1, 0.0
 		for _, j := range t.basic {
-			v := t.at[j]
-			d, low := t.lo[j]-v, true
-			if d < 0 {
-				d, low = v-t.hi[j], false
-			}
-			if d <= feasible || d <= float64(feasible*(1+math.Abs(v))) {
+			d := t.short(int(j))
+			if math.Abs(d) <= float64(feasible*(1+math.Abs(t.at[j]))) {
 				continue
 			}
 			if d = float64(d*d) / t.weight[j]; d > far {
-				out, far, up = int(j), d, low
+				out, far = int(j), d
 			}
 		}
 		for i, v := range t.slack {
-			if v >= -feasible || t.row[i] >= 0 {
+			if v >= -feasible {
 				continue
 			}
-			if d := float64(v*v) / t.rowWeight[i]; d > far && -v > float64(feasible*(1-v)) {
-				out, far, up = t.n+i, d, true
+			if d := float64(v*v) / t.rowWeight[i]; d > far {
+				out, far = t.n+i, d
 			}
 		}
 		*effort -= int64(len(t.col)/8 + t.n/4 + 4)
@@ -421,14 +420,15 @@ func (t *tableau) optimize(effort *int64) int {
 			return optimal
 		}
 		t.direction(out)
-		short := t.short(out, up)
-		in, flips := t.enter(up, short)
+		short := t.short(out)
+		up := short > 0
+		in, flips := t.enter(up, math.Abs(short))
 		*effort -= int64(len(t.tight))*int64(len(t.tight)+8)/4 + int64(t.n)/4
 		if in < 0 {
 			t.stuck, t.stuckUp = out, up
 			return impossible
 		}
-		if *effort < 0 {
+		if spent(effort) {
 			return givenUp
 		}
 		if flips {
@@ -437,7 +437,7 @@ func (t *tableau) optimize(effort *int64) int {
 			t.direction(out)
 			*effort -= int64(len(t.col) / 8)
 		}
-		p, by, ratio := t.step(out, in, up)
+		p, by, ratio := t.step(out, in)
 		if float64(t.z+float64(ratio*by)) > t.limit {
 			t.trial, t.tried = ratio, out
 			return beyond
@@ -455,25 +455,18 @@ func (t *tableau) optimize(effort *int64) int {
 	return givenUp
 }
 
-// short returns by how much what leaves is past its bound: a row below its least, a column below its least or, if it does not
-// go up, over its most.
-func (t *tableau) short(out int, up bool) float64 {
-	switch {
-	case out >= t.n:
+// short returns by how much a column or, from n on, a row has to rise to be within its bounds, less than 0 if it has to fall.
+func (t *tableau) short(out int) float64 {
+	if out >= t.n {
 		return -t.slack[out-t.n]
-	case up:
-		return t.lo[out] - t.at[out]
 	}
-	return t.at[out] - t.hi[out]
+	return max(0, t.lo[out]-t.at[out]) + min(0, t.hi[out]-t.at[out])
 }
 
 // step returns what is known of a pivot before it: the entry of the tableau that it is on, by how much what leaves
 // moves, and how much the cost rises with each unit of that.
-func (t *tableau) step(out, in int, up bool) (p, by, ratio float64) {
-	by = t.short(out, up)
-	if out < t.n && !up {
-		by = -by
-	}
+func (t *tableau) step(out, in int) (p, by, ratio float64) {
+	by = t.short(out)
 	if in < t.n {
 		p = t.alpha[in]
 		return p, by, t.cost[in] / p
@@ -521,40 +514,35 @@ func (t *tableau) direction(out int) {
 
 // grow returns s or another slice, of n of whatever was there.
 func grow[T any](s []T, n int) []T {
-	if cap(s) < n {
-		return make([]T, n, 2*n)
-	}
-	return s[:n]
+	return slices.Grow(s[:0], n)[:n]
 }
 
 // enter returns what is to enter, a column or a row from n on, so that all reduced costs stay on their side,
 // or -1. Columns whose range does not make up for what is short are put on their other bound.
 func (t *tableau) enter(up bool, short float64) (in int, flips bool) {
 	t.passed = t.passed[:0]
-	sign := 1.0
-	if !up {
-		sign = -1
+	best, least, size := -1, inf, 0.0
+	try := func(in int, a, cost float64) {
+		if !up {
+			a = -a
+		}
+		if a <= small {
+			return
+		}
+		if ratio := math.Abs(cost) / a; ratio < least-1e-12 || ratio <= least+1e-12 && a > size {
+			best, least, size = in, ratio, a
+		}
 	}
 	for {
-		best, least, size := -1, 0.0, 0.0
+		best, least, size = -1, inf, 0
 		side := t.side[:len(t.alpha)]
 		for j, a := range t.alpha {
-			if a = float64(float64(a*side[j]) * sign); a <= small {
-				continue
-			}
-			ratio := math.Abs(t.cost[j]) / a
-			if best < 0 || ratio < least-1e-12 || ratio <= least+1e-12 && a > size {
-				best, least, size = j, ratio, a
+			if a != 0 {
+				try(j, float64(a*side[j]), t.cost[j])
 			}
 		}
 		for r, a := range t.rho {
-			if a = float64(a * sign); a <= small {
-				continue
-			}
-			ratio := math.Abs(t.dual[r]) / a
-			if best < 0 || ratio < least-1e-12 || ratio <= least+1e-12 && a > size {
-				best, least, size = t.n+int(t.tight[r]), ratio, a
-			}
+			try(t.n+int(t.tight[r]), a, t.dual[r])
 		}
 		if best < 0 {
 			for _, j := range t.passed {
@@ -563,7 +551,7 @@ func (t *tableau) enter(up bool, short float64) (in int, flips bool) {
 			return -1, false
 		}
 		if best < t.n {
-			if span := float64(size * (t.hi[best] - t.lo[best])); span < short-float64(feasible*(1+short)) {
+			if span := float64(size * (t.hi[best] - t.lo[best])); span+feasible < short {
 				short -= span
 				t.flip(best)
 				t.passed = append(t.passed, int32(best))
@@ -574,7 +562,7 @@ func (t *tableau) enter(up bool, short float64) (in int, flips bool) {
 	}
 }
 
-func (t *tableau) flip(j int) { t.rest(j, t.side[j] > 0) }
+func (t *tableau) flip(j int) { t.rest(j, t.side[j] == 1) }
 
 // pivot lets out leave to its bound, and in enter. It reports false, with nothing done, if the
 // inverse is no longer good enough for that.
@@ -601,7 +589,7 @@ func (t *tableau) pivot(out, in int, up bool, p, by, ratio float64) bool {
 		}
 	}
 	if out < t.n {
-		if q := move[t.place[out]]; math.Abs(q-p) > float64(1e-7*(1+math.Abs(p))) {
+		if q := move[t.place[out]]; math.Abs(q-p) > float64(1e-7*max(1, math.Abs(p))) {
 			return false
 		}
 	}
@@ -623,22 +611,18 @@ func (t *tableau) pivot(out, in int, up bool, p, by, ratio float64) bool {
 		d := move[c]
 		spread(moved, t.columns[j], d)
 		t.at[j] += float64(d * step)
-		if d = float64(float64(d*d) * weight); d > t.weight[j] {
-			t.weight[j] = d
-		}
+		t.weight[j] = max(t.weight[j], float64(float64(d*d)*weight))
 	}
 	if in < t.n {
 		spread(moved, t.columns[in], 1)
 		t.at[in] += step
 	}
 	for i, d := range moved {
-		if d == 0 || t.row[i] >= 0 {
+		if d == 0 || t.isTight(i) {
 			continue
 		}
 		t.slack[i] += float64(d * step)
-		if d = float64(float64(d*d) * weight); d > t.rowWeight[i] {
-			t.rowWeight[i] = d
-		}
+		t.rowWeight[i] = max(t.rowWeight[i], float64(float64(d*d)*weight))
 	}
 	// Reduced costs and prices.
 	if ratio != 0 {
@@ -721,9 +705,8 @@ func (t *tableau) update(out, in int, p, ratio float64) {
 			t.widen()
 			s = t.stride
 		}
-		if more := (k+1)*s - len(t.inverse); more > 0 {
-			t.inverse = slices.Grow(t.inverse, more)[:(k+1)*s]
-		}
+		need := max(len(t.inverse), (k+1)*s)
+		t.inverse = slices.Grow(t.inverse, need-len(t.inverse))[:need]
 		for c := range move {
 			t.inverse[c*s+k] = 0
 		}
@@ -799,7 +782,7 @@ func (t *tableau) rebuild() {
 		t.change[j] = 1
 		best, size := -1, 1e-7
 		for _, i := range tight {
-			if t.row[i] >= 0 {
+			if t.isTight(int(i)) {
 				continue
 			}
 			d := 0.0
@@ -811,7 +794,7 @@ func (t *tableau) rebuild() {
 			}
 		}
 		if best < 0 { // the columns depend on each other: this one goes to a bound
-			t.rest(int(j), t.cost[j] < 0)
+			t.settle(int(j))
 			continue
 		}
 		t.rho = grow(t.rho, k)
