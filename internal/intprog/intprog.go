@@ -614,7 +614,7 @@ func (s *search) stage(most int, first bool, floor int64) (int64, bool) {
 		if !s.enter(at) {
 			continue
 		}
-		s.t.limit = float64(s.ceil-1) + float64(1e-9*math.Abs(float64(s.ceil))) + 1e-3
+		s.t.limit = float64(s.ceil-1) + 1e-3
 		state := s.t.optimize(s.effort)
 		for state == optimal && !spent(s.effort) {
 			more := s.broken()
