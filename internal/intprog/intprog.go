@@ -119,23 +119,30 @@ func (p *Problem) price(x []int64) int64 {
 
 // fits reports whether no sum of products overflows.
 func (p *Problem) fits() bool {
-	reach := func(a int64, j int) float64 {
-		return float64(math.Abs(float64(a)) * max(math.Abs(float64(p.Lo[j])), math.Abs(float64(p.Hi[j]))))
-	}
 	for _, r := range p.Rows {
 		sum := math.Abs(float64(r.Least))
 		for k, j := range r.Col {
-			sum += reach(r.Coef[k], j)
+			sum += p.reach(r.Coef[k], j)
 		}
 		if sum > maxSum {
 			return false
 		}
 	}
+	return p.total(p.Cost) <= maxSum
+}
+
+// reach returns how far from 0 a number and a times the j-th x may be.
+func (p *Problem) reach(a int64, j int) float64 {
+	return math.Abs(float64(float64(a) * max(1, math.Abs(float64(p.Lo[j])), math.Abs(float64(p.Hi[j])))))
+}
+
+// total returns how far from 0 the sum of costs may be.
+func (p *Problem) total(costs []int64) float64 {
 	sum := 0.0
-	for j, c := range p.Cost {
-		sum += reach(c, j)
+	for j, c := range costs {
+		sum += p.reach(c, j)
 	}
-	return sum <= maxSum
+	return sum
 }
 
 // A node is a part of the search: within the bounds of the node above it, one bound that is tighter.
@@ -254,30 +261,22 @@ func (p *Problem) weighed() (*Problem, value) {
 	for j := range q.Cost {
 		q.Cost[j] /= v.step
 	}
-	if p.Tie == nil {
+	weight := 1.0
+	for j, t := range p.Tie {
+		weight += math.Abs(float64(float64(t) * float64(p.Hi[j]-p.Lo[j])))
+	}
+	if float64(p.total(q.Cost)*weight)+p.total(p.Tie) > maxSum {
 		return &q, v
 	}
-	if most := (&Problem{Cost: p.Tie, Lo: p.Lo, Hi: p.Hi}); !most.fits() {
-		return &q, v
-	}
-	with := value{step: v.step, weight: 1}
 	for j, t := range p.Tie {
 		a, b := t*p.Lo[j], t*p.Hi[j]
-		with.least += min(a, b)
-		with.weight += max(a, b) - min(a, b)
+		v.least += min(a, b)
+		v.weight += max(a, b) - min(a, b)
 	}
-	r := q
-	r.Cost = make([]int64, len(q.Cost))
-	for j, c := range q.Cost {
-		if math.Abs(float64(float64(c)*float64(with.weight))) > maxSum {
-			return &q, v
-		}
-		r.Cost[j] = c*with.weight + p.Tie[j]
+	for j, t := range p.Tie {
+		q.Cost[j] = q.Cost[j]*v.weight + t
 	}
-	if !r.fits() {
-		return &q, v
-	}
-	return &r, with
+	return &q, v
 }
 
 // Weighs reports whether the search looks at Tie: whether no sums with it overflow.

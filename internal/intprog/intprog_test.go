@@ -295,7 +295,7 @@ func TestTiesTooLarge(t *testing.T) {
 	} {
 		p := &Problem{Cost: c.cost, Tie: c.tie, Lo: []int64{0, 0}, Hi: []int64{5, 5}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{1, 1}, Least: 3}}}
 		q, v := p.weighed()
-		if p.Weighs() || v.weight != 1 || !slices.Equal(q.Cost, c.cost) {
+		if p.Weighs() || v != (value{step: 1, weight: 1}) || !slices.Equal(q.Cost, c.cost) {
 			t.Errorf("%+v: %+v, %+v", c, v, q)
 		}
 		want, _ := brute(p)
@@ -653,13 +653,17 @@ func TestLoad(t *testing.T) {
 	}
 }
 
-// A basis is kept only where there is room for it: not with so many columns.
+// A basis is kept only where there is room for it: not with so many columns or rows, or so deep. A basis
+// without tight rows has three numbers for each column and one for each row.
 func TestSaveHasRoom(t *testing.T) {
-	for n, want := range map[int]int{1: 1, maxBases/3 + 1: 0} {
-		p := &Problem{Cost: make([]int64, n), Lo: make([]int64, n), Hi: make([]int64, n)}
-		s := &search{Problem: p, t: newTableau(p, nil, p.Lo, p.Hi)}
-		if s.save(0); len(s.bases) != want {
-			t.Errorf("with %d columns %d bases are kept, not %d", n, len(s.bases), want)
+	for _, tt := range []struct{ columns, rows, depth, want int }{
+		{1, 0, 0, 1}, {maxBases / 3, 0, 0, 1}, {maxBases/3 + 1, 0, 0, 0},
+		{1, maxBases - 3, 0, 1}, {1, maxBases - 2, 0, 0}, {1, maxBases/2 - 3, 1, 2}, {1, maxBases/2 - 2, 1, 0},
+	} {
+		p := &Problem{Cost: make([]int64, tt.columns), Lo: make([]int64, tt.columns), Hi: make([]int64, tt.columns), Rows: make([]Row, tt.rows)}
+		s := &search{Problem: p, rows: p.Rows, t: newTableau(p, nil, p.Lo, p.Hi)}
+		if s.save(tt.depth); len(s.bases) != tt.want {
+			t.Errorf("%+v: %d bases are kept", tt, len(s.bases))
 		}
 	}
 }
@@ -773,6 +777,18 @@ func TestPriceTooLarge(t *testing.T) {
 			t.Errorf("%s: got %d, want %d", tt.reason, got, tt.want)
 		}
 	}
+	// Up to 2^61: 2^17 times the cost of 2^3 at 2^40, and as much for the row, whose sum and least come to 2^4, at 2^39.
+	p = &Problem{Cost: []int64{1 << 40}, Lo: []int64{0}, Hi: []int64{8}, Rows: []Row{{Col: []int{0}, Coef: []int64{1}, Least: 8}}}
+	for price, want := range map[float64]int64{1 << 39: 8 << 39, 1<<39 + 1: math.MinInt64} {
+		effort := int64(1000)
+		s := &search{Problem: p, rows: p.Rows, effort: &effort, lo: p.Lo, hi: p.Hi, scale: 1 << 17, scaled: []int64{1 << 57}}
+		s.t = newTableau(p, p.Rows, p.Lo, p.Hi)
+		s.t.optimize(&effort)
+		s.t.dual[0] = price
+		if got := s.bound(s.lo, s.hi, make([]int64, 1)); got != want {
+			t.Errorf("at %v: got %d, want %d", price, got, want)
+		}
+	}
 }
 
 // Sums of rows that may overflow, or whose entries are of too different sizes, are not rounded.
@@ -806,5 +822,46 @@ func TestTrim(t *testing.T) {
 	effort := int64(0)
 	if got := Solve(p, []int64{3, 3}, &effort); !slices.Equal(got.X, []int64{1, 0}) || got.Cost != 3 || got.Bound > 3 {
 		t.Errorf("%+v", got)
+	}
+	// The dearest first, down to its lower bound: 2·(-2) + 2·y ≥ 1 takes 3 of y. What costs nothing, and what pays, stays.
+	p = &Problem{Cost: []int64{5, 3, 0, -1}, Lo: []int64{-2, -3, 0, 0}, Hi: []int64{3, 6, 4, 4}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{2, 2}, Least: 1}}}
+	effort = 0
+	if got := Solve(p, []int64{3, 6, 2, 3}, &effort); !slices.Equal(got.X, []int64{-2, 3, 2, 3}) || got.Cost != -4 || got.Bound > -4 {
+		t.Errorf("%+v", got)
+	}
+}
+
+// What is spared takes no more than four million looks at a column or a row, besides the one at the start.
+func TestTrimEnds(t *testing.T) {
+	const n = 3999
+	p := &Problem{Rows: []Row{{Least: n}}}
+	for j := range n {
+		p.Cost, p.Lo, p.Hi = append(p.Cost, 1), append(p.Lo, 0), append(p.Hi, 2)
+		p.Rows[0].Col, p.Rows[0].Coef = append(p.Rows[0].Col, j), append(p.Rows[0].Coef, 1)
+	}
+	looks := 0
+	p.Broken = func([]float64) []Row {
+		looks++
+		return nil
+	}
+	effort := int64(0)
+	got := Solve(p, p.Hi, &effort)
+	if want := 1 + 4_000_000/(n+1); looks > want || got.Cost > 2*n-int64(want)/2 || !p.Kept(got.X) {
+		t.Errorf("%d looks, want %d, to a cost of %d", looks, want, got.Cost)
+	}
+}
+
+// The largest ties that are weighed: costs of 3 for each of up to 4, at a weight of 1 + 4·a, and 4·a for the tie, come to 13·4·a + 12 at most.
+func TestTiesFit(t *testing.T) {
+	for a, want := range map[int64]bool{(maxSum - 12) / 52: true, (maxSum-12)/52 + 100: false} {
+		p := &Problem{Cost: []int64{2, 1}, Tie: []int64{0, -a}, Lo: []int64{0, 0}, Hi: []int64{4, 4}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{2, 1}, Least: 4}}}
+		if got := p.Weighs(); got != want {
+			t.Errorf("%d: %t", a, got)
+		}
+		if effort := int64(100_000); want {
+			if got := Solve(p, nil, &effort); !slices.Equal(got.X, []int64{0, 4}) || got.Bound != 4 {
+				t.Errorf("%d: %+v", a, got)
+			}
+		}
 	}
 }
