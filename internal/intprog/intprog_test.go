@@ -657,8 +657,13 @@ func TestLoad(t *testing.T) {
 // without tight rows has three numbers for each column and one for each row.
 func TestSaveHasRoom(t *testing.T) {
 	for _, tt := range []struct{ columns, rows, depth, want int }{
-		{1, 0, 0, 1}, {maxBases / 3, 0, 0, 1}, {maxBases/3 + 1, 0, 0, 0},
-		{1, maxBases - 3, 0, 1}, {1, maxBases - 2, 0, 0}, {1, maxBases/2 - 3, 1, 2}, {1, maxBases/2 - 2, 1, 0},
+		{1, 0, 0, 1},
+		{maxBases / 3, 0, 0, 1},
+		{maxBases/3 + 1, 0, 0, 0},
+		{1, maxBases - 3, 0, 1},
+		{1, maxBases - 2, 0, 0},
+		{1, maxBases/2 - 3, 1, 2},
+		{1, maxBases/2 - 2, 1, 0},
 	} {
 		p := &Problem{Cost: make([]int64, tt.columns), Lo: make([]int64, tt.columns), Hi: make([]int64, tt.columns), Rows: make([]Row, tt.rows)}
 		s := &search{Problem: p, rows: p.Rows, t: newTableau(p, nil, p.Lo, p.Hi)}
