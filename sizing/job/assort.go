@@ -57,7 +57,7 @@ func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) 
 		all := make([]batch, max(d.types, len(sharing)))
 		for _, s := range sharing {
 			types := s.Types
-			if d.types == 0 && s.Pieces > 0 {
+			if d.types == 0 && s.Pieces != 0 {
 				types, all[0].count = 1, s.Pieces
 			}
 			d.rows = append(d.rows, row{color: s.Swatch.Name, share: s.Share, types: all[:types:types]})
@@ -132,7 +132,7 @@ func stockOf(s shopping.Shop, colors palette.Palette, mantels bool) stock {
 		if i.Type != "" && !slices.Contains(k.things, i) {
 			k.things = append(k.things, i)
 		}
-		if i.Size > 0 && !slices.Contains(k.sizes, i.Size) {
+		if i.Size != 0 && !slices.Contains(k.sizes, i.Size) {
 			k.sizes = append(k.sizes, i.Size)
 		}
 	}
@@ -245,7 +245,7 @@ func (r *row) groups(list []group, sized bool) []group {
 // needs puts the needs of the room together: ornaments by color, and by size where
 // the shelves have sizes; the rest as it is. Without a basket they get all of it.
 func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
-	needs := make([]shopping.Share, 0, len(list)+max(0, len(d.rows)-1))
+	needs := make([]shopping.Share, 0, len(list)+len(d.rows))
 	var groups [4]group
 	for _, n := range list {
 		n.Room = d.name
@@ -256,7 +256,7 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
 		for i := range d.rows {
 			r := &d.rows[i]
 			known := stock.of(r.color)
-			if d.types > 0 && known.sized {
+			if d.types != 0 && known.sized {
 				known.loose = r.loosen(known.loose)
 			}
 			for _, g := range r.groups(groups[:0], known.sized) {
@@ -266,7 +266,7 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
 				switch {
 				case g.size > 0:
 					o.Instead = known.instead(r.color, g.size, d.large, stock.near)
-				case d.large > 0 && slices.ContainsFunc(known.sizes, func(s units.Length) bool { return s > d.large }):
+				case d.large != 0 && slices.ContainsFunc(known.sizes, func(s units.Length) bool { return s > d.large }):
 					o.MaxSize = d.large
 				}
 				had := min(g.types, known.types(g.size))

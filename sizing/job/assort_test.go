@@ -1,6 +1,7 @@
 package job_test
 
 import (
+	"fmt"
 	"strconv"
 	"strings"
 	"testing"
@@ -387,35 +388,74 @@ func TestNearestSize(t *testing.T) {
 		offers []shopping.Offer
 		owned  string
 		want   map[units.Length]int // by hand: 21 of 2 in, 14 of 3 1/8 in and 14 of 4 in are planned
-		unused bool
+		unused string
 	}{
-		{false, offers(", 2 in", ", 3 1/8 in", ", 4 in"), "", map[units.Length]int{at(16): 21, at(25): 14, at(32): 14}, false},
-		{false, offers(", 2 in", ", 4 in"), "", map[units.Length]int{at(16): 21, at(32): 28}, false}, // 7/8 in off, not 1 1/8
-		{false, offers(", 2 in", ", 3 in"), "", map[units.Length]int{at(16): 21, at(24): 28}, false},
-		{false, offers(", 1 in", ", 3 in"), "", map[units.Length]int{at(8): 21, at(24): 28}, false}, // as far off: the smaller
-		{false, offers(", 12 in"), "", map[units.Length]int{}, true},
-		{true, offers(", 12 in"), "", map[units.Length]int{at(96): 49}, false},
-		{false, offers(""), "ornaments, 12 in", map[units.Length]int{at(16): 21, at(25): 14, at(32): 14}, true},
+		{false, offers(", 2 in", ", 3 1/8 in", ", 4 in"), "", map[units.Length]int{at(16): 21, at(25): 14, at(32): 14}, ""},
+		{false, offers(", 2 in", ", 4 in"), "", map[units.Length]int{at(16): 21, at(32): 28}, ""}, // 7/8 in off, not 1 1/8
+		{false, offers(", 2 in", ", 3 in"), "", map[units.Length]int{at(16): 21, at(24): 28}, ""},
+		{false, offers(", 1 in", ", 3 in"), "", map[units.Length]int{at(8): 21, at(24): 28}, ""}, // as far off: the smaller
+		{false, offers(", 1 in", ", 6 in"), "", map[units.Length]int{at(8): 35, at(48): 14}, ""}, // the largest for a home is nearer to 4 in
+		{false, offers(", 2 in"), "ornaments, 3 in", map[units.Length]int{at(16): 40, at(24): 9}, ""},
+		{false, offers(", 12 in"), "", map[units.Length]int{}, "ornaments, 1 ft (box)"},
+		{true, offers(", 12 in"), "", map[units.Length]int{at(96): 49}, ""},
+		{true, offers(", 13 in"), "", map[units.Length]int{}, "ornaments, 1 ft 1 in (box)"},
+		{false, offers(""), "ornaments, 12 in", map[units.Length]int{at(16): 21, at(25): 14, at(32): 14}, "ornaments, 1 ft (owned)"},
+		{false, offers(", 12 in"), "ornaments", map[units.Length]int{0: 9}, "ornaments, 1 ft (box)"}, // those of no size are no size to stand in
 	} {
-		r := job.Request{Trees: []job.Tree{bare(7 * units.Foot)}}
+		r := job.Request{House: job.CommonPractice(), Trees: []job.Tree{bare(7 * units.Foot)}}
 		r.Trees[0].Public = row.public
 		r.Shop.Offers = row.offers
 		if row.owned != "" {
 			r.Shop.Owned = []shopping.Lot{{Item: itemOf(t, row.owned), Quantity: shopping.Quantity{Pieces: 9}}}
 		}
-		p, err := job.Make(r)
-		if err != nil {
-			t.Fatal(err)
+		for _, largest := range []units.Length{r.House.Trees.HomeLargest, 0} { // 6 in and 12 in if nothing is said
+			if largest == 0 {
+				r.House.Trees.HomeLargest, r.House.Trees.HallLargest = 0, 0
+			}
+			p := mustMake(t, r)
+			got := map[units.Length]int{}
+			for _, l := range p.Trees[0].Pieces {
+				got[l.Item.Size] += l.Quantity.Pieces
+			}
+			if diff := cmp.Diff(row.want, got); diff != "" {
+				t.Errorf("public %t, %v: -want +got\n%s", row.public, row.offers, diff)
+			}
+			told := strings.TrimPrefix(caution(p, "not used"), "nothing that is planned takes these as they are named: ")
+			if told != row.unused {
+				t.Errorf("public %t, %v, %s: not used are %q, want %q", row.public, row.offers, row.owned, told, row.unused)
+			}
 		}
-		got := map[units.Length]int{}
-		for _, l := range p.Trees[0].Pieces {
-			got[l.Item.Size] += l.Quantity.Pieces
+	}
+}
+
+// How many types there are is looked at by size: 21 of 2 in are planned in three types of 5 to 9, so in two they are 10 and 11; 14 of 4 in in
+// two types, of which there is one. Where 6 of these are owned without a size, the 8 that are left are 4 of each, if there are two.
+func TestTypesOfASize(t *testing.T) {
+	r := job.Request{Trees: []job.Tree{bare(7 * units.Foot)}}
+	size := func(inches units.Length, pieces, types, least, most int) string {
+		return fmt.Sprintln(inches*units.Inch, pieces, types, least, most)
+	}
+	for _, row := range []struct {
+		offers string // more of them
+		loose  int
+		want   string
+	}{
+		{"ball, 2 in; star, 2 in; bird, 4 in", 0, size(4, 14, 0, 0, 0) + size(2, 21, 2, 5, 11)},
+		{"star, 4 in", 6, size(4, 8, 2, 4, 9) + size(2, 21, 2, 5, 11) + size(0, 6, 0, 0, 0)},
+	} {
+		for text := range strings.SplitSeq(row.offers, "; ") {
+			r.Shop.Offers = append(r.Shop.Offers, offerOf(t, "ornaments, "+text, 1))
 		}
-		if diff := cmp.Diff(row.want, got); diff != "" {
-			t.Errorf("public %t, %v: -want +got\n%s", row.public, row.offers, diff)
+		r.Shop.Owned = []shopping.Lot{{Item: itemOf(t, "ornaments"), Quantity: shopping.Quantity{Pieces: row.loose}}}
+		got := ""
+		p := mustMake(t, r)
+		for _, s := range p.Trees[0].Shares {
+			if s.Item.Kind == shopping.Ornament && s.Item.Size != 25*units.Inch/8 && s.For == (shopping.Item{}) { // others stand in for that size
+				got += fmt.Sprintln(s.Item.Size, s.Quantity.Pieces, s.Types, s.Each.Min, s.Each.Max)
+			}
 		}
-		if told := caution(p, "not used") != ""; told != row.unused {
-			t.Errorf("%v: told that it is not used is %t", row.owned, told)
+		if got != row.want {
+			t.Errorf("with %s:\n%swant\n%s", row.offers, got, row.want)
 		}
 	}
 }

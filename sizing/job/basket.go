@@ -184,7 +184,7 @@ func without(list *shopping.List, n shopping.Need) {
 // fewer warns of a garland that has fewer hooks than it is to hang on.
 func (m MantelPlan) fewer() units.Caution {
 	for _, s := range m.Shares {
-		if s.Item.Kind == shopping.Hook && len(m.Loads[shopping.Garland].Hooks) > 0 {
+		if s.Item.Kind == shopping.Hook && len(m.Loads[shopping.Garland].Hooks) != 0 {
 			if s.Gets.Pieces >= s.Quantity.Pieces {
 				break
 			}
@@ -250,7 +250,7 @@ func (d *draft) unused() units.Caution {
 		for _, s := range *d.shares(r) {
 			for k := -1; k < len(s.Instead); k++ {
 				n := &s.Need
-				if k >= 0 {
+				if k != -1 {
 					n = &s.Instead[k]
 				}
 				if t := (taken{n.Item, n.MaxSize}); !slices.Contains(all, t) {

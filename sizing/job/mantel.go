@@ -84,7 +84,7 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 			total += n.Quantity.Pieces
 		}
 	}
-	if total > 0 {
+	if total != 0 {
 		f.note(room.share(colors, total, nil), at, "palette", "/colors", "shares", "/colors")
 	}
 	p.Shares = room.needs(needs, stockOf(shopping.Shop{}, colors, false)) // of any size
@@ -229,7 +229,7 @@ func (p *mantelDraft) run(f *faulty, rules mantel.Rules, style units.Style, at s
 				f.refuse(at+"/swags", strconv.Itoa(r.Swags), "0 to one more than the balusters", units.ErrRange)
 			case r.Swags > 0:
 				each = (r.Balusters + r.Swags) / r.Swags
-				if shared, ok := share(r.Balusters, r.Swags); !ok && r.Balusters > 0 {
+				if shared, ok := share(r.Balusters, r.Swags); !ok && r.Balusters != 0 {
 					f.refuse(at+"/swags", strconv.Itoa(r.Swags), shared+" over "+say(r.Balusters, "baluster")+", or 0 for none", units.ErrFit)
 				}
 			}
@@ -353,7 +353,7 @@ func (p *MantelPlan) hang(rules mantel.Rules, stock stock, pieces []shopping.Lot
 	for _, l := range pieces {
 		balls += l.Quantity.Pieces
 	}
-	if picks := there[shopping.Pick]; 0 < picks && picks < planned && !p.Run.given() {
+	if picks := there[shopping.Pick]; picks != 0 && picks < planned && !p.Run.given() {
 		p.Spots = p.spread(rules, picks, balls)
 	}
 	hangs := evenly(balls, ornaments(p.Spots))

@@ -159,7 +159,7 @@ const maxRooms = 100
 func (d *draft) prepare(function string, r Request) []*units.Error {
 	f := &faulty{function: function}
 	d.house, d.goods, d.budget = r.House, r.Shop, r.Shop.Budget
-	working := r.Stand != 0 || r.Down != 0 || len(r.Lost) > 0
+	working := r.Stand != 0 || r.Down != 0 || len(r.Lost) != 0
 	switch usual := reflect.ValueOf(d.house).IsZero(); {
 	case usual && !working:
 		d.house = withoutWork()
@@ -185,7 +185,7 @@ func (d *draft) prepare(function string, r Request) []*units.Error {
 	}
 	d.Trees, d.Mantels = make([]TreePlan, 0, len(r.Trees)), make([]MantelPlan, 0, len(r.Mantels))
 	d.rooms = make([]dressing, 0, len(r.Trees)+len(r.Mantels))
-	d.stock = stockOf(d.goods, r.Colors, len(r.Mantels) > 0)
+	d.stock = stockOf(d.goods, r.Colors, len(r.Mantels) != 0)
 	d.stock.near = min(maxNear, allNear/max(1, len(r.Trees)))
 	rooms := f.rooms(r)
 	for i, t := range r.Trees {
@@ -292,7 +292,7 @@ func (d *draft) colors(f *faulty, r Request) {
 	// What fits is owned, before what the shop is told to be owned.
 	var owned []shopping.Lot
 	for i, s := range r.Colors {
-		if n := sorting.Kept[i]; n > 0 {
+		if n := sorting.Kept[i]; n != 0 {
 			owned = append(owned, shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Color: s.Name}, Quantity: shopping.Quantity{Pieces: n}})
 		}
 	}

@@ -326,7 +326,7 @@ func sized(things []labor.Thing, pieces []shopping.Lot) []labor.Thing {
 	var balls []ball
 	for _, p := range pieces {
 		b := ball{p.Item.Color, p.Item.Size}
-		if hung[b] == 0 && b.size > 0 {
+		if hung[b] == 0 && b.size != 0 {
 			balls = append(balls, b)
 		}
 		hung[b] += p.Quantity.Pieces
@@ -338,7 +338,7 @@ func sized(things []labor.Thing, pieces []shopping.Lot) []labor.Thing {
 	var list []labor.Thing
 	for _, t := range things {
 		for _, b := range balls {
-			if n := min(t.Quantity.Pieces, hung[b]); t.Item.Kind == shopping.Ornament && t.Item.Size == 0 && t.Item.Color == b.color && n > 0 {
+			if n := min(t.Quantity.Pieces, hung[b]); t.Item.Kind == shopping.Ornament && t.Item.Size == 0 && t.Item.Color == b.color && n != 0 {
 				hung[b] -= n
 				t.Quantity.Pieces -= n
 				part := t
