@@ -239,6 +239,13 @@ func TestNoGarland(t *testing.T) {
 					}
 				}
 			}
+			for _, purchase := range p.Basket.Purchases {
+				for _, s := range purchase.Shares {
+					if s.Item.Kind != purchase.Shares[0].Item.Kind {
+						t.Errorf("%s: %v is among %v", row.name, s, purchase.Shares[0])
+					}
+				}
+			}
 			told := ""
 			for _, c := range p.Cautions {
 				if c.Room == m.Room && (c.Code == "no garland" || c.Code == "too few hooks") {
@@ -504,6 +511,41 @@ func TestNeverOfUse(t *testing.T) {
 		r.Shop.Owned = append(r.Shop.Owned, shopping.Lot{Item: itemOf(t, "more "+strconv.Itoa(n)+" ornaments"), Quantity: shopping.Quantity{Pieces: 1}})
 	}
 	if got := caution(mustMake(t, r), "not used"); !strings.HasSuffix(got, "more 1 ornaments (owned); and 3 more") {
+		t.Errorf("%q", got)
+	}
+}
+
+// A mantel takes the picks that are sold for one, so that others are told.
+func TestPicksNotForMantels(t *testing.T) {
+	var r job.Request
+	r.Mantels = make([]job.Mantel, 1)
+	r.Mantels[0].Length = 66 * units.Inch
+	garland := offerOf(t, "base garland", 9)
+	garland.Pack = shopping.Quantity{Length: 9 * units.Foot}
+	r.Shop.Offers = []shopping.Offer{garland, offerOf(t, "picks, mantel", 1)}
+	p := mustMake(t, r)
+	if got := caution(p, "not used"); got != "" {
+		t.Errorf("%q", got)
+	}
+	// As many picks as planned hang where the rule has them, 8 in apart.
+	along := func(p job.Plan) (picks []units.Length) {
+		for _, s := range p.Mantels[0].Spots {
+			if s.Item.Kind == shopping.Pick {
+				picks = append(picks, s.Along)
+			}
+		}
+		return picks
+	}
+	if got := along(p); len(got) != 9 || got[1]-got[0] != 8*units.Inch {
+		t.Errorf("picks at %v", got)
+	}
+	// Seven of them go over the whole shelf, as far from its one end as from its other.
+	r.Shop.Offers[1].Shelf = 7
+	if got := along(mustMake(t, r)); len(got) != 7 || got[0]+got[6] > r.Mantels[0].Length+2 || got[0]+got[6] < r.Mantels[0].Length-2 {
+		t.Errorf("picks at %v", got)
+	}
+	r.Shop.Owned = []shopping.Lot{{Item: itemOf(t, "picks, berry"), Quantity: shopping.Quantity{Pieces: 1}}, {Item: itemOf(t, "picks, mantel"), Quantity: shopping.Quantity{Pieces: 1}}}
+	if got := caution(mustMake(t, r), "not used"); !strings.HasSuffix(got, "named: picks, berry (owned)") {
 		t.Errorf("%q", got)
 	}
 }

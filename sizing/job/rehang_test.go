@@ -110,12 +110,22 @@ func TestOtherGarland(t *testing.T) {
 	m, told = make(wide, shop(5*ft, 1, false))
 	says("short", told, "it does not reach from end to end: do not hang it")
 	says("short", steps(m), "Do not hang the garland")
+	once := func(name, text string) {
+		t.Helper()
+		for _, step := range m.Steps {
+			if strings.Contains(step.Do, text) != (step.Code == "hang") {
+				t.Errorf("%s: %q says %q", name, step.Code, step.Do)
+			}
+		}
+	}
+	once("short", "Do not hang the garland")
 	if m.Hanging.Left != 0 || m.Hanging.Right != 0 {
 		t.Errorf("short: %v", m.Hanging)
 	}
 	m, told = make(wide, shop(20*ft, 0, true))
 	says("long", told, "it is too long to hang here")
 	says("long", steps(m), "Fasten up what is too much")
+	once("long", "Fasten up what is too much")
 
 	// Stairs in swags take a whole strand up in their sag: the swags together are as long as it.
 	stairs := job.Mantel{Run: job.Run{To: mantel.Point{Along: 12 * ft, Below: -8 * ft}, Balusters: 23, Swags: 4}}
