@@ -126,7 +126,7 @@ func (s Shop) filling(c *checker, needs []Need) (*openNeeds, error) {
 		if all := o.most + int64(spares(int(min(o.most, maxPieces)), s.Spares[l.like.Item.Kind])); all > maxPieces {
 			return nil, c.fail(units.ErrRange, "needs", l.like.Item.String()+" in all: "+strconv.FormatInt(all, 10), "0 to "+strconv.Itoa(maxPieces)+" pieces")
 		}
-		if o.most > o.least {
+		if o.most != o.least {
 			open++
 			counts += o.most - o.least
 		}
@@ -181,13 +181,13 @@ func (f *openNeeds) wishes(counts []int64, reasons bool) []wish {
 			need := *w.Need
 			w.Need = &need
 			if w.Quantity.Length != 0 {
-				if n < 0 {
+				if n == -1 {
 					w.Quantity = Quantity{}
 				}
 				continue
 			}
 			count := int64(base[i] + more[i])
-			if widths[i] > 0 && reasons {
+			if widths[i] != 0 && reasons {
 				basis := strconv.FormatInt(count, 10) + " of " + w.span()
 				if w.Basis != "" {
 					basis = w.Basis + "; " + basis
@@ -270,7 +270,7 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 			})
 		}
 	}
-	if need <= fill.budget && len(fill.items) > 0 {
+	if need <= fill.budget && len(fill.items) != 0 {
 		for i, n := range fill.fill() {
 			for k, v := range vectors[i][n] {
 				counts[members[i][k]] = v
@@ -304,7 +304,7 @@ func (f *openNeeds) owned(c *checker, l *located, counts []int64) error {
 		taken := func(p Purchase) bool {
 			return slices.ContainsFunc(p.Owned, func(q Lot) bool { return q.Item == o.Item })
 		}
-		if o.Quantity.Length > 0 && !slices.ContainsFunc(l.Purchases, taken) {
+		if o.Quantity.Length != 0 && !slices.ContainsFunc(l.Purchases, taken) {
 			own.Owned = append(own.Owned, o)
 		}
 	}

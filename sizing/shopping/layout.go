@@ -55,7 +55,7 @@ func (c *checker) layout(item Item, list []portion, d demand, stock itemStock, c
 	// Who still gets pieces of each length, in the order of the wishes.
 	left := make([]int, len(list))
 	for i, w := range list {
-		if w.quantity.Length > 0 {
+		if w.quantity.Length != 0 {
 			left[i] = w.quantity.Pieces
 		}
 	}
@@ -79,7 +79,7 @@ func (c *checker) layout(item Item, list []portion, d demand, stock itemStock, c
 		for _, p := range pieces {
 			n := p.quantity.Pieces * int(many)
 			for i := range list {
-				if list[i].quantity.Length == p.quantity.Length && list[i].room == p.room && n > 0 {
+				if list[i].quantity.Length == p.quantity.Length && list[i].room == p.room && n != 0 {
 					k := min(n, left[i])
 					left[i] -= k
 					n -= k
@@ -138,7 +138,7 @@ func (y *layout) runs(c *checker, list []portion) []units.Length {
 	gets := make([]units.Length, len(list))
 	var runs []run
 	for i, w := range list {
-		if w.quantity.Pieces == 0 && w.quantity.Length > 0 {
+		if w.quantity.Pieces == 0 && w.quantity.Length != 0 {
 			runs = append(runs, run{i, w.quantity.Length})
 		}
 	}
@@ -175,7 +175,7 @@ type cluster struct {
 
 // groups puts runs together that share strands, if that saves joins, or else returns nil.
 func (y *layout) groups(c *checker, runs []run) []cluster {
-	if len(runs) < 2 || len(runs) > maxParted || y.join.Overlap == 0 || y.join.Shortest > 0 || y.join.Uncut {
+	if len(runs) < 2 || len(runs) > maxParted || y.join.Overlap == 0 || y.join.Shortest != 0 || y.join.Uncut {
 		return nil
 	}
 	work := min(c.work, 2_000_000)
@@ -183,7 +183,7 @@ func (y *layout) groups(c *checker, runs []run) []cluster {
 	p := &parting{overlap: y.join.Overlap, runs: slices.Clone(runs), work: &work}
 	falling(p.runs)
 	for i, b := range y.bars {
-		if b.left > y.join.Overlap && b.n > 0 {
+		if b.left > y.join.Overlap && b.n != 0 {
 			p.strands = append(p.strands, strand{n: b.n, length: b.left - y.join.Overlap, bar: i})
 		}
 	}
@@ -197,7 +197,7 @@ func (y *layout) groups(c *checker, runs []run) []cluster {
 	for _, part := range p.parts {
 		cl := cluster{runs: slices.Clone(part.runs)}
 		for k := len(p.strands) - 1; k >= 0; k-- { // by rising length
-			if n := part.takes[k]; n > 0 {
+			if n := part.takes[k]; n != 0 {
 				b := y.bars[p.strands[k].bar]
 				b.n = n
 				cl.bars, cl.of = append(cl.bars, b), append(cl.of, p.strands[k].bar)
@@ -248,10 +248,10 @@ func (y *layout) run(room string, need units.Length) units.Length {
 			}
 			y.put()
 		}
-		usable := func(b bar) bool { return b.n > 0 && b.left > over && b.left >= shortest }
+		usable := func(b bar) bool { return b.n != 0 && b.left > over && b.left >= shortest }
 		at := slices.IndexFunc(y.bars, func(b bar) bool { return usable(b) && b.left >= want })
 		many := int64(1)
-		if at < 0 {
+		if at == -1 {
 			if at = slices.IndexFunc(y.bars, usable); at < 0 {
 				break
 			}
@@ -341,7 +341,7 @@ func (y *layout) long(list []portion, longest bool) []units.Length {
 	gets := make([]units.Length, len(list))
 	var order []int
 	for i, w := range list {
-		if w.quantity.Pieces == 0 && w.quantity.Length > 0 {
+		if w.quantity.Pieces == 0 && w.quantity.Length != 0 {
 			order = append(order, i)
 		}
 	}
@@ -361,11 +361,11 @@ func (y *layout) long(list []portion, longest bool) []units.Length {
 			want := max(need-got+lost, y.join.Shortest)
 			at := slices.IndexFunc(y.bars, func(b bar) bool { return b.n > 0 && b.left >= want })
 			many, piece := int64(1), want
-			if at < 0 {
+			if at == -1 {
 				// All of the longest, as far as it takes more than one.
 				for at = len(y.bars) - 1; at >= 0 && y.bars[at].n == 0; at-- {
 				}
-				if at < 0 || y.bars[at].left <= over || y.bars[at].left < y.join.Shortest {
+				if at == -1 || y.bars[at].left <= over || y.bars[at].left < y.join.Shortest {
 					break
 				}
 				if piece = y.bars[at].left; got > 0 {
@@ -397,7 +397,7 @@ func piece(room string, l units.Length) portion { return portion{room, Quantity{
 func (y *layout) longest() units.Length {
 	most := units.Length(0)
 	for _, b := range y.bars {
-		if b.n > 0 {
+		if b.n != 0 {
 			most = max(most, b.left)
 		}
 	}
@@ -411,7 +411,7 @@ func (y *layout) finish() ([]Cut, []Lot) {
 		if n == 0 || l == 0 {
 			return
 		}
-		if k := len(left) - 1; k >= 0 && left[k].Quantity.Length == l {
+		if k := len(left) - 1; k != -1 && left[k].Quantity.Length == l {
 			left[k].Quantity.Pieces += int(n)
 			return
 		}

@@ -449,7 +449,7 @@ func (c *checker) spareLongest(wholes []Quantity, stock itemStock, rolls []cutti
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(rolls[b].Length, rolls[a].Length) })
 	for _, i := range order[:min(len(order), 20)] {
-		for limits[i] > 0 && limits[i] <= 20 {
+		for limits[i] != 0 && limits[i] <= 20 {
 			limits[i]--
 			patterns, ok := c.fitIn(wholes, rolls, limits)
 			if !ok {
@@ -536,7 +536,7 @@ func oneLength(n, l int64, stock itemStock, rolls []cutting.Roll, counts []int64
 		if !r.Owned {
 			s.there = r.Strands * counts[i-len(stock.owned)]
 		}
-		if s.each > 0 && s.there > 0 {
+		if s.each != 0 && s.there != 0 {
 			sources = append(sources, s)
 		}
 	}
@@ -574,7 +574,7 @@ func (c *checker) join(item Item, runs []units.Length, stock itemStock) (joining
 		best.counts, best.key = counts, weigh(counts, packs)
 		best.bound = best.key[0]
 	}
-	if len(runs) > 1 && stock.join.Overlap > 0 && len(runs) <= maxParted {
+	if len(runs) > 1 && stock.join.Overlap != 0 && len(runs) <= maxParted {
 		if best, err = c.part(item, runs, packs, stock, best); err != nil {
 			return best, err
 		}
