@@ -39,7 +39,7 @@ func (s *search) cuts() []Row {
 				e.u = v - float64(s.lo[j])
 			}
 			entries = append(entries, e)
-			if d := max(e.a, -e.a); d > 1 && split(v, 1e-4) && len(divisors) != 8 && !slices.Contains(divisors, d) {
+			if d := abs(e.a); d != 0 && split(v, 1e-4) && len(divisors) != 8 && !slices.Contains(divisors, d) {
 				divisors = append(divisors, d)
 			}
 		}
@@ -51,10 +51,10 @@ func (s *search) cuts() []Row {
 			}
 			lhs, norm := 0.0, 0.0
 			least := rest * ((b-rest)/d + 1)
-			large := max(least, -least)
+			large := abs(least)
 			for _, e := range entries {
 				g := round(e.a, d, rest)
-				large = max(large, g, -g)
+				large = max(large, abs(g))
 				lhs += float64(float64(g) * e.u)
 				norm += float64(float64(g) * float64(g))
 			}
@@ -75,7 +75,7 @@ func (s *search) cuts() []Row {
 			if g == 0 {
 				continue
 			}
-			common = gcd(common, max(g, -g))
+			common = gcd(common, abs(g))
 			j := r.Col[k]
 			if e.flip { // g·(hi - x)
 				made.Least -= g * s.hi[j]
@@ -191,14 +191,13 @@ func (s *search) gomory() []Row {
 			least += s.rows[t.tight[r]].addTo(sum, round(-w, fine, rest))
 		}
 		lhs, norm, smallest, entries := 0.0, 0.0, int64(largest), 0
-		large := max(least, -least)
+		large := abs(least)
 		for col, g := range sum {
 			if g == 0 {
 				continue
 			}
 			entries++
-			large = max(large, g, -g)
-			smallest = min(smallest, max(g, -g))
+			large, smallest = max(large, abs(g)), min(smallest, abs(g))
 			lhs += float64(float64(g) * t.at[col])
 			norm += float64(float64(g) * float64(g))
 		}

@@ -203,6 +203,14 @@ type average struct {
 	times int
 }
 
+// mean returns the average, or what is usual if it is of nothing.
+func (a average) mean(usual float64) float64 {
+	if a.times == 0 {
+		return usual
+	}
+	return a.sum / float64(a.times)
+}
+
 // Solve searches for the least, taking the steps it needs off effort until that is spent.
 // It begins with start, if that keeps all rows; start may be nil. A problem whose sums
 // may overflow, or of too many cells, is given up at once: nothing found, and a bound
@@ -253,7 +261,7 @@ type value struct{ step, weight, least int64 }
 func (p *Problem) weighed() (*Problem, value) {
 	v := value{weight: 1}
 	for _, c := range p.Cost {
-		v.step = gcd(v.step, max(c, -c))
+		v.step = gcd(v.step, abs(c))
 	}
 	v.step = max(1, v.step)
 	q := *p
@@ -290,6 +298,8 @@ func (v value) even(n int64) int64 { return n - mod(n-v.least, v.weight) }
 
 // costs returns the cost of a number.
 func (v value) costs(n int64) int64 { return (v.even(n) - v.least) / v.weight * v.step }
+
+func abs(a int64) int64 { return max(a, -a) }
 
 func gcd(a, b int64) int64 {
 	for b != 0 {
@@ -653,21 +663,10 @@ func (s *search) stage(most int, first bool, floor int64) (int64, bool) {
 		if at.depth < 0 || improved {
 			s.fix() // something is left: the node at hand is not hopeless, and bounds rise on the way to it
 		}
-		j, v := s.branch()
-		if j < 0 {
-			// All values are whole, but the rounding of them keeps not all rows, or the
-			// tableau gave up: any that is open will do.
-			for k := range s.lo {
-				if s.lo[k] < s.hi[k] {
-					j, v = k, float64(s.lo[k])+0.5
-					break
-				}
-			}
-		}
+		j, n, part := s.branch()
 		if j < 0 {
 			continue // one x is left, and round has tried it
 		}
-		n := int64(math.Floor(v))
 		n = max(s.lo[j], min(n, s.hi[j]-1))
 		// The bounds below this node, by its reduced costs.
 		depth := at.depth + 1
@@ -681,9 +680,9 @@ func (s *search) stage(most int, first bool, floor int64) (int64, bool) {
 		}
 		s.save(depth)
 		back = false
-		below := node{depth: depth, column: j, value: n, bound: at.bound, above: at.bound, moved: v - float64(n)}
-		over := node{depth: depth, column: j, low: true, value: n + 1, bound: at.bound, above: at.bound, moved: float64(n+1) - v}
-		if v-float64(n) > 0.4 {
+		below := node{depth: depth, column: j, value: n, bound: at.bound, above: at.bound, moved: part}
+		over := node{depth: depth, column: j, low: true, value: n + 1, bound: at.bound, above: at.bound, moved: 1 - part}
+		if part > 0.4 {
 			open = append(open, below, over)
 		} else {
 			open = append(open, over, below)
@@ -709,7 +708,12 @@ func (s *search) learn(at node, bound int64) {
 	if at.low {
 		a = &s.up[at.column]
 	}
-	rise := float64(bound-at.above) / max(at.moved, whole)
+	s.rose(a, float64(bound-at.above), at.moved)
+}
+
+// rose adds to a, and to the average of all, how much the bound rose when a value was moved by so much.
+func (s *search) rose(a *average, rise, by float64) {
+	rise /= max(by, whole)
 	a.sum += rise
 	a.times++
 	s.all.sum += rise
@@ -782,23 +786,19 @@ func (s *search) ray() bool {
 
 // A candidate is a column to branch on.
 type candidate struct {
-	column       int
-	value, score float64
+	column int
+	below  int64   // the whole number below its value
+	part   float64 // how far above that it is
+	score  float64
 }
 
-// branch returns the column to branch on and its value, or -1 if all are whole. Where little is
-// known of the columns that look best, both ways are tried for some pivots first.
-func (s *search) branch() (column int, value float64) {
-	usual := 1.0
-	if s.all.times > 0 {
-		usual = s.all.sum / float64(s.all.times)
-	}
-	gain := func(a average, by float64) float64 {
-		rate := usual
-		if a.times > 0 {
-			rate = a.sum / float64(a.times)
-		}
-		return float64(rate*by) + 1e-6
+// branch returns the column to branch on, the whole number below its value and how far above that it is, or -1 if one x is left. Where
+// little is known of the columns that look best, both ways are tried for some pivots first.
+func (s *search) branch() (column int, below int64, part float64) {
+	usual := s.all.mean(1)
+	score := func(j int, part float64) float64 {
+		down, up := float64(s.down[j].mean(usual)*part), float64(s.up[j].mean(usual)*(1-part))
+		return float64((down + 1e-6) * (up + 1e-6))
 	}
 	all := s.likely[:0]
 	for pass := range 2 {
@@ -806,46 +806,45 @@ func (s *search) branch() (column int, value float64) {
 			if s.lo[j] == s.hi[j] || s.First != nil && s.First[j] != (pass == 0) {
 				continue
 			}
-			v := s.t.at[j]
-			f := v - math.Floor(v)
-			if !split(v, whole) {
-				continue
+			if v := s.t.at[j]; split(v, whole) {
+				n := math.Floor(v)
+				all = append(all, candidate{j, int64(n), v - n, score(j, v-n)})
 			}
-			all = append(all, candidate{j, v, float64(gain(s.down[j], f) * gain(s.up[j], 1-f))})
 		}
 		if len(all) > 0 || s.First == nil {
 			break
 		}
 	}
-	if len(all) == 0 {
-		return -1, 0
-	}
 	s.likely = all
+	if len(all) == 0 {
+		// All values are whole, but the rounding of them keeps not all rows, or the
+		// tableau gave up: any that is open will do.
+		for j, lo := range s.lo {
+			if lo < s.hi[j] {
+				return j, lo, 0.5
+			}
+		}
+		return -1, 0, 0
+	}
 	slices.SortStableFunc(all, func(a, b candidate) int { return cmp.Compare(b.score, a.score) })
 	var best candidate // no score is 0
 	z := s.t.objective()
-	for k, c := range all {
-		if k >= tried {
-			break
+	for _, c := range all[:min(len(all), tried)] {
+		j := c.column
+		if s.down[j].times == 0 {
+			s.probe(&s.down[j], j, z, c.part, s.lo[j], c.below)
 		}
-		j, f := c.column, c.value-math.Floor(c.value)
-		if s.down[j].times < known {
-			s.probe(&s.down[j], j, z, f, s.lo[j], int64(math.Floor(c.value)))
+		if s.up[j].times == 0 {
+			s.probe(&s.up[j], j, z, 1-c.part, c.below+1, s.hi[j])
 		}
-		if s.up[j].times < known {
-			s.probe(&s.up[j], j, z, 1-f, int64(math.Floor(c.value))+1, s.hi[j])
-		}
-		if c.score = float64(gain(s.down[j], f) * gain(s.up[j], 1-f)); c.score > best.score {
+		if c.score = score(j, c.part); c.score > best.score {
 			best = c
 		}
 	}
-	return best.column, best.value
+	return best.column, best.below, best.part
 }
 
-const (
-	tried = 8 // columns that are looked at closely
-	known = 1 // how often each way is tried before it is known
-)
+const tried = 8 // columns that are looked at closely
 
 // probe adds to a how much the cost rises if the j-th value is moved by so much, to between lo and hi.
 func (s *search) probe(a *average, j int, z, by float64, lo, hi int64) {
@@ -862,11 +861,7 @@ func (s *search) probe(a *average, j int, z, by float64, lo, hi int64) {
 	if state == impossible && s.ceil < math.MaxInt64 {
 		rise = max(rise, float64(s.ceil)-z)
 	}
-	rise /= max(by, whole)
-	a.sum += rise
-	a.times++
-	s.all.sum += rise
-	s.all.times++
+	s.rose(a, rise, by)
 }
 
 // round tries whole numbers near the values of the tableau: as they are, and rounded up

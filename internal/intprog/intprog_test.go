@@ -6,6 +6,7 @@ import (
 	"slices"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 )
 
@@ -806,6 +807,7 @@ func TestGomoryTooLarge(t *testing.T) {
 	}{
 		{"2x + 3y ≥ 7 and 3x + 2y ≥ 7 at 1.4 each", 9, []Row{{Col: []int{0, 1}, Coef: []int64{2, 3}, Least: 7}, {Col: []int{0, 1}, Coef: []int64{3, 2}, Least: 7}}, 1},
 		{"the same with bounds that overflow", 1 << 40, []Row{{Col: []int{0, 1}, Coef: []int64{2 << 18, 3 << 18}, Least: 7 << 18}, {Col: []int{0, 1}, Coef: []int64{3 << 18, 2 << 18}, Least: 7 << 18}}, 0},
+		{"with 300z besides", 9, []Row{{Col: []int{0, 1}, Coef: []int64{2, 3}, Least: 7}, {Col: []int{0, 1, 2}, Coef: []int64{3, 2, 300}, Least: 7}}, 1},
 		{"with 900,000z besides", 9, []Row{{Col: []int{0, 1}, Coef: []int64{2, 3}, Least: 7}, {Col: []int{0, 1, 2}, Coef: []int64{3, 2, 900_000}, Least: 7}}, 0},
 	} {
 		p := &Problem{Cost: []int64{1, 1, 1 << 30}, Lo: []int64{0, 0, 0}, Hi: []int64{test.hi, test.hi, test.hi}, Rows: test.rows}
@@ -856,7 +858,7 @@ func TestTrimEnds(t *testing.T) {
 	}
 }
 
-// The largest ties that are weighed: costs of 3 for each of up to 4, at a weight of 1 + 4·a, and 4·a for the tie, come to 13·4·a + 12 at most.
+// The largest ties that are weighed: costs of 12 in all at a weight of 1 + 4·a, and 4·a for the ties, come to 12 + 52·a.
 func TestTiesFit(t *testing.T) {
 	for a, want := range map[int64]bool{(maxSum - 12) / 52: true, (maxSum-12)/52 + 100: false} {
 		p := &Problem{Cost: []int64{2, 1}, Tie: []int64{0, -a}, Lo: []int64{0, 0}, Hi: []int64{4, 4}, Rows: []Row{{Col: []int{0, 1}, Coef: []int64{2, 1}, Least: 4}}}
@@ -868,5 +870,102 @@ func TestTiesFit(t *testing.T) {
 				t.Errorf("%d: %+v", a, got)
 			}
 		}
+	}
+}
+
+// Rows that follow have no number beyond 2^30. By hand: 2x ≥ 2n - 1 asks for x ≥ n,
+// and -2x ≥ -2n - 1 for -x ≥ -n.
+func TestCutsAreSmall(t *testing.T) {
+	for _, tt := range []struct {
+		cost, row []int64
+		least     int64
+		want      *Row
+	}{
+		{[]int64{1}, []int64{2}, 1<<31 - 1, &Row{[]int{0}, []int64{1}, 1 << 30}},
+		{[]int64{1}, []int64{2}, 1<<31 + 1, nil},
+		{[]int64{-1}, []int64{-2}, -1<<31 - 1, &Row{[]int{0}, []int64{-1}, -1 << 30}},
+		{[]int64{-1}, []int64{-2}, -1<<31 - 3, nil},
+	} {
+		n := len(tt.cost)
+		p := &Problem{Cost: tt.cost, Lo: make([]int64, n), Hi: slices.Repeat([]int64{1 << 32}, n), Rows: []Row{{[]int{0, 1}[:n], tt.row, tt.least}}}
+		effort := int64(1000)
+		s := &search{Problem: p, rows: p.Rows, effort: &effort, lo: p.Lo, hi: p.Hi, t: newTableau(p, p.Rows, p.Lo, p.Hi)}
+		if s.t.optimize(&effort) != optimal {
+			t.Fatal(tt)
+		}
+		got := s.cuts()
+		if len(got) > 1 || (len(got) > 0) != (tt.want != nil) || tt.want != nil && !cmp.Equal(got[0], *tt.want) {
+			t.Errorf("%v: %v", tt, got)
+		}
+	}
+}
+
+// A value that is no further from whole than that is whole.
+func TestSplit(t *testing.T) {
+	for v, want := range map[float64]bool{3: false, 3.25: false, 2.75: false, 3.26: true, 2.74: true, -3.25: false, -3.26: true, 3.5: true} {
+		if got := split(v, 0.25); got != want {
+			t.Errorf("%v: %t", v, got)
+		}
+	}
+}
+
+// Values so large that rounding takes them out of their bounds by more than is allowed near 0 are within them: three rows fix three values, and
+// the first may be no more than it is.
+func TestValuesFarFromZero(t *testing.T) {
+	r := rand.New(rand.NewPCG(40, 1))
+	for k := range 100 {
+		p := &Problem{Cost: make([]int64, 3), Lo: make([]int64, 3), Hi: []int64{0, 1 << 40, 1 << 40}}
+		x := []int64{1<<39 + r.Int64N(1<<38), 1<<39 + r.Int64N(1<<38), 1<<39 + r.Int64N(1<<38)}
+		p.Hi[0] = x[0]
+		for range 3 {
+			row := Row{Col: []int{0, 1, 2}}
+			for j := range 3 {
+				row.Coef = append(row.Coef, 1+r.Int64N(60))
+				p.Cost[j] += row.Coef[j]
+			}
+			row.Least = row.value(x)
+			p.Rows = append(p.Rows, row)
+		}
+		effort := int64(100_000)
+		tab := newTableau(p, p.Rows, p.Lo, p.Hi)
+		if got := tab.optimize(&effort); got != optimal {
+			t.Errorf("%d: %d at %v after %d pivots, want %v", k, got, tab.at, tab.pivots, x)
+		}
+	}
+}
+
+// Ties that the relaxation cannot tell from none end too. Half of what the columns weigh, to be met as near as may be: a market split.
+// Source: G. Cornuéjols, M. Dawande, A class of hard small 0-1 programs, INFORMS Journal on Computing 11 (1999) 205-210 (from
+// memory).
+func TestSplitTiesEnd(t *testing.T) {
+	r := rand.New(rand.NewPCG(8, 6))
+	p := &Problem{}
+	const n = 40
+	all := Row{Least: 1}
+	for range 3 {
+		over, under := Row{}, Row{}
+		for j := range n {
+			a := r.Int64N(100)
+			over.Col, over.Coef, over.Least = append(over.Col, j), append(over.Coef, a), over.Least+a
+			under.Col, under.Coef = append(under.Col, j), append(under.Coef, -a)
+		}
+		half := over.Least / 2
+		over.Least, under.Least = half, -half
+		p.Rows = append(p.Rows, over, under)
+	}
+	for range n {
+		p.Cost, p.Tie, p.Lo, p.Hi = append(p.Cost, 0), append(p.Tie, 0), append(p.Lo, 0), append(p.Hi, 1)
+	}
+	for i := range p.Rows {
+		p.Rows[i].Col, p.Rows[i].Coef = append(p.Rows[i].Col, n+i), append(p.Rows[i].Coef, 1)
+		p.Cost, p.Tie, p.Lo, p.Hi = append(p.Cost, 0), append(p.Tie, 1), append(p.Lo, 0), append(p.Hi, 5000)
+	}
+	p.Cost, p.Tie, p.Lo, p.Hi = append(p.Cost, 1), append(p.Tie, 0), append(p.Lo, 0), append(p.Hi, 1)
+	all.Col, all.Coef = []int{len(p.Cost) - 1}, []int64{1}
+	p.Rows = append(p.Rows, all)
+	const steps = 4_000_000
+	effort := int64(steps)
+	if got := Solve(p, nil, &effort); got.Cost != 1 || got.Bound != 1 || effort < steps-10*maxTies {
+		t.Errorf("%+v after %d steps", got, steps-effort)
 	}
 }

@@ -97,7 +97,7 @@ func (t *tableau) begin(p *Problem, rows []Row, lo, hi []int64) {
 	t.spent, t.pivots, t.dearest, t.stale = int64(all/2), 0, 0, false
 	t.active, t.unit, t.base, t.reach = t.active[:0], t.unit[:0], t.base[:0], t.reach[:0]
 	t.from, t.col, t.coef = t.from[:1], t.col[:0], t.coef[:0]
-	t.basic, t.tight, t.dual, t.inverse = t.basic[:0], t.tight[:0], t.dual[:0], t.inverse[:0]
+	t.basic, t.tight, t.dual = t.basic[:0], t.tight[:0], t.dual[:0]
 	t.row, t.slack, t.rowWeight = t.row[:0], t.slack[:0], t.rowWeight[:0]
 	t.lo, t.hi, t.at, t.side = grow(t.lo, n), grow(t.hi, n), grow(t.at, n), grow(t.side, n)
 	t.cost, t.weight, t.alpha, t.wide = grow(t.cost, n), grow(t.weight, n), grow(t.alpha, n), grow(t.wide, n)
@@ -126,7 +126,7 @@ func (t *tableau) addRows(rows []Row) {
 		i := len(t.row)
 		large, unit := int64(0), 1.0
 		for _, a := range r.Coef {
-			large = max(large, a, -a)
+			large = max(large, abs(a))
 		}
 		for ; large > 64; large /= 2 {
 			unit /= 2
@@ -207,7 +207,8 @@ func (t *tableau) copyTo(u *tableau) {
 	*u = *t
 	u.basic, u.tight = append(old.basic[:0], t.basic...), append(old.tight[:0], t.tight...)
 	u.place, u.row = append(old.place[:0], t.place...), append(old.row[:0], t.row...)
-	u.inverse = append(old.inverse[:0], t.inverse[:len(t.basic)*t.stride]...)
+	u.inverse = grow(old.inverse, len(t.inverse))
+	copy(u.inverse, t.inverse[:len(t.basic)*t.stride])
 	u.lo, u.hi, u.at = append(old.lo[:0], t.lo...), append(old.hi[:0], t.hi...), append(old.at[:0], t.at...)
 	u.side, u.moved = append(old.side[:0], t.side...), old.moved
 	u.slack, u.cost, u.dual = append(old.slack[:0], t.slack...), append(old.cost[:0], t.cost...), append(old.dual[:0], t.dual...)
@@ -372,7 +373,7 @@ func spread(sums []float64, column []element, v float64) {
 func add(to, line []float64, by float64) {
 	to = to[:len(line)]
 	k := 0
-	for ; k+4 <= len(line); k += 4 { // four at a time are faster
+	for ; k < len(line)&^3; k += 4 { // four at a time are faster
 		a, b := line[k:k+4:k+4], to[k:k+4:k+4]
 		b[0] += float64(by * a[0])
 		b[1] += float64(by * a[1])
@@ -521,7 +522,8 @@ func grow[T any](s []T, n int) []T {
 // or -1. Columns whose range does not make up for what is short are put on their other bound.
 func (t *tableau) enter(up bool, short float64) (in int, flips bool) {
 	t.passed = t.passed[:0]
-	best, least, size := -1, inf, 0.0
+	var best int
+	var least, size float64
 	try := func(in int, a, cost float64) {
 		if !up {
 			a = -a
@@ -705,8 +707,6 @@ func (t *tableau) update(out, in int, p, ratio float64) {
 			t.widen()
 			s = t.stride
 		}
-		need := max(len(t.inverse), (k+1)*s)
-		t.inverse = slices.Grow(t.inverse, need-len(t.inverse))[:need]
 		for c := range move {
 			t.inverse[c*s+k] = 0
 		}
@@ -741,7 +741,7 @@ func (t *tableau) update(out, in int, p, ratio float64) {
 // widen makes room for more tight rows.
 func (t *tableau) widen() {
 	wide := 2*t.stride + 16
-	inverse := make([]float64, len(t.basic)*wide, (len(t.basic)+1)*wide)
+	inverse := make([]float64, wide*wide)
 	for c := range t.basic {
 		copy(inverse[c*wide:], t.line(c))
 	}
