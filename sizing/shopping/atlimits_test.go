@@ -133,3 +133,20 @@ func TestEnoughWithSubstitutes(t *testing.T) {
 		t.Error("4 and 6 are enough")
 	}
 }
+
+// What the budget allows beyond the least is shared out by how open each room is. By hand, at 1.00 a piece: 10 to 20 and 2 to 7
+// begin with 12; of 9 more 6 go where 10 are open and 3 where 5 are.
+func TestRestByHowOpen(t *testing.T) {
+	s := with(func(o *shopping.Offer) { o.Pack, o.Price = pieces(1), cents(100) })
+	s.Budget = cents(2100)
+	hall, tea := picks(20), picks(7)
+	hall.Room, hall.Open = "hall", units.Range[int]{Min: 10, Max: 20}
+	tea.Room, tea.Open = "tea room", units.Range[int]{Min: 2, Max: 7}
+	l, err := s.Fullest([]shopping.Need{hall, tea})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if shares := l.Purchases[0].Shares; shares[0].Gets.Pieces != 16 || shares[1].Gets.Pieces != 5 {
+		t.Errorf("%v", l)
+	}
+}

@@ -601,7 +601,7 @@ func (s Share) text(w *writer, shelf bool) {
 		p, n := parts[0], alike(parts)
 		if parts = parts[n:]; p.Item.Kind.whole() {
 			w.row(6, strconv.Itoa(n)+" x "+p.Quantity.String()+" "+p.Item.String(), "")
-		} else if len(s.Parts) > 1 || p.Item != s.Item {
+		} else if len(s.Parts) != 1 || p.Item != s.Item {
 			w.row(6, p.Item.String(), p.Quantity.String())
 		}
 	}

@@ -204,7 +204,7 @@ func share(n int64, weights []int) []int {
 	return apportion.Counts(int(n), weights, make([]int, len(weights)))
 }
 
-// A column is a way to buy packs of an offer: by themselves, in a bundle, or in a tier.
+// A column is a way to buy packs of an offer, by themselves, in a bundle or in a tier; or, of no packs, a choice that goes with them.
 type column struct {
 	offer int
 	packs int64 // of the offer, for one of the column
@@ -270,9 +270,7 @@ func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 	}
 	counts := map[int]int64{}
 	for i, col := range m.columns {
-		if col.offer >= 0 {
-			counts[col.offer] += found.Packs[i] * col.packs
-		}
+		counts[col.offer] += found.Packs[i] * col.packs
 	}
 	for i := range s.Offers {
 		p.buy(&s.Offers[i], counts[i])
@@ -414,7 +412,7 @@ func (m *coupling) offer(offer int, holds []supply.Hold, most int64) {
 		}
 		j := add(1, price(d.Price), room)
 		g.Packs = append(g.Packs, supply.Pack{Limit: 1})
-		m.columns = append(m.columns, column{offer: -1})
+		m.columns = append(m.columns, column{})
 		g.Rows = append(g.Rows,
 			intprog.Row{Col: []int{j, j + 1}, Coef: []int64{1, -n}},
 			intprog.Row{Col: []int{j, j + 1}, Coef: []int64{-1, room}})
@@ -422,7 +420,7 @@ func (m *coupling) offer(offer int, holds []supply.Hold, most int64) {
 	if last := len(g.Packs); o.Shelf != 0 && last-first > 1 {
 		row := intprog.Row{Least: -o.Shelf.limit()}
 		for j := first; j < last; j++ {
-			if m.columns[j].offer >= 0 {
+			if m.columns[j].packs != 0 {
 				row.Col, row.Coef = append(row.Col, j), append(row.Coef, -m.columns[j].packs)
 			}
 		}
@@ -470,7 +468,7 @@ func (m *coupling) lights() {
 		first := len(g.Packs)
 		m.offer(i, nil, most)
 		for k := first; k < len(g.Packs); k++ {
-			if m.columns[k].offer >= 0 {
+			if m.columns[k].packs != 0 {
 				from = append(from, k)
 			}
 		}
@@ -495,7 +493,7 @@ func (m *coupling) share(s stringLot, most int64) {
 		}
 		j := len(g.Packs)
 		g.Packs = append(g.Packs, supply.Pack{Holds: []supply.Hold{{Thing: room, N: lamps}}, Limit: min(most, (g.Demands[room].N+lamps-1)/lamps)})
-		m.columns = append(m.columns, column{offer: -1})
+		m.columns = append(m.columns, column{})
 		row.Col, row.Coef = append(row.Col, j), append(row.Coef, -1)
 		s.uses = append(s.uses, stringUse{room, j})
 	}
@@ -525,7 +523,7 @@ func (m *coupling) alike() {
 		for _, v := range varieties {
 			y := len(g.Packs)
 			g.Packs = append(g.Packs, supply.Pack{Limit: 1})
-			m.columns = append(m.columns, column{offer: -1})
+			m.columns = append(m.columns, column{})
 			one.Col, one.Coef = append(one.Col, y), append(one.Coef, -1)
 			for _, s := range m.spread {
 				if variety(s) != v {
