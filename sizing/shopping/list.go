@@ -2,7 +2,7 @@ package shopping
 
 import (
 	"encoding/csv"
-	"math/bits"
+	"math/big"
 	"slices"
 	"strconv"
 	"strings"
@@ -215,23 +215,27 @@ func (n Need) of(q, planned Quantity) Quantity {
 	if n.Quantity == (Quantity{}) {
 		return q
 	}
-	per := uint64(amountOf(planned))
-	hi, lo := bits.Mul64(uint64(amountOf(q)), uint64(amountOf(n.Quantity)))
-	lo, carry := bits.Add64(lo, per-1, 0)
-	most := uint64(maxPieces)
+	per := amountOf(planned)
+	of := proportion(amountOf(q), amountOf(n.Quantity), per-1, per)
+	most := int64(maxPieces)
 	if n.Quantity.Length != 0 {
-		most = uint64(maxLength)
+		most = int64(maxLength)
 	}
 	// Where more is open than was planned it may be past the bounds, which is found as for any need.
 	quo := most + 1
-	if hi+carry < per {
-		quo, _ = bits.Div64(hi+carry, lo, per)
-		quo = min(quo, most+1)
+	if of.IsInt64() {
+		quo = min(quo, of.Int64())
 	}
 	if n.Quantity.Length != 0 {
 		return Quantity{Length: units.Length(quo)}
 	}
 	return Quantity{Pieces: int(quo)}
+}
+
+// proportion returns (a·b + c)/d, rounded down.
+func proportion(a, b, c, d int64) *big.Int {
+	x := new(big.Int).Mul(big.NewInt(a), big.NewInt(b))
+	return x.Quo(x.Add(x, big.NewInt(c)), big.NewInt(d))
 }
 
 // amountOf returns a quantity as a number, of pieces or of nanometers.
@@ -246,16 +250,13 @@ func amountOf(q Quantity) int64 {
 func (n Need) stands(gets, missing, planned Quantity) Quantity {
 	got := amountOf(gets)
 	if n.Quantity != (Quantity{}) {
-		of := uint64(amountOf(n.Quantity))
-		hi, lo := bits.Mul64(uint64(got), uint64(amountOf(planned)))
-		quo, _ := bits.Div64(hi, lo, of)
-		got = int64(quo)
+		got = proportion(got, amountOf(planned), 0, amountOf(n.Quantity)).Int64()
 	}
 	got = min(got, amountOf(missing))
 	switch {
 	case got == 0:
 		return Quantity{}
-	case missing.Length > 0 && missing.Pieces == 0:
+	case missing.Length != 0 && missing.Pieces == 0:
 		return Quantity{Length: units.Length(got)}
 	}
 	return Quantity{Pieces: int(got), Length: missing.Length}

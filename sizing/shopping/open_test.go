@@ -449,6 +449,10 @@ func TestShortestAndUncut(t *testing.T) {
 	if p, err := s.Cheapest(n); err != nil || p.Buys != nil || p.Cuts[0].Rolls != 4 {
 		t.Errorf("%v, %v", p, err)
 	}
+	s.Joins[ribbon] = shopping.Join{Shortest: 18 * units.Inch}
+	if p, err := s.Cheapest(n); err != nil || p.Buys != nil || p.Cuts[0].Rolls != 4 {
+		t.Errorf("as long as the shortest: %v, %v", p, err)
+	}
 	s.Joins[ribbon] = shopping.Join{Shortest: 2 * units.Foot}
 	if p, err := s.Cheapest(n); err != nil || p.Buys[0].Packs != 1 || len(p.Cuts) != 1 || shopping.LeftOf(p.Cuts[0]) != 3*units.Foot || len(p.Left) != 2 {
 		t.Errorf("%v, %v", p, err)
@@ -545,5 +549,33 @@ func TestOwnedItemByItem(t *testing.T) {
 	p, err = s.Cheapest(shopping.Need{Item: garland, Quantity: shopping.Quantity{Length: 81 * units.Foot}})
 	if want := []shopping.Lot{strands(20, 9*units.Foot), strands(1, units.Foot)}; err != nil || !slices.Equal(p.Owned, want) {
 		t.Errorf("%v, %v", p.Owned, err)
+	}
+}
+
+// A strand that is as long as a join takes adds nothing, and stays whole.
+func TestAsLongAsAJoin(t *testing.T) {
+	g := shopping.Item{Kind: shopping.Garland}
+	s := shopping.Shop{
+		Offers: []shopping.Offer{{Item: g, Name: "strand", Pack: ofLength(0, 9*units.Foot), Price: cents(100)}},
+		Owned:  []shopping.Lot{{Item: g, Quantity: ofLength(0, 6*units.Inch)}},
+		Joins:  map[shopping.Item]shopping.Join{g: {Overlap: 6 * units.Inch}},
+	}
+	for length, packs := range map[units.Length]int{9 * units.Foot: 1, 17*units.Foot + 6*units.Inch: 2, 17*units.Foot + 7*units.Inch: 3} {
+		p, err := s.Cheapest(garland(length))
+		if err != nil || p.Buys[0].Packs != packs || !slices.ContainsFunc(p.Left, func(l shopping.Lot) bool { return l.Quantity.Length == 6*units.Inch }) {
+			t.Errorf("%v: %v, %v", length, p, err)
+		}
+	}
+}
+
+// Strings that are bought three together are three strings.
+func TestBundleOfStrings(t *testing.T) {
+	s := with(func(o *shopping.Offer) {
+		o.Item, o.Pack, o.Price = shopping.Item{Kind: shopping.Light}, pieces(100), cents(1000)
+		o.Deals = []shopping.Deal{{Packs: 3, Price: cents(2000)}}
+	})
+	p, err := s.Cheapest(shopping.Need{Item: shopping.Item{Kind: shopping.Light}, Room: "hall", Quantity: pieces(400)})
+	if err != nil || !p.Cost.Equal(cents(3000)) || p.Shares[0].Gets.Pieces != 400 || len(p.Shares[0].Parts) != 4 || len(p.Left) != 0 {
+		t.Errorf("%v, %v", p, err)
 	}
 }
