@@ -138,15 +138,27 @@ func TestEnoughWithSubstitutes(t *testing.T) {
 // begin with 12; of 9 more 6 go where 10 are open and 3 where 5 are.
 func TestRestByHowOpen(t *testing.T) {
 	s := with(func(o *shopping.Offer) { o.Pack, o.Price = pieces(1), cents(100) })
-	s.Budget = cents(2100)
-	hall, tea := picks(20), picks(7)
+	s.Budget = cents(2500)
+	hall, tea, stairs := picks(20), picks(7), picks(4) // on the stairs nothing is open
 	hall.Room, hall.Open = "hall", units.Range[int]{Min: 10, Max: 20}
 	tea.Room, tea.Open = "tea room", units.Range[int]{Min: 2, Max: 7}
-	l, err := s.Fullest([]shopping.Need{hall, tea})
+	l, err := s.Fullest([]shopping.Need{hall, tea, stairs})
 	if err != nil {
 		t.Fatal(err)
 	}
-	if shares := l.Purchases[0].Shares; shares[0].Gets.Pieces != 16 || shares[1].Gets.Pieces != 5 {
+	if shares := l.Purchases[0].Shares; shares[0].Gets.Pieces != 16 || shares[1].Gets.Pieces != 5 || shares[2].Gets.Pieces != 4 || shares[2].Open != (units.Range[int]{}) {
 		t.Errorf("%v", l)
+	}
+	// Two types of 3 to 5 stay two types: 5 at 1.00 and 5 at 2.00, though 10 of the one cost less.
+	s.Offers = nil
+	for name, price := range map[string]int64{"star": 100, "bell": 200} {
+		s.Offers = append(s.Offers, shopping.Offer{Item: shopping.Item{Kind: shopping.Ornament, Type: name}, Name: name, Pack: pieces(1), Price: cents(price)})
+	}
+	n := shopping.Need{
+		Item: shopping.Item{Kind: shopping.Ornament}, Quantity: pieces(8),
+		Open: units.Range[int]{Min: 6, Max: 10}, Types: 2, Each: units.Range[int]{Min: 3, Max: 5},
+	}
+	if l, err = s.Fullest([]shopping.Need{n}); err != nil || !l.Total.Equal(cents(1500)) || len(l.Purchases[0].Shares[0].Parts) != 2 {
+		t.Errorf("%v, %v", l, err)
 	}
 }

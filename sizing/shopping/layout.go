@@ -236,7 +236,7 @@ func (y *layout) run(room string, need units.Length) units.Length {
 		}
 		want := max(need-got+lost, shortest)
 		if b := &y.begun; b.n > 0 {
-			if (b.left > over || b.left >= want) && b.left > lost && b.left >= shortest {
+			if (b.left > over || b.left >= want) && b.left >= shortest {
 				l := min(b.left, want)
 				b.pieces = append(slices.Clip(b.pieces), piece(room, l))
 				b.left -= l
