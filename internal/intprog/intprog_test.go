@@ -807,7 +807,8 @@ func TestGomoryTooLarge(t *testing.T) {
 	}{
 		{"2x + 3y ≥ 7 and 3x + 2y ≥ 7 at 1.4 each", 9, []Row{{Col: []int{0, 1}, Coef: []int64{2, 3}, Least: 7}, {Col: []int{0, 1}, Coef: []int64{3, 2}, Least: 7}}, 1},
 		{"the same with bounds that overflow", 1 << 40, []Row{{Col: []int{0, 1}, Coef: []int64{2 << 18, 3 << 18}, Least: 7 << 18}, {Col: []int{0, 1}, Coef: []int64{3 << 18, 2 << 18}, Least: 7 << 18}}, 0},
-		{"with 300z besides", 9, []Row{{Col: []int{0, 1}, Coef: []int64{2, 3}, Least: 7}, {Col: []int{0, 1, 2}, Coef: []int64{3, 2, 300}, Least: 7}}, 1},
+		{"with 650z besides", 9, []Row{{Col: []int{0, 1}, Coef: []int64{2, 3}, Least: 7}, {Col: []int{0, 1, 2}, Coef: []int64{3, 2, 650}, Least: 7}}, 1},
+		{"the same with z up to 2^40: 650·2^40 times 0.2·2^14 is more than 2^61", 1 << 40, []Row{{Col: []int{0, 1}, Coef: []int64{2, 3}, Least: 7}, {Col: []int{0, 1, 2}, Coef: []int64{3, 2, 650}, Least: 7}}, 0},
 		{"with 900,000z besides", 9, []Row{{Col: []int{0, 1}, Coef: []int64{2, 3}, Least: 7}, {Col: []int{0, 1, 2}, Coef: []int64{3, 2, 900_000}, Least: 7}}, 0},
 	} {
 		p := &Problem{Cost: []int64{1, 1, 1 << 30}, Lo: []int64{0, 0, 0}, Hi: []int64{test.hi, test.hi, test.hi}, Rows: test.rows}
