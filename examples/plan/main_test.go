@@ -373,6 +373,14 @@ func TestOddJobs(t *testing.T) {
 		if status != 0 {
 			t.Errorf("%q: status %d, %s", row.args, status, stderr)
 		}
+		said := map[string]bool{}
+		_, care, _ := strings.Cut(text, "TAKE CARE")
+		for sentence := range strings.SplitSeq(care, ". ") {
+			if said[sentence] {
+				t.Errorf("%q says twice %q", row.args, sentence)
+			}
+			said[sentence] = true
+		}
 		for _, want := range row.says {
 			if !strings.Contains(text, want) {
 				t.Errorf("%q does not say %q", row.args, want)
