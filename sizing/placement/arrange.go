@@ -9,8 +9,11 @@ import (
 	"example.com/fircone/units"
 )
 
-// many pieces are so many that a hundredth of them is what room at an edge is worth.
-const many = 1000
+const (
+	many     = 1000      // pieces, of which a hundredth is what room at an edge is worth
+	aMany    = 7000      // of which a layout takes little time,
+	manyMore = 4 * aMany // and of which it takes as long as a whole search does there
+)
 
 // deepest is how far the largest pieces are set back, as a share of the way from
 // the tips to the trunk.
@@ -46,21 +49,66 @@ func (l Layout) arrange(fn string, pieces []shopping.Lot) (arrangement, error) {
 // most returns how many of total pieces fit, in the proportions of kinds. It takes less
 // trouble than a layout does, which may fit a few more of several sizes.
 func (s stand) most(kinds []kind, total int) (fit int) {
-	fits := func(n int) bool {
-		_, ok := s.arrange(share(kinds, n, total), n, true)
-		return ok
+	// More than would cover the surface need not be tried.
+	over := total
+	if c := cover(kinds); c > s.area() {
+		over = min(over, int(float64(total)*s.area()/c)+1)
 	}
-	for over := total; over-fit > 1+fit/128; {
-		if next := (fit + over) / 2; fits(next) {
+	next, near, grow := 0, 0, 1
+	if over > many {
+		kinds = bySizes(kinds)
+	}
+	switch {
+	case over > manyMore:
+		// Fewer larger ones are tried sooner, and a little less of them fit. The first try
+		// that comes to about as many will do.
+		scale := float64(over) / aMany
+		fewer := int(float64(total) / scale)
+		larger := share(kinds, fewer, total)
+		for i := range larger {
+			larger[i].radius = float64(larger[i].radius * math.Sqrt(scale))
+		}
+		less := 1.0 / 128
+		if alike(kinds) >= 0 {
+			less = 1.0 / 256
+		}
+		next = int(float64(s.most(larger, fewer)) * scale * (1 - less))
+		near = next - next/64
+	case over > many:
+		// If all were the largest, nine tenths of what would cover the surface.
+		largest := 0.0
+		for _, k := range kinds {
+			if k.count > 0 {
+				largest = max(largest, k.radius)
+			}
+		}
+		next = int(0.9 * s.area() / float64(2*math.Sqrt(3)*largest*largest))
+	}
+	for over-fit > 1+fit/128 && (near == 0 || fit < near) {
+		if next <= fit || next >= over {
+			next = (fit + over) / 2
+		}
+		shared := share(kinds, next, total)
+		a, ok := s.arrange(shared, next, true)
+		if ok {
 			fit = next
 		} else {
 			over = next
 		}
-	}
-	// Sometimes a few more fit though somewhat fewer do not.
-	for next := fit + 1 + fit/128; next < min(total, fit+2+fit/16); next += 1 + fit/128 {
-		if fits(next) {
-			fit = next
+		if over <= many || near > 0 && fit >= near {
+			continue
+		}
+		// How tight many are says, to about a hundredth, how many would just touch. Where that
+		// does not help, the steps grow.
+		step := grow * (1 + max(fit, near)/128)
+		touching := int(float64(next) * a.tight(shared))
+		switch {
+		case ok && touching > fit+step || !ok && touching < over-step:
+			next = touching
+		case ok:
+			next, grow = fit+step, 2*grow
+		default:
+			next, grow = over-step, 2*grow
 		}
 	}
 	return fit
@@ -217,6 +265,23 @@ func alike(kinds []kind) int32 {
 	return one
 }
 
+// bySizes returns kinds without types and colors, which have no say in whether they fit.
+func bySizes(kinds []kind) (sizes []kind) {
+	for _, k := range kinds {
+		if k.count == 0 {
+			continue
+		}
+		k.class[0], k.class[1] = -1, -1
+		at := slices.IndexFunc(sizes, func(s kind) bool { return s.class == k.class })
+		if at < 0 {
+			at = len(sizes)
+			sizes = append(sizes, kind{class: k.class, radius: k.radius, rank: k.rank, deep: k.deep})
+		}
+		sizes[at].count += k.count
+	}
+	return sizes
+}
+
 // clear brings pieces that would touch others back to the tips, and reports
 // whether that is enough.
 func (a arrangement) clear(kinds []kind) bool {
@@ -289,6 +354,21 @@ func (a arrangement) pairs(kinds []kind, reach float64, f func(i, j int32, squar
 			}
 		}
 	}
+}
+
+// tight returns the least square of the distance of two pieces at the tips, as a share of
+// that at which they touch, up to roomy. It is 0 where none have a place.
+func (a arrangement) tight(kinds []kind) float64 {
+	const roomy = 1.5
+	if a.who == nil {
+		return 0
+	}
+	least := roomy
+	a.pairs(kinds, math.Sqrt(roomy), func(i, j int32, square float64) {
+		r := kinds[a.who[i]].radius + kinds[a.who[j]].radius
+		least = min(least, square/(r*r))
+	})
+	return least
 }
 
 // set returns where the piece at spot i is.
