@@ -10,9 +10,8 @@ import (
 )
 
 const (
-	many     = 1000      // pieces, of which a hundredth is what room at an edge is worth
-	aMany    = 7000      // of which a layout takes little time,
-	manyMore = 4 * aMany // and of which it takes as long as a whole search does there
+	many  = 1000 // pieces, of which a hundredth is what room at an edge is worth
+	aMany = 7000 // of which a layout takes little time
 )
 
 // deepest is how far the largest pieces are set back, as a share of the way from
@@ -54,62 +53,32 @@ func (s stand) most(kinds []kind, total int) (fit int) {
 	if c := cover(kinds); c > s.area() {
 		over = min(over, int(float64(total)*s.area()/c)+1)
 	}
-	next, near, grow := 0, 0, 1
 	if over > many {
 		kinds = bySizes(kinds)
 	}
-	switch {
-	case over > manyMore:
-		// Fewer larger ones are tried sooner, and a little less of them fit. The first try
-		// that comes to about as many will do.
+	next, step, near := (over+1)/2, over, over
+	if over > 2*aMany {
+		// Fewer larger ones are tried sooner, and about as many fit in proportion: the first
+		// try that comes near that will do.
 		scale := float64(over) / aMany
 		fewer := int(float64(total) / scale)
 		larger := share(kinds, fewer, total)
 		for i := range larger {
 			larger[i].radius = float64(larger[i].radius * math.Sqrt(scale))
 		}
-		less := 1.0 / 128
-		if alike(kinds) >= 0 {
-			less = 1.0 / 256
-		}
-		next = int(float64(s.most(larger, fewer)) * scale * (1 - less))
-		near = next - next/64
-	case over > many:
-		// If all were the largest, nine tenths of what would cover the surface.
-		largest := 0.0
-		for _, k := range kinds {
-			if k.count > 0 {
-				largest = max(largest, k.radius)
-			}
-		}
-		next = int(0.9 * s.area() / float64(2*math.Sqrt(3)*largest*largest))
+		next = int(float64(s.most(larger, fewer)) * scale * 63 / 64)
+		step, near = 1+next/128, next-next/32
 	}
-	for over-fit > 1+fit/128 && (near == 0 || fit < near) {
+	for over-fit > 1+fit/128 && fit < near {
 		if next <= fit || next >= over {
 			next = (fit + over) / 2
 		}
-		shared := share(kinds, next, total)
-		a, ok := s.arrange(shared, next, true)
-		if ok {
-			fit = next
+		if _, ok := s.arrange(share(kinds, next, total), next, true); ok {
+			fit, next = next, next+step
 		} else {
-			over = next
+			over, next = next, next-step
 		}
-		if over <= many || near > 0 && fit >= near {
-			continue
-		}
-		// How tight many are says, to about a hundredth, how many would just touch. Where that
-		// does not help, the steps grow.
-		step := grow * (1 + max(fit, near)/128)
-		touching := int(float64(next) * a.tight(shared))
-		switch {
-		case ok && touching > fit+step || !ok && touching < over-step:
-			next = touching
-		case ok:
-			next, grow = fit+step, 2*grow
-		default:
-			next, grow = over-step, 2*grow
-		}
+		step *= 2
 	}
 	return fit
 }
@@ -354,21 +323,6 @@ func (a arrangement) pairs(kinds []kind, reach float64, f func(i, j int32, squar
 			}
 		}
 	}
-}
-
-// tight returns the least square of the distance of two pieces at the tips, as a share of
-// that at which they touch, up to roomy. It is 0 where none have a place.
-func (a arrangement) tight(kinds []kind) float64 {
-	const roomy = 1.5
-	if a.who == nil {
-		return 0
-	}
-	least := roomy
-	a.pairs(kinds, math.Sqrt(roomy), func(i, j int32, square float64) {
-		r := kinds[a.who[i]].radius + kinds[a.who[j]].radius
-		least = min(least, square/(r*r))
-	})
-	return least
 }
 
 // set returns where the piece at spot i is.

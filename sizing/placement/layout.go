@@ -130,8 +130,8 @@ func (s stand) place(item shopping.Item, p spot, depth float64) Place {
 //
 // At most 100,000 pieces, of up to 10 ft across. Those without a size take no room.
 // If they do not all fit, the error wraps [units.ErrFit] and says how many do in
-// these proportions: of one size exactly up to about 100, and within 1 % above; of several
-// sizes, at times a few too low.
+// these proportions: of one size exactly up to about 100, within 2 % up to 14,000 and within
+// 5 % above; of several sizes, at times a few too low.
 //
 // Source: common practice; how deep and how low is our own choice.
 func (l Layout) Places(pieces []shopping.Lot) ([]Place, error) {
