@@ -35,10 +35,11 @@ func TestSameLayouts(t *testing.T) {
 		{name: "two kinds", seed: 3, trees: 40, most: 30, kinds: 2, size: 4 * units.Inch, want: 0x28f643ba68d37769},
 		{name: "crowded", seed: 4, trees: 6, most: 12, kinds: 5, size: 12 * units.Inch, want: 0x42f9775309113b1d},
 		{name: "so large that some do not fit", seed: 5, trees: 20, most: 4, kinds: 4, size: 36 * units.Inch, want: 0x7209c4f8824eaa06},
+		{name: "many", seed: 8, trees: 2, most: 1500, kinds: 3, size: 3 * units.Inch / 4, want: 0x1fa1a340d62407f0},
 		{name: "points", seed: 6, trees: 30, most: 25, kinds: 3, size: 0, want: 0xf140b43825464cd1},
 	} {
 		t.Run(group.name, func(t *testing.T) {
-			if some := []uint64{7, 4, 1}; !placement.Every && !slices.Contains(some, group.seed) {
+			if some := []uint64{7, 4, 1}; testing.Short() && !slices.Contains(some, group.seed) {
 				t.Skip("takes long")
 			}
 			t.Parallel()
