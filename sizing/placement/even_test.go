@@ -259,8 +259,8 @@ func TestTable(t *testing.T) {
 	}
 }
 
-// The grid finds everything that is nearer than its cells are wide, in every
-// shape, the tip and the seam at the back included.
+// The grid finds everything that is nearer than its cells are wide, or than it is asked
+// for, in every shape, the tip and the seam at the back included; and nothing far away.
 func TestGrid(t *testing.T) {
 	for _, f := range []surface{shape(0.125, 0, 1), shape(0.3, 0.2, 1), shape(1.5, 0, 1), shape(0.65, 0, 0.3)} {
 		for _, n := range []int{2, 40, 300} {
@@ -277,6 +277,19 @@ func TestGrid(t *testing.T) {
 					for j, q := range spots {
 						if _, found := slices.BinarySearch(near, int32(j)); !found && dist2(f.at(p), f.at(q)) < size*size {
 							t.Fatalf("%v does not find %v, %v away, in cells of %v", spots[i], q, math.Sqrt(dist2(f.at(p), f.at(q))), size)
+						}
+					}
+					for _, reach := range []float64{size / 3, size, 4 * size} {
+						inside := x.inside(nil, p, reach)
+						slices.Sort(inside)
+						if len(slices.Compact(slices.Clone(inside))) != len(inside) {
+							t.Fatal("found twice")
+						}
+						for j, q := range spots {
+							d := math.Sqrt(dist2(f.at(p), f.at(q)))
+							if _, found := slices.BinarySearch(inside, int32(j)); !found && d < reach || found && d > 2*reach+3*size {
+								t.Fatalf("%v, asked for %v, finds %v: %v, %v away, in cells of %v", spots[i], reach, q, found, d, size)
+							}
 						}
 					}
 				}
