@@ -70,6 +70,7 @@ type assignment struct {
 	low     []float64    // the sum of the slants of each size, from the smallest
 	need    []float64    // how much lower than the next smaller size each must stay on average
 	found   []int32
+	beyond  []neighbor // than those that are listed
 }
 
 // A class is all pieces of a type, of a color or of a size.
@@ -207,33 +208,22 @@ func (a *assignment) prepare() {
 		}
 	}
 	slices.SortStableFunc(largest, func(c, d *class) int { return cmp.Compare(d.count, c.count) })
+	reach := 0.0
 	for i, class := range largest {
 		if (i+1)*n <= maxFields {
 			class.field = make([]float64, n)
-			a.listed = max(a.listed, class.reach)
+			reach = max(reach, class.reach)
 		}
 	}
 	d := a.bound(n)
-	a.listed = min(a.listed, float64(farthest*farthest*d*d))
-	reach := math.Sqrt(a.listed)
+	reach = min(reach, float64(farthest*farthest*d*d))
 	a.around = make([][]neighbor, n)
-	var found, listed []neighbor // the second in long pieces
-	for i, p := range a.spots {
-		a.found = a.index.inside(a.found[:0], p, reach)
-		found = found[:0]
-		for _, j := range a.found {
-			if square := dist2(a.at[i], a.at[j]); int(j) != i && square < a.listed {
-				found = append(found, neighbor{j, square})
-			}
-		}
-		slices.SortFunc(found, nearer)
-		if len(listed)+len(found) > cap(listed) {
-			listed = make([]neighbor, 0, max(len(found), 1<<14))
-		}
-		from := len(listed)
-		listed = append(listed, found...)
-		a.around[i] = listed[from:]
+	for i := range a.around {
+		around := slices.Clone(a.within(int32(i), reach))
+		slices.SortFunc(around, nearer)
+		a.around[i] = around
 	}
+	a.listed = reach
 	for i, k := range a.who {
 		for l, c := range a.kinds[k].class {
 			if c >= 0 {
@@ -259,21 +249,32 @@ func (a *assignment) spread(c *class, i int32, sign float64) {
 	if c.field == nil {
 		return
 	}
-	if c.reach <= a.listed {
-		for _, p := range a.around[i] {
-			if p.square >= c.reach {
-				return
+	for _, p := range a.within(i, c.reach) {
+		c.field[p.spot] += float64(sign * c.push(p.square))
+	}
+}
+
+// within returns the other spots that are nearer to spot i than a distance, which is squared. They
+// are good until the next call.
+func (a *assignment) within(i int32, reach float64) []neighbor {
+	if reach <= a.listed {
+		from, to := 0, len(a.around[i])
+		for from < to {
+			if middle := (from + to) / 2; a.around[i][middle].square < reach {
+				from = middle + 1
+			} else {
+				to = middle
 			}
-			c.field[p.spot] += float64(sign * c.push(p.square))
 		}
-		return
+		return a.around[i][:from]
 	}
-	a.found = a.index.inside(a.found[:0], a.spots[i], math.Sqrt(c.reach))
+	a.found, a.beyond = a.index.inside(a.found[:0], a.spots[i], math.Sqrt(reach)), a.beyond[:0]
 	for _, j := range a.found {
-		if d := dist2(a.at[i], a.at[j]); d < c.reach && j != i {
-			c.field[j] += float64(sign * c.push(d))
+		if d := dist2(a.at[i], a.at[j]); d < reach && j != i {
+			a.beyond = append(a.beyond, neighbor{j, d})
 		}
 	}
+	return a.beyond
 }
 
 // gain returns by how much less is wrong when spots i and j, so far apart, squared,
@@ -307,23 +308,10 @@ func (a *assignment) gain(i, j int32, square float64) float64 {
 func (a *assignment) touching(i int32, radius float64, except int32) float64 {
 	sum := 0.0
 	reach := radius + a.largest
-	add := func(j int32, square float64) {
-		if r := radius + a.kinds[a.who[j]].radius; square < r*r && j != i && j != except {
-			sum += touch * r * r / square
+	for _, p := range a.within(i, reach*reach) {
+		if r := radius + a.kinds[a.who[p.spot]].radius; p.square < r*r && p.spot != except {
+			sum += touch * r * r / p.square
 		}
-	}
-	if reach*reach <= a.listed {
-		for _, p := range a.around[i] {
-			if p.square >= reach*reach {
-				break
-			}
-			add(p.spot, p.square)
-		}
-		return sum
-	}
-	a.found = a.index.inside(a.found[:0], a.spots[i], reach)
-	for _, j := range a.found {
-		add(j, dist2(a.at[i], a.at[j]))
 	}
 	return sum
 }

@@ -96,50 +96,12 @@ func (f surface) even(n int, margin float64) []spot {
 	return best
 }
 
-// A sorter sorts spots, of which few are at one slant: from the top down, and what is at
-// one slant by azimuth. It takes time proportional to their number.
-type sorter struct {
-	start  []int32
-	sorted []spot
-}
-
-func (s *sorter) sort(list []spot) {
-	n := len(list)
-	lo, hi := math.Inf(1), math.Inf(-1)
-	for _, p := range list {
-		lo, hi = min(lo, p.slant), max(hi, p.slant)
+// higher puts what is higher up first, and what is as high by azimuth.
+func higher(p, q spot) int {
+	if p.slant != q.slant {
+		return cmp.Compare(p.slant, q.slant)
 	}
-	wide := hi - lo
-	if !(wide > 0) {
-		wide = 1
-	}
-	if len(s.sorted) != n {
-		s.start, s.sorted = make([]int32, n+2), make([]spot, n)
-	}
-	clear(s.start)
-	for _, p := range list {
-		s.start[int((p.slant-lo)/wide*float64(n))+1]++
-	}
-	for i := range n {
-		s.start[i+1] += s.start[i]
-	}
-	for _, p := range list {
-		b := int((p.slant - lo) / wide * float64(n))
-		s.sorted[s.start[b]] = p
-		s.start[b]++
-	}
-	for i, p := range s.sorted {
-		j := i
-		for ; j > 0; j-- {
-			q := s.sorted[j-1]
-			if p.slant > q.slant || p.slant == q.slant && p.azimuth >= q.azimuth {
-				break
-			}
-			s.sorted[j] = q
-		}
-		s.sorted[j] = p
-	}
-	copy(list, s.sorted)
+	return cmp.Compare(p.azimuth, q.azimuth)
 }
 
 // fair returns the fault of n places up to which no further patterns are tried. Few
@@ -189,7 +151,7 @@ func (f surface) cut(n, k int) (pattern, bool) {
 			}
 		}
 	}
-	new(sorter).sort(points)
+	slices.SortFunc(points, higher)
 	before := func(slant float64) int {
 		i, _ := slices.BinarySearchFunc(points, slant, func(p spot, slant float64) int { return cmp.Compare(p.slant, slant) })
 		return i
@@ -247,9 +209,8 @@ func (f surface) relax(p pattern, n int, margin, inset float64) []spot {
 	var spans [9]span
 	placed := make([]vec, len(spots)) // at, in the order of the cells
 	slot := make([]int32, len(spots)) // of each place in that
-	var sorter sorter
-	own := make([]spot, 0, n)   // with numbers as azimuths
-	level := make([]float64, n) // the height at which each has its share of the surface, from the top
+	own := make([]spot, 0, n)         // with numbers as azimuths
+	level := make([]float64, n)       // the height at which each has its share of the surface, from the top
 	for k := range level {
 		level[k] = f.share(float64(k)+0.5, n)
 	}
@@ -265,7 +226,7 @@ func (f surface) relax(p pattern, n int, margin, inset float64) []spot {
 					own = append(own, spot{s.slant, float64(i)})
 				}
 			}
-			sorter.sort(own)
+			slices.SortFunc(own, higher)
 			// A little toward those heights: out of the rows that lie along the edges.
 			for k, h := range own {
 				slant := h.slant + float64(p.leveling*(level[k]-h.slant))
