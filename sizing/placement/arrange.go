@@ -266,19 +266,8 @@ func (a arrangement) clear(kinds []kind) bool {
 		at[i] = a.set(i)
 	}
 	// A piece that is set back is no nearer than 1 - deepest of the way to the trunk, and the
-	// slope is steep enough, so that no others can touch. Of those at the tips it is clear now.
-	ok := true
-	var near [][2]int32
-	a.pairs(kinds, 1/(1-deepest), func(i, j int32, square float64) {
-		if a.depth[i] > 0 || a.depth[j] > 0 {
-			near = append(near, [2]int32{i, j})
-		} else if r := kinds[a.who[i]].radius + kinds[a.who[j]].radius; square < r*r {
-			ok = false
-		}
-	})
-	if !ok {
-		return false
-	}
+	// slope is steep enough, so that no others can touch.
+	near := a.pairs(kinds, 1/(1-deepest))
 	for touched := true; touched; {
 		touched = false
 		for _, p := range near {
@@ -298,11 +287,10 @@ func (a arrangement) clear(kinds []kind) bool {
 	return true
 }
 
-// pairs calls f with each two pieces that are, at the tips, nearer than reach times the
-// distance at which they touch, and with the square of how far apart they are. It looks
-// around each for those that are no larger, so that a few large ones among many small ones
-// take little time.
-func (a arrangement) pairs(kinds []kind, reach float64, f func(i, j int32, square float64)) {
+// pairs returns each two pieces that are, at the tips, nearer than reach times the distance at
+// which they touch. It looks around each for those that are no larger, so that a few large ones
+// among many small ones take little time.
+func (a arrangement) pairs(kinds []kind, reach float64) (pairs [][2]int32) {
 	at := make([]vec, len(a.spots))
 	for i, p := range a.spots {
 		at[i] = a.at(p)
@@ -318,11 +306,12 @@ func (a arrangement) pairs(kinds []kind, reach float64, f func(i, j int32, squar
 			if small > large || small == large && j >= i {
 				continue
 			}
-			if square, r := dist2(at[i], at[j]), float64(reach*(large+small)); square < r*r {
-				f(i, j, square)
+			if r := float64(reach * (large + small)); dist2(at[i], at[j]) < r*r {
+				pairs = append(pairs, [2]int32{i, j})
 			}
 		}
 	}
+	return pairs
 }
 
 // set returns where the piece at spot i is.

@@ -446,7 +446,7 @@ func (a *assignment) fault() float64 {
 				if a.kinds[k].class[l] != int32(c) {
 					continue
 				}
-				nearest := float64(4 * bound * bound)
+				nearest := math.Inf(1)
 				a.found = a.index.inside(a.found[:0], a.spots[i], bound)
 				for _, j := range a.found {
 					if int(j) != i && a.kinds[a.who[j]].class[l] == int32(c) {
