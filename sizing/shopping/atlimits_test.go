@@ -48,6 +48,26 @@ func TestAtTheLimits(t *testing.T) {
 			}
 		}
 	}
+	owned := func(n int) func() (shopping.Shop, []shopping.Need) {
+		return func() (shopping.Shop, []shopping.Need) {
+			s := shopping.Shop{}
+			for ; n > 0; n -= 1_000_000 {
+				s.Owned = append(s.Owned, shopping.Lot{Item: ball, Quantity: pieces(min(n, 1_000_000))})
+			}
+			return s, []shopping.Need{{Item: ball, Quantity: pieces(1)}}
+		}
+	}
+	together := func(red int) func() (shopping.Shop, []shopping.Need) {
+		return func() (shopping.Shop, []shopping.Need) {
+			ball := func(color string, n int) shopping.Lot {
+				return shopping.Lot{Item: shopping.Item{Kind: shopping.Ornament, Color: color}, Quantity: pieces(n)}
+			}
+			box := shopping.Offer{Name: "box", Contents: []shopping.Lot{ball("red", 500_000), ball("blue", 500_000)}, Price: cents(100)}
+			return shopping.Shop{Offers: []shopping.Offer{box}}, []shopping.Need{
+				{Item: ball("red", 0).Item, Quantity: pieces(red)}, {Item: ball("blue", 0).Item, Quantity: pieces(500_000)},
+			}
+		}
+	}
 	shortest := func(l units.Length) func() (shopping.Shop, []shopping.Need) {
 		return func() (shopping.Shop, []shopping.Need) {
 			return shopping.Shop{Joins: map[shopping.Item]shopping.Join{{Kind: shopping.Garland}: {Shortest: l, Overlap: l}}}, nil
@@ -71,6 +91,49 @@ func TestAtTheLimits(t *testing.T) {
 				n.Instead = append(n.Instead, shopping.Need{Item: shopping.Item{Kind: shopping.Pick, Type: strconv.Itoa(i)}})
 			}
 		}), true},
+		{"slack of a nanometer less than the length", need(func(n *shopping.Need) {
+			n.Item, n.Quantity, n.Slack = shopping.Item{Kind: shopping.Garland}, ofLength(0, units.Foot), units.Foot-1
+		}), true},
+		{"slack of the length", need(func(n *shopping.Need) {
+			n.Item, n.Quantity, n.Slack = shopping.Item{Kind: shopping.Garland}, ofLength(0, units.Foot), units.Foot
+		}), false},
+		{"1,000,000 of each type", need(func(n *shopping.Need) { n.Types, n.Each = 1, units.Range[int]{Min: 1, Max: 1_000_000} }), true},
+		{"1,000,001 of each type", need(func(n *shopping.Need) { n.Types, n.Each = 1, units.Range[int]{Min: 1, Max: 1_000_001} }), false},
+		{"1,000,000 in a box", offered(func(o *shopping.Offer) {
+			contents(2)(o)
+			o.Contents[0].Quantity.Pieces = 999_999
+		}), true},
+		{"1,000,001 in a box", offered(func(o *shopping.Offer) {
+			contents(2)(o)
+			o.Contents[0].Quantity.Pieces = 1_000_000
+		}), false},
+		{"1,000,000 of one thing in a box", offered(func(o *shopping.Offer) {
+			contents(1)(o)
+			o.Contents[0].Quantity.Pieces = 1_000_000
+		}), true},
+		{"a bundle of 1000", offered(func(o *shopping.Offer) {
+			o.Price, o.Deals = cents(100), []shopping.Deal{{Packs: 1000, Price: cents(100)}}
+		}), true},
+		{"a bundle of 1001", offered(func(o *shopping.Offer) {
+			o.Price, o.Deals = cents(100), []shopping.Deal{{Packs: 1001, Price: cents(100)}}
+		}), false},
+		{"from 1000", offered(func(o *shopping.Offer) {
+			o.Price, o.Deals = cents(100), []shopping.Deal{{From: 1000, Price: cents(50)}}
+		}), true},
+		{"from 1001", offered(func(o *shopping.Offer) {
+			o.Price, o.Deals = cents(100), []shopping.Deal{{From: 1001, Price: cents(50)}}
+		}), false},
+		{"1,000,000,000 owned", owned(1_000_000_000), true},
+		{"1,000,000,001 owned", owned(1_000_000_001), false},
+		{"1,001,000,000 strands owned", func() (shopping.Shop, []shopping.Need) {
+			s, _ := owned(1_001_000_000)()
+			for i := range s.Owned {
+				s.Owned[i].Item, s.Owned[i].Quantity.Length = shopping.Item{Kind: shopping.Garland}, units.Foot
+			}
+			return s, []shopping.Need{garland(units.Foot)}
+		}, true},
+		{"1,000,000 bought together", together(500_000), true},
+		{"1,000,001 bought together", together(500_001), false},
 		{"8 stores", stores(8), true},
 		{"9 stores", stores(9), false},
 		{"64 things in a box", offered(contents(64)), true},

@@ -244,7 +244,7 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 		for _, l := range g.lines {
 			k := index[l.wishes[0].at]
 			some = append(some, k)
-			rises = rises || from[k] < to[k]
+			rises = rises || from[k] != to[k]
 		}
 		if !rises {
 			continue

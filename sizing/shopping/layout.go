@@ -256,11 +256,8 @@ func (y *layout) run(room string, need units.Length) units.Length {
 				break
 			}
 			// As many of them as it takes for the rest to come from one of the longest, or all.
-			b := y.bars[at]
-			if longest := y.longest(); b.left < longest && got > 0 {
-				many = min(b.n, int64(max(1, (want-longest+b.left-over-1)/(b.left-over))))
-			} else if got > 0 {
-				many = min(b.n, int64(max(1, (want-over-1)/(b.left-over))))
+			if b := y.bars[at]; got > 0 {
+				many = min(b.n, int64(max(1, (want-y.longest()+b.left-over-1)/(b.left-over))))
 			}
 		}
 		b := &y.bars[at]

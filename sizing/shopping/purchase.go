@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"example.com/fircone/internal/cover"
 	"example.com/fircone/units"
 
 	"github.com/shopspring/decimal"
@@ -558,26 +559,19 @@ func (o Offer) split(n int64, bundles []Deal) int64 {
 	slices.SortStableFunc(bundles, func(a, b Deal) int {
 		return cmp.Compare(price(a.Price)*int64(b.Packs), price(b.Price)*int64(a.Packs))
 	})
-	best := int64(-1)
 	rest := min(n, 4000)
 	whole := (n - rest) / int64(bundles[0].Packs)
 	rest = n - whole*int64(bundles[0].Packs)
-	costs := make([]int64, rest+1) // of bundles alone, for exactly so many packs; -1 if there is no way
+	costs := make([]int64, rest+1) // of bundles alone, for exactly so many packs
+	best := alone.cost(rest)
 	for k := int64(1); k <= rest; k++ {
-		costs[k] = -1
+		costs[k] = cover.Never
 		for _, b := range bundles {
-			if m := k - int64(b.Packs); m >= 0 && costs[m] >= 0 && (costs[k] < 0 || costs[m]+price(b.Price) < costs[k]) {
-				costs[k] = costs[m] + price(b.Price)
+			if m := k - int64(b.Packs); m >= 0 {
+				costs[k] = min(costs[k], costs[m]+price(b.Price))
 			}
 		}
-	}
-	for k, cost := range costs {
-		if cost < 0 {
-			continue
-		}
-		if all := cost + alone.cost(rest-int64(k)); best < 0 || all < best {
-			best = all
-		}
+		best = min(best, costs[k]+alone.cost(rest-k))
 	}
 	return best + whole*price(bundles[0].Price)
 }
