@@ -165,3 +165,17 @@ func TestUncutOfTwoLengths(t *testing.T) {
 		t.Errorf("%v, %v", p, err)
 	}
 }
+
+// Spares are paid for out of the budget too. By hand, at 1.00 a piece and half as many spares: 16 and 8 are 24.00.
+func TestSparesWithinBudget(t *testing.T) {
+	pick := shopping.Item{Kind: shopping.Pick}
+	s := shopping.Shop{
+		Offers: []shopping.Offer{{Item: pick, Name: "one", Pack: pieces(1), Price: cents(100)}},
+		Budget: cents(2400),
+	}
+	s.Spares[shopping.Pick] = 50
+	l, err := s.Fullest([]shopping.Need{{Item: pick, Quantity: pieces(10), Open: units.Range[int]{Min: 10, Max: 20}}})
+	if err != nil || l.Purchases[0].Shares[0].Gets != pieces(16) || !l.Total.Equal(cents(2400)) {
+		t.Errorf("%v, %v", l, err)
+	}
+}
