@@ -1,6 +1,7 @@
 package shopping_test
 
 import (
+	"errors"
 	"strings"
 	"testing"
 
@@ -177,5 +178,16 @@ func TestSparesWithinBudget(t *testing.T) {
 	l, err := s.Fullest([]shopping.Need{{Item: pick, Quantity: pieces(10), Open: units.Range[int]{Min: 10, Max: 20}}})
 	if err != nil || l.Purchases[0].Shares[0].Gets != pieces(16) || !l.Total.Equal(cents(2400)) {
 		t.Errorf("%v, %v", l, err)
+	}
+}
+
+// Each string of lights is listed, up to 100,000 of them.
+func TestMostStrings(t *testing.T) {
+	lights := shopping.Item{Kind: shopping.Light}
+	s := shopping.Shop{Offers: []shopping.Offer{{Item: lights, Name: "string", Pack: pieces(1), Price: cents(100)}}}
+	for n, want := range map[int]error{100_000: nil, 100_001: units.ErrLimit} {
+		if p, err := s.Cheapest(shopping.Need{Item: lights, Quantity: pieces(n)}); !errors.Is(err, want) || err == nil && len(p.Shares[0].Parts) != n {
+			t.Errorf("%d strings: %d listed, %v", n, len(p.Shares[0].Parts), err)
+		}
 	}
 }

@@ -147,8 +147,11 @@ func (s *Share) add(part Lot) {
 
 // merged adds pieces of an item to lots. A string of lights is a lot of its own.
 func merged(lots []Lot, more Lot) []Lot {
+	if more.Item.Kind.whole() {
+		return append(lots, more)
+	}
 	for i := range lots {
-		if lots[i].Item == more.Item && !more.Item.Kind.whole() {
+		if lots[i].Item == more.Item {
 			lots[i].Quantity.Pieces += more.Quantity.Pieces
 			return lots
 		}
