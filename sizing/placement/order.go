@@ -209,13 +209,19 @@ func (s *Station) hang(group []Place) {
 	}
 	// Rows from the top, left and right in turn.
 	off := func(p Place) Angle { return (p.Azimuth - middle).normal() } // to the right
+	below := func(p Place) int { return int((s.To - p.Height) / row) }
+	var rows []int // those with pieces
+	for _, p := range group {
+		rows = append(rows, below(p))
+	}
+	slices.Sort(rows)
+	rows = slices.Compact(rows)
 	slices.SortStableFunc(group, func(p, q Place) int {
-		r, t := (s.To-p.Height)/row, (s.To-q.Height)/row
-		side := cmp.Compare(off(p), off(q))
-		if r%2 == 1 {
+		r, side := below(p), cmp.Compare(off(p), off(q))
+		if at, _ := slices.BinarySearch(rows, r); at%2 == 1 {
 			side = -side
 		}
-		return cmp.Or(cmp.Compare(r, t), side, cmp.Compare(q.Height, p.Height))
+		return cmp.Or(cmp.Compare(r, below(q)), side, cmp.Compare(q.Height, p.Height))
 	})
 	last := middle
 	for i := range group {

@@ -216,16 +216,16 @@ func TestUsualOrder(t *testing.T) {
 			t.Errorf("two that are %v apart, %v up: %v, %v, want %d stations", tc.apart, tc.height, got, err, tc.want)
 		}
 	}
-	// 2 ft from the trunk a twelfth of the way round is 2 ft · π/6 = 12.6 in, and the lower row goes the other way.
-	got, err = placement.Order{}.Stations([]placement.Place{at(5*ft, -15*deg), at(5*ft-in, 15*deg), at(4*ft, -15*deg), at(4*ft, 15*deg)})
+	// 2 ft from the trunk a twelfth of the way round is 2 ft · π/6 = 12.6 in, and the next lower row that has pieces goes the other way.
+	got, err = placement.Order{}.Stations([]placement.Place{at(5*ft, -15*deg), at(5*ft-in, 15*deg), at(3*ft, -15*deg), at(3*ft, 15*deg)})
 	if err != nil || len(got) != 1 {
 		t.Fatal(got, err)
 	}
 	for i, want := range []string{
 		"1: ornaments, star: 5 ft up at 7 o'clock, 6 1/2 in left of the middle",
 		"2: ornaments, star: 4 ft 11 in up at 6 o'clock, 1 ft 1/2 in right of the last",
-		"3: ornaments, star: 4 ft up at 6 o'clock, straight below the last",
-		"4: ornaments, star: 4 ft up at 7 o'clock, 1 ft 1/2 in left of the last",
+		"3: ornaments, star: 3 ft up at 6 o'clock, straight below the last",
+		"4: ornaments, star: 3 ft up at 7 o'clock, 1 ft 1/2 in left of the last",
 	} {
 		if text := strings.Split(got[0].String(), "\n")[1+i]; text != want {
 			t.Errorf("%q, want %q", text, want)

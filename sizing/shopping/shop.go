@@ -278,7 +278,7 @@ func (c *checker) shop(s Shop) error {
 	for k := Kind(1); k < numKinds; k++ {
 		most, want := 100, "0 to 100 percent"
 		if k.Running() || k.whole() {
-			most, want = 0, "0, since spares are of what is counted by the piece"
+			most, want = 0, "0: spares are of pieces, not of lengths or strings of lights"
 		}
 		if n := s.Spares[k]; n < 0 || n > most {
 			return c.fail(units.ErrRange, "/spares/"+pointerToken(k.String()), strconv.Itoa(n), want)
