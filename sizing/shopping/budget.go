@@ -2,6 +2,7 @@ package shopping
 
 import (
 	"cmp"
+	"container/heap"
 	"slices"
 	"sort"
 	"strconv"
@@ -47,7 +48,9 @@ const (
 //
 // A budget too small for the least of everything first buys base garland and its hooks, if it can,
 // and then part of the rest in the same way. Lengths and hooks are bought whole or not at all; owned
-// lengths hang. Least is the budget that would do.
+// lengths hang. Least is the budget that would do. Of more than 100 such items the least full is as
+// full as can be, and as few as can be are no fuller; the money that is left goes to the least full in
+// turn.
 //
 // At most 100 items may be open, with 1,000,000 counts from least to most in all. For the least
 // cost of items at least so full, plan least + ⌈fullness · (most - least)⌉ of each and call
@@ -534,6 +537,9 @@ func (f *filling) first(need int64, of func(i int) bool) int64 {
 
 // fill returns the count of each item. The first step of each must be within the budget.
 func (f *filling) fill() []int {
+	if len(f.items) > maxOpen {
+		return f.rise()
+	}
 	var levels []level
 	for _, steps := range f.items {
 		for _, s := range steps {
@@ -565,6 +571,59 @@ func (f *filling) fill() []int {
 		counts[i] = s.count
 	}
 	return counts
+}
+
+// rise is fill for many items: the least full one rises a step, and of those that are as full the
+// one whose step costs least, while there is money for it.
+func (f *filling) rise() []int {
+	r := rising{items: f.items, at: make([]int, len(f.items))}
+	left := f.budget
+	for i, steps := range f.items {
+		left -= steps[0].cost
+		if len(steps) > 1 {
+			heap.Push(&r, i)
+		}
+	}
+	for len(r.open) != 0 {
+		i := r.open[0]
+		if more := r.more(i); more <= left {
+			left -= more
+			if r.at[i]++; r.at[i]+1 < len(f.items[i]) {
+				heap.Fix(&r, 0)
+				continue
+			}
+		}
+		heap.Pop(&r)
+	}
+	counts := make([]int, len(f.items))
+	for i, steps := range f.items {
+		counts[i] = steps[r.at[i]].count
+	}
+	return counts
+}
+
+// A rising is a heap of the items that may rise.
+type rising struct {
+	items [][]step
+	at    []int // the step of each item
+	open  []int
+}
+
+// more returns what the next step of an item costs.
+func (r *rising) more(i int) int64 { return r.items[i][r.at[i]+1].cost - r.items[i][r.at[i]].cost }
+
+func (r *rising) Len() int      { return len(r.open) }
+func (r *rising) Swap(i, j int) { r.open[i], r.open[j] = r.open[j], r.open[i] }
+func (r *rising) Push(x any)    { r.open = append(r.open, x.(int)) }
+func (r *rising) Pop() any {
+	last := r.open[len(r.open)-1]
+	r.open = r.open[:len(r.open)-1]
+	return last
+}
+
+func (r *rising) Less(i, j int) bool {
+	a, b := r.open[i], r.open[j]
+	return cmp.Or(r.items[a][r.at[a]].level.compare(r.items[b][r.at[b]].level), cmp.Compare(r.more(a), r.more(b)), cmp.Compare(a, b)) < 0
 }
 
 // assign returns the least cost at which each item either has one of the slots,
