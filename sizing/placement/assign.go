@@ -308,7 +308,7 @@ func (a *assignment) gain(i, j int32, square float64) float64 {
 func (a *assignment) touching(i int32, radius float64, except int32) float64 {
 	sum := 0.0
 	reach := radius + a.largest
-	for _, p := range a.within(i, reach*reach) {
+	for _, p := range a.within(i, float64(reach*reach)) {
 		if r := radius + a.kinds[a.who[p.spot]].radius; p.square < r*r && p.spot != except {
 			sum += touch * r * r / p.square
 		}

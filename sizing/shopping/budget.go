@@ -252,7 +252,7 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 		if !rises {
 			continue
 		}
-		steps, counts, err := f.steps(c, g, some, from, to)
+		steps, counts, err := f.steps(c, g, some, from, to, poor)
 		if err != nil {
 			return List{}, err
 		}
@@ -343,7 +343,7 @@ func goods(p Purchase) int64 {
 
 // steps returns the numbers worth choosing of the lines of a group, from the lowest on, with
 // what they cost, and the counts of the lines at each.
-func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64) (steps []step, counts [][]int64, err error) {
+func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64, poor bool) (steps []step, counts [][]int64, err error) {
 	add := func(count int, of, all, cost int64) {
 		if k := len(steps); k > 0 && steps[k-1].cost >= cost {
 			steps = steps[:k-1]
@@ -403,7 +403,7 @@ func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64) (st
 		if err != nil {
 			return nil, nil, err
 		}
-		if n > 0 && short {
+		if n > 0 && short && !poor {
 			break // the shelves go no further
 		}
 		counts = append(counts, now)

@@ -262,11 +262,15 @@ func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 	}
 	share := min(c.work/c.items, maxTogether)
 	effort := share
-	defer func() { c.work -= share - effort }()
-	found := supply.Solve(&m.program, m.start(), &effort)
-	if found.None {
-		m.shrink(&effort)
-		found = supply.Solve(&m.program, m.start(), &effort)
+	planned := slices.Clone(m.program.Demands)
+	found := m.solve(&effort)
+	c.work -= share - effort
+	if found.Packs == nil && len(planned) > 1 {
+		copy(m.program.Demands, planned)
+		share = min(c.work/c.items, maxTogether)
+		effort = share
+		found = m.inTurn(&effort)
+		c.work -= share - effort
 	}
 	if found.Packs == nil {
 		return c.fail(units.ErrLimit, "needs", group[0].like.Item.String()+" and what is bought with it", "fewer offers, needs, or items in one list")
@@ -297,6 +301,61 @@ func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 		m.unpack(p, found, counts)
 	}
 	return nil
+}
+
+// solve searches for the packs that serve the demands at the least cost, lowered to what can be served.
+func (m *coupling) solve(effort *int64) supply.Result {
+	found := supply.Solve(&m.program, m.start(), effort)
+	if found.None {
+		m.shrink(effort)
+		found = supply.Solve(&m.program, m.start(), effort)
+	}
+	return found
+}
+
+// inTurn serves the demands one after another, each at the least cost from what those before it leave: a way,
+// where the search for the best one is too long. What all cost at the least is not known.
+func (m *coupling) inTurn(effort *int64) supply.Result {
+	g := &m.program
+	all := supply.Result{Packs: make([]int64, len(g.Packs))}
+	have := slices.Clone(g.Have)
+	for d := range g.Demands {
+		one := *m
+		one.demands = m.demands[d : d+1]
+		one.program = supply.Problem{Packs: slices.Clone(g.Packs), Have: have, Demands: g.Demands[d : d+1], Rows: slices.Clone(g.Rows)}
+		for j, n := range all.Packs {
+			one.program.Packs[j].Limit -= n
+		}
+		for i := range one.program.Rows {
+			r := &one.program.Rows[i]
+			for k, j := range r.Col {
+				r.Least -= r.Coef[k] * all.Packs[j]
+			}
+		}
+		share, planned := *effort/int64(len(g.Demands)-d), g.Demands[d]
+		left := share
+		found := one.solve(&left)
+		if found.Packs == nil { // of any types
+			planned.Take, left = 0, max(left, share)
+			one.program.Demands[0] = planned
+			found = one.solve(&left)
+		}
+		*effort -= share - left
+		if found.Packs == nil {
+			return found
+		}
+		for j, n := range found.Packs {
+			all.Packs[j] += n
+			for _, h := range g.Packs[j].Holds {
+				have[h.Thing] += n * h.N
+			}
+		}
+		for t, n := range found.Gets[0] {
+			have[t] -= n
+		}
+		all.Gets = append(all.Gets, found.Gets[0])
+	}
+	return all
 }
 
 // boxes makes the program of lines of pieces.

@@ -176,7 +176,7 @@ func TestFullestWork(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			steps, _, err := o.steps(check, groups[0], []int{0}, o.least(), []int64{o.lines[0].most})
+			steps, _, err := o.steps(check, groups[0], []int{0}, o.least(), []int64{o.lines[0].most}, false)
 			if err != nil {
 				t.Fatal(err)
 			}
