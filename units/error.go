@@ -20,7 +20,8 @@ var (
 //
 // Field is the name of an argument, "height", or, for a value inside one, a JSON Pointer
 // (RFC 6901) that begins with that name: "/tree/base", "/offers/3/price". Inside the
-// receiver of a method it begins there: "/typesPerFoot". Names are those in JSON.
+// receiver of a method it begins there: "/typesPerFoot". An empty one is the whole document.
+// Names are those in JSON.
 type Error struct {
 	Func  string // package and function or method: "units.ParseLength", "sizing.Rules.Types"
 	Field string // which value: "text", "/tree/base"
@@ -36,8 +37,10 @@ func (e *Error) Error() string {
 	var b strings.Builder
 	b.WriteString(e.Func)
 	b.WriteString(": ")
-	b.WriteString(e.Field)
-	b.WriteByte(' ')
+	if e.Field != "" {
+		b.WriteString(e.Field)
+		b.WriteByte(' ')
+	}
 	b.WriteString(strconv.Quote(e.Value))
 	b.WriteString(": ")
 	if e.Err != nil {

@@ -26,7 +26,7 @@ func TestErrorsCompare(t *testing.T) {
 // A zero Error prints, and so does every zero value of a struct here.
 func TestZeroPrints(t *testing.T) {
 	for want, v := range map[string]any{
-		`:  "": : want `: &Error{}, "": Caution{}, "0": Range[int]{}, "0 ft": Range[Length]{}, "feet and inches": Style(0),
+		`: "": : want `: &Error{}, "": Caution{}, "0": Range[int]{}, "0 ft": Range[Length]{}, "feet and inches": Style(0),
 	} {
 		if got := fmt.Sprint(v); got != want || strings.Contains(got, "%!") {
 			t.Errorf("%T prints as %q, want %q", v, got, want)
