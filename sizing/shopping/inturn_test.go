@@ -2,7 +2,10 @@ package shopping
 
 import (
 	"math/rand/v2"
+	"strconv"
 	"testing"
+
+	"github.com/shopspring/decimal"
 )
 
 // Demands that are served in turn get what there is and no more, as many types as they are left with, and what all cost is no less
@@ -12,9 +15,16 @@ func TestInTurn(t *testing.T) {
 	served, dearer := 0, 0
 	for i := range 600 {
 		s, needs := someBoxes(r, i%2 == 0)
+		if i%3 == 0 {
+			s, needs = someLights(r)
+		}
 		program := func() *coupling {
 			m := &coupling{shop: s, lines: lines(s.withSpares(wishes(needs)))}
-			m.boxes()
+			if i%3 == 0 {
+				m.lights()
+			} else {
+				m.boxes()
+			}
 			return m
 		}
 		exact, turn := program(), program()
@@ -68,7 +78,7 @@ func TestInTurn(t *testing.T) {
 		}
 		for thing, n := range have {
 			if n < 0 {
-				t.Fatalf("%d too many of %v", -n, turn.things[thing])
+				t.Fatalf("%d too many of thing %d", -n, thing)
 			}
 		}
 		if all {
@@ -84,4 +94,27 @@ func TestInTurn(t *testing.T) {
 	if served < 200 || dearer == 0 {
 		t.Errorf("%d served, %d of them at more than the least", served, dearer)
 	}
+}
+
+// someLights returns a shop of strings of lights with deals, shelves and what is owned, and rooms that need some.
+func someLights(r *rand.Rand) (s Shop, needs []Need) {
+	light := Item{Kind: Light}
+	for i := range 1 + r.IntN(3) {
+		cents := 100 + r.Int64N(900)
+		o := Offer{Item: light, Name: strconv.Itoa(i), Pack: Quantity{Pieces: 10 * (1 + r.IntN(5))}, Price: decimal.New(cents, -2)}
+		if r.IntN(2) == 0 {
+			o.Deals = []Deal{{Packs: 3, Price: decimal.New(2*cents, -2)}}
+		}
+		if r.IntN(2) == 0 {
+			o.Shelf = Shelf(1 + r.IntN(5))
+		}
+		s.Offers = append(s.Offers, o)
+	}
+	for range r.IntN(3) {
+		s.Owned = append(s.Owned, Lot{light, Quantity{Pieces: 10 * (1 + r.IntN(5))}})
+	}
+	for i := range 1 + r.IntN(4) {
+		needs = append(needs, Need{Item: light, Room: strconv.Itoa(i), Quantity: Quantity{Pieces: 10 * r.IntN(12)}})
+	}
+	return s, needs
 }
