@@ -191,3 +191,14 @@ func TestMostStrings(t *testing.T) {
 		}
 	}
 }
+
+// What could cost less is told, unless nothing is known of how much less.
+func TestUnknownBound(t *testing.T) {
+	p := shopping.Purchase{Shares: []shopping.Share{{Need: picks(1), Gets: pieces(1)}}, Cost: cents(500)}
+	for bound, told := range map[int64]bool{0: false, 300: true, 500: false} {
+		p.Bound = cents(bound)
+		if text := p.String(); strings.Contains(text, "as little as") != told {
+			t.Errorf("%d: %s", bound, text)
+		}
+	}
+}

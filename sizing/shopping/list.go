@@ -564,7 +564,7 @@ func (p Purchase) text(w *writer, poor bool) {
 		w.row(4, "lost in joins", lost.String())
 	}
 	lots("left over", p.Left)
-	if !p.Bound.Equal(p.Cost) {
+	if !p.Bound.Equal(p.Cost) && !p.Bound.IsZero() {
 		w.row(4, "could cost as little as", money(p.Bound))
 	}
 }
