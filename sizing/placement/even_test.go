@@ -264,6 +264,9 @@ func TestTable(t *testing.T) {
 func TestGrid(t *testing.T) {
 	for _, f := range []surface{shape(0.125, 0, 1), shape(0.3, 0.2, 1), shape(1.5, 0, 1), shape(0.65, 0, 0.3)} {
 		for _, n := range []int{2, 40, 300} {
+			if n == 300 && testing.Short() {
+				break
+			}
 			spots := random(f, n)
 			for _, size := range []float64{0.01, 0.1, 0.5, 3} {
 				x := newIndex(f, size)
