@@ -74,9 +74,9 @@ func (l List) Short() []Share {
 // pieces of several lengths (proved for up to 60 pieces of 8 lengths in steps of 3 in, and
 // mostly for odd inches); whole pieces beside runs; mixed boxes, numbers of types, and
 // lights. In these cases the order of the offers breaks no tie, and the cost is never above that
-// of the best single offer. Where so much is bought together that no way is found in the time there
-// is, as for ten trees from a shelf nearly sold out, the needs are served in turn, each at the least
-// cost, of any types if need be, and Bound is 0.
+// of the best single offer. Where so much is bought together that the search finds no way, as for
+// ten trees from a shelf nearly sold out, the needs are served in turn, each at the least cost, of any
+// types if need be, and Bound is 0.
 //
 // With stores that deliver for a fee it tries all sets of stores, each at the least cost of
 // the goods and tax. Where more of what is on the list brings these goods to free delivery for
