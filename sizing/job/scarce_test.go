@@ -14,7 +14,7 @@ import (
 )
 
 // Ten trees from a shelf nearly sold out, of many types and sizes: too much for the best way to be found, and something is
-// bought all the same, no more than is there and within the budget, and all of it hangs or is left over.
+// bought all the same, no more than is there and for most of the budget, and all of it hangs or is left over.
 func TestTenTreesOfAScarceShelf(t *testing.T) {
 	if testing.Short() {
 		t.Skip("takes a second")
@@ -59,7 +59,7 @@ func TestTenTreesOfAScarceShelf(t *testing.T) {
 				t.Errorf("%d more than hang and are left:\n%v", there, purchase)
 			}
 		}
-		if pieces < 100 || budget != 0 && p.Basket.Total.GreaterThan(r.Shop.Budget) {
+		if total := p.Basket.Total.IntPart(); pieces < 100 || budget != 0 && (total < budget*9/10 || total > budget) {
 			t.Errorf("%d pieces for %v of %v", pieces, p.Basket.Total, budget)
 		}
 	}

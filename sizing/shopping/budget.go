@@ -50,7 +50,7 @@ const (
 // and then part of the rest in the same way. Lengths and hooks are bought whole or not at all; owned
 // lengths hang. Least is the budget that would do. Of more than 100 such items the least full is as
 // full as can be, and as few as can be are no fuller; the money that is left goes to the least full in
-// turn.
+// turn. Substitutes come last, and only where they cost no more than is left.
 //
 // At most 100 items may be open, with 1,000,000 counts from least to most in all. For the least
 // cost of items at least so full, plan least + ⌈fullness · (most - least)⌉ of each and call
@@ -286,7 +286,11 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 		}
 	}
 	chosen := f.shop.withSpares(f.wishes(counts, true))
-	l, err := f.shop.replaced(c, chosen)
+	var dear func(List) bool
+	if poor { // substitutes come last, with what money is left
+		dear = func(l List) bool { return l.Total.GreaterThan(f.shop.Budget) }
+	}
+	l, err := f.shop.replaced(c, chosen, dear)
 	if err == nil && poor {
 		err = f.owned(c, &l, counts)
 	}
@@ -373,7 +377,7 @@ func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64, poo
 				counts = append(counts, numbers[i:i+1])
 				cost := costs(all(n) - owned)
 				if cost == cover.Never {
-					if n > low {
+					if n > low && !poor {
 						break
 					}
 					cost = costs(reach(packs))

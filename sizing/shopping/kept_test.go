@@ -202,3 +202,27 @@ func TestUnknownBound(t *testing.T) {
 		}
 	}
 }
+
+// Substitutes come last, with what money is left. By hand: of 10 red ones the shelf has 4 at 1.00, and 6 blue ones at 5.00 are too
+// dear for 10.00 but not at 1.00.
+func TestSubstitutesWithinBudget(t *testing.T) {
+	red, blue := shopping.Item{Kind: shopping.Pick, Color: "red"}, shopping.Item{Kind: shopping.Pick, Color: "blue"}
+	gold := shopping.Item{Kind: shopping.Ornament, Color: "gold"}
+	for each, want := range map[int64]int64{500: 400, 100: 1000} {
+		s := shopping.Shop{
+			Offers: []shopping.Offer{
+				{Item: red, Name: "one", Pack: pieces(1), Price: cents(100), Shelf: 4},
+				{Item: blue, Name: "one", Pack: pieces(1), Price: cents(each)},
+				{Item: gold, Name: "box", Pack: pieces(20), Price: cents(5000)},
+			},
+			Budget: cents(1000),
+		}
+		l, err := s.Fullest([]shopping.Need{
+			{Item: red, Quantity: pieces(10), Instead: []shopping.Need{{Item: blue}}},
+			{Item: gold, Quantity: pieces(20)},
+		})
+		if err != nil || !l.Total.Equal(cents(want)) || l.Purchases[0].Shares[0].Gets != pieces(4) {
+			t.Errorf("at %d: %v, %v", each, l, err)
+		}
+	}
+}

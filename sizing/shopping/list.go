@@ -96,7 +96,7 @@ func (s Shop) List(needs []Need) (List, error) {
 // list is [Shop.List] for a shop and needs that have been checked.
 func (s Shop) list(c *checker, list []wish) (List, error) {
 	list = s.withSpares(list)
-	found, err := s.replaced(c, list)
+	found, err := s.replaced(c, list, nil)
 	return found.List, err
 }
 
@@ -110,8 +110,8 @@ type place struct{ purchase, share int }
 
 func (l located) share(i int) *Share { return &l.Purchases[l.at[i].purchase].Shares[l.at[i].share] }
 
-// replaced returns the list for wishes with substitutes for what is short.
-func (s Shop) replaced(c *checker, list []wish) (located, error) {
+// replaced returns the list for wishes with substitutes for what is short, but for those with which the list is too dear.
+func (s Shop) replaced(c *checker, list []wish, dear func(List) bool) (located, error) {
 	found, err := s.cheapestStores(c, list)
 	if err != nil {
 		return located{}, err
@@ -120,6 +120,7 @@ func (s Shop) replaced(c *checker, list []wish) (located, error) {
 	for step := range 2 * maxInstead {
 		k, keep := step/2, step%2 == 0 // first with as many types as are missing, then with any
 		stands := map[int]int{}        // for each wish that is short, the substitute added for it
+		first := len(list)
 		for i := range count {
 			if k < len(list[i].Instead) && !list[i].spare {
 				if m := found.share(i).Short(); m != (Quantity{}) {
@@ -164,6 +165,13 @@ func (s Shop) replaced(c *checker, list []wish) (located, error) {
 			if more, err = s.cheapestStores(c, list); err != nil {
 				return located{}, err
 			}
+		}
+		if dear != nil && dear(more.List) {
+			list = list[:first]
+			for i := range stands {
+				list[i].replaced = found.share(i).Replaced
+			}
+			continue
 		}
 		for i := range stands {
 			more.share(i).Replaced = list[i].replaced

@@ -260,17 +260,16 @@ func (s Shop) together(c *checker, p *Purchase, group []*line) error {
 	if cells := len(m.program.Packs) * (len(m.program.Demands) + len(m.program.Rows)); cells > intprog.MaxCells {
 		return c.size(group[0].like.Item, len(m.program.Packs))
 	}
-	share := min(c.work/c.items, maxTogether)
-	effort := share
-	planned := slices.Clone(m.program.Demands)
-	found := m.solve(&effort)
-	c.work -= share - effort
-	if found.Packs == nil && len(planned) > 1 {
+	planned, found := slices.Clone(m.program.Demands), supply.Result{}
+	for _, search := range [...]func(*int64) supply.Result{m.solve, m.inTurn} {
 		copy(m.program.Demands, planned)
-		share = min(c.work/c.items, maxTogether)
-		effort = share
-		found = m.inTurn(&effort)
+		share := min(c.work/c.items, maxTogether)
+		effort := share
+		found = search(&effort)
 		c.work -= share - effort
+		if found.Packs != nil {
+			break
+		}
 	}
 	if found.Packs == nil {
 		return c.fail(units.ErrLimit, "needs", group[0].like.Item.String()+" and what is bought with it", "fewer offers, needs, or items in one list")
@@ -332,15 +331,18 @@ func (m *coupling) inTurn(effort *int64) supply.Result {
 				r.Least -= r.Coef[k] * all.Packs[j]
 			}
 		}
-		share, planned := *effort/int64(len(g.Demands)-d), g.Demands[d]
-		left := share
-		found := one.solve(&left)
-		if found.Packs == nil { // of any types
-			planned.Take, left = 0, max(left, share)
-			one.program.Demands[0] = planned
+		planned, found := g.Demands[d], supply.Result{}
+		for range 2 {
+			share := *effort / int64(2*(len(g.Demands)-d))
+			left := share
 			found = one.solve(&left)
+			*effort -= share - left
+			if found.Packs != nil {
+				break
+			}
+			planned.Take = 0 // of any types, then
+			one.program.Demands[0] = planned
 		}
-		*effort -= share - left
 		if found.Packs == nil {
 			return found
 		}
