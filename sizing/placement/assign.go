@@ -258,15 +258,8 @@ func (a *assignment) spread(c *class, i int32, sign float64) {
 // are good until the next call.
 func (a *assignment) within(i int32, reach float64) []neighbor {
 	if reach <= a.listed {
-		from, to := 0, len(a.around[i])
-		for from < to {
-			if middle := (from + to) / 2; a.around[i][middle].square < reach {
-				from = middle + 1
-			} else {
-				to = middle
-			}
-		}
-		return a.around[i][:from]
+		n, _ := slices.BinarySearchFunc(a.around[i], reach, func(p neighbor, reach float64) int { return cmp.Compare(p.square, reach) })
+		return a.around[i][:n]
 	}
 	a.found, a.beyond = a.index.inside(a.found[:0], a.spots[i], math.Sqrt(reach)), a.beyond[:0]
 	for _, j := range a.found {
