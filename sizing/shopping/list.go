@@ -119,64 +119,71 @@ func (s Shop) replaced(c *checker, list []wish, dear func(List) bool) (located, 
 	count := len(list)
 	for step := range 2 * maxInstead {
 		k, keep := step/2, step%2 == 0 // first with as many types as are missing, then with any
-		stands := map[int]int{}        // for each wish that is short, the substitute added for it
-		first := len(list)
-		for i := range count {
-			if k < len(list[i].Instead) && !list[i].spare {
-				if m := found.share(i).Short(); m != (Quantity{}) {
-					sub := list[i].Instead[k]
-					need := Need{
-						Item: sub.Item, MaxSize: sub.MaxSize, Room: list[i].Room, Quantity: sub.of(m, list[i].planned),
-						Basis: "instead of " + m.String() + " " + list[i].Item.String() + " that the shelves are short of", Source: list[i].Source,
-					}
-					w := wish{Need: &need, of: list[i].Need}
-					if keep && !w.keepTypes(list[i], sub, found.share(i)) {
-						continue
-					}
-					stands[i] = len(list)
-					list = append(list, w)
+		for most := count; most != 0; {
+			stands := map[int]int{} // for each wish that is short, the substitute added for it
+			first := len(list)
+			for i := range count {
+				if len(stands) == most || k >= len(list[i].Instead) || list[i].spare {
+					continue
 				}
-			}
-		}
-		if len(stands) == 0 {
-			continue
-		}
-		more, err := s.cheapestStores(c, list)
-		if err != nil {
-			return located{}, err
-		}
-		again := false
-		for i := range count {
-			j, ok := stands[i]
-			if !ok {
-				continue
-			}
-			missing := found.share(i).Short()
-			got := list[i].Instead[k].stands(more.share(j).Gets, missing, list[i].planned)
-			list[i].replaced = plus(list[i].replaced, got)
-			if want := list[i].Instead[k].of(got, list[i].planned); want != list[j].Quantity {
-				list[j].Quantity, again = want, true
-				if list[j].Types != 0 {
-					list[j].fewerTypes(len(types(more.share(j).Parts)))
+				m := found.share(i).Short()
+				if m == (Quantity{}) {
+					continue
 				}
+				sub := list[i].Instead[k]
+				need := Need{
+					Item: sub.Item, MaxSize: sub.MaxSize, Room: list[i].Room, Quantity: sub.of(m, list[i].planned),
+					Basis: "instead of " + m.String() + " " + list[i].Item.String() + " that the shelves are short of", Source: list[i].Source,
+				}
+				w := wish{Need: &need, of: list[i].Need}
+				if keep && !w.keepTypes(list[i], sub, found.share(i)) {
+					continue
+				}
+				stands[i] = len(list)
+				list = append(list, w)
 			}
-		}
-		if again {
-			if more, err = s.cheapestStores(c, list); err != nil {
+			if len(stands) == 0 {
+				break
+			}
+			more, err := s.cheapestStores(c, list)
+			if err != nil {
 				return located{}, err
 			}
-		}
-		if dear != nil && dear(more.List) {
-			list = list[:first]
-			for i := range stands {
-				list[i].replaced = found.share(i).Replaced
+			again := false
+			for i := range count {
+				j, ok := stands[i]
+				if !ok {
+					continue
+				}
+				missing := found.share(i).Short()
+				got := list[i].Instead[k].stands(more.share(j).Gets, missing, list[i].planned)
+				list[i].replaced = plus(list[i].replaced, got)
+				if want := list[i].Instead[k].of(got, list[i].planned); want != list[j].Quantity {
+					list[j].Quantity, again = want, true
+					if list[j].Types != 0 {
+						list[j].fewerTypes(len(types(more.share(j).Parts)))
+					}
+				}
 			}
-			continue
+			if again {
+				if more, err = s.cheapestStores(c, list); err != nil {
+					return located{}, err
+				}
+			}
+			if dear != nil && dear(more.List) {
+				list = list[:first]
+				for i := range stands {
+					list[i].replaced = found.share(i).Replaced
+				}
+				most = len(stands) / 2 // as many as the money will do for, about
+				continue
+			}
+			for i := range stands {
+				more.share(i).Replaced = list[i].replaced
+			}
+			found = more
+			break
 		}
-		for i := range stands {
-			more.share(i).Replaced = list[i].replaced
-		}
-		found = more
 	}
 	return found, nil
 }
