@@ -381,7 +381,8 @@ func TestShortByThePlan(t *testing.T) {
 	}
 }
 
-// The nearest size stands in for one that is short, the smaller of two, and none that is too large for the tree.
+// The nearest size stands in for one that is short, the smaller of two, and none that is too large for the tree: over half again as
+// large as its largest, or as the rules let a home or a public place have.
 func TestNearestSize(t *testing.T) {
 	offers := func(texts ...string) (list []shopping.Offer) {
 		for _, text := range texts {
@@ -404,8 +405,8 @@ func TestNearestSize(t *testing.T) {
 		{false, offers(", 1 in", ", 6 in"), "", map[units.Length]int{at(8): 35, at(48): 14}, ""}, // the largest for a home is nearer to 4 in
 		{false, offers(", 2 in"), "ornaments, 3 in", map[units.Length]int{at(16): 40, at(24): 9}, ""},
 		{false, offers(", 12 in"), "", map[units.Length]int{}, "ornaments, 1 ft (box)"},
-		{true, offers(", 12 in"), "", map[units.Length]int{at(96): 49}, ""},
-		{true, offers(", 13 in"), "", map[units.Length]int{}, "ornaments, 1 ft 1 in (box)"},
+		{true, offers(", 6 in"), "", map[units.Length]int{at(48): 49}, ""}, // half again as large as 4 in
+		{true, offers(", 49/8 in"), "", map[units.Length]int{}, "ornaments, 6 1/8 in (box)"},
 		{false, offers(""), "ornaments, 12 in", map[units.Length]int{at(16): 21, at(25): 14, at(32): 14}, "ornaments, 1 ft (owned)"},
 		{false, offers(", 12 in"), "ornaments", map[units.Length]int{0: 9}, "ornaments, 1 ft (box)"}, // those of no size are no size to stand in
 	} {
@@ -431,6 +432,31 @@ func TestNearestSize(t *testing.T) {
 			if told != row.unused {
 				t.Errorf("public %t, %v, %s: not used are %q, want %q", row.public, row.offers, row.owned, told, row.unused)
 			}
+		}
+	}
+}
+
+// On a tall tree the rules are what limits a size that stands in: by hand, at 22 ft 5 1/2 in is the largest planned, and at 40 ft 10 in.
+func TestLargestByTheRules(t *testing.T) {
+	for _, row := range []struct {
+		height units.Length
+		public bool
+		offer  string
+		fits   bool
+	}{
+		{22 * units.Foot, false, "ornaments, 6 in", true},
+		{22 * units.Foot, false, "ornaments, 49/8 in", false},
+		{40 * units.Foot, true, "ornaments, 12 in", true},
+		{40 * units.Foot, true, "ornaments, 97/8 in", false},
+	} {
+		r := job.Request{House: job.CommonPractice(), Trees: []job.Tree{bare(row.height)}}
+		r.Trees[0].Public = row.public
+		r.Shop.Offers = []shopping.Offer{offerOf(t, row.offer, 1000)}
+		for range 2 {
+			if p := mustMake(t, r); (len(p.Trees[0].Pieces) > 0) != row.fits {
+				t.Errorf("%v, public %t, %s: %v", row.height, row.public, row.offer, p.Trees[0].Pieces)
+			}
+			r.House.Trees.HomeLargest, r.House.Trees.HallLargest = 0, 0
 		}
 	}
 }

@@ -457,7 +457,7 @@ func TestSizesAndTypes(t *testing.T) {
 		t.Errorf("%v hang of %v", types, tree.Shares[0])
 	}
 	// Half of the shelf is gone: what there is hangs, and a size that was not asked for stands in.
-	r.Shop.Offers = []shopping.Offer{offer("ornaments, star, 4 in", 4)}
+	r.Shop.Offers = []shopping.Offer{offer("ornaments, star, 1 in", 4)}
 	r.Shop.Offers[0].Shelf = 1
 	r.Shop.Owned = nil
 	if p, err = job.Make(r); err != nil {

@@ -45,7 +45,8 @@ type Plan struct {
 //
 // Needs name a size if every offer of the color has one, as many types as there are to buy, and
 // the type "mantel" for other kinds if some are sold so. Pieces owned without a size are used first;
-// the nearest sizes stand in for one that is short. Toppers and skirts are not planned.
+// the nearest sizes stand in for one that is short, none over half again the largest that is planned.
+// Toppers and skirts are not planned.
 func Make(request Request) (Plan, error) {
 	const function = "job.Make"
 	p, faults := plan(function, request)

@@ -129,9 +129,12 @@ func (d *draft) tree(f *faulty, colors palette.Palette, t Tree, at string) {
 		each := max(1, (total+p.Types/2)/max(1, p.Types))
 		p.Each = units.Range[int]{Min: max(1, each-h.Trees.EachSpread), Max: each + h.Trees.EachSpread}
 	}
-	room := dressing{name: t.Room, at: at, types: min(p.Types, total), each: p.Each, large: largest(h.Trees, t), cautions: cautions}
 	mix, err := h.Trees.Mix(t.Tree, total)
 	ok(err)
+	room := dressing{name: t.Room, at: at, types: min(p.Types, total), each: p.Each, large: largest(h.Trees, t), cautions: cautions}
+	if len(mix) > 0 { // larger ones would look out of place
+		room.large = min(room.large, 3*mix[0].Item.Size/2)
+	}
 	f.note(room.share(colors, total, mix), at, "palette", "/colors", "shares", "/colors")
 	p.Shares = room.needs(needs, d.stock)
 	d.Trees = append(d.Trees, p)
