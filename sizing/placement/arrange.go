@@ -47,16 +47,21 @@ func (l Layout) arrange(fn string, pieces []shopping.Lot) (arrangement, error) {
 
 // most returns how many of total pieces fit, in the proportions of kinds. It takes less
 // trouble than a layout does, which may fit a few more of several sizes.
-func (s stand) most(kinds []kind, total int) (fit int) {
+func (s stand) most(kinds []kind, total int) int {
+	return most(kinds, total, s.area(), func(kinds []kind, n int) bool {
+		_, ok := s.arrange(kinds, n, true)
+		return ok
+	})
+}
+
+// most searches with a function that reports whether n pieces fit on an area.
+func most(kinds []kind, total int, area float64, fits func(kinds []kind, n int) bool) (fit int) {
 	// More than would cover the surface need not be tried.
-	over := total
-	if c := cover(kinds); c > s.area() {
-		over = min(over, int(float64(total)*s.area()/c)+1)
-	}
+	over := min(total, int(float64(total)*min(area/cover(kinds), 1))+1)
 	if over > many {
 		kinds = bySizes(kinds)
 	}
-	next, step, near := (over+1)/2, over, over
+	next, step, near := 0, over, over
 	if over > 2*aMany {
 		// Fewer larger ones are tried sooner, and about as many fit in proportion: the first
 		// try that comes near that will do.
@@ -66,14 +71,14 @@ func (s stand) most(kinds []kind, total int) (fit int) {
 		for i := range larger {
 			larger[i].radius = float64(larger[i].radius * math.Sqrt(scale))
 		}
-		next = int(float64(s.most(larger, fewer)) * scale * 63 / 64)
+		next = int(float64(most(larger, fewer, area, fits)) * scale * 63 / 64)
 		step, near = 1+next/128, next-next/32
 	}
 	for over-fit > 1+fit/128 && fit < near {
 		if next <= fit || next >= over {
 			next = (fit + over) / 2
 		}
-		if _, ok := s.arrange(share(kinds, next, total), next, true); ok {
+		if fits(share(kinds, next, total), next) {
 			fit, next = next, next+step
 		} else {
 			over, next = next, next-step
