@@ -253,7 +253,8 @@ func checkAccents(fn string, accents []shopping.Kind) error {
 //
 //	garland: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 1/4 in apart takes 184 ft
 //
-// Spacings are rounded up to a quarter inch, from 2 ft on to an inch; lengths up to a foot.
+// Spacings are rounded up to a quarter inch, from 2 ft on to an inch; lengths up to a foot, but by shape they
+// are those of [Comparison.Needs].
 func (c Comparison) String() string { return c.text(units.InFeetInches) }
 
 func (c Comparison) text(style units.Style) string {
@@ -312,7 +313,12 @@ func (c Comparison) wound(kind shopping.Kind, by string, style units.Style) stri
 	default:
 		gives = "is too short to go round here"
 	}
-	return by + " " + gives + "; " + apart(wanted, style) + " apart takes " + enough(c.length(kind, true, style), style)
+	takes := c.length(kind, true, style)
+	text := enough(takes, style)
+	if c.ByShape { // as the need has it
+		text = tape(takes, style)
+	}
+	return by + " " + gives + "; " + apart(wanted, style) + " apart takes " + text
 }
 
 // tooLong reports whether a garland of this length would be wound less than

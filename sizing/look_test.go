@@ -241,8 +241,8 @@ func TestRulesThatCannotBeWound(t *testing.T) {
 		{"both too short", Rules{PerFoot: shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: 6 * in}, shopping.Ribbon: {Length: 6 * in}}}, Tree{Height: 9 * ft}, "garland or ribbon: 6 in for each foot is too short to go round here; 10 1/4 in apart takes 104 ft", "both"},
 		// By hand: a sixth of 1.07 sq ft is 25.8 sq in, and over 9 ft 0.24 in wide. To
 		// match takes the slope of 1.05 ft at least, and a little more.
-		{"too long", CommonPractice(), Tree{Height: 1 * ft, Exposure: 60 * Degree}, "garland or ribbon: 9 ft for each foot is too long to wind here; 10 1/4 in apart takes 2 ft", "both"},
-		{"far too long", Rules{PerFoot: shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: 100 * ft}, shopping.Pick: {Pieces: 3}}}, Tree{Height: 1 * ft, Taper: Pencil, Exposure: HalfTree}, "garland: 100 ft for each foot is too long to wind here; 10 1/4 in apart takes 2 ft", "garland"},
+		{"too long", CommonPractice(), Tree{Height: 1 * ft, Exposure: 60 * Degree}, "garland or ribbon: 9 ft for each foot is too long to wind here; 10 1/4 in apart takes 1 ft 1 in", "both"},
+		{"far too long", Rules{PerFoot: shopping.ByKind[shopping.Quantity]{shopping.Garland: {Length: 100 * ft}, shopping.Pick: {Pieces: 3}}}, Tree{Height: 1 * ft, Taper: Pencil, Exposure: HalfTree}, "garland: 100 ft for each foot is too long to wind here; 10 1/4 in apart takes 1 ft 1 in", "garland"},
 	} {
 		l, err := looked(row.r, row.t)
 		a, _ := ruled(row.r, row.t)
