@@ -2,6 +2,7 @@ package placement
 
 import (
 	"math"
+	"math/rand/v2"
 	"slices"
 	"testing"
 )
@@ -134,6 +135,242 @@ func TestAssignFew(t *testing.T) {
 				t.Errorf("%v: %d of kind %d", kinds, n, i)
 			}
 		}
+	}
+}
+
+// By hand: nothing from the reach on, the square of what is left of it below, and so much more below what is far too near.
+func TestPush(t *testing.T) {
+	c := class{weight: 2, hard: 3, reach: 4, near: 1}
+	for square, want := range map[float64]float64{5: 0, 4: 0, 2: 2, 1: 18, 0.5: 2 * (49 + 6)} {
+		if got := c.push(square); got != want {
+			t.Errorf("%v apart, squared: %v, want %v", square, got, want)
+		}
+	}
+}
+
+// Of two that are as near the lower number comes first, in whatever order they were found.
+func TestNearer(t *testing.T) {
+	want := []neighbor{{3, 1}, {0, 2}, {1, 2}, {2, 2}, {4, 3}}
+	for k := range want {
+		got := slices.Concat(want[k:], want[:k])
+		slices.SortFunc(got, nearer)
+		if !slices.Equal(got, want) {
+			t.Errorf("%v, want %v", got, want)
+		}
+		for _, o := range want[:k] {
+			if nearer(o, want[k]) >= 0 || nearer(want[k], o) <= 0 {
+				t.Errorf("%v is not before %v", o, want[k])
+			}
+		}
+	}
+}
+
+// wrong returns what is wrong with an assignment, of all pairs of pieces: what exchanges make less.
+func (a *assignment) wrong() (sum float64) {
+	for i := range a.at {
+		for j := range i {
+			d := dist2(a.at[i], a.at[j])
+			k, o := &a.kinds[a.who[i]], &a.kinds[a.who[j]]
+			for l := range a.layers {
+				if c := k.class[l]; c >= 0 && c == o.class[l] && a.layers[l][c].field != nil {
+					sum += a.layers[l][c].push(d)
+				}
+			}
+			if r := k.radius + o.radius; a.crowded && d < r*r {
+				sum += touch * r * r / d
+			}
+		}
+	}
+	return sum
+}
+
+// lower returns by how much each size is lower than the next smaller one, on average.
+func (a *assignment) lower() (by []float64) {
+	sizes := a.layers[bySize]
+	mean := make([]float64, len(sizes))
+	for i, k := range a.who {
+		if c := a.kinds[k].class[bySize]; c >= 0 {
+			mean[c] += a.spots[i].slant / float64(sizes[c].count)
+		}
+	}
+	for c := range mean {
+		by = append(by, mean[c]-mean[max(c-1, 0)])
+	}
+	return by
+}
+
+// about reports whether numbers are the same but for their rounding.
+func about(x, y float64) bool { return math.Abs(x-y) <= 1e-7*(1+math.Abs(x)+math.Abs(y)) }
+
+// check compares the fields with what they are when put together anew.
+func (a *assignment) check(t *testing.T) {
+	t.Helper()
+	for l := range a.layers {
+		for c := range a.layers[l] {
+			class := &a.layers[l][c]
+			for p, got := range class.field {
+				want := 0.0
+				for q, k := range a.who {
+					if q != p && a.kinds[k].class[l] == int32(c) {
+						want += class.push(dist2(a.at[p], a.at[q]))
+					}
+				}
+				if !about(got, want) {
+					t.Fatalf("%d places: at %d the field of class %d of layer %d is %v, want %v", len(a.at), p, c, l, got, want)
+				}
+			}
+		}
+	}
+}
+
+// someAssignment returns places with pieces in their first order, of two to five kinds; some touch.
+func someAssignment(r *rand.Rand) *assignment {
+	n := 10 + r.IntN(60)
+	f := shape(0.3+0.5*r.Float64(), 0.1*r.Float64(), []float64{1, 0.5, 0.25}[r.IntN(3)])
+	var kinds []kind
+	left := n
+	for i := range int32(2 + r.IntN(4)) {
+		k := kind{class: [layers]int32{i, i % 2, i % 3}, rank: float64(i%3) - 1, count: 1 + r.IntN(left/3)}
+		k.radius = []float64{0.01, 0.03, 0.06}[i%3] * float64(r.IntN(2))
+		if i > 2 && r.IntN(3) == 0 {
+			k.class[1], k.class[2] = -1, -1
+		}
+		left -= k.count
+		kinds = append(kinds, k)
+	}
+	kinds[1].count += left
+	a := newAssignment(f, f.even(n, 0), kinds)
+	a.prepare()
+	return a
+}
+
+// What an exchange gains is what is less wrong after it, over all pairs; what is kept of the fields and heights is as if it were
+// put together anew; and larger pieces stay as much lower as they must.
+func TestExchange(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 0))
+	refused, allowed := 0, 0
+	for range 40 {
+		a := someAssignment(r)
+		n := len(a.spots)
+		for range 40 {
+			i, j := int32(r.IntN(n)), int32(r.IntN(n))
+			if i == j || a.who[i] == a.who[j] {
+				continue
+			}
+			before, stood := a.wrong(), a.lower()
+			gain, ordered := a.gain(i, j, dist2(a.at[i], a.at[j])), a.ordered(i, j)
+			k, o := a.who[i], a.who[j]
+			a.swap(i, j)
+			if a.who[i] != o || a.who[j] != k {
+				t.Fatalf("not exchanged")
+			}
+			if after := a.wrong(); !about(before-gain, after) {
+				t.Errorf("%d places: %v wrong, gains %v, %v wrong", n, before, gain, after)
+			}
+			stands, keeps := a.lower(), true
+			for s := range stands {
+				if s > 0 && stands[s] < stood[s]-1e-12 && stands[s] < a.need[s] {
+					keeps = false
+				}
+			}
+			if keeps != ordered {
+				t.Errorf("%d places: in order %v, but lower by %v and then %v, at least %v", n, ordered, stood, stands, a.need)
+			}
+			if ordered {
+				allowed++
+			} else {
+				refused++
+			}
+			// As if put together anew.
+			low := make([]float64, len(a.low))
+			for p, k := range a.who {
+				if c := a.kinds[k].class[bySize]; c >= 0 {
+					low[c] += a.spots[p].slant
+				}
+			}
+			if !slices.EqualFunc(low, a.low, about) {
+				t.Errorf("%d places: low %v, want %v", n, a.low, low)
+			}
+			a.check(t)
+		}
+	}
+	if refused < 50 || allowed < 100 {
+		t.Errorf("%d refused, %d allowed", refused, allowed)
+	}
+}
+
+// What is asked of a class is looked at again over all pairs; a class that falls short counts for a quarter more, and one with two that
+// are far too near for twice as much as to that.
+func TestFault(t *testing.T) {
+	r := rand.New(rand.NewPCG(4, 0))
+	shorts, closes := 0, 0
+	for range 50 {
+		a := someAssignment(r)
+		type ask struct{ weight, hard float64 }
+		var want [layers][]ask
+		total := 0.0
+		for i := range a.at {
+			for j := range a.at {
+				radius := a.kinds[a.who[i]].radius + a.kinds[a.who[j]].radius
+				if d := dist2(a.at[i], a.at[j]); i != j && a.crowded && d < radius*radius {
+					total += 1000 * radius * radius / d
+				}
+			}
+		}
+		for l := range a.layers {
+			for c, class := range a.layers[l] {
+				next := ask{class.weight, class.hard}
+				if class.count >= 5 {
+					var nearest []float64
+					for i, k := range a.who {
+						if a.kinds[k].class[l] != int32(c) {
+							continue
+						}
+						near := a.bound(class.count)
+						for j, o := range a.who {
+							if i != j && a.kinds[o].class[l] == int32(c) {
+								near = min(near, math.Sqrt(dist2(a.at[i], a.at[j])))
+							}
+						}
+						nearest = append(nearest, near/a.bound(class.count))
+					}
+					sum := 0.0
+					for _, d := range nearest {
+						sum += d
+					}
+					if short := 0.66 - sum/float64(len(nearest)); short > 0 {
+						total += short
+						next.weight *= 1.25
+						shorts++
+					}
+					if near := 0.504 - slices.Min(nearest); near > 0 {
+						total += 3 * near
+						next.hard *= 2
+						closes++
+					}
+				}
+				want[l] = append(want[l], next)
+			}
+		}
+		got := a.fault()
+		if math.Abs(got-total) > 1e-9*(1+total) {
+			t.Errorf("%d places: fault %v, want %v", len(a.spots), got, total)
+		}
+		for l := range a.layers {
+			for c := range a.layers[l] {
+				class := &a.layers[l][c]
+				if (ask{class.weight, class.hard}) != want[l][c] {
+					t.Errorf("%d places: class %d of layer %d counts for %v and %v, want %v", len(a.spots), c, l, class.weight, class.hard, want[l][c])
+				}
+			}
+		}
+		a.check(t)
+		if again := a.fault(); math.Abs(got-again) > 1e-9*(1+got) {
+			t.Errorf("%d places: fault %v, and then %v", len(a.spots), got, again)
+		}
+	}
+	if shorts < 20 || closes < 20 {
+		t.Errorf("%d fall short, %d too near", shorts, closes)
 	}
 }
 
