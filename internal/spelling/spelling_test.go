@@ -36,13 +36,22 @@ func TestDidYouMean(t *testing.T) {
 		{"PICKS", "; did you mean picks?", "upper case"},
 		{"garlnad", "; did you mean garland?", "two letters of seven are in the wrong place"},
 		{"gxxxand", "", "three of seven are wrong"},
-		{"bell", "; did you mean bells?", "as far from balls, which comes later"},
+		{"bolls", "; did you mean bells?", "as far from balls, which comes later"},
+		{"piks", "; did you mean picks?", "one letter of five"},
+		{"bow", "; did you mean row?", "one letter of three"},
+		{"raw", "; did you mean row?", "one letter of three"},
+		{"ran", "", "two letters of three"},
 		{"", "", "nothing"},
 		{strings.Repeat("p", 65), "", "too long to look at"},
 	} {
-		if got := DidYouMean(test.word, "garland", "picks", "bells", "balls"); got != test.want {
+		if got := DidYouMean(test.word, "garland", "picks", "bells", "balls", "row"); got != test.want {
 			t.Errorf("%q, %s: %q, want %q", test.word, test.reason, got, test.want)
 		}
+	}
+	// The longest word that is looked at.
+	long := strings.Repeat("p", 63)
+	if got := DidYouMean(long+"q", long+"p"); got != "; did you mean "+long+"p?" {
+		t.Errorf("64 letters: %q", got)
 	}
 	if got := DidYouMean("picks"); got != "" {
 		t.Errorf("among no names: %q", got)
