@@ -44,6 +44,7 @@ var (
 	cautionNoHeight  = units.Caution{Code: "height not given", Text: "the height of the shelf was not given, so nothing was checked against the hearth", Source: geometry}
 	cautionNoDepth   = units.Caution{Code: "depth not given", Text: "the depth of the shelf was not given, so how far the garland stands out was not checked", Source: geometry}
 	cautionNoWidth   = units.Caution{Code: "thickness not given", Text: "the thickness of the garland was not given, so distances are from its middle line: it comes nearer than they say", Source: geometry}
+	cautionThin      = units.Caution{Code: "stocking thickness not given", Text: "the thickness of the stockings was not given, so distances are from their middle: they come nearer than those say", Source: geometry}
 	cautionNoOpening = units.Caution{Code: "opening not given", Text: "no opening was given, so nothing was checked against a fire", Source: geometry}
 
 	cautionAbove = units.Caution{Code: "above", Text: "heat and smoke from a fire rise to what is above the shelf: a screen may get no warmer than its maker's manual says, so measure there with the fire lit before the shelf is dressed, and keep its vents clear; a mirror or picture needs fixings that heat does not loosen; hang nothing from its frame", Source: memory}

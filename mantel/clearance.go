@@ -203,7 +203,7 @@ func (m Mantel) Clearances(hanging Hanging, style units.Style) (Clearances, erro
 		}
 		c.add(m, "ribbon", m.fromZone(along, h.Fall), h.Fall, around)
 	}
-	c.finish(m, h.Thickness, style)
+	c.finish(m, h.Thickness, cautionNoWidth, style)
 	return c, nil
 }
 
@@ -268,8 +268,8 @@ func (c Clearances) and(other Clearances) Clearances {
 	return both
 }
 
-// finish puts the worst first, and adds the cautions.
-func (c *Clearances) finish(m Mantel, thickness units.Length, style units.Style) {
+// finish puts the worst first, and adds the cautions: thin is the one of what has no thickness.
+func (c *Clearances) finish(m Mantel, thickness units.Length, thin units.Caution, style units.Style) {
 	c.order()
 	c.Cautions = append(c.Cautions, cautionTakeDown, cautionNotTrim, cautionLocal, candles(style), cautionDry, cautionBerries, cautionPeople, cautionHangers)
 	if m.Opening == (Rectangle{}) {
@@ -281,7 +281,7 @@ func (c *Clearances) finish(m Mantel, thickness units.Length, style units.Style)
 		c.Cautions = append(c.Cautions, cautionNoHeight)
 	}
 	if thickness == 0 {
-		c.Cautions = append(c.Cautions, cautionNoWidth)
+		c.Cautions = append(c.Cautions, thin)
 	}
 	if m.Above != (Rectangle{}) {
 		c.Cautions = append(c.Cautions, cautionAbove)

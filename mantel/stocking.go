@@ -89,6 +89,6 @@ func (m Mantel) Stockings(stockings Stockings, hook Hook, garland Clearances, st
 		clear.addOut(m, "stocking "+strconv.Itoa(i+1), from, s.Length, s.Thickness)
 	}
 	loads.judge(hook, 0, style)
-	clear.finish(m, s.Thickness, style)
+	clear.finish(m, s.Thickness, cautionThin, style)
 	return loads, garland.and(clear), nil
 }

@@ -347,11 +347,11 @@ func TestOddJobs(t *testing.T) {
 			"planned 150, only 100: 1 string of 100",
 		}, nil},
 		{nil, []string{
-			"8 mantel picks; 4 in from the left, then every 8 in 3 Wire", "8 wire ties", "7 wire ties", "gaps from the left: 1, 3, 5 crimson; 2, 6 forest green; 4 gold; 7 ivory", "2 hooks; 0 ft and 5 ft 4 in from the left",
+			"8 mantel picks; 1 ft 4 in from its left end, then every 8 in 3 Wire", "8 wire ties", "7 wire ties", "gaps from the left: 1, 3, 5 crimson; 2, 6 forest green; 4 gold; 7 ivory", "2 hooks; 0 ft and 5 ft 4 in from the left",
 			"falling 1 ft at each end", "150: 1 string of 100, 1 of 50",
 		}, nil},
 		{[]string{"-mantel", "60 in", "-look", "asymmetrical left"}, []string{
-			"20 mantel picks; 0 ft from the left, then every 3 in; layer 1 from 3 ft 6 in to 4 ft 9 in; layer 2 from 1 ft 9 in to 3 ft 3 in; layer 3 from 0 ft to 1 ft 6 in",
+			"20 mantel picks; 4 ft from its left end, then every 3 in; layer 1 from 7 ft 6 in to 8 ft 9 in; layer 2 from 5 ft 9 in to 7 ft 3 in; layer 3 from 4 ft to 5 ft 6 in",
 		}, nil},
 		{[]string{"-request", "testdata/uncut.json"}, []string{"85 ft 6 in (planned 81 ft), lapped 2 in: 1 x your own 6 ft, 9 x 9 ft strand"}, nil},
 		// By hand, 3 holders 10 in apart in the middle of 6 ft: 26 in from its left end.

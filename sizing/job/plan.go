@@ -333,7 +333,7 @@ func (d *draft) shares(i int) *[]shopping.Share {
 // ofRoom are the codes of cautions that hold for one room alone, which they name.
 var ofRoom = []string{
 	"low shelf left", "low shelf right", "wall left", "wall right", "half hung", "half hung overload", "lifted", "hook overload", "stocking overload", "covered",
-	"opening not given", "height not given", "depth not given", "thickness not given",
+	"opening not given", "height not given", "depth not given", "thickness not given", "stocking thickness not given",
 	"other garland", "no garland", "too few hooks",
 }
 

@@ -58,7 +58,7 @@ func prepare(work []Work, needs []shopping.Need) string {
 //	wire           begin - "wiring"
 //	order          wire - the days of each kind of the needs
 //	take down      down; the zero Date if the house does not
-//	cut tree in    begin or the day before, at most "cut tree" days before down
+//	cut tree in    begin, or the day before if that is at most "cut tree" days before down
 //	cut tree out   begin + "cut tree" or down, whichever is earlier
 //
 // A cut tree is bare by the day it goes out. Dates looks at
@@ -134,10 +134,10 @@ func (r Rates) Dates(stand, down Date, elapsed int, work []Work, needs []shoppin
 		}
 		add(wire, prepare(work, needs))
 		stay := Date(r.Days[cutTree])
-		in, out, early := begin-1, begin+stay, false
+		in, out, early := begin, begin+stay, false
 		if down != 0 {
 			early = len(cut) > 0 && out < down
-			in, out = min(begin, max(down-stay, in)), min(down, out)
+			in, out = min(begin, max(down-stay, begin-1)), min(down, out)
 		}
 		if len(cut) > 0 {
 			add(in, "the cut tree comes in, at the earliest")

@@ -18,7 +18,7 @@ var subjects = []struct {
 	{"Mantel", []string{
 		"take down before a fire", "not trim", "local code", "candles", "dry greens", "screen", "mirror", "covered", "hook label", "hook heat",
 		"hooks side by side", "weigh yours", "lifted", "half hung", "half hung overload", "berries", "reach", "cords", "not measured", "height not given",
-		"depth not given", "thickness not given", "opening not given", "low shelf left", "low shelf right", "wall left", "wall right", "above",
+		"depth not given", "thickness not given", "stocking thickness not given", "opening not given", "low shelf left", "low shelf right", "wall left", "wall right", "above",
 		"stairs", "door",
 	}},
 }

@@ -136,7 +136,7 @@ func (s *sheet) places(code string, m job.MantelPlan) string {
 			case len(at) > 0 && m.Run.Balusters > 0:
 				texts = append(texts, s.rail(m))
 			case len(at) > 0:
-				texts = append(texts, s.along(at))
+				texts = append(texts, s.along(at, "the left"))
 			}
 		}
 		if len(texts) == 2 {
@@ -188,6 +188,17 @@ func start(m job.MantelPlan) units.Length {
 	return 0
 }
 
+// onGarland returns how far from the left end of a garland, that lies on the table, a place along the shelf is.
+func onGarland(m job.MantelPlan, along units.Length) units.Length {
+	left, between := m.Hanging.Left, m.Length
+	if run, err := m.Mantel.Mantel.Hang(m.Hanging); err == nil {
+		if garland, err := run.Garland(); err == nil {
+			between = garland - left - m.Hanging.Right // longer than the shelf where it swags
+		}
+	}
+	return left + units.Length(float64(along)/float64(m.Length)*float64(between))
+}
+
 // layers says where the picks go, layer by layer if there are several.
 func (s *sheet) layers(m job.MantelPlan) string {
 	var all []units.Length
@@ -197,11 +208,12 @@ func (s *sheet) layers(m job.MantelPlan) string {
 		if spot.Item.Kind != shopping.Pick {
 			continue
 		}
-		all = append(all, spot.Along)
+		at := onGarland(m, spot.Along)
+		all = append(all, at)
 		if layers[spot.Layer] == nil {
 			order = append(order, spot.Layer)
 		}
-		layers[spot.Layer] = append(layers[spot.Layer], spot.Along)
+		layers[spot.Layer] = append(layers[spot.Layer], at)
 	}
 	if all == nil { // along stairs or a door
 		garland, picks := units.Length(0), 0
@@ -218,7 +230,7 @@ func (s *sheet) layers(m job.MantelPlan) string {
 		}
 		return "every " + s.length(garland/units.Length(picks)) + " along it"
 	}
-	text := s.along(all)
+	text := s.along(all, "its left end")
 	if len(order) < 2 {
 		return text
 	}
@@ -266,14 +278,14 @@ func (s *sheet) gaps(m job.MantelPlan) string {
 			name += " of " + s.length(b.Item.Size)
 		}
 		in[gap] = append(in[gap], name)
-		place := s.place(b.Along)
+		place := s.place(onGarland(m, b.Along))
 		if !alike {
 			place += " " + name
 		}
 		places = append(places, place)
 	}
 	if n := len(picks); places != nil && (n < 2 || len(in[0]) > 0 || len(in[n]) > 0) {
-		return "from the left: " + strings.Join(places, "; ")
+		return "from the left end of the garland: " + strings.Join(places, "; ")
 	}
 	var order []string
 	at := map[string][]string{}
@@ -357,7 +369,7 @@ func (s *sheet) loads(hooks, one string, l mantel.Loads, m job.MantelPlan) strin
 	case lifted != nil && m.Run.Balusters > 0:
 		text += " The garland lifts off the hook at " + listing(named) + ": tie it down there."
 	case lifted != nil:
-		text += " The garland lifts off the hook " + s.along(lifted) + ": tie it down there."
+		text += " The garland lifts off the hook " + s.along(lifted, "the left") + ": tie it down there."
 	}
 	if half > l.Working+within && half > most+within {
 		text += " OVERLOADED while it goes up, at up to " + s.load(half) + " with a swag on one side alone: hold each swag until the next one hangs."

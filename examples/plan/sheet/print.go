@@ -113,8 +113,8 @@ func (s *sheet) lot(i shopping.Item, q shopping.Quantity) string {
 	return strconv.Itoa(q.Pieces) + " " + text
 }
 
-// along says places: each, or the first and how far apart they are.
-func (s *sheet) along(at []units.Length) string {
+// along says places, from somewhere: each, or the first and how far apart they are.
+func (s *sheet) along(at []units.Length, from string) string {
 	step := units.Length(0)
 	if len(at) > 2 {
 		step = at[1] - at[0]
@@ -125,7 +125,7 @@ func (s *sheet) along(at []units.Length) string {
 		}
 	}
 	if step > 0 {
-		return s.place(at[0]) + " from the left, then every " + s.place(step)
+		return s.place(at[0]) + " from " + from + ", then every " + s.place(step)
 	}
 	var texts []string
 	for i, l := range at {
@@ -136,7 +136,7 @@ func (s *sheet) along(at []units.Length) string {
 	if texts == nil {
 		return ""
 	}
-	return listing(texts) + " from the left"
+	return listing(texts) + " from " + from
 }
 
 // place prints a place to an eighth of an inch, or to a millimeter.
