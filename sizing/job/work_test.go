@@ -449,7 +449,7 @@ func TestWorkCutTree(t *testing.T) {
 		want   []string
 	}{
 		{r, "3 visits", []string{"2026-12-25 take down and pack what is on the cut tree [0]", "2026-12-25 the cut tree is out, at the latest: 12 days before the rest []", "2027-01-06 take down and pack [1]"}},
-		{both, "2 visits", []string{"2026-12-25 take down and pack [0]", "2026-12-25 the cut tree is out, at the latest []"}},
+		{both, "2 visits", []string{"2026-12-25 take down and pack [0]", "2026-12-25 the cut tree is out, at the latest, and not on 2027-01-06 []"}},
 	} {
 		p, err := job.Make(row.r)
 		if err != nil {

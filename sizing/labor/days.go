@@ -154,6 +154,7 @@ func (r Rates) Dates(stand, down Date, elapsed int, work []Work, needs []shoppin
 			add(down, "take down and pack", rest...)
 		case early:
 			add(out, "take down and pack", cut...)
+			gone += ", and not on " + down.String()
 		case down != 0:
 			rest = append(slices.Clone(cut), rest...)
 			slices.Sort(rest)

@@ -181,10 +181,10 @@ func TestDatesOfTakingDown(t *testing.T) {
 		{[]labor.Work{{Place: "mantel"}, cut, {Place: "artificial tree"}, cut}, down, []string{
 			"2026-12-25 take down and pack what is on the cut tree [1 3]", "2026-12-25 the cut tree is out, at the latest: 12 days before the rest []", "2027-01-06 take down and pack [0 2]",
 		}},
-		{[]labor.Work{cut}, down, []string{"2026-12-25 take down and pack [0]", "2026-12-25 the cut tree is out, at the latest []"}},
+		{[]labor.Work{cut}, down, []string{"2026-12-25 take down and pack [0]", "2026-12-25 the cut tree is out, at the latest, and not on 2027-01-06 []"}},
 		{[]labor.Work{{Needs: []shopping.Need{pieces(shopping.Stocking, 1)}}, cut}, down - 12, []string{"2026-12-25 take down and pack [0 1]", "2026-12-25 the cut tree is out, at the latest []"}},
 		{[]labor.Work{{Place: "mantel"}}, down, []string{"2027-01-06 take down and pack [0]"}},
-		{[]labor.Work{cut, {}}, down, []string{"2026-12-25 take down and pack [0]", "2026-12-25 the cut tree is out, at the latest []"}}, // the other has nothing to do
+		{[]labor.Work{cut, {}}, down, []string{"2026-12-25 take down and pack [0]", "2026-12-25 the cut tree is out, at the latest, and not on 2027-01-06 []"}}, // the other has nothing to do
 		{nil, down, []string{"2027-01-06 take down and pack []"}},
 	} {
 		days := must[[]labor.Day](t)(labor.StartingRates().Dates(stand, row.down, 282, row.works, nil))

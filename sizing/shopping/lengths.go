@@ -177,8 +177,28 @@ func (c *checker) dealt(item Item, list []portion, stock itemStock) (measured, e
 	if other.cost < best.cost {
 		best = other
 	}
+	// Whatever is bought comes to a multiple of what all prices are multiples of.
+	if common := commonPrice(stock.offers); common > 0 {
+		bound = (bound + common - 1) / common * common
+	}
 	best.bound = min(bound, best.cost)
 	return best, nil
+}
+
+// commonPrice returns the largest sum of which all prices of offers and deals are multiples, 0 if all are free.
+func commonPrice(offers []stocked) (common int64) {
+	add := func(price int64) {
+		for price != 0 {
+			common, price = price, common%price
+		}
+	}
+	for _, o := range offers {
+		add(o.each)
+		for _, d := range o.Deals {
+			add(price(d.Price))
+		}
+	}
+	return common
 }
 
 // measure finds the packs for the lengths of wishes at the least cost, and how they are cut.

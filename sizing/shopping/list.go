@@ -68,9 +68,9 @@ func (l List) Short() []Share {
 // bought; several runs: the least length bought, each strand less the overlap), then the
 // fewest packs, then the most packs of the first offer, of the second, and so on.
 //
-// Bound is equal to Cost, the answer exact, for pieces, for whole pieces of one length, for
-// one run, and for several without overlap. Else the least cost lies between the two:
-// several runs with overlap (nearly always proved for up to 6 runs in whole feet); whole
+// Bound is equal to Cost, the answer exact, for pieces and, without deals, for whole pieces of one
+// length, for one run, and for several without overlap. Else the least cost lies between the two:
+// lengths with deals; several runs with overlap (nearly always proved for up to 6 runs in whole feet); whole
 // pieces of several lengths (proved for up to 60 pieces of 8 lengths in steps of 3 in, and
 // mostly for odd inches); whole pieces beside runs; mixed boxes, numbers of types, and
 // lights. In these cases the order of the offers breaks no tie, and the cost is never above that
