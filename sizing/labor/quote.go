@@ -39,7 +39,7 @@ const (
 //
 //	consultation   the fee, and one visit
 //	done for you   the goods, the work of all tasks, and the visits
-//	goods only     the goods
+//	goods only     the goods; left out if there are none
 //
 // The goods are whole packs. Delivery, or whatever else the list's total has beyond purchases and tax,
 // is a line of its own. The tax on its bills is passed on as it was paid; if you resell the goods, buy
@@ -95,26 +95,42 @@ func (r Rates) Quote(goods shopping.List, up, down []Task, visits int) ([]Option
 		}}
 	}
 	fee := []Line{{Text: "consultation" + r.unpriced(consult), Basis: "the fee of " + r.Price[consult].String(), Price: r.round(r.Price[consult])}}
-	return []Option{
+	options := []Option{
 		r.option("consultation", nil, nil, fee, travel(1)),
 		r.option("done for you", bought, passed, work, travel(visits)),
-		r.option("goods only", bought, passed, nil, nil),
-	}, nil
+	}
+	if len(bought)+len(passed) > 0 {
+		options = append(options, r.option("goods only", bought, passed, nil, nil))
+	}
+	return options, nil
 }
 
-// itemsOf returns what a purchase is of, "crimson ornaments and gold ornaments".
+// itemsOf returns what a purchase is of, "crimson ornaments, 2 in and 4 in, and gold ornaments".
 func itemsOf(p shopping.Purchase) string {
 	var names []string
+	sizes := map[string][]string{}
 	for _, s := range p.Shares {
 		item, name := s.Item, ""
 		if item.Kind != shopping.Ornament && item.Type != "" {
 			name, item.Type = item.Type+" ", "" // mantel picks
 		}
+		sized := item.String()
+		item.Size = 0
+		size := strings.TrimPrefix(sized, item.String())
 		if name += item.String(); !slices.Contains(names, name) {
 			names = append(names, name)
 		}
+		if size = strings.TrimPrefix(size, ", "); size != "" && !slices.Contains(sizes[name], size) {
+			sizes[name] = append(sizes[name], size)
+		}
 	}
-	return strings.Join(names, " and ")
+	join := " and "
+	for i, name := range names {
+		if of := sizes[name]; len(of) > 0 {
+			names[i], join = name+", "+strings.Join(of, " and "), ", and "
+		}
+	}
+	return strings.Join(names, join)
 }
 
 // goods checks a list, and returns what its total has beyond the purchases: the tax of its bills, and the rest.

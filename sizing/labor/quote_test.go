@@ -278,3 +278,32 @@ func TestWithoutAPrice(t *testing.T) {
 		t.Errorf("%q", got)
 	}
 }
+
+// A purchase of several sizes and colors names each color once, with its sizes; where nothing is bought there is no option of goods alone.
+func TestQuoteOfSizes(t *testing.T) {
+	rates := labor.StartingRates()
+	share := func(text string) shopping.Share {
+		return shopping.Share{Need: shopping.Need{Item: must[shopping.Item](t)(shopping.ParseItem(text))}}
+	}
+	for _, row := range []struct {
+		shares []string
+		want   string
+	}{
+		{[]string{"crimson ornaments", "gold ornaments", "crimson ornaments"}, "crimson ornaments and gold ornaments, 1 x box"},
+		{[]string{"crimson ornaments", "crimson ornaments, 2 in", "crimson ornaments, 4 in", "crimson ornaments, 2 in"}, "crimson ornaments, 2 in and 4 in, 1 x box"},
+		{[]string{"crimson ornaments, 2 in", "gold ornaments"}, "crimson ornaments, 2 in, and gold ornaments, 1 x box"},
+	} {
+		p := shopping.Purchase{Buys: []shopping.Buy{{Offer: shopping.Offer{Name: "box"}, Packs: 1}}}
+		for _, text := range row.shares {
+			p.Shares = append(p.Shares, share(text))
+		}
+		options := must[[]labor.Option](t)(rates.Quote(shopping.List{Purchases: []shopping.Purchase{p}}, nil, nil, 1))
+		if got := options[2].Lines[0].Text; len(options) != 3 || got != row.want {
+			t.Errorf("%q: %q, want %q", row.shares, got, row.want)
+		}
+	}
+	options := must[[]labor.Option](t)(rates.Quote(shopping.List{}, nil, nil, 1))
+	if len(options) != 2 || options[1].Name != "done for you" {
+		t.Errorf("%+v", options)
+	}
+}
