@@ -141,7 +141,7 @@ func (s stand) kinds(fn string, pieces []shopping.Lot) (kinds []kind, total int,
 			return nil, 0, rangeError(fn, at+"/quantity", p.Quantity.String(), "0 or more pieces, "+strconv.Itoa(maxPieces)+" in all, and no length")
 		}
 		k := kind{
-			class:  [layers]int32{class(0, shopping.Item{Kind: p.Item.Kind, Type: p.Item.Type}), -1, -1},
+			class:  [layers]int32{class(0, shopping.Item{Kind: p.Item.Kind, Type: p.Item.Type}), none, none},
 			count:  p.Quantity.Pieces,
 			radius: float64(size) / 2 / s.height,
 		}
@@ -224,16 +224,16 @@ func (s stand) within(radius float64, kinds []kind, n int, quick bool) (a arrang
 	return a, a.clear(kinds)
 }
 
-// alike returns one of kinds if all pieces have its size, or else -1.
+// alike returns one of kinds if all pieces have its size, or else none.
 func alike(kinds []kind) int32 {
-	one := int32(-1)
+	one := int32(none)
 	for i, k := range kinds {
 		switch {
 		case k.count == 0:
 		case one < 0:
 			one = int32(i)
 		case k.radius != kinds[one].radius:
-			return -1
+			return none
 		}
 	}
 	return one
@@ -245,7 +245,7 @@ func bySizes(kinds []kind) (sizes []kind) {
 		if k.count == 0 {
 			continue
 		}
-		k.class[0], k.class[1] = -1, -1
+		k.class[0], k.class[1] = none, none
 		at := slices.IndexFunc(sizes, func(s kind) bool { return s.class == k.class })
 		if at < 0 {
 			at = len(sizes)

@@ -72,3 +72,44 @@ func TestMost(t *testing.T) {
 	}
 	counts.Check(t, "10735565 fcacc0225b651ece")
 }
+
+// The pairs of pieces that are nearer than a reach are those that a look at all pairs finds, each once.
+func TestPairs(t *testing.T) {
+	r := rand.New(rand.NewPCG(2, 0))
+	found := 0
+	for range 60 {
+		n := 2 + r.IntN(80)
+		f := shape(0.3+0.5*r.Float64(), 0.1*r.Float64(), []float64{1, 0.5, 0.25}[r.IntN(3)])
+		a := arrangement{stand: stand{surface: f}, spots: f.even(n, 0)}
+		kinds := make([]kind, 1+r.IntN(4))
+		for i := range kinds {
+			kinds[i].radius = f.bound(n) * r.Float64()
+		}
+		for range a.spots {
+			a.who = append(a.who, int32(r.IntN(len(kinds))))
+		}
+		reach := 1 + r.Float64()
+		var got, want [][2]int32
+		for _, p := range a.pairs(kinds, reach) {
+			got = append(got, [2]int32{min(p[0], p[1]), max(p[0], p[1])})
+		}
+		for j := range int32(n) {
+			for i := range j {
+				both := reach * (kinds[a.who[i]].radius + kinds[a.who[j]].radius)
+				if dist2(a.at(a.spots[i]), a.at(a.spots[j])) < both*both {
+					want = append(want, [2]int32{i, j})
+				}
+			}
+		}
+		order := func(p, q [2]int32) int { return slices.Compare(p[:], q[:]) }
+		slices.SortFunc(got, order)
+		slices.SortFunc(want, order)
+		if !slices.Equal(got, want) {
+			t.Errorf("%d places, reach %v: %v, want %v", n, reach, got, want)
+		}
+		found += len(want)
+	}
+	if found < 1000 {
+		t.Errorf("%d pairs", found)
+	}
+}

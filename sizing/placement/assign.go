@@ -9,7 +9,7 @@ import (
 // A kind is what the assignment has to know of a [shopping.Lot], lengths in units of
 // the height of the tree.
 type kind struct {
-	class  [layers]int32 // by type, by color and by size from the smallest, from 0; -1 is none
+	class  [layers]int32 // by type, by color and by size from the smallest, from 0, or none
 	count  int
 	radius float64
 	rank   float64 // of its size, from -1 for the smallest to 1 for the largest
@@ -17,6 +17,7 @@ type kind struct {
 }
 
 const (
+	none      = -1    // class, kind or spot
 	layers    = 3     // by type, by color and by size
 	bySize    = 2     // the layer
 	tilt      = 0.35  // how much denser than even the largest pieces begin at the base
@@ -118,9 +119,7 @@ func newAssignment(f surface, spots []spot, kinds []kind) *assignment {
 		a.at[i] = f.at(p)
 	}
 	for _, k := range kinds {
-		if k.count > 0 {
-			a.largest = max(a.largest, k.radius)
-		}
+		a.largest = max(a.largest, k.radius)
 	}
 	a.crowded = 2*a.largest > 0.7*d
 	a.index = newIndex(f, d)
@@ -423,7 +422,7 @@ func (a *assignment) fault() float64 {
 	total := 0.0
 	if a.crowded {
 		for i, k := range a.who {
-			total += a.touching(int32(i), a.kinds[k].radius, -1)
+			total += a.touching(int32(i), a.kinds[k].radius, none)
 		}
 	}
 	for l := range a.layers {
