@@ -64,13 +64,13 @@ func (d *dressing) share(colors palette.Palette, total int, mix []shopping.Lot) 
 			all = all[types:]
 		}
 	}
-	n := 0
+	n := max(1, d.types)
 	for i := range d.rows {
 		for k := range d.rows[i].types {
 			b := &d.rows[i].types[k]
 			if len(colors) == 0 || d.types > 0 {
-				b.count = (total + n) / max(1, d.types) // as even as can be
-				n++
+				n--
+				b.count = (total + n) / max(1, d.types) // as even as can be, what is over to the first
 			}
 			if len(mix) == 0 {
 				continue
@@ -290,7 +290,7 @@ func (d *dressing) open(n *shopping.Need, types, had int) {
 	n.Open = units.Range[int]{Min: min(n.Quantity.Pieces, types*d.each.Min), Max: max(n.Quantity.Pieces, types*d.each.Max)}
 	if had > 1 {
 		least := min(d.each.Min, n.Quantity.Pieces/had)
-		n.Types, n.Each = had, units.Range[int]{Min: max(1, least), Max: max(d.each.Max, (n.Quantity.Pieces+had-1)/had)}
+		n.Types, n.Each = had, units.Range[int]{Min: max(1, least), Max: max(d.each.Max, (n.Open.Max+had-1)/had)}
 	}
 }
 
@@ -370,9 +370,9 @@ func (d *dressing) hung(shares []shopping.Share) []shopping.Lot {
 			}
 			all := gets(size)
 			for _, o := range r.types[k:] {
-				if alike(o, b) { // as even as can be
-					add(shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: o.size}, (all+i)/n)
+				if alike(o, b) { // as even as can be, what is over to the first
 					i++
+					add(shopping.Item{Kind: shopping.Ornament, Color: r.color, Size: o.size}, (all+n-i)/n)
 				}
 			}
 		}

@@ -2,6 +2,7 @@ package job_test
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -323,8 +324,9 @@ func TestNoGarlandBesideTheRest(t *testing.T) {
 	}{
 		// By hand: 2 strands for the long one are 20, so that only the short one is dressed, and warned of.
 		{"no hooks", []job.Mantel{shelf("long", 64*units.Inch), shelf("short", 4*units.Foot)}, 12, shopping.SoldOut, 0, "long"},
-		// By hand: 10 and 3 are 13, but the first pick takes 6 more; what is left beside a delivery does not do.
-		{"a delivery", []job.Mantel{shelf("short", 4*units.Foot)}, 14, 0, 5, "short"},
+		// By hand: 10 and 3 are 13, and the first pick would take 6 more.
+		{"a delivery", []job.Mantel{shelf("short", 4*units.Foot)}, 14, 0, 5, ""},
+		{"a cent", []job.Mantel{shelf("short", 4*units.Foot)}, 12, 0, 5, "short"},
 	} {
 		r := job.Request{House: job.CommonPractice(), Mantels: row.mantels}
 		r.Shop.Budget = decimal.NewFromInt(row.budget)
@@ -436,6 +438,43 @@ func TestNearestSize(t *testing.T) {
 	}
 }
 
+// What is left when the pieces are shared out goes to the leading colors, one to a type. By hand, in a corner, 19 are five, five, five and four.
+func TestOverToTheLeadingColors(t *testing.T) {
+	r := job.Request{Trees: []job.Tree{{Tree: sizing.Tree{Height: 4*units.Foot + 6*units.Inch, Exposure: sizing.InCorner}}}}
+	if err := r.Colors.UnmarshalText([]byte("crimson,forestgreen,gold,ivory")); err != nil {
+		t.Fatal(err)
+	}
+	p := mustMake(t, r)
+	var got []int
+	for _, s := range p.Trees[0].Shares {
+		if s.Item.Kind == shopping.Ornament {
+			got = append(got, s.Quantity.Pieces)
+		}
+	}
+	hung := []int{}
+	for _, l := range p.Trees[0].Pieces {
+		hung = append(hung, l.Quantity.Pieces)
+	}
+	if want := []int{5, 5, 5, 4}; !slices.Equal(got, want) || !slices.Equal(hung, want) {
+		t.Errorf("planned %v, hung %v, want %v", got, hung, want)
+	}
+	r.Trees[0] = bare(7 * units.Foot)
+	r.Trees[0].Public = false
+	r.Colors = nil
+	p = mustMake(t, r)
+	last, sum := 1000, 0
+	for _, l := range p.Trees[0].Pieces {
+		if n := l.Quantity.Pieces; n > last || n < 7 {
+			t.Errorf("%v", p.Trees[0].Pieces)
+		}
+		last = l.Quantity.Pieces
+		sum += last
+	}
+	if sum != 49 {
+		t.Errorf("%d hang of 49", sum)
+	}
+}
+
 // On a tall tree the rules are what limits a size that stands in: by hand, at 22 ft 5 1/2 in is the largest planned, and at 40 ft 10 in.
 func TestLargestByTheRules(t *testing.T) {
 	for _, row := range []struct {
@@ -461,7 +500,7 @@ func TestLargestByTheRules(t *testing.T) {
 	}
 }
 
-// How many types there are is looked at by size: 21 of 2 in are planned in three types of 5 to 9, so in two they are 10 and 11; 14 of 4 in in
+// How many types there are is looked at by size: 21 of 2 in are planned in three types of 5 to 9, so in two they are up to 14, half of 27; 14 of 4 in in
 // two types, of which there is one. Where 6 of these are owned without a size, the 8 that are left are 4 of each, if there are two.
 func TestTypesOfASize(t *testing.T) {
 	r := job.Request{Trees: []job.Tree{bare(7 * units.Foot)}}
@@ -473,8 +512,8 @@ func TestTypesOfASize(t *testing.T) {
 		loose  int
 		want   string
 	}{
-		{"ball, 2 in; star, 2 in; bird, 4 in", 0, size(4, 14, 0, 0, 0) + size(2, 21, 2, 5, 11)},
-		{"star, 4 in", 6, size(4, 8, 2, 4, 9) + size(2, 21, 2, 5, 11) + size(0, 6, 0, 0, 0)},
+		{"ball, 2 in; star, 2 in; bird, 4 in", 0, size(4, 14, 0, 0, 0) + size(2, 21, 2, 5, 14)},
+		{"star, 4 in", 6, size(4, 8, 2, 4, 9) + size(2, 21, 2, 5, 14) + size(0, 6, 0, 0, 0)},
 	} {
 		for text := range strings.SplitSeq(row.offers, "; ") {
 			r.Shop.Offers = append(r.Shop.Offers, offerOf(t, "ornaments, "+text, 1))

@@ -3,6 +3,7 @@ package shopping
 import (
 	"cmp"
 	"container/heap"
+	"errors"
 	"slices"
 	"sort"
 	"strconv"
@@ -27,8 +28,11 @@ func (n Need) span() string {
 
 // Bounds of the search for the fullest tree.
 const (
-	maxOpen = 100       // open needs
+	maxOpen = 1000      // open needs
 	maxSpan = 1_000_000 // counts of all open needs together
+	exactly = 100       // open needs of which the fullest is found exactly
+
+	maxTries = 20 // of how much of the budget is for the goods
 )
 
 // Fullest returns the list that makes the fullest tree for s.Budget, evenly. With n pieces of
@@ -42,17 +46,18 @@ const (
 // rest in proportion to how open each is, by the largest remainder. Needs that are not open
 // are bought in any case. The Basis of an open need says what was chosen: "8 of 5 to 9".
 //
-// The answer is exact, but for items that are bought together with others or in several
-// stores: items that share a pack rise together, in at most 24 steps; then each of the 24 least
-// full takes what raises no cost. Deliveries come off the budget first.
+// The answer is exact for up to 100 items, but for those that are bought together with others or in
+// several stores: items that share a pack rise together, in at most 24 steps; then each of the 24 least
+// full takes what raises no cost. What deliveries and tax leave for the goods is found in 20 tries.
 //
 // A budget too small for the least of everything first buys base garland and its hooks, if it can,
 // and then part of the rest in the same way. Lengths and hooks are bought whole or not at all; owned
-// lengths hang. Least is the budget that would do. Of more than 100 such items the least full is as
-// full as can be, and as few as can be are no fuller; the money that is left goes to the least full in
-// turn. Substitutes come last, and only where they cost no more than is left.
+// lengths hang. Least is the budget that would do. Substitutes come last, and only where they cost no
+// more than is left.
 //
-// At most 100 items may be open, with 1,000,000 counts from least to most in all. For the least
+// Of more than 100 items the least full is as full as can be, and as few as can be are no fuller; the
+// money that is left goes to the least full in turn. At most 1,000 items may be open, with 1,000,000
+// counts from least to most in all. For the least
 // cost of items at least so full, plan least + ⌈fullness · (most - least)⌉ of each and call
 // [Shop.List].
 //
@@ -74,24 +79,47 @@ func (s Shop) Fullest(needs []Need) (List, error) {
 		return List{}, err
 	}
 	poor := fewest.Total.GreaterThan(s.Budget)
-	best, money := fewest, budget
-	if poor {
-		best = List{Total: amount(0), Bound: amount(0)}
-	}
-	for range 8 {
+	best, err := f.within(c, budget, fewest, poor)
+	best.Least = fewest.Total
+	return best, err
+}
+
+// within returns the fullest list found whose total, deliveries and tax included, is within the budget.
+func (f *openNeeds) within(c *checker, budget int64, fewest List, poor bool) (List, error) {
+	best := fewest
+	// So much money for goods is known to do, and so much not to.
+	enough, over := int64(-1), budget+1
+	money := budget
+	for try := range maxTries {
+		if try == maxTries-1 && enough < 0 {
+			if !poor {
+				break
+			}
+			money = 0 // what costs nothing
+		}
 		l, err := f.fullest(c, money, fewest, poor)
 		if err != nil {
 			return List{}, err
 		}
-		over := l.Total.Sub(s.Budget)
-		if over.Sign() <= 0 {
-			best = l
+		more := l.Total.Sub(f.shop.Budget)
+		if more.Sign() > 0 {
+			sum := int64(0)
+			for _, p := range l.Purchases {
+				sum += goods(p)
+			}
+			over = min(money, sum) // as much would buy the same
+			// Deliveries and tax: so much less for the goods.
+			money -= price(more.RoundUp(places))
+		} else {
+			best, enough = l, money
+		}
+		if over-enough <= 1 {
 			break
 		}
-		// Deliveries and tax: so much less for the goods.
-		money = max(0, money-max(1, price(over.RoundUp(places))))
+		if money <= enough || money >= over {
+			money = enough + (over-enough)/2
+		}
 	}
-	best.Least = fewest.Total
 	return best, nil
 }
 
@@ -136,7 +164,7 @@ func (s Shop) filling(c *checker, needs []Need) (*openNeeds, error) {
 		f.lines = append(f.lines, o)
 	}
 	if open > maxOpen {
-		return nil, c.fail(units.ErrLimit, "needs", strconv.Itoa(open), "at most "+strconv.Itoa(maxOpen)+" of them open")
+		return nil, c.fail(units.ErrLimit, "needs", strconv.Itoa(open), "at most "+strconv.Itoa(maxOpen)+" needs that are open")
 	}
 	if counts > maxSpan {
 		return nil, c.fail(units.ErrLimit, "needs", strconv.FormatInt(counts, 10), "at most "+strconv.Itoa(maxSpan)+" pieces open in all")
@@ -282,7 +310,7 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 	}
 	for _, some := range members {
 		if len(some) > 1 {
-			f.top(c, some, counts, to)
+			f.top(c, some, counts, to, poor)
 		}
 	}
 	chosen := f.shop.withSpares(f.wishes(counts, true))
@@ -400,10 +428,13 @@ func (f *openNeeds) steps(c *checker, g group, some []int, from, to []int64, poo
 			at[k] = from[k] + (to[k]-from[k])*n/span
 			now = append(now, at[k])
 		}
-		c.work = min(c.work, share/(span+1))
+		c.work = share / (span + 1)
 		left := share - c.work
 		cost, short, err := f.cost(c, some, at)
-		share = left + c.work
+		share = left + max(0, c.work)
+		if n > 0 && errors.Is(err, units.ErrLimit) {
+			break // the search gets no further
+		}
 		if err != nil {
 			return nil, nil, err
 		}
@@ -438,14 +469,14 @@ func (f *openNeeds) cost(c *checker, some []int, counts []int64) (cost int64, sh
 
 // top raises the counts of lines that are bought together as far as they cost no more, so that nothing stays in the box that
 // one of them could have: all alike, and then each, the least full first.
-func (f *openNeeds) top(c *checker, some []int, counts, to []int64) {
+func (f *openNeeds) top(c *checker, some []int, counts, to []int64, poor bool) {
 	share := c.work
 	try := func(at []int64) (int64, bool) {
 		c.work = share / 16
 		left := share - c.work
 		cost, short, err := f.cost(c, some, at)
 		share = left + max(0, c.work)
-		return cost, err == nil && !short
+		return cost, err == nil && (poor || !short)
 	}
 	defer func() { c.work = share }()
 	most, ok := try(counts)
@@ -541,7 +572,7 @@ func (f *filling) first(need int64, of func(i int) bool) int64 {
 
 // fill returns the count of each item. The first step of each must be within the budget.
 func (f *filling) fill() []int {
-	if len(f.items) > maxOpen {
+	if len(f.items) > exactly {
 		return f.rise()
 	}
 	var levels []level

@@ -274,13 +274,13 @@ func TestBadOpenNeeds(t *testing.T) {
 	if err := budget(decimal.New(1, 9)); err != nil {
 		t.Error(err)
 	}
-	many := make([]shopping.Need, 101)
+	many := make([]shopping.Need, 1001)
 	for i := range many {
 		many[i] = shopping.Need{Item: shopping.Item{Kind: shopping.Ornament, Type: strconv.Itoa(i)}, Open: units.Range[int]{Max: 1}}
 	}
 	_, err := shop.Fullest(many)
-	checkError(t, "101 open", err, units.ErrLimit, &units.Error{Func: "shopping.Shop.Fullest", Field: "needs", Value: "101", Want: "at most 100 of them open"})
-	if _, err = shop.Fullest(many[:100]); err != nil {
+	checkError(t, "1001 open", err, units.ErrLimit, &units.Error{Func: "shopping.Shop.Fullest", Field: "needs", Value: "1001", Want: "at most 1000 needs that are open"})
+	if _, err = shop.Fullest(many[:1000]); err != nil {
 		t.Error(err)
 	}
 	_, err = shop.Fullest([]shopping.Need{open(picks(0), 1_000_000), open(balls(0), 1)})

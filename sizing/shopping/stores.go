@@ -19,7 +19,7 @@ func (s Shop) cheapestStores(c *checker, list []wish) (located, error) {
 	}
 	shop, mixed := s.taxed()
 	var best located
-	var key [2]int
+	var key [4]int64
 	var bound decimal.Decimal
 	sets := 1 << len(fees)
 	work := c.work
@@ -44,7 +44,7 @@ func (s Shop) cheapestStores(c *checker, list []wish) (located, error) {
 		least := l.Bound
 		now := missing(l.List)
 		switch {
-		case set == 0 || now[0] < key[0] || now[0] == key[0] && now[1] < key[1]:
+		case set == 0 || slices.Compare(now[:], key[:]) < 0:
 			best, key, bound = l, now, least
 		case now == key:
 			if l.Total.LessThan(best.Total) {
@@ -139,8 +139,8 @@ func (p *Purchase) more(o Offer, n int64) {
 	}
 }
 
-// missing returns how many shares get too little, and how many less than planned.
-func missing(l List) (key [2]int) {
+// missing returns how many shares get too little, how many less than planned, and by how much in pieces and in length.
+func missing(l List) (key [4]int64) {
 	for i := range l.Purchases {
 		shares := l.Purchases[i].Shares
 		for k := range shares {
@@ -148,8 +148,10 @@ func missing(l List) (key [2]int) {
 			if !s.Enough() {
 				key[0]++
 			}
-			if s.Short() != (Quantity{}) {
+			if short := s.Short(); short != (Quantity{}) {
 				key[1]++
+				key[2] += int64(short.Pieces)
+				key[3] += int64(short.Length)
 			}
 		}
 	}
