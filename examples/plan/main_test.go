@@ -326,6 +326,9 @@ func TestOddJobs(t *testing.T) {
 		{[]string{"-request", "testdata/stairs.json"}, []string{
 			"no mantel lights (planned 100), 4 ft of extension cord", "6 hooks; at the newel, at every 3rd baluster and at the post 6 Hang the garland from hook to hook", "19 mantel picks; every 8 in along it", "Get too: 4 ft of extension cord (stairs)", "Fasten the garland along the top",
 		}, nil},
+		{[]string{"-tree", "12 ft"}, []string{"by rule; topper farther in than a stepladder reaches."}, []string{"topper from"}},
+		{[]string{"-tree", "7 ft", "-tree-kind", "artificial"}, []string{"topper from a stepladder of 4 ft"}, []string{"Water the tree"}},
+		{[]string{"-tree", "7 ft", "-string", "150 lamps, 33 ft, 5 W"}, []string{"700: 5 strings of 150, 750 in all, 2 plugs, 25 W"}, nil},
 		{[]string{"-request", "testdata/stockings.json"}, []string{"hangs on them: 7 hooks; of the garland 0 ft from the left, then every 2 ft 8 in; of the stockings 1 ft 6 1/2 in from the left, then every 9 in 6 Hang the garland", "0 ft from the opening (stocking 1), want 3 ft. Worst as trim: distance from the opening 0 ft, at least 6 in", "Hang the stockings on their holders: 4 stockings"}, nil},
 		{[]string{"-request", "testdata/ownstockings.json"}, []string{"[ ] hooks: 3 x pair at 6.50 19.50", "SHORT, on no shelf here: 4 stockings (tea room 4): bring your own, for which the list has hooks"}, nil},
 		{[]string{"-request", "testdata/stairs.json", "-work"}, []string{"PUTTING UP: 2 people, 3 h, the least"}, []string{"0 min"}},

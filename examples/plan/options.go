@@ -54,6 +54,7 @@ var places = map[string]string{
 	"width":          "/trees/0/base",
 	"taper":          "/trees/0/taper",
 	"where":          "/trees/0/exposure",
+	"tree-kind":      "/trees/0/kind",
 	"ceiling":        "/trees/0/space/ceiling",
 	"accent":         "/trees/0/accents",
 	"size-by":        "/trees/0/sizeBy",
@@ -90,6 +91,7 @@ func define(tree job.Tree, shelf job.Mantel) *options {
 	text(&o.tree.Base, "width", tree.Base, "widest diameter of the tree, a `LENGTH`; if not given, the usual one for -taper")
 	text(&o.tree.Taper, "taper", tree.Taper, "its `SHAPE`: full, slim or pencil")
 	text(&o.tree.Exposure, "where", tree.Exposure, "the `PLACE` where it stands: all round, wall, corner, half, or an arc such as \"200 degrees\"")
+	text(&o.tree.Kind, "tree-kind", tree.Kind, "what it is made of, a `KIND`: cut, artificial, pre-lit or metal")
 	text(&o.tree.Space.Ceiling, "ceiling", tree.Space.Ceiling, "height of the room, a `LENGTH`, to see whether the tree fits")
 	text(&o.accents, "accent", o.accents, "the `KIND` of accent through the branches: garland, picks or ribbon, or two with a comma between")
 	o.set.StringVar(&o.tree.SizeBy, "size-by", tree.SizeBy, "the `WAY` to size the tree: rule, shape or auto, which is by rule from 4 ft to 15 ft if no more than the height is given")
@@ -101,7 +103,7 @@ func define(tree job.Tree, shelf job.Mantel) *options {
 	text(&o.shelf.Depth, "mantel-depth", shelf.Depth, "depth of the shelf from the wall, a `LENGTH`")
 	text(&o.front, "opening", o.front, "the firebox `OPENING`: width x height @ distance below the shelf, such as \"36 in x 30 in @ 14 in\"")
 	o.set.IntVar(&o.shelf.Hanging.Swags, "swags", shelf.Hanging.Swags, "hang the mantel garland in `N` swags; 0 is straight along the shelf")
-	text(&o.shelf.Hanging.Sag, "sag", shelf.Hanging.Sag, "how deep each swag hangs, a `LENGTH`; if not given, a sixth of its width")
+	text(&o.shelf.Hanging.Sag, "sag", shelf.Hanging.Sag, "how deep each swag hangs, a `LENGTH`; if not given, a sixth of its width, down to half an inch")
 	text(&o.shelf.PerFoot, "garland-weight", shelf.PerFoot, "the `WEIGHT` of a foot of mantel garland: weigh yours")
 	text(&o.shelf.Hanging.Thickness, "garland-thick", shelf.Hanging.Thickness, "the mantel garland across its branches, a `LENGTH`")
 	text(&o.shelf.Hook.Rating, "hook-rating", shelf.Hook.Rating, "the `WEIGHT` that the label of one hook says it holds")

@@ -9,7 +9,7 @@
 // Ornaments are shared out once: types over the colors, each type of one size, in equal
 // numbers; five colors or six have equal shares. The needs ask for these pieces and the basket
 // gets them. TreePlan.Pieces says what hangs, MantelPlan.Spots where on a mantel. Where on a tree
-// is for placement.Layout.Places: give it TreePlan.Tree and Pieces.
+// is for placement.Layout.Places: give it TreePlan.Tree.Tree and Pieces.
 //
 // # The work
 //

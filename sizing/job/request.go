@@ -81,7 +81,7 @@ type Mantel struct {
 }
 
 // A Run is a garland along stairs, round a door or a window, or over hooks that are
-// there. The Sag of swags is a sixth of their width if zero. Left and Right add to
+// there. The Sag of swags is a sixth of their width if zero, down to half an inch. Left and Right add to
 // the sides of a door.
 type Run struct {
 	mantel.Run

@@ -7,7 +7,7 @@
 //
 // [Layout.Places] gives each piece a height, a depth and an hour on a clock that lies on
 // the floor, with 6 toward the viewer. On the 9 ft tree
-// in the ticket hall hang 81 pieces of nine types, in three sizes larger than usual:
+// in the ticket hall, its top 10 in left for the star, hang 81 pieces of nine types, in three sizes larger than usual:
 //
 //	81 pieces by size, how many and how high on average:
 //	5 1/2 in: 16, 2 ft 7 in up, 8 1/2 in deep

@@ -10,7 +10,8 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Layout is a tree and the way it faces. Only Tree.Height is required.
+// A Layout is a tree and the way it faces. Only Tree.Height is required;
+// without a Handle and a BareTip pieces go from the floor to the tip.
 type Layout struct {
 	Tree sizing.Tree `json:"tree"`
 

@@ -49,9 +49,9 @@ const (
 // Stations returns the places in hanging order, grouped by where to stand.
 //
 // Pieces out of reach come first, so that you can plan for them. Then come the ladders,
-// tallest first, and last the floor. A ladder serves the heights that
-// [sizing.LadderFor] gives it, and is moved clockwise as few times as possible without
-// leaning out. Within a station pieces are hung from the top down in rows 1 ft high,
+// tallest first, and last the floor. A ladder is the one that [sizing.LadderFor] gives for the
+// highest piece left, and serves all down to its least reach. It is moved clockwise as few times as
+// possible without leaning out. Within a station pieces are hung from the top down in rows 1 ft high,
 // left to right and back in turn. Heights must be 0 to 100 ft.
 //
 // Source: common practice. Ladder reach: package sizing. Reach to the side: our own

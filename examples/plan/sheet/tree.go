@@ -79,6 +79,13 @@ func (s *sheet) lamps(needs []get, t job.TreePlan) {
 		}
 		if len(hang) > 0 {
 			text += ": " + stringsOf(hang)
+			all := 0
+			for _, p := range hang {
+				all += p.Quantity.Pieces
+			}
+			if all != g.Gets.Pieces && len(hang) > 1 {
+				text += ", " + strconv.Itoa(all) + " in all"
+			}
 		}
 		if first := i == slices.IndexFunc(needs, func(o get) bool { return o.Item.Kind == shopping.Light }); l.Limit > 0 && first && len(hang) > 0 {
 			plugs, _ := t.Strings.Runs()
@@ -184,6 +191,8 @@ func (s *sheet) top(t job.TreePlan) string {
 	switch {
 	case t.Ladder.Lift:
 		return "; no stepladder reaches the tip: it takes a lift, and people trained to use it"
+	case slices.ContainsFunc(t.Ladder.Cautions, func(c units.Caution) bool { return c.Code == "deep" }):
+		return what + " farther in than a stepladder reaches"
 	case t.Ladder.Size > 0:
 		return what + " from a stepladder of " + s.ladder(t.Ladder.Size)
 	}
