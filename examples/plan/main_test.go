@@ -326,6 +326,7 @@ func TestOddJobs(t *testing.T) {
 		{[]string{"-request", "testdata/stairs.json"}, []string{
 			"no mantel lights (planned 100), 4 ft of extension cord", "6 hooks; at the newel, at every 3rd baluster and at the post 6 Hang the garland from hook to hook", "19 mantel picks; every 8 in along it", "Get too: 4 ft of extension cord (stairs)", "Fasten the garland along the top",
 		}, nil},
+		{[]string{"-mantel", "6 ft", "-swags", "3"}, []string{"; 3 swags hang from 4 hooks.", "1 ft 4 1/4 in from its left end, then every 8 5/8 in"}, nil},
 		{[]string{"-tree", "12 ft"}, []string{"by rule; topper farther in than a stepladder reaches."}, []string{"topper from"}},
 		{[]string{"-tree", "7 ft", "-tree-kind", "artificial"}, []string{"topper from a stepladder of 4 ft"}, []string{"Water the tree"}},
 		{[]string{"-tree", "7 ft", "-string", "150 lamps, 33 ft, 5 W"}, []string{"700: 5 strings of 150, 750 in all, 2 plugs, 25 W"}, nil},
@@ -336,7 +337,7 @@ func TestOddJobs(t *testing.T) {
 		{[]string{"-request", "testdata/metric.json"}, []string{
 			"garland of 490 g a meter or less", "no more than 15 cm falling", "distance from the opening 0 m, at least 15.5 cm", "one may carry 400 g", "hooks with a breaking load of 5.32 kg or more", "190 to 370 g a meter", "an open flame stays 91.5 cm", "5 mantel picks (lounge 2, library 3)",
 		}, []string{" oz", " ft", " lb", "inch", " foot"}},
-		{[]string{"-request", "testdata/poor.json"}, []string{"NO GARLAND IS TO BE HAD FOR IT: it cannot be dressed", "7 ft 4 in of base garland (tea room 7 ft 4 in)", "1 Lay the garland on a table and fluff it: 6 ft"}, []string{"hooks", "NO FIRE"}},
+		{[]string{"-request", "testdata/poor.json"}, []string{"NO GARLAND IS TO BE HAD FOR IT: it cannot be dressed", "7 ft 4 in of base garland (tea room 7 ft 4 in)", "1 Lay the garland on a table and fluff it: 6 ft", "no hooks are planned, and what holds it was not checked (parcel office)", "no ornaments (planned 5) 4 Hang"}, []string{"NO FIRE"}},
 		{[]string{"-request", "testdata/typed.json"}, []string{"crimson, 2 in 18: 11 (ball), 7 (star) crimson 9 forest", "ivory, 3 1/8 in 6 (ball) ivory 3"}, nil},
 		{[]string{"-request", "testdata/stores.json"}, []string{
 			"5 x mixed box at 16.00 (14.50 each from 5 on; depot): 6 crimson, 6 forest green, 4 gold, 2 ivory ornaments in each 72.50",

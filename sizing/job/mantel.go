@@ -56,6 +56,9 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 			p.cautions = append(p.cautions, loads.Cautions...)
 		}
 	}
+	if len(f.list) == before && p.Loads[shopping.Garland].Hooks == nil && m.Run.Hooks == nil && m.Run.Balusters == 0 {
+		p.cautions = append(p.cautions, p.loose())
+	}
 	if m.Stockings != (mantel.Stockings{}) {
 		needs = append(needs, p.stockings(f, hook, hooked, style, at)...)
 	}
@@ -93,6 +96,15 @@ func (d *draft) mantel(f *faulty, colors palette.Palette, m Mantel, at string) {
 	}
 	d.Mantels = append(d.Mantels, p.MantelPlan)
 	d.rooms = append(d.rooms, room)
+}
+
+// loose returns the caution of a garland of which it is not known what holds it.
+func (p *mantelDraft) loose() units.Caution {
+	c := units.Caution{Code: "no hooks planned", Source: "geometry: what was measured", Text: "the weight of the garland or the rating of a hook was not given, so no hooks are planned, and what holds it was not checked"}
+	if n := p.Hanging.Swags + p.Run.Swags; n > 0 {
+		c.Text += "; " + say(n, "swag") + " hang from " + say(n+1, "hook")
+	}
+	return c
 }
 
 // inMetric rounds the garland of a run up to a centimeter, not to an inch, among the needs.

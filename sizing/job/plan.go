@@ -334,7 +334,7 @@ func (d *draft) shares(i int) *[]shopping.Share {
 var ofRoom = []string{
 	"low shelf left", "low shelf right", "wall left", "wall right", "half hung", "half hung overload", "lifted", "hook overload", "stocking overload", "covered",
 	"opening not given", "height not given", "depth not given", "thickness not given", "stocking thickness not given",
-	"other garland", "no garland", "too few hooks",
+	"no hooks planned", "other garland", "no garland", "too few hooks",
 }
 
 // cautions gathers those that the job calls for.

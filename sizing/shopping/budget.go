@@ -32,7 +32,7 @@ const (
 	maxSpan = 1_000_000 // counts of all open needs together
 	exactly = 100       // open needs of which the fullest is found exactly
 
-	maxTries = 20 // of how much of the budget is for the goods
+	maxTries = 12 // of how much of the budget is for the goods
 )
 
 // Fullest returns the list that makes the fullest tree for s.Budget, evenly. With n pieces of
@@ -48,7 +48,7 @@ const (
 //
 // The answer is exact for up to 100 items, but for those that are bought together with others or in
 // several stores: items that share a pack rise together, in at most 24 steps; then each of the 24 least
-// full takes what raises no cost. What deliveries and tax leave for the goods is found in 20 tries.
+// full takes what raises no cost. What deliveries and tax leave for the goods is found in 12 tries.
 //
 // A budget too small for the least of everything first buys base garland and its hooks, if it can,
 // and then part of the rest in the same way. Lengths and hooks are bought whole or not at all; owned

@@ -16,7 +16,7 @@ var subjects = []struct {
 }{
 	{"Tree", []string{"cut", "exits", "label", "own height", "heat", "trunk", "water", "metal", "prelit", "overfull", "tie", "marshal", "clear", "ladder", "lift", "deep", "floor", "load", "overload", "other strings", "days", "off"}},
 	{"Mantel", []string{
-		"take down before a fire", "not trim", "local code", "candles", "dry greens", "screen", "mirror", "covered", "hook label", "hook heat",
+		"take down before a fire", "not trim", "local code", "candles", "dry greens", "screen", "mirror", "covered", "no hooks planned", "hook label", "hook heat",
 		"hooks side by side", "weigh yours", "lifted", "half hung", "half hung overload", "berries", "reach", "cords", "not measured", "height not given",
 		"depth not given", "thickness not given", "stocking thickness not given", "opening not given", "low shelf left", "low shelf right", "wall left", "wall right", "above",
 		"stairs", "door",

@@ -284,7 +284,10 @@ func (s *sheet) gaps(m job.MantelPlan) string {
 		}
 		places = append(places, place)
 	}
-	if n := len(picks); places != nil && (n < 2 || len(in[0]) > 0 || len(in[n]) > 0) {
+	if len(balls) == 0 {
+		return ""
+	}
+	if n := len(picks); len(places) > 0 && (n < 2 || len(in[0]) > 0 || len(in[n]) > 0) {
 		return "from the left end of the garland: " + strings.Join(places, "; ")
 	}
 	var order []string
