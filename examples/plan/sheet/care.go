@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"example.com/fircone/palette"
@@ -156,6 +157,7 @@ func (s *sheet) colors(r palette.Reading) {
 	s.heading("Colors: " + strings.Join(names, ", "))
 	if s.why {
 		s.b.WriteString(r.String() + "\n")
+		s.line("Differences as they are seen by most, and by people with red-green (protan, deutan) or blue-yellow (tritan) color blindness: under "+strconv.FormatFloat(r.Apart, 'g', -1, 64)+" two look alike.", -1, "")
 		return
 	}
 	apart := true

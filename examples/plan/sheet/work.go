@@ -1,10 +1,12 @@
 package sheet
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
 
+	"example.com/fircone/sizing"
 	"example.com/fircone/sizing/job"
 	"example.com/fircone/sizing/labor"
 	"example.com/fircone/units"
@@ -67,6 +69,12 @@ func Work(r job.Request, p job.Plan, why bool) string {
 	for _, d := range p.Dates {
 		s.line(d.Date.String(), 12, d.Text)
 	}
+	for _, t := range p.Trees {
+		if f := t.Fit; f != nil && f.Verdict == "does not fit" {
+			text, _, _ := strings.Cut(sizing.Format(*f, s.style()), "; ")
+			s.line(strings.ToUpper(cmp.Or(t.Room, "the tree"))+" "+text+".", -1, "")
+		}
+	}
 	crew := say(s.request.House.Rates.Crew, "person")
 	if s.request.House.Rates.Crew != 1 {
 		crew = strconv.Itoa(s.request.House.Rates.Crew) + " people"
@@ -96,7 +104,7 @@ func Work(r job.Request, p job.Plan, why bool) string {
 	}
 	s.b.WriteByte('\n')
 	s.line("Times count from the beginning, without breaks and without the way there. They are rates of the house: time your own work.", -1, "")
-	s.mind("work ladder", "platform", "two people", "work cords")
+	s.mind("work ladder", "platform", "lift", "deep", "two people", "work cords", "half hung", "half hung overload", "lifted", "no hooks planned", "marshal", "take down before a fire")
 	return s.b.String()
 }
 
@@ -195,6 +203,9 @@ func (s *sheet) mind(codes ...string) {
 	}
 	for _, c := range list {
 		text := strings.ToUpper(c.Text[:1]) + c.Text[1:] + "."
+		if c.Room != "" {
+			text = c.Room + ": " + c.Text + "."
+		}
 		if s.why {
 			text += " (" + c.Source + ")"
 		}
