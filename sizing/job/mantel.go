@@ -187,6 +187,19 @@ func (r Run) given() bool {
 	return r.Hooks != nil || r.To != (mantel.Point{}) || r.Balusters != 0 || r.Swags != 0 || r.Sag != 0 || r.Left != 0 || r.Right != 0 || r.Lying
 }
 
+// what says what is dressed.
+func (r Run) what() string {
+	switch {
+	case !r.given():
+		return "the mantel"
+	case r.Balusters != 0:
+		return "the stairs"
+	case r.To != (mantel.Point{}):
+		return "the door or window"
+	}
+	return "along the hooks"
+}
+
 // work says what a step is along stairs, round a door or over hooks, where there is no fireplace.
 func (r Run) work(s *mantel.Step, hooked, there bool) {
 	switch s.Code {

@@ -2,12 +2,14 @@ package job_test
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
 	"example.com/fircone/mantel"
 	"example.com/fircone/palette"
 	"example.com/fircone/sizing/job"
+	"example.com/fircone/sizing/labor"
 	"example.com/fircone/sizing/lights"
 	"example.com/fircone/sizing/shopping"
 	"example.com/fircone/units"
@@ -274,6 +276,29 @@ func TestPicksForBoth(t *testing.T) {
 		}
 		if item.String() != want || m.Steps[1].Uses[0].Item != item || !slices.ContainsFunc(m.Spots, func(s mantel.Spot) bool { return s.Item == item }) {
 			t.Errorf("%s on offer: the mantel takes %v, step 2 has %v, want %s", sold, item, m.Steps[1].Uses, want)
+		}
+	}
+}
+
+// A task says what it dresses: stairs, a door, hooks or a shelf.
+func TestTasksOfRuns(t *testing.T) {
+	mantels := []job.Mantel{
+		{Run: job.Run{To: mantel.Point{Along: 10 * ft, Below: -7 * ft}, Balusters: 14, Swags: 5}},
+		{Run: job.Run{To: mantel.Point{Along: 3 * ft, Below: 7 * ft}}},
+		{Run: job.Run{Run: mantel.Run{Hooks: []mantel.Point{{}, {Along: 6 * ft}}}}},
+		{},
+	}
+	mantels[3].Length = 5 * ft
+	for i := range mantels {
+		mantels[i].Room = "room " + strconv.Itoa(i)
+	}
+	r := job.Request{Mantels: mantels, Stand: units.Must(labor.ParseDate("2026-11-28")), Down: units.Must(labor.ParseDate("2027-01-06"))}
+	p := mustMake(t, r)
+	for i, what := range []string{"the stairs", "the door or window", "along the hooks", "the mantel"} {
+		up := slices.ContainsFunc(p.Work, func(task labor.Task) bool { return task.Room == mantels[i].Room && task.Text == "dress "+what })
+		down := slices.ContainsFunc(p.TakeDown, func(task labor.Task) bool { return task.Room == mantels[i].Room && task.Text == "clear "+what })
+		if !up || !down {
+			t.Errorf("%s: %v, %v", what, p.Work, p.TakeDown)
 		}
 	}
 }

@@ -80,6 +80,13 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	if !f.times(err) {
 		return f.list
 	}
+	for _, tasks := range [...][]labor.Task{up, down} {
+		for i := range tasks {
+			if m := tasks[i].Work - len(d.Trees); m >= 0 {
+				tasks[i].Text = strings.Replace(tasks[i].Text, "the mantel", d.Mantels[m].Run.what(), 1)
+			}
+		}
+	}
 	if r.Down == 0 {
 		down = nil
 	}
