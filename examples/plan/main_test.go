@@ -354,7 +354,7 @@ func TestOddJobs(t *testing.T) {
 			"planned 150, only 100: 1 string of 100",
 		}, nil},
 		{nil, []string{
-			"8 mantel picks; 1 ft 4 in from its left end, then every 8 in 3 Wire", "8 wire ties", "7 wire ties", "gaps from the left: 1, 3, 5 crimson; 2, 6 forest green; 4 gold; 7 ivory", "2 hooks; 0 ft and 5 ft 4 in from the left",
+			"TO BUY IN THE SIZES BELOW: the fullest trees", "8 mantel picks; 1 ft 4 in from its left end, then every 8 in 3 Wire", "8 wire ties", "7 wire ties", "gaps from the left: 1, 3, 5 crimson; 2, 6 forest green; 4 gold; 7 ivory", "2 hooks; 0 ft and 5 ft 4 in from the left",
 			"falling 1 ft at each end", "150: 1 string of 100, 1 of 50",
 		}, nil},
 		{[]string{"-mantel", "60 in", "-look", "asymmetrical left"}, []string{

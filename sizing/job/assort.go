@@ -242,6 +242,12 @@ func (r *row) groups(list []group, sized bool) []group {
 	return list
 }
 
+// sizesUnsaid is said where offers of a color state no size, so that what is bought may be of any.
+var sizesUnsaid = units.Caution{
+	Code: "sizes not stated", Source: "common practice",
+	Text: "not every offer states a size: buy ornaments of the sizes that hang",
+}
+
 // needs puts the needs of the room together: ornaments by color, and by size where
 // the shelves have sizes; the rest as it is. Without a basket they get all of it.
 func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
@@ -256,8 +262,12 @@ func (d *dressing) needs(list []shopping.Need, stock stock) []shopping.Share {
 		for i := range d.rows {
 			r := &d.rows[i]
 			known := stock.of(r.color)
-			if d.types != 0 && known.sized {
+			switch {
+			case d.types == 0:
+			case known.sized:
 				known.loose = r.loosen(known.loose)
+			case known.offered && len(r.types) > 1 && !slices.Contains(d.cautions, sizesUnsaid):
+				d.cautions = append(d.cautions, sizesUnsaid)
 			}
 			for _, g := range r.groups(groups[:0], known.sized) {
 				o := n

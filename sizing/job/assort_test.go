@@ -475,6 +475,33 @@ func TestOverToTheLeadingColors(t *testing.T) {
 	}
 }
 
+// Where offers state no size, whoever buys is told to look for those that hang.
+func TestSizesUnsaid(t *testing.T) {
+	for _, row := range []struct {
+		offers []string
+		told   bool
+	}{
+		{[]string{"ornaments"}, true},
+		{[]string{"ornaments", "ornaments, 2 in"}, true},
+		{[]string{"ornaments, 2 in", "ornaments, 4 in"}, false},
+		{[]string{"picks"}, false},
+	} {
+		r := job.Request{Trees: []job.Tree{bare(7 * units.Foot), bare(6 * units.Foot)}}
+		for _, text := range row.offers {
+			r.Shop.Offers = append(r.Shop.Offers, offerOf(t, text, 49))
+		}
+		told := 0
+		for _, c := range mustMake(t, r).Cautions {
+			if c.Code == "sizes not stated" {
+				told++
+			}
+		}
+		if told != map[bool]int{true: 1}[row.told] {
+			t.Errorf("%v: told %d times", row.offers, told)
+		}
+	}
+}
+
 // On a tall tree the rules are what limits a size that stands in: by hand, at 22 ft 5 1/2 in is the largest planned, and at 40 ft 10 in.
 func TestLargestByTheRules(t *testing.T) {
 	for _, row := range []struct {

@@ -24,6 +24,9 @@ var subjects = []struct {
 	}},
 }
 
+// sizesUnsaid is the code of the caution that offers do not state the sizes of ornaments.
+const sizesUnsaid = "sizes not stated"
+
 // overloads are the codes of the cautions of hooks that may not carry what hangs on them.
 var overloads = []string{"hook overload", "stocking overload"}
 
@@ -37,8 +40,8 @@ func (s *sheet) cautions() {
 	texts := map[string][]string{}
 	seen := map[string]bool{} // the codes that are told, or texts of one room
 	for _, c := range s.plan.Cautions {
-		if seen[c.Code] || slices.Contains(workCodes, c.Code) || slices.Contains(overloads, c.Code) {
-			continue // those of the work are on its own sheets, and an overload is on the page of its room
+		if seen[c.Code] || slices.Contains(workCodes, c.Code) || slices.Contains(overloads, c.Code) || c.Code == sizesUnsaid {
+			continue // those of the work are on its own sheets, an overload is on the page of its room, and sizes are in the heading of the list
 		}
 		var text string
 		switch {

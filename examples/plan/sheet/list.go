@@ -14,16 +14,19 @@ import (
 // buy lists what to buy, what is taken from the box, what is short, and what goes
 // back.
 func (s *sheet) buy(list shopping.List) {
-	budget := s.request.Shop.Budget
+	budget, what := s.request.Shop.Budget, "To buy"
+	if s.cautioned(sizesUnsaid) {
+		what += " in the sizes below"
+	}
 	switch {
 	case budget.IsZero():
-		s.heading("To buy: the least cost for what is needed")
+		s.heading(what + ": the least cost for what is needed")
 	case list.Least.GreaterThan(budget):
-		s.heading("To buy: as far as " + s.money(budget) + " goes; it takes " + s.money(list.Least) + " to have enough of everything")
+		s.heading(what + ": as far as " + s.money(budget) + " goes; it takes " + s.money(list.Least) + " to have enough of everything")
 	case len(s.plan.Trees) == 0:
-		s.heading("To buy: what is needed, for " + s.money(budget) + " at most")
+		s.heading(what + ": what is needed, for " + s.money(budget) + " at most")
 	default:
-		s.heading("To buy: the fullest trees for " + s.money(budget))
+		s.heading(what + ": the fullest trees for " + s.money(budget))
 	}
 	for _, p := range list.Purchases {
 		var order []string // what the packs hold, and the packs of each
