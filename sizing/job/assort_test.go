@@ -320,17 +320,21 @@ func TestNoGarlandBesideTheRest(t *testing.T) {
 		budget  int64
 		hooks   shopping.Shelf
 		fee     int64 // to deliver picks
+		each    string
 		bare    string
 	}{
 		// By hand: 2 strands for the long one are 20, so that only the short one is dressed, and warned of.
-		{"no hooks", []job.Mantel{shelf("long", 64*units.Inch), shelf("short", 4*units.Foot)}, 12, shopping.SoldOut, 0, "long"},
+		{"no hooks", []job.Mantel{shelf("long", 64*units.Inch), shelf("short", 4*units.Foot)}, 12, shopping.SoldOut, 0, "1", "long"},
 		// By hand: 10 and 3 are 13, and the first pick would take 6 more.
-		{"a delivery", []job.Mantel{shelf("short", 4*units.Foot)}, 14, 0, 5, ""},
-		{"a cent", []job.Mantel{shelf("short", 4*units.Foot)}, 12, 0, 5, "short"},
+		{"a delivery", []job.Mantel{shelf("short", 4*units.Foot)}, 14, 0, 5, "1", ""},
+		// By hand: at a hundredth of a cent for a pick the search for what is left beside the delivery ends before it gets to 10.
+		{"a delivery for next to nothing", []job.Mantel{{Room: "short", Mantel: mantel.Mantel{Length: 4 * units.Foot}}}, 14, 0, 5, "0.0001", "short"},
+		{"a cent", []job.Mantel{shelf("short", 4*units.Foot)}, 12, 0, 5, "1", "short"},
 	} {
 		r := job.Request{House: job.CommonPractice(), Mantels: row.mantels}
 		r.Shop.Budget = decimal.NewFromInt(row.budget)
 		pair.Shelf, picks.Store = row.hooks, "away"
+		picks.Price = decimal.RequireFromString(row.each)
 		r.Shop.Offers = []shopping.Offer{strand, pair, picks}
 		r.Shop.Stores = []shopping.Store{{Name: "away", Delivery: decimal.NewFromInt(row.fee)}}
 		p, err := job.Make(r)

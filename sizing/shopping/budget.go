@@ -89,12 +89,12 @@ func (f *openNeeds) within(c *checker, budget int64, fewest List, poor bool) (Li
 	best := fewest
 	// So much money for goods is known to do, and so much not to.
 	enough, over := int64(-1), budget+1
+	if !poor {
+		enough = fewest.goods()
+	}
 	money := budget
 	for try := range maxTries {
 		if try == maxTries-1 && enough < 0 {
-			if !poor {
-				break
-			}
 			money = 0 // what costs nothing
 		}
 		l, err := f.fullest(c, money, fewest, poor)
@@ -103,11 +103,7 @@ func (f *openNeeds) within(c *checker, budget int64, fewest List, poor bool) (Li
 		}
 		more := l.Total.Sub(f.shop.Budget)
 		if more.Sign() > 0 {
-			sum := int64(0)
-			for _, p := range l.Purchases {
-				sum += goods(p)
-			}
-			over = min(money, sum) // as much would buy the same
+			over = min(money, l.goods()) // as much would buy the same
 			// Deliveries and tax: so much less for the goods.
 			money -= price(more.RoundUp(places))
 		} else {
@@ -265,9 +261,7 @@ func (f *openNeeds) fullest(c *checker, money int64, fewest List, poor bool) (Li
 	var members [][]int
 	var vectors [][][]int64 // of each group, the counts at each step
 	if !poor {
-		for _, p := range fewest.Purchases {
-			fill.budget -= goods(p)
-		}
+		fill.budget -= fewest.goods()
 	}
 	for _, g := range groups {
 		var some []int
@@ -362,6 +356,14 @@ func (f *openNeeds) owned(c *checker, l *located, counts []int64) error {
 		l.Purchases[l.at[o.wishes[0].at].purchase] = p
 	}
 	return nil
+}
+
+// goods returns what a list costs without deliveries and tax.
+func (l List) goods() (sum int64) {
+	for _, p := range l.Purchases {
+		sum += goods(p)
+	}
+	return sum
 }
 
 // goods returns what a purchase costs without tax.

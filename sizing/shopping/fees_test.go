@@ -47,6 +47,8 @@ func TestBudgetWithFees(t *testing.T) {
 		// Two sets, eight balls and 41 are 169, and one set, nine balls and 41 are 110.
 		{"lumps", Shop{Offers: []Offer{far(crimson, 10, 60), far(gold, 1, 1)}, Stores: []Store{{Name: "far", Delivery: decimal.NewFromInt(41)}}}, []Need{need(crimson, 10, 15, 20), need(gold, 5, 7, 9)}, 169, []int{20, 8}, "169"},
 		{"a set too few", Shop{Offers: []Offer{far(crimson, 10, 60), far(gold, 1, 1)}, Stores: []Store{{Name: "far", Delivery: decimal.NewFromInt(41)}}}, []Need{need(crimson, 10, 15, 20), need(gold, 5, 7, 9)}, 160, []int{10, 9}, "110"},
+		// The delivery alone is over the budget, and the fewest halvings of a price of a hundredth of a cent do not come to nothing.
+		{"a hundredth of a cent", Shop{Offers: []Offer{{Item: crimson, Name: "far", Pack: Quantity{Pieces: 1}, Price: decimal.New(1, -4), Store: "far"}}, Stores: []Store{{Name: "far", Delivery: decimal.NewFromInt(2)}}}, []Need{need(crimson, 8000, 8500, 9000)}, 1, []int{0}, "0"},
 		// A set and 41 are 101: what is owned hangs, and gold is had nearby.
 		{"poor", Shop{
 			Offers: []Offer{far(crimson, 10, 60), {Item: gold, Name: "near", Pack: Quantity{Pieces: 1}, Price: decimal.NewFromInt(1)}},
