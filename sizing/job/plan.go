@@ -41,7 +41,8 @@ type Plan struct {
 // What hangs is what the basket gets for the room or, without one, what is planned. What is
 // short, over the budget or does not fit is no error but a part of the plan. Lights hang by whole
 // strings: without a basket those of their label, or of 100. A mantel without garland is no work: if
-// the shelves or the budget have none for it, nothing else is bought for it but stockings and their hooks.
+// the shop sells some and the shelves or the budget have none for it, nothing else is bought for it but
+// stockings and their hooks.
 //
 // Needs name a size if every offer of the color has one, as many types as there are to buy, and
 // the type "mantel" for other kinds if some are sold so. Pieces owned without a size are used first;
