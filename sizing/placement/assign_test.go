@@ -249,7 +249,11 @@ func someAssignment(r *rand.Rand) *assignment {
 func TestExchange(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 0))
 	refused, allowed := 0, 0
-	for range 40 {
+	some := 40
+	if testing.Short() {
+		some = 20
+	}
+	for range some {
 		a := someAssignment(r)
 		n := len(a.spots)
 		for range 40 {
@@ -294,7 +298,7 @@ func TestExchange(t *testing.T) {
 			a.check(t)
 		}
 	}
-	if refused < 50 || allowed < 100 {
+	if refused < some || allowed < 2*some {
 		t.Errorf("%d refused, %d allowed", refused, allowed)
 	}
 }
@@ -304,7 +308,11 @@ func TestExchange(t *testing.T) {
 func TestFault(t *testing.T) {
 	r := rand.New(rand.NewPCG(4, 0))
 	shorts, closes := 0, 0
-	for range 50 {
+	some := 50
+	if testing.Short() {
+		some = 10
+	}
+	for range some {
 		a := someAssignment(r)
 		type ask struct{ weight, hard float64 }
 		var want [layers][]ask
@@ -369,7 +377,7 @@ func TestFault(t *testing.T) {
 			t.Errorf("%d places: fault %v, and then %v", len(a.spots), got, again)
 		}
 	}
-	if shorts < 20 || closes < 20 {
+	if shorts < some/3 || closes < some/3 {
 		t.Errorf("%d fall short, %d too near", shorts, closes)
 	}
 }

@@ -81,7 +81,7 @@ func TestStepsSpent(t *testing.T) {
 func TestBoxesAtEveryWork(t *testing.T) {
 	r := rand.New(rand.NewPCG(15, 1))
 	counts := tally.New()
-	for i := range 40 {
+	for i := range 24 {
 		s, needs := someBoxes(r, i%2 == 0)
 		if i%4 == 3 {
 			s, needs = someLights(r)
@@ -92,7 +92,7 @@ func TestBoxesAtEveryWork(t *testing.T) {
 			}
 		}
 		s.Budget = decimal.New(100+r.Int64N(2000), -2)
-		for work := int64(0); work < 300_000; work += 1 + work/4 {
+		for work := int64(0); work < 300_000; work += 1 + work/2 {
 			c := newChecker("Shop.List")
 			c.work = work
 			l, err := s.list(c, wishes(needs))
