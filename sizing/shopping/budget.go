@@ -98,6 +98,9 @@ func (f *openNeeds) within(c *checker, budget int64, fewest List, poor bool) (Li
 			money = 0 // what costs nothing
 		}
 		l, err := f.fullest(c, money, fewest, poor)
+		if try > 0 && enough >= 0 && errors.Is(err, units.ErrLimit) {
+			break // what was found will do
+		}
 		if err != nil {
 			return List{}, err
 		}

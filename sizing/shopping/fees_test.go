@@ -1,6 +1,8 @@
 package shopping
 
 import (
+	"errors"
+	"strconv"
 	"testing"
 
 	"example.com/fircone/units"
@@ -91,5 +93,41 @@ func TestOwnedBesideSoldOut(t *testing.T) {
 	}
 	if gets < 7 {
 		t.Errorf("%d hang of 10 owned: %v", gets, l)
+	}
+}
+
+// Where the steps are spent before what is left beside a delivery is found, it stays at what was found, or at the fewest.
+func TestStepsSpentBesideAFee(t *testing.T) {
+	crimson := Item{Kind: Ornament, Color: "crimson"}
+	s := Shop{Budget: decimal.NewFromInt(200), Stores: []Store{{Name: "far", Delivery: decimal.NewFromInt(30), Tax: decimal.NewFromInt(7)}}}
+	for i, n := range []int{7, 11, 12} {
+		s.Offers = append(s.Offers, Offer{Item: crimson, Name: strconv.Itoa(n), Pack: Quantity{Pieces: n}, Price: decimal.New(int64(433*n+i), -2).Div(decimal.NewFromInt(4)).Round(2), Store: "far"})
+	}
+	needs := []Need{{Item: crimson, Quantity: Quantity{Pieces: 100}, Open: units.Range[int]{Min: 50, Max: 250}}}
+	fewest, err := s.List([]Need{{Item: crimson, Quantity: Quantity{Pieces: 50}}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	spent, got := 0, map[int]int{}
+	for work := int64(10); work < 100_000; work += 1 + work/20 {
+		c := newChecker("Shop.Fullest")
+		f, err := s.filling(c, needs)
+		if err != nil {
+			t.Fatal(err)
+		}
+		c.work = work
+		l, err := f.within(c, price(s.Budget), fewest, false)
+		switch {
+		case errors.Is(err, units.ErrLimit):
+			spent++
+		case err != nil || l.Total.GreaterThan(s.Budget):
+			t.Fatalf("%d steps: %v, %v", work, l.Total, err)
+		default:
+			got[l.Purchases[0].Shares[0].Gets.Pieces]++
+		}
+	}
+	// By hand: 12 boxes of 12 at 13.00 and the delivery are 186.00, with tax 199.02, and no pack gives a piece for less than 1.08.
+	if best := 144; spent == 0 || len(got) < 2 || got[best] == 0 {
+		t.Errorf("%d spent, %v", spent, got)
 	}
 }
