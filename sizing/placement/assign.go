@@ -105,10 +105,13 @@ type neighbor struct {
 
 // nearer puts the nearest first, and of two spots that are as near the one with the lower number.
 func nearer(p, q neighbor) int {
-	if p.square < q.square || p.square == q.square && p.spot < q.spot {
+	switch {
+	case p.square < q.square:
 		return -1
+	case p.square > q.square:
+		return 1
 	}
-	return 1
+	return int(p.spot - q.spot)
 }
 
 func newAssignment(f surface, spots []spot, kinds []kind) *assignment {

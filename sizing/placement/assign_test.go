@@ -148,6 +148,41 @@ func TestPush(t *testing.T) {
 	}
 }
 
+// Of many classes the largest have fields, and no more than there is room for: of 2,000 places 2,000 classes.
+func TestMaxFields(t *testing.T) {
+	const n = 2000
+	f := shape(0.65, 0.05, 1)
+	spots := make([]spot, n)
+	for i := range spots {
+		spots[i] = f.spiral(i, n)
+	}
+	kinds := make([]kind, n)
+	for i := range kinds {
+		c := int32(i / 2)
+		kinds[i] = kind{class: [layers]int32{c, c, none}, count: 1}
+	}
+	a := newAssignment(f, spots, kinds)
+	a.prepare()
+	with := 0
+	for l := range a.layers {
+		for _, c := range a.layers[l] {
+			if c.field != nil {
+				with++
+			}
+		}
+	}
+	if with != 2000 {
+		t.Errorf("%d classes have fields", with)
+	}
+	// One pair more in a third layer is past the room.
+	kinds[0].class[bySize], kinds[1].class[bySize] = 0, 0
+	a = newAssignment(f, spots, kinds)
+	a.prepare()
+	if a.layers[bySize][0].field != nil || a.layers[0][0].field == nil {
+		t.Error("one more class has a field")
+	}
+}
+
 // Of two that are as near the lower number comes first, in whatever order they were found.
 func TestNearer(t *testing.T) {
 	want := []neighbor{{3, 1}, {0, 2}, {1, 2}, {2, 2}, {4, 3}}
