@@ -380,7 +380,7 @@ func (a *assignment) run(quick bool) {
 	best, least := slices.Clone(a.who), math.Inf(1)
 	// In visits to a place.
 	sweeps, left := min(max(firstVisits/n, leastSweeps), mostSweeps), allVisits
-	for round := 0; round == 0 || left >= n*sweeps; round++ {
+	for {
 		heat := min(float64(2*sweeps)/mostSweeps, 1) // few sweeps could not make up for much
 		a.anneal(sweeps, float64(loss*heat*heat))
 		if quick {
@@ -392,10 +392,10 @@ func (a *assignment) run(quick bool) {
 			least = fault
 			copy(best, a.who)
 		}
-		if fault == 0 {
+		sweeps = mostSweeps / 2
+		if fault == 0 || left < n*sweeps {
 			break
 		}
-		sweeps = mostSweeps / 2
 	}
 	copy(a.who, best)
 }
