@@ -57,9 +57,8 @@ const (
 //
 // Of more than 100 items the least full is as full as can be, and as few as can be are no fuller; the
 // money that is left goes to the least full in turn. At most 1,000 items may be open, with 1,000,000
-// counts from least to most in all. For the least
-// cost of items at least so full, plan least + ⌈fullness · (most - least)⌉ of each and call
-// [Shop.List].
+// counts from least to most in all. For the least cost of items at least so full, plan
+// least + ⌈fullness · (most - least)⌉ of each and call [Shop.List].
 //
 // Source: the leximin order: A. Sen, Collective Choice and Social Welfare, 1970 (from
 // memory).
