@@ -3,6 +3,7 @@ package shopping
 import (
 	"cmp"
 	"slices"
+	"sort"
 	"strconv"
 
 	"example.com/fircone/internal/cover"
@@ -378,30 +379,15 @@ func longer(rolls []cutting.Roll, piece int64) (kinds []int, some []cutting.Roll
 // they cost less.
 func (c *checker) single(wholes []Quantity, stock itemStock, rolls []cutting.Roll, cut *cutPlan, cost int64) {
 	for i, o := range stock.offers {
-		each := o.each
-		room := o.Shelf.limit()
-		if each > 0 {
-			room = min(room, (cost-1)/each)
-		}
-		room = min(room, 10_000)
 		counts := make([]int64, len(stock.offers))
-		fits := func(n int64) []cutting.Pattern {
-			counts[i] = n
+		fits := func(n int) []cutting.Pattern {
+			counts[i] = int64(n)
 			return firstFit(wholes, stock, rolls, counts)
 		}
-		if room < 1 || fits(room) == nil {
-			continue
-		}
-		lo, hi := int64(0), room // hi fits
-		for lo < hi-1 {
-			if mid := (lo + hi) / 2; fits(mid) != nil {
-				hi = mid
-			} else {
-				lo = mid
-			}
-		}
-		if patterns := fits(hi); hi*each < cost && patterns != nil {
-			cost = hi * each
+		room := int(min(o.Shelf.limit(), 10_000))
+		n := sort.Search(room, func(n int) bool { return fits(n) != nil })
+		if patterns := fits(n); patterns != nil && int64(n)*o.each < cost {
+			cost = int64(n) * o.each
 			cut.packs, cut.patterns = slices.Clone(counts), patterns
 		}
 	}
