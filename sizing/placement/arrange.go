@@ -113,7 +113,6 @@ func share(kinds []kind, n, total int) []kind {
 
 // kinds returns what is to be known of the pieces, and how many there are.
 func (s stand) kinds(fn string, pieces []shopping.Lot) (kinds []kind, total int, err error) {
-	var smallest, largest units.Length
 	var classes [2]map[shopping.Item]int32
 	for l := range classes {
 		classes[l] = make(map[shopping.Item]int32)
@@ -126,7 +125,6 @@ func (s stand) kinds(fn string, pieces []shopping.Lot) (kinds []kind, total int,
 		}
 		return c
 	}
-	first := true
 	var sizes []units.Length
 	for i, p := range pieces {
 		at := "/pieces/" + strconv.Itoa(i)
@@ -149,10 +147,6 @@ func (s stand) kinds(fn string, pieces []shopping.Lot) (kinds []kind, total int,
 			k.class[1] = class(1, shopping.Item{Color: p.Item.Color})
 		}
 		if p.Quantity.Pieces > 0 && size > 0 {
-			if first {
-				smallest, largest, first = size, size, false
-			}
-			smallest, largest = min(smallest, size), max(largest, size)
 			sizes = append(sizes, size)
 		}
 		total += p.Quantity.Pieces
@@ -161,16 +155,12 @@ func (s stand) kinds(fn string, pieces []shopping.Lot) (kinds []kind, total int,
 	slices.Sort(sizes)
 	sizes = slices.Compact(sizes)
 	for i, p := range pieces {
-		if p.Quantity.Pieces > 0 && p.Item.Size > 0 {
-			c, _ := slices.BinarySearch(sizes, p.Item.Size)
-			kinds[i].class[2] = int32(c)
+		c, ok := slices.BinarySearch(sizes, p.Item.Size)
+		if !ok {
+			continue
 		}
-	}
-	if smallest < largest {
-		for i, p := range pieces {
-			if p.Item.Size == 0 {
-				continue
-			}
+		kinds[i].class[bySize] = int32(c)
+		if smallest, largest := sizes[0], sizes[len(sizes)-1]; smallest < largest {
 			kinds[i].rank = float64(2*p.Item.Size-smallest-largest) / float64(largest-smallest)
 			kinds[i].deep = deepest * float64(p.Item.Size-smallest) / float64(largest-smallest)
 		}

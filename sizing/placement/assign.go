@@ -86,10 +86,7 @@ type class struct {
 
 // push returns what two of c that are so far apart, squared, do to each other.
 func (c *class) push(d float64) float64 {
-	if d >= c.reach {
-		return 0
-	}
-	x := c.reach/d - 1
+	x := max(c.reach/d-1, 0)
 	x = float64(x * x)
 	if d < c.near {
 		x += float64(c.hard * c.near / d)
@@ -373,7 +370,7 @@ func (a *assignment) swap(i, j int32) {
 // round.
 func (a *assignment) run(quick bool) {
 	n := len(a.spots)
-	if len(a.kinds) < 2 || n < 2 {
+	if len(a.kinds) < 2 {
 		return
 	}
 	a.prepare()

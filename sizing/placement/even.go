@@ -53,7 +53,6 @@ type pattern struct {
 // spacing are relaxed, mostly where the two sides of the cut meet; and the best of
 // them is taken, by the bars that the tests hold. While it is not fair, more are tried.
 func (f surface) even(n int, margin float64) []spot {
-	margin = min(margin, (f.bottom-f.top)/2)
 	var cuts []pattern
 	var best []spot
 	least := math.Inf(1)
@@ -157,9 +156,6 @@ func (f surface) cut(n, k int) (pattern, bool) {
 		return i
 	}
 	count := func(spacing float64) int { return before(f.bottom/spacing) - before(f.top/spacing) }
-	if count(closest) < n || count(widest) >= n {
-		return pattern{}, false
-	}
 	for range 50 {
 		if middle := (closest + widest) / 2; count(middle) >= n {
 			closest = middle
