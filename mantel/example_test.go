@@ -91,7 +91,7 @@ func Example_teaRoom() {
 	fmt.Println(clear)
 	// Output:
 	// 3 swags 4 13/16 in deep, falling 1 ft at the left and 1 ft at the right
-	// weight 4 lb, hooks at most 1 ft 9 5/16 in apart, each good for 2 lb
+	// weight 4 lb, hooks up to 1 ft 9 3/8 in apart, each good for 2 lb
 	// at 0 ft: 1 lb down, 8.4 oz to the right
 	// at 1 ft 9 5/16 in: 1 lb down
 	// at 3 ft 6 11/16 in: 1 lb down
@@ -564,7 +564,7 @@ func ExampleLoads_String() {
 	fmt.Println(loads)
 	fmt.Println(loads.Needs[0].Item, loads.Needs[0].Quantity)
 	// Output:
-	// weight 4 lb 2.7 oz, hooks at most 5 ft 4 in apart, each good for 12.8 oz
+	// weight 4 lb 2.7 oz, hooks up to 5 ft 4 in apart, each good for 12.8 oz
 	// at 0 ft: 8 oz down
 	// at 5 ft 4 in: 1 lb down, OVERLOADED
 	// more than a hook may carry at 1 place: use hooks with a breaking load of 5 lb or more; or garland of 6.4 oz a foot or less; or these hooks 1 ft 7 3/16 in apart or closer along an edge, with no more than 9 9/16 in falling at an end

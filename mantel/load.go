@@ -32,8 +32,8 @@ const (
 // be read as safe.
 const unchecked = "nothing was checked"
 
-// A Hook is the kind of hook or holder that carries a garland or a stocking. A label that
-// does not say which load it gives means the breaking load.
+// A Hook is the kind of hook or holder that carries a garland or a stocking. Treat a
+// rating as a breaking load unless its label says otherwise.
 type Hook struct {
 	Rating units.Mass `json:"rating"` // on the label, for one hook, 1 oz to 1000 lb
 	Factor int        `json:"factor"` // the design factor: 5 to 20 for a breaking load, 1 for a working load; 0 is 5
@@ -63,8 +63,8 @@ func (k Hook) factor() int {
 	return k.Factor
 }
 
-// Count returns how many hooks hold this length of garland (1 in to 150 ft) along an edge, at
-// perFoot a foot (1 g to 20 lb), and the most they may be apart:
+// Count returns how many hooks hold this length of garland (1 in to 150 ft) along an edge,
+// weighing perFoot a foot (1 g to 20 lb), and their widest spacing:
 //
 //	spacing = working load/perFoot, in feet, rounded down to the nanometer
 //	hooks   = length/spacing, rounded up, + 1
@@ -119,7 +119,7 @@ func (l HookLoad) String() string {
 type Loads struct {
 	Weight   units.Mass      `json:"weight"`   // of the whole
 	Hooks    []HookLoad      `json:"hooks"`    // from the left
-	Working  units.Mass      `json:"working"`  // the working load of a hook, overloaded if its Total is above it
+	Working  units.Mass      `json:"working"`  // the working load of a hook; a greater Total overloads it
 	Needs    []shopping.Need `json:"needs"`    // stockings, and a hook at each place
 	Cautions []units.Caution `json:"cautions"` // with what would hold an overload, and the most on a hook while only one side hangs
 }
@@ -132,7 +132,7 @@ func (l Loads) String() string {
 	var b strings.Builder
 	b.WriteString("weight " + showMass(l.Weight, units.InFeetInches) + ", ")
 	if apart := l.apart(); apart > 0 {
-		b.WriteString("hooks at most " + show(apart, units.InFeetInches) + " apart, ")
+		b.WriteString("hooks up to " + showUp(apart, units.InFeetInches) + " apart, ")
 	}
 	b.WriteString("each good for " + massDown(l.Working, units.InFeetInches))
 	for _, h := range l.Hooks {

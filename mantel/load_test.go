@@ -387,7 +387,7 @@ func TestLoadsText(t *testing.T) {
 			{At: mantel.Point{Along: 64 * in}, Down: 100*units.Gram + 1, Left: 250 * units.Gram, Total: 13 * oz},
 		},
 	}
-	want := `weight 4 lb 8 oz, hooks at most 2 ft 8 in apart, each good for 1 lb
+	want := `weight 4 lb 8 oz, hooks up to 2 ft 8 in apart, each good for 1 lb
 at 0 ft: 12 oz down, 4 oz to the right
 at 2 ft 8 in: 1 lb 8 oz down, OVERLOADED
 at 5 ft 4 in: 3.5 oz down, 250 g to the left`

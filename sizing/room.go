@@ -54,7 +54,7 @@ type Fit struct {
 	Spare   units.Length `json:"spare"`   // from topper or tip to the ceiling; negative past it
 	Topper  units.Length `json:"topper"`  // the tallest topper there is room for
 
-	Caution units.Caution `json:"caution"` // what to see to
+	Caution units.Caution `json:"caution"` // what to watch for
 }
 
 // Fit returns how a tree goes under the ceiling, and the tallest that fits:
@@ -63,9 +63,9 @@ type Fit struct {
 //	tight          taller, but it goes under with its topper
 //	does not fit   the tree or its topper is past the ceiling
 //
-// The topper may use the clearance, but for 2 in for the fingers that set it on. A topper taller
-// than that needs its height and 2 in. NoClearance leaves out both. Under a vault the
-// ceiling counts as low as at the edge of the topper, Fall · TopperWidth / 2 lower:
+// The topper may use the clearance except 2 in for the fingers that set it. A taller one needs
+// its height and 2 in. NoClearance leaves out both. Under a vault the ceiling counts as low as
+// at the edge of the topper, Fall · TopperWidth / 2 lower:
 //
 //	    /\
 //	   /  \      ceiling
@@ -126,6 +126,11 @@ func (r Room) fit(fn string, tree Tree) (Fit, error) {
 		Spare:   r.Ceiling - top,
 		Topper:  max(0, edge-fingers-(r.Stand+tree.Height)),
 		Caution: units.Caution{Code: "clear", Text: "keep tip and topper clear of lamps, sprinkler heads, fans and heat", Source: commonPractice},
+	}
+	if r.TopperWidth == 0 && !r.NoTopper {
+		// It is as wide as high: x + x·Fall/2 ft is what there is.
+		there, part := int64(max(0, r.Ceiling-fingers-r.Stand-tree.Height)), int64(2*units.Foot+r.Fall)
+		f.Topper = units.Length(there/part*int64(2*units.Foot) + there%part*int64(2*units.Foot)/part)
 	}
 	if r.Topper != 0 {
 		f.Spare = edge - top
@@ -253,9 +258,9 @@ func (l Ladder) Reach() units.Range[units.Length] {
 
 // Ladder returns the smallest stepladder that reaches the top of the topper, stand + tree +
 // topper above the floor, or the ceiling if that is given and lower. A topper not chosen yet
-// counts as the tallest usual one, see [Topper], or the tallest there is room for, see [Fit].
-// So a 9 ft tree takes an 8 ft ladder; under a ceiling of 9 ft 6 in a 6 ft one will do. Where the
-// tip is more than 3 ft in, a caution says what to do instead:
+// counts as the tallest usual one, see [Topper], or the tallest there is room for, see [Fit]. A 9
+// ft tree takes an 8 ft ladder, or a 6 ft one under a 9 ft 6 in ceiling. Where In is over 3 ft, a
+// caution says what to do instead:
 //
 //	     |
 //	    /|\

@@ -291,7 +291,7 @@ func TestFit(t *testing.T) {
 		{"a tree that touches is tight", Room{Ceiling: 9 * ft}, tree, Fit{"tight", 8 * ft, 0, 0, units.Caution{}}},
 		// By hand: the ceiling falls 6 in a foot, 3 in at the edge of a star 1 ft across.
 		{"a vault", Room{Ceiling: 12 * ft, Fall: 6 * in, Topper: 10 * in, TopperWidth: 1 * ft}, tree, Fit{"fits", 10*ft + 9*in, 23 * in, 31 * in, units.Caution{}}},
-		{"a vault, and a star as wide as high", Room{Ceiling: 10 * ft, Fall: 6 * in, Topper: 1 * ft}, tree, Fit{"does not fit", 8*ft + 7*in, -3 * in, 7 * in, units.Caution{}}},
+		{"a vault, and a star as wide as high", Room{Ceiling: 10 * ft, Fall: 6 * in, Topper: 1 * ft}, tree, Fit{"does not fit", 8*ft + 7*in, -3 * in, 8 * in, units.Caution{}}},
 		{"a vault does not touch a bare tip", Room{Ceiling: 10 * ft, Fall: 1 * ft, NoTopper: true}, tree, Fit{"fits", 9 * ft, 1 * ft, 10 * in, units.Caution{}}},
 		{"the least room", Room{Ceiling: 3 * ft, Clearance: 2 * ft}, Tree{Height: 1 * ft}, Fit{"fits", 1 * ft, 2 * ft, 22 * in, units.Caution{}}},
 		{"the most room", Room{Ceiling: 150 * ft, Clearance: 50 * ft, Topper: 10 * ft, Stand: 5 * ft}, Tree{Height: 95 * ft}, Fit{"fits", 95 * ft, 40 * ft, 50*ft - 2*in, units.Caution{}}},
@@ -566,4 +566,36 @@ func TestUncheckedText(t *testing.T) {
 	if text := (lights.Load{Power: units.Watt}).String(); text != "nothing was checked" {
 		t.Errorf("a load without a limit: %q", text)
 	}
+}
+
+// A topper as tall as there is room for fits, and one a nanometer taller does not, whatever the ceiling does.
+func TestFitTopper(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		length := func(what string, lo, hi units.Length) units.Length {
+			return units.Length(rapid.Int64Range(int64(lo), int64(hi)).Draw(t, what))
+		}
+		tree := Tree{Height: length("height", 3*units.Foot, 20*units.Foot)}
+		r := Room{Ceiling: tree.Height + length("more", units.Foot, 4*units.Foot), Fall: length("fall", 0, units.Foot), Stand: length("stand", 0, units.Foot/2)}
+		if rapid.Bool().Draw(t, "width") {
+			r.TopperWidth = length("topperWidth", 1, 2*units.Foot)
+		}
+		bare, err := r.Fit(tree)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for more, want := range []units.Length{0, 1} {
+			with := r
+			if with.Topper = bare.Topper + want; with.Topper == 0 {
+				continue
+			}
+			f, err := with.Fit(tree)
+			if err != nil {
+				t.Fatal(err)
+			}
+			// All but the 2 in for fingers.
+			if left := f.Spare - 2*units.Inch; more == 0 && left < 0 || more == 1 && left >= 0 {
+				t.Fatalf("%v of topper in %+v: %v to spare", with.Topper, r, f.Spare)
+			}
+		}
+	})
 }

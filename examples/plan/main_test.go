@@ -336,6 +336,11 @@ func TestOddJobs(t *testing.T) {
 		{[]string{"-request", "testdata/stockings.json"}, []string{"hangs on them: 7 hooks; of the garland 0 ft from the left, then every 2 ft 8 in; of the stockings 1 ft 6 1/2 in from the left, then every 9 in 6 Hang the garland", "0 ft from the opening (stocking 1), want 3 ft. Worst as trim: distance from the opening 0 ft, at least 6 in", "Hang the stockings on their holders: 4 stockings"}, nil},
 		{[]string{"-request", "testdata/ownstockings.json"}, []string{"[ ] hooks: 3 x pair at 6.50 19.50", "SHORT, on no shelf here: 4 stockings (tea room 4): bring your own, for which the list has hooks"}, nil},
 		{[]string{"-request", "testdata/stairs.json", "-work"}, []string{"PUTTING UP: 2 people, 3 h, the least"}, []string{"0 min"}},
+		{[]string{"-request", "testdata/overloaded.json", "-work"}, []string{
+			"dress the mantel; two people lift the garland", "tea room: more than a hook may carry at 2 places", "tea room: more than a hook may carry at 6 places", "Unplug before stringing",
+		}, nil},
+		{[]string{"-request", "testdata/shortgarland.json", "-work"}, []string{"it does not reach from end to end: do not hang it"}, []string{"dress the mantel"}},
+		{[]string{"-request", "testdata/shortgarland.json"}, []string{"4 Do not hang the garland", "no mantel picks (planned 8) 3 Wire"}, []string{"along it"}},
 		{[]string{"-quote", "-pack", "-stand", "2026-11-28"}, []string{"picks and mantel picks, 1 x bunch of 6", "8 mantel picks; ", "7 x 9 ft of garland"}, []string{"picks, mantel"}},
 		{[]string{"-request", "testdata/metric.json"}, []string{
 			"garland of 490 g a meter or less", "no more than 15 cm falling", "distance from the opening 0 m, at least 15.5 cm", "one may carry 400 g", "hooks with a breaking load of 5.32 kg or more", "190 to 370 g a meter", "an open flame stays 91.5 cm", "5 mantel picks (lounge 2, library 3)",

@@ -170,9 +170,9 @@ func without(list *shopping.List, n shopping.Need) {
 	for i := range list.Purchases {
 		p := &list.Purchases[i]
 		if p.Shares[0].Item == n.Item {
-			at := len(p.Shares)
-			for at > 1 && p.Shares[at-1].Spare {
-				at--
+			at := 0 // after those that are no spares
+			for at < len(p.Shares) && !p.Shares[at].Spare {
+				at++
 			}
 			p.Shares = slices.Insert(p.Shares, at, shopping.Share{Need: n})
 			return

@@ -345,6 +345,12 @@ func (p *mantelDraft) lights(f *faulty, h House, run mantel.Run, at string) []sh
 	load, err := count.Load(h.Circuit)
 	f.note(err, at+"/lights", "each", at+"/lights", "c", "/house/circuit", "circuit", "/house/circuit")
 	p.cautions = append(append(p.cautions, cautions...), load.Caution)
+	if plugs, _ := count.Runs(); plugs > 1 {
+		p.cautions = append(p.cautions, units.Caution{
+			Code: "plugs", Source: "the label",
+			Text: say(count.Count, "string") + " of lights take " + strconv.Itoa(plugs) + " plugs, since the label lets " + strconv.Itoa((count.Count+plugs-1)/plugs) + " be joined: bring a cord for each",
+		})
+	}
 	return []shopping.Need{need}
 }
 

@@ -25,7 +25,7 @@ import (
 //	  "shop": {"offers": [{"item": "picks", "name": "bunch of 6", "pack": 6, "price": "5.40"}], "budget": "90.00"}
 //	}
 //
-// What a house does not name is as in [CommonPractice]. The text has at most 4 MiB, 16 levels, and
+// Anything a house omits is as in [CommonPractice]. The text has at most 4 MiB, 16 levels, and
 // 5,000 values in a list. No name may be unknown or repeated.
 //
 // It returns all faults at once, those of [Make] too: see [Faults].
@@ -82,7 +82,7 @@ func nothing(value string) bool { return value == "" || value == "0" || strings.
 
 // Faults returns the errors that [ParseRequest] and [Make] have joined, one for each
 // value that is to blame. Field is its JSON Pointer (RFC 6901) in the request,
-// "/trees/0/height", or "data" for a text that is no JSON. Any other error gives nil.
+// "/trees/0/height", or "data" for text that is not JSON. Any other error gives nil.
 func Faults(err error) []*units.Error {
 	var list []*units.Error
 	joined, ok := err.(interface{ Unwrap() []error })

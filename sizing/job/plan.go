@@ -38,16 +38,16 @@ type Plan struct {
 // the house, shares the ornaments out, and buys what is needed at the least cost or, with
 // a budget, for the fullest trees: see [shopping.Shop.Fullest].
 //
-// What hangs is what the basket gets for the room or, without one, what is planned. What is
-// short, over the budget or does not fit is no error but a part of the plan. Lights hang by whole
-// strings: without a basket those of their label, or of 100. A mantel without garland is no work: if
-// the shop sells some and the shelves or the budget have none for it, nothing else is bought for it but
-// stockings and their hooks.
+// A room hangs what the basket gets it or, without a basket, what is planned. Shortages, overrun
+// budgets and bad fits are no errors but part of the plan. Lights hang by whole strings: without a
+// basket those of their label, or 100 lamps. A mantel without garland is not dressed: if the shop
+// sells garland but the shelves or the budget leave none, only its stockings and their hooks are
+// bought.
 //
-// Needs name a size if every offer of the color has one, as many types as there are to buy, and
-// the type "mantel" for other kinds if some are sold so. Pieces owned without a size are used first;
-// the nearest sizes stand in for one that is short, none over half again the largest that is planned.
-// Toppers and skirts are not planned.
+// Needs name a size if every offer of the color does, as many types as can be bought, and, for
+// other kinds, the type "mantel" if offered. Pieces owned without a size are used first; the
+// nearest sizes replace a short one, none over 1½ times the largest planned. Toppers and skirts
+// are not planned.
 func Make(request Request) (Plan, error) {
 	const function = "job.Make"
 	p, faults := plan(function, request)
@@ -86,7 +86,8 @@ type draft struct {
 	boxed  int           // lots owned that are from the box
 	budget decimal.Decimal
 	stock  stock
-	rooms  []dressing // of the trees, then of the mantels
+	rooms  []dressing   // of the trees, then of the mantels
+	unhung map[int]bool // mantels whose garland does not reach
 
 	careful []units.Caution // of the work
 }

@@ -1,6 +1,8 @@
 package job
 
 import (
+	"cmp"
+	"math"
 	"slices"
 
 	"example.com/fircone/mantel"
@@ -42,14 +44,19 @@ func (d *draft) rehang(i int) {
 		if hanging, err = m.Mantel.Mantel.FindDrops(garland, m.Hanging); err == nil {
 			m.Hanging = hanging
 			run, err = m.Hang(hanging)
+		} else if m.LeftWall && m.RightWall && m.Hanging.Swags > 0 { // no end can fall
+			run, _ = m.Hang(m.Hanging) // as planned
+			run, err = run.FindSag(garland)
+			m.Hanging.Sag = cmp.Or(run.Sag, m.Hanging.Sag)
 		}
 	}
 	var text string
+	short := garland < planned
 	switch {
-	case err != nil && garland < planned:
+	case err != nil && short:
 		text = "it does not reach from end to end: do not hang it without more"
 	case err != nil:
-		text = "it is too long to hang here: fasten up what is too much, clear of the fire"
+		text = "it is too long to hang here: fasten up what is too much, clear of the fire, evenly over the hooks"
 	case run.Left == run.Right && run.Left > 0:
 		text = tape(run.Left) + " falls at each end"
 	case run.Left+run.Right > 0:
@@ -63,21 +70,39 @@ func (d *draft) rehang(i int) {
 	})
 	if err != nil {
 		for k := range m.Steps {
-			if step := &m.Steps[k]; step.Code == "hang" && garland < planned {
+			if step := &m.Steps[k]; step.Code == "hang" && short {
 				step.Do = "Do not hang the garland: it does not reach from end to end."
 				m.Hanging.Left, m.Hanging.Right = 0, 0
 			} else if step.Code == "hang" {
-				step.Do += " Fasten up what is too much, clear of the fire."
+				step.Do += " Fasten up what is too much, clear of the fire, evenly over the hooks."
 			}
 		}
-		return
+		if short {
+			if d.unhung == nil {
+				d.unhung = map[int]bool{}
+			}
+			d.unhung[i] = true
+			return
+		}
+		if run = m.Run.Run; !m.Run.given() {
+			run, _ = m.Hang(m.Hanging)
+		}
 	}
-	hook := m.Hook
+	hook, perFoot := m.Hook, m.PerFoot
+	if err != nil { // all of it is on the hooks
+		perFoot = units.Mass(math.Ceil(float64(perFoot) * float64(garland) / float64(planned)))
+	}
 	if old, ok := m.Loads[shopping.Garland]; ok {
 		drop(old.Cautions)
-		loads, _ := run.Loads(m.PerFoot, hook, style) // which have been looked at
+		loads, heavy := run.Loads(perFoot, hook, style)
+		if heavy != nil { // more than 20 lb a foot
+			loads.Cautions = []units.Caution{{Code: "hook overload", Source: "statics", Text: "the garland with all that is fastened up is too heavy for any hooks: do not hang it"}}
+		}
 		m.Loads[shopping.Garland] = loads
 		room.cautions = append(room.cautions, loads.Cautions...)
+	}
+	if err != nil {
+		return
 	}
 	if m.Run.given() {
 		m.Run.Run = run

@@ -17,7 +17,7 @@ type House struct {
 	Mantels mantel.Rules   `json:"mantels"` // for a mantel
 	Colors  palette.Rules  `json:"colors"`  // how far apart colors are, and what fits one
 	Circuit lights.Circuit `json:"circuit"` // for the lights of one tree
-	Units   units.Style    `json:"units"`   // of reasons and cautions; in metric garland is rounded up to a centimeter, otherwise to an inch
+	Units   units.Style    `json:"units"`   // of reasons and cautions; garland is rounded up to a centimeter if metric, otherwise to an inch
 	Rates   labor.Rates    `json:"rates"`   // of the work
 	Boxes   []labor.Box    `json:"boxes"`   // the cartons that there are
 }
@@ -45,14 +45,14 @@ func withoutWork() House {
 
 // A Request is what a client wants dressed, by whose rules, and what there is to buy.
 type Request struct {
-	House   House           `json:"house,omitzero"`    // begin with CommonPractice; all zero is that too
+	House   House           `json:"house,omitzero"`    // begin with CommonPractice; all zero means the same
 	Trees   []Tree          `json:"trees,omitempty"`   // up to 100 with the mantels
 	Mantels []Mantel        `json:"mantels,omitempty"` // up to 100 with the trees
 	Colors  palette.Palette `json:"colors,omitzero"`   // empty: left open
 	On      palette.Swatch  `json:"on,omitzero"`       // what they hang on; empty: not checked
 	Shop    shopping.Shop   `json:"shop,omitzero"`     // empty: no basket; budget zero: no limit, unlike Shop.Fullest
 	Box     []palette.Piece `json:"box,omitempty"`     // last year's ornaments; those that fit the colors are owned
-	Stand   labor.Date      `json:"stand,omitzero"`    // when it must stand; zero plans no work: then leave Down and Lost out
+	Stand   labor.Date      `json:"stand,omitzero"`    // when it must stand; zero: no work is planned; omit Down and Lost
 	Down    labor.Date      `json:"down,omitzero"`     // when the house takes it down; zero: it does not
 	Lost    []shopping.Lot  `json:"lost,omitempty"`    // what broke, for next year's stock
 }
@@ -60,7 +60,7 @@ type Request struct {
 // A Tree is one tree, and how it is dressed. Only Height is required.
 type Tree struct {
 	sizing.Tree
-	Room    string          `json:"room,omitempty"`   // "ticket hall"; of two in one the plan says "ticket hall, tree 1"
+	Room    string          `json:"room,omitempty"`   // "ticket hall"; if two share it, the plan says "ticket hall, tree 1"
 	Space   sizing.Room     `json:"space,omitzero"`   // without a ceiling its fit is not checked
 	SizeBy  string          `json:"sizeBy,omitempty"` // "rule", "shape" or "auto", as sizing.Rules.Compare says; empty is auto
 	Accents []shopping.Kind `json:"accents,omitzero"` // of garland, ribbon and picks; nil is garland
@@ -71,8 +71,8 @@ type Tree struct {
 type Mantel struct {
 	mantel.Mantel
 	Run       Run              `json:"run,omitzero"`       // in place of a shelf
-	Room      string           `json:"room,omitempty"`     // "tea room"; of two in one the plan says "tea room, mantel 1"
-	Hanging   mantel.Hanging   `json:"hanging,omitzero"`   // if neither end falls, the rule says how far
+	Room      string           `json:"room,omitempty"`     // "tea room"; if two share it, the plan says "tea room, mantel 1"
+	Hanging   mantel.Hanging   `json:"hanging,omitzero"`   // if both drops are zero, the rule sets them
 	PerFoot   units.Mass       `json:"perFoot,omitzero"`   // weight of the garland; zero: not weighed
 	Hook      mantel.Hook      `json:"hook,omitzero"`      // for garland and stockings; empty: not checked
 	Stockings mantel.Stockings `json:"stockings,omitzero"` // empty: none
@@ -80,9 +80,9 @@ type Mantel struct {
 	Outlet    mantel.Point     `json:"outlet,omitzero"`    // for the plug; empty: no cord is counted
 }
 
-// A Run is a garland along stairs, round a door or a window, or over hooks that are
-// there. The Sag of swags is a sixth of their width if zero, down to half an inch. Left and Right add to
-// the sides of a door.
+// A Run is a garland along stairs, round a door or a window, or over hooks that are there. If zero,
+// Sag is a sixth of each swag's width, rounded down to half inches. Left and Right add to the sides
+// of a door.
 type Run struct {
 	mantel.Run
 	To        mantel.Point `json:"to,omitzero"`         // in place of hooks: from the newel to the post, or from the upper left corner of a door to the lower right

@@ -19,7 +19,7 @@ type TreePlan struct {
 	Tree                                                 // as given, with the handle and the bare tip for placing
 	sizing.Comparison                                    // of the tree as given, each accent as if alone
 	Types             int                                `json:"types"`            // of ornament, by rule
-	Each              units.Range[int]                   `json:"each"`             // pieces of each: by shape, those planned and Rules.EachSpread more or less
+	Each              units.Range[int]                   `json:"each"`             // pieces of each; by shape, those planned ± Rules.EachSpread
 	Planned           shopping.ByKind[shopping.Quantity] `json:"planned"`          // by rule or by shape
 	Shares            []shopping.Share                   `json:"shares"`           // the same by color and size, with what it gets, then substitutes
 	Pieces            []shopping.Lot                     `json:"pieces"`           // what hangs: types by color and size

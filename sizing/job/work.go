@@ -67,14 +67,14 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	rates.Units = d.house.Units
 	var works []labor.Work
 	for _, t := range d.Trees {
-		w := labor.Work{Room: t.Room, Place: "artificial tree", Height: t.Height, Needs: hangs(t.Shares, t.Lights)}
+		w := labor.Work{Room: t.Room, Place: "artificial tree", Height: t.Space.Stand + t.Height, From: t.Space.Stand, Needs: hangs(t.Shares, t.Lights)}
 		if t.Kind == sizing.Cut {
 			w.Place = "cut tree"
 		}
 		works = append(works, w)
 	}
-	for _, m := range d.Mantels {
-		works = append(works, m.work())
+	for i, m := range d.Mantels {
+		works = append(works, m.work(d.unhung[i]))
 	}
 	up, down, err := rates.Tasks(works)
 	if !f.times(err) {
@@ -85,6 +85,11 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 			if m := tasks[i].Work - len(d.Trees); m >= 0 {
 				tasks[i].Text = strings.Replace(tasks[i].Text, "the mantel", d.Mantels[m].Run.what(), 1)
 			}
+		}
+	}
+	for i := range up {
+		if up[i].Kind == 0 && works[up[i].Work].Place == "mantel" {
+			up[i].Text += "; two people lift the garland"
 		}
 	}
 	if r.Down == 0 {
@@ -123,12 +128,20 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 			f.note(err, "/house/rates", "boxes", "/house/boxes")
 		}
 	}
-	d.careful = rates.Cautions(append(up, down...), d.Cartons)
+	all := append(up, down...)
+	for _, w := range works {
+		for _, n := range w.Needs { // those of a mantel have no task of their own
+			if n.Item.Kind == shopping.Light && n.Quantity.Pieces > 0 {
+				all = append(all, labor.Task{Kind: shopping.Light})
+			}
+		}
+	}
+	d.careful = rates.Cautions(all, d.Cartons)
 	return d.owned(f.list)
 }
 
 // takeDown schedules the tasks of each day of taking down, and returns how many visits there are in all. What takes
-// several days begins on its date; what is on a cut tree, which must be out, begins so much earlier, but stands first.
+// several days begins on its date; with a cut tree, which must be out, it begins so much earlier, but stands first.
 func (d *draft) takeDown(f *faulty, rates labor.Rates, r Request, tasks []labor.Task) (visits int) {
 	day := int(rates.Minutes["day"].Ceil().IntPart())
 	days := func(minutes int) int { return (minutes + day - 1) / day }
@@ -153,8 +166,12 @@ func (d *draft) takeDown(f *faulty, rates labor.Rates, r Request, tasks []labor.
 		}
 		date.Text = "begin to " + date.Text + ": " + say(n, "day")
 		more := labor.Date(n - 1)
-		if date.Date < r.Down {
-			date.Date = max(min(r.Stand, date.Date), date.Date-more)
+		if slices.ContainsFunc(date.Down, func(work int) bool { return work < len(d.Trees) && d.Trees[work].Kind == sizing.Cut }) {
+			begin := date.Date - more
+			if begin < r.Stand {
+				date.Text += ", which the crew does not have before the cut tree must be out"
+			}
+			date.Date = max(min(r.Stand, date.Date), begin)
 			continue
 		}
 		end := labor.Day{Date: r.Down + more, Text: "all is down and packed"}
@@ -168,15 +185,15 @@ func (d *draft) takeDown(f *faulty, rates labor.Rates, r Request, tasks []labor.
 	return visits
 }
 
-// work returns what there is to do at a mantel: where nothing is to be had of its garland, only the stockings are hung.
-func (m MantelPlan) work() labor.Work {
-	w := labor.Work{Room: m.Room, Place: "mantel", Height: m.Height, Needs: hangs(m.Shares, m.Mantel.Lights)}
+// work returns what there is to do at a mantel: where nothing is to be had of its garland, or too little, only the stockings are hung.
+func (m MantelPlan) work(unhung bool) labor.Work {
+	w := labor.Work{Room: m.Room, Place: "mantel", Height: m.top(), Needs: hangs(m.Shares, m.Mantel.Lights)}
 	var sums shopping.ByKind[shopping.Quantity]
 	for _, n := range w.Needs {
 		sums[n.Item.Kind].Pieces += n.Quantity.Pieces
 		sums[n.Item.Kind].Length += n.Quantity.Length
 	}
-	if sums[shopping.BaseGarland].Length > 0 {
+	if sums[shopping.BaseGarland].Length > 0 && !unhung {
 		return w
 	}
 	w.Place, w.Needs = "", nil
@@ -187,6 +204,20 @@ func (m MantelPlan) work() labor.Work {
 		}
 	}
 	return w
+}
+
+// top returns how high above the floor one works, as far as that is known: no run is lower than its ends. Along stairs one
+// stands on them.
+func (m MantelPlan) top() units.Length {
+	hooks := m.Run.Hooks
+	if len(hooks) == 0 || m.Run.Balusters > 0 {
+		return m.Height
+	}
+	high, low := hooks[0].Below, max(hooks[0].Below+m.Run.Left, hooks[len(hooks)-1].Below+m.Run.Right)
+	for _, h := range hooks {
+		high, low = min(high, h.Below), max(low, h.Below)
+	}
+	return max(m.Height, min(low-high, maxHeight)) // what is higher is work from a lift too
 }
 
 // hangs returns what goes up in a room, lights by whole strings.
@@ -340,12 +371,14 @@ func sized(things []labor.Thing, pieces []shopping.Lot) []labor.Thing {
 	}
 	slices.SortStableFunc(balls, func(a, b ball) int { return cmp.Compare(b.size, a.size) })
 	for _, t := range things {
-		hung[ball{t.Item.Color, t.Item.Size}] -= t.Quantity.Pieces
+		if t.Item.Kind == shopping.Ornament {
+			hung[ball{t.Item.Color, t.Item.Size}] -= t.Quantity.Pieces
+		}
 	}
 	var list []labor.Thing
 	for _, t := range things {
 		for _, b := range balls {
-			if n := min(t.Quantity.Pieces, hung[b]); t.Item.Kind == shopping.Ornament && t.Item.Size == 0 && t.Item.Color == b.color && n != 0 {
+			if n := min(t.Quantity.Pieces, hung[b]); t.Item.Kind == shopping.Ornament && t.Item.Size == 0 && t.Item.Color == b.color && n > 0 {
 				hung[b] -= n
 				t.Quantity.Pieces -= n
 				part := t

@@ -17,9 +17,9 @@ import (
 type Work struct {
 	Room   string          `json:"room,omitempty"`  // "ticket hall"; may be empty
 	Place  string          `json:"place,omitempty"` // "artificial tree", which is shaped first; "cut tree", which is taken out in time; "mantel", one task whatever goes on it; or empty
-	Height units.Length    `json:"height"`          // of its highest point above the floor, up to 100 ft
+	Height units.Length    `json:"height"`          // of its highest point above the floor, up to 110 ft
 	From   units.Length    `json:"from,omitempty"`  // of its lowest point, 0 to Height
-	Needs  []shopping.Need `json:"needs"`           // what goes on it; of each the quantity
+	Needs  []shopping.Need `json:"needs"`           // what goes on it: kinds and quantities alone
 }
 
 // A Task is one step.
@@ -46,6 +46,7 @@ const (
 	maxMinutes = 100_000       // of one kind in one work
 	maxSum     = 1_000_000_000 // person-minutes of all tasks
 	maxHeight  = 100 * units.Foot
+	maxTop     = 110 * units.Foot // a tree of 100 ft on a stand
 	maxLength  = 1_000_000 * units.Meter
 	maxRate    = 1_000 // minutes, percent
 )
@@ -130,10 +131,11 @@ func minutesText(n int) string {
 	return strconv.Itoa(n/60) + " h " + strconv.Itoa(n%60) + " min"
 }
 
-// Tasks returns how to put everything up, place by place in the order of work, and how to take it down. The
-// levels are above what a stepladder reaches (see [sizing.Ladder.Reach]), above Pair, above Reach, and below: the tree is shaped from the floor up; lights, garland and ribbon go
-// from the top down, then topper, picks, ornaments and the rest level by level, the skirt last. The share above
-// a height h of what is spread over a tree is that of a cone,
+// Tasks returns how to put everything up, place by place in the order of work, and how to take it
+// down. The levels are above what a stepladder reaches (see [sizing.Ladder.Reach]), above Pair,
+// above Reach, below Reach: the tree is shaped from the floor up; lights, garland and ribbon go
+// from the top down, then topper, picks, ornaments and the rest level by level, the skirt last. The
+// share above a height h of what is spread over a tree is that of a cone,
 //
 //	((Height - h) / (Height - From))²
 //
@@ -141,7 +143,7 @@ func minutesText(n int) string {
 //
 //	rate · quantity · (1 + above, if above Pair)
 //
-// minutes, in whole minutes: rounding up adds less than 1 min for each kind of a place, and a task
+// minutes, running totals rounded up: less than 1 min more for each kind at a place, and a task
 // takes at least 1 min. Down is the reverse, at its percentage: rounding up adds less than 2
 // person-minutes for each place, and a task takes at least 1 min.
 //
@@ -180,8 +182,8 @@ func (r Rates) Tasks(work []Work) (up, down []Task, err error) {
 // work checks all of a work.
 func (c *checker) work(i int, w Work) {
 	c.text(at("/work", i, "room"), w.Room, true)
-	c.length(at("/work", i, "height"), w.Height, maxHeight)
-	c.length(at("/work", i, "from"), w.From, maxHeight)
+	c.length(at("/work", i, "height"), w.Height, maxTop)
+	c.length(at("/work", i, "from"), w.From, maxTop)
 	if w.From > w.Height {
 		c.fail(units.ErrFit, at("/work", i, "from"), w.From.String(), "the height of "+w.Height.String()+" or less")
 	}
@@ -463,7 +465,7 @@ func (c *checker) tasks(list string, tasks []Task) {
 		} else if t.Quantity.Pieces != 0 || t.Quantity.Length < 0 || t.Quantity.Length > maxHeight {
 			c.fail(units.ErrRange, at(list, i, "quantity"), t.Quantity.String(), "a height of tree, 0 ft to 100 ft")
 		}
-		c.length(at(list, i, "height"), t.Height, maxHeight)
+		c.length(at(list, i, "height"), t.Height, maxTop)
 		c.whole(at(list, i, "minutes"), t.Minutes, 0, maxMinutes)
 		c.whole(at(list, i, "people"), t.People, 1, maxCrew)
 		if sum += int64(t.Minutes) * int64(t.People); sum > maxSum {

@@ -220,12 +220,12 @@ func (s *sheet) layers(m job.MantelPlan) string {
 		for _, share := range m.Shares {
 			switch share.Item.Kind {
 			case shopping.BaseGarland:
-				garland += share.Quantity.Length
+				garland += share.Gets.Length
 			case shopping.Pick:
-				picks += share.Quantity.Pieces
+				picks += share.Gets.Pieces
 			}
 		}
-		if picks == 0 {
+		if picks == 0 || len(m.Run.Hooks) == 0 {
 			return ""
 		}
 		return "every " + s.length(garland/units.Length(picks)) + " along it"

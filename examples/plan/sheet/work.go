@@ -104,7 +104,7 @@ func Work(r job.Request, p job.Plan, why bool) string {
 	}
 	s.b.WriteByte('\n')
 	s.line("Times count from the beginning, without breaks and without the way there. They are rates of the house: time your own work.", -1, "")
-	s.mind("work ladder", "platform", "lift", "deep", "two people", "work cords", "half hung", "half hung overload", "lifted", "no hooks planned", "marshal", "take down before a fire")
+	s.mind("work ladder", "platform", "lift", "deep", "two people", "work cords", "plugs", "half hung", "half hung overload", "hook overload", "stocking overload", "lifted", "no hooks planned", "too few hooks", "other garland", "no garland", "marshal", "take down before a fire")
 	return s.b.String()
 }
 
