@@ -6,9 +6,9 @@
 //
 // # Which question, which function
 //
-// Each line leads to the function that answers it. An example in questions_test.go of its
-// package asks the same question. In a terminal write ./ before the folder, as in
-// go doc ./palette.Rules.Read.
+// Each question leads to the function that answers it. An example in questions_test.go of
+// its package asks the same question. In a terminal give its folder, as in go doc
+// ./sizing/lights.Strings.Load.
 //
 // The tree. It takes picks or garland, not both; together they look overfull. Keep it
 // 3 ft from fire, heaters, vents and candles. Keep a cut tree in a public room its own height away.
@@ -18,10 +18,10 @@
 //   - How many picks does a 9 ft tree take in place of garland? 27 picks ([sizing.Rules.Supply], [sizing.CommonPractice]).
 //   - How much garland does a 7½ ft tree take? 67 ft 6 in: 12 strands of 6 ft ([sizing.Rules.Supply]).
 //   - How much garland for a 6½ ft slim tree in a corner? 19 ft 11 in to match an ordinary tree; by the rule of thumb 58 ft 6 in ([sizing.Rules.Compare], [sizing.CommonLook]).
-//   - How far off is the rule of thumb on a 12 ft tree? It wraps 17 1/2 in apart; the usual 10 1/4 in takes 184 ft ([sizing.Rules.Compare]).
+//   - How far off is the rule of thumb on a 12 ft tree? Wraps come 17 1/2 in apart; the usual 10 1/4 in takes 184 ft ([sizing.Rules.Compare]).
 //   - I have 50 ft of garland for a 7 ft tree: how far apart do the wraps come? 13 in, in a corner 6 1/2 in ([sizing.Tree.Spacing]).
 //   - Which is the tallest tree under a 9 ft ceiling? 8 ft 6 in is tight: the tallest is 8 ft ([sizing.Room.Fit]).
-//   - May 40 strings of old lights, 40 W each, share a 15 A circuit of 120 V? No, 1600 W on a circuit for 1440 W ([lights.Strings.Load]).
+//   - May 40 strings of old lights, 40 W each, share a 15 A circuit of 120 V? No: 1600 W, over the limit of 1440 W ([lights.Strings.Load]).
 //   - What do 175 W of lights cost to run for a season of 40 days, 12 h a day, at 0.119 a kilowatt-hour? 84 kWh cost 9.996 ([lights.Strings.Use]).
 //   - Where do 4 balls of 3 in and 8 of 2 in go on a 4 ft 6 in tree in a corner? The topmost is a small one, 3 ft 8 in up at 9 o'clock ([placement.Layout.Places]).
 //
@@ -38,7 +38,7 @@
 // Tree and mantel:
 //
 //   - Which boxes do I buy for 49 balls, in boxes of 6 at 5.00, 12 at 9.00 and 24 at 16.00? 1 box of 6 and 2 of 24 for 37, 5 left over ([shopping.Shop.List]).
-//   - How full a tree does a budget of 30.00 make, of stars at 2.00 and bells at 3.00, 5 to 9 of each? 6 stars and 6 bells; 20.00 buys 4 of each; the fewest cost 25 ([shopping.Shop.Fullest]).
+//   - How full a tree does a budget of 30.00 make, of stars at 2.00 and bells at 3.00, 5 to 9 of each? 6 stars and 6 bells; 20.00 buys 4 of each; the least costs 25 ([shopping.Shop.Fullest]).
 //   - Do crimson, forestgreen, gold and ivory hold together, in every view? Not for the green-blind (deutan); a darker forestgreen, #1d751d, would ([palette.Rules.Read]).
 //   - Which of last year's pieces, red #d81840 and turquoise, go with crimson, forestgreen, gold and ivory? The red, 1.5 from crimson; not the turquoise, 26.1 from the nearest ([palette.Rules.Sort]).
 //   - What is a 64 in shelf in feet, yards and meters? 5.33 ft, 1.78 yd, 1.63 m ([units.Length.Format]).
@@ -56,7 +56,7 @@
 //   - [example.com/fircone/sizing/placement]: where each piece goes, and in which order
 //   - [example.com/fircone/sizing/labor]: how long the work takes, a quote, cartons, dates
 //   - [example.com/fircone/sizing/job]: a whole job, from request to plan
-//   - [example.com/fircone/palette]: colors that hold together, and what of last year's fits
+//   - [example.com/fircone/palette]: colors that stay distinct, and which old pieces fit
 //   - [example.com/fircone/mantel]: how much a mantel takes, how it hangs, what holds it, the fire
 //
 // Read sizing first. The charts: trees in sizing, shelves and swags in mantel, colors in palette.
@@ -64,8 +64,8 @@
 //
 // # What every figure rests on
 //
-// A figure with a published source names it. Much of the trade is habit that nobody has
-// published, called common practice; a figure that could not be looked up is marked from memory.
+// A figure with a published source names it. Unpublished trade habit is called common practice.
+// Sources are marked read, quoted (seen only in another text) or from memory (not looked up).
 // Rules of thumb are fields of the types named Rules, which a shop may change.
 //
 // The rules of thumb know only a tree's height. Beside each is the geometry, which knows the
@@ -79,13 +79,14 @@
 // so goroutines may share everything. All types work with go-cmp without options.
 //
 // Lengths are [units.Length], printed and read as text such as "7 ft 6 in", in JSON and in
-// database columns too. JSON fields are in lower camel case. Types without a slice, a map or
-// money compare with ==. Money is decimal.Decimal of github.com/shopspring/decimal, in a currency
-// that is not named. A zero field means not measured, not wanted or the usual figure; its
-// comment says which.
+// database columns too. JSON fields are in lower camel case. Types without a slice, map or
+// decimal compare with ==. Money is decimal.Decimal of github.com/shopspring/decimal, in a
+// currency that is not named. A zero field means not measured, not wanted or the usual figure;
+// its comment says which.
 //
-// An error about a value is a [units.Error] that wraps one of the reasons in package units, and
-// the result beside it is the zero value. Field names the value as in JSON, so that a form can mark it:
+// An error about a value is a [*units.Error] that wraps one of the reasons in package units, and
+// the result beside it is the zero value. Field names the value as in JSON, so that a form can mark
+// it:
 //
 //	var e *units.Error
 //	if errors.As(err, &e) {

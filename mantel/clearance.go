@@ -55,7 +55,7 @@ type Clearance struct {
 }
 
 // String returns a text such as "swag 2: distance from the opening 4 in, at least 6 in (IRC
-// R1001.11 exception 4, 2018)", rounded so that what falls short reads so.
+// R1001.11 exception 4, 2018)", rounded so that a shortfall shows.
 func (c Clearance) String() string {
 	text, limit := "", "at most "+showDown(c.Allowed, units.InFeetInches)
 	switch {
@@ -76,18 +76,18 @@ func (c Clearance) String() string {
 	return text + limit + " (" + c.Source + ")"
 }
 
-// StandOut returns how far something that burns may stand out from the wall at a distance
-// from the opening, 0 to 100 ft, by each standard that sets a limit there. Above the opening,
-// and at its corners:
+// StandOut returns how far a combustible may stand out from the wall at a distance from the
+// opening, 0 to 100 ft, by each standard that sets a limit there. Above the opening, and at
+// its corners:
 //
 //	IRC       nothing nearer than 6 in; to 12 in, an eighth of the distance
-//	NFPA 211  nothing nearer than 6 in; to 12 in, at most 1½ in
+//	NFPA 211  nothing nearer than 6 in; to 12 in, 1½ in (beside too)
 //
 // Beside it the IRC has, from memory:
 //
 //	nothing nearer than 6 in; then 1½ in, or the distance less 6 in if that is more
 //
-// They are for trim of masonry fireplaces with no fire.
+// They are for masonry fireplace trim, with the fire out.
 //
 // Source: see the package.
 func StandOut(distance units.Length, beside bool) ([]Clearance, error) {
@@ -122,15 +122,15 @@ func standOut(distance units.Length, beside bool) (limits []Clearance) {
 	return limits
 }
 
-// Clearances says how far what hangs stays from the fire and the floor.
+// Clearances says how far hanging things stay from fire and floor.
 type Clearances struct {
-	Places     []Clearance     `json:"places"`     // every part, from the opening and above the hearth, if measured
+	Places     []Clearance     `json:"places"`     // each part: distance from the opening, height above the hearth
 	Violations []Clearance     `json:"violations"` // the nearest to the opening first, then what stands out too far, then what lies on the hearth
 	Fire       Clearance       `json:"fire"`       // the nearest part, if within 3 ft of an open fire
 	Cautions   []units.Caution `json:"cautions"`   // with what was not checked
 }
 
-// String says whether a fire may burn while this hangs, and the worst of the other figures.
+// String says whether anything hangs within 3 ft of a fire, and the worst other figure.
 // Without places it is "nothing was checked".
 func (c Clearances) String() string {
 	if len(c.Places) == 0 {
@@ -153,7 +153,7 @@ func (c Clearances) String() string {
 	return text
 }
 
-// Clearances measures every drop and swag, and the ribbon if it falls, against the opening
+// Clearances measures each part of the garland, and a falling ribbon, against the opening
 // and the hearth. Distances are in the plane of the wall, to the outside of the garland,
 // rounded to the nanometer, and 0 in front of the opening or below it.
 //
@@ -165,11 +165,11 @@ func (c Clearances) String() string {
 //	*:::####|................|####:::::
 //
 //	# to 6 in: nothing
-//	: to 12 in: stands out 1/8 of the distance at most
+//	: to 12 in: limited, see StandOut
 //	* a drop beside it
 //
-// What stands out is the depth of the shelf and half the thickness, since the garland hangs
-// at its front edge. All of it is a caution: nothing is changed to meet it.
+// A garland stands out by the shelf depth and half its thickness, since it hangs at the
+// front edge. All limits are cautions: nothing is changed to meet them.
 //
 // Source: see the package.
 func (m Mantel) Clearances(hanging Hanging, style units.Style) (Clearances, error) {

@@ -1,8 +1,9 @@
-// Package mantel answers how much a mantel takes, where each thing goes, how the garland
+// Package mantel tells how much a mantel takes, where each thing goes, how the garland
 // hangs, what holds it up, and whether it stays clear of the fire.
 //
-// Begin with [Mantel], [Hanging], [Rules.Hang], [Mantel.Hang], [Run.Loads],
-// [Mantel.Clearances]; then [Stairs], [Door] and [Mantel.Stockings].
+// Begin with [CommonPractice], [Rules.Hang], [Rules.Needs], [Mantel.Hang],
+// [Run.Loads] and [Mantel.Clearances]; then [Stairs], [Door] and
+// [Mantel.Stockings].
 //
 // # The rules
 //
@@ -17,9 +18,9 @@
 //	ribbon     none                    1½ yd at the heavy end
 //	bells      none                    3 with the ribbon
 //
-// Everything goes by the exact length of the shelf, and counts round up. [Rules.Needs]
-// lists it with the reason for each line, [Rules.Spots] says where it goes, and [Steps]
-// in which order the work is done.
+// All figures use the exact shelf length; counts are rounded up. [Rules.Needs] lists
+// the pieces with a reason for each, [Rules.Spots] says where they go, and [Steps]
+// gives the order of work.
 //
 // # Quick chart
 //
@@ -42,10 +43,10 @@
 //	 |                   |
 //	left               right   drops, below the shelf
 //
-// The layers of an asymmetrical shelf lie like shingles, one third of the shelf each. Each
-// pick covers the stem of the one before it, from the light end on:
+// The layers of an asymmetrical shelf lie like shingles, one third of the shelf each.
+// Starting at the light end, each pick covers the stem of the one before:
 //
-//	                                        o---o---o   ornaments in the gaps
+//	                             o  o  o  o  o  o       ornaments in the gaps
 //	                            |--|--|--|--|--|--|     layer 3, on top
 //	              |--|--|--|--|/                        layer 2
 //	|--|--|--|--|/                                      layer 1
@@ -54,8 +55,8 @@
 //
 // # When the rule fails
 //
-// The rule lays the garland straight along the shelf. Swags take more. This is their
-// garland, in inches, without what falls at the ends:
+// The rule lays the garland straight along the shelf. Swags take more. Garland for
+// the swags, rounded up to inches, without the drops:
 //
 //	shelf  swags   sag 4    6    8   12 in
 //	48 in      1      49   50   52   56
@@ -71,7 +72,7 @@
 //	96 in      2      98  100  103  111
 //	96 in      3     100  105  111  126
 //
-// [Rules.Needs] sizes the garland as it hangs. With a garland in hand, [Run.FindSag] says
+// [Rules.Needs] sizes the garland as it hangs. For a garland you own, [Run.FindSag] says
 // how deep its swags hang, and [Mantel.FindDrops] how far its ends fall.
 //
 // # What to measure
@@ -80,12 +81,13 @@
 //   - The firebox opening: width, height, how far its top is below the top of the shelf,
 //     and how far its middle is to one side of the middle of the shelf.
 //   - The garland: thickness across the branches, and the weight of a foot, dressed as it
-//     will hang. Weigh yours. For planning, dry, from memory: thin artificial 2 to 4 oz,
+//     will hang. Weigh yours. Dry planning weights, from memory: thin artificial 2 to 4 oz,
 //     full artificial 6 to 10 oz, fresh cedar or fir 8 to 16 oz.
-//   - The hook: the weight on its label, and whether that breaks it or is its working load, which
-//     it may carry: the breaking load over the design factor.
+//   - The hook: the weight on its label, and which it is: the breaking load, or the working
+//     load (breaking load over design factor), the most it may carry.
 //
-// Lengths without a range in their comment are 0 to 50 ft, those with one bound at most 50 ft.
+// Lengths (not Points) without a range are 0 to 50 ft; ranges that begin with "from" end at 50
+// ft.
 //
 // # Hooks
 //
@@ -99,15 +101,15 @@
 //	     10 lb 32.0 oz     96.0    48.0    32.0    24.0
 //	     20 lb 64.0 oz    192.0    96.0    64.0    48.0
 //
-// A swag also pulls its hooks towards each other, the harder the flatter it is. While the
+// A swag also pulls its hooks towards each other, harder if it is flatter. While the
 // garland goes up, a hook carries the whole pull of one side. [Run.Loads] gives both.
 //
 // # Fire
 //
-// Decorations stay 3 ft from an open fire. Few garlands over a fireplace do, which is why
-// they come down before a fire is lit. With the fire out, the figures for trim serve as a
-// caution. [Mantel.Clearances] measures a garland against them, and [StandOut] has them
-// for every distance:
+// Decorations stay 3 ft from an open fire. Few garlands over a fireplace hang that far
+// off; take them down before any fire. With the fire out, code figures for wood trim
+// serve as cautions. [Mantel.Clearances] measures a garland against them, and [StandOut]
+// has them for every distance:
 //
 //	inches from   inches that it may stand out
 //	the opening   IRC above  NFPA 211  IRC beside
@@ -123,12 +125,12 @@
 // # A worked example
 //
 // A tea room has a mantel 64 in long and 8 in deep, 54 in above its hearth. Its opening
-// is 36 in wide, and 16 in below the shelf. There are 8 ft of garland, 8 in thick, that
-// weigh 8 oz a foot, and hooks rated 10 lb. A foot falls at each end, and the rest hangs
-// in three swags:
+// is 36 by 30 in, 16 in below the shelf top. The 8 ft of garland, 8 in thick, weighs 8
+// oz a foot; the hooks are rated 10 lb. A foot falls at each end, and the rest hangs in
+// three swags:
 //
 //	3 swags 4 13/16 in deep, falling 1 ft at the left and 1 ft at the right
-//	weight 4 lb, hooks at most 1 ft 9 5/16 in apart, each good for 2 lb
+//	weight 4 lb, hooks up to 1 ft 9 3/8 in apart, each good for 2 lb
 //	at 0 ft: 1 lb down, 8.4 oz to the right
 //	at 1 ft 9 5/16 in: 1 lb down
 //	at 3 ft 6 11/16 in: 1 lb down
@@ -136,14 +138,14 @@
 //	no fire while this hangs: swag 2: distance from an open fire 7 1/8 in, at least 3 ft (NFPA and ESFI holiday safety tips, undated)
 //	worst: swag 2: standing out from the wall 1 ft, at most 7/8 in (IRC R1001.11 exception 4, 2018); 9 more
 //
-// The hooks hold it. But the garland stands out a foot from the wall, 8 in of shelf and
-// half its thickness, where trim may stand out less than an inch. The fireplace stays cold
-// while the garland hangs.
+// The hooks hold it. But the garland stands out a foot from the wall (8 in of shelf and 4
+// in of garland) where trim may stand out 7/8 in. The fireplace stays cold while the
+// garland hangs.
 //
 // # For engineers
 //
 // A swag is a catenary, the curve of a chain; [Run] has its formulas. The usual parabola
-// falls short for deep swags, here 60 in wide, in inches:
+// comes out short; lengths in inches, 60 in wide:
 //
 //	sag, inches    6    15    30    60    120
 //	catenary    61.6  69.0  89.8 142.3 257.2
@@ -158,13 +160,14 @@
 //   - Take the garland down before a fire is lit. It is not trim in the sense of the codes:
 //     meeting their figures does not make it safe. Local code and the maker of the
 //     fireplace decide.
-//   - Stay 3 ft from a candle, a radiator or a vent. On a dressed shelf use battery candles.
+//   - Keep decorations 3 ft from candles, radiators and vents. On a dressed shelf use
+//     battery candles.
 //   - Fresh greens dry out over a hearth: throw them out when needles fall. Berries of
 //     holly, mistletoe and yew are poisonous.
 //   - Run no cord over the hearth, through the opening or under a rug.
-//   - Follow the label of the hook. Do not trust an adhesive hook over a fireplace that is
-//     used: heat and dust weaken it.
-//   - Stand on a step stool or ladder made for it. Let two people lift a dressed garland.
+//   - Follow the label of the hook. Do not trust an adhesive hook over a fireplace in use:
+//     heat and dust weaken adhesive.
+//   - Stand on a step stool or ladder, never a chair. Let two people lift a dressed garland.
 //   - Keep ends, ribbon and bells away from feet, children and pets.
 //
 // # Sources
@@ -172,9 +175,9 @@
 //   - Garland, picks and ribbon: common practice. Layers, ornaments, bells and ties:
 //     starting figures of our own.
 //   - Catenaries: OpenStax, Calculus Volume 1, section Calculus of the Hyperbolic
-//     Functions; checked against its two cables and in 256 bits.
+//     Functions; checked against its two examples and in 256-bit arithmetic.
 //   - Clearances, for masonry fireplaces: IRC R1001.11 exception 4, 2018 edition, and
-//     ANSI/NFPA 211 section 11.2.5.4, 2016 edition, both quoted by others, not read; the
+//     ANSI/NFPA 211 section 11.2.5.4, 2016 edition, both known only from quotations; the
 //     sides of the opening from memory. The 3 ft: holiday safety tips of NFPA (quoted)
 //     and ESFI (read).
 //   - Design factor: 29 CFR 1919.33, read; for lifting gear, so an analogy.

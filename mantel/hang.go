@@ -21,7 +21,7 @@ type Hanging struct {
 	Sag   units.Length `json:"sag"`   // of each swag below its hooks
 	Left  units.Length `json:"left"`  // how far the left end falls below the top of the shelf
 	Right units.Length `json:"right"` // how far the right end falls
-	Look  Look         `json:"look"`  // where the ribbon is: in the middle, or at the heavy end
+	Look  Look         `json:"look"`  // which rules hold; the ribbon is in the middle or at the heavy end
 	Fall  units.Length `json:"fall"`  // of the ribbon; 0 for a bow or none
 
 	// Thickness is the garland across its branches, 0 to 3 ft; where picks, bells or bows reach
@@ -54,9 +54,9 @@ type Point struct {
 	Below units.Length `json:"below"` // below the top of the shelf; negative above it
 }
 
-// Hang returns the run of a garland that hangs so. A hook is at each end and between each
-// two swags, at equal distances rounded to a nanometer. A garland without swags lies on the
-// shelf.
+// Hang returns the run of a garland hung this way. Hooks are level with the shelf top, at
+// the ends and between swags, evenly spaced to the nanometer. A garland without swags lies
+// on the shelf.
 //
 // It returns [units.ErrFit] for a drop or sag past the hearth, a drop at a wall, swags under
 // an inch wide, or a sag without swags.
@@ -90,12 +90,12 @@ func part(length units.Length, i, n int) units.Length {
 	return length * units.Length(i) / units.Length(n)
 }
 
-// FindDrops returns hanging with Left and Right set to what the shelf or the swags leave
-// of a garland. A traditional mantel has half at each end, or all at the end without a wall.
-// On an asymmetrical one the light end falls as hanging says, the rest at the heavy end.
+// FindDrops returns hanging with Left and Right set to what the shelf or the swags leave of
+// a garland. A traditional mantel has half at each end, or all at the end without a wall. On
+// an asymmetrical one the light end keeps its drop and the heavy end takes the rest.
 //
 // It returns [units.ErrFit] if garland does not reach along the shelf, or an end would pass
-// the hearth; [Rules.Hang] shortens ends there.
+// hearth, wall or 50 ft.
 //
 // Source: common practice.
 func (m Mantel) FindDrops(garland units.Length, hanging Hanging) (Hanging, error) {

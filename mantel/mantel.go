@@ -12,8 +12,8 @@ const (
 	wantAbove   = "1 in to 50 ft, or nothing above at all"
 )
 
-// A Mantel is what a tape measure says of a shelf. Only Length is required; zero is not
-// measured, or not there.
+// A Mantel is what a tape measure says of a shelf. Only Length is required; zero means
+// not measured, or not there.
 type Mantel struct {
 	Length    units.Length `json:"length"`    // of the shelf, from 1 ft
 	Height    units.Length `json:"height"`    // of its top above the hearth, from 1 ft
@@ -29,7 +29,7 @@ type Rectangle struct {
 	Width  units.Length `json:"width"`  // from 1 in
 	Height units.Length `json:"height"` // from 1 in
 	Gap    units.Length `json:"gap"`    // from the top of the shelf down to the top of an opening, from 1 in; or up to the bottom of a mirror
-	Offset units.Length `json:"offset"` // of its middle to the right of that of the shelf, from -50 ft
+	Offset units.Length `json:"offset"` // how far its middle is right of the shelf's, from -50 ft
 }
 
 // A measured length is a field by its pointer, and what it may be.

@@ -90,7 +90,7 @@ func difference(more units.Length, style units.Style) string {
 
 // Needs returns what a mantel takes, each with its basis and source:
 //
-//	base garland       as it hangs, see Rules.Hang, rounded up to an inch
+//	base garland       as it hangs; if not by rule, rounded up to an inch
 //	picks, mantel      length/PickSpacing, rounded up
 //	ornaments, mantel  OrnamentsPerGap · (picks of the top layer - 1)
 //	ribbon, mantel     one whole piece
@@ -98,9 +98,9 @@ func difference(more units.Length, style units.Style) string {
 //	wire ties          one for each pick and ornament, one for the ribbon
 //
 // The top layer has length/(Layers · PickSpacing) picks, rounded up. The basis of the garland
-// says what the rule would have bought, and the difference. Rooms are left empty. If tree
-// and mantel share picks, ornaments, ribbon or lights, take the type "mantel" off the needs
-// after [Steps].
+// says what the rule would have bought, and the difference. Room is left empty. If tree and
+// mantel share picks, ornaments, ribbon or lights, clear the Type "mantel" in the needs after
+// [Steps].
 func (r Rules) Needs(mantel Mantel, hanging Hanging, style units.Style) ([]shopping.Need, error) {
 	const fn = "Rules.Needs"
 	if err := mantel.checkHanging(fn, "/mantel", "/hanging", hanging); err != nil {

@@ -21,7 +21,7 @@ type LookRules struct {
 
 // CommonPractice returns the rules of the package documentation.
 //
-// Source: common practice.
+// Source: the package.
 func CommonPractice() Rules {
 	return Rules{
 		Traditional: LookRules{

@@ -13,23 +13,24 @@ const maxHooks = 101
 
 // A Run is a garland that goes from hook to hook at any heights. [Mantel.Hang], [Stairs]
 // and [Door] make one; for brackets, measure where they are. Between two hooks it hangs in
-// a swag, with u half the span in units of the curve's parameter a = span/2u:
+// a swag; a is the catenary's parameter, u = span/(2a), rise positive if the right hook is
+// higher:
 //
-//	o---------------------o   sag    = span · (cosh u - 1)/2u · cosh m
+//	o---------------------o   sag    = span · (cosh u - 1)/(2u) · cosh m
 //	*..........|..........*   length = √(rise² + (span · sinh u/u)²)
 //	.*.........|sag......*.   m      = asinh(rise/span · u/sinh u)
 //	...*.......|.......*...
 //	......*..*.|.*..*......
 //
-// Sag is straight down from the middle of the line between the hooks. Lengths, sags and
-// depths are less than a nanometer from the exact ones for each swag. Hooks that are level
-// and evenly spaced to the nanometer are taken to be exactly so. A garland with stiff wire
-// hangs a little otherwise; bend it to the sag.
+// Sag is straight down from the middle of the line between the hooks. For each swag,
+// lengths, sags and depths are within a nanometer of exact. Hooks that are level and
+// evenly spaced to the nanometer are taken to be exactly so. A garland with stiff wire
+// hangs a little differently; bend it to the sag.
 //
 // Source: see the package for level hooks; statics for the others.
 type Run struct {
-	// Hooks are 2 to 101, from left to right, each an inch to 50 ft along and at most 50 ft up or
-	// down from the one before; measured from any place up to 1000 ft away.
+	// Hooks are 2 to 101, from left to right, each 1 in to 50 ft right of the one before and at
+	// most 50 ft up or down; within 1000 ft of any zero point.
 	Hooks []Point `json:"hooks"`
 
 	// Sag is that of each swag. With zero the garland is fastened close along the line from
@@ -137,7 +138,7 @@ func (r *Run) between() units.Length {
 }
 
 // FindSag returns r with the sag, the same in each swag, that uses up a garland, to the
-// nearest nanometer. Only [Mantel.Hang] knows where the hearth is. It returns [units.ErrFit]
+// nearest nanometer. The hearth is checked only by [Mantel.Hang]. It returns [units.ErrFit]
 // if garland does not reach from hook to hook, and [units.ErrRange] if the sag would be over
 // 50 ft or r lies on a shelf.
 func (r Run) FindSag(garland units.Length) (Run, error) {
@@ -221,7 +222,7 @@ func (r Run) Below(along units.Length) (units.Length, error) {
 }
 
 // AppendPath appends to dst the middle line of the garland from left to right, with each swag
-// in 1 to 1000 straight pieces of equal width. With an error it returns dst as it was.
+// in 1 to 1000 straight pieces of equal width. On an error it returns dst unchanged.
 func (r Run) AppendPath(dst []Point, pieces int) ([]Point, error) {
 	const fn = "Run.AppendPath"
 	if err := r.check(fn); err != nil {
@@ -325,9 +326,9 @@ func (r Run) garlandNeed(style units.Style) shopping.Need {
 	}
 }
 
-// Lights returns the lamps of strings of lights that are wound along the garland, each with
-// 1 to 10,000 lamps on a length of 1 in to 1000 ft, and the extension cord to an outlet, at
-// most 150 ft away each way:
+// Lights returns the lamps of light strings laid along the garland, each with 1 to 10,000
+// lamps on 1 in to 1000 ft, and the extension cord to an outlet, its Along and Below within
+// 150 ft:
 //
 //	strings = garland/length, rounded up
 //	cord    = from the nearer end, along the wall and up or down it, rounded up to a foot
@@ -367,21 +368,21 @@ func (r Run) Lights(lamps int, length units.Length, outlet Point, style units.St
 	}, cord, []units.Caution{cautionCords}, nil
 }
 
-// Loads returns what the garland does to each hook, at perFoot for each foot as it hangs,
-// 1 g to 20 lb. What falls hangs on the end hooks. A swag hangs on its two hooks, and pulls
-// both towards each other:
+// Loads returns the load on each hook; the garland weighs perFoot a foot, dressed, 1 g to
+// 20 lb. The drops hang on the end hooks. A swag hangs on its two hooks, and pulls both
+// towards each other:
 //
 //	level       = perFoot · a
 //	left, right = perFoot · (length ∓ rise · cosh u/sinh u)/2
 //
-// A level swag hangs half on each. The steeper it is, the more the upper hook carries: 20 in
-// wide, rising 14 in, with 4 in of sag, 98 % of the weight. A very steep one lifts its lower
-// hook, which needs a tie, and a caution says so. Where two swags meet their pulls cancel, once both hang.
+// A level swag hangs half on each. The steeper it is, the more the upper hook carries: 20 in wide,
+// rising 14 in, with 4 in of sag, 98 % of the weight. A very steep one lifts its lower hook, which
+// needs a tie, and a caution says so. Where equal swags meet, pulls cancel once both hang.
 //
-// Every Down, and what lies on a shelf, add up to the weight exactly. Each Down and pull is
-// within a nanogram of the exact one up to 1 lb, and a part in 1e12 beyond. It returns
-// [units.ErrRange] if a sag is less than a hundredth of its span: a taut garland pulls
-// without limit. Texts round loads up, and what a hook may carry down.
+// All Downs, and the part lying on a shelf, total Weight exactly. Each Down and pull is
+// exact within a nanogram up to 1 lb, and a part in 1e12 beyond. It returns
+// [units.ErrRange] if a nonzero sag is under a hundredth of its span: a taut garland pulls
+// without limit. Cautions round loads up and working loads down.
 //
 // Source: statics; the design factor, as for [Hook.WorkingLoad].
 func (r Run) Loads(perFoot units.Mass, hook Hook, style units.Style) (Loads, error) {
@@ -455,8 +456,8 @@ func (r Run) share(fn string, l *Loads, perFoot units.Mass) error {
 
 // Stairs returns the run of a garland along a stair rail, from a newel at the left to a post
 // at the right, 1 ft to 50 ft away and at most 50 ft higher or lower, with 0 to 99 evenly
-// spaced balusters between. It hangs at the newel, at the post, and, if each is 4, at every
-// fourth baluster. Set its Sag, Left and Right.
+// spaced balusters between. It hangs at newel, post and, if each is 4, every fourth baluster
+// (each: 1 to balusters+1). Set its Sag, Left and Right.
 func Stairs(newel, post Point, balusters, each int) (Run, []units.Caution, error) {
 	const fn = "Stairs"
 	if err := checkPlace(fn, newel); err != nil {
@@ -489,9 +490,9 @@ func Stairs(newel, post Point, balusters, each int) (Run, []units.Caution, error
 }
 
 // Door returns the run of a garland up one side of a door or window, along its top, in 0 to
-// 100 swags, and down the other side. Corner is the lower right corner, measured from the
-// upper left one. Set its Sag, and add a few inches to Left and Right for the corners. The
-// corner hooks carry the sides, unless you tie them up along the frame: see [Hook.Count].
+// 100 swags, and down the other side. Corner is the lower right, from the upper left: 1 to
+// 50 ft along, 0 to 50 ft below. Set Sag, and add a few inches to Left and Right. The
+// corner hooks carry the sides unless tied along the frame: see [Hook.Count].
 //
 // Source: common practice.
 func Door(corner Point, swags int) (Run, []units.Caution, error) {

@@ -20,12 +20,11 @@ type Spot struct {
 //
 //	first pick = (length - (picks - 1) · PickSpacing)/2
 //
-// Those of an asymmetrical one begin at the heavy end, and what is left is at the light end.
+// Those of an asymmetrical one begin at the heavy end, leaving any spare space at the other.
 // Ornaments hang at equal distances in the gaps of the top layer. Ribbon and bells are in
 // the middle, or at the heavy end. Places are rounded to the nanometer.
 //
-// Source: common practice; what is left at which end, and the parts of the shelf, a choice of
-// our own.
+// Source: common practice; which end has spare space, and the layers: our own choice.
 func (r Rules) Spots(mantel Mantel, look Look) ([]Spot, error) {
 	a, err := r.of("Rules.Spots", "/mantel/length", mantel.Length, "look", look)
 	if err != nil {

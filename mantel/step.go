@@ -13,9 +13,9 @@ type Step struct {
 	Caution units.Caution  `json:"caution,omitzero"` // what can go wrong or hurt, if anything
 }
 
-// Steps returns the order of work for a hanging, with what is used of the needs: those of
+// Steps returns the order of work for a hanging, and what it uses of the needs, those of
 // [Rules.Needs], [Run.Loads], [Run.Lights] and [Mantel.Stockings]. Picks, ornaments and ribbon
-// take a tie each, as far as the ties go. A step without any is left out.
+// take a tie each, while ties last. A step whose pieces are missing is omitted.
 //
 // Source: common practice.
 func Steps(hanging Hanging, needs []shopping.Need) ([]Step, error) {

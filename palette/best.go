@@ -11,11 +11,11 @@ const maxBestPieces = 200
 // maxBest is the most colors of a palette that Best looks for.
 const maxBest = 4
 
-// Best returns the palette of at most four colors (or r.Limit, if fewer) of a box of 1 to 200
-// entries that keeps the most pieces, with the box sorted into it. A piece is kept if it fits a
-// swatch. No other palette whose colors are r.Apart apart keeps more. Ties go to the fewest
-// colors, then to those first in the box. The swatches are in the order of the pieces
-// they keep, the most first.
+// Best chooses at most four colors (or r.Limit, if fewer) from a box of 1 to 200 entries and
+// sorts the box into them. The colors are at least r.Apart apart, and no other choice from the
+// box keeps more pieces; a piece is kept if it fits a swatch. Ties go to the fewest colors,
+// then to those first in the box. The swatches are in the order of the pieces they keep, the
+// most first.
 func (r Rules) Best(box []Piece) (Sorting, error) {
 	const fn = "Rules.Best"
 	if err := r.check(fn, ""); err != nil {

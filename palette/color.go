@@ -22,8 +22,8 @@ type Color [3]uint8
 //	forestgreen   a color name of CSS
 //	burgundy      an everyday name; see the package doc
 //
-// Grey is gray. CSS comes first where both have a name. The
-// error for an unknown name has up to three that are spelled like it.
+// Grey is gray. CSS comes first where both have a name. The error for an
+// unknown name lists up to three similar ones.
 //
 // Source: CSS Color Module Level 4, sections 5.2 and 6.1; NBS Special Publication 440.
 func ParseColor(text string) (Color, error) { return parseColor("ParseColor", text, 0) }
@@ -150,7 +150,7 @@ func (c Color) String() string {
 	})
 }
 
-// Name returns the name of exactly this color, of CSS if there is one, without spaces; or "".
+// Name returns the name of exactly this color, preferably CSS, without spaces, or "" if none.
 func (c Color) Name() string {
 	for i := range cssColors {
 		if cssColors[i].color == c {

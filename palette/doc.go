@@ -1,5 +1,5 @@
-// Package palette answers three questions: which colors hold together, for whom, and which
-// of last year's ornaments go with them?
+// Package palette answers three questions: which colors stay distinct, to whom, and which
+// of last year's ornaments match them?
 //
 // A tree looks composed when its few colors can be counted at a glance: each plainly
 // different from the others and from the greenery, by day and by tree light, for
@@ -15,12 +15,12 @@
 //     black to white is 100. Exactly 10 is two colors; 9.9 is one. Differences between colors are
 //     rounded down: 9.96 never prints as 10.
 //   - An ornament passes for a color of the palette up to a difference of 8; exactly 8 passes.
-//   - The leading color comes first and gets the most: 60, 30 and 10 percent of three
-//     colors. For other numbers see [Palette.Share].
+//   - The leading color comes first and gets the most: with three colors, 60, 30 and 10
+//     percent. For other numbers see [Palette.Share].
 //
-// A shop changes them in [Rules]. Errors are [units.Error]: [units.ErrRange] for a number
-// outside its range, [units.ErrName] for an unknown word or constant, [units.ErrSyntax] for other text
-// that cannot be read.
+// A shop changes the first three in [Rules]. Errors are [*units.Error]: [units.ErrRange] for a
+// number outside its range, [units.ErrName] for an unknown word or constant, [units.ErrSyntax] for
+// other text that cannot be read.
 //
 // # How many types of each color
 //
@@ -35,11 +35,11 @@
 //	15 ft      15        6          5     3      1
 //
 // Pieces go by the shares too: on a 7 ft tree with 49 pieces the one gold type has 10. For
-// the same number of every type, share the types and multiply.
+// seven of every type, multiply the types by seven.
 //
 // # How to write a color
 //
-// Write its code on a screen, #rrggbb, or a name. All 148 color names of CSS are known, such as
+// Write its screen code, #rrggbb, or a name. All 148 color names of CSS are known, such as
 //
 //	crimson      #dc143c   firebrick    #b22222   darkred      #8b0000
 //	forestgreen  #228b22   darkgreen    #006400   seagreen     #2e8b57
@@ -73,11 +73,11 @@
 //
 // For names of your own and for finishes see [ParseSwatch].
 //
-// # For whom it holds
+// # Who sees two colors
 //
 // [Rules.Read] measures every pair in eight views: by daylight and by warm-white tree
 // lights, each with usual color vision and as a red-blind (protan), green-blind (deutan) or
-// blue-blind (tritan) person sees it. A star marks a pair that reads as one color:
+// blue-blind (tritan) person sees it. A starred pair does not hold: it reads as one:
 //
 //	pair                  by daylight                       by warm light
 //	                      usual  protan  deutan  tritan     usual  protan  deutan  tritan
@@ -96,8 +96,8 @@
 // # How different two colors are
 //
 // As a rule of thumb a difference of 1 is just visible side by side, most people notice 2 to 3,
-// and 10 is another color. Above the blank diagonal is the difference by daylight, below it the
-// least in the eight views:
+// and 10 is another color. To the nearest tenth: by daylight above the diagonal, below it the
+// least of the eight views:
 //
 //	no  color            1    2    3    4    5    6    7    8    9
 //	 1  crimson            73.8 71.3 60.1 38.6 48.6 44.2 42.1 35.5

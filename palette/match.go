@@ -86,9 +86,10 @@ type Sorting struct {
 // two equally near, and whether the difference is at most r.Fit. A box has at most 1,000,000
 // entries and 1,000,000,000 pieces.
 //
-// The difference is [Color.Difference]. Between two metals lightness counts half (kL = 2):
-// a metal is as light or dark as what it mirrors, and keeps its hue. So gold balls of many codes
-// are gold, and copper is not. Beside a metal, a piece of unknown finish counts as metal.
+// The difference is [Color.Difference]. Between two metals lightness counts half (kL = 2): a
+// metal is as light or dark as what it mirrors, and keeps its hue. Gold balls of many codes
+// therefore match gold; copper does not. For a metal swatch, an unknown finish counts as
+// metal.
 //
 // Source: kL is CIEDE2000's factor for viewing conditions, and 2 the textile trade's; its use
 // for metals was chosen here.

@@ -23,7 +23,7 @@ type Pair struct {
 
 	Difference map[View]float64 `json:"difference"` // ΔE00 between them in every view
 
-	// Mend is A or B in a lighter or darker color that holds apart in every view. The zero
+	// Mend is A or B, lighter or darker, so that the pair holds in every view. The zero
 	// value is none: not needed, or not found.
 	Mend Swatch `json:"mend,omitzero"`
 }
@@ -62,7 +62,7 @@ func (p *Pair) mended() (was, other Color) {
 }
 
 // Read measures every pair of swatches in every [View], and every swatch against the
-// background. The zero value of on is none. [ParseSwatch] knows three:
+// background. Zero for on means no background. [ParseSwatch] knows three:
 //
 //	fir       #355e3b   NBS SP 440, block 137, evergreen: an estimate
 //	flocked   #dfede8   block 153, greenish white: an estimate
@@ -290,8 +290,8 @@ func (r Reading) holds(d float64) bool { return Rules{Apart: r.Apart}.apart(d) }
 // on says whether pair i is a swatch on the background: those come after the pairs of swatches.
 func (r Reading) on(i int) bool { return i >= len(r.Palette)*(len(r.Palette)-1)/2 }
 
-// String returns a table of the differences, rounded down to a tenth, with a star behind those under Apart,
-// and for each such pair: for whom, and what mends it.
+// String returns a table of the differences, rounded down to a tenth, with a star behind those
+// under Apart, and for each such pair who is affected and a mend.
 func (r Reading) String() string {
 	if len(r.Palette) == 0 {
 		return "nothing was read\n"

@@ -17,17 +17,17 @@ const (
 	maxPercent = 1_000_000          // each share of a swatch
 )
 
-// Apportion shares total things, 0 to 1,000,000,000, out over up to 1000 shares in whole
-// numbers by largest remainders. Each share gets its quota
+// Apportion divides total among up to 1000 shares by largest remainders; total and the
+// shares' sum up to 1,000,000,000. Each share gets its quota
 //
 //	quota = total · share / sum of the shares
 //
-// cut to whole things, and the rest go one each to the largest remainders, the earlier of two
-// equal ones first. Each count is within one of its quota.
+// cut to whole things, and the rest go one each to the largest remainders, earlier ones first
+// in ties. With least 0, each is within one of quota.
 //
-// Every share gets at least the least, even a share of 0. If that takes more than there is, things
-// come back one at a time from the count most above its quota that has more than the least, the later
-// of two first.
+// No count is under least, which is at most total/shares. If that takes more than total, things
+// are taken back one at a time from the count over least that is most above its quota, the later
+// in a tie.
 //
 // A known paradox: as the total rises a count can fall. Ten over 6, 6 and 2 go 4, 4, 2, and
 // eleven go 5, 5, 1.
@@ -79,8 +79,9 @@ type Row struct {
 	Pieces int    `json:"pieces"` // how many pieces in all
 }
 
-// Share shares types and pieces out over the swatches of p by [Apportion], each 0 to 1,000,000 and
-// no fewer pieces than types. The shares are 1 to 1,000,000, one for each swatch, or the usual ones:
+// Share divides types and pieces, each 0 to 1,000,000 and no fewer pieces than types, among the
+// swatches of p by [Apportion]. Pass one share of 1 to 1,000,000 for each swatch, or none for the
+// usual, for up to four colors:
 //
 //	1   100
 //	2    60  40

@@ -34,13 +34,13 @@ var groups = [...]struct {
 	{"a green: beside the tree's own", []string{"darkgreen", "evergreen", "sage green", "mint", "olive"}},
 }
 
-// Suggest returns swatches any one of which can be added to the palette: first those of the
+// Suggest returns swatches for a palette under r.Limit, any of which fits: first those of the
 // shelf, up to 1000 colors that the caller has or can buy, then up to three neutrals, three metals
 // and three greens (common practice). The background is as in [Rules.Read].
 //
-// Each is by daylight at least r.Apart from every swatch, the background and the
-// suggestions before it. Each group is sorted by the least difference in any view, the greatest
-// first. That measures clearness; taste is the caller's.
+// Each is by daylight at least r.Apart from every swatch, the background and the suggestions
+// before it. Each group is sorted by its worst view, clearest first. That measures clearness;
+// taste is the caller's.
 func (r Rules) Suggest(palette Palette, on Swatch, shelf []Swatch) ([]Suggestion, error) {
 	const fn = "Rules.Suggest"
 	if err := r.checkPalette(fn, "", palette); err != nil {

@@ -28,8 +28,8 @@ type Swatch struct {
 //
 //	[name=]color[:finish]
 //
-// Without a name the swatch is called as its color is written. With the finish metal the names of
-// metals come first:
+// Without a name, the color as written is the name. With the finish metal, metal names take
+// precedence:
 //
 //	crimson                     crimson, the finish unknown
 //	gold:metal                  gold as metal looks, #d4af37
@@ -75,7 +75,8 @@ func (s Swatch) check(fn, name, finish string) error {
 	return s.Finish.check(fn, finish)
 }
 
-// String returns s as [ParseSwatch] reads it, as short as can be. The zero value is "".
+// String returns s as [ParseSwatch] reads it, in its shortest form. The zero value is
+// "".
 func (s Swatch) String() string {
 	if s == (Swatch{}) {
 		return ""

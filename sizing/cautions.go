@@ -6,8 +6,8 @@ import (
 	"example.com/fircone/units"
 )
 
-// Cautions returns what to see to with a tree, most important first, with lengths in a style.
-// Fire codes differ between editions and places.
+// Cautions returns what to watch for with a tree, most important first, with lengths in a
+// style. Fire codes differ between editions and places.
 //
 //	cut         cut, public: not allowed in many rooms
 //	exits       public: keep exits clear

@@ -17,7 +17,7 @@ type Comparison struct {
 	Rules Rules `json:"rules"` // what Rule was counted by
 	Look  Look  `json:"look"`  // what is matched
 
-	// What the tree takes of each kind, pieces or a length: each accent as if alone.
+	// Amounts of each kind, pieces or a length: each accent as if alone.
 	Rule    shopping.ByKind[shopping.Quantity] `json:"rule"`    // by rule
 	Shape   shopping.ByKind[shopping.Quantity] `json:"shape"`   // by shape, to match Look
 	ByShape bool                               `json:"byShape"` // go by Shape, not by Rule; you may set it
@@ -27,18 +27,18 @@ type Comparison struct {
 	RuleLook Look `json:"ruleLook"`
 }
 
-// Compare returns what a tree takes by rule, and by shape to match a look. ByShape is true under
-// 4 ft and over 15 ft, where the chart ends, and once more is known than the height: a width, a taper, an exposure or
-// a bare part.
+// Compare returns what a tree takes by rule, and by shape to match a look. ByShape is true under 4
+// ft and over 15 ft, where the chart ends, and whenever more than the height is known: a width,
+// taper, exposure, handle or bare part.
 //
 //	            by rule                by shape
 //	ornaments   types · whole feet     cover · dressed area / mean disc, to the nearest
 //	garland     per foot · height      Tree.SpiralLength of the spacing, up to an inch
 //	pieces      per foot · height      dressed area / surface to each, rounded up
 //
-// Ornaments are never fewer than the types, and cover what the look says to within one of the
-// largest; [Rules.Mix] has their sizes. Lights are rounded up to 50. Pre-lit and metal trees
-// take none.
+// Ornaments are never fewer than the types, and cover what the look asks, give or take one of
+// the largest; [Rules.Mix] has their sizes. Lights are rounded up to 50. Pre-lit and metal
+// trees take none.
 //
 // Source: common practice; the geometry is computed.
 func (r Rules) Compare(look Look, tree Tree) (c Comparison, err error) {
@@ -72,12 +72,12 @@ const (
 )
 
 // Needs returns what the tree takes, by Shape if ByShape is true and otherwise by Rule, each with
-// its basis and source: ornaments, the accents asked for, lights. Rooms, and kinds not needed, are
-// left out.
+// its basis and source: ornaments, the accents asked for, lights. Room stays empty; kinds not
+// needed are omitted.
 //
-// The accents are garland, ribbon and picks. Ask for one: each is as much as one alone. In metric
-// a length is rounded up to a centimeter, not an inch. A basis by rule gives the whole feet
-// counted and, within 2 in of the next foot, that foot's figures too.
+// The accents are garland, ribbon and picks. Ask for one: each amount assumes no other accent. In
+// metric a length is rounded up to a centimeter, not an inch. A basis by rule gives the whole
+// feet counted and, within 2 in of the next foot, that foot's figures too.
 func (c Comparison) Needs(style units.Style, accents ...shopping.Kind) ([]shopping.Need, error) {
 	const fn = "Comparison.Needs"
 	if err := checkAccents(fn, accents); err != nil {
@@ -253,8 +253,8 @@ func checkAccents(fn string, accents []shopping.Kind) error {
 //
 //	garland: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 1/4 in apart takes 184 ft
 //
-// Spacings are rounded up to a quarter inch, from 2 ft on to an inch; lengths up to a foot, but by shape they
-// are those of [Comparison.Needs].
+// Spacings are rounded up to a quarter inch, over 2 ft to an inch; lengths up to a foot, by shape
+// as in [Comparison.Needs].
 func (c Comparison) String() string { return c.text(units.InFeetInches) }
 
 func (c Comparison) text(style units.Style) string {

@@ -1,6 +1,6 @@
-// Package sizing says how much of everything a Christmas tree takes, whether it fits under
-// the ceiling, and which ladder reaches it. The rules of thumb go by height alone; the shape goes
-// by the surface that is seen. Begin with [CommonPractice], [Tree], [Rules.Compare] and
+// Package sizing says how much of everything a Christmas tree takes, whether it fits under the
+// ceiling, and which ladder reaches it. The rules of thumb go by height alone; sizing by shape
+// goes by the surface seen. Begin with [CommonPractice], [Tree], [Rules.Compare] and
 // [Comparison.Needs].
 //
 // # The rules
@@ -11,7 +11,7 @@
 //	of each type        height - 2 to height + 2    whole feet, never under 1
 //	picks               3 for each foot             exact height, rounded up
 //	garland or ribbon   9 ft for each foot          exact height, rounded up to an inch
-//	lights              100 for each foot           exact height, rounded up
+//	lights              100 for each foot           exact height, rounded up to 50
 //
 // Garland, ribbon and picks are alternatives: two together look overfull on a tree. A tree
 // sold as 210 cm has six whole feet and so 36 ornaments, where 7 ft has 49: see [TradeHeight].
@@ -29,8 +29,8 @@
 //
 // # Quick chart
 //
-// A full tree seen from every side. The columns up to strings go by rule. Wraps is how far apart
-// that garland comes, match the garland that matches a 7 ft tree.
+// A full tree seen from every side. The columns up to strings go by rule. Wraps: how far apart
+// that garland comes. Match: the garland that matches a 7 ft tree.
 //
 //	height types  of each picks garland        strands strings  wraps match surface
 //	    ft                           ft     5, 6, 9 ft  of 100     in    ft   sq ft
@@ -67,13 +67,13 @@
 //	    14    196  250    131  168     98  126    132  170     95  113
 //	    15    225  287    150  192    112  145    152  194    100  129
 //
-// Balls jump where a smaller size takes over, see [Rules.Mix]: 33 of 1 in on 2 ft, where the rule
-// has 4.
+// Counts jump where a smaller size takes over, see [Rules.Mix]: 33 of 1 in on 2 ft, where the
+// rule has 4.
 //
 // # Garland by height and width
 //
-// Feet of garland to match a full 7 ft tree, by the width in feet. Against a wall take two
-// thirds, in a corner half.
+// Whole feet to match a full 7 ft tree, by width; - is refused. Against a wall take over
+// two thirds, in a corner over half.
 //
 //	height    2    3    4    5    6    7    8
 //	     4   17   25   34   45   57    -    -
@@ -91,8 +91,9 @@
 //
 // # How far apart the garland in hand comes
 //
-// In inches, by the length in feet, on a full tree. For any other, surface over length is
-// nearly it: 52.6 sq ft over 50 ft is 12.6 in. [Tree.Spacing] has bounds and the exact figure.
+// To the nearest inch, by feet of garland, on a full tree. From five wraps on, surface over
+// length is close: 52.6 sq ft over 50 ft is 12.6 in. [Tree.Spacing] has bounds and the exact
+// figure.
 //
 //	height   25   50   75  100  150
 //	     4    8    4    3    2    1
@@ -110,17 +111,17 @@
 //
 // # When the rules fail
 //
-// The rules for garland, picks and lights grow as the height, but surface as its square. They
-// suit a full tree of 6 to 8 ft: taller ones come out thin, smaller ones crowded. No rule knows
-// the width: a slim or pencil tree, or one in a corner or against a wall, gets too much. All
-// these go by shape. [Rules.Compare] says so where more than the height is known, or the chart
-// ends; elsewhere set Comparison.ByShape.
+// The rules for garland, picks and lights grow with height, surface with its square. They suit
+// a full tree of 6 to 8 ft: taller ones come out thin, smaller ones crowded. No rule knows the
+// width: a slim or pencil tree, or one in a corner or against a wall, gets too much. Size
+// these by shape. [Rules.Compare] sets Comparison.ByShape where more than the height is known,
+// or the chart ends; otherwise set it yourself.
 //
-// Ornaments grow as the square of height too. To make two trees match, keep the cover: the part
+// Ornaments grow with the square too. To make two trees match, keep the cover equal: the part
 // of the surface that ornaments hide.
 //
 // The usual wraps are 10.16 in apart, printed as 10 1/4 in; at exactly 10 in a tree takes 2 %
-// more garland. A tree is taken for a cone; a real one has gaps.
+// more garland. A tree is treated as a cone; a real one has gaps.
 //
 // # What to measure
 //
@@ -134,16 +135,16 @@
 //
 // The ticket hall of a station has a full 9 ft tree with a 1 ft star under a 14 ft ceiling. By
 // rule it takes 81 ft of garland, wrapped 13 1/4 in apart. To match a full 7 ft tree it takes
-// 104 ft, 81 balls, and 12 strings of 100 lights; at 4.8 W each they draw 57.6 W, in four runs
-// if three may be joined. The star goes on from a 6 ft stepladder, with 4 ft to spare.
+// 104 ft, 81 balls, and 12 strings of 100 lights; at 4.8 W a string, 57.6 W, in four runs if
+// three may be joined. A 6 ft stepladder reaches the star, 4 ft below the ceiling.
 //
-// The waiting room has a tree of 4 ft 6 in in the corner. The rule's 40 ft 6 in of garland
+// The waiting room has a 4 ft 6 in tree in the corner. The rule's 40 ft 6 in of garland
 // would come 3 1/2 in apart; 14 ft 2 in matches, with 19 balls.
 //
 // # Cautions
 //
 // See [Tree.Cautions]. In rooms that the public uses, fire codes forbid most cut trees and ask
-// for flame-resistant labels on others. Ask the fire marshal, and for wiring a licensed
+// for flame-resistant labels on the rest. Ask the fire marshal, and for wiring a licensed
 // electrician. Over 20 ft no stepladder will do: hire a trained firm.
 //
 // # Formulas
@@ -175,14 +176,15 @@
 //	65 % as wide as high: 56 ornaments, 73 ft of garland
 //	70 % as wide as high: 61 ornaments, 79 ft of garland
 //
-// Errors are [units.Error]: ErrRange for a value outside its range, ErrName for an unknown name.
+// Errors are [*units.Error]: ErrRange for a value outside its range, ErrName for an unknown
+// name, ErrSyntax from Scan, ErrFit for Topper with NoTopper or Clearance with NoClearance.
 //
 // # Sources
 //
 // Each figure has its source where it stands. The rest:
 //
 //   - Public rooms: International Fire Code section 806; NFPA 1 section 10.13, 2015 (quoted).
-//   - Water: Washington State University, 2012 (read). Heat: NFPA and ESFI (quoted).
+//   - Water: Washington State University, 2012 (read). Heat: NFPA (quoted), ESFI (read).
 //   - Top step of a ladder: 29 CFR 1926.1053 (memory).
 //   - Formulas: OpenStax, Calculus (read), quadrature and 60-digit arithmetic.
 package sizing

@@ -33,7 +33,8 @@ const (
 	wantArc = "1 to 360 degrees"
 )
 
-// Degrees returns how many degrees of the way around are dressed, to a thousandth of one.
+// Degrees returns how many degrees of the way around are dressed, to three decimal
+// places.
 func (e Exposure) Degrees() (float64, error) {
 	arc, err := e.arc("Exposure.Degrees", "")
 	return float64(arc) / float64(Degree), err

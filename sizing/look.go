@@ -9,8 +9,8 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Look is how densely a tree is dressed, whatever its size; zero is for a kind that it does
-// without. [CommonLook] is the usual one.
+// A Look is how densely a tree is dressed, whatever its size; zero is for a kind left out.
+// [CommonLook] is the usual one.
 type Look struct {
 	// Spacing is how far apart the wraps are along the slope, 1/4 in to 100 ft.
 	Spacing shopping.ByKind[units.Length] `json:"spacing"`

@@ -135,10 +135,10 @@ func (b balls) words(style units.Style) string {
 //	count         20 %                      30 %          50 %
 //	  under 5 ft  40 %                      none          60 %
 //
-// From 16 ft on, large is a quarter inch for each foot. A tree narrower than 13/20 of its height
-// counts as a lower one. Each diameter is the nearest of Sizes, the larger of
-// two equally near, and none over HomeLargest or, in public, HallLargest. Sizes under 1 in are used
-// only where large is under 1 in. Counts are rounded to the nearest; the rest are small.
+// From 16 ft on, large is a quarter inch for each foot. The height counts as at most 20/13 of the
+// base. Each diameter is the nearest of Sizes, the larger of two equally near, and none over
+// HomeLargest or, in public, HallLargest. Sizes under 1 in are used only where large is under 1 in.
+// Counts are rounded to the nearest; the rest are small.
 //
 // Hang large ornaments deep and low, small ones near the tips.
 //
@@ -160,7 +160,8 @@ func (r Rules) Mix(tree Tree, count int) ([]shopping.Lot, error) {
 	return b.mix(count), nil
 }
 
-// Cover returns what part of a surface round ornaments cover, seen straight on:
+// Cover returns the share of a surface that round ornaments cover, seen
+// straight on:
 //
 //	Σ count · π/4 · diameter² / surface
 //

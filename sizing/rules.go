@@ -56,7 +56,7 @@ var dressings = [...]struct {
 // CommonPractice returns the rules of thumb that most of the trade follows: those at the top of
 // this page, with
 //
-//	lights              150 to 200 for each foot of a bright tree
+//	lights              100 for each foot; set 150 to 200 for a bright tree
 //	sizes of ornament   3/4, 1, 1 1/2, 2, 2 3/8, 2 3/4, 3 1/8, 4, 4 3/4, 6, 8, 10 and 12 in
 //	the largest         6 in in a home, 12 in in a hall
 //
@@ -83,7 +83,8 @@ func CommonPractice() Rules {
 //	cm   120   150   180   210   240   300
 //	ft     4     5     6     7     8    10
 //
-// By true height the rules count these a foot lower. To size by the name, give them this height.
+// By true height the rules count these a foot lower. To size by the name, give Rules this
+// height.
 //
 // Source: trade heights from memory; the 2 in are a figure of this package.
 func TradeHeight(height units.Length) (units.Length, error) {

@@ -11,8 +11,8 @@ import (
 // safe side: what is to be bought up, what is left down. A style that there is not
 // counts as feet and inches.
 
-// Format returns the text of a result, as its String does, in a style. Balls are in
-// millimeters if that is metric.
+// Format returns the text of a result, as its String does, in a style. Metric balls
+// are in millimeters.
 func Format[R Comparison | Fit | Ladder | Look](result R, style units.Style) string {
 	return any(result).(interface{ text(units.Style) string }).text(style)
 }

@@ -23,7 +23,7 @@ type Tree struct {
 	// Taper is the class of shape. Ignored if Base is not zero.
 	Taper Taper `json:"taper"`
 
-	// What is left undressed. At least 1 in must remain dressed.
+	// Undressed parts. At least 1 in must remain dressed.
 	BareTip  units.Length `json:"bareTip"`  // height at the top, for a topper
 	BareBase units.Length `json:"bareBase"` // height at the bottom of the branches
 
@@ -227,14 +227,14 @@ func (t Tree) Grade() (string, error) {
 	return "flared", nil
 }
 
-// SpiralLength returns the length of garland wound on the dressed part of t, with wraps a
-// spacing apart along the slope, 1/4 in to 100 ft, within 1 nm. Where only part of the way
+// SpiralLength returns the length of garland wound on the dressed part of t, with wraps this
+// spacing apart along the slope, 1/4 in to 100 ft. It is within 1 nm. Where only part of the way
 // around is dressed, the garland goes back and forth, one spacing lower each time. If it sags, see
 // [Drape.Stretch].
 //
 // Unrolled flat, the cone is a sector and the garland a spiral of Archimedes. The formula is in
-// the package documentation; of its π·d, take the part that is dressed. A small spacing tends to
-// area over spacing, a very wide one to the slope.
+// the package documentation; use only the dressed part of its π·d. With small spacings the
+// length tends to area over spacing, with very wide ones to the slope.
 //
 // Source: OpenStax, Calculus Volume 3, section 3.3, has a spiral on a cone.
 func (t Tree) SpiralLength(spacing units.Length) (units.Length, error) {
@@ -249,10 +249,10 @@ func (t Tree) SpiralLength(spacing units.Length) (units.Length, error) {
 	return c.spiralLength(spacing, turn(arc)), nil
 }
 
-// Spacing returns how far apart along the slope the wraps of this much garland come: the
-// inverse of [Tree.SpiralLength], rounded up to a nanometer, so that the garland suffices. It is
-// less than 1.01 nm too wide. For less than one turn several spacings take this length, and it is
-// one of them. By hand,
+// Spacing returns how far apart along the slope the wraps of this much garland come: the inverse
+// of [Tree.SpiralLength], rounded up to a nanometer, so that the garland suffices. It is less
+// than 1.01 nm too wide. Below one turn several spacings take this length; the result is one of
+// them. By hand,
 //
 //	area/√(length² - slant²) ≤ spacing ≤ area/(length - slant)
 //
@@ -266,13 +266,14 @@ func (t Tree) Spacing(garland units.Length) (units.Length, error) {
 	return c.spacingOf(fn, garland, turn(arc))
 }
 
-// Seen returns how much of the way around is seen by people who look from directions that spread
-// over so many degrees, 0 to 360, from no nearer to the trunk than distance:
+// Seen returns how much of the way around is seen by people who look from directions spanning
+// spread degrees, 0 to 360, from no nearer to the trunk than distance:
 //
 //	spread + 2·acos(radius / distance)
 //
-// up to 360 degrees, to the nearest thousandth of one. A named corner is 180. The radius is half the base; the distance is at least 1 in
-// more, and at most 1000 ft. A line of sight touches the circle of the branches:
+// up to 360 degrees, to three decimal places. InCorner is always 180. The radius is half the base;
+// the distance is at least 1 in more, and at most 1000 ft. A line of sight touches the circle of
+// the branches:
 //
 //	   . - .
 //	 /       \

@@ -76,7 +76,7 @@ func (a Area) In(unit Area) float64 { return kindArea.in(int64(a), int64(unit)) 
 // Value returns the text of String.
 func (a Area) Value() (driver.Value, error) { return a.String(), nil }
 
-// Scan reads text, or a whole number of base units.
+// Scan reads text, or a whole number of base units; NULL is [ErrSyntax].
 func (a *Area) Scan(src any) error {
 	v, err := kindArea.scan(src)
 	if err == nil {

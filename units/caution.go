@@ -1,8 +1,7 @@
 package units
 
-// A Caution is something that can hurt someone, or that a result does not cover.
-// Labels, local code and licensed people
-// come before it.
+// A Caution warns of what can hurt someone, or what a result does not cover.
+// Labels, local code and licensed people come before it.
 type Caution struct {
 	Code   string `json:"code"`             // names the caution for programs: "ladder"
 	Room   string `json:"room,omitempty"`   // where it holds, "tea room"; empty: everywhere, or as the text says
@@ -10,7 +9,7 @@ type Caution struct {
 	Source string `json:"source,omitempty"` // where it comes from: "NFPA 1 section 10.13 (2015), quoted"
 }
 
-// String returns "room: text (source)", as far as they are known.
+// String returns "room: text (source)", leaving out empty parts.
 func (c Caution) String() string {
 	text := c.Text
 	if c.Room != "" {

@@ -84,8 +84,8 @@ func (k kind) in(v, unit int64) float64 {
 	return float64(v) / float64(unit)
 }
 
-// Decimal returns value divided by unit, rounded to 0 to 64 decimal places. It returns [ErrRange] if
-// unit is 0 or places is out of range.
+// Decimal returns value divided by unit, rounded to places, 0 to 64. It returns [ErrRange] if unit
+// is 0 or places is out of range.
 func Decimal[Q Quantity](value, unit Q, places int) (decimal.Decimal, error) {
 	if unit == 0 {
 		return decimal.Decimal{}, kindOf(value).unitError("Decimal")

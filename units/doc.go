@@ -27,8 +27,8 @@
 //   - A sign applies to the whole: -7 ft 6 in is -90 in.
 //   - Each part is less than one unit of the part before it: 7 ft 14 in is refused.
 //   - Only the last part may have decimals or a fraction.
-//   - Case does not matter, but MW and Mg are refused: a capital M means mega.
-//   - Spaces are optional. A hyphen may replace one before a digit, letter or ½:
+//   - Case does not matter, but MW and Mg (mega) are refused; Mm is mm.
+//   - Spaces are optional; a hyphen may replace them before a digit, letter or ½:
 //     7-1/2 in, 9-ft. A period may follow a word: ft., sq. in.
 //   - There are no commas and no exponents.
 //
@@ -40,7 +40,7 @@
 //	mass     lb (lbs), oz, kg, g, mg, ng
 //	power    kW, W, mW
 //
-// What is read, and what String prints for it:
+// Texts read, and what String prints for them:
 //
 //	7 ft 6 in        7 ft 6 in
 //	7ft6in           7 ft 6 in
@@ -60,7 +60,7 @@
 //	3¼ pounds        3 lb 4 oz
 //	1.5 kW           1500 W
 //
-// What is refused, and why. The error wraps [ErrSyntax], [ErrRange] or, for an
+// Texts refused, and why. The error wraps [ErrSyntax], [ErrRange] or, for an
 // unknown unit, [ErrName]:
 //
 //	""             empty
@@ -81,7 +81,7 @@
 //
 // # Printing
 //
-// String is exact, and Parse reads it back as the same value. It prints feet and inches down
+// String is exact, and the parsers read back the same value. It prints feet and inches down
 // to 1/64 in, whole square inches and whole ounces; anything else is in metric decimals.
 // JSON, flags ([flag.FlagSet.TextVar]) and databases hold that text. On an error
 // UnmarshalText and Scan leave the old value.
@@ -90,12 +90,12 @@
 //
 // # Rounding
 //
-// Everything here but [Ceil] and [Floor] rounds to the nearest; a half goes away from zero.
+// All functions but [Ceil] and [Floor] round to nearest; halves go away from zero.
 //
 // # Converting
 //
-// In divides by a unit and returns the nearest float64 if both are below 2⁵³ base
-// units (9007 km, 9007 m², 9007 kg), and is within 2⁻⁵² of the exact quotient otherwise.
+// In divides by a unit and returns the nearest float64 if value and unit are below 2⁵³
+// base units (9007 km, 9007 m², 9007 kg), with a relative error under 2⁻⁵¹ otherwise.
 // [FromFloat] undoes it exactly below 2⁵¹ base units.
 //
 // Conversions are exact by definition; those marked ≈ are rounded to ten places:

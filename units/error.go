@@ -10,7 +10,7 @@ var (
 	ErrRange     error = &reason{text: "out of range"}       // a number outside its range, or NaN
 	ErrSyntax    error = &reason{text: "not understood"}     // text that does not follow its grammar
 	ErrName      error = &reason{text: "unknown name"}       // a word, or a value of an enumerated type, that is not known
-	ErrDuplicate error = &reason{text: "duplicate"}          // a second one of something that may be there once
+	ErrDuplicate error = &reason{text: "duplicate"}          // a second of something allowed once
 	ErrFit       error = &reason{text: "does not fit"}       // a value that does not go with another, such as a garland shorter than its shelf
 	ErrLimit     error = &reason{text: "too large to solve"} // a problem past the stated bounds of a search
 )
@@ -19,9 +19,9 @@ var (
 // fircone about an argument is an *Error.
 //
 // Field is the name of an argument, "height", or, for a value inside one, a JSON Pointer
-// (RFC 6901) that begins with that name: "/tree/base", "/offers/3/price". Inside the
-// receiver of a method it begins there: "/typesPerFoot". An empty one is the whole document.
-// Names are those in JSON.
+// (RFC 6901) that begins with that name: "/tree/base". Inside a method's receiver the name
+// is left out: "/typesPerFoot", "/offers/3/price". Empty means the whole document. Names are
+// those in JSON.
 type Error struct {
 	Func  string // package and function or method: "units.ParseLength", "sizing.Rules.Types"
 	Field string // which value: "text", "/tree/base"

@@ -27,8 +27,8 @@ func styleError(fn, field, value string) error {
 	return &Error{Func: "units." + fn, Field: field, Value: value, Want: "feet and inches, feet, inches, yards or metric", Err: ErrName}
 }
 
-// String returns the name: feet and inches, feet, inches, yards or metric. A value that is no style
-// prints as Style(9).
+// String returns the name: feet and inches, feet, inches, yards or metric. An unknown style prints
+// with its number: Style(9).
 func (s Style) String() string {
 	if s >= numStyles {
 		return "Style(" + strconv.Itoa(int(s)) + ")"
@@ -44,7 +44,7 @@ func (s Style) MarshalText() ([]byte, error) {
 	return []byte(styleNames[s]), nil
 }
 
-// UnmarshalText reads a name in upper or lower case, with space around it. Any other text is
+// UnmarshalText reads a name, ignoring case and surrounding space. Any other text is
 // [ErrName].
 func (s *Style) UnmarshalText(text []byte) error {
 	return s.read("Style.UnmarshalText", "text", string(text))

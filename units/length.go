@@ -59,7 +59,7 @@ func (l Length) In(unit Length) float64 { return kindLength.in(int64(l), int64(u
 // Value returns the text of String.
 func (l Length) Value() (driver.Value, error) { return l.String(), nil }
 
-// Scan reads text, or a whole number of base units.
+// Scan reads text, or a whole number of base units; NULL is [ErrSyntax].
 func (l *Length) Scan(src any) error {
 	v, err := kindLength.scan(src)
 	if err == nil {

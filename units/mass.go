@@ -51,7 +51,7 @@ func (m Mass) In(unit Mass) float64 { return kindMass.in(int64(m), int64(unit)) 
 // Value returns the text of String.
 func (m Mass) Value() (driver.Value, error) { return m.String(), nil }
 
-// Scan reads text, or a whole number of base units.
+// Scan reads text, or a whole number of base units; NULL is [ErrSyntax].
 func (m *Mass) Scan(src any) error {
 	v, err := kindMass.scan(src)
 	if err == nil {

@@ -48,7 +48,7 @@ func (p Power) In(unit Power) float64 { return kindPower.in(int64(p), int64(unit
 // Value returns the text of String.
 func (p Power) Value() (driver.Value, error) { return p.String(), nil }
 
-// Scan reads text, or a whole number of base units.
+// Scan reads text, or a whole number of base units; NULL is [ErrSyntax].
 func (p *Power) Scan(src any) error {
 	v, err := kindPower.scan(src)
 	if err == nil {

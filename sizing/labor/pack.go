@@ -19,15 +19,16 @@ type Box struct {
 	Limit units.Mass   `json:"limit,omitempty"` // the most weight, up to twice Lift; 0: Lift
 }
 
-// A Thing is so much of one item to pack. A strand is one piece, and so are a string of lights and a bag
-// of ties or hooks. A size and a Cell of 0 fit any cell.
+// A Thing is so much of one item to pack. A strand is one piece, and so are a string of lights and
+// a bag of ties or hooks. A piece with Size and Cell 0 fits any cell.
 type Thing struct {
 	shopping.Lot
 	Room    string     `json:"room,omitempty"`    // where it hung, or "spares"
 	Weight  units.Mass `json:"weight,omitempty"`  // of one piece, up to 200 lb
 	Fragile bool       `json:"fragile,omitempty"` // goes into cells
 
-	// Cell is the cell that a piece takes, up to 100 ft, where its size is not stated or is less. No label tells it.
+	// Cell is the smallest cell that takes a piece, up to 100 ft, if larger than its size. Labels omit
+	// it.
 	Cell units.Length `json:"cell,omitempty"`
 }
 
@@ -47,13 +48,14 @@ const (
 	maxPacking = 10_000_000 // steps
 )
 
-// Pack returns the fewest cartons for things, and their number. A carton holds things of one room,
-// fragile ones apart, a piece in a cell, up to its limit; sorted by kind, type, color and size, where that costs no
-// carton. What is not fragile goes into boxes without dividers, if they take it. The smallest
-// box that will do is taken. A thing that no box takes is a Carton without a Box, last and not counted.
+// Pack returns the fewest cartons found, and the bounds of their number. A carton holds one room's
+// things, fragile ones apart, one piece a cell, within the box's limit, sorted by kind, type, color
+// and size where that costs no carton. Sturdy things go into boxes without dividers, if these take
+// them. The smallest box that will do is taken. A thing that no box takes is a Carton without a
+// Box, last and not counted.
 //
-// The search ends after 10,000,000 steps, in under a second. ErrFit reports a quantity that is no
-// number of pieces, ErrDuplicate two boxes of one name.
+// The search ends after 10,000,000 steps, in under a second. ErrFit reports a quantity that is
+// not pieces, ErrDuplicate two boxes of one name.
 //
 // A cell is a quarter to half an inch wider than its ball (from memory).
 func (r Rates) Pack(things []Thing, boxes []Box) ([]Carton, units.Range[int], error) {

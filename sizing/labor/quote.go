@@ -41,11 +41,11 @@ const (
 //	done for you   the goods, the work of all tasks, and the visits
 //	goods only     the goods; left out if there are none
 //
-// The goods are whole packs. Delivery, or whatever else the list's total has beyond purchases and tax,
-// is a line of its own. The tax on its bills is passed on as it was paid; if you resell the goods, buy
-// them without it. Up and down are those of [Rates.Tasks], with a line for each room; down is nil if
-// the house does not take it down. Up to 1,000 visits. A line whose price is not among the rates says
-// that it is "without a price", and counts nothing. The prices are
+// The goods are whole packs. Delivery, or whatever else the list's total has beyond purchases and
+// tax, is a line of its own. The tax on its bills is passed on as it was paid; if you resell the
+// goods, buy them without it. Up and down are those of [Rates.Tasks], with a line for each room;
+// down is nil if the house does not take it down. Up to 1,000 visits. A line whose price is not
+// among the rates says "without a price" and counts as zero. The prices are
 //
 //	goods     cost · (1 + markup)
 //	work      minutes · people / 60 · hour, of a room together
@@ -54,8 +54,9 @@ const (
 //	tax       of what is left of each
 //	deposit   of the total
 //
-// each exact and then rounded to Places, half away from zero. More goods, more tasks or a
-// higher rate never cost less. ErrFit reports purchases and tax that cost more than the total of their list.
+// each exact and then rounded to Places, half away from zero. More goods, tasks or higher rates
+// (discount aside) never cost less. ErrFit reports purchases and tax that cost more than the total
+// of their list.
 func (r Rates) Quote(goods shopping.List, up, down []Task, visits int) ([]Option, error) {
 	c := &checker{fn: "Rates.Quote"}
 	c.percentTable(r)

@@ -11,17 +11,17 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// Rates are the values of a house. Each of the four tables has a value by name: a name that is
-// left out stands for zero and is shown as such, and an unknown name is an error. Decimals have
-// at most four places.
+// Rates are the values of a house. Each of the four tables has values by name: one left out is
+// zero, which "day" and "cut tree" may not be; an unknown one is an error. Decimals have at
+// most four places.
 type Rates struct {
 	// Minutes, 0 to 1000, by the name of a kind: for each piece, each yard of what is measured
-	// by length, each 100 lights. "artificial tree" is for each foot of a tree that is
-	// shaped, "mantel" for all of it, "day" the minutes of a working day, 1 to 1440.
+	// by length, each 100 lights. "artificial tree" is for each foot of a tree that is shaped,
+	// "mantel" for a whole mantel, "day" the minutes of a working day, 1 to 1440.
 	Minutes map[string]decimal.Decimal `json:"minutes"`
 
-	// Days, 0 to 365, from order to delivery by the name of a kind. "wiring" is how long before putting
-	// up, "cut tree" how long one may stay in a room, at least 1.
+	// Days, 0 to 365, from order to delivery by the name of a kind. "wiring": from wiring to putting
+	// up; "cut tree": its longest stay in a room, at least 1.
 	Days map[string]int `json:"days"`
 
 	// Percent, 0 to 1000: "above", the extra time above Pair, and "markup" on goods. 0 to 100: "down", the time of
@@ -37,7 +37,7 @@ type Rates struct {
 	Crew   int          `json:"crew"`           // people at work, 1 to 50
 	Lift   units.Mass   `json:"lift"`           // the most that one person lifts, up to 100 lb
 	Places int          `json:"places"`         // decimal places of the currency, 0 to 4
-	Units  units.Style  `json:"units,omitzero"` // of the lengths in texts and labels; a job has those of its house
+	Units  units.Style  `json:"units,omitzero"` // of the lengths in texts and labels; job.Make takes House.Units
 }
 
 // The names in the tables that are no kinds.
@@ -75,9 +75,10 @@ const (
 //	deposit                      50 %
 //	one person lifts             40 lb              (40 to 50)
 //
-// Choices of this package: a topper takes 10 min, a skirt 5, a bell 2, a stocking, a hook and a yard of base
-// garland 3, ties none; a crew of 2; a day of 480 min; 14 days to order, 28 for garland and
-// base garland; 1 for wiring; 28 for a cut tree. Prices, taxes and the discount are zero.
+// Choices of this package: a topper takes 10 min, a skirt 5, a bell 2, a stocking, a hook and a
+// yard of base garland 3, ties none; a crew of 2; a day of 480 min; 14 days for delivery, 28 for
+// garland and base garland; 1 for wiring; 28 for a cut tree; 2 decimal places. Prices, taxes
+// and the discount are zero.
 //
 // Source: from memory, all of it; house rates.
 func StartingRates() Rates {

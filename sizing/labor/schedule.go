@@ -16,10 +16,10 @@ const (
 	maxSchedule = 5_000_000 // steps of the search
 )
 
-// Schedule returns how Crew people do the tasks in the least time: the tasks with Start and Who, by
-// Start, and the minutes. Tasks of one Work follow one another as given, those of
-// different ones go on side by side, and nobody is interrupted. What is hung or shaped from the floor is dealt
-// out in parts to as many people as there are, up to four, one on each side of the tree.
+// Schedule returns the fastest way found for Crew people to do tasks: the tasks with Start and Who,
+// by Start, and the minutes. Tasks of one Work follow one another as given, those of different ones
+// go on side by side, and nobody is interrupted. Hanging and shaping from the floor may be split
+// among up to four people, one on each side of the tree.
 //
 // Max is what this schedule takes; no schedule takes less than Min. The search
 // ends after 5,000,000 steps, in under a second. ErrFit reports a task for more people than Crew.

@@ -12,8 +12,9 @@ import (
 // NextStock returns what is owned next year, the Owned of its [shopping.Shop]: what was owned and bought, less what was lost.
 //
 // Pieces add up by item; each string of lights is a lot; strands count by length, and cut ones
-// become their pieces and what is left. If a strand is only shorter now, count it as lost and
-// add what is left. For the same needs, a shop then buys what was lost, less what was left over.
+// become their pieces and what is left. If a strand got shorter, list it as lost and append its
+// remainder to the result. For the same needs, a shop then buys what was lost, less what was
+// left over.
 //
 // ErrRange reports a loss of more than there is, ErrFit a cut of rolls that are not there. At most 5,000 lots of each.
 func NextStock(owned []shopping.Lot, bought shopping.List, lost []shopping.Lot) ([]shopping.Lot, error) {

@@ -7,13 +7,13 @@
 //	runs      strings / the most that may be joined end to end, rounded up
 //	load      strings · watts of one, and what else is on the circuit
 //	limit     80 % of volts · amperes, for 3 h or more
-//	energy    watts · hours a day · days
+//	energy    kilowatts · hours a day · days
 //	cost      energy · price of a kilowatt-hour
 //
 // # Chart
 //
-// Watts of a lamp and of a string, and how many strings a 120 V circuit carries for 3 h or more. The
-// label decides. How many may be joined is usually the lower limit.
+// Watts of a lamp and of a string, and how many strings a 120 V circuit carries for 3 h or more.
+// The label decides. Each run has its own limit, usually far lower.
 //
 //	lamp                         W string of         W  15 A  20 A
 //	LED, miniature            0.05       100         5   288   384
@@ -23,7 +23,7 @@
 //
 // # When the rules fail
 //
-// Outlets of several rooms can share a circuit: count all of it.
+// Outlets of several rooms can share a circuit: count everything on it.
 //
 // # What to measure
 //
@@ -31,8 +31,8 @@
 //
 // # Worked example
 //
-// The 900 lamps that the rule gives a 9 ft tree are nine strings of 100. At 4.8 W each they draw 43.2 W of the
-// 1440 W that a 15 A circuit carries for hours, from three plugs if three may be joined.
+// The 900 lamps that the rule gives a 9 ft tree are nine strings of 100. At 4.8 W each they draw
+// 43.2 W of the 1440 W allowed on 15 A at 120 V, from three plugs if three may be joined.
 //
 // # Cautions
 //
@@ -40,7 +40,7 @@
 // holder or a bare wire. Switch lights off when leaving and when going to bed. Local code
 // decides; ask a licensed electrician.
 //
-// Errors are [units.Error] with ErrRange.
+// Errors are [*units.Error] with ErrRange.
 //
 // # Sources
 //

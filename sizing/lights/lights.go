@@ -9,7 +9,7 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// A Label is what the label on one string of lights says.
+// A Label is a string's label. All but EndToEnd is required.
 type Label struct {
 	Lamps  int          `json:"lamps"`  // lamps on one string, 1 to 10,000
 	Length units.Length `json:"length"` // the part with lamps, first to last, 1 in to 1000 ft
@@ -73,7 +73,7 @@ func (s Label) For(quantity shopping.Quantity) (Strings, error) {
 
 // Runs returns how many plugs the strings need, if no more are joined than the label allows:
 //
-//	Count / EndToEnd, of which 0 counts as 3
+//	Count / EndToEnd, taking 0 as 3
 //
 // rounded up. Do not join lights of different makes or kinds.
 func (s Strings) Runs() (int, error) {
@@ -177,10 +177,10 @@ type Use struct {
 
 // Use returns the energy that the strings take in a season, exactly:
 //
-//	Count · Power of each · hours per day · days
+//	Count · kilowatts of each · hours per day · days
 //
-// for 0 to 24 hours, in up to 16 decimal places of github.com/shopspring/decimal, and 0 to 366
-// days. The usual season is 12 hours a day for 40 days. Its cost is Energy.Mul of the price of a kilowatt-hour.
+// for 0 to 24 hours, with up to 16 decimal places, and 0 to 366 days. The usual season is 12 hours
+// a day for 40 days. The cost is Energy.Mul(price), the price being for a kilowatt-hour.
 //
 // Source: see the package.
 func (s Strings) Use(hoursPerDay decimal.Decimal, days int) (Use, error) {

@@ -10,12 +10,12 @@ import (
 	"example.com/fircone/units"
 )
 
-// An Angle is a turn about the trunk, in thousandths of a degree. As an azimuth, over
-// -180° and up to 180°, 0 is toward the viewer, 90° to the viewer's right, 180° the back.
+// An Angle is a turn about the trunk, in thousandths of a degree. As an azimuth, above
+// -180° up to 180°, 0 is toward the viewer, 90° to the viewer's right, 180° the back.
 // JSON and databases store its String.
 type Angle int32
 
-// Degree is one degree: 90*placement.Degree.
+// Degree makes 90*placement.Degree 90°.
 const Degree Angle = 1000
 
 const (

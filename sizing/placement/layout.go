@@ -124,15 +124,15 @@ func (s stand) place(item shopping.Item, p spot, depth float64) Place {
 
 // Places returns a place for each piece, roughly from the top down.
 //
-// Larger pieces hang deeper, and on average a little lower. The largest are set back
-// a third of the way from the branch tips to the trunk, the smallest not at all, others in
-// proportion. Pieces that would touch when set back stay at the tips. No two
-// touch, and none reaches above the bare tip or below the lowest branches.
+// Larger pieces hang deeper, and on average a little lower. The largest are set back a
+// third of the way from the branch tips to the trunk, others in proportion, the smallest,
+// or equal ones, not at all. Pieces that would touch when set back stay at the tips. No
+// two touch, and none reaches past the dressed part.
 //
-// At most 100,000 pieces, of up to 10 ft across. Those without a size take no room.
-// If they do not all fit, the error wraps [units.ErrFit] and says how many do in
-// these proportions: of one size exactly up to about 100, within 2 % up to 14,000 and within
-// 5 % above; of several sizes, at times a few too low.
+// At most 100,000 pieces, of up to 10 ft across. Those without a size take no room. If they
+// do not all fit, the error wraps [units.ErrFit] and says how many would, in these
+// proportions: of one size mostly exact up to about 100, within 2 % up to 14,000, within 5 %
+// above; of several sizes, at times a few too low.
 //
 // Source: common practice; how deep and how low is our own choice.
 func (l Layout) Places(pieces []shopping.Lot) ([]Place, error) {

@@ -25,8 +25,8 @@ type Order struct {
 
 // A Station is one place to stand, and what is hung from there.
 type Station struct {
-	First int `json:"first"` // number of its first piece, over all stations from 1
-	Clock int `json:"clock"` // hour at which to stand
+	First int `json:"first"` // number of its first piece, counting all stations from 1
+	Clock int `json:"clock"` // hour nearest to where to stand, facing the middle of its pieces
 
 	// Ladder is what to stand on. A zero Size is the floor. Lift means out of reach
 	// of the ladder at hand.
@@ -48,11 +48,11 @@ const (
 
 // Stations returns the places in hanging order, grouped by where to stand.
 //
-// Pieces out of reach come first, so that you can plan for them. Then come the ladders,
-// tallest first, and last the floor. A ladder is the one that [sizing.LadderFor] gives for the
-// highest piece left, and serves all down to its least reach. It is moved clockwise as few times as
-// possible without leaning out. Within a station pieces are hung from the top down in rows 1 ft high,
-// left to right and back in turn. Heights must be 0 to 100 ft.
+// Pieces out of reach come first, so that you can plan for them. Then come the ladders, tallest
+// first, and last the floor. Each ladder is the one of [sizing.LadderFor] for the highest piece
+// left, and serves all down to its least reach, but never under 6 ft. Moves go clockwise, from near
+// 6 o'clock, as few as Side allows. Within a station pieces are hung from the top down in rows 1 ft
+// high, left to right and back in turn. Heights must be 0 to 100 ft.
 //
 // Source: common practice. Ladder reach: package sizing. Reach to the side: our own
 // figure; your belt buckle stays between the rails.
@@ -157,7 +157,7 @@ func faces(places []Place, reach units.Length) [][]Place {
 			var starts []int
 			for i := first; i < first+n; {
 				starts = append(starts, i)
-				for begin := i; i < first+n && at(i)-at(begin) <= wide; {
+				for begin := i; at(i)-at(begin) <= wide; {
 					i++
 				}
 			}
@@ -169,7 +169,8 @@ func faces(places []Place, reach units.Length) [][]Place {
 	}
 	// As few as there can be, and of those the least wide.
 	best := cover(2 * half)
-	for tight, loose := Angle(0), 2*half; loose-tight > Degree; {
+	tight, loose := Angle(0), 2*half
+	for range 7 { // to a degree
 		middle := (tight + loose) / 2
 		if narrow := cover(middle); len(narrow) == len(best) {
 			best, loose = narrow, middle

@@ -9,14 +9,14 @@ import (
 	"example.com/fircone/units"
 )
 
-// A Winding is a garland or a string of lights wound around a tree from the bare tip
-// down to the lowest branches.
+// A Winding is a garland or a string of lights wound down the dressed part of a
+// tree.
 type Winding struct {
 	Spacing units.Length `json:"spacing"` // between turns along the slope, 1/4 in to 100 ft
 	Drape   sizing.Drape `json:"drape"`   // zero follows the surface
 
 	// Length is how much there is, 1 ft to 25,400 m. If the spacing would take more, the
-	// turns are spread until it reaches the lowest branches. Zero is no limit.
+	// turns are spread over the dressed part. Zero is no limit.
 	Length units.Length `json:"length"`
 
 	// Step is the distance between points along the garland, 1/10 in to 100 ft.
@@ -36,15 +36,16 @@ const (
 // Wind returns the points along a winding from its upper end down, one Step apart, both
 // ends included: the bulbs of a string of lights, or the line of a garland.
 //
-// The line starts at the back and is the one that [sizing.Tree.SpiralLength] measures. Its
-// length is
+// The line, that of [sizing.Tree.SpiralLength], starts at the back, or at the dressed
+// part's right edge. Its length is
 //
 //	∫ √(1 + (arc·sin α·s/p)²) ds
 //
 // over the distance s from the tip along the slope, for spacing p, the dressed arc in radians
 // and the angle α between trunk and slope. A draped garland hangs below that line as a
-// catenary in each span, and is longer by [sizing.Drape.Stretch]. It ends higher by its
-// sag, so that none of it is below the lowest branches.
+// catenary in each span, and is longer by [sizing.Drape.Stretch]. It ends higher by its sag,
+// so that none hangs below the dressed part. Both ends are tied to the line: where Length
+// ends inside a span, the last step is longer.
 func (l Layout) Wind(winding Winding) (iter.Seq[Position], error) {
 	const fn = "Layout.Wind"
 	s, err := l.stand(fn)

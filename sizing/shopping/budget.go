@@ -35,30 +35,30 @@ const (
 	maxTries = 12 // of how much of the budget is for the goods
 )
 
-// Fullest returns the list that makes the fullest tree for s.Budget, evenly. With n pieces of
-// an open item in all rooms its fullness is
+// Fullest returns the fullest and most even list that s.Budget allows. With n pieces of an
+// open item in all rooms its fullness is
 //
 //	(n - least) / (most - least)
 //
 // from 0 to 1. Of all lists within the budget it is one whose least full item is as full as
 // can be; among these, one whose next least full item is as full as can be; and so on (the
 // leximin order); of equal fullness, one of the least cost. Each room has its least, and the
-// rest in proportion to how open each is, by the largest remainder. Needs that are not open
-// are bought in any case. The Basis of an open need says what was chosen: "8 of 5 to 9".
+// rest in proportion to its most - least, by largest remainder. Needs that are not open are
+// bought in any case. The Basis of an open need says what was chosen: "8 of 5 to 9".
 //
-// The answer is exact for up to 100 items, but for those that are bought together with others or in
-// several stores: items that share a pack rise together, in at most 24 steps; then each of the 24 least
-// full takes what raises no cost. What deliveries and tax leave for the goods is found in 12 tries.
+// The answer is exact for up to 100 items, except with several stores or items bought together:
+// items that share a pack rise together, in at most 24 steps; then each of the 24 least full takes
+// whatever adds no cost. Twelve tries find how much deliveries and tax leave for goods.
 //
 // A budget too small for the least of everything first buys base garland and its hooks, if it can,
-// and then part of the rest in the same way. Lengths and hooks are bought whole or not at all; owned
-// lengths hang. Least is the budget that would do. Substitutes come last, and only where they cost no
-// more than is left.
+// and then part of the rest in the same way. Lengths and hooks are all or nothing; owned lengths
+// hang anyway. Least is the budget that would do. Substitutes come last, and only where they cost
+// no more than is left.
 //
-// Of more than 100 items the least full is as full as can be, and as few as can be are no fuller; the
-// money that is left goes to the least full in turn. At most 1,000 items may be open, with 1,000,000
-// counts from least to most in all. For the least cost of items at least so full, plan
-// least + ⌈fullness · (most - least)⌉ of each and call [Shop.List].
+// Of more than 100 items, the least full is as full as can be, and as few as can be stay there; the
+// money that is left goes to the least full in turn. At most 1,000 items may be open, by 1,000,000
+// pieces in all (else ErrLimit). For the least cost at that fullness, plan least + ⌈fullness ·
+// (most - least)⌉ of each and call [Shop.List].
 //
 // Source: the leximin order: A. Sen, Collective Choice and Social Welfare, 1970 (from
 // memory).

@@ -4,8 +4,8 @@
 // # The rule
 //
 // The number needed is not the number bought. Add up what all rooms need of an
-// item, take off what is owned, and of all packs that hold at least the rest take
-// those of the least cost:
+// item, take off what is owned, and buy the cheapest packs that hold at least the
+// rest:
 //
 //	least Σ n·price  with  Σ n·pack ≥ need - owned,  n ≤ what is on the shelf
 //
@@ -15,8 +15,7 @@
 //
 // The station needs 27 picks for the ticket hall, 14 for the waiting room and 8 for the
 // tea room. A box of 6 costs 5.00, of 12 costs 9.00, of 24 costs 16.00. Bought room by
-// room they cost 21.00, 14.00 and 9.00: 44.00.
-// Bought together:
+// room picks cost 21.00, 14.00 and 9.00: 44.00. Bought together:
 //
 //	[ ] picks
 //	    ticket hall                       27
@@ -30,22 +29,22 @@
 //
 // # When the obvious way fails
 //
-// Largest pack first can be wrong, and so can cheapest a piece first:
+// Largest pack first can be wrong, and so can cheapest per piece:
 //
 //	need  packs                                 obvious way           best
 //	6     1, 3 and 4 at 1.00 a piece            4+1+1                 3+3, a pack fewer
 //	43    6, 9 and 20 at 0.50 a piece           20+20+6 for 23.00     9+9+20+6 for 22.00
 //	30    1 (1.00), 10 (7.00) and 25 (15.00)    25+10 for 22.00       25+1+1+1+1+1 for 20.00
 //
-// The first two take the largest first, the third the cheapest a piece. Packs of 6, 9 and 20
-// make 44 and everything above, but never 43.
+// Rows 1 and 2 take the largest, row 3 the cheapest per piece. Packs of 6, 9 and 20 make 44
+// and everything above, but never 43.
 //
 // # What a need may leave open
 //
-// A need names a kind and, where it matters, a type, a color and a size; any thing serves
-// what it leaves out. The fields of [Need] say what else it may leave open.
+// A need names a kind and, where it matters, a type, a color and a size; whatever it
+// omits is open. The fields of [Need] say what else it may leave open.
 //
-// A string of lights counts for its lamps but is not divided. Each room has its own
+// A string of lights counts as its lamps but is not split. Each room has its own
 // strings, of one type and color.
 //
 // # Lengths
@@ -68,10 +67,13 @@
 // # Bounds
 //
 //	pieces needed, in a pack, or owned      0 to 1,000,000
-//	one strand, roll, or whole piece        to 1,000 m, and so is all in one pack
-//	a running length, or all owned          to 1,000,000 m
-//	price of a pack                         0 to 1,000,000
-//	budget                                  0 to 1,000,000,000
+//	one strand, roll, whole piece, or pack  to 1,000 m
+//	all runs, or an owned entry             to 1,000,000 m
+//	price of a pack, delivery, coin         0 to 1,000,000
+//	budget, Store.FreeFrom                  0 to 1,000,000,000
+//	packs on a shelf                        to 999,999,999
+//	size of an item, MaxSize                to 100 ft
+//	overlap, shortest piece                 to 1,000 m
 //	names of items, offers and rooms        1 to 64 bytes in one line; a room may be empty
 //	basis and source of a need              any text
 //	offers, owned entries, needs            5,000 of each
@@ -81,21 +83,21 @@
 //	stores                                  8
 //	types of an assortment                  100
 //
-// Anything beyond is an error wrapping [units.ErrRange] or [units.ErrSyntax]. One call
-// takes at most 250,000,000 steps of search: 2 s of one core and 55 MB in the longest test.
-// A problem that takes more, as 10,000 pieces of 64 lengths from 64 kinds of roll may, is
-// an error wrapping [units.ErrLimit]. Where [Shop.List] promises no exact answer, the
-// search ends when the least cost is proved or its share of the steps is spent; the bound
-// shows which.
+// Anything beyond wraps [units.ErrRange], [units.ErrSyntax] or (strings) [units.ErrLimit].
+// One call takes at most 250,000,000 steps of search: 2 s of one core and 55 MB in the
+// longest test. A problem that takes more, such as 10,000 pieces of 64 lengths from 64
+// rolls, is an error wrapping [units.ErrLimit]. Where [Shop.List] promises no exact answer,
+// the search ends when the least cost is proved or its share of the steps is spent; the
+// bound shows which.
 //
 // # Errors
 //
-// ErrRange, ErrSyntax, ErrName or ErrDuplicate for a value wrong in itself; ErrFit if an item is
-// needed in pieces and only lengths are there, or the reverse; ErrLimit as above.
+// ErrRange, ErrSyntax, ErrName or ErrDuplicate for a value wrong in itself; ErrFit for values
+// that disagree, such as pieces needed where only lengths are; ErrLimit as above.
 //
 // # Sources
 //
-//   - that packs, strands and rolls come so: common practice
+//   - packs, strands and rolls: common practice
 //   - largest first fails, and 43: J. Burkardt, CHANGE_MAKING test set, Florida State
 //     University, and the coin problem of Frobenius (read)
 package shopping

@@ -7,7 +7,7 @@ import (
 	"example.com/fircone/units"
 )
 
-// An Item is one thing that is dressed with. Only Kind is required.
+// An Item is one thing to decorate with. Only Kind is required.
 type Item struct {
 	Kind  Kind         // what it is
 	Type  string       // which sort of it: "star"

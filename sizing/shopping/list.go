@@ -18,15 +18,15 @@ type List struct {
 	Purchases []Purchase      `json:"purchases"`       // in the order in which the items were first needed
 	Bills     []Bill          `json:"bills,omitempty"` // of each of Shop.Stores that something is bought at
 	Total     decimal.Decimal `json:"total"`           // what is paid: all costs, deliveries and tax
-	Bound     decimal.Decimal `json:"bound"`           // no list that serves as much costs less, before a till rounds its tax; Total if that is proved
-	Least     decimal.Decimal `json:"least,omitzero"`  // of Shop.Fullest: what the fewest of everything would cost; the budget is too small if that is more
+	Bound     decimal.Decimal `json:"bound"`           // no list that serves as much costs less, before tax is rounded; Total if that is proved
+	Least     decimal.Decimal `json:"least,omitzero"`  // of Shop.Fullest: cost of the fewest of everything; if over Shop.Budget, the budget is too small
 }
 
 // A Bill is what is paid at one store.
 type Bill struct {
 	Store    string          `json:"store"`    // as Shop.Stores names it
 	Goods    decimal.Decimal `json:"goods"`    // what the offers cost there
-	Delivery decimal.Decimal `json:"delivery"` // 0 if the goods come to what it is free from
+	Delivery decimal.Decimal `json:"delivery"` // 0 from Store.FreeFrom on
 	Tax      decimal.Decimal `json:"tax"`      // on both, rounded to Shop.Coin; the bill is the sum of the three
 }
 
@@ -49,39 +49,38 @@ func (l List) Short() []Share {
 // type or color is open is served by the one item that costs least. What is owned is used
 // first, once for all needs together. A need for pieces ignores lengths, and the reverse.
 //
-// Where the shelves are short it buys what there is, and shares it: first the least of each
-// need, then as planned, in proportion (lengths: in the order of the needs). Substitutes
+// Where shelves are short, List buys what there is and shares it out: first the least of
+// each need, then in proportion to the plan (lengths: in the order of needs). Substitutes
 // stand in, in their order, as needs of their own. Spares come last.
 //
-// Each need for a running length is a run of its own. So n strands of lengths L with c
-// cuts come, for k runs together, to
+// Each need for a running length is its own run. For k runs, n strands of lengths L
+// with c cuts come to
 //
 //	ΣL - (n+c-k)·overlap
 //
-// Each run but the last ends in a cut, c = k-1, unless it ends where a strand does. An owned
-// strand no longer than the overlap cannot be joined. One whole piece is never joined from two. If
-// whole pieces and runs need one item, the runs use what the pieces leave. Of the ways tried, for up
-// to 200 runs, it takes the one with the fewest pieces joined, then the one that leaves the longest
-// strands.
+// Each run but the last ends in a cut (c = k-1) unless it ends where a strand does. An owned strand
+// no longer than the overlap cannot be joined. One whole piece is never joined from two. If whole
+// pieces and runs need the same item, runs use what pieces leave. Of the ways tried (up to 200
+// runs) List takes the one with the fewest pieces joined, then the longest strands left.
 //
-// Of equal cost it takes the purchase with the least surplus (rolls to cut: the least length
-// bought; several runs: the least length bought, each strand less the overlap), then the
-// fewest packs, then the most packs of the first offer, of the second, and so on.
+// At equal cost List takes the purchase with the least surplus (rolls to cut: the least
+// length bought; several runs: the least length bought, each strand less the overlap), then
+// the fewest packs, then the most packs of the first offer, of the second, and so on.
 //
-// Bound is equal to Cost, the answer exact, for pieces and, without deals, for whole pieces of one
-// length, for one run, and for several without overlap. Else the least cost lies between the two:
-// lengths with deals; several runs with overlap (nearly always proved for up to 6 runs in whole feet); whole
-// pieces of several lengths (proved for up to 60 pieces of 8 lengths in steps of 3 in, and
-// mostly for odd inches); whole pieces beside runs; mixed boxes, numbers of types, and
-// lights. In these cases the order of the offers breaks no tie, and the cost is never above that
-// of the best single offer. Where so much is bought together that the search finds no way, as for
-// ten trees from a shelf nearly sold out, the needs are served in turn, each at the least cost, of any
+// Bound equals Cost and the answer is exact for pieces and, without deals, for whole pieces of one
+// length, one run, or several runs without overlap. Otherwise the least cost lies between Bound and
+// Cost: lengths with deals; several runs with overlap (nearly always proved for up to 6 runs in
+// whole feet); whole pieces of several lengths (proved for up to 60 pieces of 8 lengths in steps of
+// 3 in, and mostly for odd inches); whole pieces beside runs; mixed boxes, numbers of types, and
+// lights. In these cases the order of the offers breaks no tie, and the cost is never above that of
+// the best single offer. Where so much is bought together that the search finds no way, as for ten
+// trees from a shelf nearly sold out, the needs are served in turn, each at the least cost, of any
 // types if need be, and Bound is 0.
 //
-// With stores that deliver for a fee it tries all sets of stores, each at the least cost of
-// the goods and tax. Where more of what is on the list brings these goods to free delivery for
-// less than the fee, it buys that: pieces, in the cheapest packs without deals that reach it.
-// Bound may then lie below a total that is in fact the least.
+// With stores that charge for delivery, List tries every set of them, each at the least cost
+// of the goods and tax. If more of the listed pieces bring goods to free delivery for less
+// than the fee, List adds them, in the cheapest packs without deals. Bound may then lie
+// below a total that is in fact the least.
 func (s Shop) List(needs []Need) (List, error) {
 	c := newChecker("Shop.List")
 	if err := c.shop(s); err != nil {
@@ -762,7 +761,7 @@ var csvHeader = []string{"record", "item", "room", "quantity", "planned", "offer
 // with or without a header. The first column says what a record is:
 //
 //	need      what one room gets, of how much planned, and why
-//	part      which things the room of the need before gets, where that is open
+//	part      which things the preceding need gets, where that is open
 //	buy       packs of an offer: pack, price and cost
 //	cut       how strands or rolls are used, and what is left of each
 //	left      what goes back into the box

@@ -10,9 +10,9 @@ import (
 
 // A Need is one line of what a tree or a mantel takes, with the reason for it.
 //
-// A substitute is a Need that has an Item, a MaxSize and a Quantity only: so much stands
-// for all of the Quantity that it is a substitute for, and part of it for a part. For 27
-// picks, "9 ft of garland for 3 picks" is 81 ft. A Quantity of zero is one for one.
+// A substitute has an Item, a MaxSize and a Quantity only. Its Quantity replaces all of
+// the Quantity it stands in for, and part of it a part. For 27 picks, "9 ft of garland
+// for 3 picks" is 81 ft. Zero, as whole pieces require, is one for one.
 type Need struct {
 	Item     Item             `json:"item"`              // what it is
 	MaxSize  units.Length     `json:"maxSize,omitzero"`  // sizes from Item.Size to this will do; 0: Item.Size alone, or any if that is 0
@@ -21,7 +21,7 @@ type Need struct {
 	Open     units.Range[int] `json:"open,omitzero"`     // the fewest and the most pieces that will do; zero: as planned
 	Types    int              `json:"types,omitempty"`   // how many different types, 1 to 100; 0: any
 	Each     units.Range[int] `json:"each,omitzero"`     // with Types, the fewest and the most of each, at least 1
-	Slack    units.Length     `json:"slack,omitzero"`    // how much shorter a length may be if that saves money, less than all of it
+	Slack    units.Length     `json:"slack,omitzero"`    // how much shorter a length may be to save money; less than the length
 	Instead  []Need           `json:"instead,omitempty"` // substitutes where the shelves are short, best first
 	Basis    string           `json:"basis,omitempty"`   // the formula with this job's figures, "3 for each foot of 9 ft"
 	Source   string           `json:"source,omitempty"`  // where the formula comes from, "common practice"

@@ -18,22 +18,22 @@ type Purchase struct {
 	Shares []Share         `json:"shares"`          // what each need gets, spares last
 	Owned  []Lot           `json:"owned,omitempty"` // what there is already that could serve the needs, item by item and strand by strand
 	Buys   []Buy           `json:"buys,omitempty"`  // in the order of the offers; none if what is owned will do
-	Left   []Lot           `json:"left,omitempty"`  // what is owned and bought and does not hang, likewise: what goes back into the box, as owned stock for next year
+	Left   []Lot           `json:"left,omitempty"`  // what is owned or bought and does not hang, item by item: it goes back into the box, next year's stock
 	Cuts   []Cut           `json:"cuts,omitempty"`  // which strands and rolls serve which room, and how they are cut; owned ones first
 	Cost   decimal.Decimal `json:"cost"`            // of all Buys, without delivery and tax
-	Bound  decimal.Decimal `json:"bound"`           // no purchase that serves as much costs less; Cost if that is proved; with the tax where stores differ in it
+	Bound  decimal.Decimal `json:"bound"`           // no purchase that serves as much costs less (tax counted where stores differ); Cost if that is proved
 }
 
 // A Share is a need and what it gets.
 //
-// Gets is how much of what is planned. It may be more: all lamps of a string count, and all
-// of a length that hangs, less the overlaps of its joins. For whole pieces it is their
+// Gets is what the need gets. It may be more than planned: all lamps of a string count, and
+// all of a length that hangs, less the overlaps of its joins. For whole pieces it is their
 // number and the shortest length.
 type Share struct {
 	Need
-	Gets     Quantity `json:"gets"`              // how much of it; see Share
+	Gets     Quantity `json:"gets"`              // what it gets; see Share
 	Parts    []Lot    `json:"parts,omitempty"`   // which things, where the need leaves that open; of lights, each string
-	Replaced Quantity `json:"replaced,omitzero"` // how much of what is missing a substitute stands for, in a share of its own
+	Replaced Quantity `json:"replaced,omitzero"` // how much of the shortfall a substitute covers, in its own share
 	For      Item     `json:"for,omitzero"`      // what a substitute stands in for
 	Spare    bool     `json:"spare,omitempty"`   // against breakage, by Shop.Spares
 }
@@ -47,7 +47,7 @@ func (s Share) String() string {
 	return text + ": " + s.Gets.String() + " of " + strings.TrimPrefix(s.Need.String(), s.Item.String()+": ")
 }
 
-// Short returns how much is missing of what was planned, and not replaced.
+// Short returns what is missing of the plan, beyond Slack and substitutes.
 func (s Share) Short() Quantity {
 	q := s.Quantity
 	if q.Length != 0 && q.Pieces == 0 {
@@ -61,7 +61,7 @@ func (s Share) Short() Quantity {
 }
 
 // Enough reports whether s gets, with what is replaced, at least as much as will do:
-// the least of the need, and of so many types as it asks for.
+// the need's least, in as many types as it asks for.
 func (s Share) Enough() bool {
 	if s.Spare {
 		return true
@@ -96,7 +96,7 @@ type Cut struct {
 	Offer  string       `json:"offer,omitempty"` // the name of the offer it is bought as; empty if it is owned
 	Roll   units.Length `json:"roll"`            // its length
 	Rolls  int          `json:"rolls"`           // how many
-	Pieces []Need       `json:"pieces"`          // item, room and quantity of all cut from each: whole pieces, "2 of 54 in", then lengths to join, "6 ft"; the rest is left
+	Pieces []Need       `json:"pieces"`          // item, room and quantity cut from each roll: whole pieces, "2 of 54 in", then lengths to join, "6 ft"; the rest is left
 }
 
 // left returns what is left of each.

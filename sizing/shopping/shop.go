@@ -41,8 +41,8 @@ import (
 type Shop struct {
 	Offers []Offer         `json:"offers,omitempty"` // what can be bought
 	Owned  []Lot           `json:"owned,omitempty"`  // what there is already
-	Joins  map[Item]Join   `json:"joins,omitempty"`  // how strands are joined; an entry without a type or a color holds for all of them
-	Spares ByKind[int]     `json:"spares,omitzero"`  // how many more pieces are planned against breakage, in percent, 0 to 100, rounded up; none of lengths and lights
+	Joins  map[Item]Join   `json:"joins,omitempty"`  // how strands are joined: by item, else by kind and type, else by kind
+	Spares ByKind[int]     `json:"spares,omitzero"`  // extra pieces against breakage, in percent, 0 to 100, rounded up; none for lengths and lights
 	Stores []Store         `json:"stores,omitempty"` // those that deliver for a fee, or add tax
 	Coin   decimal.Decimal `json:"coin,omitzero"`    // the smallest amount that is paid, to which a till rounds tax; 0: 0.01
 	Budget decimal.Decimal `json:"budget,omitzero"`  // Shop.Fullest: zero buys nothing; job.Make: zero is no limit; Shop.List ignores it
@@ -64,7 +64,7 @@ type Offer struct {
 	Name     string          `json:"name"`               // what the shelf calls it, "box of 12"; no two offers of an item share one
 	Pack     Quantity        `json:"pack,omitzero"`      // what one pack holds: pieces, one strand or roll, or several of one length
 	Contents []Lot           `json:"contents,omitempty"` // of a mixed box: pieces of several items, or several strings of lights
-	Price    decimal.Decimal `json:"price"`              // of one pack: 0 to 1,000,000, at most four decimal places; free is decimal.New(0, 0), since decimal.Zero is Decimal{}, not known
+	Price    decimal.Decimal `json:"price"`              // of one pack: 0 to 1,000,000, at most four decimal places; decimal.New(0, 0) is free; decimal.Zero, as Decimal{}, means unknown
 	Deals    []Deal          `json:"deals,omitempty"`    // what several packs cost together
 	Shelf    Shelf           `json:"shelf,omitzero"`     // how many packs are left
 	Store    string          `json:"store,omitempty"`    // where; a name in Shop.Stores, or any other
@@ -116,7 +116,7 @@ func (o Offer) holds() []Lot {
 // A Deal is a price for several packs. Exactly one of Packs and From is set:
 //
 //	{"packs": 3, "price": "18.00"}   3 packs together for 18.00, as often as wanted
-//	{"from": 10, "price": "7.50"}    7.50 for each pack from 10 packs on, less than the price
+//	{"from": 10, "price": "7.50"}    7.50 a pack from 10 packs on; must undercut the price
 type Deal struct {
 	Packs int             `json:"packs,omitempty"` // 2 to 1000
 	From  int             `json:"from,omitempty"`  // 2 to 1000
@@ -135,12 +135,11 @@ type Store struct {
 	Name     string          `json:"name"`              // as Offer.Store has it
 	Delivery decimal.Decimal `json:"delivery,omitzero"` // of an order of any size
 	FreeFrom decimal.Decimal `json:"freeFrom,omitzero"` // the cost of goods from which delivery is free; 0: it never is
-	Tax      decimal.Decimal `json:"tax,omitzero"`      // percent added at the till, 0 to 100, at most two decimal places; prices have it already if 0
+	Tax      decimal.Decimal `json:"tax,omitzero"`      // percent added at the till, 0 to 100, at most two decimal places; 0: prices include tax
 }
 
-// A Shelf is how many packs of an offer are left, or [SoldOut]. Zero says that nobody
-// knows, and counts as enough. In JSON and in a database it is the number, 0 if sold out, and
-// null if not known.
+// A Shelf is how many packs of an offer are left, or [SoldOut]. Zero means unknown, and
+// counts as enough. JSON and databases hold the number, 0 for sold out, null for unknown.
 type Shelf int
 
 // SoldOut is a shelf that holds nothing.
