@@ -154,7 +154,7 @@ func (w winding) slant(along, s float64) float64 {
 func (w winding) azimuth(s float64) float64 {
 	turn := float64((s - w.top) * w.turn)
 	if w.round {
-		return turn - float64(2*math.Pi*math.Floor(turn/(2*math.Pi))) - math.Pi
+		return math.Mod(turn, 2*math.Pi) - math.Pi
 	}
 	// back and forth
 	turn -= float64(2 * w.arc * math.Floor(turn/(2*w.arc)))
