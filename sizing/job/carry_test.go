@@ -183,3 +183,32 @@ func TestCutTreesOutInTime(t *testing.T) {
 		t.Error(text)
 	}
 }
+
+// A strand as long as what each join of it takes is refused, and a pack in pieces of what is measured by length.
+func TestStrandsThatJoinsUseUp(t *testing.T) {
+	for _, shop := range []string{
+		`{"offers":[{"item":"base garland","name":"9 ft","pack":"9 ft","price":"21"}],"joins":{"base garland":{"overlap":"9 ft"}}}`,
+		`{"offers":[{"item":"base garland","name":"9 ft","pack":9,"price":"21"}]}`,
+	} {
+		_, err := job.ParseRequest([]byte(`{"mantels":[{"length":"64 in"}],"shop":` + shop + `}`))
+		if err == nil || !strings.Contains(err.Error(), "/shop/offers/0/pack") {
+			t.Errorf("%s: %v", shop, err)
+		}
+	}
+}
+
+// There are no more picks along a shelf than there are to hang, and none fewer.
+func TestPicksAsThereAre(t *testing.T) {
+	for shelf, want := range map[int]int{1: 1, 5: 5, 8: 8, 20: 8} {
+		p := mustMake(t, mustParse(t, fmt.Sprintf(`{"mantels":[{"length":"64 in"}],"shop":{"offers":[{"item":"base garland","name":"9 ft","pack":"9 ft","price":"21"},{"item":"picks","name":"pick","pack":1,"price":"1","shelf":%d}]}}`, shelf)))
+		picks := 0
+		for _, s := range p.Mantels[0].Spots {
+			if s.Item.Kind == shopping.Pick {
+				picks++
+			}
+		}
+		if picks != want {
+			t.Errorf("%d of 8 picks are to be had, and %d hang", shelf, picks)
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package shopping_test
 
 import (
+	"maps"
 	"slices"
 	"strconv"
 	"testing"
@@ -230,4 +231,25 @@ func TestPiecesAndLength(t *testing.T) {
 			t.Fatalf("bound %v, but there is a way for %d", p.Bound, best)
 		}
 	})
+}
+
+// Rolls that are cut alike go to the rooms in the order of their needs, each as many pieces as it asks for.
+func TestCutsByRoom(t *testing.T) {
+	roll := shopping.Offer{Item: shopping.Item{Kind: shopping.Ribbon}, Name: "roll", Pack: shopping.Quantity{Length: 6 * units.Foot}, Price: cents(100)}
+	piece := func(n int, room string) shopping.Need {
+		return shopping.Need{Item: roll.Item, Quantity: shopping.Quantity{Pieces: n, Length: 3 * units.Foot}, Room: room}
+	}
+	l, err := shopping.Shop{Offers: []shopping.Offer{roll}}.List([]shopping.Need{piece(12, "hall"), piece(6, "tea room"), piece(2, "office")})
+	if err != nil {
+		t.Fatal(err)
+	}
+	got := map[string]int{}
+	for _, c := range l.Purchases[0].Cuts {
+		for _, n := range c.Pieces {
+			got[n.Room] += c.Rolls * n.Quantity.Pieces
+		}
+	}
+	if want := map[string]int{"hall": 12, "tea room": 6, "office": 2}; !maps.Equal(got, want) {
+		t.Errorf("%v, want %v", got, want)
+	}
 }
