@@ -87,7 +87,7 @@ func (c Clearance) String() string {
 //
 //	nothing nearer than 6 in; then 1½ in, or the distance less 6 in if that is more
 //
-// They are for masonry fireplace trim, with the fire out.
+// Written for masonry fireplace trim; used here with no fire.
 //
 // Source: see the package.
 func StandOut(distance units.Length, beside bool) ([]Clearance, error) {

@@ -83,11 +83,11 @@
 //   - The garland: thickness across the branches, and the weight of a foot, dressed as it
 //     will hang. Weigh yours. Dry planning weights, from memory: thin artificial 2 to 4 oz,
 //     full artificial 6 to 10 oz, fresh cedar or fir 8 to 16 oz.
-//   - The hook: the weight on its label, and which it is: the breaking load, or the working
-//     load (breaking load over design factor), the most it may carry.
+//   - The hook: the weight on its label, breaking or working load. The working load
+//     (breaking load over design factor) is the most it may carry.
 //
-// Lengths (not Points) without a range are 0 to 50 ft; ranges that begin with "from" end at 50
-// ft.
+// Length fields (Points aside) without a range are 0 to 50 ft; ranges that begin with "from"
+// end at 50 ft.
 //
 // # Hooks
 //
@@ -107,7 +107,7 @@
 // # Fire
 //
 // Decorations stay 3 ft from an open fire. Few garlands over a fireplace hang that far
-// off; take them down before any fire. With the fire out, code figures for wood trim
+// off; take all down before any fire. With the fire out, code figures for wood trim
 // serve as cautions. [Mantel.Clearances] measures a garland against them, and [StandOut]
 // has them for every distance:
 //

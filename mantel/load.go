@@ -63,8 +63,8 @@ func (k Hook) factor() int {
 	return k.Factor
 }
 
-// Count returns how many hooks hold this length of garland (1 in to 150 ft) along an edge,
-// weighing perFoot a foot (1 g to 20 lb), and their widest spacing:
+// Count returns how many hooks hold garland of this length (1 in to 150 ft) and weight a
+// foot (1 g to 20 lb) along an edge, and their widest spacing:
 //
 //	spacing = working load/perFoot, in feet, rounded down to the nanometer
 //	hooks   = length/spacing, rounded up, + 1

@@ -21,7 +21,7 @@ type LookRules struct {
 
 // CommonPractice returns the rules of the package documentation.
 //
-// Source: the package.
+// Source: see the package.
 func CommonPractice() Rules {
 	return Rules{
 		Traditional: LookRules{

@@ -30,7 +30,7 @@ const maxHooks = 101
 // Source: see the package for level hooks; statics for the others.
 type Run struct {
 	// Hooks are 2 to 101, from left to right, each 1 in to 50 ft right of the one before and at
-	// most 50 ft up or down; within 1000 ft of any zero point.
+	// most 50 ft up or down; within 1000 ft of your zero point.
 	Hooks []Point `json:"hooks"`
 
 	// Sag is that of each swag. With zero the garland is fastened close along the line from
@@ -138,9 +138,9 @@ func (r *Run) between() units.Length {
 }
 
 // FindSag returns r with the sag, the same in each swag, that uses up a garland, to the
-// nearest nanometer. The hearth is checked only by [Mantel.Hang]. It returns [units.ErrFit]
-// if garland does not reach from hook to hook, and [units.ErrRange] if the sag would be over
-// 50 ft or r lies on a shelf.
+// nearest nanometer. The hearth is checked only by [Mantel.Hang]. FindSag returns
+// [units.ErrFit] if garland does not reach from hook to hook, and [units.ErrRange] if the
+// sag would be over 50 ft or r lies on a shelf.
 func (r Run) FindSag(garland units.Length) (Run, error) {
 	const fn = "Run.FindSag"
 	r.Sag = 0
@@ -492,7 +492,7 @@ func Stairs(newel, post Point, balusters, each int) (Run, []units.Caution, error
 // Door returns the run of a garland up one side of a door or window, along its top, in 0 to
 // 100 swags, and down the other side. Corner is the lower right, from the upper left: 1 to
 // 50 ft along, 0 to 50 ft below. Set Sag, and add a few inches to Left and Right. The
-// corner hooks carry the sides unless tied along the frame: see [Hook.Count].
+// corner hooks carry any side not tied along the frame: see [Hook.Count].
 //
 // Source: common practice.
 func Door(corner Point, swags int) (Run, []units.Caution, error) {

@@ -13,7 +13,7 @@ type Step struct {
 	Caution units.Caution  `json:"caution,omitzero"` // what can go wrong or hurt, if anything
 }
 
-// Steps returns the order of work for a hanging, and what it uses of the needs, those of
+// Steps returns the order of work for a hanging, and what it uses of the needs from
 // [Rules.Needs], [Run.Loads], [Run.Lights] and [Mantel.Stockings]. Picks, ornaments and ribbon
 // take a tie each, while ties last. A step whose pieces are missing is omitted.
 //

@@ -17,7 +17,7 @@ type Stockings struct {
 	Count     int          `json:"count"`     // 0 to 100; 0 is as many as fit
 	Spacing   units.Length `json:"spacing"`   // center to center, from 1 in; 8 to 12 in is usual, 0 is 10 in
 	Length    units.Length `json:"length"`    // from the shelf to the toe, needed, from 1 in; 15 to 20 in is usual
-	Thickness units.Length `json:"thickness"` // filled, 0 to 3 ft; half counts towards the opening, all outwards
+	Thickness units.Length `json:"thickness"` // filled, 0 to 3 ft; half nears the opening, all stands out
 	Weight    units.Mass   `json:"weight"`    // of one, filled, needed, 1 g to 1000 lb; 1 to 3 lb is usual
 }
 

@@ -7,7 +7,7 @@ import (
 )
 
 // Difference returns the color difference ΔE00 of CIEDE2000 between c and d by daylight: 0 for
-// equal colors only, 100 from black to white, up to 119 for strong colors. It is
+// equal colors only, 100 from black to white, about 119 for the strongest. It is
 //
 //	ΔE00 = √((ΔL'/SL)² + (ΔC'/SC)² + (ΔH'/SH)² + RT·(ΔC'/SC)·(ΔH'/SH))
 //

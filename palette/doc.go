@@ -12,8 +12,8 @@
 //
 //   - At most four colors. Metals count: silver and gold are two.
 //   - Two colors read as two if they differ by 10 or more, on a scale (CIEDE2000) where
-//     black to white is 100. Exactly 10 is two colors; 9.9 is one. Differences between colors are
-//     rounded down: 9.96 never prints as 10.
+//     black to white is 100. Exactly 10 is two colors; 9.9 is one. Readings are rounded
+//     down: 9.96 never prints as 10.
 //   - An ornament passes for a color of the palette up to a difference of 8; exactly 8 passes.
 //   - The leading color comes first and gets the most: with three colors, 60, 30 and 10
 //     percent. For other numbers see [Palette.Share].

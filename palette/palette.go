@@ -26,8 +26,8 @@ type Rules struct {
 
 // CommonPractice returns Rules{Limit: 4, Apart: 10, Fit: 8}.
 //
-// Source: the four are common practice, the 10 from memory. The 8 was chosen here: at 10
-// indianred, #cd5c5c, passes for crimson. A shop that is strict about its reds sets Fit to 5.
+// Source: the four are common practice, the 10 from memory. The 8 was chosen here: at 10,
+// indianred (#cd5c5c) passes for crimson. A shop that is strict about its reds sets Fit to 5.
 func CommonPractice() Rules { return Rules{Limit: 4, Apart: 10, Fit: 8} }
 
 // check reports a rule outside its range, where the rules stand at a place.
@@ -74,8 +74,8 @@ func (p Palette) check(fn string, limit int) error {
 func (r Rules) apart(d float64) bool { return d >= r.Apart && d > 0 }
 
 // Palette returns the palette of the given swatches, the leading color first. It returns
-// [units.ErrDuplicate] for a repeated name, in any case, and [units.ErrFit] for colors under
-// r.Apart apart by daylight, with their difference rounded down to two decimals.
+// [units.ErrDuplicate] for a repeated name, ignoring case, and [units.ErrFit] for colors
+// under r.Apart apart by daylight, with their difference rounded down to two decimals.
 func (r Rules) Palette(swatches ...Swatch) (Palette, error) {
 	return r.palette("Rules.Palette", swatches, func(i int, member string) string {
 		return "/swatches/" + strconv.Itoa(i) + "/" + member

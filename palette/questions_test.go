@@ -7,7 +7,7 @@ import (
 	"example.com/fircone/units"
 )
 
-// Do crimson, forestgreen, gold and ivory hold together, in every view? By CIEDE2000
+// Do crimson, forestgreen, gold and ivory stay distinct, in every view? By CIEDE2000
 // and, for color vision deficiencies, Brettel, Viénot and Mollon (1997). About one man
 // in twelve cannot tell some reds from greens.
 func ExampleRules_Read_question() {

@@ -62,7 +62,7 @@ func (p *Pair) mended() (was, other Color) {
 }
 
 // Read measures every pair of swatches in every [View], and every swatch against the
-// background. Zero for on means no background. [ParseSwatch] knows three:
+// background. The zero Swatch means no background. [ParseSwatch] knows three:
 //
 //	fir       #355e3b   NBS SP 440, block 137, evergreen: an estimate
 //	flocked   #dfede8   block 153, greenish white: an estimate

@@ -25,9 +25,9 @@ const (
 // cut to whole things, and the rest go one each to the largest remainders, earlier ones first
 // in ties. With least 0, each is within one of quota.
 //
-// No count is under least, which is at most total/shares. If that takes more than total, things
-// are taken back one at a time from the count over least that is most above its quota, the later
-// in a tie.
+// No count is under least, which is at most total/shares. If raising counts exceeds total,
+// things are taken back one at a time from the count over least that is most above its quota,
+// the later in a tie.
 //
 // A known paradox: as the total rises a count can fall. Ten over 6, 6 and 2 go 4, 4, 2, and
 // eleven go 5, 5, 1.

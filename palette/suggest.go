@@ -34,9 +34,9 @@ var groups = [...]struct {
 	{"a green: beside the tree's own", []string{"darkgreen", "evergreen", "sage green", "mint", "olive"}},
 }
 
-// Suggest returns swatches for a palette under r.Limit, any of which fits: first those of the
-// shelf, up to 1000 colors that the caller has or can buy, then up to three neutrals, three metals
-// and three greens (common practice). The background is as in [Rules.Read].
+// Suggest returns swatches that can each join a palette under r.Limit: first those of the shelf,
+// up to 1000 colors that the caller has or can buy, then up to three neutrals, three metals and
+// three greens (common practice). The background is as in [Rules.Read].
 //
 // Each is by daylight at least r.Apart from every swatch, the background and the suggestions
 // before it. Each group is sorted by its worst view, clearest first. That measures clearness;

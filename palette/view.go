@@ -71,7 +71,7 @@ func (v *View) UnmarshalText(text []byte) error {
 // and everybody else agree. The warm ones do that to the color of WarmLight.
 //
 // A milder form of color blindness can be worse: #3c90f6 and #1d96c0 differ by 13.0 by
-// daylight, 10.0 in Protan, but 5.5 at six tenths between them, in linear light.
+// daylight, 10.0 in Protan, but 5.5 at six tenths toward Protan, in linear light.
 //
 // Sources: C. Li et al., "Comprehensive color solutions: CAM16, CAT16, and CAM16-UCS", Color Research
 // and Application 42(6), 2017; H. Brettel, F. Viénot and J. D. Mollon, "Computerized simulation of

@@ -253,8 +253,8 @@ func checkAccents(fn string, accents []shopping.Kind) error {
 //
 //	garland: 9 ft for each foot gives wraps 17 1/2 in apart here; 10 1/4 in apart takes 184 ft
 //
-// Spacings are rounded up to a quarter inch, over 2 ft to an inch; lengths up to a foot, by shape
-// as in [Comparison.Needs].
+// Spacings are rounded up to a quarter inch, over 2 ft to an inch; lengths up to a foot, with
+// ByShape as in [Comparison.Needs].
 func (c Comparison) String() string { return c.text(units.InFeetInches) }
 
 func (c Comparison) text(style units.Style) string {

@@ -5,7 +5,7 @@
 //
 // # The rules
 //
-// With the height in feet:
+// By [Rules.Compare], with the height in feet:
 //
 //	ornament types      1 for each foot             whole feet, a part foot adds none
 //	of each type        height - 2 to height + 2    whole feet, never under 1
@@ -67,8 +67,8 @@
 //	    14    196  250    131  168     98  126    132  170     95  113
 //	    15    225  287    150  192    112  145    152  194    100  129
 //
-// Counts jump where a smaller size takes over, see [Rules.Mix]: 33 of 1 in on 2 ft, where the
-// rule has 4.
+// Counts jump where a smaller size takes over, see [Rules.Mix]: a 2 ft tree takes 33 of 1 in,
+// by rule 4.
 //
 // # Garland by height and width
 //
@@ -144,8 +144,8 @@
 // # Cautions
 //
 // See [Tree.Cautions]. In rooms that the public uses, fire codes forbid most cut trees and ask
-// for flame-resistant labels on the rest. Ask the fire marshal, and for wiring a licensed
-// electrician. Over 20 ft no stepladder will do: hire a trained firm.
+// for flame-resistant labels on artificial ones. Ask the fire marshal, and for wiring a
+// licensed electrician. Over 20 ft no stepladder will do: hire a trained firm.
 //
 // # Formulas
 //

@@ -236,7 +236,7 @@ func LadderFor(height units.Length) (Ladder, error) {
 	return Ladder{Size: max(smallestLadder, up(height-aboveLadder, 2*units.Foot)), Cautions: []units.Caution{{
 		Code: "ladder",
 		Text: "set it open and locked on level ground, never stand on its top or the step below, do not lean out: " +
-			"climb down and move it; have somebody hold it; follow its label",
+			"climb down and move it; have somebody within call; follow its label",
 		Source: "29 CFR 1926.1053(b) for the top step and level ground, from memory; makers' labels",
 	}}}, nil
 }

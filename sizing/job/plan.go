@@ -40,14 +40,14 @@ type Plan struct {
 //
 // A room hangs what the basket gets it or, without a basket, what is planned. Shortages, overrun
 // budgets and bad fits are no errors but part of the plan. Lights hang by whole strings: without a
-// basket those of their label, or 100 lamps. A mantel without garland is not dressed: if the shop
+// basket those of their label, or of 100. A mantel without garland is not dressed: if the shop
 // sells garland but the shelves or the budget leave none, only its stockings and their hooks are
 // bought.
 //
 // Needs name a size if every offer of the color does, as many types as can be bought, and, for
 // other kinds, the type "mantel" if offered. Pieces owned without a size are used first; the
-// nearest sizes replace a short one, none over 1½ times the largest planned. Toppers and skirts
-// are not planned.
+// nearest sizes replace a missing one, none over 1½ times the largest planned. Toppers and
+// skirts are not planned.
 func Make(request Request) (Plan, error) {
 	const function = "job.Make"
 	p, faults := plan(function, request)

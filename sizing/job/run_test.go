@@ -296,7 +296,7 @@ func TestTasksOfRuns(t *testing.T) {
 	p := mustMake(t, r)
 	for i, what := range []string{"the stairs", "the door or window, from a ladder", "along the hooks", "the mantel"} {
 		up := slices.ContainsFunc(p.Work, func(task labor.Task) bool {
-			return task.Room == mantels[i].Room && task.Text == "dress "+what+"; two people lift the garland"
+			return task.Room == mantels[i].Room && task.Text == "dress "+what+"; call a second person to lift the garland"
 		})
 		down := slices.ContainsFunc(p.TakeDown, func(task labor.Task) bool { return task.Room == mantels[i].Room && task.Text == "clear "+what })
 		if !up || !down {

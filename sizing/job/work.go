@@ -89,7 +89,7 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 	}
 	for i := range up {
 		if up[i].Kind == 0 && works[up[i].Work].Place == "mantel" {
-			up[i].Text += "; two people lift the garland"
+			up[i].Text += "; call a second person to lift the garland"
 		}
 	}
 	if r.Down == 0 {

@@ -14,8 +14,8 @@
 //
 // # The station's day
 //
-// Two people dress a 9 ft tree with 900 lights, 27 picks, 81 ornaments, topper and skirt, a 4 ft 6
-// in tree and a mantel in 4 h 42 min, and [Rates.Schedule] proves that they cannot be faster; the
+// Two people dress a 9 ft tree (900 lights, 27 picks, 81 ornaments, topper, skirt), a 4 ft 6 in
+// tree and a mantel in 4 h 42 min, and [Rates.Schedule] proves that they cannot be faster; the
 // example "day" lists who does what. Of 81 ornaments, 81·(3/9)² = 9 are above 6 ft, 81·(1/9)² = 1
 // above 8 ft. The person-minutes come to 558; half of them is 4 h 39 min, but the tasks do not
 // divide so evenly.
@@ -29,18 +29,18 @@
 //
 // # The station's cartons and dates
 //
-// The 81 balls of sizing.Rules.Mix, 12 a box to 4 in or 24 to 2 1/2 in, and 54 picks in open boxes
-// take 10 cartons, the fewest. One label: "3 of 10, ticket hall, 4 crimson balls, 4 in; 8 gold
-// balls, 3 1/8 in; fragile". To stand on 28 November, order base garland on 29 October, the rest on
-// 12 November, wire on the 26th and begin on the 27th. The examples "cartons" and "dates" have all
-// of it.
+// The 81 balls of sizing.Rules.Mix, 12 a box (to 4 in) or 24 (to 2 1/2 in), and 54 picks in open
+// boxes take 10 cartons, the fewest. One label: "3 of 10, ticket hall, 4 crimson balls, 4 in; 8
+// gold balls, 3 1/8 in; fragile". To stand on 28 November, order base garland on 29 October, the
+// rest on 12 November, wire on the 26th and begin on the 27th. The examples "cartons" and "dates"
+// have all of it.
 //
 // # When they fail
 //
 //   - Rates are averages of a practiced crew. A first job, a stiff tree and stairs take longer.
 //   - Pieces are taken to be spread evenly over a cone. If yours are not, give each level
 //     as a [Work] of its own.
-//   - Schedules leave out breaks and walking, dates weekends and holidays.
+//   - Schedules ignore breaks and walking; dates ignore weekends and holidays.
 //   - Without weights only the cells count.
 //
 // # Accuracy
@@ -56,14 +56,15 @@
 //
 // # Bounds
 //
-//	works; needs     500; 5,000 in all
+//	works            500, with 5,000 needs in all
 //	tasks            5,000, and 1,000,000,000 person-minutes
-//	pieces; length   1,000,000; 1,000 km of a kind in a work
+//	of a kind        1,000,000 pieces or 1,000 km in a work
 //	packing          10,000 things, 100,000 pieces, 20 kinds of box
 //	rooms, boxes     names of up to 64 bytes in one line
 //
-// All errors are [units.Error]: ErrRange for a value out of range or a list too long, ErrSyntax
-// or ErrName for a text or a name not understood. Methods check the fields they use.
+// Errors are [*units.Error]: ErrRange for a value or list too large, ErrSyntax or ErrName for
+// text not understood, ErrFit and ErrDuplicate as documented. Methods check the fields they
+// use.
 //
 // # Sources
 //

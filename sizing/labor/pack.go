@@ -27,8 +27,8 @@ type Thing struct {
 	Weight  units.Mass `json:"weight,omitempty"`  // of one piece, up to 200 lb
 	Fragile bool       `json:"fragile,omitempty"` // goes into cells
 
-	// Cell is the smallest cell that takes a piece, up to 100 ft, if larger than its size. Labels omit
-	// it.
+	// Cell is the smallest cell that takes a piece, up to 100 ft, if larger than its size. Box labels
+	// omit it.
 	Cell units.Length `json:"cell,omitempty"`
 }
 
@@ -54,8 +54,8 @@ const (
 // them. The smallest box that will do is taken. A thing that no box takes is a Carton without a
 // Box, last and not counted.
 //
-// The search ends after 10,000,000 steps, in under a second. ErrFit reports a quantity that is
-// not pieces, ErrDuplicate two boxes of one name.
+// The search ends after 10,000,000 steps, in under a second. ErrFit reports pieces for lengths
+// or the reverse, ErrDuplicate two boxes of one name.
 //
 // A cell is a quarter to half an inch wider than its ball (from memory).
 func (r Rates) Pack(things []Thing, boxes []Box) ([]Carton, units.Range[int], error) {

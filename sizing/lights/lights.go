@@ -9,7 +9,7 @@ import (
 	"github.com/shopspring/decimal"
 )
 
-// A Label is a string's label. All but EndToEnd is required.
+// A Label describes one light string. All but EndToEnd is required.
 type Label struct {
 	Lamps  int          `json:"lamps"`  // lamps on one string, 1 to 10,000
 	Length units.Length `json:"length"` // the part with lamps, first to last, 1 in to 1000 ft

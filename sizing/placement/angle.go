@@ -15,7 +15,7 @@ import (
 // JSON and databases store its String.
 type Angle int32
 
-// Degree makes 90*placement.Degree 90°.
+// Degree is 1°: 90*placement.Degree.
 const Degree Angle = 1000
 
 const (

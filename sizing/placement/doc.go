@@ -58,8 +58,8 @@
 //
 //   - Branches are where they are. Use the nearest one that bears the piece.
 //   - With fewer than about 30 pieces each one counts: step back often.
-//   - Few large pieces are less even than many small ones. A piece wider than a quarter
-//     of the distance between pieces cannot hang at the edge of a tree dressed part of the way.
+//   - A few large pieces are less even than many small. On a tree dressed part of the way,
+//     a large piece at the side edge reaches past it.
 //   - With three types or fewer, some neighbors share a type.
 //   - Weight is ignored. Hang heavy pieces near the trunk, on strong branches.
 //

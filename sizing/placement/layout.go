@@ -125,14 +125,14 @@ func (s stand) place(item shopping.Item, p spot, depth float64) Place {
 // Places returns a place for each piece, roughly from the top down.
 //
 // Larger pieces hang deeper, and on average a little lower. The largest are set back a
-// third of the way from the branch tips to the trunk, others in proportion, the smallest,
-// or equal ones, not at all. Pieces that would touch when set back stay at the tips. No
-// two touch, and none reaches past the dressed part.
+// third of the way from the branch tips to the trunk, others in proportion, the smallest
+// (or only) size not at all. Pieces that would touch when set back stay at the tips. None
+// touch; none reaches above or below the dressed part.
 //
 // At most 100,000 pieces, of up to 10 ft across. Those without a size take no room. If they
-// do not all fit, the error wraps [units.ErrFit] and says how many would, in these
-// proportions: of one size mostly exact up to about 100, within 2 % up to 14,000, within 5 %
-// above; of several sizes, at times a few too low.
+// do not all fit, the error wraps [units.ErrFit] and says how many in these proportions
+// would; for one size mostly exact up to about 100, within 2 % up to 14,000, within 5 %
+// above; for several, at times a few too low.
 //
 // Source: common practice; how deep and how low is our own choice.
 func (l Layout) Places(pieces []shopping.Lot) ([]Place, error) {

@@ -45,7 +45,7 @@ const (
 // and the angle α between trunk and slope. A draped garland hangs below that line as a
 // catenary in each span, and is longer by [sizing.Drape.Stretch]. It ends higher by its sag,
 // so that none hangs below the dressed part. Both ends are tied to the line: where Length
-// ends inside a span, the last step is longer.
+// ends inside a span, the last step rises.
 func (l Layout) Wind(winding Winding) (iter.Seq[Position], error) {
 	const fn = "Layout.Wind"
 	s, err := l.stand(fn)

@@ -57,7 +57,7 @@ const (
 //
 // Of more than 100 items, the least full is as full as can be, and as few as can be stay there; the
 // money that is left goes to the least full in turn. At most 1,000 items may be open, by 1,000,000
-// pieces in all (else ErrLimit). For the least cost at that fullness, plan least + ⌈fullness ·
+// pieces in all (else ErrLimit). For the least cost at some fullness, plan least + ⌈fullness ·
 // (most - least)⌉ of each and call [Shop.List].
 //
 // Source: the leximin order: A. Sen, Collective Choice and Social Welfare, 1970 (from

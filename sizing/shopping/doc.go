@@ -4,8 +4,8 @@
 // # The rule
 //
 // The number needed is not the number bought. Add up what all rooms need of an
-// item, take off what is owned, and buy the cheapest packs that hold at least the
-// rest:
+// item, take off what is owned, and buy at least the rest in the cheapest
+// combination:
 //
 //	least Σ n·price  with  Σ n·pack ≥ need - owned,  n ≤ what is on the shelf
 //
@@ -15,7 +15,7 @@
 //
 // The station needs 27 picks for the ticket hall, 14 for the waiting room and 8 for the
 // tea room. A box of 6 costs 5.00, of 12 costs 9.00, of 24 costs 16.00. Bought room by
-// room picks cost 21.00, 14.00 and 9.00: 44.00. Bought together:
+// room, picks cost 21.00, 14.00 and 9.00: 44.00. Bought together:
 //
 //	[ ] picks
 //	    ticket hall                       27
@@ -83,12 +83,11 @@
 //	stores                                  8
 //	types of an assortment                  100
 //
-// Anything beyond wraps [units.ErrRange], [units.ErrSyntax] or (strings) [units.ErrLimit].
-// One call takes at most 250,000,000 steps of search: 2 s of one core and 55 MB in the
-// longest test. A problem that takes more, such as 10,000 pieces of 64 lengths from 64
-// rolls, is an error wrapping [units.ErrLimit]. Where [Shop.List] promises no exact answer,
-// the search ends when the least cost is proved or its share of the steps is spent; the
-// bound shows which.
+// Anything beyond is [units.ErrRange], [units.ErrSyntax] or (lights) [units.ErrLimit]. One
+// call takes at most 250,000,000 steps of search: 2 s of one core and 55 MB in the longest
+// test. A problem that takes more, as 10,000 pieces of 64 lengths from 64 kinds of roll
+// may, is [units.ErrLimit]. Where [Shop.List] promises no exact answer, the search ends
+// when the least cost is proved or its share of the steps is spent; the bound shows which.
 //
 // # Errors
 //

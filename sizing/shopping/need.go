@@ -10,9 +10,9 @@ import (
 
 // A Need is one line of what a tree or a mantel takes, with the reason for it.
 //
-// A substitute has an Item, a MaxSize and a Quantity only. Its Quantity replaces all of
-// the Quantity it stands in for, and part of it a part. For 27 picks, "9 ft of garland
-// for 3 picks" is 81 ft. Zero, as whole pieces require, is one for one.
+// A substitute has an Item, a MaxSize and a Quantity only. Its Quantity replaces the
+// whole planned Quantity, and pro rata any part. For 27 picks, "9 ft of garland for 3
+// picks" is 81 ft. Zero, as whole pieces require, is one for one.
 type Need struct {
 	Item     Item             `json:"item"`              // what it is
 	MaxSize  units.Length     `json:"maxSize,omitzero"`  // sizes from Item.Size to this will do; 0: Item.Size alone, or any if that is 0

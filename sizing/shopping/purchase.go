@@ -18,7 +18,7 @@ type Purchase struct {
 	Shares []Share         `json:"shares"`          // what each need gets, spares last
 	Owned  []Lot           `json:"owned,omitempty"` // what there is already that could serve the needs, item by item and strand by strand
 	Buys   []Buy           `json:"buys,omitempty"`  // in the order of the offers; none if what is owned will do
-	Left   []Lot           `json:"left,omitempty"`  // what is owned or bought and does not hang, item by item: it goes back into the box, next year's stock
+	Left   []Lot           `json:"left,omitempty"`  // what is owned or bought and does not hang, item by item; it goes back into the box
 	Cuts   []Cut           `json:"cuts,omitempty"`  // which strands and rolls serve which room, and how they are cut; owned ones first
 	Cost   decimal.Decimal `json:"cost"`            // of all Buys, without delivery and tax
 	Bound  decimal.Decimal `json:"bound"`           // no purchase that serves as much costs less (tax counted where stores differ); Cost if that is proved
@@ -26,12 +26,12 @@ type Purchase struct {
 
 // A Share is a need and what it gets.
 //
-// Gets is what the need gets. It may be more than planned: all lamps of a string count, and
-// all of a length that hangs, less the overlaps of its joins. For whole pieces it is their
-// number and the shortest length.
+// Gets may be more than planned: all lamps of a string count, and all of a length that
+// hangs, less the overlaps of its joins. For whole pieces it is their number and the
+// shortest length.
 type Share struct {
 	Need
-	Gets     Quantity `json:"gets"`              // what it gets; see Share
+	Gets     Quantity `json:"gets"`              // may exceed the plan; see above
 	Parts    []Lot    `json:"parts,omitempty"`   // which things, where the need leaves that open; of lights, each string
 	Replaced Quantity `json:"replaced,omitzero"` // how much of the shortfall a substitute covers, in its own share
 	For      Item     `json:"for,omitzero"`      // what a substitute stands in for

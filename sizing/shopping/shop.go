@@ -64,7 +64,7 @@ type Offer struct {
 	Name     string          `json:"name"`               // what the shelf calls it, "box of 12"; no two offers of an item share one
 	Pack     Quantity        `json:"pack,omitzero"`      // what one pack holds: pieces, one strand or roll, or several of one length
 	Contents []Lot           `json:"contents,omitempty"` // of a mixed box: pieces of several items, or several strings of lights
-	Price    decimal.Decimal `json:"price"`              // of one pack: 0 to 1,000,000, at most four decimal places; decimal.New(0, 0) is free; decimal.Zero, as Decimal{}, means unknown
+	Price    decimal.Decimal `json:"price"`              // of one pack: 0 to 1,000,000, at most four decimal places; decimal.New(0, 0) is free; decimal.Zero, like Decimal{}, means unknown
 	Deals    []Deal          `json:"deals,omitempty"`    // what several packs cost together
 	Shelf    Shelf           `json:"shelf,omitzero"`     // how many packs are left
 	Store    string          `json:"store,omitempty"`    // where; a name in Shop.Stores, or any other

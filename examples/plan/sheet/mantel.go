@@ -228,13 +228,21 @@ func (s *sheet) layers(m job.MantelPlan) string {
 		if picks == 0 || len(m.Run.Hooks) == 0 {
 			return ""
 		}
-		return "every " + s.length(garland/units.Length(picks)) + " along it"
+		for i := range picks {
+			all = append(all, garland*units.Length(2*i+1)/units.Length(2*picks))
+		}
+		return s.along(all, "its left end")
 	}
 	text := s.along(all, "its left end")
 	if len(order) < 2 {
 		return text
 	}
 	slices.Sort(order)
+	light := "right"
+	if m.Hanging.Look == mantel.AsymmetricalRight {
+		light = "left"
+	}
+	text += "; begin at the light end, the " + light
 	for _, layer := range order {
 		at := layers[layer]
 		text += "; layer " + strconv.Itoa(layer) + " from " + s.place(slices.Min(at)) + " to " + s.place(slices.Max(at))

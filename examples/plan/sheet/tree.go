@@ -86,6 +86,8 @@ func (s *sheet) lamps(needs []get, t job.TreePlan) {
 			if all != g.Gets.Pieces && len(hang) > 1 {
 				text += ", " + strconv.Itoa(all) + " in all"
 			}
+		} else if g.Gets.Pieces > 0 {
+			text += ", as " + say((g.Gets.Pieces+99)/100, "string") + " of 100 until a label says otherwise"
 		}
 		if first := i == slices.IndexFunc(needs, func(o get) bool { return o.Item.Kind == shopping.Light }); l.Limit > 0 && first && len(hang) > 0 {
 			plugs, _ := t.Strings.Runs()

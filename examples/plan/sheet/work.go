@@ -79,7 +79,7 @@ func Work(r job.Request, p job.Plan, why bool) string {
 	if s.request.House.Rates.Crew != 1 {
 		crew = strconv.Itoa(s.request.House.Rates.Crew) + " people"
 	}
-	proved := ", the least that it can take"
+	proved := ", the least for these tasks"
 	if p.Time.Min < p.Time.Max {
 		proved = "; it takes at least " + hours(p.Time.Min)
 	}
@@ -103,7 +103,7 @@ func Work(r job.Request, p job.Plan, why bool) string {
 		s.tasks(tasks)
 	}
 	s.b.WriteByte('\n')
-	s.line("Times count from the beginning, without breaks and without the way there. They are rates of the house: time your own work.", -1, "")
+	s.line("Times count from the beginning, without breaks and without the way there. They are rates of the house: time your own work. Not in them: setting up a tree, and what is done before the crew begins. The dates do not look at weekends and holidays.", -1, "")
 	s.mind("work ladder", "platform", "lift", "deep", "two people", "work cords", "plugs", "half hung", "half hung overload", "hook overload", "stocking overload", "lifted", "no hooks planned", "too few hooks", "other garland", "no garland", "marshal", "take down before a fire")
 	return s.b.String()
 }
@@ -145,7 +145,7 @@ func Pack(r job.Request, p job.Plan, why bool) string {
 			}
 			box = " (" + c.Box
 			if b.Cell > 0 {
-				box += ", cells of " + s.length(b.Cell)
+				box += ", for pieces up to " + s.length(b.Cell)
 			}
 			box += ")"
 		}
