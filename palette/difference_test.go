@@ -40,6 +40,10 @@ func TestScale(t *testing.T) {
 	if got := mustColor("navy").Difference(mustColor("greenyellow")); cut(got, 0) != "117" {
 		t.Errorf("navy and greenyellow: %v, want 117", got)
 	}
+	// The largest that a search by steps from many pairs found.
+	if got := mustColor("#00006e").Difference(mustColor("#8fff00")); cut(got, 0) != "119" {
+		t.Errorf("the strongest: %v, want 119", got)
+	}
 }
 
 func TestDifferencePublished(t *testing.T) {
