@@ -51,3 +51,47 @@ func TestSameSpots(t *testing.T) {
 		}
 	}
 }
+
+// What an index finds near a place is all there is, as TestGrid has it, and no more than it was: a cell too many costs time.
+func TestSameNeighbors(t *testing.T) {
+	h := fnv.New64a()
+	found, within := 0, 0
+	for _, c := range []struct{ ratio, bare, arc float64 }{{.65, .05, 1}, {.25, .15, 1}, {1.2, 0, 1}, {.9, 0, .5}, {.4, .05, .25}} {
+		f := shape(c.ratio, c.bare, c.arc)
+		for _, n := range []int{1, 7, 60, 400} {
+			d := f.bound(n)
+			spots := f.wound(n, 0).spots
+			x := newIndex(f, d)
+			x.fill(spots)
+			for _, p := range spots {
+				for _, reach := range []float64{0, d / 2, d, 2.5 * d, 6 * d} {
+					near := x.inside(nil, p, reach)
+					if reach == 0 {
+						near = x.near(nil, p)
+					}
+					found += len(near)
+					for _, j := range near {
+						if dist2(f.at(p), f.at(spots[j])) <= max(reach, d)*max(reach, d) {
+							within++
+						}
+					}
+					_ = binary.Write(h, binary.LittleEndian, append(near, -1))
+				}
+			}
+		}
+	}
+	if got := h.Sum64(); got != 0x037aab07a8ae5cf5 || 2*found > 5*within {
+		t.Errorf("digest %#016x of %d found, %d of them near", got, found, within)
+	}
+}
+
+// Pieces can touch where the largest are wider than seven tenths of the distance between places.
+func TestCanTouch(t *testing.T) {
+	f := shape(.65, .05, 1)
+	spots := f.even(40, 0)
+	for share, want := range map[float64]bool{.1: false, .34: false, .36: true, 2: true} {
+		if a := newAssignment(f, spots, []kind{{class: [layers]int32{none, none, none}, count: 40, radius: share * f.bound(40)}}); a.crowded != want {
+			t.Errorf("a radius of %v of the distance: crowded %v", share, a.crowded)
+		}
+	}
+}

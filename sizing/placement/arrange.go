@@ -185,7 +185,7 @@ func (s stand) arrange(kinds []kind, n int, quick bool) (a arrangement, ok bool)
 		return arrangement{}, false
 	}
 	// Among many that makes no difference.
-	if a, ok = s.within(smallest, kinds, n, quick); !ok && smallest < largest && !(quick && n > many) {
+	if a, ok = s.within(smallest, kinds, n, quick); !ok && smallest != largest && !(quick && n > many) {
 		a, ok = s.within(largest, kinds, n, quick)
 	}
 	return a, ok
@@ -313,10 +313,6 @@ func (a arrangement) pairs(kinds []kind, reach float64) (pairs [][2]int32) {
 func (a arrangement) set(i int) vec {
 	p := a.spots[i]
 	v := a.at(p)
-	if a.depth[i] > 0 {
-		in := 1 - a.depth[i]/(p.slant*a.sin)
-		v.x = float64(v.x * in)
-		v.y = float64(v.y * in)
-	}
-	return v
+	in := 1 - a.depth[i]/(p.slant*a.sin)
+	return vec{float64(v.x * in), float64(v.y * in), v.z}
 }

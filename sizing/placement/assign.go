@@ -121,7 +121,7 @@ func newAssignment(f surface, spots []spot, kinds []kind) *assignment {
 	for _, k := range kinds {
 		a.largest = max(a.largest, k.radius)
 	}
-	a.crowded = 2*a.largest > 0.7*d
+	a.crowded = a.largest > 0.35*d
 	a.index = newIndex(f, d)
 	a.index.fill(spots)
 	a.order()
@@ -457,12 +457,10 @@ func (a *assignment) fault() float64 {
 			if close > 0 {
 				class.hard *= 2
 			}
-			if short > 0 || close > 0 {
-				clear(class.field)
-				for i, k := range a.who {
-					if a.kinds[k].class[l] == int32(c) {
-						a.spread(class, int32(i), 1)
-					}
+			clear(class.field)
+			for i, k := range a.who {
+				if a.kinds[k].class[l] == int32(c) {
+					a.spread(class, int32(i), 1)
 				}
 			}
 		}

@@ -117,6 +117,38 @@ func TestSameWindings(t *testing.T) {
 	}
 }
 
+// The same for the order of hanging.
+func TestSameStations(t *testing.T) {
+	r := rand.New(rand.NewPCG(11, 0))
+	h := fnv.New64a()
+	stations := 0
+	for range 40 {
+		l := anyLayout(r)
+		places, err := l.Places([]shopping.Lot{
+			{Item: shopping.Item{Kind: shopping.Ornament, Size: 2 * units.Inch}, Quantity: shopping.Quantity{Pieces: 1 + r.IntN(40)}},
+			{Item: shopping.Item{Kind: shopping.Pick}, Quantity: shopping.Quantity{Pieces: r.IntN(12)}},
+		})
+		if err != nil {
+			t.Fatal(err)
+		}
+		order := placement.Order{Ladder: units.Length(r.IntN(3)) * 4 * units.Foot, Side: []units.Length{0, units.Foot, 3 * units.Foot}[r.IntN(3)]}
+		list, err := order.Stations(places)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, s := range list {
+			fmt.Fprintln(h, s.First, s.Clock, s.Ladder.Size, s.Ladder.Lift, int64(s.From), int64(s.To))
+			for _, p := range s.Places {
+				fmt.Fprintln(h, int64(p.Height), int32(p.Azimuth), int64(p.Left))
+			}
+		}
+		stations += len(list)
+	}
+	if got := h.Sum64(); got != 0x23e1afacf19e32a9 || stations < 100 {
+		t.Errorf("digest %#016x of %d stations", got, stations)
+	}
+}
+
 // A text of 64 bytes is read, space and all, and a longer one is not, and is shown cut.
 func TestLongAngles(t *testing.T) {
 	pad := func(n int) string { return strings.Repeat(" ", n-len("37.5°")) + "37.5°" }
