@@ -112,7 +112,7 @@ func (d *draft) undressed(list shopping.List, bare []bool) bool {
 	if !there {
 		return false // it comes from elsewhere
 	}
-	last, few := -1, false
+	last := -1
 	for i, m := range d.Mantels {
 		if !bare[i] && !has(list, m.Room) {
 			last = i
@@ -122,10 +122,7 @@ func (d *draft) undressed(list shopping.List, bare []bool) bool {
 	if d.budget.IsZero() {
 		return last >= 0
 	}
-	for _, s := range list.Short() {
-		few = few || s.Item.Kind == shopping.Hook
-	}
-	if last < 0 && !few {
+	if last < 0 && list.Short() == nil {
 		return false
 	}
 	var kept []shopping.Need
@@ -170,11 +167,7 @@ func without(list *shopping.List, n shopping.Need) {
 	for i := range list.Purchases {
 		p := &list.Purchases[i]
 		if p.Shares[0].Item == n.Item {
-			at := 0 // after those that are no spares
-			for at < len(p.Shares) && !p.Shares[at].Spare {
-				at++
-			}
-			p.Shares = slices.Insert(p.Shares, at, shopping.Share{Need: n})
+			p.Shares = slices.Insert(p.Shares, 0, shopping.Share{Need: n}) // before the spares
 			return
 		}
 	}

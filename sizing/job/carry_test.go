@@ -30,6 +30,7 @@ func TestWorkAtItsHeight(t *testing.T) {
 		{"room":"door","run":{"to":{"along":"12 ft","below":"12 ft"},"swags":3}},
 		{"room":"brackets","run":{"hooks":[{"along":"0 ft","below":"9 ft"},{"along":"3 ft","below":"0 ft"},{"along":"6 ft","below":"9 ft"}],"sag":"6 in"}},
 		{"room":"drops","run":{"hooks":[{"along":"0 ft"},{"along":"3 ft"}],"left":"7 ft","right":"1 ft"}},
+		{"room":"right","run":{"hooks":[{"along":"0 ft"},{"along":"3 ft","below":"1 ft"}],"left":"1 ft","right":"7 ft"}},
 		{"room":"stairs","run":{"to":{"along":"10 ft","below":"-9 ft"},"balusters":14}}],"stand":"2026-11-28"}`))
 	heights := map[string]units.Length{}
 	low := 100 * ft
@@ -42,7 +43,7 @@ func TestWorkAtItsHeight(t *testing.T) {
 			t.Errorf("%v up: %s", task.Height, task.Text)
 		}
 	}
-	for room, want := range map[string]units.Length{"hall": 10 * ft, "door": 12 * ft, "brackets": 9 * ft, "drops": 7 * ft, "stairs": 0} {
+	for room, want := range map[string]units.Length{"hall": 10 * ft, "door": 12 * ft, "brackets": 9 * ft, "drops": 7 * ft, "right": 8 * ft, "stairs": 0} {
 		if heights[room] != want {
 			t.Errorf("%s: %v, want %v", room, heights[room], want)
 		}
@@ -72,6 +73,11 @@ func TestLightsOfAMantel(t *testing.T) {
 	}
 	if p = mustMake(t, mustParse(t, fmt.Sprintf(request, 5))); told(p, "plugs") != "" {
 		t.Errorf("%q for one plug", told(p, "plugs"))
+	}
+	// Strings of others than the label has are told of trees alone.
+	p = mustMake(t, mustParse(t, `{"trees":[{"height":"7 ft"}],"mantels":[{"room":"hall","length":"5 ft","lights":{"lamps":50,"length":"10 ft","power":"25 W"}}],"shop":{"offers":[{"item":"lights","name":"string","pack":100,"price":"9"},{"item":"base garland","name":"strand","pack":"9 ft","price":"9"}]}}`))
+	if m := p.Mantels[0]; !slices.ContainsFunc(m.Shares, func(s shopping.Share) bool { return s.Item.Kind == shopping.Light && s.Gets.Pieces > 0 }) || told(p, "other strings") != "" {
+		t.Errorf("%v, %v", m.Shares, p.Cautions)
 	}
 	p = mustMake(t, mustParse(t, `{"mantels":[{"room":"hall","length":"40 ft"}],"stand":"2026-11-28"}`))
 	if told(p, "work cords") != "" {
@@ -210,5 +216,14 @@ func TestPicksAsThereAre(t *testing.T) {
 		if picks != want {
 			t.Errorf("%d of 8 picks are to be had, and %d hang", shelf, picks)
 		}
+	}
+}
+
+// A name too long to tell two mantels apart is refused where it stands, whatever trees there are.
+func TestLongNamesOfMantels(t *testing.T) {
+	long := strings.Repeat("x", 60)
+	_, err := job.ParseRequest([]byte(`{"trees":[{"height":"7 ft"}],"mantels":[{"room":"` + long + `","length":"5 ft"},{"room":"` + long + `","length":"5 ft"}]}`))
+	if err == nil || !strings.Contains(err.Error(), "/mantels/0/room") || !strings.Contains(err.Error(), "/mantels/1/room") {
+		t.Error(err)
 	}
 }
