@@ -38,7 +38,7 @@
 // Tree and mantel:
 //
 //   - Which boxes do I buy for 49 balls, in boxes of 6 at 5.00, 12 at 9.00 and 24 at 16.00? 1 box of 6 and 2 of 24 for 37, 5 left over ([shopping.Shop.List]).
-//   - How full a tree does a budget of 30.00 make, of stars at 2.00 and bells at 3.00, 5 to 9 of each? 6 stars and 6 bells; 20.00 buys 4 of each; 5 of each cost 25 ([shopping.Shop.Fullest]).
+//   - How full a tree does a budget of 30.00 make, of stars at 2.00 and bells at 3.00, 5 to 9 of each? 6 stars and 6 bells; 20.00 buys 4 of each; the fewest cost 25 ([shopping.Shop.Fullest]).
 //   - Do crimson, forestgreen, gold and ivory stay distinct, in every view? Not for the green-blind (deutan); a darker forestgreen, #1d751d, would ([palette.Rules.Read]).
 //   - Which of last year's pieces, red #d81840 and turquoise, go with crimson, forestgreen, gold and ivory? The red, 1.5 from crimson; not the turquoise, 26.1 from the nearest ([palette.Rules.Sort]).
 //   - What is a 64 in shelf in feet, yards and meters? 5.33 ft, 1.78 yd, 1.63 m ([units.Length.Format]).
