@@ -68,8 +68,14 @@ func TestLightsOfAMantel(t *testing.T) {
 	if told(p, "work cords") == "" {
 		t.Errorf("%v", p.Cautions)
 	}
-	if want := "5 strings of lights take 3 plugs, since the label lets 2 be joined: bring a cord for each\n"; told(p, "plugs") != want {
+	if want := "5 strings of lights take 3 plugs, since no more may be joined: bring a cord for each\n"; told(p, "plugs") != want {
 		t.Errorf("%q, want %q", told(p, "plugs"), want)
+	}
+	// Four may be joined; or three, where the label does not say.
+	for _, joined := range []int{4, 0} {
+		if p = mustMake(t, mustParse(t, fmt.Sprintf(request, joined))); !strings.Contains(told(p, "plugs"), "5 strings of lights take 2 plugs") {
+			t.Errorf("%d joined: %q", joined, told(p, "plugs"))
+		}
 	}
 	if p = mustMake(t, mustParse(t, fmt.Sprintf(request, 5))); told(p, "plugs") != "" {
 		t.Errorf("%q for one plug", told(p, "plugs"))

@@ -348,7 +348,7 @@ func (p *mantelDraft) lights(f *faulty, h House, run mantel.Run, at string) []sh
 	if plugs, _ := count.Runs(); plugs > 1 {
 		p.cautions = append(p.cautions, units.Caution{
 			Code: "plugs", Source: "the label",
-			Text: say(count.Count, "string") + " of lights take " + strconv.Itoa(plugs) + " plugs, since the label lets " + strconv.Itoa((count.Count+plugs-1)/plugs) + " be joined: bring a cord for each",
+			Text: say(count.Count, "string") + " of lights take " + strconv.Itoa(plugs) + " plugs, since no more may be joined: bring a cord for each",
 		})
 	}
 	return []shopping.Need{need}
