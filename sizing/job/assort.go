@@ -19,6 +19,7 @@ type dressing struct {
 	rows  []row
 	large units.Length // the largest ornament, 0 if any will do
 
+	unhung   bool // the garland does not reach
 	cautions []units.Caution
 }
 

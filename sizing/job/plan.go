@@ -86,8 +86,7 @@ type draft struct {
 	boxed  int           // lots owned that are from the box
 	budget decimal.Decimal
 	stock  stock
-	rooms  []dressing   // of the trees, then of the mantels
-	unhung map[int]bool // mantels whose garland does not reach
+	rooms  []dressing // of the trees, then of the mantels
 
 	careful []units.Caution // of the work
 }

@@ -68,6 +68,7 @@ func (d *draft) rehang(i int) {
 		Code: "other garland", Source: "geometry",
 		Text: "there is " + tape(garland) + " of base garland where " + tape(planned) + " was planned: " + text,
 	})
+	hook, perFoot := m.Hook, m.PerFoot
 	if err != nil {
 		for k := range m.Steps {
 			if step := &m.Steps[k]; step.Code == "hang" && short {
@@ -78,19 +79,13 @@ func (d *draft) rehang(i int) {
 			}
 		}
 		if short {
-			if d.unhung == nil {
-				d.unhung = map[int]bool{}
-			}
-			d.unhung[i] = true
+			room.unhung = true
 			return
 		}
 		if run = m.Run.Run; !m.Run.given() {
 			run, _ = m.Hang(m.Hanging)
 		}
-	}
-	hook, perFoot := m.Hook, m.PerFoot
-	if err != nil { // all of it is on the hooks
-		perFoot = units.Mass(math.Ceil(float64(perFoot) * float64(garland) / float64(planned)))
+		perFoot = units.Mass(math.Ceil(float64(perFoot) * float64(garland) / float64(planned))) // all of it is on the hooks
 	}
 	if old, ok := m.Loads[shopping.Garland]; ok {
 		drop(old.Cautions)

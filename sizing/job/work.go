@@ -74,7 +74,7 @@ func (d *draft) labor(function string, r Request) []*units.Error {
 		works = append(works, w)
 	}
 	for i, m := range d.Mantels {
-		works = append(works, m.work(d.unhung[i]))
+		works = append(works, m.work(d.rooms[len(d.Trees)+i].unhung))
 	}
 	up, down, err := rates.Tasks(works)
 	if !f.times(err) {
