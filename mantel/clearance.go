@@ -43,8 +43,8 @@ const (
 	sourceTips = tips + ", undated"
 )
 
-// A Clearance is how near something comes to fire or floor, or how far it stands out, beside
-// a published figure.
+// A Clearance is how near something comes to fire or floor, or how far it stands out, and
+// the limit.
 type Clearance struct {
 	Place    string       `json:"place"`    // "left drop", "along the shelf", "swag 1", "ribbon", "stocking 1", ...
 	Measure  string       `json:"measure"`  // "distance from the opening", "standing out from the wall", ...

@@ -61,10 +61,10 @@ func prepare(work []Work, needs []shopping.Need) string {
 //	cut tree in    begin, or the day before if that is at most "cut tree" days before down
 //	cut tree out   begin + "cut tree" or down, whichever is earlier
 //
-// A cut tree is bare by the day it goes out. Dates looks at the Place of each work and at the kind
-// of each need. No clock is read. Limits: elapsed (Max of Schedule) 1,000,000 minutes, down 3,650
-// days after stand. ErrFit reports down before stand. If the public uses the room, the fire code
-// may not allow a cut tree.
+// A cut tree is bare by the day it goes out; the text says if that is before it stands. Dates
+// looks at the Place of each work and at the kind of each need. No clock is read. Limits: elapsed
+// (Max of Schedule) 1,000,000 minutes, down 3,650 days after stand. ErrFit reports down before
+// stand. If the public uses the room, the fire code may not allow a cut tree.
 func (r Rates) Dates(stand, down Date, elapsed int, work []Work, needs []shopping.Need) ([]Day, error) {
 	c := &checker{fn: "Rates.Dates"}
 	c.minutesTable(r)

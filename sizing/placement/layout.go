@@ -40,7 +40,7 @@ type Place struct {
 	At Position `json:"at"`
 
 	// Left, set by Order.Stations, is how far left of the previous piece this one
-	// hangs, along the branches, facing the trunk; right if negative. The first
+	// hangs, around the tree, facing the trunk; right if negative. The first
 	// piece of a station is measured from the middle of the station.
 	Left units.Length `json:"left,omitzero"`
 }
